@@ -1,0 +1,53 @@
+/** A starter sheet as data: nothing host-specific. Rows and columns count from 0; a content that begins with "=" is a formula. */
+
+/** The built-in cell styles that every starter sheet uses, by meaning. */
+export type SheetStyle =
+  | "Title"
+  | "Heading 2"
+  | "Heading 3"
+  | "Input"
+  | "Calculation"
+  | "Output"
+  | "Check Cell"
+  | "Note"
+  | "Warning Text"
+  | "Explanatory Text";
+
+/** What may be typed into a cell. */
+export type Validation =
+  | { readonly list: readonly string[]; readonly prompt: string }
+  | { readonly above?: number; readonly from?: number; readonly to?: number; readonly prompt: string };
+
+export interface SheetCell {
+  readonly content: string | number | boolean;
+  readonly style?: SheetStyle;
+  /** An Excel number format; General where missing. */
+  readonly format?: string;
+  readonly validation?: Validation;
+  /** Wraps the text in its column. */
+  readonly wrap?: boolean;
+}
+
+export interface PrintSetUp {
+  readonly area: string;
+  readonly landscape: boolean;
+  readonly fitToWidth: true;
+  /** Rows that stand on every page: "1:4". */
+  readonly titleRows: string;
+  readonly footer: string;
+}
+
+export interface StarterSheet {
+  readonly id: string;
+  /** The sheet's name, at most 31 characters. */
+  readonly name: string;
+  readonly summary: string;
+  /** Column widths in characters, from the first column on. */
+  readonly widths: readonly number[];
+  /** Cells by address text: "B4". */
+  readonly cells: Readonly<Record<string, SheetCell>>;
+  /** Defined names: name → address text on this sheet. A name that the workbook has already is left alone and the sheet's own scope is used. */
+  readonly names: Readonly<Record<string, string>>;
+  readonly frozenRows: number;
+  readonly print: PrintSetUp;
+}

@@ -1,0 +1,76 @@
+/**
+ * The port between the panel and a host's workbook. Two adapters implement it: Office.js (Excel) and the preview sheet.
+ * No Office types and no sheet-engine types appear here. Rows and columns count from 0.
+ */
+
+/** One cell. */
+export interface Address {
+  readonly sheet: string;
+  readonly row: number;
+  readonly column: number;
+}
+
+/** A rectangle of cells. */
+export interface Area extends Address {
+  readonly rows: number;
+  readonly columns: number;
+}
+
+/** An error in a cell; the message is there where the host kept it. */
+export interface CellFault {
+  readonly error: string;
+  readonly message?: string;
+}
+
+/** What a cell holds once calculated: null is an empty cell. */
+export type CellValue = string | number | boolean | null | CellFault;
+
+export const isFault = (value: CellValue): value is CellFault => typeof value === "object" && value !== null;
+
+/** An area as read: `formulas` holds "" where a cell has no formula of its own (a spilled cell has none). */
+export interface Block {
+  readonly area: Area;
+  readonly formulas: readonly (readonly string[])[];
+  readonly values: readonly (readonly CellValue[])[];
+}
+
+export interface SheetFacts {
+  readonly name: string;
+  readonly visible: boolean;
+  readonly protected: boolean;
+}
+
+/** A cell to write: a text that begins with "=" is a formula. */
+export interface CellWrite extends Address {
+  readonly content: string | number | boolean | null;
+}
+
+/** What a reference text means on a sheet: `Inputs!B4`, a defined name, `Table[Column]`, `[@Column]`, `A1#`. */
+export type ReferenceText = { readonly text: string; readonly from: Address };
+
+export type Unsubscribe = () => void;
+
+/** Everything that the panel may ask of the host. Every method is asynchronous; a method rejects with a plain sentence. */
+export interface Workbook {
+  readonly host: "excel" | "preview";
+  sheets(): Promise<readonly SheetFacts[]>;
+  /** The used part of a sheet, undefined where the sheet is empty or missing. */
+  used(sheet: string): Promise<Area | undefined>;
+  /** Formulas and values of several areas in one round trip. */
+  read(areas: readonly Area[]): Promise<readonly Block[]>;
+  /** The areas that reference texts mean, in one round trip; undefined where one means nothing here. */
+  resolve(references: readonly ReferenceText[]): Promise<readonly (Area | undefined)[]>;
+  selection(): Promise<Address | undefined>;
+  /** Goes to the cell and shows it. */
+  select(address: Address): Promise<void>;
+  /** Writes cells as one undo step where the host has such. */
+  write(cells: readonly CellWrite[]): Promise<void>;
+  /** Adds a sheet from its description and shows it; answers the name it got (a taken name gets a number behind it). */
+  insert(sheet: import("../sheets/sheet").StarterSheet): Promise<string>;
+  /** Marks areas dirty, so that the host calculates them again. */
+  recalculate(areas: readonly Area[]): Promise<void>;
+  /** Calls back when another cell is selected. */
+  onSelection(call: (address: Address) => void): Unsubscribe;
+  /** Calls back with the names of sheets whose cells or results changed. */
+  onChange(call: (sheets: readonly string[]) => void): Unsubscribe;
+}
