@@ -1,0 +1,46 @@
+import type { FluidData } from "../fluidData";
+
+/** Equation of state: Eric W. Lemmon, Richard T. Jacobsen (2005) J. Phys. Chem. Ref. Data 34:69-108 doi:10.1063/1.1797813. */
+export const R125: FluidData = {
+  name: "R-125",
+  formula: "CHF2CF3",
+  source: "Eric W. Lemmon, Richard T. Jacobsen (2005) J. Phys. Chem. Ref. Data 34:69-108 doi:10.1063/1.1797813",
+  uncertainty: "density 0.1 %, vapour pressure 0.1 %, heat capacity 0.5 %, speed of sound 0.5 %",
+  molarMass: 0.1200214,
+  gasConstant: 8.314472,
+  acentric: 0.3052,
+  reducing: { temperature: 339.173, density: 4779 },
+  critical: { temperature: 339.173, pressure: 3617700, density: 4779 },
+  range: { triple: 172.52, hottest: 500, pressure: 60000000 },
+  ideal: {
+    a1: 37.2674,
+    a2: 8.88404,
+    log: -1,
+    powers: [[-49.8651, -0.1]],
+    einstein: [
+      [2.303, 0.92578],
+      [5.086, 2.22895],
+      [7.3, 5.03283],
+    ],
+  },
+  powers: [
+    [5.28076, 0.669, 1, 0],
+    [-8.67658, 1.05, 1, 0],
+    [0.7501127, 2.75, 1, 0],
+    [0.7590023, 0.956, 2, 0],
+    [0.01451899, 1, 4, 0],
+    [4.777189, 2, 1, 1],
+    [-3.330988, 2.75, 1, 1],
+    [3.775673, 2.38, 2, 1],
+    [-2.290919, 3.37, 2, 1],
+    [0.8888268, 3.47, 3, 1],
+    [-0.6234864, 2.63, 4, 1],
+    [-0.04127263, 3.45, 5, 1],
+    [-0.08455389, 0.72, 1, 2],
+    [-0.1308752, 4.23, 5, 2],
+    [0.008344962, 0.2, 1, 3],
+    [-1.532005, 4.5, 2, 2, 1.7],
+    [-0.05883649, 29, 3, 3, 7],
+    [0.02296658, 24, 5, 3, 6],
+  ],
+};

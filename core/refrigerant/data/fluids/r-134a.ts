@@ -1,0 +1,48 @@
+import type { FluidData } from "../fluidData";
+
+/** R-134a. Equation of state: Reiner Tillner-Roth, Hans Dieter Baehr (1994) J. Phys. Chem. Ref. Data 23:657-729 doi:10.1063/1.555958. */
+export const R134A: FluidData = {
+  name: "R-134a",
+  formula: "CF3CH2F",
+  source: "Reiner Tillner-Roth, Hans Dieter Baehr (1994) J. Phys. Chem. Ref. Data 23:657-729 doi:10.1063/1.555958",
+  uncertainty: "density 0.05 %, vapour pressure 0.02 %, heat capacity 1 %, speed of sound 1 % (vapour 0.05 %)",
+  molarMass: 0.102032,
+  gasConstant: 8.314471,
+  acentric: 0.32684,
+  reducing: { temperature: 374.18, density: 4978.830171 },
+  critical: { temperature: 374.21, pressure: 4059280, density: 5017.053 },
+  range: { triple: 169.85, hottest: 455, pressure: 70000000 },
+  ideal: {
+    a1: -1.019535,
+    a2: 9.047135,
+    log: -1.629789,
+    powers: [
+      [-9.723916, -0.5],
+      [-3.92717, -0.75],
+    ],
+    einstein: [],
+  },
+  powers: [
+    [0.05586817, -0.5, 2, 0],
+    [0.498223, 0, 1, 0],
+    [0.02458698, 0, 3, 0],
+    [0.0008570145, 0, 6, 0],
+    [0.0004788584, 1.5, 6, 0],
+    [-1.800808, 1.5, 1, 0],
+    [0.2671641, 2, 1, 0],
+    [-0.04781652, 2, 2, 0],
+    [0.01423987, 1, 5, 1],
+    [0.3324062, 3, 2, 1],
+    [-0.007485907, 5, 2, 1],
+    [0.0001017263, 1, 4, 2],
+    [-0.5184567, 5, 1, 2],
+    [-0.08692288, 5, 4, 2],
+    [0.2057144, 6, 1, 2],
+    [-0.005000457, 10, 2, 2],
+    [0.0004603262, 10, 4, 2],
+    [-0.003497836, 10, 1, 3],
+    [0.006995038, 18, 5, 3],
+    [-0.01452184, 22, 3, 3],
+    [-0.0001285458, 50, 10, 4],
+  ],
+};

@@ -1,0 +1,48 @@
+import type { FluidData } from "../fluidData";
+
+/** Equation of state: R. Tillner-Roth, A. Yokozeki (1997) J. Phys. Chem. Ref. Data 26:1273-1328 doi:10.1063/1.556002. */
+export const R32: FluidData = {
+  name: "R-32",
+  formula: "CH2F2",
+  source: "R. Tillner-Roth, A. Yokozeki (1997) J. Phys. Chem. Ref. Data 26:1273-1328 doi:10.1063/1.556002",
+  uncertainty: "density 0.05 %, vapour pressure 0.02 %, heat capacity 1 % (vapour 0.5 %), speed of sound 0.5 %",
+  molarMass: 0.052024,
+  gasConstant: 8.314471,
+  acentric: 0.2769,
+  reducing: { temperature: 351.255, density: 8150.0846 },
+  critical: { temperature: 351.255, pressure: 5782000, density: 8150.0846 },
+  range: { triple: 136.34, hottest: 435, pressure: 70000000 },
+  ideal: {
+    a1: -8.258096,
+    a2: 6.353098,
+    log: 3.004486,
+    powers: [],
+    einstein: [
+      [1.160761, 2.2718538],
+      [2.645151, 11.914421],
+      [5.794987, 5.1415638],
+      [1.129475, 32.768217],
+    ],
+  },
+  powers: [
+    [1.046634, 0.25, 1, 0],
+    [-0.5451165, 1, 2, 0],
+    [-0.002448595, -0.25, 5, 0],
+    [-0.04877002, -1, 1, 0],
+    [0.03520158, 2, 1, 0],
+    [0.00162275, 2, 3, 0],
+    [2.377225e-5, 0.75, 8, 0],
+    [0.029149, 0.25, 4, 0],
+    [0.003386203, 18, 4, 4],
+    [-0.004202444, 26, 4, 3],
+    [0.0004782025, -1, 8, 1],
+    [-0.005504323, 25, 3, 4],
+    [-0.02418396, 1.75, 5, 1],
+    [0.4209034, 4, 1, 2],
+    [-0.4616537, 5, 1, 2],
+    [-1.200513, 1, 3, 1],
+    [-2.59155, 1.5, 1, 1],
+    [-1.400145, 1, 2, 1],
+    [0.8263017, 0.5, 3, 1],
+  ],
+};
