@@ -1,0 +1,71 @@
+/**
+ * The calls of this session: function, raw arguments, result. It sits on the path of every cell call, so adding is one
+ * store into a ring and nothing is copied. Two bounds: entries, and matrix cells held alive by them.
+ */
+import type { CellOutcome, RawValue } from "./values";
+
+export interface LoggedCall {
+  readonly id: string;
+  readonly args: readonly RawValue[];
+  readonly result: CellOutcome;
+}
+
+export interface CallLog {
+  /** Takes a call; the oldest one makes room. */
+  add(id: string, args: readonly RawValue[], result: CellOutcome): void;
+  /** The kept calls of one function, the newest first. */
+  of(id: string): readonly LoggedCall[];
+  /** How many calls are kept. */
+  size(): number;
+}
+
+export const MOST_CALLS = 4_096;
+/** Eight bytes and up for each: a year of hourly rows is about 50,000 cells. */
+export const MOST_CELLS = 2_000_000;
+
+const matrixCells = (value: unknown): number =>
+  Array.isArray(value) && Array.isArray(value[0]) ? value.length * value[0].length : 0;
+
+function cellsOf(args: readonly RawValue[], result: CellOutcome): number {
+  let cells = "value" in result ? matrixCells(result.value) : 0;
+  for (let at = 0; at < args.length; at++) cells += matrixCells(args[at]);
+  return cells;
+}
+
+/** A log of at most `most` calls that hold at most `mostCells` matrix cells together (the newest call always stays). */
+export function callLog(most: number = MOST_CALLS, mostCells: number = MOST_CELLS): CallLog {
+  const ring: (LoggedCall | undefined)[] = new Array<LoggedCall | undefined>(most).fill(undefined);
+  const weights = new Float64Array(most);
+  let oldest = 0;
+  let size = 0;
+  let cells = 0;
+
+  function drop(): void {
+    ring[oldest] = undefined;
+    cells -= weights[oldest] ?? 0;
+    oldest = (oldest + 1) % most;
+    size -= 1;
+  }
+
+  return {
+    add(id, args, result) {
+      if (size === most) drop();
+      const weight = cellsOf(args, result);
+      while (size > 0 && cells + weight > mostCells) drop();
+      const at = (oldest + size) % most;
+      ring[at] = { id, args, result };
+      weights[at] = weight;
+      cells += weight;
+      size += 1;
+    },
+    of(id) {
+      const found: LoggedCall[] = [];
+      for (let back = size - 1; back >= 0; back--) {
+        const call = ring[(oldest + back) % most];
+        if (call?.id === id) found.push(call);
+      }
+      return found;
+    },
+    size: () => size,
+  };
+}

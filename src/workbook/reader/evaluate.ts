@@ -1,0 +1,107 @@
+/**
+ * Works out a formula's tree: literals, references, our own calls, operators, and the few built-in functions that sheets
+ * use around ours. A reference is kept as a matrix, so that SUM can tell a cell from a typed value.
+ */
+import { topLeft } from "../values";
+import type { Value } from "../values";
+import type { CellValue } from "../port";
+import { isFault } from "../port";
+import { BUILT_IN } from "./builtin";
+import { isUnread, operate, spread, UNREADABLE } from "./operators";
+import type { Answer } from "./operators";
+import { bind, lookUp } from "./scope";
+import type { Scope } from "./scope";
+import type { CallTree, Tree } from "./tree";
+
+/** What the surroundings answer for one formula. */
+export interface Surroundings {
+  /** A reference's cells. */
+  read(text: string): Answer;
+  /** The one cell of a reference that stands in the formula's own row or column. */
+  meet(text: string): Answer;
+  /** The id of our function that a name calls. */
+  ours(name: string): string | undefined;
+  /** One of our calls with its arguments worked out. */
+  call(node: CallTree, id: string, args: readonly Answer[]): Answer;
+  /** What nodes came to already: each node stands in one scope only, so its value is one. */
+  readonly memo: Map<Tree, Answer>;
+}
+
+export const plainName = (name: string): string => name.toUpperCase().replace(/^(?:_XLFN\.|_XLWS\.|_XLPM\.)+/, "");
+
+export function evaluate(tree: Tree, around: Surroundings, scope?: Scope): Answer {
+  switch (tree.kind) {
+    case "number":
+    case "text":
+    case "boolean":
+      return tree.value;
+    case "error":
+      return { error: tree.error };
+    case "omitted":
+      return null;
+    case "group":
+      return evaluate(tree.of, around, scope);
+    case "array":
+      return tree.rows.map((row) => row.map((cell) => topLeft(evaluate(cell, around) as Value)));
+    case "percent":
+      return over(evaluate(tree.of, around, scope), (cell) => operate("/", cell, 100));
+    case "sign":
+      return signed(tree, around, scope);
+    case "reference":
+      return reference(tree.text, around, scope);
+    default:
+      return remembered(tree, around, scope);
+  }
+}
+
+const over = (answer: Answer, work: (cell: CellValue) => ReturnType<typeof operate>): Answer =>
+  isUnread(answer) ? answer : spread(answer, null, (cell) => (isFault(cell) ? cell : work(cell)));
+
+function reference(text: string, around: Surroundings, scope: Scope | undefined): Answer {
+  const bound = lookUp(scope, plainName(text));
+  if (bound === undefined) return around.read(text);
+  return bound.tree === undefined ? UNREADABLE : evaluate(bound.tree, around, bound.within);
+}
+
+function signed(tree: Tree & { kind: "sign" }, around: Surroundings, scope: Scope | undefined): Answer {
+  if (tree.sign === "-") return over(evaluate(tree.of, around, scope), (cell) => operate("-", 0, cell));
+  const of = tree.of;
+  if (tree.sign === "@" && of.kind === "reference" && lookUp(scope, plainName(of.text)) === undefined) {
+    return around.meet(of.text);
+  }
+  const answer = evaluate(of, around, scope);
+  return tree.sign === "@" && !isUnread(answer) ? topLeft(answer) : answer;
+}
+
+function remembered(tree: Tree & { kind: "binary" | "call" }, around: Surroundings, scope: Scope | undefined): Answer {
+  const known = around.memo.get(tree);
+  if (known !== undefined) return known;
+  const answer = tree.kind === "binary" ? binary(tree, around, scope) : call(tree, around, scope);
+  around.memo.set(tree, answer);
+  return answer;
+}
+
+function binary(tree: Tree & { kind: "binary" }, around: Surroundings, scope: Scope | undefined): Answer {
+  const { operator } = tree;
+  if (operator === ":" || operator === " " || operator === ",") return UNREADABLE;
+  const left = evaluate(tree.left, around, scope);
+  if (isUnread(left)) return left;
+  const right = evaluate(tree.right, around, scope);
+  return isUnread(right) ? right : spread(left, right, (a, b) => operate(operator, a, b));
+}
+
+function call(tree: CallTree, around: Surroundings, scope: Scope | undefined): Answer {
+  const id = around.ours(tree.name);
+  const value = (argument: Tree): Answer => evaluate(argument, around, scope);
+  if (id !== undefined) return around.call(tree, id, tree.args.map(value));
+  const name = plainName(tree.name);
+  if (name === "LET") return letIn(tree, around, scope);
+  const builtIn = BUILT_IN.get(name);
+  return builtIn === undefined ? UNREADABLE : builtIn(tree.args, value);
+}
+
+function letIn(tree: CallTree, around: Surroundings, scope: Scope | undefined): Answer {
+  const inner = bind(tree, plainName, scope);
+  const body = tree.args.at(-1);
+  return inner === undefined || body === undefined ? UNREADABLE : evaluate(body, around, inner);
+}

@@ -1,0 +1,175 @@
+/** Reads what our calls in cells were given and checks that the cells still hold what those calls give. */
+import type { Address, CellFault, CellValue, ReferenceText, Workbook } from "../port";
+import { isFault } from "../port";
+import type { CallLog } from "../log";
+import { collapse, faultIn, isMatrix, rawOf, sameCell, sameValue, topLeft, valueOf } from "../values";
+import type { CellOutcome, RawValue, Value, ValueMatrix } from "../values";
+import { mentionsUs, ourId, sitesIn, walk, wholeCall } from "./calls";
+import type { CallSite } from "./calls";
+import { evaluate, plainName } from "./evaluate";
+import type { Surroundings } from "./evaluate";
+import { logged } from "./log";
+import { isUnread, UNREADABLE } from "./operators";
+import type { Answer } from "./operators";
+import { resolveAll } from "./resolve";
+import type { Resolved } from "./resolve";
+import { lookUp } from "./scope";
+import { isRefusal } from "./tokens";
+import type { Refusal } from "./tokens";
+import { parse } from "./tree";
+import type { CallTree, Tree } from "./tree";
+
+/** A cell to read; `spill` is the whole of what it spills, where the host told. */
+export interface CellToRead {
+  readonly address: Address;
+  readonly formula: string;
+  readonly value: CellValue;
+  readonly spill?: ValueMatrix;
+}
+
+/** The calculation, and the calls that it made in this session. */
+export interface Engine {
+  readonly known: ReadonlySet<string>;
+  call(id: string, args: readonly RawValue[]): CellOutcome;
+  readonly log: CallLog;
+}
+
+/** An argument's raw value, the error that stands in its place, or a sentence that says why it can't be read. */
+export type ReadArgument = { readonly value: RawValue } | { readonly fault: CellFault } | { readonly unread: string };
+
+export interface ReadCall {
+  readonly id: string;
+  readonly start: number;
+  readonly end: number;
+  readonly whole: boolean;
+  readonly args: readonly ReadArgument[];
+  /** What the call gives now; missing where an argument can't be read. */
+  readonly outcome?: CellOutcome;
+  /** The cell holds something else than its formula gives now. */
+  readonly stale: boolean;
+}
+
+export interface Reading {
+  readonly address: Address;
+  readonly formula: string;
+  readonly calls: readonly ReadCall[];
+  /** The cell's value was compared with the formula's. */
+  readonly checked: boolean;
+  readonly stale: boolean;
+  /** Why the formula can't be read at all. */
+  readonly refusal?: Refusal;
+}
+
+/** What a stale reading says. */
+export const OUT_OF_DATE = "out of date: recalculate";
+
+/** A cell whose formula was parsed. */
+export interface Prepared {
+  readonly cell: CellToRead;
+  readonly tree: Tree | Refusal;
+  readonly sites: readonly CallSite[];
+}
+
+export function prepare(cell: CellToRead, known: ReadonlySet<string>): Prepared {
+  if (!mentionsUs(cell.formula)) return { cell, tree: { at: 0, why: "holds no call of ours" }, sites: [] };
+  const tree = parse(cell.formula);
+  return { cell, tree, sites: isRefusal(tree) ? [] : sitesIn(tree, known) };
+}
+
+/** The references that must be had before a prepared cell can be read. */
+export function wantedBy({ cell, tree, sites }: Prepared): readonly ReferenceText[] {
+  const wanted: ReferenceText[] = [];
+  if (isRefusal(tree) || sites.length === 0) return wanted;
+  walk(tree, (node, scope) => {
+    if (node.kind !== "reference" || lookUp(scope, plainName(node.text)) !== undefined) return;
+    wanted.push({ text: node.text, from: cell.address });
+  });
+  return wanted;
+}
+
+interface Worked {
+  /** The arguments as the formula gives them. */
+  readonly read: readonly Answer[];
+  /** The arguments with what the log adds. */
+  readonly args: readonly Answer[];
+  readonly outcome: CellOutcome | undefined;
+  readonly fromLog: boolean;
+}
+
+/** One of our calls: evaluated where all arguments are known, else looked for in the log. */
+function work(node: CallTree, id: string, args: readonly Answer[], { cell, tree }: Prepared, engine: Engine): Worked {
+  if (!args.some(isUnread)) {
+    const values = args as readonly Value[];
+    const bad = values.map(faultIn).find((found) => found !== undefined);
+    const raw = values.map((value) => rawOf(collapse(value)) ?? null);
+    return { read: args, args, outcome: bad ?? engine.call(id, raw), fromLog: false };
+  }
+  const whole = !isRefusal(tree) && wholeCall(tree) === node;
+  const call = logged(engine.log, id, args, whole ? cell.value : undefined);
+  if (call === undefined) return { read: args, args, outcome: undefined, fromLog: false };
+  const filled = args.map((argument, at) => (isUnread(argument) ? (call.args[at] ?? null) : argument));
+  return { read: args, args: filled, outcome: call.result, fromLog: true };
+}
+
+function argument(answer: Answer, at: number): ReadArgument {
+  if (isUnread(answer)) return { unread: `argument ${String(at + 1)} ${answer.unread}` };
+  const value = collapse(answer);
+  const bad = faultIn(value);
+  return bad === undefined ? { value: value as RawValue } : { fault: bad };
+}
+
+/** Values that a host shows while it works, or when it had no room: nothing to compare with. */
+const isPassing = (value: CellValue): boolean =>
+  isFault(value) && ["#BUSY!", "#GETTING_DATA", "#SPILL!", "#CONNECT!"].includes(value.error);
+
+/** Whether the cell holds what its formula gives; undefined where that can't be said. */
+function holds(answer: Answer, cell: CellToRead): boolean | undefined {
+  if (isUnread(answer) || isPassing(cell.value)) return undefined;
+  if (cell.spill !== undefined && isMatrix(answer)) return sameValue(answer, cell.spill);
+  return sameCell(topLeft(answer), cell.value);
+}
+
+/** Reads one prepared cell whose references have come. */
+export function readOne(prepared: Prepared, resolved: Resolved, engine: Engine): Reading {
+  const { cell, tree, sites } = prepared;
+  const { address, formula } = cell;
+  if (isRefusal(tree)) return { address, formula, calls: [], checked: false, stale: false, refusal: tree };
+  const worked = new Map<CallTree, Worked>();
+  const around: Surroundings = {
+    memo: new Map(),
+    read: (text) => resolved.read(text, address),
+    meet: (text) => resolved.meet(text, address),
+    ours: (name) => ourId(name, engine.known),
+    call(node, id, args) {
+      const done = work(node, id, args, prepared, engine);
+      worked.set(node, done);
+      return done.outcome === undefined ? UNREADABLE : valueOf(done.outcome);
+    },
+  };
+  const agreed = holds(evaluate(tree, around), cell);
+  for (const site of sites) evaluate(site.tree, around, site.scope);
+  // A guess from the log that doesn't give the cell's value was no answer, and says nothing about the cell.
+  const doubted = agreed === false && [...worked.values()].some(({ fromLog }) => fromLog);
+  const stale = agreed === false && !doubted;
+  const calls = sites.map((site) => readCall(site, worked.get(site.tree), stale, doubted));
+  return { address, formula, calls, checked: agreed !== undefined && !doubted, stale };
+}
+
+function readCall(site: CallSite, done: Worked | undefined, stale: boolean, doubted: boolean): ReadCall {
+  const { id, start, end, whole } = site;
+  const dropped = doubted && done?.fromLog === true;
+  const args = ((dropped ? done.read : done?.args) ?? []).map(argument);
+  const outcome = dropped ? undefined : done?.outcome;
+  return { id, start, end, whole, args, ...(outcome === undefined ? {} : { outcome }), stale };
+}
+
+/** Reads many cells with few round trips. Cells without a call of ours come back with no calls. */
+export async function readCells(
+  book: Workbook,
+  cells: readonly CellToRead[],
+  engine: Engine,
+): Promise<readonly Reading[]> {
+  const prepared = cells.map((cell) => prepare(cell, engine.known));
+  const resolved = await resolveAll(book, prepared.flatMap(wantedBy));
+  return prepared.map((one) => readOne(one, resolved, engine));
+}

@@ -1,0 +1,130 @@
+/**
+ * Cuts a locale-free (en-US) formula into tokens. A reference is one token: sheet, cells or name, brackets and `#`
+ * together. Nothing throws: text that isn't a formula is answered with a refusal.
+ */
+
+export type TokenKind =
+  "number" | "text" | "boolean" | "error" | "reference" | "function" | "operator" | "(" | ")" | "{" | "}" | "," | ";";
+
+export interface Token {
+  readonly kind: TokenKind;
+  /** As written; a function's name without its bracket. */
+  readonly text: string;
+  readonly start: number;
+  readonly end: number;
+  /** White space stands before it: between two references that means their intersection. */
+  readonly spaced: boolean;
+}
+
+/** Why a text can't be read as a formula. */
+export interface Refusal {
+  readonly at: number;
+  readonly why: string;
+}
+
+export const isRefusal = (answer: object): answer is Refusal => "why" in answer;
+
+/** Excel takes no longer formula. */
+export const LONGEST_FORMULA = 8_192;
+
+const SPACE = /[ \t\r\n\u00a0]+/y;
+const NUMBER = /(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?/y;
+const TEXT = /"(?:[^"]|"")*"/y;
+const ERROR =
+  /#(?:NULL!|DIV\/0!|VALUE!|REF!|NAME\?|NUM!|N\/A|GETTING_DATA|SPILL!|CONNECT!|BLOCKED!|UNKNOWN!|FIELD!|CALC!|BUSY!)/iy;
+const OPERATOR = /<=|>=|<>|[-+*/^&=<>%@:]/y;
+const MARK = /[(){},;]/y;
+const ROWS = /\$?\d{1,7}:\$?\d{1,7}(?![\p{L}\p{N}_.])/uy;
+const CELLS = /\$?[A-Za-z]{1,3}\$?\d{1,7}(?::\$?[A-Za-z]{1,3}\$?\d{1,7})?(?![\p{L}\p{N}_.(![\\?])/uy;
+const COLUMNS = /\$?[A-Za-z]{1,3}:\$?[A-Za-z]{1,3}(?![\p{L}\p{N}_.(![$\\?])/uy;
+/** 'My sheet'! · Sheet1! · [Book.xlsx]Sheet1! · [2]! · First:Last! */
+const SHEET =
+  /(?:'(?:[^']|'')+'|(?:\[[^[\]'!]*\])?[\p{L}_\\][\p{L}\p{N}_.\\?]*(?::[\p{L}\p{N}_.\\?]+)?|\[[^[\]'!]*\])!/uy;
+const NAME = /[\p{L}_\\][\p{L}\p{N}_.\\?]*/uy;
+
+function match(pattern: RegExp, formula: string, at: number): string | undefined {
+  pattern.lastIndex = at;
+  return pattern.exec(formula)?.[0];
+}
+
+/** The end of a bracket that opens at `at`, brackets inside counted, `'` escaping the next character. */
+function bracketEnd(formula: string, at: number): number | undefined {
+  let depth = 0;
+  for (let here = at; here < formula.length; here++) {
+    const char = formula[here];
+    if (char === "'") here++;
+    else if (char === "[") depth++;
+    else if (char === "]" && --depth === 0) return here + 1;
+  }
+  return undefined;
+}
+
+/** The end of a name with its table part, or of a table part alone; undefined where none begins here. */
+function nameEnd(formula: string, at: number): number | undefined {
+  const end = at + (match(NAME, formula, at)?.length ?? 0);
+  return formula[end] === "[" ? bracketEnd(formula, end) : end > at ? end : undefined;
+}
+
+/** A reference or a function's name from `at` on. */
+function word(formula: string, at: number): { kind: "reference" | "function" | "boolean"; end: number } | undefined {
+  const body = at + (match(SHEET, formula, at)?.length ?? 0);
+  const cells =
+    match(ROWS, formula, body) ??
+    match(CELLS, formula, body) ??
+    match(COLUMNS, formula, body) ??
+    brokenCells(formula, body, at);
+  const end = cells === undefined ? nameEnd(formula, body) : body + cells.length;
+  if (end === undefined) return undefined;
+  if (formula[end] === "(" && cells === undefined && formula[end - 1] !== "]") return { kind: "function", end };
+  if (body === at && /^(?:true|false)$/i.test(formula.slice(at, end))) return { kind: "boolean", end };
+  const spills = formula[end] === "#" && match(ERROR, formula, end) === undefined;
+  return { kind: "reference", end: spills ? end + 1 : end };
+}
+
+/** Sheet!#REF! stays one reference. */
+const brokenCells = (formula: string, body: number, at: number): string | undefined =>
+  body > at ? match(/#REF!/iy, formula, body) : undefined;
+
+const SINGLE: readonly (readonly [TokenKind, RegExp])[] = [
+  ["text", TEXT],
+  ["error", ERROR],
+  ["number", NUMBER],
+  ["operator", OPERATOR],
+];
+
+function tokenAt(formula: string, at: number, spaced: boolean): Token | undefined {
+  const make = (kind: TokenKind, end: number): Token => ({
+    kind,
+    text: formula.slice(at, end),
+    start: at,
+    end,
+    spaced,
+  });
+  const mark = match(MARK, formula, at);
+  if (mark !== undefined) return make(mark as TokenKind, at + 1);
+  const found = word(formula, at);
+  if (found !== undefined) return make(found.kind, found.end);
+  for (const [kind, pattern] of SINGLE) {
+    const text = match(pattern, formula, at);
+    if (text !== undefined) return make(kind, at + text.length);
+  }
+  return undefined;
+}
+
+/** The tokens of a formula; a leading "=" is skipped. */
+export function tokens(formula: string): readonly Token[] | Refusal {
+  if (formula.length > LONGEST_FORMULA) return { at: LONGEST_FORMULA, why: "longer than a formula can be" };
+  const found: Token[] = [];
+  let at = formula.startsWith("=") ? 1 : 0;
+  while (at < formula.length) {
+    const space = match(SPACE, formula, at)?.length ?? 0;
+    at += space;
+    if (at >= formula.length) break;
+    const token = tokenAt(formula, at, space > 0);
+    if (token === undefined)
+      return { at, why: `${JSON.stringify(formula[at])} begins nothing that a formula can hold` };
+    found.push(token);
+    at = token.end;
+  }
+  return found;
+}
