@@ -1,0 +1,189 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { contentType, headersFile, headersFor } from "../../manifest/headers";
+
+const HASH = "0123abcd4567ef89";
+
+/** One path of every kind that a build holds, with the type it must have. */
+const KINDS: readonly (readonly [path: string, type: string])[] = [
+  ["index.html", "text/html; charset=utf-8"],
+  ["taskpane.html", "text/html; charset=utf-8"],
+  ["help/index.html", "text/html; charset=utf-8"],
+  ["help/PIPE.HEADLOSS.html", "text/html; charset=utf-8"],
+  ["functions.js", "text/javascript; charset=utf-8"],
+  ["taskpane.js", "text/javascript; charset=utf-8"],
+  ["worker.js", "text/javascript; charset=utf-8"],
+  [`preview.${HASH}.js`, "text/javascript; charset=utf-8"],
+  ["functions.json", "application/json; charset=utf-8"],
+  [`formulas.${HASH}.json`, "application/json; charset=utf-8"],
+  ["taskpane.css", "text/css; charset=utf-8"],
+  ["manifest.xml", "application/xml; charset=utf-8"],
+  ["assets/icon-16.png", "image/png"],
+  ["assets/icon.svg", "image/svg+xml"],
+  [`math.${HASH}.woff2`, "font/woff2"],
+  ["LICENSE.txt", "text/plain; charset=utf-8"],
+  ["LICENSE", "application/octet-stream"],
+];
+
+const header = (path: string, name: string): string => headersFor(path)[name] ?? "";
+
+function policy(path: string): Map<string, string[]> {
+  const directives = header(path, "Content-Security-Policy").split("; ");
+  return new Map(
+    directives.map((directive) => {
+      const [name = "", ...sources] = directive.split(" ");
+      return [name, sources];
+    }),
+  );
+}
+
+test.each(KINDS)("%s has the type %s, once, and isn't sniffed", (path, type) => {
+  const names = Object.keys(headersFor(path)).map((name) => name.toLowerCase());
+  expect(new Set(names).size).toBe(names.length);
+  expect(header(path, "Content-Type")).toBe(type);
+  expect(contentType(path)).toBe(type);
+  expect(header(path, "X-Content-Type-Options")).toBe("nosniff");
+  expect(header(path, "Referrer-Policy")).toBe("no-referrer");
+});
+
+test("a slash in front, a query and a fragment change nothing, and the root is the start page", () => {
+  expect(headersFor("/taskpane.html?_host_Info=Excel$Win32#top")).toEqual(headersFor("taskpane.html"));
+  expect(headersFor("/")).toEqual(headersFor("index.html"));
+  expect(headersFor("/help/")).toEqual(headersFor("help/index.html"));
+});
+
+test("no header of any path holds a line break or a sign beyond ASCII", () => {
+  fc.assert(
+    fc.property(fc.webPath(), (path) => {
+      for (const value of Object.values(headersFor(path))) expect(value).toMatch(/^[\x20-\x7e]+$/);
+    }),
+  );
+});
+
+describe("content security", () => {
+  const pages = KINDS.map(([path]) => path).filter((path) => path.endsWith(".html"));
+
+  test.each([...pages, "functions.js", "worker.js", "pane-preview.html"])(
+    "%s bars eval, inline scripts and wildcards",
+    (path) => {
+      const directives = policy(path);
+      for (const [name, sources] of directives) {
+        expect(sources, name).not.toContain("'unsafe-eval'");
+        expect(sources, name).not.toContain("*");
+        expect(sources, name).not.toContain("https:");
+        expect(sources, name).not.toContain("http:");
+      }
+      const scripts = directives.get("script-src") ?? directives.get("default-src") ?? [];
+      expect(scripts).not.toHaveLength(0);
+      expect(scripts).not.toContain("'unsafe-inline'");
+      expect(scripts.some((source) => source.startsWith("data:") || source.startsWith("blob:"))).toBe(false);
+    },
+  );
+
+  test.each(pages)("%s can't be rebased, can't send a form and says who may frame it", (path) => {
+    const directives = policy(path);
+    expect(directives.get("base-uri")).toEqual(["'none'"]);
+    expect(directives.get("form-action")).toEqual(["'none'"]);
+    expect(directives.get("frame-ancestors")).toContain("'self'");
+  });
+
+  test("the pane runs its own scripts and office.js, starts its own workers and talks to its own host only", () => {
+    const directives = policy("taskpane.html");
+    expect(directives.get("default-src")).toEqual(["'none'"]);
+    expect(directives.get("script-src")).toEqual([
+      "'self'",
+      "https://appsforoffice.microsoft.com/lib/",
+      "https://ajax.aspnetcdn.com/ajax/3.5/MicrosoftAjax.js",
+    ]);
+    expect(directives.get("worker-src")).toEqual(["'self'"]);
+    expect(directives.get("connect-src")).toEqual(["'self'"]);
+    expect(directives.get("style-src")).toEqual(["'self'"]);
+  });
+
+  test("Excel on the web may frame the pane and the help, nobody else's page may frame the preview", () => {
+    for (const path of ["taskpane.html", "help/PIPE.HEADLOSS.html"]) {
+      expect(policy(path).get("frame-ancestors")).toContain("https://*.officeapps.live.com");
+      expect(policy(path).get("frame-ancestors")).toContain("https://*.cloud.microsoft");
+    }
+    expect(policy("index.html").get("frame-ancestors")).toEqual(["'self'"]);
+  });
+
+  test("the preview has the policy that its sheet engine was seen to run under", () => {
+    const text = header("index.html", "Content-Security-Policy");
+    expect(text).toContain(
+      "default-src 'self'; style-src 'self' 'unsafe-inline'; img-src 'self' data: blob:; font-src 'self' data:",
+    );
+  });
+
+  test("a page of ours that has no rule of its own is strict", () => {
+    expect(policy("other.html").get("script-src")).toEqual(["'self'"]);
+    expect(policy("other.html").get("default-src")).toEqual(["'none'"]);
+  });
+
+  test("help pages run no script", () => {
+    expect(policy("help/index.html").has("script-src")).toBe(false);
+    expect(policy("help/index.html").get("default-src")).toEqual(["'none'"]);
+  });
+});
+
+describe("sharing", () => {
+  test.each(["functions.json", "functions.js", "help/PIPE.HEADLOSS.html", "assets/icon-32.png"])(
+    "Excel on the web may fetch %s",
+    (path) => {
+      expect(header(path, "Access-Control-Allow-Origin")).toBe("*");
+      expect(header(path, "Cross-Origin-Resource-Policy")).toBe("cross-origin");
+    },
+  );
+
+  test.each(["taskpane.html", "index.html", "taskpane.js", "other/functions.json"])(
+    "%s is for its own host",
+    (path) => {
+      expect(headersFor(path)).not.toHaveProperty("Access-Control-Allow-Origin");
+    },
+  );
+});
+
+describe("caching", () => {
+  test.each([
+    "functions.js",
+    "functions.json",
+    "taskpane.html",
+    "index.html",
+    "help/PIPE.HEADLOSS.html",
+    "manifest.xml",
+    "worker.js",
+  ])("%s is asked for anew, so that an update arrives", (path) => {
+    expect(header(path, "Cache-Control")).toBe("no-cache");
+  });
+
+  test.each([`formulas.${HASH}.json`, `preview.${HASH}.js`, `math-${HASH}.woff2`])(
+    "%s never changes under its name",
+    (path) => {
+      expect(header(path, "Cache-Control")).toBe("public, max-age=31536000, immutable");
+    },
+  );
+
+  test.each(["index.0123abcd.html", "help/COST.OFHEAT-deadbeef.html", "chunk.0123abc.js", "facade.js"])(
+    "%s is not taken for a hashed file",
+    (path) => {
+      expect(header(path, "Cache-Control")).toBe("no-cache");
+    },
+  );
+
+  test("icons may be kept: Office shows none that come with no-cache", () => {
+    expect(header("assets/icon-16.png", "Cache-Control")).toBe("public, max-age=86400");
+  });
+});
+
+test("the header file names each path once and says for each what headersFor says", () => {
+  const paths = KINDS.map(([path]) => path);
+  const blocks = headersFile(paths)
+    .trimEnd()
+    .split("\n\n")
+    .map((block) => block.split("\n"));
+  expect(blocks.map(([path]) => path).sort()).toEqual(["/", ...paths.map((path) => `/${path}`)].sort());
+  for (const [path = "", ...lines] of blocks) {
+    const said = lines.map((line) => /^ {2}([^:]+): (.*)$/.exec(line)?.slice(1) ?? []);
+    expect(Object.fromEntries(said)).toEqual(headersFor(path));
+  }
+});
