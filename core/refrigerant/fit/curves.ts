@@ -1,0 +1,68 @@
+import { piecewiseFit } from "../../numeric/chebyshev";
+import type { CurveData, SeriesData } from "../data/saturationData";
+import type { SaturationPoint } from "../equilibrium/trace";
+
+/** A converged saturation curve to be fitted: a solver, its range (K) and the critical temperature for q. */
+export interface ConvergedCurve {
+  readonly at: (temperature: number) => SaturationPoint;
+  readonly range: readonly [number, number];
+  readonly critical: number;
+}
+
+/** Fits one curve; blends (with an incipient composition) need their incipient phase only as a start for a flash. */
+export function fitCurve(curve: ConvergedCurve, loosely: "liquid" | "vapour" | undefined): CurveData {
+  const { at, range, critical } = curve;
+  const seen = new Map<number, SaturationPoint>();
+  const point = (temperature: number): SaturationPoint => {
+    const known = seen.get(temperature);
+    if (known) return known;
+    const found = at(temperature);
+    seen.set(temperature, found);
+    return found;
+  };
+  const logP = (temperature: number) => Math.log(point(temperature).pressure);
+  const temperatureAt = (log: number): number => {
+    let [low, high] = [range[0], range[1]];
+    let guess = (low + high) / 2;
+    for (let pass = 0; pass < 60 && high - low > 1e-10; pass++) {
+      const [miss, above] = [logP(guess) - log, logP(guess * (1 + 1e-6)) - log];
+      if (miss > 0) high = guess;
+      else low = guess;
+      const next = guess - (miss * guess * 1e-6) / (above - miss);
+      if (Math.abs(next - guess) < 1e-9) return next;
+      guess = next > low && next < high ? next : (low + high) / 2;
+    }
+    return guess;
+  };
+  const byQ = (value: (p: SaturationPoint) => number) => (q: number) => value(point(critical * (1 - q * q)));
+  const q = (temperature: number) => Math.sqrt(1 - temperature / critical);
+  // Rounded outwards: the pieces must cover the whole range.
+  const qRange = [q(range[1]), q(range[0])] as const;
+  const density = (phase: "liquid" | "vapour"): SeriesData =>
+    piecewiseFit(
+      byQ((p) => Math.log(p[phase])),
+      qRange,
+      loosely === phase
+        ? { degree: 6, tolerance: 2e-5, decimals: 7, narrowest: 0.004 }
+        : { degree: 8, tolerance: 2e-8, decimals: 10, narrowest: 0.004 },
+    );
+  const components = point(range[0]).incipient.length;
+  return {
+    pressure: piecewiseFit(logP, range, { degree: 12, tolerance: 5e-11, decimals: 13, narrowest: 0.2 }),
+    temperature: piecewiseFit(temperatureAt, [logP(range[0]), logP(range[1])], {
+      degree: 7,
+      tolerance: 1e-5,
+      decimals: 7,
+      narrowest: 0.02,
+    }),
+    liquid: density("liquid"),
+    vapour: density("vapour"),
+    incipient: Array.from({ length: components }, (_, i) =>
+      piecewiseFit(
+        byQ((p) => Math.log(p.incipient[i]!)),
+        qRange,
+        { degree: 6, tolerance: 2e-5, decimals: 7, narrowest: 0.01 },
+      ),
+    ),
+  };
+}
