@@ -80,5 +80,5 @@ function saturatedAt(fluid: Fluid, temperature: number, pressure: number, curve:
   // density, the fit is the better of the two.
   const step = (pressure - at.pressure) / (fitted * at.byDensity);
   const density = Math.abs(step) < 1e-6 ? fitted * (1 + step) : fitted;
-  return { phase, ...phaseState(s, temperature, density) };
+  return { ...phaseState(s, temperature, density), pressure, phase };
 }

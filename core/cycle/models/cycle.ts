@@ -1,0 +1,125 @@
+import { outside } from "../../numeric/outside";
+import type { Fluid } from "../../refrigerant/models/refrigerant";
+import type { SaturatedState } from "../../refrigerant/models/saturation";
+import {
+  saturatedStateAtPressure,
+  saturationPressure,
+  saturationTemperature,
+} from "../../refrigerant/models/saturation";
+import type { State } from "../../refrigerant/models/state";
+import { stateAt } from "../../refrigerant/models/state";
+import { stateByEnthalpy, stateByEntropy } from "../../refrigerant/models/stateBy";
+
+/** A single-stage vapour-compression cycle without pressure drops. */
+export interface CycleInput {
+  readonly refrigerant: Fluid;
+  /** Dew temperature in the evaporator, K */
+  readonly evaporating: number;
+  /** Dew temperature in the condenser, K */
+  readonly condensing: number;
+  /** Above the dew point at the compressor's inlet, K; all of it useful cooling */
+  readonly superheat: number;
+  /** Below the bubble point at the condensing pressure, K */
+  readonly subcooling: number;
+  /** Isentropic enthalpy rise over (electrical input / mass flow), above 0 to 1; the compressor's shell is adiabatic */
+  readonly efficiency: number;
+}
+
+/** The cycle's states and figures, SI by mass of refrigerant. */
+export interface Cycle {
+  readonly input: CycleInput;
+  /** Pa */
+  readonly evaporatingPressure: number;
+  /** Pa */
+  readonly condensingPressure: number;
+  readonly suction: State;
+  readonly isentropicDischarge: State;
+  readonly discharge: State;
+  /** Saturated vapour and liquid at the condensing pressure */
+  readonly dew: SaturatedState;
+  readonly bubble: SaturatedState;
+  readonly liquid: State;
+  /** Cooling, compressor work, heat rejected, J/kg */
+  readonly cooling: number;
+  readonly work: number;
+  readonly rejected: number;
+  /** Cooling over compressor input, and heat rejected over compressor input */
+  readonly cop: number;
+  readonly heatingCop: number;
+  /** Heat rejected over cooling */
+  readonly rejectionFactor: number;
+  /** Shares of the rejected heat: desuperheating, condensing, subcooling; they sum to one */
+  readonly shares: { readonly desuperheating: number; readonly condensing: number; readonly subcooling: number };
+  /** Cooling per volume of suction gas, J/m3 */
+  readonly volumetricCooling: number;
+  /** Heat rejected per volume of suction gas, J/m3 */
+  readonly volumetricRejection: number;
+}
+
+const kelvin = (value: number) => `${Number(value.toFixed(3))} K`;
+
+function check({ refrigerant, evaporating, condensing, superheat, subcooling, efficiency }: CycleInput): void {
+  const { name } = refrigerant;
+  if (!(condensing > evaporating))
+    throw outside(`${name} condensing temperature`, `above evaporating, ${kelvin(evaporating)}`, kelvin(condensing));
+  if (!(superheat >= 0)) throw outside("superheat", "0 K or more", kelvin(superheat));
+  if (!(subcooling >= 0)) throw outside("subcooling", "0 K or more", kelvin(subcooling));
+  if (!(efficiency > 0 && efficiency <= 1)) throw outside("efficiency", "above 0, at most 1", `${efficiency}`);
+}
+
+/**
+ * The cycle between two dew temperatures.
+ *
+ * @throws an `OutsideRange` where a temperature leaves the refrigerant's saturation lines (above the critical temperature
+ * nothing condenses), or an argument its limits
+ */
+export function cycle(input: CycleInput): Cycle {
+  check(input);
+  const { refrigerant: fluid, evaporating, condensing, superheat, subcooling, efficiency } = input;
+  const evaporatingPressure = saturationPressure(fluid, evaporating, "dew");
+  const condensingPressure = saturationPressure(fluid, condensing, "dew");
+  const suction =
+    superheat > 0
+      ? stateAt(fluid, evaporatingPressure, evaporating + superheat)
+      : saturatedStateAtPressure(fluid, evaporatingPressure, "dew");
+  const dew = saturatedStateAtPressure(fluid, condensingPressure, "dew");
+  const bubble = saturatedStateAtPressure(fluid, condensingPressure, "bubble");
+  const isentropicDischarge = stateByEntropy(fluid, condensingPressure, suction.entropy);
+  const work = (isentropicDischarge.enthalpy - suction.enthalpy) / efficiency;
+  const discharge =
+    efficiency === 1 ? isentropicDischarge : stateByEnthalpy(fluid, condensingPressure, suction.enthalpy + work);
+  const liquid =
+    subcooling > 0
+      ? stateAt(fluid, condensingPressure, saturationTemperature(fluid, condensingPressure, "bubble") - subcooling)
+      : bubble;
+  const cooling = suction.enthalpy - liquid.enthalpy;
+  const rejected = discharge.enthalpy - liquid.enthalpy;
+  return {
+    input,
+    evaporatingPressure,
+    condensingPressure,
+    suction,
+    isentropicDischarge,
+    discharge,
+    dew,
+    bubble,
+    liquid,
+    cooling,
+    work,
+    rejected,
+    cop: cooling / work,
+    heatingCop: rejected / work,
+    rejectionFactor: rejected / cooling,
+    shares: {
+      desuperheating: (discharge.enthalpy - dew.enthalpy) / rejected,
+      condensing: (dew.enthalpy - bubble.enthalpy) / rejected,
+      subcooling: (bubble.enthalpy - liquid.enthalpy) / rejected,
+    },
+    volumetricCooling: cooling * suction.density,
+    volumetricRejection: rejected * suction.density,
+  };
+}
+
+/** The state after the expansion valve: the liquid's enthalpy at the evaporating pressure. */
+export const afterExpansion = ({ input, evaporatingPressure, liquid }: Cycle): State =>
+  stateByEnthalpy(input.refrigerant, evaporatingPressure, liquid.enthalpy);

@@ -1,0 +1,170 @@
+/** Admission of ranges: input blocks (label, value, unit) and rows with named columns. */
+import {
+  folded,
+  labelOf,
+  type ArgData,
+  type Args,
+  type BlockShape,
+  type RowsShape,
+  type ScalarShape,
+} from "./argument";
+import { admitScalar, isBlank, isReadQuantity, kindOf, type Desk } from "./admit";
+import { mend } from "./fault";
+import { KINDS } from "./quantity";
+import { came, passErrors, sizeText, type Raw, type RawMatrix, type RawScalar } from "./raw";
+import { nearest } from "./nearest";
+
+/** A scalar's own unit column or header unit turns a bare number into a text with that unit. */
+const withOwnUnit = (raw: RawScalar, unit: string): RawScalar =>
+  unit !== "" && (typeof raw === "number" || (typeof raw === "string" && /^[-+.,\d\s/]+$/.test(raw)))
+    ? `${String(raw)} ${unit}`
+    : raw;
+
+const takesUnit = (arg: ArgData, before: Readonly<Record<string, unknown>>): boolean => {
+  const { shape } = arg;
+  const quantity = shape.type === "either" ? shape.quantity : shape;
+  if (quantity.type !== "quantity" && quantity.type !== "several") return false;
+  const kind = KINDS[kindOf(quantity.kind, before)];
+  return kind.US.text !== "" || kind.SI.text !== "";
+};
+
+/** Fills what was left out: default, computed default, or undefined; a missing required one is refused. */
+export const fill = (arg: ArgData, missing: () => Error, before: Readonly<Record<string, unknown>>): unknown => {
+  if (arg.presence === "required") throw missing();
+  if (arg.presence === "optional") return undefined;
+  const fallback = arg.fallback as { readonly from?: (args: Readonly<Record<string, unknown>>) => unknown };
+  return typeof fallback === "object" && fallback !== null && typeof fallback.from === "function"
+    ? fallback.from(before)
+    : fallback;
+};
+
+const keysByLabel = (entries: Args): ReadonlyMap<string, string> =>
+  new Map(Object.keys(entries).map((key) => [folded(key), key]));
+
+const unknownLabel = (name: string, label: string, entries: Args): Error => {
+  const labels = Object.keys(entries).map(labelOf);
+  return mend(`${name}: no label "${label}" here; the nearest is "${nearest(label, labels)}"`);
+};
+
+interface FoundCell {
+  readonly value: RawScalar;
+  readonly unit: string;
+}
+
+const HEADINGS = new Set(["label", "input", "inputs", "name", "quantity", "item"]);
+
+/** Label → value and unit of a block's filled rows. */
+const readBlock = (shape: BlockShape, matrix: RawMatrix, name: string): ReadonlyMap<string, FoundCell> => {
+  const keys = keysByLabel(shape.entries);
+  const found = new Map<string, FoundCell>();
+  for (const line of matrix) {
+    const [label = null, value = null, unit = null] = line;
+    passErrors(label, name);
+    if (isBlank(label)) continue;
+    const text = String(label).trim();
+    const key = keys.get(folded(text));
+    if (key === undefined) {
+      const heading = isBlank(value) || (HEADINGS.has(folded(text)) && typeof value === "string");
+      if (heading) continue;
+      throw unknownLabel(name, text, shape.entries);
+    }
+    if (isBlank(value)) continue;
+    if (found.has(key)) throw mend(`${name}: the label "${text}" stands twice`);
+    found.set(key, { value, unit: isBlank(unit) ? "" : String(unit).trim() });
+  }
+  return found;
+};
+
+/** Admits one value out of a range; readings inside ranges are absolute already or say their basis in `work`. */
+const admitCell = (arg: ArgData, cell: FoundCell, label: string, desk: Desk): unknown => {
+  const raw = takesUnit(arg, desk.before) ? withOwnUnit(cell.value, cell.unit) : cell.value;
+  const value = admitScalar(arg.shape as ScalarShape, raw, label, desk);
+  return isReadQuantity(value) ? value.value : value;
+};
+
+/** Admits an input block; `given` gets the keys that were filled in. */
+export const admitBlock = (
+  shape: BlockShape,
+  raw: Raw,
+  name: string,
+  desk: Desk,
+): { readonly values: Readonly<Record<string, unknown>>; readonly given: ReadonlySet<string> } => {
+  if (!Array.isArray(raw)) throw mend(`${name}: expected a range of labels and values, got ${came(raw)}`);
+  const matrix = raw as RawMatrix;
+  if ((matrix[0]?.length ?? 0) < 2)
+    throw mend(`${name}: expected two or three columns (label, value, unit), got ${sizeText(matrix)}`);
+  const found = readBlock(shape, matrix, name);
+  const values: Record<string, unknown> = {};
+  const inside: Desk = { ...desk, unitsPlace: "", before: values };
+  for (const [key, arg] of Object.entries(shape.entries)) {
+    const cell = found.get(key);
+    const label = labelOf(key);
+    values[key] = cell
+      ? admitCell(arg, cell, label, inside)
+      : fill(arg, () => mend(`${name}: the label "${label}" is missing or blank: ${arg.about}`), values);
+  }
+  return { values, given: new Set(found.keys()) };
+};
+
+const HEADER = /^(.*?)(?:\s*[(,]\s*([^()]*(?:\([^()]*\)[^()]*)?)\)?)?$/;
+
+interface Column {
+  readonly key: string;
+  readonly unit: string;
+}
+
+/** The columns that a header row names, undefined where the first row is no header. */
+const readHeader = (shape: RowsShape, line: readonly RawScalar[], name: string): readonly Column[] | undefined => {
+  const keys = keysByLabel(shape.columns);
+  const heads = line.map((cell) => HEADER.exec(typeof cell === "string" ? cell.trim() : ""));
+  const hits = heads.filter((head) => head && keys.has(folded(head[1] ?? ""))).length;
+  if (hits === 0 || line.some((cell) => typeof cell === "number")) return undefined;
+  const columns = line.map((cell, place) => {
+    if (isBlank(cell)) return { key: "", unit: "" };
+    const key = keys.get(folded(heads[place]?.[1] ?? ""));
+    if (key === undefined) throw unknownLabel(`${name}, header`, String(cell), shape.columns);
+    return { key, unit: (heads[place]?.[2] ?? "").trim() };
+  });
+  const twice = columns.find((each, place) => each.key !== "" && columns.findIndex((c) => c.key === each.key) < place);
+  if (twice) throw mend(`${name}, header: the column "${labelOf(twice.key)}" stands twice`);
+  return columns;
+};
+
+/** Admits rows with named columns. */
+export const admitRows = (
+  shape: RowsShape,
+  raw: Raw,
+  name: string,
+  desk: Desk,
+): readonly Readonly<Record<string, unknown>>[] => {
+  const matrix: RawMatrix = Array.isArray(raw) ? (raw as RawMatrix) : [[raw as RawScalar]];
+  const header = readHeader(shape, matrix[0] ?? [], name);
+  const columns: readonly Column[] = header ?? Object.keys(shape.columns).map((key) => ({ key, unit: "" }));
+  const lines = matrix
+    .map((line, place) => ({ line, place: place + 1 }))
+    .slice(header ? 1 : 0)
+    .filter(({ line }) => line.some((cell) => !isBlank(cell)));
+  if (lines.length < shape.least || lines.length > shape.most)
+    throw mend(`${name}: expected ${shape.least} to ${shape.most} rows, got ${lines.length}`);
+  return lines.map(({ line, place }) => admitLine(shape, columns, line, `${name}, row ${place}`, desk));
+};
+
+const admitLine = (
+  shape: RowsShape,
+  columns: readonly Column[],
+  line: readonly RawScalar[],
+  name: string,
+  desk: Desk,
+): Readonly<Record<string, unknown>> => {
+  const values: Record<string, unknown> = {};
+  const inside: Desk = { ...desk, unitsPlace: "", before: values };
+  for (const [key, arg] of Object.entries(shape.columns)) {
+    const place = columns.findIndex((column) => column.key === key);
+    const value = place < 0 ? null : (line[place] ?? null);
+    const label = `${name}, ${labelOf(key)}`;
+    values[key] = isBlank(value)
+      ? fill(arg, () => mend(`${label}: is blank: ${arg.about}`), values)
+      : admitCell(arg, { value, unit: columns[place]?.unit ?? "" }, label, inside);
+  }
+  return values;
+};

@@ -1,0 +1,192 @@
+/**
+ * The one runner. Raw cell values come in by position; a value in the cell's units, or a fault, goes out. Definitions are
+ * compiled once. The plain call records nothing; `explain` runs the same code on a recorder and then the caution rules.
+ */
+import type { ArgData } from "./argument";
+import { admitScalar, isBlank, isReadQuantity, placeText, wordMeant, type Desk } from "./admit";
+import { admitBlock, admitRows, fill } from "./admitRange";
+import type { Catalogue } from "./catalogue";
+import type { CellFunction, Context } from "./cellFunction";
+import { isFault, mend, outside, type Fault } from "./fault";
+import { memoOf, type Memo } from "./memo";
+import { present, type Out } from "./present";
+import { STANDARD_PRESSURE, gaugeZero } from "./pressureBasis";
+import { show, type System } from "./quantity";
+import { came, clear, passErrors, type Raw } from "./raw";
+import { silent, type Trace } from "./steps";
+import { UNITS, placedArgs, type PlacedArg } from "./units";
+
+/** A definition made ready to run. */
+export interface Compiled {
+  readonly definition: CellFunction;
+  readonly args: readonly PlacedArg[];
+  /** Place of `units`, −1 where the function has none. */
+  readonly unitsAt: number;
+  readonly unitsPlace: string;
+  readonly repeats: boolean;
+  readonly readings: readonly string[];
+  readonly memo?: Memo<Out | Fault>;
+}
+
+const MEMO_ENTRIES = 64;
+
+export const compile = (definition: CellFunction): Compiled => {
+  const args = placedArgs(definition);
+  const unitsAt = args.findIndex(([, arg]) => arg === UNITS);
+  return {
+    definition,
+    args,
+    unitsAt,
+    unitsPlace: unitsAt < 0 ? "" : placeText(unitsAt + 1),
+    repeats: args.at(-1)?.[1].shape.type === "repeat",
+    readings: args.filter(([, arg]) => arg.shape.type === "quantity" && arg.shape.reading).map(([name]) => name),
+    ...(definition.heavy ? { memo: memoOf<Out | Fault>(MEMO_ENTRIES) } : {}),
+  };
+};
+
+/** Arguments as admitted, in base units. */
+export interface AdmittedCall {
+  readonly values: Readonly<Record<string, unknown>>;
+  readonly system: System;
+  /** Names of the arguments that were given, and per block the labels that were filled ("inputs.label"). */
+  readonly given: ReadonlySet<string>;
+}
+
+const systemOf = (compiled: Compiled, raw: readonly unknown[]): System => {
+  if (compiled.unitsAt < 0) return "US";
+  const came1 = clear(raw[compiled.unitsAt], "units");
+  if (isBlank(came1) || came1 === 0) return "US";
+  if (Array.isArray(came1)) throw mend(`units: expected "US" or "SI", got ${came(came1)}`);
+  passErrors(came1 as string, "units");
+  const word = UNITS.shape.type === "choice" ? wordMeant(UNITS.shape, came1 as string) : undefined;
+  if (word !== "US" && word !== "SI")
+    throw mend(`units: expected "US" or "SI" as the ${compiled.unitsPlace} argument, got ${came(came1)}`);
+  return word;
+};
+
+const NO_KEYS: ReadonlySet<string> = new Set();
+
+const missing = (name: string, arg: ArgData): Error => mend(`${name}: is blank: ${arg.about} is needed`);
+
+/** A zero in an optional argument is what a blank cell becomes on some hosts: taken as left out where zero can't be meant. */
+const meansBlank = (arg: ArgData, raw: Raw): boolean =>
+  raw === 0 &&
+  arg.presence !== "required" &&
+  (arg.shape.type === "choice" || arg.shape.type === "either" || arg.shape.type === "text");
+
+const admitOne = (
+  arg: ArgData,
+  raw: Raw,
+  name: string,
+  desk: Desk,
+): { readonly value: unknown; readonly filled: ReadonlySet<string> } => {
+  const { shape } = arg;
+  if (shape.type === "block") {
+    const { values, given } = admitBlock(shape, raw, name, desk);
+    return { value: values, filled: given };
+  }
+  if (shape.type === "rows") return { value: admitRows(shape, raw, name, desk), filled: NO_KEYS };
+  if (shape.type === "repeat") return { value: raw, filled: NO_KEYS };
+  if (Array.isArray(raw)) throw mend(`${name}: expected one value, got ${came(raw)}`);
+  return { value: admitScalar(shape, raw as string, name, desk), filled: NO_KEYS };
+};
+
+/** Readings become absolute pressures by their own text or by the argument `basis`. */
+const turnReadings = (compiled: Compiled, values: Record<string, unknown>, system: System): void => {
+  for (const name of compiled.readings) {
+    const value = values[name];
+    if (value === undefined) continue;
+    const own = isReadQuantity(value) ? value.basis : undefined;
+    const basis = values["basis"];
+    const zero =
+      own === "absolute" ? 0 : own === "gauge" && basis === "absolute" ? STANDARD_PRESSURE : gaugeZero(basis);
+    const absolute = (isReadQuantity(value) ? value.value : (value as number)) + zero;
+    if (!(absolute > 0))
+      throw mend(
+        `${name}: must be above ${show(-zero, "pressure", system)} (vacuum), got ${show(absolute - zero, "pressure", system)}`,
+      );
+    values[name] = absolute;
+  }
+};
+
+const refuseSurplus = (compiled: Compiled, raw: readonly unknown[]): void => {
+  if (compiled.repeats) return;
+  for (let place = compiled.args.length; place < raw.length; place++) {
+    const surplus = clear(raw[place], "argument");
+    if (!isBlank(surplus))
+      throw mend(
+        `${compiled.definition.id}: takes at most ${compiled.args.length} arguments, got ${came(surplus)} as the ${placeText(place + 1)}`,
+      );
+  }
+};
+
+/** Admits all arguments of a call; throws the fault of the first that can't be. */
+export const admit = (compiled: Compiled, raw: readonly unknown[], whole = false): AdmittedCall => {
+  const system = systemOf(compiled, raw);
+  const values: Record<string, unknown> = {};
+  const desk: Desk = { system, unitsPlace: compiled.unitsPlace, before: values };
+  const given = whole ? new Set<string>() : undefined;
+  for (let place = 0; place < compiled.args.length; place++) {
+    const [name, arg] = compiled.args[place] as PlacedArg;
+    if (place === compiled.unitsAt) continue;
+    if (arg.shape.type === "repeat") {
+      values[name] = raw.slice(place).map((each) => clear(each, name));
+      continue;
+    }
+    const value = raw[place];
+    const cleared = typeof value === "number" ? value : clear(value, name);
+    if (cleared === null || cleared === "" || meansBlank(arg, cleared)) {
+      values[name] = fill(arg, () => missing(name, arg), values);
+      continue;
+    }
+    const { value: admitted, filled } = admitOne(arg, cleared, name, desk);
+    values[name] = admitted;
+    given?.add(name);
+    if (given) for (const label of filled) given.add(`${name}.${label}`);
+  }
+  if (raw.length > compiled.args.length) refuseSurplus(compiled, raw);
+  if (compiled.readings.length > 0) turnReadings(compiled, values, system);
+  return { values, system, given: given ?? NO_KEYS };
+};
+
+/** Whatever a calculation threw, as a fault. */
+export const asFault = (thrown: unknown): Fault => {
+  if (isFault(thrown)) return thrown;
+  const says = thrown instanceof Error ? thrown.message : String(thrown);
+  return outside(`can't be computed for these inputs: ${says}`);
+};
+
+const ignore = (): void => undefined;
+
+/** What a run left behind. */
+export interface Run {
+  readonly call: AdmittedCall;
+  readonly result: unknown;
+  readonly out: Out;
+}
+
+/** Runs an admitted call on a trace; throws faults. */
+export const runAdmitted = (
+  compiled: Compiled,
+  call: AdmittedCall,
+  catalogue: Catalogue,
+  trace: Trace,
+  note: Context["note"],
+): Run => {
+  const { definition } = compiled;
+  const result = definition.work(call.values, { trace, step: trace.step, note, system: call.system, catalogue });
+  const out = present(definition.gives, result, { system: call.system, basis: call.values["basis"] });
+  return { call, result, out };
+};
+
+/** Evaluates a call: the cell's value, or a fault as a value. Never throws. */
+export const evaluate = (compiled: Compiled, raw: readonly unknown[], catalogue: Catalogue): Out | Fault => {
+  const compute = (): Out | Fault => {
+    try {
+      return runAdmitted(compiled, admit(compiled, raw), catalogue, silent, ignore).out;
+    } catch (thrown) {
+      return asFault(thrown);
+    }
+  };
+  return compiled.memo ? compiled.memo.through(raw, compute) : compute();
+};

@@ -1,0 +1,85 @@
+/** Results on their way out: base values to the cell's units, in the declared shape, every number finite. */
+import { labelOf } from "./argument";
+import { isFault, outside, type Fault } from "./fault";
+import { gaugeZero } from "./pressureBasis";
+import { KINDS, fromBase, type System } from "./quantity";
+import type { Gives, GridCell, QuantityResult, SingleResult } from "./result";
+
+/** A cell of a result. */
+export type CellOut = GridCell | Fault;
+export type Out = GridCell | readonly (readonly CellOut[])[];
+
+/** What presentation needs of the call. */
+export interface Manner {
+  readonly system: System;
+  /** The admitted argument `basis`, where there is one. */
+  readonly basis: unknown;
+}
+
+export const unitText = (single: SingleResult, system: System): string =>
+  single.type === "quantity" ? KINDS[single.kind][system].text : "";
+
+const beyond = (label: string): Fault =>
+  outside(`${label}: these inputs lead beyond any number; check their size and units`);
+
+export const presentNumber = (value: number, single: QuantityResult, label: string, manner: Manner): number => {
+  const absolute = single.reading ? value - gaugeZero(manner.basis) : value;
+  const shown = fromBase(absolute, KINDS[single.kind][manner.system]);
+  if (!Number.isFinite(shown)) throw beyond(label);
+  return shown;
+};
+
+const entry = (value: unknown, single: SingleResult, label: string, manner: Manner): CellOut => {
+  if (isFault(value) || value === "") return value;
+  if (single.type === "word") return String(value);
+  try {
+    return presentNumber(value as number, single, label, manner);
+  } catch (fault) {
+    if (isFault(fault)) return fault;
+    throw fault;
+  }
+};
+
+type Values = Readonly<Record<string, unknown>>;
+
+/** A column's head: "loss (BTU)". */
+export const headOf = (key: string, single: SingleResult, system: System): string => {
+  const text = unitText(single, system);
+  return text === "" ? labelOf(key) : `${labelOf(key)} (${text})`;
+};
+
+const lines = (columns: Readonly<Record<string, SingleResult>>, rows: readonly Values[], manner: Manner): CellOut[][] =>
+  rows.map((values) =>
+    Object.entries(columns).map(([key, single]) => entry(values[key], single, labelOf(key), manner)),
+  );
+
+/** Turns what `work` returned into what the cell shows. */
+export const present = (gives: Gives, result: unknown, manner: Manner): Out => {
+  switch (gives.type) {
+    case "quantity":
+      return presentNumber(result as number, gives, gives.about, manner);
+    case "word":
+      return String(result);
+    case "list":
+      return Object.entries(gives.rows).map(([key, single]) => [
+        labelOf(key),
+        entry((result as Values)[key], single, labelOf(key), manner),
+        unitText(single, manner.system),
+      ]);
+    case "table":
+      return [
+        Object.entries(gives.columns).map(([key, single]) => headOf(key, single, manner.system)),
+        ...lines(gives.columns, result as readonly Values[], manner),
+      ];
+    case "row":
+      return lines(gives.cells, [result as Values], manner);
+    case "grid":
+      return squared(result as readonly (readonly GridCell[])[]);
+  }
+};
+
+/** Rows of equal length: a spill has no ragged edge. */
+const squared = (grid: readonly (readonly GridCell[])[]): GridCell[][] => {
+  const width = Math.max(1, ...grid.map((line) => line.length));
+  return grid.map((line) => [...line, ...Array<GridCell>(width - line.length).fill("")]);
+};

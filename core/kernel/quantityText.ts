@@ -1,0 +1,180 @@
+/**
+ * Texts that carry their own unit: "105 degF", "12 m", "1 1/2 in". A normaliser for trade spellings comes first, then the
+ * unit texts that we print ourselves, then mathjs, whose units-only build is made on first use.
+ */
+import { create, createUnitDependencies, unitDependencies, type MathJsInstance, type Unit as MathUnit } from "mathjs";
+import { KINDS, type KindName, type System, type Unit } from "./quantity";
+
+/** A value in base units, and how a pressure said that it was read. */
+export interface ReadQuantity {
+  readonly value: number;
+  readonly basis?: "gauge" | "absolute";
+}
+
+/** Why a text couldn't be read. */
+export type Refusal = string;
+
+type UnitMath = Pick<MathJsInstance, "unit" | "createUnit">;
+
+/** Trade units that mathjs lacks, by definition in units that it has. */
+const TRADE: readonly (readonly [string, string])[] = [
+  ["gpm", "1 gal/minute"],
+  ["mph", "1 mi/h"],
+  ["kBTU", "1000 BTU"],
+  ["MBH", "1000 BTU/h"],
+  ["therm", "100000 BTU"],
+  ["tonRefrigeration", "12000 BTU/h"],
+  ["inHg", "3386.388640341 Pa"],
+  ["ftH2O", "2989.06692 Pa"],
+  ["mH2O", "9806.65 Pa"],
+  ["cP", "0.001 Pa s"],
+  ["cord", "128 ft^3"],
+];
+
+const makeMath = (): UnitMath => {
+  const math = create({ ...unitDependencies, ...createUnitDependencies }) as UnitMath;
+  for (const [name, definition] of TRADE) math.createUnit(name, definition);
+  return math;
+};
+
+const lazily = <T>(build: () => T): (() => T) => {
+  let built: T | undefined;
+  return () => (built ??= build());
+};
+
+const units = lazily(makeMath);
+
+const DEGREE = /(?:°|º|\bdeg(?:rees?)?\b)\s*([FCK])\b|\b(?:fahrenheit)\b|\b(?:celsius)\b/giu;
+
+/** Trade spellings to what mathjs reads. */
+const spelled = (text: string): string =>
+  text
+    .replace(/[\u2212\u2013]/g, "-")
+    .replace(/²/g, "^2")
+    .replace(/³/g, "^3")
+    .replace(/[·⋅]/g, " ")
+    .replace(DEGREE, (whole, letter?: string) => {
+      const scale = (letter ?? whole).charAt(0).toUpperCase();
+      return scale === "K" ? "K" : scale === "F" ? "degF" : "degC";
+    })
+    .replace(/\bdeg([fc])\b/gi, (_, letter: string) => `deg${letter.toUpperCase()}`)
+    .replace(/\bkbtuh?\b/gi, (word) => (/h$/i.test(word) ? "kBTU/h" : "kBTU"))
+    .replace(/\bbtuh\b/gi, "BTU/h")
+    .replace(/\bbtu\b/gi, "BTU")
+    .replace(/\bmbh\b/gi, "MBH")
+    .replace(/\bUSgpm\b|\bgal\/min\b/gi, "gpm")
+    .replace(/\bgallons?\b/gi, "gal")
+    .replace(/\btons?\b(?:\s+of\s+refrigeration)?/gi, "tonRefrigeration")
+    .replace(/\b(?:ft|feet|foot)\s*(?:of\s+)?(?:water|wc|w\.c\.)/gi, "ftH2O")
+    .replace(/\bm\s*(?:of\s+)?(?:water|wc)\b/gi, "mH2O")
+    .replace(/\bmicrons?\b/gi, "(0.13332236842105263 Pa)")
+    .replace(/\bcu\.?\s*ft\b/gi, "ft^3")
+    .replace(/\bsq\.?\s*ft\b/gi, "ft^2")
+    .replace(/(?<=\d|\s|^)(?:ft|feet|')$/i, "ft")
+    .replace(/(?<=\d|\s|^)(?:inches|inch|")$/i, "in")
+    .replace(/\bhrs?\b|\bhours?\b/gi, "h")
+    .trim();
+
+const NUMBER = /^([+-]?(?:\d+(?:[.,]\d+)?|[.,]\d+)(?:e[+-]?\d+)?)\s*/i;
+const MIXED = /^([+-]?\d+)(?:\s+|-)(\d+)\/(\d+)\s*/;
+const FRACTION = /^([+-]?)(\d+)\/(\d+)\s*/;
+const THOUSANDS = /^[+-]?\d{1,3}(?:[,' ]\d{3})+(?!\d)/;
+
+/** A number at the beginning of a text, and what follows it; a refusal where there is none. */
+const leadingNumber = (text: string): { readonly number: number; readonly rest: string } | Refusal => {
+  if (THOUSANDS.test(text)) return "expected a number without thousands separators";
+  const mixed = MIXED.exec(text);
+  if (mixed) {
+    const whole = Number(mixed[1]);
+    const part = Number(mixed[2]) / Number(mixed[3]);
+    return { number: whole < 0 ? whole - part : whole + part, rest: text.slice(mixed[0].length) };
+  }
+  const fraction = FRACTION.exec(text);
+  if (fraction)
+    return {
+      number: ((fraction[1] === "-" ? -1 : 1) * Number(fraction[2])) / Number(fraction[3]),
+      rest: text.slice(fraction[0].length),
+    };
+  const plain = NUMBER.exec(text);
+  if (!plain) return "expected a number";
+  return { number: Number((plain[1] ?? "").replace(",", ".")), rest: text.slice(plain[0].length) };
+};
+
+const printed = (kind: KindName, rest: string): Unit | undefined => {
+  const { US, SI } = KINDS[kind];
+  const wanted = rest.replace(/\s+/g, " ");
+  return [US, SI].find((each) => each.text !== "" && each.text === wanted);
+};
+
+/** Scale-only factors of a temperature difference: mathjs would add the scale's zero point. */
+const DIFFERENCES: Readonly<Record<string, number>> = { degF: 5 / 9, F: 5 / 9, degC: 1, C: 1, K: 1, degR: 5 / 9 };
+const TEMPERATURES: Readonly<Record<string, string>> = { F: "degF", C: "degC" };
+
+const PRESSURE_BASIS = /^(psi|bar|kPa|Pa|MPa)\s*\(?([ga]|abs|gauge|absolute)\)?$/i;
+
+const byMath = (kind: KindName, number: number, rest: string, base = KINDS[kind].base): number | Refusal => {
+  const math = units();
+  let read: MathUnit;
+  try {
+    read = math.unit(number, rest);
+  } catch {
+    return `can't read the unit "${rest}"`;
+  }
+  try {
+    return read.toNumber(base);
+  } catch {
+    return `"${rest}" is not a unit of ${kind}`;
+  }
+};
+
+const pressureText = (number: number, rest: string): ReadQuantity | undefined => {
+  const match = PRESSURE_BASIS.exec(rest);
+  if (!match) return undefined;
+  const unit = (match[1] ?? "").toLowerCase();
+  const factor = { psi: KINDS.pressure.US.factor, bar: 1e5, kpa: 1e3, pa: 1, mpa: 1e6 }[unit];
+  if (factor === undefined) return undefined;
+  return { value: number * factor, basis: /^a/i.test(match[2] ?? "") ? "absolute" : "gauge" };
+};
+
+const withoutDimension = (kind: KindName, number: number, rest: string): ReadQuantity | Refusal =>
+  rest === "%" && kind !== "money" && kind !== "count"
+    ? { value: number / 100 }
+    : `${kind === "number" ? "a number" : kind} takes no unit, got "${rest}"`;
+
+/** Money texts: the words in front of a price's slash don't matter ("1.2 $/therm" is 1.2 per therm). */
+const pricePer = (kind: KindName, number: number, rest: string): number | Refusal => {
+  const per = /^(?:[^\d\s/]{0,8})\s*\/\s*(.+)$/u.exec(rest)?.[1];
+  if (per === undefined) return `expected a price such as "${KINDS[kind].US.text}"`;
+  const amount = byMath(kind, 1, spelled(per), KINDS[kind].base.replace("1/", ""));
+  return typeof amount === "string" ? amount : number / amount;
+};
+
+/**
+ * Reads a text as a quantity of a kind: a bare number counts in the system's unit. Answers base units, or a refusal that
+ * says what was expected (without the argument's name).
+ */
+export const readQuantityText = (text: string, kind: KindName, system: System): ReadQuantity | Refusal => {
+  const start = leadingNumber(text.trim().replace(/^[\u2212\u2013]/, "-"));
+  if (typeof start === "string") return start;
+  const { number } = start;
+  const rest = start.rest.trim();
+  const own = KINDS[kind];
+  const unit = rest === "" ? own[system] : printed(kind, rest);
+  if (unit) return { value: (number + unit.shift) * unit.factor };
+  if (own.base === "" && own.US.text === "") return withoutDimension(kind, number, rest);
+  if (kind.startsWith("price")) return wrapped(pricePer(kind, number, rest));
+  const pressure = kind === "pressure" ? pressureText(number, rest) : undefined;
+  if (pressure) return pressure;
+  const words = spelled(rest);
+  const scale = kind === "temperature difference" ? DIFFERENCES[words] : undefined;
+  if (scale !== undefined) return { value: number * scale };
+  if (kind === "cooling rating") return coolingRating(number, words);
+  return wrapped(byMath(kind, number, kind === "temperature" ? (TEMPERATURES[words.toUpperCase()] ?? words) : words));
+};
+
+const wrapped = (value: number | Refusal): ReadQuantity | Refusal => (typeof value === "string" ? value : { value });
+
+const coolingRating = (number: number, words: string): ReadQuantity | Refusal => {
+  if (/^BTU\s*\/\s*\(?W\s*[*]?\s*h\)?$/.test(words)) return { value: number * KINDS["cooling rating"].US.factor };
+  return /^W\s*\/\s*W$/.test(words) ? { value: number } : `"${words}" is not a unit of cooling rating`;
+};

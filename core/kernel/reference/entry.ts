@@ -1,0 +1,15 @@
+/** One entry of the bibliography. */
+export interface Reference {
+  /** As a working shows it: authors and year. */
+  readonly short: string;
+  /** The full citation. */
+  readonly full: string;
+  /**
+   * How far the source was seen: "opened" (the text itself), "copied" (quoted by an opened text, named in `full`),
+   * "memory" (not opened), "rule" (an identity or a practice of the trade, no print).
+   */
+  readonly seen: "opened" | "copied" | "memory" | "rule";
+}
+
+/** Checks that every entry is complete and keeps its keys as literal types. */
+export const references = <const T extends Readonly<Record<string, Reference>>>(entries: T): T => entries;

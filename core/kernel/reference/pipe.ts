@@ -1,0 +1,40 @@
+import { references } from "./entry";
+
+/** Pool pipework. */
+export const pipe = references({
+  astmD1785: {
+    short: "ASTM D1785",
+    full: "ASTM D1785: Standard Specification for Poly(Vinyl Chloride) (PVC) Plastic Pipe, Schedules 40, 80, and 120; outside diameters and minimum walls as carried by fluids 1.3.1 (C. Bell), average bores and ratings as printed in makers' data sheets.",
+    seen: "copied",
+  },
+  colebrook1939: {
+    short: "Colebrook 1939",
+    full: "C. F. Colebrook: Turbulent flow in pipes, with particular reference to the transition region between the smooth and rough pipe laws, J. Inst. Civil Eng. 11 (1939) 133–156.",
+    seen: "memory",
+  },
+  darcyWeisbach: {
+    short: "Darcy–Weisbach",
+    full: "J. Weisbach 1845, H. Darcy 1857; as in every text of hydraulics, for example F. M. White: Fluid Mechanics.",
+    seen: "memory",
+  },
+  hazenWilliams: {
+    short: "Hazen–Williams",
+    full: "G. S. Williams, A. Hazen: Hydraulic Tables, 1905; US form 0.2083 (100/C)^1.852 Q^1.852/d^4.8655 ft per 100 ft.",
+    seen: "memory",
+  },
+  fluids131: {
+    short: "fluids 1.3.1",
+    full: "C. Bell: fluids 1.3.1, open-source Python library (MIT), friction_factor and one_phase_dP, evaluated with IAPWS-95 density and IAPWS 2008 viscosity.",
+    seen: "opened",
+  },
+  illinois906: {
+    short: "77 Ill. Adm. Code 906",
+    full: "77 Illinois Administrative Code 906, appendix A, exhibit I: friction loss table, C = 150, worked with steel inside diameters.",
+    seen: "opened",
+  },
+  poolVelocityLimits: {
+    short: "ANSI/APSP-15, ISPSC 2021 s. 311.3",
+    full: "ANSI/APSP-15 (residential pools: suction 6 ft/s, return 8 ft/s) and ISPSC 2021 section 311.3; the limits depend on the edition that is law at the place.",
+    seen: "copied",
+  },
+});

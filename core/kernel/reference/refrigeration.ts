@@ -1,0 +1,3 @@
+import { references } from "./entry";
+
+export const refrigeration = references({});

@@ -1,0 +1,110 @@
+/** Steps as rows of a table: number, what, with the numbers in, value, unit, source. */
+import type { GridCell } from "./result";
+import { KINDS, fromBase, show, showNumber, type KindName, type System } from "./quantity";
+import { cite } from "./reference";
+import type { Shown, Step } from "./steps";
+
+export interface WorkingLine {
+  readonly number: string;
+  readonly says: string;
+  readonly numbers: string;
+  readonly value: GridCell;
+  readonly unit: string;
+  readonly source: string;
+  /** The mathjs form, for a renderer of equations. */
+  readonly form?: string;
+}
+
+/** A form with its symbols replaced by numbers, in strict SI. */
+export const withNumbers = (form: string, x: Readonly<Record<string, number>>): string =>
+  form
+    .slice(form.indexOf("=") + 1)
+    .trim()
+    .replace(/\b[A-Za-z_]\w*\b/g, (name) => {
+      const value = x[name];
+      if (value === undefined) return name;
+      return value < 0 ? `(${showNumber(value)})` : showNumber(value);
+    });
+
+const cell = (value: number, kind: KindName, system: System): { readonly value: GridCell; readonly unit: string } => {
+  const unit = KINDS[kind][system];
+  const shown = fromBase(value, unit);
+  return { value: Number.isFinite(shown) ? Number(shown.toPrecision(12)) : "not finite", unit: unit.text };
+};
+
+const shownCell = (given: Shown, system: System): { readonly value: GridCell; readonly unit: string } =>
+  typeof given === "string" ? { value: given, unit: "" } : cell(given.value, given.kind, system);
+
+const shownText = (given: Shown, system: System): string =>
+  typeof given === "string" ? given : show(given.value, given.kind, system);
+
+const seriesText = (values: ArrayLike<number>, kind: KindName, system: System): string => {
+  const all = Array.from(values);
+  const told = [all[0] ?? 0, all.at(-1) ?? 0, Math.min(...all), Math.max(...all)].map((v) => show(v, kind, system));
+  return `first ${told[0] ?? ""}, last ${told[1] ?? ""}, least ${told[2] ?? ""}, most ${told[3] ?? ""}`;
+};
+
+const line = (step: Exclude<Step, { type: "group" }>, number: string, system: System): WorkingLine => {
+  const base = { number, numbers: "", value: "" as GridCell, unit: "", source: "" };
+  switch (step.type) {
+    case "equation": {
+      const { name, form, gives, constants, source } = step.equation;
+      return {
+        ...base,
+        says: `${name}: ${form}`,
+        form,
+        numbers: withNumbers(form, { ...constants, ...step.x }),
+        ...cell(step.value, gives, system),
+        source: cite(source),
+      };
+    }
+    case "relation": {
+      const { name, form, constants, source } = step.relation;
+      const x = { ...constants, ...step.x };
+      const left = withNumbers(`=${form.slice(0, form.indexOf("="))}`, x);
+      const numbers = `${left} = ${withNumbers(form, x)}`;
+      return { ...base, says: `${name}: ${form}`, form, numbers, value: step.left - step.right, source: cite(source) };
+    }
+    case "lookup":
+      return {
+        ...base,
+        says: `${step.table}: ${step.row}`,
+        numbers: step.interpolation ?? "",
+        ...shownCell(step.gives, system),
+        source: cite(step.source),
+      };
+    case "property":
+      return {
+        ...base,
+        says: `${step.property} of ${step.substance}${step.uncertainty ? ` (${step.uncertainty})` : ""}`,
+        numbers: Object.entries(step.at)
+          .map(([name, given]) => `${name} ${shownText(given, system)}`)
+          .join(", "),
+        ...shownCell(step.gives, system),
+        source: cite(step.source),
+      };
+    case "solution":
+      return {
+        ...base,
+        says: `Solved for ${step.unknown}: ${step.solves}`,
+        numbers: `between ${show(step.bracket[0], step.kind, system)} and ${show(step.bracket[1], step.kind, system)}, ${step.iterations} passes, residual ${showNumber(step.residual)}`,
+        ...cell(step.answer, step.kind, system),
+      };
+    case "series": {
+      const sum = Array.from(step.values).reduce((total, each) => total + each, 0);
+      const numbers = `${step.values.length} ${step.of}: ${seriesText(step.values, step.kind, system)}`;
+      return { ...base, says: `${step.title}, sum`, numbers, ...cell(sum, step.kind, system) };
+    }
+    case "remark":
+      return { ...base, says: step.says };
+  }
+};
+
+/** The tree of steps as numbered lines: 1, 1.1, … */
+export const workingLines = (steps: readonly Step[], system: System, before = ""): readonly WorkingLine[] =>
+  steps.flatMap((step, place) => {
+    const number = `${before}${place + 1}`;
+    if (step.type !== "group") return [line(step, number, system)];
+    const head = { number, says: step.title, numbers: "", value: "", unit: "", source: "" };
+    return [head, ...workingLines(step.steps, system, `${number}.`)];
+  });

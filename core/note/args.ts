@@ -1,0 +1,22 @@
+/** Arguments of the functions about functions. */
+import { repeat, text } from "../kernel/argument";
+import { lookUp } from "../kernel/catalogue";
+import type { Catalogue } from "../kernel/catalogue";
+import type { CellFunction } from "../kernel/cellFunction";
+import { mend } from "../kernel/fault";
+import { nearest } from "../kernel/nearest";
+
+export const FUNCTION = text("name of a function as text, such as PIPE.HEADLOSS", 80);
+
+export const ARGUMENTS = repeat('its arguments in order; write "" for a default');
+
+/** The named function; refused with the nearest name where there is none. */
+export const functionNamed = (catalogue: Catalogue, name: string): CellFunction => {
+  const found = lookUp(catalogue, name);
+  if (found) return found;
+  const near = nearest(
+    name,
+    catalogue.map((each) => each.id),
+  );
+  throw mend(`function: no function "${name}"; the nearest is "${near}"`);
+};

@@ -1,0 +1,39 @@
+import { cellFunction } from "../../kernel/cellFunction";
+import { compile } from "../../kernel/evaluate";
+import { explain } from "../../kernel/explain";
+import { isFault } from "../../kernel/fault";
+import { cite } from "../../kernel/reference";
+import { grid } from "../../kernel/result";
+import { ARGUMENTS, FUNCTION, functionNamed } from "../args";
+
+export const cautions = cellFunction({
+  id: "NOTE.CAUTIONS",
+  topic: "note",
+  summary: "Without arguments the caution rules of a function; with them those that these arguments raise.",
+  finds: ["warnings", "safety", "limits"],
+  args: { function: FUNCTION, arguments: ARGUMENTS },
+  gives: grid("cautions"),
+  cautions: [],
+  checks: [
+    {
+      at: { function: "PIPE.VELOCITY", arguments: [[90, "2 in"]] },
+      gives: { row: "Warning", column: "code", is: "PIPE-FAST-WATER" },
+      from: "poolVelocityLimits",
+    },
+  ],
+  work({ function: name, arguments: raw }, { catalogue }) {
+    const definition = functionNamed(catalogue, name);
+    if (raw.length === 0) {
+      const rules = definition.cautions.map(({ rule }) => [rule.severity, rule.code, rule.about, cite(rule.source)]);
+      const none = [["", "", "This function has no caution rules of its own.", ""]];
+      return [["severity", "code", "rule", "source"], ...(rules.length > 0 ? rules : none)];
+    }
+    const told = explain(compile(definition), raw, catalogue, { steps: false });
+    if (isFault(told.out)) throw told.out;
+    const raised = told.cautions.map(({ severity, code, text }) => [severity, code, text]);
+    return [
+      ["severity", "code", "note"],
+      ...(raised.length > 0 ? raised : [["", "", "No caution is raised by these arguments."]]),
+    ];
+  },
+});

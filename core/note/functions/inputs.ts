@@ -1,0 +1,31 @@
+import { choice } from "../../kernel/argument";
+import { cellFunction } from "../../kernel/cellFunction";
+import { blockRows } from "../../kernel/describe";
+import { outside } from "../../kernel/fault";
+import { grid } from "../../kernel/result";
+import { FUNCTION, functionNamed } from "../args";
+
+export const inputs = cellFunction({
+  id: "NOTE.INPUTS",
+  topic: "note",
+  summary: "The input block of a function, to fill in: label, default, unit, what it is.",
+  finds: ["block", "template", "labels"],
+  args: { function: FUNCTION, system: choice("Units", ["US", "SI"], "units of the block, US or SI").otherwise("US") },
+  gives: grid("labels, defaults, units"),
+  cautions: [],
+  checks: [],
+  work({ function: name, system }, { catalogue }) {
+    const definition = functionNamed(catalogue, name);
+    const block = Object.values(definition.args).find(({ shape }) => shape.type === "block");
+    if (block?.shape.type !== "block")
+      throw outside(`function: ${definition.id} takes no input block; its arguments are single values`);
+    const { entries } = block.shape;
+    const abouts = Object.values(entries).map((arg) =>
+      arg.presence === "required" ? `${arg.about} (needed)` : arg.about,
+    );
+    return blockRows(block.shape, system).map((line, place) => [
+      ...line.map((cell) => cell ?? ""),
+      abouts[place] ?? "",
+    ]);
+  },
+});

@@ -1,0 +1,51 @@
+import { cellFunction } from "../../kernel/cellFunction";
+import { compile } from "../../kernel/evaluate";
+import { explain } from "../../kernel/explain";
+import { rawByPlace } from "../../kernel/describe";
+import { REFERENCES, type Source, type SourceKey } from "../../kernel/reference";
+import { grid } from "../../kernel/result";
+import type { Step } from "../../kernel/steps";
+import { FUNCTION, functionNamed } from "../args";
+import { sourcesOf } from "../models/sources";
+
+const keyOf = (source: Source): SourceKey => (typeof source === "string" ? source : source.key);
+
+const stepSources = (steps: readonly Step[]): readonly SourceKey[] =>
+  steps.flatMap((step) => {
+    if (step.type === "group") return stepSources(step.steps);
+    if (step.type === "equation") return [keyOf(step.equation.source)];
+    if (step.type === "relation") return [keyOf(step.relation.source)];
+    return step.type === "lookup" || step.type === "property" ? [keyOf(step.source)] : [];
+  });
+
+export const sources = cellFunction({
+  id: "NOTE.SOURCES",
+  topic: "note",
+  summary: "The published sources behind a function.",
+  finds: ["references", "bibliography", "standards"],
+  args: { function: FUNCTION },
+  gives: grid("sources"),
+  cautions: [],
+  checks: [
+    {
+      at: { function: "PIPE.BORE" },
+      gives: { row: "ASTM D1785", column: "serves", is: "equation or table, check" },
+      from: "identity",
+    },
+  ],
+  work({ function: name }, { catalogue }) {
+    const definition = functionNamed(catalogue, name);
+    const examples = definition.checks.map(({ at }) => rawByPlace(definition, at));
+    const inSteps = examples.flatMap((raw) => stepSources(explain(compile(definition), raw, catalogue).steps));
+    const declared = new Map(sourcesOf(definition));
+    const keys = [...new Set([...inSteps, ...declared.keys()])];
+    const rows = keys.map((key) => {
+      const serves = [inSteps.includes(key) ? "equation or table" : "", declared.get(key) ?? ""].filter(
+        (each) => each !== "",
+      );
+      const { short, full, seen } = REFERENCES[key];
+      return [short, full, seen, serves.join(", ")];
+    });
+    return [["source", "citation", "seen", "serves"], ...rows];
+  },
+});

@@ -1,0 +1,58 @@
+import { cellFunction } from "../../kernel/cellFunction";
+import { compile } from "../../kernel/evaluate";
+import { explain } from "../../kernel/explain";
+import { isFault } from "../../kernel/fault";
+import { grid } from "../../kernel/result";
+import { workingLines } from "../../kernel/working";
+import { ARGUMENTS, FUNCTION, functionNamed } from "../args";
+import { resultRows } from "../models/resultRows";
+
+/** The most rows that a working spills. */
+const MOST_ROWS = 200;
+
+export const working = cellFunction({
+  id: "NOTE.WORKING",
+  topic: "note",
+  summary: "The working of a calculation: arguments, then every step with equation, numbers, value, unit, source.",
+  finds: ["show steps", "explain", "hand check", "audit"],
+  remarks: ["Numbers inside equations stand in strict SI (m, kg, s, K, Pa, W); values stand in the units of the call."],
+  args: { function: FUNCTION, arguments: ARGUMENTS },
+  gives: grid("arguments and steps"),
+  cautions: [],
+  checks: [
+    {
+      at: { function: "PIPE.BORE", arguments: [["2 in"]] },
+      gives: { row: "result", column: "value", is: 2.049 },
+      within: 0.004,
+      from: "astmD1785",
+    },
+  ],
+  work({ function: name, arguments: raw }, { catalogue }) {
+    const definition = functionNamed(catalogue, name);
+    const told = explain(compile(definition), raw, catalogue);
+    if (isFault(told.out)) throw told.out;
+    const inputs = told.args.map(({ label, about, value, unit, given }) => [
+      "input",
+      label,
+      given ? about : `${about} (default)`,
+      value,
+      unit,
+      "",
+    ]);
+    const steps = workingLines(told.steps, told.system).map((line) => [
+      line.number,
+      line.says,
+      line.numbers,
+      line.value,
+      line.unit,
+      line.source,
+    ]);
+    const head = ["step", "what", "with the numbers in (strict SI)", "value", "unit", "source"];
+    const results = resultRows(definition, told.out, told.system);
+    const room = MOST_ROWS - 1 - inputs.length - results.length - 1;
+    const shown = steps.slice(0, room);
+    const left = steps.length - shown.length;
+    const cut = left > 0 ? [["…", `${left} further steps are left out: the panel shows all`, "", "", "", ""]] : [];
+    return [head, ...inputs, ...shown, ...cut, ...results];
+  },
+});

@@ -1,0 +1,55 @@
+/** Arguments of the pipe functions. */
+import { choice, quantity } from "../kernel/argument";
+import { WATER_TEMPERATURE } from "../kernel/glossary";
+import { us } from "../kernel/quantity";
+import { PVC_PIPE } from "./data/pvcPipe";
+
+const SIZES = [...new Set(PVC_PIPE.map((each) => each.size))];
+
+/** Metric names of the same sizes (ISO 6708 beside the nominal inch). */
+const METRIC: Readonly<Record<string, string>> = {
+  DN15: "1/2 in",
+  DN20: "3/4 in",
+  DN25: "1 in",
+  DN32: "1-1/4 in",
+  DN40: "1-1/2 in",
+  DN50: "2 in",
+  DN65: "2-1/2 in",
+  DN80: "3 in",
+  DN90: "3-1/2 in",
+  DN100: "4 in",
+  DN125: "5 in",
+  DN150: "6 in",
+  DN200: "8 in",
+};
+
+/** "2", "2.5", "1-1/2": the inches alone. */
+const inchesOnly = (size: string): readonly string[] => {
+  const bare = size.replace(" in", "");
+  const [whole = "", part] = bare.includes("/") && bare.includes("-") ? bare.split("-") : ["0", bare];
+  const [over = "0", under = "1"] = (part ?? bare).split("/");
+  const decimal = bare.includes("/") ? Number(whole) + Number(over) / Number(under) : Number(bare);
+  return [bare, String(decimal), `${decimal} in`];
+};
+
+const SIZE_ALIASES: Readonly<Record<string, string>> = {
+  ...METRIC,
+  ...Object.fromEntries(SIZES.flatMap((size) => inchesOnly(size).map((alias) => [alias, size]))),
+};
+
+export const NOMINAL_SIZE = choice("PipeSize", SIZES, "nominal pipe size, such as 2 in or DN50", SIZE_ALIASES);
+
+export const SCHEDULE = choice("PipeSchedule", ["40", "80"], "schedule of the PVC pipe, 40 or 80").otherwise("40");
+
+export const BORE_RULE = choice(
+  "PipeBore",
+  ["average", "minimum wall"],
+  "bore: the published average, or outside less two minimum walls",
+).otherwise("average");
+
+export const STRAIGHT_LENGTH = quantity("length", "length of straight pipe", {
+  from: 0,
+  usual: [0, us("length", 2000)],
+});
+
+export const LOOP_WATER = WATER_TEMPERATURE.otherwise(us("temperature", 80));

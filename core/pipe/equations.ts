@@ -1,0 +1,94 @@
+/** Equations of flow in straight pipe. Strict SI. */
+import { equation, relation, symbol } from "../kernel/equation";
+
+const GRAVITY = 9.80665;
+
+const D = symbol("diameter", "bore", 0.01, 0.3);
+const Q = symbol("water flow", "water flow", 1e-5, 0.05);
+const v = symbol("velocity", "mean velocity", 0.05, 5);
+const L = symbol("length", "length of pipe", 0.1, 300);
+
+export const meanVelocity = equation({
+  name: "Mean velocity",
+  form: "v = 4 * Q / (pi * D^2)",
+  gives: "velocity",
+  takes: { Q, D },
+  source: "identity",
+  code: (x) => (4 * x.Q) / (Math.PI * x.D ** 2),
+});
+
+export const reynolds = equation({
+  name: "Reynolds number",
+  form: "Re = rho * v * D / mu",
+  gives: "number",
+  takes: {
+    rho: symbol("density", "density of the water", 950, 1001),
+    v,
+    D,
+    mu: symbol("viscosity", "viscosity of the water", 2e-4, 1.8e-3),
+  },
+  source: "identity",
+  code: (x) => (x.rho * x.v * x.D) / x.mu,
+});
+
+/** Laminar flow is taken below this Reynolds number. */
+export const LAMINAR_BELOW = 2040;
+
+export const laminarFriction = equation({
+  name: "Darcy friction factor, laminar",
+  form: "f = 64 / Re",
+  gives: "number",
+  takes: { Re: symbol("number", "Reynolds number", 10, LAMINAR_BELOW) },
+  valid: "Re below 2,040",
+  source: "darcyWeisbach",
+  code: (x) => 64 / x.Re,
+});
+
+export const colebrook = relation({
+  name: "Colebrook",
+  form: "1 / sqrt(f) = -2 * log10(k / (3.7 * D) + 2.51 / (Re * sqrt(f)))",
+  takes: {
+    f: symbol("number", "Darcy friction factor", 0.008, 0.08),
+    k: symbol("diameter", "roughness of the wall", 1e-7, 1e-4),
+    D,
+    Re: symbol("number", "Reynolds number", LAMINAR_BELOW, 1e7),
+  },
+  valid: "turbulent flow",
+  source: "colebrook1939",
+  left: (x) => 1 / Math.sqrt(x.f),
+  right: (x) => -2 * Math.log10(x.k / (3.7 * x.D) + 2.51 / (x.Re * Math.sqrt(x.f))),
+});
+
+export const darcyWeisbach = equation({
+  name: "Darcy–Weisbach",
+  form: "h = f * L / D * v^2 / (2 * g)",
+  gives: "head",
+  takes: { f: symbol("number", "Darcy friction factor", 0.008, 0.1), L, D, v },
+  constants: { g: GRAVITY },
+  source: "darcyWeisbach",
+  code: (x) => ((x.f * x.L) / x.D) * (x.v ** 2 / (2 * GRAVITY)),
+});
+
+/** ft of head per 100 ft by the US form (gpm, in), written in metres and m³/s. */
+export const hazenWilliams = equation({
+  name: "Hazen–Williams",
+  form: "h = L / 100 * 0.2083 * (100 / C)^1.852 * (Q / 6.30901964e-5)^1.852 / (D / 0.0254)^4.8655",
+  gives: "head",
+  takes: { L, C: symbol("number", "coefficient C", 100, 160), Q, D },
+  valid: "water near 60 °F in turbulent flow",
+  source: "hazenWilliams",
+  code: (x) =>
+    ((x.L / 100) * 0.2083 * (100 / x.C) ** 1.852 * (x.Q / 6.30901964e-5) ** 1.852) / (x.D / 0.0254) ** 4.8655,
+});
+
+export const boreByWall = equation({
+  name: "Bore by the minimum wall",
+  form: "D = Do - 2 * w",
+  gives: "diameter",
+  takes: {
+    Do: symbol("diameter", "outside diameter", 0.02, 0.25),
+    w: symbol("diameter", "minimum wall", 0.002, 0.02),
+  },
+  source: "identity",
+  code: (x) => x.Do - 2 * x.w,
+});

@@ -1,0 +1,131 @@
+import { linearSolve } from "../../numeric/linearSolve";
+import { GAS_CONSTANT, logFugacities, mixtureAt } from "../helmholtz/mixture";
+import type { Mixture } from "../helmholtz/mixture";
+
+/** Two phases of a blend in equilibrium at a given temperature and pressure: mole fractions, molar densities mol/m3. */
+export interface FlashResult {
+  /** Vapour's share by mole; a little outside 0 to 1 where the point lies just outside the dome. */
+  readonly vapourShare: number;
+  readonly x: Float64Array;
+  readonly y: Float64Array;
+  readonly liquid: number;
+  readonly vapour: number;
+  /** Largest difference of ln fugacity */
+  readonly residual: number;
+  readonly passes: number;
+}
+
+/** What a flash starts from: ln K of each component and both densities. */
+export interface FlashStart {
+  readonly logK: ArrayLike<number>;
+  readonly liquid: number;
+  readonly vapour: number;
+}
+
+const TOLERANCE = 1e-9;
+const MOST_PASSES = 30;
+
+/** Vapour share by mole from the K values (H. H. Rachford, J. D. Rice (1952) J. Pet. Technol. 4:327-328), by safeguarded Newton. */
+export function vapourShare(z: ArrayLike<number>, K: ArrayLike<number>): number {
+  let [most, least] = [-Infinity, Infinity];
+  for (let i = 0; i < z.length; i++) {
+    most = Math.max(most, K[i]!);
+    least = Math.min(least, K[i]!);
+  }
+  let low = 1 / (1 - most);
+  let high = 1 / (1 - least);
+  let share = Math.min(Math.max(0.5, low), high);
+  for (let pass = 0; pass < 100; pass++) {
+    let f = 0;
+    let slope = 0;
+    for (let i = 0; i < z.length; i++) {
+      const k = K[i]! - 1;
+      const part = k / (1 + share * k);
+      f += z[i]! * part;
+      slope -= z[i]! * part * part;
+    }
+    if (f > 0) low = share;
+    else high = share;
+    const next = share - f / slope;
+    const better = next > low && next < high ? next : (low + high) / 2;
+    if (Math.abs(better - share) < 1e-14) return better;
+    share = better;
+  }
+  return share;
+}
+
+function phaseDensity(m: Mixture, x: Float64Array, T: number, pressure: number, start: number): number {
+  const RT = GAS_CONSTANT * T;
+  let density = start;
+  for (let pass = 0; pass < 20; pass++) {
+    mixtureAt(m, x, T, density);
+    const miss = pressure - density * RT * (1 + m.out[1]!);
+    const slope = RT * (1 + 2 * m.out[1]! + m.out[2]!);
+    const step = slope > 0 ? miss / (slope * density) : 0.02 * Math.sign(miss);
+    if (Math.abs(step) < 1e-11) break;
+    density *= 1 + Math.max(-0.1, Math.min(0.1, step));
+  }
+  return density;
+}
+
+/**
+ * Isothermal two-phase flash: equal fugacities by successive substitution on ln K, sharpened by Broyden's update of the
+ * Jacobian (C. G. Broyden (1965) Math. Comput. 19:577-593).
+ *
+ * @param temperature K
+ * @param pressure Pa
+ * @returns undefined where 30 passes don't bring the residual under 1e-9
+ */
+export function isothermalFlash(
+  m: Mixture,
+  temperature: number,
+  pressure: number,
+  start: FlashStart,
+): FlashResult | undefined {
+  const z = m.parts.moleFractions;
+  const n = z.length;
+  const logK = Float64Array.from(start.logK);
+  const [x, y, K] = [new Float64Array(n), new Float64Array(n), new Float64Array(n)];
+  const [fL, fV] = [new Float64Array(n), new Float64Array(n)];
+  const g = new Float64Array(n);
+  // d(g) / d(ln K): successive substitution takes it for minus one.
+  const jacobian = new Float64Array(n * n);
+  for (let i = 0; i < n; i++) jacobian[i * n + i] = -1;
+  let step: Float64Array | undefined;
+  let { liquid, vapour } = start;
+  for (let passes = 1; passes <= MOST_PASSES; passes++) {
+    for (let i = 0; i < n; i++) K[i] = Math.exp(logK[i]!);
+    const share = vapourShare(z, K);
+    for (let i = 0; i < n; i++) {
+      x[i] = z[i]! / (1 + share * (K[i]! - 1));
+      y[i] = K[i]! * x[i]!;
+    }
+    liquid = phaseDensity(m, x, temperature, pressure, liquid);
+    logFugacities(m, x, liquid, fL);
+    vapour = phaseDensity(m, y, temperature, pressure, vapour);
+    logFugacities(m, y, vapour, fV);
+    let residual = 0;
+    for (let i = 0; i < n; i++) {
+      g[i] = fL[i]! - fV[i]!;
+      residual = Math.max(residual, Math.abs(g[i]!));
+    }
+    if (!Number.isFinite(residual)) return undefined;
+    if (residual < TOLERANCE) return { vapourShare: share, x, y, liquid, vapour, residual, passes };
+    if (step) broyden(jacobian, step, g);
+    step = Float64Array.from(g, (value) => -value);
+    if (!linearSolve(Float64Array.from(jacobian), step)) return undefined;
+    for (let i = 0; i < n; i++) logK[i]! += Math.max(-0.5, Math.min(0.5, step[i]!));
+  }
+  return undefined;
+}
+
+/** After a full step s the old model foresaw g = 0: the whole of g is what it missed. */
+function broyden(jacobian: Float64Array, step: Float64Array, g: Float64Array): void {
+  const n = g.length;
+  let square = 0;
+  for (let i = 0; i < n; i++) square += step[i]! * step[i]!;
+  if (square === 0) return;
+  for (let i = 0; i < n; i++) {
+    for (let j = 0; j < n; j++) jacobian[i * n + j]! += (g[i]! * step[j]!) / square;
+  }
+}

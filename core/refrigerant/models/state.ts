@@ -1,0 +1,102 @@
+import { outside } from "../../numeric/outside";
+import type { PhaseState } from "../helmholtz/substance";
+import { phaseState } from "../helmholtz/substance";
+import { denseDensity, vapourDensity } from "./density";
+import type { Fluid } from "./refrigerant";
+import { curvePressure } from "./saturationCurve";
+import type { TwoPhaseState } from "./twoPhase";
+import { glideState } from "./twoPhase";
+
+/** One phase, named: "supercritical" above both the critical temperature and the critical pressure. */
+export interface SinglePhaseState extends PhaseState {
+  readonly phase: "liquid" | "vapour" | "supercritical";
+}
+
+/** A state at any pressure and temperature. */
+export type State = SinglePhaseState | TwoPhaseState;
+
+/** How near (relative) to a pure fluid's saturation pressure the state counts as on the line. */
+const ON_THE_LINE = 1e-8;
+
+const kelvin = (value: number) => `${Number(value.toFixed(3))} K`;
+const pascal = (value: number) => `${Number(value.toPrecision(7))} Pa`;
+
+/** @throws where temperature or pressure leave what the equation of state covers */
+export function checkRange(fluid: Fluid, pressure: number, temperature: number): void {
+  const { limit, pressure: highest } = fluid.range;
+  if (!(temperature >= fluid.coldest && temperature <= limit))
+    throw outside(
+      `${fluid.name} temperature`,
+      `from ${kelvin(fluid.coldest)} to ${kelvin(limit)}`,
+      kelvin(temperature),
+    );
+  if (!(pressure > 0 && pressure <= highest))
+    throw outside(
+      `${fluid.name} pressure (absolute)`,
+      `above 0 Pa, at most ${pascal(highest)}`,
+      pascal(pressure),
+    );
+}
+
+/** What a pressure and a temperature select. */
+type Region = "liquid" | "vapour" | "supercritical" | "glide" | "line" | "critical";
+
+/** The phase, decided from the saturation lines; K and Pa. */
+export function regionAt(fluid: Fluid, pressure: number, temperature: number): Region {
+  const { critical, warmestSaturated: top } = fluid;
+  if (temperature <= top) {
+    const bubble = curvePressure(fluid.bubble, temperature);
+    if (fluid.bubble === fluid.dew) {
+      if (Math.abs(pressure - bubble) < ON_THE_LINE * bubble) return "line";
+      return pressure < bubble ? "vapour" : "liquid";
+    }
+    if (pressure > bubble) return "liquid";
+    return pressure < curvePressure(fluid.dew, temperature) ? "vapour" : "glide";
+  }
+  // Between the end of the fitted lines and the critical point lies a small patch where no phase can be decided.
+  const patch = pressure > Math.exp(fluid.dew.highest) && pressure < 1.001 * critical.pressure;
+  if (patch && temperature < 1.001 * critical.temperature) return "critical";
+  if (pressure <= critical.pressure) return "vapour";
+  return temperature < critical.temperature ? "liquid" : "supercritical";
+}
+
+/** The single-phase state of a region already decided. */
+export function singlePhase(
+  fluid: Fluid,
+  pressure: number,
+  temperature: number,
+  phase: "liquid" | "vapour" | "supercritical",
+): SinglePhaseState {
+  const density =
+    phase === "vapour"
+      ? vapourDensity(fluid, temperature, pressure)
+      : denseDensity(fluid, temperature, pressure);
+  return { ...phaseState(fluid.substance, temperature, density), pressure, phase };
+}
+
+/**
+ * The state at a pressure (Pa, absolute) and a temperature (K); the saturation lines decide the phase. Inside a blend's
+ * glide both phases are answered.
+ *
+ * @throws an `OutsideRange` outside the equation's range, on a pure fluid's saturation line (where pressure and temperature
+ * don't fix the state) and in the small patch around the critical point
+ */
+export function stateAt(fluid: Fluid, pressure: number, temperature: number): State {
+  checkRange(fluid, pressure, temperature);
+  const region = regionAt(fluid, pressure, temperature);
+  if (region === "line" || region === "critical") refuse(fluid, region, pressure, temperature);
+  if (region === "glide") return glideState(fluid, fluid.mixture!, temperature, pressure);
+  return singlePhase(fluid, pressure, temperature, region);
+}
+
+function refuse(fluid: Fluid, region: "line" | "critical", pressure: number, temperature: number): never {
+  const came = `${pascal(pressure)} at ${kelvin(temperature)}`;
+  if (region === "line")
+    throw outside(
+      `${fluid.name} state`,
+      "off the saturation line, on which pressure and temperature don't tell liquid from vapour",
+      came,
+    );
+  const { temperature: T, pressure: p } = fluid.critical;
+  throw outside(`${fluid.name} state`, `not next to the critical point (${kelvin(T)}, ${pascal(p)})`, came);
+}

@@ -1,0 +1,134 @@
+import { outside } from "../../numeric/outside";
+import { regulaFalsi } from "../../numeric/regulaFalsi";
+import { evaluate, phaseState } from "../helmholtz/substance";
+import { densityBetween } from "./density";
+import type { Fluid } from "./refrigerant";
+import type { SaturatedState } from "./saturation";
+import { saturatedStateAtPressure } from "./saturation";
+import type { SinglePhaseState, State } from "./state";
+import { checkRange, stateAt } from "./state";
+import { glideState, mixPhases } from "./twoPhase";
+
+type Coordinate = "entropy" | "enthalpy";
+
+/**
+ * The state at a pressure (Pa, absolute) and an entropy (J/(kg K)).
+ * @throws an `OutsideRange` where no state within the equation's range has it
+ */
+export const stateByEntropy = (fluid: Fluid, pressure: number, entropy: number): State =>
+  stateBy(fluid, pressure, entropy, "entropy");
+
+/**
+ * The state at a pressure (Pa, absolute) and an enthalpy (J/kg).
+ * @throws an `OutsideRange` where no state within the equation's range has it
+ */
+export const stateByEnthalpy = (fluid: Fluid, pressure: number, enthalpy: number): State =>
+  stateBy(fluid, pressure, enthalpy, "enthalpy");
+
+function stateBy(fluid: Fluid, pressure: number, target: number, coordinate: Coordinate): State {
+  const log = Math.log(pressure);
+  // Above the saturation lines, or below their coldest pressure (where only vapour is in range), one bracket serves.
+  if (!(log <= fluid.dew.highest && log >= fluid.dew.lowest)) return bracketed(fluid, pressure, target, coordinate);
+  const dew = saturatedStateAtPressure(fluid, pressure, "dew");
+  if (target >= dew[coordinate]) return alongIsobar(fluid, dew, target, coordinate);
+  if (!(log >= fluid.bubble.lowest)) return refuse(fluid, target, coordinate, pressure);
+  const bubble = saturatedStateAtPressure(fluid, pressure, "bubble");
+  if (target <= bubble[coordinate]) return alongIsobar(fluid, bubble, target, coordinate);
+  if (!fluid.mixture) {
+    const quality = (target - bubble[coordinate]) / (dew[coordinate] - bubble[coordinate]);
+    return mixPhases(bubble, dew, quality);
+  }
+  return glideBy(fluid, bubble, dew, target, coordinate);
+}
+
+/** Inside the glide at one pressure: the temperature whose flash has the enthalpy or entropy. */
+function glideBy(
+  fluid: Fluid,
+  bubble: SaturatedState,
+  dew: SaturatedState,
+  target: number,
+  coordinate: Coordinate,
+): State {
+  const mixture = fluid.mixture!;
+  const at = (temperature: number) => glideState(fluid, mixture, temperature, dew.pressure);
+  const temperature = regulaFalsi(
+    (T) => at(T)[coordinate] - target,
+    {
+      from: bubble.temperature,
+      to: dew.temperature,
+      fromValue: bubble[coordinate] - target,
+      toValue: dew[coordinate] - target,
+    },
+    1e-10,
+  );
+  return at(temperature);
+}
+
+/** dT for a change of the coordinate along an isobar. */
+const slopeOf = (coordinate: Coordinate, cp: number, temperature: number) =>
+  coordinate === "enthalpy" ? cp : cp / temperature;
+
+/** Newton along an isobar, from a state in the same single phase; density is carried along by its own slope. */
+function alongIsobar(fluid: Fluid, from: SaturatedState, target: number, coordinate: Coordinate): SinglePhaseState {
+  const s = fluid.substance;
+  const { pressure, phase } = from;
+  const densest = 4 * s.reducing.density;
+  const ideal = pressure / s.gasConstant;
+  let temperature = from.temperature;
+  let density = from.density / s.molarMass;
+  const R = s.gasConstant / s.molarMass;
+  const { residual, ideal: gas } = s;
+  let wanted = firstStep(from, target, coordinate);
+  for (let pass = 0; pass < 50; pass++) {
+    const next = Math.min(Math.max(wanted, fluid.coldest), fluid.range.limit);
+    if (pass > 3 && next !== wanted && next === temperature) refuse(fluid, target, coordinate, pressure);
+    // Vapour thins about as 1 / T; a liquid barely changes. Newton on the density does the rest.
+    const start = phase === "vapour" ? (density * temperature) / next : density;
+    temperature = next;
+    const low = phase === "vapour" ? (0.5 * ideal) / temperature : 0.3 * s.reducing.density;
+    const high = phase === "vapour" ? densest / 3 : densest;
+    density = densityBetween(s, temperature, pressure, start, low, high);
+    evaluate(s, temperature, density);
+    const r = residual.out;
+    const i = gas.out;
+    const energy = i[1]! + r[3]!;
+    const value =
+      coordinate === "enthalpy"
+        ? R * temperature * (energy + 1 + r[1]!)
+        : R * (energy - i[0]! - Math.log(density) - r[0]!);
+    const byTemperature = 1 + r[1]! - r[4]!;
+    const cp = R * ((byTemperature * byTemperature) / (1 + 2 * r[1]! + r[2]!) - i[2]! - r[5]!);
+    const step = (target - value) / slopeOf(coordinate, cp, temperature);
+    if (Math.abs(step) < 1e-9 * temperature) {
+      return { ...phaseState(s, temperature, density), pressure, phase };
+    }
+    wanted = temperature + step;
+  }
+  return refuse(fluid, target, coordinate, pressure);
+}
+
+/** Where Newton begins: as if the heat capacity stayed that of the saturated state. */
+function firstStep(from: SaturatedState, target: number, coordinate: Coordinate): number {
+  const change = target - from[coordinate];
+  if (coordinate === "enthalpy") return from.temperature + change / from.cp;
+  return from.temperature * Math.exp(change / from.cp);
+}
+
+/** The state between the ends of the temperature range whose enthalpy or entropy fits. */
+function bracketed(fluid: Fluid, pressure: number, target: number, coordinate: Coordinate): State {
+  const [from, to] = [fluid.coldest, fluid.range.limit];
+  checkRange(fluid, pressure, to);
+  const miss = (T: number) => stateAt(fluid, pressure, T)[coordinate] - target;
+  const [fromValue, toValue] = [miss(from), miss(to)];
+  if (!(fromValue <= 0 && toValue >= 0)) refuse(fluid, target, coordinate, pressure);
+  return stateAt(fluid, pressure, regulaFalsi(miss, { from, to, fromValue, toValue }, 1e-10));
+}
+
+function refuse(fluid: Fluid, target: number, coordinate: Coordinate, pressure: number): never {
+  const unit = coordinate === "enthalpy" ? "J/kg" : "J/(kg K)";
+  throw outside(
+    `${fluid.name} ${coordinate} at ${Number(pressure.toPrecision(7))} Pa`,
+    `that of a state between ${fluid.coldest} K and ${Number(fluid.range.limit.toFixed(1))} K`,
+    `${Number(target.toPrecision(7))} ${unit}`,
+  );
+}

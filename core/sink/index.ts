@@ -1,0 +1,3 @@
+import { catalogueOf } from "../kernel/catalogue";
+
+export const sink = catalogueOf([]);
