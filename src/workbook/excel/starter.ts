@@ -1,0 +1,140 @@
+/** Puts a starter sheet into the workbook. */
+import type { SheetCell, SheetStyle, StarterSheet, Validation } from "../../sheets/sheet";
+import { cellsText, parseCells } from "../reader/reference";
+import { asTyped } from "./cells";
+import { supports } from "./run";
+
+/** Excel's own names for its built-in styles, the same in every language. */
+const STYLES: Readonly<Record<SheetStyle, string>> = {
+  Title: "SheetTitle",
+  "Heading 2": "Heading2",
+  "Heading 3": "Heading3",
+  Input: "Input",
+  Calculation: "Calculation",
+  Output: "Output",
+  "Check Cell": "CheckCell",
+  Note: "Note",
+  "Warning Text": "WarningText",
+  "Explanatory Text": "ExplanatoryText",
+};
+
+const LONGEST_NAME = 31;
+/** Excel takes a list typed into a rule up to this length. */
+const LONGEST_LIST = 255;
+
+/** The name, or the first with a number behind it that no sheet has. */
+export function freeName(name: string, taken: readonly string[]): string {
+  const used = new Set(taken.map((one) => one.toLowerCase()));
+  for (let number = 1; ; number++) {
+    const tail = number === 1 ? "" : ` ${String(number)}`;
+    const candidate = name.slice(0, LONGEST_NAME - tail.length) + tail;
+    if (!used.has(candidate.toLowerCase())) return candidate;
+  }
+}
+
+interface Placed {
+  readonly row: number;
+  readonly column: number;
+  readonly cell: SheetCell;
+}
+
+export function placedCells(sheet: StarterSheet): readonly Placed[] {
+  return Object.entries(sheet.cells).map(([address, cell]) => {
+    const area = parseCells(address);
+    if (area?.rows !== 1 || area.columns !== 1) throw new Error(`${address} is not the address of one cell`);
+    return { row: area.row, column: area.column, cell };
+  });
+}
+
+/** Everything that cells hold, as one grid from A1 on. */
+function grid(cells: readonly Placed[]): (string | number | boolean)[][] {
+  const rows = Math.max(...cells.map(({ row }) => row)) + 1;
+  const columns = Math.max(...cells.map(({ column }) => column)) + 1;
+  const found = Array.from({ length: rows }, () => new Array<string | number | boolean>(columns).fill(""));
+  for (const { row, column, cell } of cells) (found[row] ?? [])[column] = asTyped(cell.content);
+  return found;
+}
+
+/** Excel's rule for what may be typed into a cell. */
+export function ruleOf(validation: Validation, address: string): Excel.DataValidationRule {
+  if ("list" in validation) {
+    const source = validation.list.join(",");
+    if (source.length > LONGEST_LIST || validation.list.some((word) => word.includes(","))) {
+      throw new Error(
+        `the list of ${address} can't be typed into a rule: at most 255 characters, no commas in its words`,
+      );
+    }
+    return { list: { inCellDropDown: true, source } };
+  }
+  const { above, from, to } = validation;
+  if (above !== undefined && to !== undefined) {
+    return { custom: { formula: `=AND(ISNUMBER(${address}),${address}>${String(above)},${address}<=${String(to)})` } };
+  }
+  if (above !== undefined) return { decimal: { formula1: above, operator: "GreaterThan" } };
+  if (from !== undefined && to !== undefined) return { decimal: { formula1: from, formula2: to, operator: "Between" } };
+  if (from !== undefined) return { decimal: { formula1: from, operator: "GreaterThanOrEqualTo" } };
+  if (to !== undefined) return { decimal: { formula1: to, operator: "LessThanOrEqualTo" } };
+  return { custom: { formula: `=ISNUMBER(${address})` } };
+}
+
+function dress(worksheet: Excel.Worksheet, { row, column, cell }: Placed): void {
+  const { style, format, wrap, validation } = cell;
+  if (style === undefined && format === undefined && wrap === undefined && validation === undefined) return;
+  const range = worksheet.getRangeByIndexes(row, column, 1, 1);
+  if (style !== undefined) range.style = STYLES[style];
+  if (format !== undefined) range.numberFormat = [[format]];
+  if (wrap !== undefined) range.format.wrapText = wrap;
+  if (validation === undefined || !supports("1.8")) return;
+  range.dataValidation.rule = ruleOf(validation, cellsText({ row, column, rows: 1, columns: 1 }));
+  range.dataValidation.prompt = { message: validation.prompt, showPrompt: true, title: "" };
+  range.dataValidation.errorAlert = { message: validation.prompt, showAlert: true, style: "Stop", title: "" };
+}
+
+/** Points of a column that shows so many characters of the usual font: 7 pixels each and 5 beside, at 96 to the inch. */
+const columnPoints = (characters: number): number => (characters * 7 + 5) * 0.75;
+
+function layOut(worksheet: Excel.Worksheet, sheet: StarterSheet): void {
+  sheet.widths.forEach((width, column) => {
+    worksheet.getRangeByIndexes(0, column, 1, 1).format.columnWidth = columnPoints(width);
+  });
+  if (sheet.frozenRows > 0 && supports("1.7")) worksheet.freezePanes.freezeRows(sheet.frozenRows);
+  if (!supports("1.9")) return;
+  const page = worksheet.pageLayout;
+  page.setPrintArea(sheet.print.area);
+  page.setPrintTitleRows(`$${sheet.print.titleRows.replace(":", ":$")}`);
+  page.orientation = sheet.print.landscape ? "Landscape" : "Portrait";
+  page.zoom = { horizontalFitToPages: 1 };
+  page.headersFooters.defaultForAllPages.centerFooter = sheet.print.footer;
+}
+
+/** Adds the sheet and shows it; answers its name. A sheet that can't be finished is taken away again. */
+export async function insertStarter(context: Excel.RequestContext, sheet: StarterSheet): Promise<string> {
+  const cells = placedCells(sheet);
+  const worksheets = context.workbook.worksheets;
+  worksheets.load("items/name");
+  const names = Object.keys(sheet.names).map((name) => context.workbook.names.getItemOrNullObject(name));
+  for (const name of names) name.load("name");
+  await context.sync();
+  const title = freeName(
+    sheet.name,
+    worksheets.items.map((one) => one.name),
+  );
+  const worksheet = worksheets.add(title);
+  try {
+    Object.entries(sheet.names).forEach(([name, address], at) => {
+      const scope = names[at]?.isNullObject === false ? worksheet.names : context.workbook.names;
+      scope.add(name, worksheet.getRange(address));
+    });
+    const contents = grid(cells);
+    worksheet.getRangeByIndexes(0, 0, contents.length, contents[0]?.length ?? 1).formulas = contents;
+    for (const cell of cells) dress(worksheet, cell);
+    layOut(worksheet, sheet);
+    worksheet.activate();
+    await context.sync();
+  } catch (error) {
+    worksheet.delete();
+    await context.sync().catch(() => undefined);
+    throw error;
+  }
+  return title;
+}
