@@ -1,6 +1,6 @@
 import { outside } from "../../numeric/outside";
 import type { Fluid } from "../../refrigerant/models/refrigerant";
-import type { SaturatedState } from "../../refrigerant/models/saturation";
+import type { PhaseState } from "../../refrigerant/helmholtz/substance";
 import {
   saturatedStateAtPressure,
   saturationPressure,
@@ -8,7 +8,7 @@ import {
 } from "../../refrigerant/models/saturation";
 import type { State } from "../../refrigerant/models/state";
 import { stateAt } from "../../refrigerant/models/state";
-import { stateByEnthalpy, stateByEntropy } from "../../refrigerant/models/stateBy";
+import { alongIsobar, stateByEnthalpy, stateByEntropy } from "../../refrigerant/models/stateBy";
 
 /** A single-stage vapour-compression cycle without pressure drops. */
 export interface CycleInput {
@@ -36,8 +36,8 @@ export interface Cycle {
   readonly isentropicDischarge: State;
   readonly discharge: State;
   /** Saturated vapour and liquid at the condensing pressure */
-  readonly dew: SaturatedState;
-  readonly bubble: SaturatedState;
+  readonly dew: PhaseState;
+  readonly bubble: PhaseState;
   readonly liquid: State;
   /** Cooling, compressor work, heat rejected, J/kg */
   readonly cooling: number;
@@ -84,10 +84,18 @@ export function cycle(input: CycleInput): Cycle {
       : saturatedStateAtPressure(fluid, evaporatingPressure, "dew");
   const dew = saturatedStateAtPressure(fluid, condensingPressure, "dew");
   const bubble = saturatedStateAtPressure(fluid, condensingPressure, "bubble");
-  const isentropicDischarge = stateByEntropy(fluid, condensingPressure, suction.entropy);
+  // Almost always the gas leaves superheated: then both discharge states lie on the isobar above the dew point.
+  const isentropicDischarge =
+    suction.entropy >= dew.entropy
+      ? alongIsobar(fluid, dew, suction.entropy, "entropy")
+      : stateByEntropy(fluid, condensingPressure, suction.entropy);
   const work = (isentropicDischarge.enthalpy - suction.enthalpy) / efficiency;
   const discharge =
-    efficiency === 1 ? isentropicDischarge : stateByEnthalpy(fluid, condensingPressure, suction.enthalpy + work);
+    efficiency === 1
+      ? isentropicDischarge
+      : isentropicDischarge.phase === "vapour"
+        ? alongIsobar(fluid, isentropicDischarge, suction.enthalpy + work, "enthalpy")
+        : stateByEnthalpy(fluid, condensingPressure, suction.enthalpy + work);
   const liquid =
     subcooling > 0
       ? stateAt(fluid, condensingPressure, saturationTemperature(fluid, condensingPressure, "bubble") - subcooling)

@@ -28,7 +28,7 @@ const NO_ZERO = { enthalpy: 0, entropy: 0 };
 const COLDEST = 190;
 /** How near the critical temperature the fits end. */
 const PURE_END = 0.9999;
-const BLEND_END = 0.998;
+const BLEND_END = 0.999;
 /** Where a walk starts, as a share of the critical temperature. */
 const START = 0.72;
 
@@ -50,7 +50,7 @@ export const blendPoints =
 
 /** h0 / R and s0 / R that make the saturated liquid at 273.15 K read 200 kJ/kg and 1 kJ/(kg K) (the IIR's zero). */
 function iirZero(s: Substance, liquid: number): { enthalpy: number; entropy: number } {
-  const { enthalpy, entropy } = phaseState(s, 273.15, liquid);
+  const { enthalpy, entropy } = phaseState(s, { phase: "liquid", temperature: 273.15, density: liquid });
   const R = s.gasConstant / s.molarMass;
   return { enthalpy: (enthalpy - 200e3) / R, entropy: (entropy - 1e3) / R };
 }
@@ -107,7 +107,16 @@ function firstBlendPoint(parts: BlendParts, s: Substance, curve: Curve, solve: P
     parts.components.reduce((sum, fluid, i) => sum + z[i]! * value(fluid), 0);
   // As if the blend were one fluid, then Raoult's law for the incipient composition.
   const critical = { ...s.reducing, pressure: mean((fluid) => fluid.critical.pressure) };
-  const guess = pureEquilibrium(s, T, firstGuess(s, critical, mean((fluid) => fluid.acentric), T));
+  const guess = pureEquilibrium(
+    s,
+    T,
+    firstGuess(
+      s,
+      critical,
+      mean((fluid) => fluid.acentric),
+      T,
+    ),
+  );
   const raw = parts.components.map(({ critical: c, acentric }, i) => {
     const pressure = c.pressure * 10 ** ((-7 / 3) * (1 + acentric) * (c.temperature / T - 1));
     return curve === "bubble" ? z[i]! * pressure : z[i]! / pressure;

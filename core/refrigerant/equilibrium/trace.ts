@@ -41,8 +41,7 @@ export function walk(solve: PointSolver, first: SaturationPoint, end: number): S
     const next = direction * (end - at) <= step ? end : at + direction * step;
     const u = recent.map(logs);
     const n = u.length;
-    const start =
-      n > 2 ? u[n - 1]!.map((value, i) => 3 * value - 3 * u[n - 2]![i]! + u[n - 3]![i]!) : u[n - 1]!;
+    const start = n > 2 ? u[n - 1]!.map((value, i) => 3 * value - 3 * u[n - 2]![i]! + u[n - 3]![i]!) : u[n - 1]!;
     const found = solve(next, fromLogs(start));
     if (!found) {
       step /= 4;

@@ -53,7 +53,7 @@ export function fitCurve(curve: ConvergedCurve, loosely: "liquid" | "vapour" | u
       degree: 7,
       tolerance: 1e-5,
       decimals: 7,
-      narrowest: 0.02,
+      narrowest: 0.004,
     }),
     liquid: density("liquid"),
     vapour: density("vapour"),

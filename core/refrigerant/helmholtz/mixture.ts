@@ -3,7 +3,7 @@ import type { Ideal } from "./ideal";
 import { compileIdeal, idealAt } from "./ideal";
 import type { Residual } from "./residual";
 import { compileResidual, residualAt, setIsotherm } from "./residual";
-import type { PhaseState, Substance } from "./substance";
+import type { EvaluatedPoint, PhaseState, Substance } from "./substance";
 import { stateFrom } from "./substance";
 
 /** CODATA 2018 molar gas constant, J/(mol K); blends use it for all components. */
@@ -219,9 +219,10 @@ export function logFugacities(m: Mixture, x: ArrayLike<number>, density: number,
   }
 }
 
-/** Properties of one phase of the blend at any composition (mole), temperature (K) and molar density (mol/m3). */
-export function mixtureState(m: Mixture, x: ArrayLike<number>, temperature: number, density: number): PhaseState {
-  mixtureAt(m, x, temperature, density);
+/** Properties of one phase of the blend at any composition (mole fractions). */
+export function mixtureState(m: Mixture, x: ArrayLike<number>, point: EvaluatedPoint): PhaseState {
+  const { temperature } = point;
+  mixtureAt(m, x, temperature, point.density);
   const ideal = new Float64Array(3);
   ideal[0] = m.zero.entropy - m.zero.enthalpy / temperature;
   ideal[1] = -m.zero.enthalpy / temperature;
@@ -234,5 +235,5 @@ export function mixtureState(m: Mixture, x: ArrayLike<number>, temperature: numb
     ideal[2]! += x[i]! * part.out[2]!;
     molarMass += x[i]! * m.parts.components[i]!.molarMass;
   }
-  return stateFrom({ gasConstant: GAS_CONSTANT, molarMass }, m.out, ideal, temperature, density);
+  return stateFrom({ gasConstant: GAS_CONSTANT, molarMass }, m.out, ideal, point);
 }

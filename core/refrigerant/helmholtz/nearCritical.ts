@@ -65,9 +65,7 @@ function addOne(out: Float64Array, c: Float64Array, i: number, u: number, v: num
   const Delta = theta * theta + power;
   const g = A * root * (1 / beta);
   const slope = (2 * theta * g + 2 * a * power) / u;
-  const bend =
-    slope / u +
-    (4 * a * (a - 1) * power + 2 * g * g + 4 * A * theta * (1 / beta) * (k - 1) * root) / u2;
+  const bend = slope / u + (4 * a * (a - 1) * power + 2 * g * g + 4 * A * theta * (1 / beta) * (k - 1) * root) / u2;
   const Db = Math.pow(Delta, b);
   const D1 = (b * Db) / Delta;
   const D2 = ((b - 1) * D1) / Delta;

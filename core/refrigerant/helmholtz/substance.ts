@@ -12,8 +12,12 @@ export interface Substance {
   readonly ideal: Ideal;
 }
 
+/** "supercritical": above both the critical temperature and the critical pressure. */
+export type Phase = "liquid" | "vapour" | "supercritical";
+
 /** Properties of one homogeneous phase, all SI by mass. */
 export interface PhaseState {
+  readonly phase: Phase;
   /** K */
   readonly temperature: number;
   /** Pa */
@@ -55,10 +59,18 @@ export function evaluate(s: Substance, temperature: number, density: number): vo
   idealAt(s.ideal, temperature);
 }
 
-/** Every property of one phase, at a temperature (K) and a molar density (mol/m3). */
-export function phaseState(s: Substance, temperature: number, density: number): PhaseState {
-  evaluate(s, temperature, density);
-  return stateFrom(s, s.residual.out, s.ideal.out, temperature, density);
+/** A point whose derivatives have been evaluated: K, mol/m3; a pressure (Pa) that is known better than from the density. */
+export interface EvaluatedPoint {
+  readonly phase: Phase;
+  readonly temperature: number;
+  readonly density: number;
+  readonly pressure?: number;
+}
+
+/** Every property of one phase at a point. */
+export function phaseState(s: Substance, point: EvaluatedPoint): PhaseState {
+  evaluate(s, point.temperature, point.density);
+  return stateFrom(s, s.residual.out, s.ideal.out, point);
 }
 
 /** Properties from the derivatives of a Helmholtz energy; `ideal` without its ln(rho). */
@@ -66,9 +78,9 @@ export function stateFrom(
   s: { readonly gasConstant: number; readonly molarMass: number },
   residual: Float64Array,
   ideal: Float64Array,
-  temperature: number,
-  density: number,
+  point: EvaluatedPoint,
 ): PhaseState {
+  const { temperature, density } = point;
   const R = s.gasConstant / s.molarMass;
   const energy = ideal[1]! + residual[3]!;
   const compress = 1 + residual[1]!;
@@ -77,8 +89,9 @@ export function stateFrom(
   const cv = -R * (ideal[2]! + residual[5]!);
   const cp = cv + (R * byTemperature * byTemperature) / byDensity;
   return {
+    phase: point.phase,
     temperature,
-    pressure: density * s.gasConstant * temperature * compress,
+    pressure: point.pressure ?? density * s.gasConstant * temperature * compress,
     density: density * s.molarMass,
     enthalpy: R * temperature * (energy + compress),
     entropy: R * (energy - ideal[0]! - Math.log(density) - residual[0]!),

@@ -51,26 +51,21 @@ function refusePressure(fluid: Fluid, pressure: number, curve: Curve): never {
   throw outside(quantity, `from ${pascal(low)} to ${pascal(high)}`, pascal(pressure));
 }
 
-/** A phase on its saturation curve. */
-export interface SaturatedState extends PhaseState {
-  readonly phase: "liquid" | "vapour";
-}
-
 /**
  * The saturated liquid (bubble) or vapour (dew) at a temperature in K.
  * @throws an `OutsideRange` beyond the ends of the curve
  */
-export function saturatedState(fluid: Fluid, temperature: number, curve: Curve): SaturatedState {
+export function saturatedState(fluid: Fluid, temperature: number, curve: Curve): PhaseState {
   const pressure = saturationPressure(fluid, temperature, curve);
   return saturatedAt(fluid, temperature, pressure, curve);
 }
 
 /** The saturated liquid or vapour at a pressure in Pa. */
-export function saturatedStateAtPressure(fluid: Fluid, pressure: number, curve: Curve): SaturatedState {
+export function saturatedStateAtPressure(fluid: Fluid, pressure: number, curve: Curve): PhaseState {
   return saturatedAt(fluid, saturationTemperature(fluid, pressure, curve), pressure, curve);
 }
 
-function saturatedAt(fluid: Fluid, temperature: number, pressure: number, curve: Curve): SaturatedState {
+function saturatedAt(fluid: Fluid, temperature: number, pressure: number, curve: Curve): PhaseState {
   const phase = curve === "bubble" ? "liquid" : "vapour";
   const s = fluid.substance;
   const at = { pressure: 0, byDensity: 0 };
@@ -80,5 +75,5 @@ function saturatedAt(fluid: Fluid, temperature: number, pressure: number, curve:
   // density, the fit is the better of the two.
   const step = (pressure - at.pressure) / (fitted * at.byDensity);
   const density = Math.abs(step) < 1e-6 ? fitted * (1 + step) : fitted;
-  return { ...phaseState(s, temperature, density), pressure, phase };
+  return phaseState(s, { phase, temperature, density, pressure });
 }

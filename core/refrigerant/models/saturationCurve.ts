@@ -55,6 +55,4 @@ export const curveDensity = (curve: SaturationCurve, phase: "liquid" | "vapour",
 
 /** Fitted mole fractions of the incipient phase, to start a flash from. */
 export const curveIncipient = (curve: SaturationCurve, temperature: number): number[] =>
-  curve.incipient.map((part) =>
-    Math.exp(chebyshevAt(part, Math.sqrt(Math.max(0, 1 - temperature / curve.critical)))),
-  );
+  curve.incipient.map((part) => Math.exp(chebyshevAt(part, Math.sqrt(Math.max(0, 1 - temperature / curve.critical)))));

@@ -1,5 +1,5 @@
 import { outside } from "../../numeric/outside";
-import type { PhaseState } from "../helmholtz/substance";
+import type { Phase, PhaseState } from "../helmholtz/substance";
 import { phaseState } from "../helmholtz/substance";
 import { denseDensity, vapourDensity } from "./density";
 import type { Fluid } from "./refrigerant";
@@ -7,13 +7,8 @@ import { curvePressure } from "./saturationCurve";
 import type { TwoPhaseState } from "./twoPhase";
 import { glideState } from "./twoPhase";
 
-/** One phase, named: "supercritical" above both the critical temperature and the critical pressure. */
-export interface SinglePhaseState extends PhaseState {
-  readonly phase: "liquid" | "vapour" | "supercritical";
-}
-
 /** A state at any pressure and temperature. */
-export type State = SinglePhaseState | TwoPhaseState;
+export type State = PhaseState | TwoPhaseState;
 
 /** How near (relative) to a pure fluid's saturation pressure the state counts as on the line. */
 const ON_THE_LINE = 1e-8;
@@ -31,15 +26,11 @@ export function checkRange(fluid: Fluid, pressure: number, temperature: number):
       kelvin(temperature),
     );
   if (!(pressure > 0 && pressure <= highest))
-    throw outside(
-      `${fluid.name} pressure (absolute)`,
-      `above 0 Pa, at most ${pascal(highest)}`,
-      pascal(pressure),
-    );
+    throw outside(`${fluid.name} pressure (absolute)`, `above 0 Pa, at most ${pascal(highest)}`, pascal(pressure));
 }
 
 /** What a pressure and a temperature select. */
-type Region = "liquid" | "vapour" | "supercritical" | "glide" | "line" | "critical";
+type Region = Phase | "glide" | "line" | "critical";
 
 /** The phase, decided from the saturation lines; K and Pa. */
 export function regionAt(fluid: Fluid, pressure: number, temperature: number): Region {
@@ -61,17 +52,10 @@ export function regionAt(fluid: Fluid, pressure: number, temperature: number): R
 }
 
 /** The single-phase state of a region already decided. */
-export function singlePhase(
-  fluid: Fluid,
-  pressure: number,
-  temperature: number,
-  phase: "liquid" | "vapour" | "supercritical",
-): SinglePhaseState {
+export function singlePhase(fluid: Fluid, pressure: number, temperature: number, phase: Phase): PhaseState {
   const density =
-    phase === "vapour"
-      ? vapourDensity(fluid, temperature, pressure)
-      : denseDensity(fluid, temperature, pressure);
-  return { ...phaseState(fluid.substance, temperature, density), pressure, phase };
+    phase === "vapour" ? vapourDensity(fluid, temperature, pressure) : denseDensity(fluid, temperature, pressure);
+  return phaseState(fluid.substance, { phase, temperature, density, pressure });
 }
 
 /**

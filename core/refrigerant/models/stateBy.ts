@@ -1,15 +1,16 @@
 import { outside } from "../../numeric/outside";
 import { regulaFalsi } from "../../numeric/regulaFalsi";
-import { evaluate, phaseState } from "../helmholtz/substance";
+import type { PhaseState, Substance } from "../helmholtz/substance";
+import { evaluate, stateFrom } from "../helmholtz/substance";
 import { densityBetween } from "./density";
 import type { Fluid } from "./refrigerant";
-import type { SaturatedState } from "./saturation";
 import { saturatedStateAtPressure } from "./saturation";
-import type { SinglePhaseState, State } from "./state";
+import type { State } from "./state";
 import { checkRange, stateAt } from "./state";
 import { glideState, mixPhases } from "./twoPhase";
 
-type Coordinate = "entropy" | "enthalpy";
+/** What is known beside the pressure. */
+export type Coordinate = "entropy" | "enthalpy";
 
 /**
  * The state at a pressure (Pa, absolute) and an entropy (J/(kg K)).
@@ -42,13 +43,7 @@ function stateBy(fluid: Fluid, pressure: number, target: number, coordinate: Coo
 }
 
 /** Inside the glide at one pressure: the temperature whose flash has the enthalpy or entropy. */
-function glideBy(
-  fluid: Fluid,
-  bubble: SaturatedState,
-  dew: SaturatedState,
-  target: number,
-  coordinate: Coordinate,
-): State {
+function glideBy(fluid: Fluid, bubble: PhaseState, dew: PhaseState, target: number, coordinate: Coordinate): State {
   const mixture = fluid.mixture!;
   const at = (temperature: number) => glideState(fluid, mixture, temperature, dew.pressure);
   const temperature = regulaFalsi(
@@ -64,51 +59,56 @@ function glideBy(
   return at(temperature);
 }
 
-/** dT for a change of the coordinate along an isobar. */
-const slopeOf = (coordinate: Coordinate, cp: number, temperature: number) =>
-  coordinate === "enthalpy" ? cp : cp / temperature;
-
-/** Newton along an isobar, from a state in the same single phase; density is carried along by its own slope. */
-function alongIsobar(fluid: Fluid, from: SaturatedState, target: number, coordinate: Coordinate): SinglePhaseState {
+/**
+ * Newton along an isobar from a state in the same single phase to the state with an enthalpy or entropy; the density is
+ * carried along. Nothing is checked but the temperature range: the caller knows that no phase boundary lies between.
+ */
+export function alongIsobar(fluid: Fluid, from: PhaseState, target: number, coordinate: Coordinate): PhaseState {
   const s = fluid.substance;
   const { pressure, phase } = from;
+  const vapour = phase === "vapour";
   const densest = 4 * s.reducing.density;
-  const ideal = pressure / s.gasConstant;
   let temperature = from.temperature;
   let density = from.density / s.molarMass;
-  const R = s.gasConstant / s.molarMass;
-  const { residual, ideal: gas } = s;
   let wanted = firstStep(from, target, coordinate);
   for (let pass = 0; pass < 50; pass++) {
     const next = Math.min(Math.max(wanted, fluid.coldest), fluid.range.limit);
     if (pass > 3 && next !== wanted && next === temperature) refuse(fluid, target, coordinate, pressure);
     // Vapour thins about as 1 / T; a liquid barely changes. Newton on the density does the rest.
-    const start = phase === "vapour" ? (density * temperature) / next : density;
+    const start = vapour ? (density * temperature) / next : density;
     temperature = next;
-    const low = phase === "vapour" ? (0.5 * ideal) / temperature : 0.3 * s.reducing.density;
-    const high = phase === "vapour" ? densest / 3 : densest;
-    density = densityBetween(s, temperature, pressure, start, low, high);
+    const low = vapour ? (0.5 * pressure) / (s.gasConstant * temperature) : 0.3 * s.reducing.density;
+    density = densityBetween(s, temperature, pressure, start, low, densest);
     evaluate(s, temperature, density);
-    const r = residual.out;
-    const i = gas.out;
-    const energy = i[1]! + r[3]!;
-    const value =
-      coordinate === "enthalpy"
-        ? R * temperature * (energy + 1 + r[1]!)
-        : R * (energy - i[0]! - Math.log(density) - r[0]!);
-    const byTemperature = 1 + r[1]! - r[4]!;
-    const cp = R * ((byTemperature * byTemperature) / (1 + 2 * r[1]! + r[2]!) - i[2]! - r[5]!);
-    const step = (target - value) / slopeOf(coordinate, cp, temperature);
+    const step = isobarStep(s, temperature, density, target, coordinate);
     if (Math.abs(step) < 1e-9 * temperature) {
-      return { ...phaseState(s, temperature, density), pressure, phase };
+      return stateFrom(s, s.residual.out, s.ideal.out, { phase, temperature, density, pressure });
     }
     wanted = temperature + step;
   }
   return refuse(fluid, target, coordinate, pressure);
 }
 
+/** Newton's step in temperature at the point just evaluated. */
+function isobarStep(
+  s: Substance,
+  temperature: number,
+  density: number,
+  target: number,
+  coordinate: Coordinate,
+): number {
+  const R = s.gasConstant / s.molarMass;
+  const r = s.residual.out;
+  const i = s.ideal.out;
+  const energy = i[1]! + r[3]!;
+  const byTemperature = 1 + r[1]! - r[4]!;
+  const cp = R * ((byTemperature * byTemperature) / (1 + 2 * r[1]! + r[2]!) - i[2]! - r[5]!);
+  if (coordinate === "enthalpy") return (target - R * temperature * (energy + 1 + r[1]!)) / cp;
+  return ((target - R * (energy - i[0]! - Math.log(density) - r[0]!)) * temperature) / cp;
+}
+
 /** Where Newton begins: as if the heat capacity stayed that of the saturated state. */
-function firstStep(from: SaturatedState, target: number, coordinate: Coordinate): number {
+function firstStep(from: PhaseState, target: number, coordinate: Coordinate): number {
   const change = target - from[coordinate];
   if (coordinate === "enthalpy") return from.temperature + change / from.cp;
   return from.temperature * Math.exp(change / from.cp);

@@ -71,11 +71,10 @@ export function glideState(fluid: Fluid, mixture: Mixture, temperature: number, 
     mixture.parts.components.reduce((sum, part, i) => sum + fractions[i]! * part.molarMass, 0);
   const share = Math.min(1, Math.max(0, found.vapourShare));
   const [massL, massV] = [(1 - share) * mass(found.x), share * mass(found.y)];
-  const liquid = mixtureState(mixture, found.x, temperature, found.liquid);
-  const vapour = mixtureState(mixture, found.y, temperature, found.vapour);
+  const liquid = mixtureState(mixture, found.x, { phase: "liquid", temperature, density: found.liquid, pressure });
+  const vapour = mixtureState(mixture, found.y, { phase: "vapour", temperature, density: found.vapour, pressure });
   return {
     ...mixPhases(liquid, vapour, massV / (massL + massV)),
-    pressure,
     flash: { x: [...found.x], y: [...found.y], residual: found.residual, passes: found.passes },
   };
 }
