@@ -1,0 +1,122 @@
+import type { ICellData, IRange } from "@univerjs/core";
+import { SetTriggerFormulaCalculationStartMutation } from "@univerjs/engine-formula";
+import {
+  InsertDefinedNameCommand,
+  InsertSheetCommand,
+  SetRangeValuesCommand,
+  SetSelectionsOperation,
+  SetWorksheetActiveOperation,
+} from "@univerjs/sheets";
+
+import type { Address, Area, CellWrite } from "../../workbook/port";
+import type { NameData, SheetData } from "../data";
+import type { OpenBook } from "./open";
+import { engineSheet, valueCell } from "./snapshot";
+
+/** Changes to the open workbook, as commands that undo knows. */
+
+const rangeOf = ({ row, column, rows, columns }: Area): IRange => ({
+  startRow: row,
+  startColumn: column,
+  endRow: row + rows - 1,
+  endColumn: column + columns - 1,
+});
+
+const written = ({ content }: CellWrite): ICellData => {
+  const blank = { v: null, t: null, f: null, si: null, p: null };
+  if (content === null) return blank;
+  if (typeof content === "string" && content.startsWith("=")) return { ...blank, f: content };
+  return { ...blank, ...valueCell(content) };
+};
+
+const asOneStep = (open: OpenBook, change: () => void): void => {
+  const batch = open.services.undo.__tempBatchingUndoRedo(open.unitId());
+  try {
+    change();
+  } finally {
+    batch.dispose();
+  }
+};
+
+export const writeCells = (open: OpenBook, cells: readonly CellWrite[]): void => {
+  asOneStep(open, () => {
+    for (const sheet of new Set(cells.map((cell) => cell.sheet))) {
+      const value: Record<number, Record<number, ICellData>> = {};
+      for (const cell of cells) if (cell.sheet === sheet) (value[cell.row] ??= {})[cell.column] = written(cell);
+      open.services.commands.syncExecuteCommand(SetRangeValuesCommand.id, {
+        unitId: open.unitId(),
+        subUnitId: open.sheet(sheet).getSheetId(),
+        // The matrix carries the places; the command only wants to see some range.
+        range: { startRow: 0, endRow: 0, startColumn: 0, endColumn: 0 },
+        value,
+      });
+    }
+  });
+};
+
+/** Marks areas dirty; without areas everything calculates again. */
+export const markDirty = (open: OpenBook, areas: readonly Area[]): void => {
+  const dirtyRanges = areas.map((area) => ({
+    unitId: open.unitId(),
+    sheetId: open.sheet(area.sheet).getSheetId(),
+    range: rangeOf(area),
+  }));
+  open.services.commands.syncExecuteCommand(
+    SetTriggerFormulaCalculationStartMutation.id,
+    {
+      forceCalculation: areas.length === 0,
+      dirtyRanges,
+      dirtyNameMap: {},
+      dirtyDefinedNameMap: {},
+      dirtySuperTableMap: {},
+      dirtyUnitFeatureMap: {},
+      dirtyUnitOtherFormulaMap: {},
+      clearDependencyTreeCache: {},
+    },
+    { onlyLocal: true },
+  );
+};
+
+const addName = (open: OpenBook, { name, refersTo }: NameData): void => {
+  open.services.commands.syncExecuteCommand(InsertDefinedNameCommand.id, {
+    unitId: open.unitId(),
+    id: `name-${name.toLowerCase()}`,
+    name,
+    formulaOrRefString: refersTo,
+    localSheetId: "AllDefaultWorkbook",
+  });
+};
+
+/** Adds a sheet and its names as one undo step; `sheet.name` must be free. */
+export const addSheet = (open: OpenBook, sheet: SheetData, names: readonly NameData[]): void => {
+  const id = `sheet-${Date.now().toString(36)}-${open.workbook().getSheetSize()}`;
+  asOneStep(open, () => {
+    for (const name of names) addName(open, name);
+    open.services.commands.syncExecuteCommand(InsertSheetCommand.id, {
+      unitId: open.unitId(),
+      sheet: engineSheet(id, sheet),
+    });
+  });
+};
+
+/** Goes to a cell: its sheet comes to the front. */
+export const selectCell = (open: OpenBook, { sheet, row, column }: Address): void => {
+  const worksheet = open.sheet(sheet);
+  const { commands } = open.services;
+  const [unitId, subUnitId] = [open.unitId(), worksheet.getSheetId()];
+  if (open.workbook().getActiveSheet(true) !== worksheet) {
+    commands.syncExecuteCommand(SetWorksheetActiveOperation.id, { unitId, subUnitId });
+  }
+  const range = { startRow: row, endRow: row, startColumn: column, endColumn: column };
+  const primary = { ...range, actualRow: row, actualColumn: column, isMerged: false, isMergedMainCell: false };
+  const selections = [{ range, primary, style: null }];
+  commands.syncExecuteCommand(SetSelectionsOperation.id, { unitId, subUnitId, selections });
+};
+
+/** The selected cell of the sheet in front. */
+export const selectedCell = (open: OpenBook): Address | undefined => {
+  const sheet = open.workbook().getActiveSheet(true)?.getName();
+  if (sheet === undefined) return undefined;
+  const cell = open.services.selections.getCurrentLastSelection()?.primary;
+  return { sheet, row: cell?.actualRow ?? 0, column: cell?.actualColumn ?? 0 };
+};

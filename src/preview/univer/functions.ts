@@ -1,0 +1,68 @@
+import type { Ctor } from "@univerjs/core";
+import { BaseFunction, FunctionType } from "@univerjs/engine-formula";
+import type { BaseValueObject, IFunctionInfo } from "@univerjs/engine-formula";
+
+import { faultOf } from "../calls";
+import type { CallLog, CallSite } from "../calls";
+import { hand, take, takeThrown } from "../hand";
+import { cellName } from "../metadata";
+import type { FunctionEntry, FunctionParameter } from "../metadata";
+import { isFaultValue } from "../raw";
+import type { CallResult, CustomFunction, RawArgument } from "../raw";
+import { found, resultObject } from "./values";
+
+/** The cell functions as the sheet engine wants them: one class each, synchronous, with every call kept in the log. */
+
+const run = (call: CustomFunction, args: readonly RawArgument[]): CallResult => {
+  try {
+    return take(call(...args));
+  } catch (thrown) {
+    return takeThrown(thrown);
+  }
+};
+
+export const functionClass = (entry: FunctionEntry, call: CustomFunction, log: CallLog): Ctor<BaseFunction> =>
+  class extends BaseFunction {
+    // References come as they are, so that a blank cell differs from an omitted argument.
+    override needsReferenceObject = true;
+    // The number of arguments is checked where the message is made.
+    override minParams = -1;
+    override maxParams = -1;
+
+    override calculate(...variants: BaseValueObject[]): BaseValueObject {
+      const sheetId = this.subUnitId ?? "";
+      const site: CallSite = { sheetId, row: this.row, column: this.column };
+      const messageOf = (at: CallSite, code: string): string => faultOf(log.at(at), code)?.message ?? "";
+      const handed = hand(
+        entry,
+        variants.map((variant) =>
+          found(
+            variant,
+            (id, row, column, code) => messageOf({ sheetId: id, row, column }, code),
+            (code) => messageOf(site, code),
+          ),
+        ),
+      );
+      const result = "fault" in handed ? handed.fault : run(call, handed.args);
+      const outcome = isFaultValue(result) ? { fault: result } : { value: result };
+      log.add(site, { id: entry.id, args: "args" in handed ? handed.args : [], outcome });
+      return resultObject(result, this.unitId ?? "", sheetId);
+    }
+  };
+
+const parameterInfo = (parameter: FunctionParameter) => ({
+  name: parameter.name,
+  detail: parameter.description ?? "",
+  example: "",
+  require: parameter.optional === true ? 0 : 1,
+  repeat: parameter.repeating === true ? 1 : 0,
+});
+
+/** What autocomplete and the argument help show. */
+export const functionInfo = (namespace: string, entry: FunctionEntry): IFunctionInfo => ({
+  functionName: cellName(namespace, entry.id),
+  functionType: FunctionType.User,
+  description: entry.description ?? "",
+  abstract: entry.description ?? "",
+  functionParameter: entry.parameters.map(parameterInfo),
+});

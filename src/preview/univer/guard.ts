@@ -1,0 +1,63 @@
+import type { Injector } from "@univerjs/core";
+import { AstTreeBuilder, ErrorType, ErrorValueObject, Interpreter, LexerTreeBuilder } from "@univerjs/engine-formula";
+
+/** The formula reader's state that it forgets to clear between two formulas. */
+interface ReaderState {
+  _squareBracketState: number;
+  _tableBracketState: boolean;
+  _openBracketNormalIndexStack: number[];
+  _resetTemp(): void;
+}
+
+/**
+ * The engine's formula reader keeps the square brackets of a formula that it couldn't read open, and then misreads every
+ * formula after it (seen in 0.25.1). This clears them with the rest.
+ */
+const clearBetweenFormulas = (lexer: LexerTreeBuilder): void => {
+  const state = lexer as unknown as ReaderState;
+  const reset = state._resetTemp.bind(lexer);
+  state._resetTemp = () => {
+    reset();
+    state._squareBracketState = 0;
+    state._tableBracketState = false;
+    state._openBracketNormalIndexStack = [];
+  };
+};
+
+/**
+ * Keeps one bad formula from ending every calculation: where reading, building or running it throws (as a misshapen LAMBDA
+ * does in 0.25.1), that formula alone becomes `#VALUE!`.
+ */
+export const guardEngine = (injector: Injector): void => {
+  const lexer = injector.get(LexerTreeBuilder);
+  clearBetweenFormulas(lexer);
+  const read = lexer.treeBuilder.bind(lexer);
+  lexer.treeBuilder = (...given) => {
+    try {
+      return read(...given);
+    } catch {
+      return ErrorType.VALUE;
+    }
+  };
+  const builder = injector.get(AstTreeBuilder);
+  const build = builder.parse.bind(builder);
+  builder.parse = (node) => {
+    try {
+      const built = build(node);
+      if (built !== null && built !== undefined) return built;
+    } catch {
+      // Falls through to the error below.
+    }
+    const error = read(`=${ErrorType.VALUE}`);
+    return typeof error === "object" ? build(error as Parameters<typeof build>[0]) : null;
+  };
+  const interpreter = injector.get(Interpreter);
+  const run = interpreter.execute.bind(interpreter);
+  interpreter.execute = (node) => {
+    try {
+      return run(node);
+    } catch {
+      return ErrorValueObject.create(ErrorType.VALUE);
+    }
+  };
+};

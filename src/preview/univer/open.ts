@@ -1,0 +1,86 @@
+import { ICommandService, IUndoRedoService, IUniverInstanceService, UniverInstanceType } from "@univerjs/core";
+import type { IWorkbookData, Univer, Workbook, Worksheet } from "@univerjs/core";
+import { FormulaDataModel, IDefinedNamesService, LexerTreeBuilder } from "@univerjs/engine-formula";
+import { SheetsSelectionsService, WorksheetProtectionRuleModel } from "@univerjs/sheets";
+
+import type { CallLog } from "../calls";
+import type { BookData } from "../data";
+import { createCellReader } from "./cells";
+import type { CellReader } from "./cells";
+import { guardEngine } from "./guard";
+import { engineBook } from "./snapshot";
+
+/** The engine's services that the preview uses; they exist once a first workbook is there. */
+export interface Services {
+  readonly commands: ICommandService;
+  readonly model: FormulaDataModel;
+  readonly definedNames: IDefinedNamesService;
+  readonly selections: SheetsSelectionsService;
+  readonly undo: IUndoRedoService;
+  readonly protection: WorksheetProtectionRuleModel;
+  readonly lexer: LexerTreeBuilder;
+}
+
+/** The workbook that is open; another one takes its place on load. */
+export interface OpenBook {
+  readonly services: Services;
+  readonly log: CallLog;
+  unitId(): string;
+  workbook(): Workbook;
+  cells(): CellReader;
+  find(sheet: string): Worksheet | undefined;
+  /** Throws where no sheet has that name. */
+  sheet(name: string): Worksheet;
+  replace(data: BookData): void;
+}
+
+const servicesOf = (univer: Univer): Services => {
+  const injector = univer.__getInjector();
+  return {
+    commands: injector.get(ICommandService),
+    model: injector.get(FormulaDataModel),
+    definedNames: injector.get(IDefinedNamesService),
+    selections: injector.get(SheetsSelectionsService),
+    undo: injector.get(IUndoRedoService),
+    protection: injector.get(WorksheetProtectionRuleModel),
+    lexer: injector.get(LexerTreeBuilder),
+  };
+};
+
+export const openBook = (univer: Univer, log: CallLog, first: BookData): OpenBook => {
+  let opened = 0;
+  const create = (data: BookData): Workbook => {
+    opened += 1;
+    const snapshot = engineBook(`book${opened}`, data);
+    return univer.createUnit<IWorkbookData, Workbook>(UniverInstanceType.UNIVER_SHEET, snapshot);
+  };
+  let workbook = create(first);
+  const services = servicesOf(univer);
+  guardEngine(univer.__getInjector());
+  const readerOf = (): CellReader =>
+    createCellReader(services.model, workbook, (sheetId, row, column) => log.at({ sheetId, row, column }));
+  let cells = readerOf();
+  const find = (name: string): Worksheet | undefined =>
+    workbook.getSheets().find((sheet) => sheet.getName().toLowerCase() === name.toLowerCase());
+  return {
+    services,
+    log,
+    unitId: () => workbook.getUnitId(),
+    workbook: () => workbook,
+    cells: () => cells,
+    find,
+    sheet: (name) => {
+      const sheet = find(name);
+      if (sheet === undefined) throw new Error(`there is no sheet named "${name}"`);
+      return sheet;
+    },
+    replace: (data) => {
+      const instances = univer.__getInjector().get(IUniverInstanceService);
+      instances.disposeUnit(workbook.getUnitId());
+      log.clear();
+      workbook = create(data);
+      instances.setCurrentUnitForType(workbook.getUnitId());
+      cells = readerOf();
+    },
+  };
+};

@@ -1,0 +1,44 @@
+import { ICommandService } from "@univerjs/core";
+import type { Injector } from "@univerjs/core";
+import { SetFormulaCalculationStartMutation } from "@univerjs/engine-formula";
+import { FormulaCalculationSessionService } from "@univerjs/sheets-formula";
+
+/** Longest wait for one calculation. */
+const PATIENCE_MS = 30_000;
+/** The engine gathers changes for 100 ms before it begins; a calculation not begun by then won't come. */
+const START_WITHIN_MS = 160;
+
+export interface Settling {
+  /** Says that something was changed that leads to a calculation. */
+  touch(): void;
+  settled(): Promise<void>;
+  dispose(): void;
+}
+
+/** Tells when the engine has calculated every change made so far. */
+export const createSettling = (injector: Injector, onStart: () => void): Settling => {
+  const session = injector.get(FormulaCalculationSessionService);
+  let touched = 0;
+  let covered = 0;
+  const listener = injector.get(ICommandService).beforeCommandExecuted((command) => {
+    if (command.id !== SetFormulaCalculationStartMutation.id) return;
+    covered = touched;
+    onStart();
+  });
+  return {
+    touch: () => {
+      touched += 1;
+    },
+    settled: async () => {
+      do {
+        const before = touched;
+        await session.waitForLatestApplied(PATIENCE_MS, START_WITHIN_MS);
+        // A change that starts no calculation is covered by having waited for one.
+        covered = Math.max(covered, before);
+      } while (covered < touched);
+      // The results of further sheets are written in the same turn as the first's.
+      await new Promise((resolve) => setTimeout(resolve, 0));
+    },
+    dispose: () => listener.dispose(),
+  };
+};

@@ -1,0 +1,162 @@
+import { CellValueType, LocaleType } from "@univerjs/core";
+import type { ICellData, IRange, IStyleData, IWorkbookData, IWorksheetData, Nullable } from "@univerjs/core";
+
+import type { PrintSetUp } from "../../sheets/sheet";
+import type { BookData, CellData, MergedArea, NameData, PlainValue, SheetData, ValidationData } from "../data";
+import { lookOf, styleOf } from "./looks";
+
+/** Between a workbook as data and the engine's snapshot of it. */
+
+const LEAST_ROWS = 200;
+const LEAST_COLUMNS = 26;
+/** Spare room behind the last cell, so that there is somewhere to type. */
+const SPARE = 50;
+
+/** A column of n characters is about 7 n + 5 pixels wide in the standard font of spreadsheets. */
+const widthToPixels = (characters: number): number => Math.round(characters * 7 + 5);
+const pixelsToWidth = (pixels: number): number => Math.round(((pixels - 5) / 7) * 100) / 100;
+const pointsToPixels = (points: number): number => Math.round((points * 4) / 3);
+const pixelsToPoints = (pixels: number): number => (pixels * 3) / 4;
+
+export const valueCell = (value: PlainValue): ICellData => {
+  if (typeof value === "boolean") return { v: value ? 1 : 0, t: CellValueType.BOOLEAN };
+  return { v: value, t: typeof value === "number" ? CellValueType.NUMBER : CellValueType.STRING };
+};
+
+/** What a cell of the engine holds; null where it is empty. */
+export const plainValue = (cell: Nullable<ICellData>): PlainValue | null => {
+  if (cell === null || cell === undefined || cell.v === null || cell.v === undefined) return null;
+  if (cell.t === CellValueType.BOOLEAN) return cell.v === true || cell.v === 1 || cell.v === "1";
+  if (cell.t === CellValueType.NUMBER) return Number(cell.v);
+  if (cell.t === CellValueType.STRING || cell.t === CellValueType.FORCE_STRING) return String(cell.v);
+  return cell.v;
+};
+
+const engineCell = (cell: CellData): ICellData => {
+  const style = styleOf(cell.look, cell.format);
+  return {
+    ...(cell.formula !== undefined ? { f: cell.formula } : cell.value !== null ? valueCell(cell.value) : {}),
+    ...(style !== undefined && { s: style }),
+    ...(cell.validation !== undefined && { custom: { validation: cell.validation } }),
+  };
+};
+
+const mapValues = <T>(record: Readonly<Record<number, number>>, map: (value: number) => T): Record<number, T> =>
+  Object.fromEntries(Object.entries(record).map(([key, value]) => [key, map(value)]));
+
+const rangeOf = ({ row, column, rows, columns }: MergedArea): IRange => ({
+  startRow: row,
+  startColumn: column,
+  endRow: row + rows - 1,
+  endColumn: column + columns - 1,
+});
+
+export const engineSheet = (id: string, sheet: SheetData): Partial<IWorksheetData> => {
+  const cellData: Record<number, Record<number, ICellData>> = {};
+  for (const cell of sheet.cells) (cellData[cell.row] ??= {})[cell.column] = engineCell(cell);
+  const { frozenRows, frozenColumns } = sheet;
+  return {
+    id,
+    name: sheet.name,
+    cellData,
+    ...(sheet.print !== undefined && { custom: { print: sheet.print } }),
+    rowCount: Math.max(sheet.room?.rows ?? LEAST_ROWS, ...sheet.cells.map((cell) => cell.row + SPARE)),
+    columnCount: Math.max(sheet.room?.columns ?? LEAST_COLUMNS, ...sheet.cells.map((cell) => cell.column + 10)),
+    columnData: mapValues(sheet.widths, (width) => ({ w: widthToPixels(width) })),
+    rowData: mapValues(sheet.heights, (height) => ({ h: pointsToPixels(height), ia: 0 })),
+    mergeData: sheet.merged.map(rangeOf),
+    hidden: sheet.hidden ? 1 : 0,
+    freeze: {
+      xSplit: frozenColumns,
+      ySplit: frozenRows,
+      startRow: frozenRows > 0 ? frozenRows : -1,
+      startColumn: frozenColumns > 0 ? frozenColumns : -1,
+    },
+  };
+};
+
+const NAMES_RESOURCE = "SHEET_DEFINED_NAME_PLUGIN";
+
+const namesResource = (names: readonly NameData[]): string =>
+  JSON.stringify(
+    Object.fromEntries(
+      names.map(({ name, refersTo }, place) => [
+        `name${place}`,
+        { id: `name${place}`, name, formulaOrRefString: refersTo },
+      ]),
+    ),
+  );
+
+export const engineBook = (id: string, book: BookData): IWorkbookData => {
+  const sheets = book.sheets.map((sheet, place) => engineSheet(`${id}-${place}`, sheet));
+  return {
+    id,
+    name: "Workbook",
+    appVersion: "0.25.1",
+    locale: LocaleType.EN_US,
+    styles: {},
+    sheetOrder: sheets.map((sheet) => sheet.id ?? ""),
+    sheets: Object.fromEntries(sheets.map((sheet) => [sheet.id, sheet])),
+    resources: [{ name: NAMES_RESOURCE, data: namesResource(book.names) }],
+  };
+};
+
+const numbered = <T>(record: Readonly<Record<number, T>> | undefined): readonly (readonly [number, T])[] =>
+  Object.entries(record ?? {}).map(([key, value]) => [Number(key), value as T] as const);
+
+interface Reading {
+  readonly styles: IWorkbookData["styles"];
+  /** The formula of a cell, shared formulas resolved; "" where there is none. */
+  formulaAt(sheetId: string, row: number, column: number): string;
+  /** What a formula spills, undefined where it doesn't. */
+  spillAt(sheetId: string, row: number, column: number): CellData["spill"];
+}
+
+const cellOf = (reading: Reading, sheetId: string, row: number, column: number, cell: ICellData): CellData => {
+  const style: Nullable<IStyleData> = typeof cell.s === "string" ? reading.styles[cell.s] : cell.s;
+  const formula = reading.formulaAt(sheetId, row, column);
+  const look = lookOf(style);
+  const format = style?.n?.pattern;
+  const spill = formula === "" ? undefined : reading.spillAt(sheetId, row, column);
+  const validation = cell.custom?.["validation"] as ValidationData | undefined;
+  return {
+    row,
+    column,
+    value: plainValue(cell),
+    ...(formula !== "" && { formula }),
+    ...(look !== undefined && { look }),
+    ...(format !== undefined && { format }),
+    ...(validation !== undefined && { validation }),
+    ...(spill !== undefined && { spill }),
+  };
+};
+
+/** A sheet of a snapshot as data. */
+export const sheetData = (reading: Reading, sheet: Partial<IWorksheetData>): SheetData => {
+  const sheetId = sheet.id ?? "";
+  const widths = numbered(sheet.columnData).flatMap(([column, data]) =>
+    data.w === undefined ? [] : [[column, pixelsToWidth(data.w)] as const],
+  );
+  const heights = numbered(sheet.rowData).flatMap(([row, data]) =>
+    data.h === undefined || data.ia === 1 ? [] : [[row, pixelsToPoints(data.h)] as const],
+  );
+  const print = sheet.custom?.["print"] as PrintSetUp | undefined;
+  return {
+    name: sheet.name ?? "",
+    ...(print !== undefined && { print }),
+    cells: numbered(sheet.cellData).flatMap(([row, line]) =>
+      numbered(line).map(([column, cell]) => cellOf(reading, sheetId, row, column, cell)),
+    ),
+    widths: Object.fromEntries(widths),
+    heights: Object.fromEntries(heights),
+    frozenRows: sheet.freeze?.ySplit ?? 0,
+    frozenColumns: sheet.freeze?.xSplit ?? 0,
+    hidden: sheet.hidden === 1,
+    merged: (sheet.mergeData ?? []).map(({ startRow, startColumn, endRow, endColumn }) => ({
+      row: startRow,
+      column: startColumn,
+      rows: endRow - startRow + 1,
+      columns: endColumn - startColumn + 1,
+    })),
+  };
+};

@@ -1,0 +1,47 @@
+import { LocaleType, LogLevel, Univer } from "@univerjs/core";
+import type { Ctor } from "@univerjs/core";
+import { UniverFormulaEnginePlugin } from "@univerjs/engine-formula";
+import type { BaseFunction } from "@univerjs/engine-formula";
+import { UniverSheetsPlugin } from "@univerjs/sheets";
+import { CalculationMode, UniverSheetsFormulaPlugin } from "@univerjs/sheets-formula";
+
+import { createCallLog } from "../calls";
+import type { CallLog } from "../calls";
+import type { SheetBook } from "../book";
+import type { BookData } from "../data";
+import { cellName } from "../metadata";
+import type { FunctionsMetadata } from "../metadata";
+import type { CustomFunction } from "../raw";
+import { functionClass } from "./functions";
+import { wrapBook } from "./wrap";
+
+/** The custom functions that a sheet engine gets: their metadata and what the functions script associated. */
+export interface FunctionSet {
+  readonly namespace: string;
+  readonly metadata: FunctionsMetadata;
+  readonly associated: ReadonlyMap<string, CustomFunction>;
+}
+
+export type RegisteredFunction = [Ctor<BaseFunction>, string];
+
+/** The engine's classes for a set; a metadata entry that the script didn't associate is a fault of the build. */
+export const functionClasses = (set: FunctionSet, log: CallLog): RegisteredFunction[] =>
+  set.metadata.functions.map((entry) => {
+    const call = set.associated.get(entry.id.toUpperCase());
+    if (call === undefined) throw new Error(`functions.js doesn't associate ${entry.id}, which functions.json names`);
+    return [functionClass(entry, call, log), cellName(set.namespace, entry.id)];
+  });
+
+/** A sheet engine without a screen. */
+export const startHeadless = (set: FunctionSet, first: BookData): SheetBook => {
+  const log = createCallLog();
+  const univer = new Univer({
+    locale: LocaleType.EN_US,
+    locales: { [LocaleType.EN_US]: {} },
+    logLevel: LogLevel.SILENT,
+  });
+  univer.registerPlugin(UniverFormulaEnginePlugin, { function: functionClasses(set, log) });
+  univer.registerPlugin(UniverSheetsPlugin);
+  univer.registerPlugin(UniverSheetsFormulaPlugin, { initialFormulaComputing: CalculationMode.FORCED });
+  return wrapBook(univer, log, first);
+};

@@ -1,0 +1,80 @@
+import { SetArrayFormulaDataMutation } from "@univerjs/engine-formula";
+import { SetRangeValuesMutation, SetSelectionsOperation, SetWorksheetActiveOperation } from "@univerjs/sheets";
+
+import type { Address, Unsubscribe } from "../../workbook/port";
+import { markDirty, selectedCell } from "./edit";
+import type { OpenBook } from "./open";
+
+/** Mutations that move cells: a call's address is then void, and everything calculates again. */
+const MOVES =
+  /^sheet\.mutation\.(?:insert-row|insert-col|remove-rows?|remove-col|move-range|move-rows|move-col(?:umn)?s|remove-sheet|reorder-range)/;
+
+/** Changes closer together than this are told as one. */
+const BURST_MS = 50;
+
+export interface Watch {
+  onSelection(call: (cell: Address) => void): Unsubscribe;
+  onChange(call: (sheets: readonly string[]) => void): Unsubscribe;
+  /** Tells listeners that every sheet changed. */
+  everything(): void;
+  dispose(): void;
+}
+
+const listening = <T>(calls: Set<T>, call: T): Unsubscribe => {
+  calls.add(call);
+  return () => void calls.delete(call);
+};
+
+const sheetIdsOf = (ranges: Readonly<Record<string, object | null | undefined>>): readonly string[] =>
+  Object.values(ranges).flatMap((sheets) => Object.keys(sheets ?? {}));
+
+/** Tells of selections and changes; `touched` hears of every change that leads to a calculation. */
+export const watchBook = (open: OpenBook, touched: () => void): Watch => {
+  const selecting = new Set<(cell: Address) => void>();
+  const changing = new Set<(sheets: readonly string[]) => void>();
+  const changed = new Set<string>();
+  let burst: ReturnType<typeof setTimeout> | undefined;
+  const tell = (): void => {
+    burst = undefined;
+    const names = [...changed].flatMap((id) => open.workbook().getSheetBySheetId(id)?.getName() ?? []);
+    changed.clear();
+    for (const call of changing) call(names);
+  };
+  const note = (sheetIds: readonly string[]): void => {
+    for (const id of sheetIds) changed.add(id);
+    burst ??= setTimeout(tell, BURST_MS);
+  };
+  const everything = (): void => {
+    note(
+      open
+        .workbook()
+        .getSheets()
+        .map((sheet) => sheet.getSheetId()),
+    );
+  };
+  const listener = open.services.commands.onCommandExecuted((command, options) => {
+    if (command.id === SetSelectionsOperation.id || command.id === SetWorksheetActiveOperation.id) {
+      const cell = selectedCell(open);
+      if (cell !== undefined) for (const call of selecting) call(cell);
+    } else if (command.id === SetRangeValuesMutation.id) {
+      if (options?.["applyFormulaCalculationResult"] !== true) touched();
+      note([(command.params as { subUnitId: string }).subUnitId]);
+    } else if (command.id === SetArrayFormulaDataMutation.id) {
+      note(sheetIdsOf((command.params as { arrayFormulaRange: Record<string, object> }).arrayFormulaRange));
+    } else if (MOVES.test(command.id)) {
+      open.log.clear();
+      touched();
+      markDirty(open, []);
+      everything();
+    }
+  });
+  return {
+    onSelection: (call) => listening(selecting, call),
+    onChange: (call) => listening(changing, call),
+    everything,
+    dispose: () => {
+      clearTimeout(burst);
+      listener.dispose();
+    },
+  };
+};
