@@ -1,0 +1,105 @@
+import fc from "fast-check";
+import { create, createUnitDependencies, unitDependencies, type MathJsInstance } from "mathjs";
+import { describe, expect, test } from "vitest";
+import { KINDS, fromBase, show, showNumber, toBase, type KindName } from "../../core/kernel/quantity";
+import { readQuantityText } from "../../core/kernel/quantityText";
+
+const math = create({ ...unitDependencies, ...createUnitDependencies }) as MathJsInstance;
+math.createUnit("gpm", "1 gal/minute");
+
+/** Our unit texts as mathjs spells them; what is missing is not convertible by it (money, plain numbers, scale only). */
+const BY_MATH: Readonly<Record<string, string>> = {
+  "BTU/h": "BTU/h",
+  kW: "kW",
+  kWh: "kW h",
+  BTU: "BTU",
+  psi: "psi",
+  kPa: "kPa",
+  lb: "lb",
+  "lb/h": "lb/h",
+  "kg/h": "kg/h",
+  "lb/ft³": "lb/ft^3",
+  "BTU/lb": "BTU/lb",
+  "kJ/kg": "kJ/kg",
+  gpm: "gpm",
+  "m³/h": "m^3/h",
+  ft: "ft",
+  in: "in",
+  mm: "mm",
+  "ft²": "ft^2",
+  gal: "gal",
+  "ft³": "ft^3",
+  L: "l",
+  "ft/s": "ft/s",
+  mph: "mi/h",
+  "lbf/ft": "lbf/ft",
+  "mN/m": "mN/m",
+  "BTU/(ft²·day)": "BTU/ft^2",
+  "kWh/(m²·day)": "kW h/m^2",
+  "BTU/(h·ft²)": "BTU/(h ft^2)",
+  "W/m²": "W/m^2",
+  h: "h",
+  min: "minute",
+  day: "day",
+  "oz/ft": "oz/ft",
+  "g/m": "g/m",
+  "mPa·s": "mPa s",
+};
+
+const kinds = Object.entries(KINDS) as [KindName, (typeof KINDS)[KindName]][];
+
+describe("units", () => {
+  test.each(kinds)("the factors of %s agree with mathjs where it knows the unit", (_, kind) => {
+    for (const unit of [kind.US, kind.SI]) {
+      const spelled = BY_MATH[unit.text];
+      if (spelled === undefined || kind.base === "") continue;
+      expect(math.unit(3, spelled).toNumber(kind.base) / (3 * unit.factor)).toBeCloseTo(1, 9);
+    }
+  });
+
+  test("temperatures cross by scale and zero point as mathjs says", () => {
+    for (const value of [-40, 0, 32, 80, 212]) {
+      expect(toBase(value, KINDS.temperature.US)).toBeCloseTo(math.unit(value, "degF").toNumber("K"), 9);
+      expect(toBase(value, KINDS.temperature.SI)).toBeCloseTo(math.unit(value, "degC").toNumber("K"), 9);
+    }
+  });
+
+  test.each(kinds)("what is printed in units of %s is read back to the same value", (name, kind) => {
+    for (const system of ["US", "SI"] as const)
+      for (const value of [0.25, 3, 1234.5]) {
+        const read = readQuantityText(`${value} ${kind[system].text}`.trim(), name, system);
+        if (typeof read === "string") throw new Error(read);
+        expect(read.value / toBase(value, kind[system])).toBeCloseTo(1, 12);
+      }
+  });
+
+  test("a value goes out and comes back unchanged in every kind and system", () => {
+    fc.assert(
+      fc.property(fc.constantFrom(...kinds), fc.double({ min: -1e6, max: 1e6, noNaN: true }), ([, kind], value) => {
+        for (const unit of [kind.US, kind.SI])
+          expect(Math.abs(fromBase(toBase(value, unit), unit) - value)).toBeLessThanOrEqual(
+            1e-9 * (1 + Math.abs(value)),
+          );
+      }),
+    );
+  });
+});
+
+describe("numbers in messages", () => {
+  test.each([
+    [0, "0"],
+    [2.5, "2.5"],
+    [1e-7, "1e-7"],
+    [123456.7, "123457"],
+    [0.000123456, "0.000123456"],
+    [-40, "-40"],
+    [100, "100"],
+    [6.02e23, "6.02e+23"],
+  ])("%d is shown as %s", (value, text) => expect(showNumber(value)).toBe(text));
+
+  test("a value is shown with its unit in either system", () => {
+    expect(show(299.81666666666666, "temperature", "US")).toBe("80 °F");
+    expect(show(0.0508, "diameter", "SI")).toBe("50.8 mm");
+    expect(show(0.6, "relative humidity", "US")).toBe("0.6");
+  });
+});

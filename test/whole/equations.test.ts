@@ -1,0 +1,68 @@
+import { all, create, type MathJsInstance } from "mathjs";
+import { describe, expect, test } from "vitest";
+import type { Equation, Relation } from "../../core/kernel/equation";
+import { REFERENCES } from "../../core/kernel/reference";
+import { coreFiles, exportsOf } from "./every";
+
+const math = create(all) as MathJsInstance;
+const TRIES = 60;
+
+type Printed = (Equation | Relation) & { readonly code?: unknown };
+
+const isPrinted = (value: unknown): value is Printed =>
+  typeof value === "object" && value !== null && "form" in value && "takes" in value && "source" in value;
+
+/** A repeatable stream of numbers between 0 and 1 (Lehmer's generator). */
+const stream = (seed: number): (() => number) => {
+  let state = seed;
+  return () => (state = (state * 48271) % 2147483647) / 2147483647;
+};
+
+const files = coreFiles(/^core\/(?!kernel\/(reference|equation))[^.]*\.ts$/).filter(
+  (path) => !/\/(data|functions|fit)\//.test(path),
+);
+const found = new Map<string, readonly [string, Printed]>();
+for (const path of files)
+  for (const [name, value] of Object.entries(await exportsOf(path)))
+    if (isPrinted(value)) found.set(`${path} ${name}`, [path, value]);
+
+describe("printed equations", () => {
+  test("were found in the topics", () => expect(found.size).toBeGreaterThan(10));
+
+  test.each([...found])("%s computes what it shows", (_, [, printed]) => {
+    const [left = "", right = ""] = printed.form.split(/(?<![<>=!])=(?!=)/);
+    const forms = [math.compile(left), math.compile(right)] as const;
+    const next = stream(7);
+    const names = Object.keys(printed.takes);
+    for (let each = 0; each < TRIES; each++) {
+      const x = Object.fromEntries(
+        names.map((name) => {
+          const [from, to] = printed.takes[name]?.span ?? [0, 1];
+          return [name, from + (to - from) * next()];
+        }),
+      );
+      const scope = { ...printed.constants, ...x };
+      const shown = Number(forms[1].evaluate({ ...scope }));
+      const sides =
+        "code" in printed
+          ? [[printed.code(x as never), shown] as const]
+          : [
+              [printed.left(x as never), Number(forms[0].evaluate({ ...scope }))] as const,
+              [printed.right(x as never), shown] as const,
+            ];
+      for (const [code, form] of sides) {
+        expect(Number.isFinite(form), `${printed.form} at ${JSON.stringify(x)}`).toBe(true);
+        expect(
+          Math.abs(code - form),
+          `${printed.form} at ${JSON.stringify(x)}: ${code} against ${form}`,
+        ).toBeLessThanOrEqual(1e-9 * Math.abs(form) + 1e-300);
+      }
+    }
+  });
+
+  test.each([...found])("%s names known sources and uses every symbol", (_, [, printed]) => {
+    expect(REFERENCES).toHaveProperty(typeof printed.source === "string" ? printed.source : printed.source.key);
+    for (const name of [...Object.keys(printed.takes), ...Object.keys(printed.constants ?? {})])
+      expect(printed.form, name).toMatch(new RegExp(`\\b${name}\\b`));
+  });
+});

@@ -1,0 +1,35 @@
+/** What the catalogue-wide tests go through. */
+import { readdirSync } from "node:fs";
+import { join } from "node:path";
+import { CATALOGUE } from "../../core/catalogue";
+import type { CellFunction } from "../../core/kernel/cellFunction";
+import { compile, evaluate } from "../../core/kernel/evaluate";
+import { rawByPlace } from "../../core/kernel/describe";
+import type { Out } from "../../core/kernel/present";
+import type { Fault } from "../../core/kernel/fault";
+import type { Raw } from "../../core/kernel/raw";
+
+/** Id and definition, for test.each. */
+export const EVERY = CATALOGUE.map((definition) => [definition.id, definition] as const);
+
+/** Core files below a folder that match, as paths from the repository's root. */
+export const coreFiles = (matches: RegExp, folder = "core"): readonly string[] =>
+  readdirSync(folder, { withFileTypes: true }).flatMap((entry) => {
+    const path = join(folder, entry.name);
+    if (entry.isDirectory()) return coreFiles(matches, path);
+    return matches.test(path) ? [path] : [];
+  });
+
+/** Everything that a core file exports. */
+export const exportsOf = async (path: string): Promise<Readonly<Record<string, unknown>>> =>
+  (await import(/* @vite-ignore */ `../../${path}`)) as Record<string, unknown>;
+
+export const run = (definition: CellFunction, raw: readonly unknown[]): Out | Fault =>
+  evaluate(compile(definition), raw, CATALOGUE);
+
+/** Raw arguments that are known to work: those of the first check that gives a value, else of a caution. */
+export const goodRaw = (definition: CellFunction): readonly Raw[] | undefined => {
+  const check = definition.checks.find(({ gives }) => typeof gives !== "string" || !gives.startsWith("#"));
+  const at = check?.at ?? definition.cautions[0]?.fires;
+  return at === undefined ? undefined : rawByPlace(definition, at);
+};
