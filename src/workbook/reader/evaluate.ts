@@ -19,8 +19,8 @@ export interface Surroundings {
   read(text: string): Answer;
   /** The one cell of a reference that stands in the formula's own row or column. */
   meet(text: string): Answer;
-  /** The id of our function that a name calls. */
-  ours(name: string): string | undefined;
+  /** The id of our function that a node calls. */
+  ours(node: CallTree): string | undefined;
   /** One of our calls with its arguments worked out. */
   call(node: CallTree, id: string, args: readonly Answer[]): Answer;
   /** What nodes came to already: each node stands in one scope only, so its value is one. */
@@ -58,7 +58,7 @@ const over = (answer: Answer, work: (cell: CellValue) => ReturnType<typeof opera
   isUnread(answer) ? answer : spread(answer, null, (cell) => (isFault(cell) ? cell : work(cell)));
 
 function reference(text: string, around: Surroundings, scope: Scope | undefined): Answer {
-  const bound = lookUp(scope, plainName(text));
+  const bound = scope && lookUp(scope, plainName(text));
   if (bound === undefined) return around.read(text);
   return bound.tree === undefined ? UNREADABLE : evaluate(bound.tree, around, bound.within);
 }
@@ -66,7 +66,7 @@ function reference(text: string, around: Surroundings, scope: Scope | undefined)
 function signed(tree: Tree & { kind: "sign" }, around: Surroundings, scope: Scope | undefined): Answer {
   if (tree.sign === "-") return over(evaluate(tree.of, around, scope), (cell) => operate("-", 0, cell));
   const of = tree.of;
-  if (tree.sign === "@" && of.kind === "reference" && lookUp(scope, plainName(of.text)) === undefined) {
+  if (tree.sign === "@" && of.kind === "reference" && (scope && lookUp(scope, plainName(of.text))) === undefined) {
     return around.meet(of.text);
   }
   const answer = evaluate(of, around, scope);
@@ -91,7 +91,7 @@ function binary(tree: Tree & { kind: "binary" }, around: Surroundings, scope: Sc
 }
 
 function call(tree: CallTree, around: Surroundings, scope: Scope | undefined): Answer {
-  const id = around.ours(tree.name);
+  const id = around.ours(tree);
   const value = (argument: Tree): Answer => evaluate(argument, around, scope);
   if (id !== undefined) return around.call(tree, id, tree.args.map(value));
   const name = plainName(tree.name);

@@ -4,7 +4,7 @@ import { isFault } from "../port";
 import type { CallLog } from "../log";
 import { collapse, faultIn, isMatrix, rawOf, sameCell, sameValue, topLeft, valueOf } from "../values";
 import type { CellOutcome, RawValue, Value, ValueMatrix } from "../values";
-import { mentionsUs, ourId, sitesIn, walk, wholeCall } from "./calls";
+import { mentionsUs, sitesIn, walk, wholeCall } from "./calls";
 import type { CallSite } from "./calls";
 import { evaluate, plainName } from "./evaluate";
 import type { Surroundings } from "./evaluate";
@@ -81,7 +81,7 @@ export function wantedBy({ cell, tree, sites }: Prepared): readonly ReferenceTex
   const wanted: ReferenceText[] = [];
   if (isRefusal(tree) || sites.length === 0) return wanted;
   walk(tree, (node, scope) => {
-    if (node.kind !== "reference" || lookUp(scope, plainName(node.text)) !== undefined) return;
+    if (node.kind !== "reference" || (scope && lookUp(scope, plainName(node.text))) !== undefined) return;
     wanted.push({ text: node.text, from: cell.address });
   });
   return wanted;
@@ -139,7 +139,7 @@ export function readOne(prepared: Prepared, resolved: Resolved, engine: Engine):
     memo: new Map(),
     read: (text) => resolved.read(text, address),
     meet: (text) => resolved.meet(text, address),
-    ours: (name) => ourId(name, engine.known),
+    ours: (node) => sites.find(({ tree: own }) => own === node)?.id,
     call(node, id, args) {
       const done = work(node, id, args, prepared, engine);
       worked.set(node, done);

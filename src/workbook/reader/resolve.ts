@@ -4,7 +4,6 @@ import type { ValueMatrix } from "../values";
 import { fault, unread, UNREADABLE } from "./operators";
 import type { Answer } from "./operators";
 import { parseReference } from "./reference";
-import type { ReferenceMeaning } from "./reference";
 
 /** No argument of ours takes more. */
 export const MOST_CELLS_READ = 40_000;
@@ -27,11 +26,11 @@ const cellsOf = (area: Area): number => area.rows * area.columns;
 const areaKey = (area: Area): string =>
   `${String(area.row)},${String(area.column)},${String(area.rows)},${String(area.columns)},${area.sheet}`;
 
-/** What may change with the cell that the reference stands in is part of its key. */
-function referenceKey(meaning: ReferenceMeaning | undefined, { text, from }: ReferenceText): string {
-  const placed = meaning?.kind === "table" && (meaning.part === "row" || meaning.table === undefined);
-  return placed ? `${text}\n${from.sheet}\n${String(from.row)}\n${String(from.column)}` : `${text}\n${from.sheet}`;
-}
+const sheetKey = (text: string, from: Address): string => `${text}\n${from.sheet}`;
+/** A table's reference may mean another area in every cell. */
+const cellKey = (text: string, from: Address): string =>
+  `${text}\n${from.sheet}\n${String(from.row)}\n${String(from.column)}`;
+const keyOf = (text: string, from: Address): string => (text.includes("[") ? cellKey : sheetKey)(text, from);
 
 /** The blocks of at most 50,000 cells that make up an area. */
 export function blocksOf(area: Area): readonly Area[] {
@@ -51,8 +50,12 @@ export async function readSheet(book: Workbook, sheet: string): Promise<readonly
   return blocks;
 }
 
+const oneFrom = (block: Block | undefined, { row, column }: Address): CellValue =>
+  block?.values[row - block.area.row]?.[column - block.area.column] ?? null;
+
 /** An area's values out of a sheet's blocks; what lies outside its used part is blank. */
 export function valuesFrom(blocks: readonly Block[], area: Area): ValueMatrix {
+  if (blocks.length === 1 && area.rows === 1 && area.columns === 1) return [[oneFrom(blocks[0], area)]];
   const rows: CellValue[][] = [];
   for (let row = area.row; row < area.row + area.rows; row++) {
     const block = blocks.find((held) => row >= held.area.row && row < held.area.row + held.area.rows);
@@ -65,14 +68,21 @@ export function valuesFrom(blocks: readonly Block[], area: Area): ValueMatrix {
 }
 
 /** Areas by reference: plain cells are worked out here, the host is asked for names, tables and spills. */
-async function areasOf(book: Workbook, wanted: readonly ReferenceText[]): Promise<ReadonlyMap<string, Area>> {
+async function areasOf(
+  book: Workbook,
+  wanted: readonly ReferenceText[],
+  pause: (() => Promise<void> | undefined) | undefined,
+): Promise<ReadonlyMap<string, Area>> {
   const areas = new Map<string, Area>();
   const asked = new Map<string, ReferenceText>();
   const elsewhere: { key: string; sheet: string; area: Omit<Area, "sheet"> }[] = [];
   for (const reference of wanted) {
+    const waiting = pause?.();
+    if (waiting !== undefined) await waiting;
+    const key = keyOf(reference.text, reference.from);
+    if (areas.has(key) || asked.has(key)) continue;
     const meaning = parseReference(reference.text);
-    const key = referenceKey(meaning, reference);
-    if (meaning === undefined || areas.has(key) || asked.has(key)) continue;
+    if (meaning === undefined) continue;
     if (meaning.kind !== "cells" || meaning.spill) asked.set(key, reference);
     else if (meaning.sheet === undefined) areas.set(key, { sheet: reference.from.sheet, ...meaning.area });
     else elsewhere.push({ key, sheet: meaning.sheet, area: meaning.area });
@@ -121,17 +131,17 @@ function crossing(area: Area, from: Address): Area | undefined {
     : { sheet: area.sheet, row, column, rows: 1, columns: 1 };
 }
 
-/** Resolves references and reads their cells; `known` sheets are not read again. */
+/** Resolves references and reads their cells; `known` sheets are not read again; `pause` comes between references. */
 export async function resolveAll(
   book: Workbook,
   wanted: readonly ReferenceText[],
   known: HeldSheets = new Map(),
+  pause?: () => Promise<void> | undefined,
 ): Promise<Resolved> {
-  const areas = await areasOf(book, wanted);
+  const areas = await areasOf(book, wanted, pause);
   const held = new Map(known);
   const values = await valuesOf(book, areas.values(), held);
-  const areaAt = (text: string, from: Address): Area | undefined =>
-    areas.get(referenceKey(parseReference(text), { text, from }));
+  const areaAt = (text: string, from: Address): Area | undefined => areas.get(keyOf(text, from));
   const cells = (area: Area): ValueMatrix | undefined => {
     const blocks = held.get(area.sheet);
     return blocks === undefined ? values.get(areaKey(area)) : valuesFrom(blocks, area);

@@ -67,16 +67,17 @@ function nameEnd(formula: string, at: number): number | undefined {
 
 /** A reference or a function's name from `at` on. */
 function word(formula: string, at: number): { kind: "reference" | "function" | "boolean"; end: number } | undefined {
-  const body = at + (match(SHEET, formula, at)?.length ?? 0);
+  const body = at + (formula.includes("!", at) ? (match(SHEET, formula, at)?.length ?? 0) : 0);
   const cells =
-    match(ROWS, formula, body) ??
     match(CELLS, formula, body) ??
+    match(ROWS, formula, body) ??
     match(COLUMNS, formula, body) ??
     brokenCells(formula, body, at);
   const end = cells === undefined ? nameEnd(formula, body) : body + cells.length;
   if (end === undefined) return undefined;
   if (formula[end] === "(" && cells === undefined && formula[end - 1] !== "]") return { kind: "function", end };
-  if (body === at && /^(?:true|false)$/i.test(formula.slice(at, end))) return { kind: "boolean", end };
+  if (body === at && cells === undefined && /^(?:true|false)$/i.test(formula.slice(at, end)))
+    return { kind: "boolean", end };
   const spills = formula[end] === "#" && match(ERROR, formula, end) === undefined;
   return { kind: "reference", end: spills ? end + 1 : end };
 }
@@ -85,12 +86,14 @@ function word(formula: string, at: number): { kind: "reference" | "function" | "
 const brokenCells = (formula: string, body: number, at: number): string | undefined =>
   body > at ? match(/#REF!/iy, formula, body) : undefined;
 
-const SINGLE: readonly (readonly [TokenKind, RegExp])[] = [
-  ["text", TEXT],
-  ["error", ERROR],
-  ["number", NUMBER],
-  ["operator", OPERATOR],
-];
+/** What a first character decides alone; every other one begins a word. */
+function single(first: string): readonly [TokenKind, RegExp] | undefined {
+  if ("(){},;".includes(first)) return [first as TokenKind, MARK];
+  if ("<>-+*/^&=%@:".includes(first)) return ["operator", OPERATOR];
+  if (first === '"') return ["text", TEXT];
+  if (first === "#") return ["error", ERROR];
+  return first === "." ? ["number", NUMBER] : undefined;
+}
 
 function tokenAt(formula: string, at: number, spaced: boolean): Token | undefined {
   const make = (kind: TokenKind, end: number): Token => ({
@@ -100,15 +103,17 @@ function tokenAt(formula: string, at: number, spaced: boolean): Token | undefine
     end,
     spaced,
   });
-  const mark = match(MARK, formula, at);
-  if (mark !== undefined) return make(mark as TokenKind, at + 1);
-  const found = word(formula, at);
-  if (found !== undefined) return make(found.kind, found.end);
-  for (const [kind, pattern] of SINGLE) {
-    const text = match(pattern, formula, at);
-    if (text !== undefined) return make(kind, at + text.length);
+  const first = formula[at] ?? "";
+  const alone = single(first);
+  if (alone !== undefined) {
+    const text = match(alone[1], formula, at);
+    return text === undefined ? undefined : make(alone[0], at + text.length);
   }
-  return undefined;
+  const digit = first >= "0" && first <= "9";
+  const found = digit && match(ROWS, formula, at) === undefined ? undefined : word(formula, at);
+  if (found !== undefined) return make(found.kind, found.end);
+  const number = digit ? match(NUMBER, formula, at) : undefined;
+  return number === undefined ? undefined : make("number", at + number.length);
 }
 
 /** The tokens of a formula; a leading "=" is skipped. */
@@ -117,7 +122,7 @@ export function tokens(formula: string): readonly Token[] | Refusal {
   const found: Token[] = [];
   let at = formula.startsWith("=") ? 1 : 0;
   while (at < formula.length) {
-    const space = match(SPACE, formula, at)?.length ?? 0;
+    const space = /\S/.test(formula[at] ?? "") ? 0 : (match(SPACE, formula, at)?.length ?? 0);
     at += space;
     if (at >= formula.length) break;
     const token = tokenAt(formula, at, space > 0);

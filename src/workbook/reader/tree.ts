@@ -31,14 +31,16 @@ export type Tree =
 /** Deeper nesting than Excel's own limit of 64 levels with some brackets each. */
 const DEEPEST = 300;
 
-/** Left-associative operators, the loosest first; signs, percent and the reference operators bind tighter. */
-const LEVELS: readonly (readonly Operator[])[] = [
-  ["=", "<>", "<=", ">=", "<", ">"],
-  ["&"],
-  ["+", "-"],
-  ["*", "/"],
-  ["^"],
-];
+/** How tight left-associative operators bind; signs, percent and the reference operators bind tighter. */
+const BINDING: ReadonlyMap<string, number> = new Map([
+  ...["=", "<>", "<=", ">=", "<", ">"].map((operator): [string, number] => [operator, 1]),
+  ["&", 2],
+  ["+", 3],
+  ["-", 3],
+  ["*", 4],
+  ["/", 4],
+  ["^", 5],
+]);
 
 interface State {
   readonly tokens: readonly Token[];
@@ -58,15 +60,15 @@ const isNext = (state: State, kind: Token["kind"], text?: string): boolean => {
 
 const refuse = (state: State, why: string): Refusal => ({ at: peek(state)?.start ?? state.length, why });
 
-function level(state: State, loosest: number): Parsed {
-  const operators = LEVELS[loosest];
-  if (operators === undefined) return signed(state);
-  let left = level(state, loosest + 1);
+/** Operators that bind at least as tight as `least`. */
+function operation(state: State, least: number): Parsed {
+  let left = signed(state);
   while (!isRefusal(left)) {
     const token = peek(state);
-    if (token?.kind !== "operator" || !operators.includes(token.text as Operator)) break;
+    const binding = token?.kind === "operator" ? BINDING.get(token.text) : undefined;
+    if (token === undefined || binding === undefined || binding < least) break;
     state.at++;
-    left = joined(left, token.text as Operator, level(state, loosest + 1));
+    left = joined(left, token.text as Operator, operation(state, binding + 1));
   }
   return left;
 }
@@ -78,14 +80,14 @@ function joined(left: Tree, operator: Operator, right: Parsed): Parsed {
 
 function expression(state: State): Parsed {
   if (++state.depth > DEEPEST) return refuse(state, "nested too deep");
-  const answer = level(state, 0);
+  const answer = operation(state, 1);
   state.depth--;
   return answer;
 }
 
 function signed(state: State): Parsed {
   const token = peek(state);
-  if (token?.kind !== "operator" || !/^[-+@]$/.test(token.text)) return percents(state);
+  if (token?.kind !== "operator" || !"-+@".includes(token.text)) return percents(state);
   state.at++;
   if (++state.depth > DEEPEST) return refuse(state, "nested too deep");
   const of = signed(state);

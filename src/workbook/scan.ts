@@ -1,0 +1,237 @@
+/**
+ * Cautions over a workbook. Each sheet is read once, in blocks; equal calls are worked out once; the work is cut into
+ * slices so that the panel stays alive, and a newer scan ends the one before it.
+ */
+import type { CallLog } from "./log";
+import { memo, callKey } from "./memo";
+import type { Block, CellFault, Workbook } from "./port";
+import { isFault } from "./port";
+import { mentionsUs } from "./reader/calls";
+import { prepare, readOne, wantedBy } from "./reader/read";
+import type { CellToRead, Prepared, ReadCall, Reading } from "./reader/read";
+import { readSheet, resolveAll } from "./reader/resolve";
+import { report } from "./report";
+import type { Caution, CautionReport, FailingCell, SheetNotes } from "./report";
+import { isOutcomeFault } from "./values";
+import type { CellOutcome, RawValue } from "./values";
+
+export interface CautionEngine {
+  readonly known: ReadonlySet<string>;
+  readonly log: CallLog;
+  call(id: string, args: readonly RawValue[]): CellOutcome;
+  cautionsOf(id: string, args: readonly RawValue[]): readonly Caution[];
+  /** Functions that take long come last. */
+  heavy?(id: string): boolean;
+}
+
+export interface ScanOptions {
+  /** Work goes on for so many milliseconds before others get a turn. */
+  readonly slice?: number;
+  readonly now?: () => number;
+  /** Lets others have their turn. */
+  readonly turn?: () => Promise<void>;
+}
+
+export interface Scanner {
+  /**
+   * Scans the named sheets again (all of them at first, or where none is named) and answers the whole workbook's report;
+   * undefined where a newer scan or `signal` ended this one. Sheets that an ended scan left are done by the next one.
+   */
+  scan(sheets?: readonly string[], signal?: AbortSignal): Promise<CautionReport | undefined>;
+}
+
+const SLICE = 8;
+
+const ENDED = new Error("a newer scan ended this one");
+
+/** Called between two pieces of work: waits where the slice is used up; throws ENDED where the scan was ended. */
+type Pause = () => Promise<void> | undefined;
+
+function pauses(options: ScanOptions, signals: readonly AbortSignal[]): Pause {
+  const { slice = SLICE, now = () => performance.now(), turn = nextTask } = options;
+  let since = now();
+  const wait = async (): Promise<void> => {
+    await turn();
+    since = now();
+    check();
+  };
+  const check = (): void => {
+    if (signals.some(({ aborted }) => aborted)) throw ENDED;
+  };
+  return () => {
+    check();
+    return now() - since < slice ? undefined : wait();
+  };
+}
+
+/** A new task, so that clicks and drawing come between; a timer would be held back for milliseconds by the browser. */
+const nextTask = (): Promise<void> =>
+  new Promise((resolve) => {
+    const { port1, port2 } = new MessageChannel();
+    port1.onmessage = () => {
+      port1.close();
+      resolve();
+    };
+    port2.postMessage(0);
+  });
+
+/** The cells of blocks that may hold a call of ours. */
+async function cellsWithUs(blocks: readonly Block[], pause: Pause): Promise<readonly CellToRead[]> {
+  const found: CellToRead[] = [];
+  for (const { area, formulas, values } of blocks) {
+    for (let row = 0; row < formulas.length; row++) {
+      if (row % 64 === 0) await pause();
+      formulas[row]?.forEach((formula, column) => {
+        if (formula === "" || !mentionsUs(formula)) return;
+        const address = { sheet: area.sheet, row: area.row + row, column: area.column + column };
+        found.push({ address, formula, value: values[row]?.[column] ?? null });
+      });
+    }
+  }
+  return found;
+}
+
+/** Works through items, a few between two looks at the clock. */
+async function inSlices<T, R>(
+  items: readonly T[],
+  pause: Pause,
+  work: (item: T, place: number) => R,
+): Promise<readonly R[]> {
+  const done: R[] = [];
+  for (const [place, item] of items.entries()) {
+    const waiting = pause();
+    if (waiting !== undefined) await waiting;
+    done.push(work(item, place));
+  }
+  return done;
+}
+
+/** An engine that works equal calls out once. */
+function once(engine: CautionEngine): CautionEngine {
+  const outcomes = memo<CellOutcome>();
+  const cautions = memo<readonly Caution[]>();
+  return {
+    ...engine,
+    call: (id, args) => outcomes.get(callKey(id, args), () => engine.call(id, args)),
+    cautionsOf: (id, args) => cautions.get(callKey(id, args), () => engine.cautionsOf(id, args)),
+  };
+}
+
+const isRead = (call: ReadCall): boolean => call.args.every((argument) => !("unread" in argument));
+
+/** The raw arguments of a call that was made; undefined where one is an error or can't be read. */
+function rawArguments({ args }: ReadCall): readonly RawValue[] | undefined {
+  const values: RawValue[] = [];
+  for (const argument of args) {
+    if (!("value" in argument)) return undefined;
+    values.push(argument.value);
+  }
+  return values;
+}
+
+function failing({ address, calls }: Reading, value: CellFault): FailingCell {
+  const { error } = value;
+  const outcome = calls.find(
+    ({ outcome: one }) => one !== undefined && isOutcomeFault(one) && one.error === error,
+  )?.outcome;
+  const again = outcome !== undefined && isOutcomeFault(outcome) ? outcome.message : undefined;
+  const message = value.message ?? again;
+  return { address, error, ...(message === undefined ? {} : { message }) };
+}
+
+type Notes = { -readonly [K in keyof SheetNotes]: SheetNotes[K][number][] };
+
+const noNotes = (): Notes => ({ raised: [], cells: [], failing: [], unread: [], stale: [] });
+
+/** Adds what one reading says to its sheet's notes. */
+function note(cell: CellToRead, reading: Reading, engine: CautionEngine, notes: Notes): void {
+  const { address, formula, calls, refusal, stale } = reading;
+  for (const call of calls) {
+    const args = rawArguments(call);
+    if (args === undefined) continue;
+    for (const caution of engine.cautionsOf(call.id, args)) notes.raised.push({ caution, id: call.id, address });
+  }
+  const ours = calls.length > 0;
+  if (ours) notes.cells.push({ address, formula, ids: [...new Set(calls.map(({ id }) => id))] });
+  if (isFault(cell.value) && (ours || refusal !== undefined)) notes.failing.push(failing(reading, cell.value));
+  if (refusal !== undefined || !calls.every(isRead)) notes.unread.push(address);
+  if (stale) notes.stale.push(address);
+}
+
+/** The places in which to work: what takes long must not hold the others up. */
+function lightFirst(prepared: readonly Prepared[], engine: CautionEngine): readonly number[] {
+  const heavy = ({ sites }: Prepared): boolean => sites.some(({ id }) => engine.heavy?.(id) ?? false);
+  const places = prepared.map((one, place) => ({ place, late: heavy(one) }));
+  return places.sort((a, b) => Number(a.late) - Number(b.late)).map(({ place }) => place);
+}
+
+async function scanSheets(
+  book: Workbook,
+  sheets: readonly string[],
+  engine: CautionEngine,
+  pause: Pause,
+): Promise<ReadonlyMap<string, SheetNotes>> {
+  const held = new Map<string, readonly Block[]>();
+  const cells: CellToRead[] = [];
+  for (const sheet of sheets) {
+    const blocks = await readSheet(book, sheet);
+    await pause();
+    held.set(sheet, blocks);
+    for (const cell of await cellsWithUs(blocks, pause)) cells.push(cell);
+  }
+  const prepared = await inSlices(cells, pause, (cell) => prepare(cell, engine.known));
+  const wanted = (await inSlices(prepared, pause, wantedBy)).flat();
+  const resolved = await resolveAll(book, wanted, held, pause);
+  const readings = new Array<Reading | undefined>(prepared.length).fill(undefined);
+  await inSlices(lightFirst(prepared, engine), pause, (place) => {
+    const one = prepared[place];
+    if (one !== undefined) readings[place] = readOne(one, resolved, engine);
+  });
+  const notes = new Map<string, Notes>(sheets.map((sheet) => [sheet, noNotes()]));
+  await inSlices(readings, pause, (reading, place) => {
+    const cell = cells[place];
+    const own = notes.get(reading?.address.sheet ?? "");
+    if (cell !== undefined && reading !== undefined && own !== undefined) note(cell, reading, engine, own);
+  });
+  return notes;
+}
+
+/** A scanner that keeps what each sheet raises between scans. */
+export function scanner(book: Workbook, engine: CautionEngine, options: ScanOptions = {}): Scanner {
+  const remembering = once(engine);
+  const kept = new Map<string, SheetNotes>();
+  const due = new Set<string>();
+  let current: AbortController | undefined;
+  let complete = false;
+
+  async function run(named: readonly string[] | undefined, signals: readonly AbortSignal[]): Promise<CautionReport> {
+    const there = (await book.sheets()).map(({ name }) => name);
+    for (const name of complete && named !== undefined ? named : there) due.add(name);
+    for (const name of [...kept.keys()]) if (!there.includes(name)) kept.delete(name);
+    const sheets = there.filter((name) => due.has(name));
+    for (const name of [...due]) if (!there.includes(name)) due.delete(name);
+    const found = await scanSheets(book, sheets, remembering, pauses(options, signals));
+    for (const [sheet, notes] of found) {
+      kept.set(sheet, notes);
+      due.delete(sheet);
+    }
+    complete = true;
+    return report(there.flatMap((name) => kept.get(name) ?? []));
+  }
+
+  return {
+    async scan(sheets, signal) {
+      current?.abort();
+      const own = new AbortController();
+      current = own;
+      try {
+        const signals = signal === undefined ? [own.signal] : [own.signal, signal];
+        const answer = await run(sheets, signals);
+        return signals.some(({ aborted }) => aborted) ? undefined : answer;
+      } catch (error) {
+        if (error === ENDED) return undefined;
+        throw error;
+      }
+    },
+  };
+}
