@@ -80,7 +80,7 @@ function into<K, V>(map: Map<K, V>, key: K, make: () => V): V {
   return made;
 }
 
-/** All sheets' notes as one report: by severity, then code, then wording, each with its cells in sheet order. */
+/** All sheets' notes as one report: by severity, then code, then wording, each with its cells. */
 export function report(sheets: readonly SheetNotes[]): CautionReport {
   const all: Wordings = new Map();
   for (const { caution, id, address } of sheets.flatMap(({ raised }) => raised)) {

@@ -4,12 +4,14 @@
  */
 import type { CallLog } from "./log";
 import { memo, callKey } from "./memo";
-import type { Block, CellFault, Workbook } from "./port";
+import type { Block, CellFault, ReferenceText, Workbook } from "./port";
 import { isFault } from "./port";
-import { mentionsUs } from "./reader/calls";
+import { mentionsUs, readCalls } from "./reader/calls";
 import { prepare, readOne, wantedBy } from "./reader/read";
 import type { CellToRead, Prepared, ReadCall, Reading } from "./reader/read";
-import { readSheet, resolveAll } from "./reader/resolve";
+import type { References } from "./reader/resolve";
+import { references } from "./reader/resolve";
+import { readSheet } from "./reader/sheets";
 import { report } from "./report";
 import type { Caution, CautionReport, FailingCell, SheetNotes } from "./report";
 import { isOutcomeFault } from "./values";
@@ -91,31 +93,31 @@ async function cellsWithUs(blocks: readonly Block[], pause: Pause): Promise<read
   return found;
 }
 
-/** Works through items, a few between two looks at the clock. */
-async function inSlices<T, R>(
-  items: readonly T[],
-  pause: Pause,
-  work: (item: T, place: number) => R,
-): Promise<readonly R[]> {
-  const done: R[] = [];
-  for (const [place, item] of items.entries()) {
-    const waiting = pause();
-    if (waiting !== undefined) await waiting;
-    done.push(work(item, place));
-  }
-  return done;
-}
-
-/** An engine that works equal calls out once. */
-function once(engine: CautionEngine): CautionEngine {
+/** An engine that works equal calls out once. A caution hangs on the outcome that was made for its call. */
+function once(engine: CautionEngine): CautionEngine & { cautionsFor(call: ReadCall): readonly Caution[] } {
   const outcomes = memo<CellOutcome>();
-  const cautions = memo<readonly Caution[]>();
+  const cautions = new WeakMap<CellOutcome, readonly Caution[]>();
+  const own = new WeakSet<CellOutcome>();
   return {
     ...engine,
-    call: (id, args) => outcomes.get(callKey(id, args), () => engine.call(id, args)),
-    cautionsOf: (id, args) => cautions.get(callKey(id, args), () => engine.cautionsOf(id, args)),
+    call: (id, args) =>
+      outcomes.get(callKey(id, args), () => {
+        const outcome = { ...engine.call(id, args) };
+        own.add(outcome);
+        return outcome;
+      }),
+    cautionsFor(call) {
+      const known = call.outcome && cautions.get(call.outcome);
+      if (known !== undefined) return known;
+      const args = rawArguments(call);
+      const raised = args === undefined ? [] : engine.cautionsOf(call.id, args);
+      if (call.outcome !== undefined && args !== undefined && own.has(call.outcome)) cautions.set(call.outcome, raised);
+      return raised;
+    },
   };
 }
+
+type Remembering = ReturnType<typeof once>;
 
 const isRead = (call: ReadCall): boolean => call.args.every((argument) => !("unread" in argument));
 
@@ -144,31 +146,37 @@ type Notes = { -readonly [K in keyof SheetNotes]: SheetNotes[K][number][] };
 const noNotes = (): Notes => ({ raised: [], cells: [], failing: [], unread: [], stale: [] });
 
 /** Adds what one reading says to its sheet's notes. */
-function note(cell: CellToRead, reading: Reading, engine: CautionEngine, notes: Notes): void {
+function note(cell: CellToRead, reading: Reading, engine: Remembering, notes: Notes): void {
   const { address, formula, calls, refusal, stale } = reading;
   for (const call of calls) {
-    const args = rawArguments(call);
-    if (args === undefined) continue;
-    for (const caution of engine.cautionsOf(call.id, args)) notes.raised.push({ caution, id: call.id, address });
+    for (const caution of engine.cautionsFor(call)) notes.raised.push({ caution, id: call.id, address });
   }
   const ours = calls.length > 0;
-  if (ours) notes.cells.push({ address, formula, ids: [...new Set(calls.map(({ id }) => id))] });
+  if (ours) notes.cells.push({ address, formula, ids: idsOf(calls) });
   if (isFault(cell.value) && (ours || refusal !== undefined)) notes.failing.push(failing(reading, cell.value));
   if (refusal !== undefined || !calls.every(isRead)) notes.unread.push(address);
   if (stale) notes.stale.push(address);
 }
 
-/** The places in which to work: what takes long must not hold the others up. */
-function lightFirst(prepared: readonly Prepared[], engine: CautionEngine): readonly number[] {
-  const heavy = ({ sites }: Prepared): boolean => sites.some(({ id }) => engine.heavy?.(id) ?? false);
-  const places = prepared.map((one, place) => ({ place, late: heavy(one) }));
-  return places.sort((a, b) => Number(a.late) - Number(b.late)).map(({ place }) => place);
+const idsOf = (calls: readonly ReadCall[]): readonly string[] =>
+  calls.length === 1 && calls[0] ? [calls[0].id] : [...new Set(calls.map(({ id }) => id))];
+
+/** So many cells are prepared and read together: their references share the round trips. */
+const GROUP = 512;
+
+/** Cells with heavy calls come last: they must not hold the others up. */
+function lightFirst(cells: readonly CellToRead[], engine: CautionEngine): readonly CellToRead[] {
+  const { heavy } = engine;
+  if (heavy === undefined) return cells;
+  const late = cells.filter(({ formula }) => readCalls(formula, engine.known).some(({ id }) => heavy(id)));
+  const set = new Set(late);
+  return [...cells.filter((cell) => !set.has(cell)), ...late];
 }
 
 async function scanSheets(
   book: Workbook,
   sheets: readonly string[],
-  engine: CautionEngine,
+  engine: Remembering,
   pause: Pause,
 ): Promise<ReadonlyMap<string, SheetNotes>> {
   const held = new Map<string, readonly Block[]>();
@@ -179,21 +187,38 @@ async function scanSheets(
     held.set(sheet, blocks);
     for (const cell of await cellsWithUs(blocks, pause)) cells.push(cell);
   }
-  const prepared = await inSlices(cells, pause, (cell) => prepare(cell, engine.known));
-  const wanted = (await inSlices(prepared, pause, wantedBy)).flat();
-  const resolved = await resolveAll(book, wanted, held, pause);
-  const readings = new Array<Reading | undefined>(prepared.length).fill(undefined);
-  await inSlices(lightFirst(prepared, engine), pause, (place) => {
-    const one = prepared[place];
-    if (one !== undefined) readings[place] = readOne(one, resolved, engine);
-  });
   const notes = new Map<string, Notes>(sheets.map((sheet) => [sheet, noNotes()]));
-  await inSlices(readings, pause, (reading, place) => {
-    const cell = cells[place];
-    const own = notes.get(reading?.address.sheet ?? "");
-    if (cell !== undefined && reading !== undefined && own !== undefined) note(cell, reading, engine, own);
-  });
+  const resolved = references(book, held);
+  const ordered = lightFirst(cells, engine);
+  for (let from = 0; from < ordered.length; from += GROUP) {
+    await scanGroup(ordered.slice(from, from + GROUP), resolved, engine, notes, pause);
+  }
   return notes;
+}
+
+async function scanGroup(
+  cells: readonly CellToRead[],
+  resolved: References,
+  engine: Remembering,
+  notes: ReadonlyMap<string, Notes>,
+  pause: Pause,
+): Promise<void> {
+  const prepared: Prepared[] = [];
+  const wanted: ReferenceText[] = [];
+  for (const cell of cells) {
+    const waiting = pause();
+    if (waiting !== undefined) await waiting;
+    const one = prepare(cell, engine.known);
+    prepared.push(one);
+    wanted.push(...wantedBy(one));
+  }
+  await resolved.bring(wanted);
+  for (const one of prepared) {
+    const waiting = pause();
+    if (waiting !== undefined) await waiting;
+    const own = notes.get(one.cell.address.sheet);
+    if (own !== undefined) note(one.cell, readOne(one, resolved, engine), engine, own);
+  }
 }
 
 /** A scanner that keeps what each sheet raises between scans. */

@@ -1,6 +1,6 @@
 /** Reads and writes cells through Office.js, at most 50,000 cells a round trip. */
 import type { Area, Block, CellFault, CellValue, CellWrite } from "../port";
-import { BLOCK_CELLS, blocksOf } from "../reader/resolve";
+import { BLOCK_CELLS, blocksOf } from "../reader/sheets";
 import { supports } from "./run";
 
 export const rangeOf = (context: Excel.RequestContext, area: Area): Excel.Range =>

@@ -11,7 +11,7 @@ import type { Surroundings } from "./evaluate";
 import { logged } from "./log";
 import { isUnread, UNREADABLE } from "./operators";
 import type { Answer } from "./operators";
-import { resolveAll } from "./resolve";
+import { references } from "./resolve";
 import type { Resolved } from "./resolve";
 import { lookUp } from "./scope";
 import { isRefusal } from "./tokens";
@@ -170,6 +170,7 @@ export async function readCells(
   engine: Engine,
 ): Promise<readonly Reading[]> {
   const prepared = cells.map((cell) => prepare(cell, engine.known));
-  const resolved = await resolveAll(book, prepared.flatMap(wantedBy));
+  const resolved = references(book);
+  await resolved.bring(prepared.flatMap(wantedBy));
   return prepared.map((one) => readOne(one, resolved, engine));
 }
