@@ -38,8 +38,8 @@ export function saturationPressure(fluid: Fluid, temperature: number, curve: Cur
 export function saturationTemperature(fluid: Fluid, pressure: number, curve: Curve): number {
   const line = fluid[curve];
   const log = Math.log(pressure);
-  // The ends themselves are inside, whatever the rounding of their logarithm.
-  if (!(log >= line.lowest - 1e-12 && log <= line.highest + 1e-12)) refusePressure(fluid, pressure, curve);
+  // The ends themselves are inside, even where a pressure was rounded to ten digits on its way.
+  if (!(log >= line.lowest - 1e-9 && log <= line.highest + 1e-9)) refusePressure(fluid, pressure, curve);
   return curveTemperature(line, pressure);
 }
 

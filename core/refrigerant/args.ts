@@ -1,0 +1,26 @@
+/** Arguments of the refrigerant functions. */
+import { choice, quantity } from "../kernel/argument";
+import { us } from "../kernel/quantity";
+import { REFRIGERANTS } from "./models/refrigerant";
+
+export const REFRIGERANT = choice("Refrigerant", REFRIGERANTS, "refrigerant, such as R-410A");
+
+export const SATURATION_TEMPERATURE = quantity("temperature", "saturation temperature", {
+  from: us("temperature", -300),
+  to: us("temperature", 500),
+});
+
+export const LINE_TEMPERATURE = quantity("temperature", "temperature of the line, clamped and insulated", {
+  from: us("temperature", -150),
+  to: us("temperature", 400),
+  usual: [us("temperature", -40), us("temperature", 250)],
+});
+
+/** A gauge or absolute reading by `basis`. */
+export const READING = quantity("pressure", "pressure as read by basis", { reading: true, to: 1e9 });
+
+export const CURVE = choice(
+  "SaturationCurve",
+  ["dew", "bubble"],
+  "dew or bubble curve (the same for pure refrigerants)",
+).otherwise("dew");
