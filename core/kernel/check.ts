@@ -26,10 +26,16 @@ const within = (expected: number | string, got: CellOut, tolerance: Check["withi
 const absent = (what: string): Fault =>
   Object.assign(new Error(`no ${what} in the result`), { fault: true as const, code: "#N/A" });
 
+/** A number names its row to within rounding, a word without case and spacing. */
+const isRow = (first: CellOut, row: string | number): boolean =>
+  typeof first === "number" && typeof row === "number"
+    ? Math.abs(first - row) <= 1e-9 * Math.max(1, Math.abs(row))
+    : folded(String(first)) === folded(String(row));
+
 const cellAt = (out: Out, row: string | number, column?: string): CellOut => {
   if (!Array.isArray(out)) return absent("table");
   const matrix = out as readonly (readonly CellOut[])[];
-  const line = matrix.find((each) => folded(String(each[0])) === folded(String(row)));
+  const line = matrix.find(([first = ""]) => isRow(first, row));
   if (column === undefined) return (matrix.length === 1 ? undefined : line?.[1]) ?? absent(`row ${row}`);
   const heads = matrix[0] ?? [];
   const place = heads.findIndex(

@@ -7,7 +7,8 @@ import { admitScalar, isBlank, isReadQuantity, placeText, wordMeant, type Desk }
 import { admitBlock, admitRows, fill } from "./admitRange";
 import type { Catalogue } from "./catalogue";
 import type { CellFunction, Context } from "./cellFunction";
-import { isFault, mend, outside, type Fault } from "./fault";
+import { inSystem, isFault, mend, outside, passed, type Fault } from "./fault";
+import { isOutside } from "../numeric/outside";
 import { memoOf, type Memo } from "./memo";
 import { present, type Out } from "./present";
 import { STANDARD_PRESSURE, gaugeZero } from "./pressureBasis";
@@ -149,9 +150,13 @@ export const admit = (compiled: Compiled, raw: readonly unknown[], whole = false
   return { values, system, given: given ?? NO_KEYS };
 };
 
-/** Whatever a calculation threw, as a fault. */
-export const asFault = (thrown: unknown): Fault => {
-  if (isFault(thrown)) return thrown;
+/** Whatever a calculation threw, as a fault whose message stands in the call's units. */
+export const asFault = (thrown: unknown, system: System): Fault => {
+  if (isFault(thrown)) {
+    const message = inSystem(thrown.message, system);
+    return message === thrown.message ? thrown : passed(thrown.code, message);
+  }
+  if (isOutside(thrown)) return outside(inSystem(thrown.message, system));
   const says = thrown instanceof Error ? thrown.message : String(thrown);
   return outside(`can't be computed for these inputs: ${says}`);
 };
@@ -182,10 +187,13 @@ export const runAdmitted = (
 /** Evaluates a call: the cell's value, or a fault as a value. Never throws. */
 export const evaluate = (compiled: Compiled, raw: readonly unknown[], catalogue: Catalogue): Out | Fault => {
   const compute = (): Out | Fault => {
+    let system: System = "US";
     try {
-      return runAdmitted(compiled, admit(compiled, raw), catalogue, silent, ignore).out;
+      const call = admit(compiled, raw);
+      system = call.system;
+      return runAdmitted(compiled, call, catalogue, silent, ignore).out;
     } catch (thrown) {
-      return asFault(thrown);
+      return asFault(thrown, system);
     }
   };
   return compiled.memo ? compiled.memo.through(raw, compute) : compute();

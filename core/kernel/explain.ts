@@ -196,6 +196,6 @@ export const explain = (
     const args = admitted
       ? compiled.args.flatMap(([name, arg]) => explainArg(compiled, admitted, name, arg))
       : rawArgs(compiled, raw);
-    return { definition, system, args, out: asFault(thrown), steps: recording.steps, cautions: [] };
+    return { definition, system, args, out: asFault(thrown, system), steps: recording.steps, cautions: [] };
   }
 };

@@ -3,6 +3,9 @@
  * `#VALUE!` is an input to mend; `#N/A` is outside what the method, the data or physics covers.
  */
 
+import { toldIn } from "../numeric/told";
+import { show, type KindName, type System } from "./quantity";
+
 export type FaultCode = "#VALUE!" | "#N/A";
 
 export interface Fault extends Error {
@@ -27,3 +30,7 @@ export const passed = (code: string, message: string): Fault => fault(code, mess
 
 export const isFault = (value: unknown): value is Fault =>
   value instanceof Error && (value as Partial<Fault>).fault === true;
+
+/** A message with its told quantities written in one system's units. */
+export const inSystem = (message: string, system: System): string =>
+  toldIn(message, (kind, value) => show(value, kind as KindName, system));

@@ -1,6 +1,6 @@
 /** Results on their way out: base values to the cell's units, in the declared shape, every number finite. */
 import { labelOf } from "./argument";
-import { isFault, outside, type Fault } from "./fault";
+import { inSystem, isFault, outside, passed, type Fault } from "./fault";
 import { gaugeZero } from "./pressureBasis";
 import { KINDS, fromBase, type System } from "./quantity";
 import type { Gives, GridCell, QuantityResult, SingleResult } from "./result";
@@ -29,8 +29,14 @@ export const presentNumber = (value: number, single: QuantityResult, label: stri
   return shown;
 };
 
+const inFault = (fault: Fault, system: System): Fault => {
+  const message = inSystem(fault.message, system);
+  return message === fault.message ? fault : passed(fault.code, message);
+};
+
 const entry = (value: unknown, single: SingleResult, label: string, manner: Manner): CellOut => {
-  if (isFault(value) || value === "") return value;
+  if (isFault(value)) return inFault(value, manner.system);
+  if (value === "") return value;
   if (single.type === "word") return String(value);
   try {
     return presentNumber(value as number, single, label, manner);

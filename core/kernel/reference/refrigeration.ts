@@ -1,3 +1,100 @@
 import { references } from "./entry";
 
-export const refrigeration = references({});
+/** Refrigerants: equations of state, safety, law; the cycle; lines; air conditioners. */
+export const refrigeration = references({
+  kamei1995: {
+    short: "Kamei et al. 1995",
+    full: "A. Kamei, S. W. Beyerlein, R. T Jacobsen: Application of nonlinear regression in the development of a wide range formulation for HCFC-22, Int. J. Thermophys. 16 (1995) 1155–1164, doi:10.1007/BF02081283.",
+    seen: "copied",
+  },
+  tillnerRothYokozeki1997: {
+    short: "Tillner-Roth & Yokozeki 1997",
+    full: "R. Tillner-Roth, A. Yokozeki: An international standard equation of state for difluoromethane (R-32), J. Phys. Chem. Ref. Data 26 (1997) 1273–1328, doi:10.1063/1.556002.",
+    seen: "copied",
+  },
+  lemmonJacobsen2005: {
+    short: "Lemmon & Jacobsen 2005",
+    full: "E. W. Lemmon, R. T Jacobsen: A new functional form and new fitting techniques for equations of state with application to pentafluoroethane (HFC-125), J. Phys. Chem. Ref. Data 34 (2005) 69–108, doi:10.1063/1.1797813.",
+    seen: "copied",
+  },
+  tillnerRothBaehr1994: {
+    short: "Tillner-Roth & Baehr 1994",
+    full: "R. Tillner-Roth, H. D. Baehr: An international standard formulation for the thermodynamic properties of 1,1,1,2-tetrafluoroethane (HFC-134a), J. Phys. Chem. Ref. Data 23 (1994) 657–729, doi:10.1063/1.555958.",
+    seen: "copied",
+  },
+  lemmonJacobsen2000: {
+    short: "Lemmon & Jacobsen 2000",
+    full: "E. W. Lemmon, R. T Jacobsen: An international standard formulation for the thermodynamic properties of 1,1,1-trifluoroethane (HFC-143a), J. Phys. Chem. Ref. Data 29 (2000) 521–552, doi:10.1063/1.1318909.",
+    seen: "copied",
+  },
+  lemmonMcLindenWagner2009: {
+    short: "Lemmon, McLinden & Wagner 2009",
+    full: "E. W. Lemmon, M. O. McLinden, W. Wagner: Thermodynamic properties of propane III, J. Chem. Eng. Data 54 (2009) 3141–3180, doi:10.1021/je900217v.",
+    seen: "copied",
+  },
+  buckerWagner2006: {
+    short: "Bücker & Wagner 2006",
+    full: "D. Bücker, W. Wagner: Reference equations of state for the thermodynamic properties of fluid phase n-butane and isobutane, J. Phys. Chem. Ref. Data 35 (2006) 929–1019, doi:10.1063/1.1901687.",
+    seen: "copied",
+  },
+  spanWagner1996: {
+    short: "Span & Wagner 1996",
+    full: "R. Span, W. Wagner: A new equation of state for carbon dioxide, J. Phys. Chem. Ref. Data 25 (1996) 1509–1596, doi:10.1063/1.555991.",
+    seen: "copied",
+  },
+  lemmonAkasaka2022: {
+    short: "Lemmon & Akasaka 2022",
+    full: "E. W. Lemmon, R. Akasaka: An international standard formulation for 2,3,3,3-tetrafluoroprop-1-ene (R1234yf), Int. J. Thermophys. 43 (2022) 119, doi:10.1007/s10765-022-03015-y.",
+    seen: "copied",
+  },
+  tholLemmon2016: {
+    short: "Thol & Lemmon 2016",
+    full: "M. Thol, E. W. Lemmon: Equation of state for the thermodynamic properties of trans-1,3,3,3-tetrafluoropropene (R-1234ze(E)), Int. J. Thermophys. 37 (2016) 28, doi:10.1007/s10765-016-2040-6.",
+    seen: "copied",
+  },
+  lemmonJacobsen2004: {
+    short: "Lemmon & Jacobsen 2004",
+    full: "E. W. Lemmon, R. T Jacobsen: Equations of state for mixtures of R-32, R-125, R-134a, R-143a, and R-152a, J. Phys. Chem. Ref. Data 33 (2004) 593–620, doi:10.1063/1.1649997.",
+    seen: "copied",
+  },
+  bell2022: {
+    short: "Bell 2022",
+    full: "I. H. Bell: Mixture models for refrigerants R-1234yf/134a, R-1234yf/1234ze(E), and R-134a/1234ze(E), J. Phys. Chem. Ref. Data 51 (2022) 013103, doi:10.1063/5.0086060.",
+    seen: "copied",
+  },
+  bell2023: {
+    short: "Bell 2023",
+    full: "I. H. Bell: Mixture model for refrigerant pairs R-32/1234yf, R-32/1234ze(E), R-1234ze(E)/227ea, R-1234yf/152a, and R-125/1234yf, J. Phys. Chem. Ref. Data 52 (2023) 013101, doi:10.1063/5.0135368.",
+    seen: "copied",
+  },
+  refpropTable: {
+    short: "printed pressure–temperature table",
+    full: "Pressure–temperature tables for R-22, R-134a and R-410A as printed in the trade, of NIST REFPROP origin (bubble pressures, psig over 14.696 psia).",
+    seen: "opened",
+  },
+  coolprop8: {
+    short: "CoolProp 8.0.0",
+    full: "I. H. Bell et al.: CoolProp 8.0.0 (MIT), values of the same published equations of state, evaluated independently.",
+    seen: "opened",
+  },
+  ashrae34: {
+    short: "ASHRAE Standard 34",
+    full: "ANSI/ASHRAE Standard 34: Designation and Safety Classification of Refrigerants (designations, compositions, safety classes).",
+    seen: "copied",
+  },
+  ipccAr4: {
+    short: "IPCC AR4",
+    full: "IPCC Fourth Assessment Report, Working Group I, 2007, table 2.14: 100-year warming potentials; for R-1234yf and R-1234ze(E), which it lacks, the values of Regulation (EU) No 517/2014, annexes I and II.",
+    seen: "memory",
+  },
+  iec60335: {
+    short: "IEC 60335-2-40:2018",
+    full: "IEC 60335-2-40:2018: Particular requirements for electrical heat pumps, air-conditioners and dehumidifiers, annexes BB (flammability limits) and GG (charge limits).",
+    seen: "copied",
+  },
+  usRefrigerantRule: {
+    short: "40 CFR 82, 40 CFR 84",
+    full: "US Code of Federal Regulations, title 40, part 82 subpart F (section 608: certified technicians, no venting) and part 84 (technology transitions: 88 FR 73098, 88 FR 88825, 89 FR 100381). In motion: check the state at the date of work.",
+    seen: "copied",
+  },
+});
