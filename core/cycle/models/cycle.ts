@@ -1,13 +1,9 @@
 import { outside } from "../../numeric/outside";
 import type { Fluid } from "../../refrigerant/models/refrigerant";
 import type { PhaseState } from "../../refrigerant/helmholtz/substance";
-import {
-  saturatedStateAtPressure,
-  saturationPressure,
-  saturationTemperature,
-} from "../../refrigerant/models/saturation";
+import { saturatedStateAtPressure, saturationPressure } from "../../refrigerant/models/saturation";
 import type { State } from "../../refrigerant/models/state";
-import { stateAt } from "../../refrigerant/models/state";
+import { checkRange, singlePhase } from "../../refrigerant/models/state";
 import { alongIsobar, stateByEnthalpy, stateByEntropy } from "../../refrigerant/models/stateBy";
 
 /** A single-stage vapour-compression cycle without pressure drops. */
@@ -67,6 +63,12 @@ function check({ refrigerant, evaporating, condensing, superheat, subcooling, ef
   if (!(efficiency > 0 && efficiency <= 1)) throw outside("efficiency", "above 0, at most 1", `${efficiency}`);
 }
 
+/** A state superheated or subcooled by however little: its phase is known, the line need not be asked. */
+function beside(fluid: Fluid, pressure: number, temperature: number, phase: "liquid" | "vapour"): PhaseState {
+  checkRange(fluid, pressure, temperature);
+  return singlePhase(fluid, pressure, temperature, phase);
+}
+
 /**
  * The cycle between two dew temperatures.
  *
@@ -80,7 +82,7 @@ export function cycle(input: CycleInput): Cycle {
   const condensingPressure = saturationPressure(fluid, condensing, "dew");
   const suction =
     superheat > 0
-      ? stateAt(fluid, evaporatingPressure, evaporating + superheat)
+      ? beside(fluid, evaporatingPressure, evaporating + superheat, "vapour")
       : saturatedStateAtPressure(fluid, evaporatingPressure, "dew");
   const dew = saturatedStateAtPressure(fluid, condensingPressure, "dew");
   const bubble = saturatedStateAtPressure(fluid, condensingPressure, "bubble");
@@ -96,10 +98,7 @@ export function cycle(input: CycleInput): Cycle {
       : isentropicDischarge.phase === "vapour"
         ? alongIsobar(fluid, isentropicDischarge, suction.enthalpy + work, "enthalpy")
         : stateByEnthalpy(fluid, condensingPressure, suction.enthalpy + work);
-  const liquid =
-    subcooling > 0
-      ? stateAt(fluid, condensingPressure, saturationTemperature(fluid, condensingPressure, "bubble") - subcooling)
-      : bubble;
+  const liquid = subcooling > 0 ? beside(fluid, condensingPressure, bubble.temperature - subcooling, "liquid") : bubble;
   const cooling = suction.enthalpy - liquid.enthalpy;
   const rejected = discharge.enthalpy - liquid.enthalpy;
   return {

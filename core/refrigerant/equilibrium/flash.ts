@@ -22,7 +22,9 @@ export interface FlashStart {
   readonly vapour: number;
 }
 
-const TOLERANCE = 1e-9;
+/** Aimed at, so that nearly azeotropic blends have a sharp vapour share; and accepted after the last pass. */
+const TOLERANCE = 1e-12;
+const ACCEPTED = 1e-9;
 const MOST_PASSES = 30;
 
 /** Vapour share by mole from the K values (H. H. Rachford, J. D. Rice (1952) J. Pet. Technol. 4:327-328), by safeguarded Newton. */
@@ -93,6 +95,7 @@ export function isothermalFlash(
   for (let i = 0; i < n; i++) jacobian[i * n + i] = -1;
   let step: Float64Array | undefined;
   let { liquid, vapour } = start;
+  let best: FlashResult | undefined;
   for (let passes = 1; passes <= MOST_PASSES; passes++) {
     for (let i = 0; i < n; i++) K[i] = Math.exp(logK[i]!);
     const share = vapourShare(z, K);
@@ -110,13 +113,16 @@ export function isothermalFlash(
       residual = Math.max(residual, Math.abs(g[i]!));
     }
     if (!Number.isFinite(residual)) return undefined;
-    if (residual < TOLERANCE) return { vapourShare: share, x, y, liquid, vapour, residual, passes };
+    if (residual < ACCEPTED && !(best && best.residual <= residual)) {
+      best = { vapourShare: share, x: x.slice(), y: y.slice(), liquid, vapour, residual, passes };
+      if (residual < TOLERANCE) return best;
+    } else if (best) return best;
     if (step) broyden(jacobian, step, g);
     step = Float64Array.from(g, (value) => -value);
-    if (!linearSolve(Float64Array.from(jacobian), step)) return undefined;
+    if (!linearSolve(Float64Array.from(jacobian), step)) return best;
     for (let i = 0; i < n; i++) logK[i]! += Math.max(-0.5, Math.min(0.5, step[i]!));
   }
-  return undefined;
+  return best;
 }
 
 /** After a full step s the old model foresaw g = 0: the whole of g is what it missed. */

@@ -35,6 +35,28 @@ export function densityBetween(
   return density;
 }
 
+/**
+ * Density of a known phase from a start near it, mol/m3. The saturation line bounds the search where there is one: inside
+ * the dome an equation of state may have further roots.
+ */
+export function densityOf(
+  fluid: Fluid,
+  phase: "liquid" | "vapour" | "supercritical",
+  temperature: number,
+  pressure: number,
+  start: number,
+): number {
+  const s = fluid.substance;
+  const ideal = pressure / (s.gasConstant * temperature);
+  const below = temperature <= fluid.warmestSaturated;
+  if (phase === "vapour") {
+    const high = below ? curveDensity(fluid.dew, "vapour", temperature) * 1.001 : DENSEST * s.reducing.density;
+    return densityBetween(s, temperature, pressure, Math.min(start, high), 0.3 * ideal, high);
+  }
+  const low = below ? curveDensity(fluid.bubble, "liquid", temperature) * 0.999 : 0.3 * ideal;
+  return densityBetween(s, temperature, pressure, Math.max(start, low), low, DENSEST * s.reducing.density);
+}
+
 /** Density of the vapour below the dew pressure, mol/m3; started from the compressibility of the saturated vapour. */
 export function vapourDensity(fluid: Fluid, temperature: number, pressure: number): number {
   const s = fluid.substance;
@@ -45,11 +67,11 @@ export function vapourDensity(fluid: Fluid, temperature: number, pressure: numbe
   const below = 1 - dewPressure / (saturated * s.gasConstant * T);
   if (T === temperature) {
     const start = ideal / (1 - (below * pressure) / dewPressure);
-    return densityBetween(s, temperature, pressure, Math.min(start, saturated), ideal * 0.5, saturated * 1.001);
+    return densityBetween(s, temperature, pressure, Math.min(start, saturated), ideal * 0.3, saturated * 1.001);
   }
   // Above the line the second virial coefficient, hence 1 - Z, falls about with the cube of temperature.
   const share = Math.min(0.6, (below * pressure * T ** 3) / (dewPressure * temperature ** 3));
-  return densityBetween(s, temperature, pressure, ideal / (1 - share), ideal * 0.5, DENSEST * s.reducing.density);
+  return densityBetween(s, temperature, pressure, ideal / (1 - share), ideal * 0.3, DENSEST * s.reducing.density);
 }
 
 /** Density of the liquid above the bubble pressure, or of any state above the critical pressure, mol/m3. */

@@ -2,7 +2,7 @@ import { outside } from "../../numeric/outside";
 import { regulaFalsi } from "../../numeric/regulaFalsi";
 import type { PhaseState, Substance } from "../helmholtz/substance";
 import { evaluate, stateFrom } from "../helmholtz/substance";
-import { densityBetween } from "./density";
+import { densityOf } from "./density";
 import type { Fluid } from "./refrigerant";
 import { saturatedStateAtPressure } from "./saturation";
 import type { State } from "./state";
@@ -54,7 +54,7 @@ function glideBy(fluid: Fluid, bubble: PhaseState, dew: PhaseState, target: numb
       fromValue: bubble[coordinate] - target,
       toValue: dew[coordinate] - target,
     },
-    1e-10,
+    1e-11 * (dew.temperature - bubble.temperature),
   );
   return at(temperature);
 }
@@ -66,22 +66,24 @@ function glideBy(fluid: Fluid, bubble: PhaseState, dew: PhaseState, target: numb
 export function alongIsobar(fluid: Fluid, from: PhaseState, target: number, coordinate: Coordinate): PhaseState {
   const s = fluid.substance;
   const { pressure, phase } = from;
-  const vapour = phase === "vapour";
-  const densest = 4 * s.reducing.density;
+  // Enthalpy and entropy rise with temperature: the answer lies on one side of the start.
+  const rising = target >= from[coordinate];
+  const coldest = rising ? from.temperature : fluid.coldest;
+  const hottest = rising ? fluid.range.limit : from.temperature;
   let temperature = from.temperature;
   let density = from.density / s.molarMass;
   let wanted = firstStep(from, target, coordinate);
   for (let pass = 0; pass < 50; pass++) {
-    const next = Math.min(Math.max(wanted, fluid.coldest), fluid.range.limit);
+    const next = Math.min(Math.max(wanted, coldest), hottest);
     if (pass > 3 && next !== wanted && next === temperature) refuse(fluid, target, coordinate, pressure);
     // Vapour thins about as 1 / T; a liquid barely changes. Newton on the density does the rest.
-    const start = vapour ? (density * temperature) / next : density;
+    const start = phase === "vapour" ? (density * temperature) / next : density;
     temperature = next;
-    const low = vapour ? (0.5 * pressure) / (s.gasConstant * temperature) : 0.3 * s.reducing.density;
-    density = densityBetween(s, temperature, pressure, start, low, densest);
+    density = densityOf(fluid, phase, temperature, pressure, start);
     evaluate(s, temperature, density);
     const step = isobarStep(s, temperature, density, target, coordinate);
-    if (Math.abs(step) < 1e-9 * temperature) {
+    // Later passes settle for less: next to the critical point rounding alone moves the temperature.
+    if (Math.abs(step) < (pass < 10 ? 1e-11 : 1e-8) * temperature) {
       return stateFrom(s, s.residual.out, s.ideal.out, { phase, temperature, density, pressure });
     }
     wanted = temperature + step;

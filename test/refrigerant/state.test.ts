@@ -1,0 +1,252 @@
+import { assert, constantFrom, double, property } from "fast-check";
+import { describe, expect, it } from "vitest";
+import { isOutside } from "../../core/numeric/outside";
+import { phaseState } from "../../core/refrigerant/helmholtz/substance";
+import { isPure, refrigerant, REFRIGERANTS } from "../../core/refrigerant/models/refrigerant";
+import { saturatedState, saturationPressure, saturationTemperature } from "../../core/refrigerant/models/saturation";
+import type { State } from "../../core/refrigerant/models/state";
+import { stateAt } from "../../core/refrigerant/models/state";
+import { stateByEnthalpy, stateByEntropy } from "../../core/refrigerant/models/stateBy";
+import { fluidsIn, goldenRows, printedTolerance } from "./goldenRows";
+
+const BLENDS = REFRIGERANTS.filter((name) => !isPure(refrigerant(name)));
+const rows = goldenRows("refrigerant-singlephase.csv");
+const relative = (found: number, wanted: number) => Math.abs(found / wanted - 1);
+const single = (state: State) => {
+  if (state.phase === "two-phase") throw new Error("two-phase");
+  return state;
+};
+
+describe("a state by pressure and temperature", () => {
+  it.each(fluidsIn(rows))("of %s agrees with another program's rows", (name) => {
+    const fluid = refrigerant(name);
+    const [rho, h, cp] = isPure(fluid) ? [2e-4, 50, 2e-3] : [1e-3, 200, 1e-2];
+    const phases: Record<string, string> = { V: "vapour", L: "liquid", SC: "supercritical" };
+    for (const row of rows.filter((r) => r.word("fluid") === name)) {
+      const [T, p] = [row.number("T_K"), row.number("p_Pa")];
+      // On the line itself pressure and temperature don't fix the state: the line's own side is asked instead.
+      const region = row.word("region");
+      const onLine = region !== "SC" && row.number("dT_K") === 0;
+      const state = onLine ? saturatedState(fluid, T, region === "L" ? "bubble" : "dew") : single(stateAt(fluid, p, T));
+      if (region !== "SC") expect(state.phase).toBe(phases[region]);
+      expect(relative(state.density, row.number("rho_kg/m3"))).toBeLessThan(rho);
+      expect(Math.abs(state.enthalpy - row.number("h_J/kg"))).toBeLessThan(h);
+      expect(Math.abs(state.entropy - row.number("s_J/kg/K"))).toBeLessThan(h / 250);
+      expect(relative(state.cp, row.number("cp_J/kg/K"))).toBeLessThan(cp);
+      expect(relative(state.cv, row.number("cv_J/kg/K"))).toBeLessThan(cp);
+      expect(relative(state.speedOfSound, row.number("w_m/s"))).toBeLessThan(cp);
+    }
+  });
+
+  const printed = goldenRows("refrigerant-papers.csv").filter((row) => row.word("kind") === "state");
+  it.each(printed.map((row) => [row.word("fluid"), row.number("T_K"), row.number("p_MPa"), row] as const))(
+    "of %s at %d K and %d MPa reads as the paper prints it",
+    (name, T, p, row) => {
+      const state = single(stateAt(refrigerant(name), p * 1e6, T));
+      const check = (column: string, value: number) => {
+        const text = row.text(column);
+        if (text) expect(Math.abs(value - Number(text)), column).toBeLessThan(2 * printedTolerance(text));
+      };
+      check("density", state.density);
+      check("h_kJ/kg", state.enthalpy / 1e3);
+      check("cv_kJ/kg/K", state.cv / 1e3);
+      check("cp_kJ/kg/K", state.cp / 1e3);
+      check("w_m/s", state.speedOfSound);
+    },
+  );
+
+  it("has heat capacities with cp above cv, and a speed of sound that the isentropic slope confirms", () => {
+    assert(
+      property(
+        constantFrom(...REFRIGERANTS),
+        double({ min: 0, max: 1, noNaN: true }),
+        double({ min: -40, max: 60, noNaN: true }),
+        (name, share, away) => {
+          const fluid = refrigerant(name);
+          const T = fluid.coldest + 5 + share * (0.97 * fluid.critical.temperature - fluid.coldest - 5);
+          if (Math.abs(away) < 0.5 || T + away < fluid.coldest) return;
+          const state = single(stateAt(fluid, saturationPressure(fluid, T, away > 0 ? "dew" : "bubble"), T + away));
+          expect(state.cp).toBeGreaterThan(state.cv);
+          expect(state.cv).toBeGreaterThan(0);
+          // The other route: density at the same entropy at a slightly changed pressure.
+          const step = 1e-4 * state.pressure;
+          const up = single(stateByEntropy(fluid, state.pressure + step, state.entropy));
+          const down = single(stateByEntropy(fluid, state.pressure - step, state.entropy));
+          if (up.phase !== state.phase || down.phase !== state.phase) return;
+          const slope = (2 * step) / (up.density - down.density);
+          // The difference of two liquid densities keeps few digits at low pressure.
+          const rounding = (1e-13 * state.density) / (up.density - down.density);
+          expect(relative(Math.sqrt(slope), state.speedOfSound)).toBeLessThan(1e-5 + 10 * rounding);
+        },
+      ),
+      { numRuns: 500 },
+    );
+  });
+
+  it("fits its own density: the equation of state gives the pressure back", () => {
+    assert(
+      property(
+        constantFrom(...REFRIGERANTS),
+        double({ min: 0, max: 1, noNaN: true }),
+        double({ min: Math.log(2e4), max: Math.log(2e7), noNaN: true }),
+        (name, share, log) => {
+          const fluid = refrigerant(name);
+          const T = fluid.coldest + share * (fluid.range.limit - fluid.coldest);
+          const p = Math.min(Math.exp(log), fluid.range.pressure);
+          let state: State;
+          try {
+            state = stateAt(fluid, p, T);
+          } catch (error) {
+            expect(isOutside(error)).toBe(true);
+            return;
+          }
+          if (state.phase === "two-phase") return;
+          const again = phaseState(fluid.substance, {
+            phase: state.phase,
+            temperature: T,
+            density: state.density / fluid.substance.molarMass,
+          });
+          // A cold liquid's pressure is a small difference of large terms.
+          const scale = Math.max(p, state.density * 8.3 * T * 1e-4);
+          expect(Math.abs(again.pressure - p)).toBeLessThan(1e-7 * scale);
+          expect(Number.isFinite(state.enthalpy + state.entropy + state.cp + state.speedOfSound)).toBe(true);
+        },
+      ),
+      { numRuns: 2000 },
+    );
+  });
+});
+
+describe("a state by pressure and entropy or enthalpy", () => {
+  it("is the one by pressure and temperature", () => {
+    assert(
+      property(
+        constantFrom(...REFRIGERANTS),
+        double({ min: 0, max: 1, noNaN: true }),
+        double({ min: Math.log(5e4), max: Math.log(1.5e7), noNaN: true }),
+        (name, share, log) => {
+          const fluid = refrigerant(name);
+          const T = fluid.coldest + 2 + share * (fluid.range.limit - fluid.coldest - 4);
+          const p = Math.min(Math.exp(log), fluid.range.pressure);
+          // Next to the critical point neither coordinate moves with temperature as it should for a comparison.
+          if (relative(T, fluid.critical.temperature) < 0.02 && relative(p, fluid.critical.pressure) < 0.1) return;
+          const state = stateAt(fluid, p, T);
+          if (state.phase === "two-phase") return;
+          for (const again of [stateByEntropy(fluid, p, state.entropy), stateByEnthalpy(fluid, p, state.enthalpy)]) {
+            expect(Math.abs(again.temperature - T)).toBeLessThan(2e-5);
+            expect(relative(again.density, state.density)).toBeLessThan(1e-5);
+          }
+        },
+      ),
+      { numRuns: 1000 },
+    );
+  });
+
+  it("between bubble and dew point mixes the two by the lever rule for a pure fluid", () => {
+    const fluid = refrigerant("R-32");
+    const [L, V] = [saturatedState(fluid, 280, "bubble"), saturatedState(fluid, 280, "dew")];
+    const state = stateByEnthalpy(fluid, L.pressure, 0.7 * L.enthalpy + 0.3 * V.enthalpy);
+    if (state.phase !== "two-phase") throw new Error("one phase");
+    expect(state.quality).toBeCloseTo(0.3, 9);
+    expect(state.temperature).toBeCloseTo(280, 9);
+    expect(1 / state.density).toBeCloseTo(0.7 / L.density + 0.3 / V.density, 12);
+  });
+
+  it("inside a blend's glide finds the temperature whose flash has the enthalpy", () => {
+    for (const name of BLENDS) {
+      const fluid = refrigerant(name);
+      const p = saturationPressure(fluid, 280, "bubble");
+      const [from, to] = [280, saturationTemperature(fluid, p, "dew")];
+      const inside = stateAt(fluid, p, from + 0.4 * (to - from));
+      expect(inside.phase).toBe("two-phase");
+      const again = stateByEnthalpy(fluid, p, inside.enthalpy);
+      expect(Math.abs(again.temperature - inside.temperature)).toBeLessThan(1e-7);
+      expect(relative(again.density, inside.density)).toBeLessThan(1e-5);
+    }
+  });
+
+  it("with an entropy out of reach is refused", () => {
+    let caught: unknown;
+    try {
+      stateByEntropy(refrigerant("R-134a"), 1e5, 5e3);
+    } catch (error) {
+      caught = error;
+    }
+    expect(isOutside(caught)).toBe(true);
+  });
+});
+
+describe("inside a blend's glide", () => {
+  it("both phases are in equilibrium and their mix has the blend's composition", () => {
+    for (const name of BLENDS) {
+      const fluid = refrigerant(name);
+      const z = fluid.components.map((part) => part.moleFraction);
+      for (const T of [215, 260, 300, 0.97 * fluid.critical.temperature]) {
+        const [low, high] = [saturationPressure(fluid, T, "dew"), saturationPressure(fluid, T, "bubble")];
+        for (const share of [0.02, 0.3, 0.5, 0.9, 0.99]) {
+          const state = stateAt(fluid, low + share * (high - low), T);
+          if (state.phase !== "two-phase") throw new Error(`${name}: one phase`);
+          const { x, y, residual, passes } = state.flash!;
+          expect(residual).toBeLessThan(1e-9);
+          expect(passes).toBeLessThanOrEqual(30);
+          // Vapour's share by mole, from any component, is the same.
+          const mole = (fractions: readonly number[]) =>
+            fluid.components.reduce((sum, part, i) => sum + fractions[i]! * part.fluid.molarMass, 0);
+          const moles = state.quality / mole(y) / (state.quality / mole(y) + (1 - state.quality) / mole(x));
+          z.forEach((part, i) => expect(moles * y[i]! + (1 - moles) * x[i]!).toBeCloseTo(part, 9));
+          expect(state.liquid.density).toBeGreaterThan(state.vapour.density);
+        }
+      }
+    }
+  });
+
+  it("meets the saturated states at its ends", () => {
+    const fluid = refrigerant("R-407C");
+    const [low, high] = [saturationPressure(fluid, 290, "dew"), saturationPressure(fluid, 290, "bubble")];
+    const [wet, dry] = [stateAt(fluid, high * (1 - 1e-7), 290), stateAt(fluid, low * (1 + 1e-7), 290)];
+    expect(wet.enthalpy).toBeCloseTo(saturatedState(fluid, 290, "bubble").enthalpy, -1);
+    expect(dry.enthalpy).toBeCloseTo(saturatedState(fluid, 290, "dew").enthalpy, -1);
+  });
+});
+
+describe("refusals of a state", () => {
+  const refused = (call: () => unknown): string => {
+    try {
+      call();
+    } catch (error) {
+      if (isOutside(error)) return error.message;
+      throw error;
+    }
+    return "answered";
+  };
+
+  it("a pure fluid on its line is refused, a little off it is answered", () => {
+    const fluid = refrigerant("R-134a");
+    const p = saturationPressure(fluid, 300, "dew");
+    expect(refused(() => stateAt(fluid, p, 300))).toContain("don't tell liquid from vapour");
+    expect(stateAt(fluid, p, 300.001).phase).toBe("vapour");
+    expect(stateAt(fluid, p, 299.999).phase).toBe("liquid");
+  });
+
+  it("R-744 above its critical point is a state", () => {
+    const state = stateAt(refrigerant("R-744"), 10e6, 313.15);
+    expect(state.phase).toBe("supercritical");
+    expect(state.density).toBeGreaterThan(600);
+  });
+
+  it("the critical point itself is refused by name", () => {
+    const { critical, name } = refrigerant("R-744");
+    const message = refused(() => stateAt(refrigerant(name), critical.pressure, critical.temperature));
+    expect(message).toContain("critical point (304.128 K");
+  });
+
+  it("beyond the equation's range the limit and what came are named", () => {
+    const fluid = refrigerant("R-1234yf");
+    expect(refused(() => stateAt(fluid, 1e5, 480))).toContain("to 451 K, got 480 K");
+    expect(refused(() => stateAt(fluid, 1e5, 100))).toContain("got 100 K");
+    expect(refused(() => stateAt(fluid, -1, 300))).toContain("got -1 Pa");
+    expect(refused(() => stateAt(fluid, 2e8, 300))).toContain("at most 100000000 Pa");
+    expect(refused(() => stateAt(fluid, NaN, 300))).not.toBe("answered");
+    expect(refused(() => stateAt(fluid, 1e5, NaN))).not.toBe("answered");
+  });
+});
