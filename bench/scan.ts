@@ -107,14 +107,17 @@ async function measure(of: Case): Promise<readonly string[]> {
   };
   const scan = scanner(book(of, spent), engine(counts), { turn });
   const from = performance.now();
+  const processor = process.cpuUsage();
   since = from;
   const found = await scan.scan();
   const total = performance.now() - from;
+  const { user, system } = process.cpuUsage(processor);
+  const host = spent.host;
   const again = performance.now();
   await scan.scan(["Loop"]);
   const second = performance.now() - again;
   const stale = String(found?.stale.length ?? 0);
-  const shown = [total, spent.host / 2, total - spent.host / 2, second, longest].map((one) => one.toFixed(1));
+  const shown = [total, host, total - host, (user + system) / 1000, second, longest].map((one) => one.toFixed(1));
   return [of.name, ...shown, String(found?.cells.length ?? 0), String(counts.calls), stale];
 }
 
@@ -123,6 +126,7 @@ const HEAD = [
   "scan ms",
   "host ms",
   "beside ms",
+  "processor ms",
   "again ms",
   "longest slice ms",
   "cells",

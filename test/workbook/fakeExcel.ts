@@ -105,8 +105,10 @@ type Settable = { setValue(name: string, value: unknown): void };
 interface Session {
   readonly book: FakeWorkbook;
   queue: (() => void)[];
-  loads: { mock: OfficeMockObject; names: string; fresh: (name: string) => unknown }[];
+  loads: { mock: OfficeMockObject; load: (names: string) => void; names: string; fresh: (name: string) => unknown }[];
   nulls: { target: Bag; absent: () => boolean }[];
+  /** Events that this batch sets off. */
+  after: (() => Promise<void>)[];
 }
 
 /** A proxy object: `values` are loaded by name, `setters` take effect at the next sync. */
@@ -130,7 +132,7 @@ function proxy(
     const flat = names.replace(/items\/[\w/]+/g, "items");
     for (const name of names.split(",")) if (!(name.trim() in values)) throw new Error(`no property ${name} to load`);
     load(flat);
-    session.loads.push({ mock, names, fresh: (name) => (absent() ? undefined : values[name]?.()) });
+    session.loads.push({ mock, load, names, fresh: (name) => (absent() ? undefined : values[name]?.()) });
     return target;
   };
   target["isNullObject"] = "Error, isNullObject was read before a sync";
@@ -153,17 +155,18 @@ async function sync(session: Session): Promise<void> {
   session.loads = [];
   for (const step of queue) step();
   for (const { target, absent } of session.nulls) target["isNullObject"] = absent();
-  for (const { mock, names, fresh } of loads) {
+  for (const { mock, load, names, fresh } of loads) {
     for (const name of names.split(",").map((one) => one.trim())) {
       const [outer = name, inner] = name.split("/");
       const value = fresh(name);
       if (outer === "items" || inner === undefined) (mock as unknown as Settable).setValue(outer, value);
       else (mock as unknown as Record<string, Settable>)[outer]?.setValue(inner, value);
     }
-    mock.load(names.replace(/items\/[\w/]+/g, "items"));
+    load(names.replace(/items\/[\w/]+/g, "items"));
     await mock.sync();
   }
   await new Promise((resolve) => setImmediate(resolve));
+  for (const tell of session.after.splice(0)) void tell();
 }
 
 function usedOf({ cells }: FakeSheet): Omit<Area, "sheet"> | undefined {
@@ -183,21 +186,32 @@ const table = <T>({ row, column, rows, columns }: Omit<Area, "sheet">, cell: (at
     Array.from({ length: columns }, (_, over) => cell(key(row + down, column + over))),
   );
 
+/** What Excel makes of typed content: a mark for text goes, what looks like a date becomes its number. */
+function taken(content: unknown): string | number | boolean {
+  if (typeof content !== "string") return content as number | boolean;
+  if (content.startsWith("'")) return content.slice(1);
+  return /^\d+-\d+$/.test(content) ? 46_024 : /^\d+$/.test(content) ? Number(content) : content;
+}
+
 function put({ sheet, area }: Place, grid: unknown): void {
   if (sheet.protected) throw new OfficeError("AccessDenied");
   const rows = grid as unknown[][];
-  if (rows.length !== area.rows || rows.some((row) => row.length !== area.columns))
-    throw new OfficeError("InvalidArgument");
+  const fits = rows.length === area.rows && rows.every((row) => row.length === area.columns);
+  if (!fits) throw new OfficeError("InvalidArgument");
   table(area, (at) => at).forEach((line, down) => {
     line.forEach((at, over) => {
       const content = rows[down]?.[over];
-      const text = typeof content === "string" ? content : "";
-      if (text === "=BAD(") throw new OfficeError("InvalidArgument");
-      if (text.startsWith("=")) sheet.cells.set(at, { formula: text, value: 0 });
+      if (content === "=BAD(") throw new OfficeError("InvalidArgument");
+      if (typeof content === "string" && content.startsWith("=")) sheet.cells.set(at, { formula: content, value: 0 });
       else if (content === "") sheet.cells.delete(at);
-      else sheet.cells.set(at, { formula: "", value: text.startsWith("'") ? text.slice(1) : (content as string) });
+      else sheet.cells.set(at, { formula: "", value: taken(content) });
     });
   });
+}
+
+function written(session: Session, place: Place, grid: unknown): void {
+  put(place, grid);
+  session.after.push(() => fire(session.book, "onChanged", { worksheetId: place.sheet.id }));
 }
 
 function range(session: Session, place: () => Place | undefined): unknown {
@@ -220,7 +234,7 @@ function range(session: Session, place: () => Place | undefined): unknown {
     });
   const one = (at: string | undefined) => (at === undefined ? undefined : parseCells(at));
   const setters = {
-    formulas: (grid: unknown) => put(must(), grid),
+    formulas: (grid: unknown) => written(session, must(), grid),
     style: note("style"),
     numberFormat: note("numberFormat"),
   };
@@ -252,7 +266,12 @@ function range(session: Session, place: () => Place | undefined): unknown {
       getSpillParentOrNullObject: () => part(({ sheet, area }) => one(sheet.cells.get(cellsText(area))?.parent)),
       getSpillingToRangeOrNullObject: () => part(spilled),
       getTables: () => tablesAround(session, place),
-      select: () => session.queue.push(() => (book.active = { sheet: must().sheet.name, ...must().area })),
+      select: () =>
+        session.queue.push(() => {
+          const { sheet, area } = must();
+          book.active = { sheet: sheet.name, row: area.row, column: area.column };
+          session.after.push(() => fire(book, "onSelectionChanged", {}));
+        }),
       setDirty: () => session.queue.push(() => book.dirty.push(`${must().sheet.name}!${cellsText(must().area)}`)),
     },
     setters,
@@ -417,8 +436,10 @@ function handlers(session: Session, event: string): unknown {
 
 /** Puts Excel and Office where the adapter looks for them. */
 export function install(book: FakeWorkbook): () => void {
-  const run = async (options: object, batch: (context: unknown) => Promise<unknown>): Promise<unknown> => {
-    const session: Session = { book, queue: [], loads: [], nulls: [] };
+  type Batch = (context: unknown) => Promise<unknown>;
+  const run = async (first: object | Batch, second?: Batch): Promise<unknown> => {
+    const [options, batch] = typeof first === "function" ? [{}, first as Batch] : [first, second as Batch];
+    const session: Session = { book, queue: [], loads: [], nulls: [], after: [] };
     book.runs.push(options);
     const workbook = {
       worksheets: worksheets(session),

@@ -139,7 +139,7 @@ export async function readAreas(context: Excel.RequestContext, areas: readonly A
 export function asTyped(content: CellWrite["content"]): string | number | boolean {
   if (typeof content !== "string") return content ?? "";
   if (content.startsWith("=")) return content;
-  return /^['\s]*[-+@.\d(#$€£%]|^(?:true|false)$|^[a-z]{3,9}[ .-]+\d/i.test(content) ? `'${content}` : content;
+  return /^\s*['\-+@.\d(#$€£%]|^(?:true|false)$|^[a-z]{3,9}[ .-]+\d/i.test(content) ? `'${content}` : content;
 }
 
 /** Cells in one row that stand side by side, as one write. */
@@ -155,6 +155,9 @@ function runs(cells: readonly CellWrite[]): readonly (readonly CellWrite[])[] {
   return found;
 }
 
+/** What a cell held, as it must be typed to be held again. */
+const again = (held: unknown): unknown => (typeof held === "string" && held !== "" ? asTyped(held) : held);
+
 /** Writes cells; where Excel breaks off, what was there before is written back. */
 export async function writeCells(context: Excel.RequestContext, cells: readonly CellWrite[]): Promise<void> {
   const pieces = runs(cells).flatMap((run) => {
@@ -169,7 +172,7 @@ export async function writeCells(context: Excel.RequestContext, cells: readonly 
   try {
     await context.sync();
   } catch (error) {
-    pieces.forEach(({ range }, at) => (range.formulas = before[at] ?? []));
+    pieces.forEach(({ range }, at) => (range.formulas = (before[at] ?? []).map((row) => row.map(again))));
     await context.sync().catch(() => undefined);
     throw error;
   }

@@ -25,6 +25,8 @@ export interface CallSite extends Span {
  * (also behind a lost add-in's `[2]!`); undefined where it isn't one of `known`.
  */
 export function ourId(name: string, known: ReadonlySet<string>): string | undefined {
+  const usual = name.startsWith(`${NAMESPACE}.`) ? name.slice(NAMESPACE.length + 1) : "";
+  if (known.has(usual)) return usual;
   const plain = plainName(name.slice(name.lastIndexOf("!") + 1));
   const stored = plain.startsWith("_XLDUDF_");
   const id = (stored ? plain.slice(8).replaceAll("_", ".") : plain).replace(`${NAMESPACE}.`, "");

@@ -27,7 +27,9 @@ export interface Surroundings {
   readonly memo: Map<Tree, Answer>;
 }
 
-export const plainName = (name: string): string => name.toUpperCase().replace(/^(?:_XLFN\.|_XLWS\.|_XLPM\.)+/, "");
+/** A name in capitals, without the marks that files put before newer functions and LET's names. */
+export const plainName = (name: string): string =>
+  name.startsWith("_") ? name.toUpperCase().replace(/^(?:_XLFN\.|_XLWS\.|_XLPM\.)+/, "") : name.toUpperCase();
 
 export function evaluate(tree: Tree, around: Surroundings, scope?: Scope): Answer {
   switch (tree.kind) {

@@ -22,7 +22,7 @@ export type ReferenceMeaning =
 /** A column's number from its letters: A is 0. */
 export function columnNumber(letters: string): number {
   let number = 0;
-  for (const letter of letters.toUpperCase()) number = number * 26 + letter.charCodeAt(0) - 64;
+  for (let at = 0; at < letters.length; at++) number = number * 26 + (letters.charCodeAt(at) & 31);
   return number - 1;
 }
 
@@ -59,8 +59,27 @@ function between(rowA: number, columnA: number, rowB: number, columnB: number): 
   return inside ? { row, column, rows, columns } : undefined;
 }
 
+const DOLLAR = 36;
+const isLetter = (code: number): boolean => (code >= 65 && code <= 90) || (code >= 97 && code <= 122);
+const isDigit = (code: number): boolean => code >= 48 && code <= 57;
+
+/** The commonest reference, one cell on the sheet, without the cost of a pattern: scans read tens of thousands. */
+function oneCell(text: string): Omit<Area, "sheet"> | undefined {
+  let at = text.charCodeAt(0) === DOLLAR ? 1 : 0;
+  let column = 0;
+  for (; isLetter(text.charCodeAt(at)); at++) column = column * 26 + (text.charCodeAt(at) & 31);
+  if (text.charCodeAt(at) === DOLLAR) at++;
+  let row = 0;
+  const digits = at;
+  for (; isDigit(text.charCodeAt(at)); at++) row = row * 10 + text.charCodeAt(at) - 48;
+  const fits = at === text.length && at > digits && column > 0 && column <= MOST_COLUMNS && row > 0 && row <= MOST_ROWS;
+  return fits ? { row: row - 1, column: column - 1, rows: 1, columns: 1 } : undefined;
+}
+
 /** The cells that A1, $A$1:B2, A:C or 1:3 mean; undefined for anything else, XFE1 included. */
 export function parseCells(text: string): Omit<Area, "sheet"> | undefined {
+  const one = oneCell(text);
+  if (one !== undefined) return one;
   const cells = CELLS.exec(text);
   if (cells) {
     const [, letters = "", row = "", lastLetters = letters, lastRow = row] = cells;

@@ -34,12 +34,15 @@ const ERROR =
   /#(?:NULL!|DIV\/0!|VALUE!|REF!|NAME\?|NUM!|N\/A|GETTING_DATA|SPILL!|CONNECT!|BLOCKED!|UNKNOWN!|FIELD!|CALC!|BUSY!)/iy;
 const OPERATOR = /<=|>=|<>|[-+*/^&=<>%@:]/y;
 const MARK = /[(){},;]/y;
-const ROWS = /\$?\d{1,7}:\$?\d{1,7}(?![\p{L}\p{N}_.])/uy;
-const CELLS = /\$?[A-Za-z]{1,3}\$?\d{1,7}(?::\$?[A-Za-z]{1,3}\$?\d{1,7})?(?![\p{L}\p{N}_.(![\\?])/uy;
-const COLUMNS = /\$?[A-Za-z]{1,3}:\$?[A-Za-z]{1,3}(?![\p{L}\p{N}_.(![$\\?])/uy;
+const BEYOND = "(?![\\w.(!\\[\\\\?]|[^\\x00-\\xa0])";
+const ROWS = new RegExp(`\\$?\\d{1,7}:\\$?\\d{1,7}${BEYOND}`, "y");
+const CELLS = new RegExp(`\\$?[A-Za-z]{1,3}\\$?\\d{1,7}(?::\\$?[A-Za-z]{1,3}\\$?\\d{1,7})?${BEYOND}`, "y");
+const COLUMNS = new RegExp(`\\$?[A-Za-z]{1,3}:\\$?[A-Za-z]{1,3}(?!\\$)${BEYOND}`, "y");
 /** 'My sheet'! · Sheet1! · [Book.xlsx]Sheet1! · [2]! · First:Last! */
 const SHEET =
   /(?:'(?:[^']|'')+'|(?:\[[^[\]'!]*\])?[\p{L}_\\][\p{L}\p{N}_.\\?]*(?::[\p{L}\p{N}_.\\?]+)?|\[[^[\]'!]*\])!/uy;
+/** Most names are plain; the pattern for every script costs far more to start. */
+const PLAIN_NAME = /[A-Za-z_\\][\w.\\?]*(?![\w.\\?]|[^\x00-\xa0])/y;
 const NAME = /[\p{L}_\\][\p{L}\p{N}_.\\?]*/uy;
 
 function match(pattern: RegExp, formula: string, at: number): string | undefined {
@@ -61,7 +64,7 @@ function bracketEnd(formula: string, at: number): number | undefined {
 
 /** The end of a name with its table part, or of a table part alone; undefined where none begins here. */
 function nameEnd(formula: string, at: number): number | undefined {
-  const end = at + (match(NAME, formula, at)?.length ?? 0);
+  const end = at + (match(PLAIN_NAME, formula, at) ?? match(NAME, formula, at) ?? "").length;
   return formula[end] === "[" ? bracketEnd(formula, end) : end > at ? end : undefined;
 }
 

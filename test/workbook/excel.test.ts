@@ -1,0 +1,257 @@
+import { afterEach, beforeEach, describe, expect, test } from "vitest";
+import { excelWorkbook } from "../../src/workbook/excel";
+import { asTyped } from "../../src/workbook/excel/cells";
+import { ruleOf } from "../../src/workbook/excel/starter";
+import type { Area } from "../../src/workbook/port";
+import { readCells } from "../../src/workbook/reader/read";
+import { callLog } from "../../src/workbook/log";
+import { contract } from "./contract";
+import { SMALL } from "./contractSheets";
+import { fakeWorkbook, fire, install, sheetOf } from "./fakeExcel";
+import type { FakeWorkbook } from "./fakeExcel";
+
+contract("Office.js, as far as the mock goes", () => {
+  const fake = fakeWorkbook("Sheet1");
+  const uninstall = install(fake);
+  return Promise.resolve({
+    book: excelWorkbook(),
+    calculates: false,
+    close: () => Promise.resolve(uninstall()),
+    protect: (sheet) => {
+      sheetOf(fake, sheet).protected = true;
+      return Promise.resolve();
+    },
+  });
+});
+
+const area = (sheet: string, row: number, column: number, rows = 1, columns = 1): Area => ({
+  sheet,
+  row,
+  column,
+  rows,
+  columns,
+});
+
+describe("The Office.js adapter", () => {
+  let fake: FakeWorkbook;
+  let uninstall: () => void;
+  const book = excelWorkbook();
+
+  beforeEach(() => {
+    fake = fakeWorkbook("Sheet1", "Data");
+    uninstall = install(fake);
+  });
+  afterEach(() => uninstall());
+
+  test("dresses a starter sheet with built-in styles, formats, rules, widths, frozen rows and print set-up", async () => {
+    await book.insert(SMALL);
+    const { set } = sheetOf(fake, "Small sheet");
+    expect(Object.fromEntries(set)).toMatchObject({
+      "A1.style": "SheetTitle",
+      "B2.style": "Input",
+      "B2.numberFormat": [["0.0"]],
+      "B2.rule": { custom: { formula: "=AND(ISNUMBER(B2),B2>0,B2<=200)" } },
+      "B2.prompt": { message: "Water flow in gpm, above 0 to 200", showPrompt: true, title: "" },
+      "B3.rule": { list: { inCellDropDown: true, source: "1 1/2 in,2 in" } },
+      "B5.style": "Calculation",
+      "A2.wrapText": true,
+      "A1.columnWidth": 108.75,
+      frozenRows: 1,
+      printArea: "A1:F20",
+      titleRows: "$1:$2",
+      orientation: "Portrait",
+      zoom: { horizontalFitToPages: 1 },
+      footer: "Page &P of &N",
+    });
+    expect(fake.active.sheet).toBe("Small sheet");
+  });
+
+  test("leaves out what an older Excel lacks, and still inserts", async () => {
+    fake.supported = "1.6";
+    await book.insert(SMALL);
+    const { set, cells } = sheetOf(fake, "Small sheet");
+    expect(set.has("printArea") || set.has("frozenRows") || set.has("B2.rule")).toBe(false);
+    expect(cells.get("B2")?.value).toBe(40);
+  });
+
+  test("takes away a sheet that it couldn't finish", async () => {
+    const broken = { ...SMALL, cells: { ...SMALL.cells, B9: { content: "=BAD(" } } };
+    await expect(book.insert(broken)).rejects.toThrow("Excel refused a value, a formula or an address");
+    expect((await book.sheets()).map(({ name }) => name)).toEqual(["Sheet1", "Data"]);
+  });
+
+  test("writes in one undo step where Excel has that", async () => {
+    await book.write([{ sheet: "Data", row: 0, column: 0, content: 1 }]);
+    expect(fake.runs.at(-1)).toMatchObject({ mergeUndoGroup: true });
+    fake.supported = "1.19";
+    await book.write([{ sheet: "Data", row: 0, column: 0, content: 1 }]);
+    expect(fake.runs.at(-1)).not.toHaveProperty("mergeUndoGroup");
+  });
+
+  test("writes back what was there when Excel breaks off half way", async () => {
+    const cell = (row: number, content: string | number) => ({ sheet: "Data", row, column: 0, content });
+    await book.write([cell(0, 1), cell(1, "1-2"), cell(2, "=A1")]);
+    await expect(book.write([cell(0, 5), cell(1, 6), cell(2, "=BAD(")])).rejects.toThrow("Excel refused");
+    expect(sheetOf(fake, "Data").cells.get("A2")?.value).toBe("1-2");
+    expect(sheetOf(fake, "Data").cells.get("A1")?.value).toBe(1);
+    expect(sheetOf(fake, "Data").cells.get("A3")?.formula).toBe("=A1");
+  });
+
+  test("tells an error from a text that looks like one", async () => {
+    const { cells } = sheetOf(fake, "Data");
+    cells.set("A1", { formula: "=1/0", value: "#DIV/0!", error: true });
+    cells.set("B1", { formula: "", value: "#N/A" });
+    const [block] = await book.read([area("Data", 0, 0, 1, 2)]);
+    expect(block?.values).toEqual([[{ error: "#DIV/0!" }, "#N/A"]]);
+  });
+
+  test("gives a spilled cell no formula of its own, though Excel may show its parent's", async () => {
+    const { cells } = sheetOf(fake, "Data");
+    const formula = "=WARMBACK.WATER.PROPERTIES($F$1)";
+    cells.set("A1", { formula, value: "density", parent: "A1" });
+    cells.set("A2", { formula, value: "heat capacity", parent: "A1" });
+    cells.set("A4", { formula, value: "density" });
+    cells.set("B4", { formula, value: "density" });
+    const [block] = await book.read([area("Data", 0, 0, 4, 2)]);
+    expect(block?.formulas).toEqual([
+      [formula, ""],
+      ["", ""],
+      ["", ""],
+      [formula, formula],
+    ]);
+    expect(await book.resolve([{ text: "A1#", from: area("Data", 9, 9) }])).toEqual([area("Data", 0, 0, 2, 1)]);
+    expect(await book.resolve([{ text: "A4#", from: area("Data", 9, 9) }])).toEqual([undefined]);
+  });
+
+  test("reads a large area piece by piece, at most 50,000 cells a round trip", async () => {
+    sheetOf(fake, "Data").cells.set("C12000", { formula: "", value: 7 });
+    const before = fake.syncs;
+    const [block] = await book.read([area("Data", 0, 0, 12_000, 10)]);
+    expect(fake.syncs - before).toBe(3);
+    expect(block?.values).toHaveLength(12_000);
+    expect(block?.values[11_999]?.[2]).toBe(7);
+  });
+
+  test("follows tables: columns, this row, headers, totals", async () => {
+    fake.tables.push({
+      name: "Pumps",
+      sheet: "Data",
+      area: { row: 2, column: 1, rows: 5, columns: 3 },
+      columns: ["Flow", "Head", "Flow rate"],
+      headers: true,
+      totals: true,
+    });
+    const from = { sheet: "Data", row: 4, column: 3 };
+    const texts = [
+      "Pumps[Flow]",
+      "Pumps[[flow]:[Head]]",
+      "Pumps[@Head]",
+      "[@[Flow rate]]",
+      "Pumps[#All]",
+      "Pumps[#Headers]",
+    ];
+    const more = ["Pumps[[#Totals],[Head]]", "Pumps", "Pumps[Power]", "Fans[Flow]"];
+    expect(await book.resolve([...texts, ...more].map((text) => ({ text, from })))).toEqual([
+      area("Data", 3, 1, 3, 1),
+      area("Data", 3, 1, 3, 2),
+      area("Data", 4, 2),
+      area("Data", 4, 3),
+      area("Data", 2, 1, 5, 3),
+      area("Data", 2, 1, 1, 3),
+      area("Data", 6, 2),
+      area("Data", 3, 1, 3, 3),
+      undefined,
+      undefined,
+    ]);
+    const outside = { sheet: "Data", row: 20, column: 3 };
+    expect(
+      await book.resolve([
+        { text: "[@Flow]", from: outside },
+        { text: "Pumps[@Flow]", from: outside },
+      ]),
+    ).toEqual([undefined, undefined]);
+  });
+
+  test("needs no more round trips for 200 references than for two", async () => {
+    const from = { sheet: "Data", row: 0, column: 0 };
+    const before = fake.syncs;
+    await book.resolve(Array.from({ length: 200 }, (_, at) => ({ text: `Sheet1!A${String(at + 1)}`, from })));
+    expect(fake.syncs - before).toBe(3);
+  });
+
+  test("marks areas dirty", async () => {
+    await book.recalculate([area("Data", 0, 0, 2, 2), area("Sheet1", 4, 4)]);
+    expect(fake.dirty).toEqual(["Data!A1:B2", "Sheet1!E5"]);
+  });
+
+  test("tells of recalculated sheets too, and of none below Excel's event set", async () => {
+    const seen: string[] = [];
+    const stop = book.onChange((sheets) => seen.push(...sheets));
+    await new Promise((resolve) => setTimeout(resolve, 50));
+    await fire(fake, "onCalculated", { worksheetId: sheetOf(fake, "Data").id });
+    expect(seen).toEqual(["Data"]);
+    stop();
+    fake.supported = "1.8";
+    expect(() => book.onChange(() => undefined)()).not.toThrow();
+  });
+
+  test("reads nothing that it didn't load: the mock's own rule holds", async () => {
+    await Excel.run(async (context) => {
+      const range = context.workbook.worksheets.getItem("Data").getRangeByIndexes(0, 0, 1, 1);
+      expect(String(range.values)).toMatch(/not loaded/i);
+      range.load("values");
+      expect(String(range.values)).toMatch(/sync/i);
+      await context.sync();
+      expect(range.values).toEqual([[""]]);
+    });
+  });
+
+  test("lets the reader follow a table's column through Excel", async () => {
+    fake.tables.push({
+      name: "Pumps",
+      sheet: "Data",
+      area: { row: 0, column: 0, rows: 3, columns: 1 },
+      columns: ["Flow"],
+      headers: true,
+      totals: false,
+    });
+    const { cells } = sheetOf(fake, "Data");
+    cells.set("A2", { formula: "", value: 40 });
+    cells.set("A3", { formula: "", value: 50 });
+    const cell = {
+      address: { sheet: "Data", row: 2, column: 4 },
+      formula: "=WARMBACK.PIPE.SIZE(SUM(Pumps[Flow]),[@Flow])",
+      value: 1,
+    };
+    const engine = { known: new Set(["PIPE.SIZE"]), log: callLog(), call: () => ({ value: 1 }) };
+    const [outside] = await readCells(book, [cell], engine);
+    expect(outside?.calls[0]?.args[0]).toEqual({ value: 90 });
+    const [inside] = await readCells(book, [{ ...cell, address: { sheet: "Data", row: 2, column: 0 } }], engine);
+    expect(inside?.calls[0]?.args).toEqual([{ value: 90 }, { value: 50 }]);
+  });
+});
+
+describe("What is typed into Excel", () => {
+  test.each(["2 in", "1-2", "007", "-x", "TRUE", "May 5", "50%", "@home", "+1", "'quoted"])(
+    "keeps %s as text",
+    (text) => {
+      expect(asTyped(text)).toBe(`'${text}`);
+    },
+  );
+
+  test.each(["gpm", "Water flow", "=A1", "maybe", "R-410A"])("leaves %s as it is", (text) => {
+    expect(asTyped(text)).toBe(text);
+  });
+
+  test("turns limits into Excel's rules", () => {
+    expect(ruleOf({ from: 0, to: 1, prompt: "" }, "B2")).toEqual({
+      decimal: { formula1: 0, formula2: 1, operator: "Between" },
+    });
+    expect(ruleOf({ above: 0, prompt: "" }, "B2")).toEqual({ decimal: { formula1: 0, operator: "GreaterThan" } });
+    expect(ruleOf({ from: 1, prompt: "" }, "B2")).toEqual({
+      decimal: { formula1: 1, operator: "GreaterThanOrEqualTo" },
+    });
+    expect(ruleOf({ to: 9, prompt: "" }, "B2")).toEqual({ decimal: { formula1: 9, operator: "LessThanOrEqualTo" } });
+    expect(() => ruleOf({ list: ["a,b"], prompt: "" }, "B2")).toThrow(/B2.*no commas/);
+  });
+});
