@@ -1,0 +1,89 @@
+/** Balances of the vapour-compression cycle. Strict SI, by mass of refrigerant. */
+import { equation, symbol } from "../kernel/equation";
+
+const h1 = symbol("enthalpy", "suction gas", 3.8e5, 4.4e5);
+const h2 = symbol("enthalpy", "discharge gas", 4.5e5, 5.2e5);
+const h3 = symbol("enthalpy", "liquid leaving the condenser", 2e5, 2.8e5);
+
+export const compressorWork = equation({
+  name: "Compressor work",
+  form: "w = (h2s - h1) / e",
+  gives: "enthalpy",
+  takes: {
+    h2s: symbol("enthalpy", "discharge gas at the suction's entropy", 4.5e5, 5e5),
+    h1,
+    e: symbol("fraction", "isentropic efficiency", 0.4, 1),
+  },
+  source: "identity",
+  code: (x) => (x.h2s - x.h1) / x.e,
+});
+
+export const dischargeEnthalpy = equation({
+  name: "Discharge enthalpy",
+  form: "h2 = h1 + w",
+  gives: "enthalpy",
+  takes: { h1, w: symbol("enthalpy", "compressor work", 2e4, 1e5) },
+  source: "identity",
+  code: (x) => x.h1 + x.w,
+});
+
+export const coolingOf = equation({
+  name: "Cooling",
+  form: "q = h1 - h3",
+  gives: "enthalpy",
+  takes: { h1, h3 },
+  source: "identity",
+  code: (x) => x.h1 - x.h3,
+});
+
+export const rejectedOf = equation({
+  name: "Heat rejected",
+  form: "qc = h2 - h3",
+  gives: "enthalpy",
+  takes: { h2, h3 },
+  source: "identity",
+  code: (x) => x.h2 - x.h3,
+});
+
+const q = symbol("enthalpy", "cooling", 1e5, 2.5e5);
+const qc = symbol("enthalpy", "heat rejected", 1.5e5, 3e5);
+
+export const copOf = equation({
+  name: "COP of the compressor",
+  form: "COP = q / w",
+  gives: "COP",
+  takes: { q, w: symbol("enthalpy", "compressor work", 2e4, 1e5) },
+  source: "identity",
+  code: (x) => x.q / x.w,
+});
+
+export const factorOf = equation({
+  name: "Heat rejected per cooling",
+  form: "F = qc / q",
+  gives: "number",
+  takes: { qc, q },
+  source: "identity",
+  code: (x) => x.qc / x.q,
+});
+
+export const massFlowOf = equation({
+  name: "Refrigerant mass flow",
+  form: "m = Q / q",
+  gives: "mass flow",
+  takes: { Q: symbol("heat rate", "cooling", 1e3, 1e6), q },
+  source: "identity",
+  code: (x) => x.Q / x.q,
+});
+
+export const shareOf = equation({
+  name: "Share of the heat rejected",
+  form: "s = (ha - hb) / qc",
+  gives: "fraction",
+  takes: {
+    ha: symbol("enthalpy", "enthalpy where the part begins", 4e5, 5e5),
+    hb: symbol("enthalpy", "enthalpy where the part ends", 2e5, 4e5),
+    qc,
+  },
+  source: "identity",
+  code: (x) => (x.ha - x.hb) / x.qc,
+});

@@ -1,0 +1,157 @@
+/**
+ * Builds a starter sheet from lines in reading order. A line with a key can be named in formulas as [key]; the builder
+ * puts the cell's address there, so that lines can be moved without touching formulas.
+ */
+import type { PrintSetUp, SheetCell, SheetStyle, StarterSheet, Validation } from "./sheet";
+
+/** Columns of every starter sheet: label, value, unit, source, note. */
+export const COLUMNS = ["A", "B", "C", "D", "E"] as const;
+const VALUE_COLUMN = "B";
+
+type Content = string | number | boolean;
+
+/** One line of the sheet. */
+export interface Line {
+  readonly key?: string;
+  readonly label: string;
+  readonly labelStyle?: SheetStyle;
+  readonly value?: Content;
+  readonly style?: SheetStyle;
+  readonly format?: string;
+  readonly validation?: Validation;
+  readonly unit?: string;
+  readonly source?: string;
+  readonly note?: string;
+  /** Rows that a spilling formula needs below this one, kept free. */
+  readonly spills?: number;
+}
+
+const HEADINGS: Readonly<Record<string, SheetStyle>> = { title: "Title", part: "Heading 2", group: "Heading 3" };
+
+/** A heading of a part ("Inputs") or of a group in it ("Pool"). */
+export const heading = (kind: "title" | "part" | "group", label: string, note?: string): Line => ({
+  label,
+  labelStyle: HEADINGS[kind] ?? "Heading 3",
+  ...(note === undefined ? {} : { note }),
+});
+
+/** An empty line. */
+export const gap: Line = { label: "" };
+
+type InputOptions = Pick<Line, "format" | "validation" | "source" | "note">;
+
+/** A value for the user to fill in. */
+export const input = (key: string, label: string, value: Content, unit: string, options: InputOptions = {}): Line => ({
+  key,
+  label,
+  value,
+  unit,
+  style: "Input",
+  ...options,
+});
+
+type ResultOptions = Pick<Line, "format" | "source" | "note" | "spills" | "style">;
+
+/** A calculated value; `formula` may name other lines as [key]. */
+export const computed = (
+  key: string,
+  label: string,
+  formula: string,
+  unit: string,
+  options: ResultOptions = {},
+): Line => ({
+  key,
+  label,
+  value: formula,
+  unit,
+  style: "Calculation",
+  ...options,
+});
+
+/** Rows of all lines, counting the rows that spills keep free. */
+const placed = (lines: readonly Line[]): readonly (readonly [number, Line])[] => {
+  let row = 0;
+  return lines.map((line) => {
+    row += 1;
+    const at = row;
+    row += line.spills ?? 0;
+    return [at, line] as const;
+  });
+};
+
+const KEY = /\[([a-zA-Z][a-zA-Z0-9]*)\]/g;
+
+/** Puts addresses in place of [keys]; [from:to] style ranges are written as [from]:[to]. */
+const resolved = (formula: string, rows: ReadonlyMap<string, number>): string =>
+  formula.replace(KEY, (_, key: string) => {
+    const row = rows.get(key);
+    if (row === undefined) throw new Error(`no line has the key ${key}`);
+    return `$${VALUE_COLUMN}$${row}`;
+  });
+
+const content = (value: Content, rows: ReadonlyMap<string, number>): Content =>
+  typeof value === "string" && value.startsWith("=") ? resolved(value, rows) : value;
+
+const cellsOf = (
+  row: number,
+  line: Line,
+  rows: ReadonlyMap<string, number>,
+): readonly (readonly [string, SheetCell])[] => {
+  const cells: [string, SheetCell][] = [];
+  if (line.label !== "")
+    cells.push([
+      `A${row}`,
+      { content: content(line.label, rows), ...(line.labelStyle ? { style: line.labelStyle } : { wrap: true }) },
+    ]);
+  if (line.value !== undefined)
+    cells.push([
+      `${VALUE_COLUMN}${row}`,
+      {
+        content: content(line.value, rows),
+        ...(line.style ? { style: line.style } : {}),
+        ...(line.format ? { format: line.format } : {}),
+        ...(line.validation ? { validation: line.validation } : {}),
+      },
+    ]);
+  if (line.unit) cells.push([`C${row}`, { content: line.unit }]);
+  if (line.source) cells.push([`D${row}`, { content: line.source, style: "Explanatory Text", wrap: true }]);
+  if (line.note) cells.push([`E${row}`, { content: content(line.note, rows), style: "Note", wrap: true }]);
+  return cells;
+};
+
+export interface SheetPlan {
+  readonly id: string;
+  readonly name: string;
+  readonly summary: string;
+  readonly widths: readonly number[];
+  readonly lines: readonly Line[];
+  /** Keys whose cells get a defined name. */
+  readonly named: Readonly<Record<string, string>>;
+  readonly frozenRows: number;
+  readonly landscape?: boolean;
+}
+
+/** Lays the lines out and answers the sheet. */
+export const sheetOf = (plan: SheetPlan): StarterSheet => {
+  const lines = placed(plan.lines);
+  const rows = new Map(lines.flatMap(([row, line]) => (line.key === undefined ? [] : [[line.key, row] as const])));
+  const last = lines.at(-1);
+  const end = last ? last[0] + (last[1].spills ?? 0) : 1;
+  const print: PrintSetUp = {
+    area: `A1:${COLUMNS.at(-1) ?? "E"}${end}`,
+    landscape: plan.landscape ?? false,
+    fitToWidth: true,
+    titleRows: `1:${plan.frozenRows}`,
+    footer: `${plan.name}: sheet &P of &N`,
+  };
+  return {
+    id: plan.id,
+    name: plan.name,
+    summary: plan.summary,
+    widths: plan.widths,
+    cells: Object.fromEntries(lines.flatMap(([row, line]) => cellsOf(row, line, rows))),
+    names: Object.fromEntries(Object.entries(plan.named).map(([name, key]) => [name, resolved(`[${key}]`, rows)])),
+    frozenRows: plan.frozenRows,
+    print,
+  };
+};
