@@ -250,3 +250,18 @@ describe("refusals of a state", () => {
     expect(refused(() => stateAt(fluid, 1e5, NaN))).not.toBe("answered");
   });
 });
+
+describe("at an azeotrope", () => {
+  it("the lever rule between dew and bubble pressure stands for the flash", () => {
+    const fluid = refrigerant("R-507A");
+    // Near 220 K both curves of R-507A run together to 1e-9.
+    const T = 220;
+    const [low, high] = [saturationPressure(fluid, T, "dew"), saturationPressure(fluid, T, "bubble")];
+    expect(high / low - 1).toBeLessThan(1e-6);
+    const enthalpy = saturatedState(fluid, T, "bubble").enthalpy * 0.5 + saturatedState(fluid, T, "dew").enthalpy * 0.5;
+    const state = stateByEnthalpy(fluid, low, enthalpy);
+    if (state.phase !== "two-phase") throw new Error("one phase");
+    expect(state.quality).toBeCloseTo(0.5, 3);
+    expect(Math.abs(state.temperature - T)).toBeLessThan(1e-5);
+  });
+});

@@ -2,6 +2,7 @@ import { isothermalFlash } from "../equilibrium/flash";
 import type { Mixture } from "../helmholtz/mixture";
 import { mixtureState } from "../helmholtz/mixture";
 import type { PhaseState } from "../helmholtz/substance";
+import { phaseState } from "../helmholtz/substance";
 import type { Fluid } from "./refrigerant";
 import { curveDensity, curveIncipient, curvePressure } from "./saturationCurve";
 
@@ -22,7 +23,7 @@ export interface TwoPhaseState {
   readonly quality: number;
   readonly liquid: PhaseState;
   readonly vapour: PhaseState;
-  /** Blends: mole fractions of both phases, and how the flash ended. */
+  /** Blends off an azeotrope: mole fractions of both phases, and how the flash ended. */
   readonly flash?: {
     readonly x: readonly number[];
     readonly y: readonly number[];
@@ -47,6 +48,17 @@ export function mixPhases(liquid: PhaseState, vapour: PhaseState, quality: numbe
   };
 }
 
+/** Relative width of the dome in pressure below which both phases have the blend's composition for all purposes. */
+const AZEOTROPIC = 1e-6;
+
+/** At an azeotrope the phases share one composition and a flash has nothing to solve: the lever rule is left. */
+function azeotropeState(fluid: Fluid, temperature: number, pressure: number, quality: number): TwoPhaseState {
+  const s = fluid.substance;
+  const phase = (name: "liquid" | "vapour", curve: "bubble" | "dew") =>
+    phaseState(s, { phase: name, temperature, pressure, density: curveDensity(fluid[curve], name, temperature) });
+  return mixPhases(phase("liquid", "bubble"), phase("vapour", "dew"), quality);
+}
+
 /**
  * A blend inside its glide, by an isothermal flash started between the fitted bubble and dew points.
  *
@@ -57,6 +69,7 @@ export function glideState(fluid: Fluid, mixture: Mixture, temperature: number, 
   const { bubble, dew } = fluid;
   const [pBubble, pDew] = [curvePressure(bubble, temperature), curvePressure(dew, temperature)];
   const towards = pBubble > pDew ? (pressure - pDew) / (pBubble - pDew) : 0.5;
+  if (pBubble - pDew < AZEOTROPIC * pBubble) return azeotropeState(fluid, temperature, pressure, 1 - towards);
   const between = (atDew: number, atBubble: number) => atDew + towards * (atBubble - atDew);
   const y = curveIncipient(bubble, temperature);
   const x = curveIncipient(dew, temperature);
