@@ -1,0 +1,27 @@
+/** What the views share. */
+import type { StarterSheet } from "../sheets/sheet";
+import type { Address, Workbook } from "../workbook/port";
+import type { PanelEngine } from "./engine";
+import type { MathSource } from "./mathml";
+
+export interface Desk {
+  readonly workbook: Workbook;
+  readonly engine: PanelEngine;
+  readonly math: MathSource;
+  readonly starters: readonly StarterSheet[];
+  /** Tells a sentence: it is shown and read out. */
+  say(text: string): void;
+  /** Goes to a cell; a refusal is told. */
+  goTo(address: Address): Promise<void>;
+  /** Does something with the workbook; a refusal is told. Answers whether it went well. */
+  attempt(work: () => Promise<void>): Promise<boolean>;
+}
+
+/** One of the panel's views. It works only while it shows. */
+export interface View {
+  readonly root: HTMLElement;
+  show(): void;
+  hide(): void;
+}
+
+export const sentenceOf = (error: unknown): string => (error instanceof Error ? error.message : String(error));

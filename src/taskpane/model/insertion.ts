@@ -1,0 +1,114 @@
+/** Turns a function's example into cells to write: matrices become ranges beside the formula, blocks are written in full. */
+import { folded, type BlockShape } from "../../../core/kernel/argument";
+import type { Catalogue } from "../../../core/kernel/catalogue";
+import type { CellFunction, ExampleArgs } from "../../../core/kernel/cellFunction";
+import { blockRows, formulaOf, rawByPlace } from "../../../core/kernel/describe";
+import { compile, evaluate } from "../../../core/kernel/evaluate";
+import type { Fault } from "../../../core/kernel/fault";
+import type { Out } from "../../../core/kernel/present";
+import type { System } from "../../../core/kernel/quantity";
+import type { Raw, RawMatrix, RawScalar } from "../../../core/kernel/raw";
+import { placedArgs } from "../../../core/kernel/units";
+import type { Address, Area, CellWrite } from "../../workbook/port";
+import { cellsText } from "../../workbook/reader/reference";
+
+export interface Example {
+  readonly raw: readonly Raw[];
+  readonly formula: string;
+  readonly system: System;
+  readonly out: Out | Fault;
+}
+
+const argsOfExample = (definition: CellFunction): ExampleArgs | undefined =>
+  definition.checks[0]?.at ??
+  definition.cautions[0]?.fires ??
+  (Object.values(definition.args).every(({ presence, shape }) => presence !== "required" || shape.type === "repeat")
+    ? {}
+    : undefined);
+
+/** A function's example, from its first published check; undefined where none is told. */
+export function exampleOf(definition: CellFunction, catalogue: Catalogue): Example | undefined {
+  const at = argsOfExample(definition);
+  if (at === undefined) return undefined;
+  const raw = rawByPlace(definition, at);
+  const system = at.units === "SI" ? "SI" : "US";
+  const out = evaluate(compile(definition), raw, catalogue);
+  return { raw, formula: formulaOf(definition, raw), system, out };
+}
+
+/** The whole block with the example's values in it: label, value, unit, what it is. */
+const fullBlock = (shape: BlockShape, given: RawMatrix, system: System): RawMatrix => {
+  const values = new Map(given.map(([label, value]) => [folded(String(label)), value ?? null]));
+  const abouts = Object.values(shape.entries).map((arg) =>
+    arg.presence === "required" ? `${arg.about} (needed)` : arg.about,
+  );
+  return blockRows(shape, system).map(([label, preset, unit], place) => {
+    const own = values.get(folded(label));
+    const value = own === undefined ? preset : own;
+    return [label, value, typeof value === "string" ? "" : unit, abouts[place] ?? ""];
+  });
+};
+
+interface Beside {
+  readonly matrix: RawMatrix;
+  /** The columns that the formula refers to: what a label means stands behind them. */
+  readonly columns: number;
+}
+
+const beside = (definition: CellFunction, { raw, system }: Example): readonly (Beside | undefined)[] =>
+  placedArgs(definition).map(([, { shape }], place) => {
+    const value = raw[place];
+    if (!Array.isArray(value)) return undefined;
+    const matrix = value as RawMatrix;
+    if (shape.type === "block") return { matrix: fullBlock(shape, matrix, system), columns: 3 };
+    return { matrix, columns: matrix[0]?.length ?? 1 };
+  });
+
+const widthOf = ({ matrix }: Beside): number => Math.max(1, ...matrix.map((row) => row.length));
+
+export interface Insertion {
+  readonly cells: readonly CellWrite[];
+  /** Everything that the cells and the result will cover: it must be empty before. */
+  readonly area: Area;
+  readonly formula: string;
+}
+
+const sizeOf = (out: Out | Fault): { readonly rows: number; readonly columns: number } =>
+  Array.isArray(out)
+    ? { rows: out.length, columns: (out[0] as readonly unknown[] | undefined)?.length ?? 1 }
+    : { rows: 1, columns: 1 };
+
+const token = (place: number): string => `\u0001${String(place)}`;
+
+const cellsOf = (matrix: RawMatrix, at: Address): readonly CellWrite[] =>
+  matrix.flatMap((row, down) =>
+    row.flatMap((content: RawScalar, over) =>
+      content === null || content === ""
+        ? []
+        : [{ sheet: at.sheet, row: at.row + down, column: at.column + over, content }],
+    ),
+  );
+
+/** The cells to write for an example whose formula stands at `at`. */
+export function insertionOf(definition: CellFunction, example: Example, at: Address): Insertion {
+  const result = sizeOf(example.out);
+  const cells: CellWrite[] = [];
+  const raw: Raw[] = [...example.raw];
+  const references = new Map<number, string>();
+  let column = at.column + result.columns + 1;
+  let rows = result.rows;
+  for (const [place, one] of beside(definition, example).entries()) {
+    if (one === undefined) continue;
+    const area = { row: at.row, column, rows: one.matrix.length, columns: one.columns };
+    cells.push(...cellsOf(one.matrix, { sheet: at.sheet, row: at.row, column }));
+    references.set(place, cellsText(area));
+    raw[place] = token(place);
+    column += widthOf(one) + 1;
+    rows = Math.max(rows, one.matrix.length);
+  }
+  let formula = formulaOf(definition, raw);
+  for (const [place, reference] of references) formula = formula.replace(`"${token(place)}"`, reference);
+  const columns = Math.max(result.columns, column - 1 - at.column);
+  const area = { ...at, rows, columns: references.size === 0 ? result.columns : columns };
+  return { cells: [...cells, { ...at, content: formula }], area, formula };
+}

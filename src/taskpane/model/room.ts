@@ -1,0 +1,24 @@
+/** Looks whether the place of an insertion is free. */
+import type { Address, Block } from "../../workbook/port";
+import { cellsText } from "../../workbook/reader/reference";
+
+/** The first cell of a block that holds anything. */
+export function occupied({ area, formulas, values }: Block): Address | undefined {
+  for (const [down, row] of values.entries()) {
+    const over = row.findIndex(
+      (value, place) => (value !== null && value !== "") || (formulas[down]?.[place] ?? "") !== "",
+    );
+    if (over >= 0) return { sheet: area.sheet, row: area.row + down, column: area.column + over };
+  }
+  return undefined;
+}
+
+/** What to tell where a block isn't free; undefined where it is. */
+export function roomRefusal(block: Block): string | undefined {
+  const taken = occupied(block);
+  if (taken === undefined) return undefined;
+  const { rows, columns } = block.area;
+  const cell = cellsText({ ...taken, rows: 1, columns: 1 });
+  if (rows === 1 && columns === 1) return `${cell} is not empty: select an empty cell.`;
+  return `${cell} is not empty: select a cell with ${String(rows)} × ${String(columns)} empty cells (rows × columns) from it on.`;
+}

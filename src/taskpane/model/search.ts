@@ -1,0 +1,105 @@
+/** Finds functions by the words of a task. */
+import { labelOf } from "../../../core/kernel/argument";
+import type { Catalogue } from "../../../core/kernel/catalogue";
+import type { CellFunction } from "../../../core/kernel/cellFunction";
+
+interface Field {
+  readonly words: readonly string[];
+  readonly weight: number;
+}
+
+export interface Indexed {
+  readonly definition: CellFunction;
+  readonly fields: readonly Field[];
+}
+
+/** Words of a question that say nothing about the task. */
+const EMPTY_WORDS = new Set(
+  "a an and are at be by can do does find for from get give how i if in is it many much my need of on or per show tell that the there this to what when which will with work out".split(
+    " ",
+  ),
+);
+
+const plain = (word: string): string =>
+  word.length > 3 && word.endsWith("s") && !word.endsWith("ss") ? word.slice(0, -1) : word;
+
+/** The words of a text in lower case, without plural endings. */
+export const wordsIn = (text: string): readonly string[] =>
+  (
+    text
+      .normalize("NFKD")
+      .toLowerCase()
+      .match(/[\p{L}\p{N}]+/gu) ?? []
+  ).map(plain);
+
+const field = (weight: number, ...texts: readonly string[]): Field => ({
+  words: [...new Set(texts.flatMap(wordsIn))],
+  weight,
+});
+
+const argumentTexts = (definition: CellFunction): readonly string[] =>
+  Object.entries(definition.args).flatMap(([name, { about, shape }]) => {
+    const inner = shape.type === "block" ? Object.entries(shape.entries) : [];
+    return [labelOf(name), about, ...inner.flatMap(([key, arg]) => [labelOf(key), arg.about])];
+  });
+
+export const indexOf = (catalogue: Catalogue): readonly Indexed[] =>
+  catalogue.map((definition) => ({
+    definition,
+    fields: [
+      field(8, definition.id),
+      field(7, ...(definition.finds ?? [])),
+      field(6, definition.summary),
+      field(3, definition.gives.about),
+      field(2, ...argumentTexts(definition)),
+      field(1, ...(definition.remarks ?? [])),
+    ],
+  }));
+
+const LEAST_STEM = 4;
+
+/** How well a word of the question meets a word of a text: whole 1, its beginning less, 0 not at all. */
+const meets = (asked: string, word: string): number => {
+  if (asked === word) return 1;
+  if (asked.length >= 2 && word.startsWith(asked)) return 0.5 + 0.4 * (asked.length / word.length);
+  return word.length >= LEAST_STEM && asked.startsWith(word) ? 0.4 : 0;
+};
+
+const best = (asked: string, fields: readonly Field[]): number =>
+  Math.max(0, ...fields.flatMap(({ words, weight }) => words.map((word) => weight * meets(asked, word))));
+
+const inId = (asked: string, { definition }: Indexed): boolean => definition.id.toLowerCase() === asked;
+
+interface Score {
+  readonly definition: CellFunction;
+  readonly met: number;
+  readonly points: number;
+}
+
+/**
+ * The functions that meet the question, best first: those that meet more of its words stand before others. Words that say
+ * nothing are passed over unless there are no others. An empty question is met by all, in the catalogue's order.
+ */
+export const search = (index: readonly Indexed[], question: string): readonly CellFunction[] => {
+  const all = wordsIn(question.replace(/^\s*=?\s*warmback\./i, ""));
+  const telling = all.filter((word) => !EMPTY_WORDS.has(word));
+  const asked = telling.length > 0 ? telling : all;
+  if (asked.length === 0) return index.map(({ definition }) => definition);
+  const id = question
+    .trim()
+    .toLowerCase()
+    .replace(/^=?warmback\./, "");
+  const scores = index.map((one): Score => {
+    const points = asked.map((word) => best(word, one.fields));
+    const met = points.filter((each) => each > 0).length;
+    const exact = inId(id, one) ? 100 : 0;
+    return { definition: one.definition, met, points: points.reduce((sum, each) => sum + each, exact) };
+  });
+  const found = scores.filter(({ met }) => met > 0);
+  const most = Math.max(0, ...found.map(({ met }) => met));
+  const least = Math.ceil(most / 2);
+  return found
+    .filter(({ met }) => met >= least)
+    .sort((a, b) => b.met - a.met || b.points - a.points)
+    .map(({ definition }) => definition);
+};

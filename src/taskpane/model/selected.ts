@@ -1,0 +1,97 @@
+/** Reads the selected cell: which calls of ours it holds, or whose spill it belongs to. */
+import type { Address, Area, Block, CellValue, Workbook } from "../../workbook/port";
+import { isFault } from "../../workbook/port";
+import { mentionsUs } from "../../workbook/reader/calls";
+import { readCells, type CellToRead, type ReadCall, type Reading } from "../../workbook/reader/read";
+import { isMatrix, isOutcomeFault } from "../../workbook/values";
+import type { PanelEngine } from "../engine";
+
+export type Selected =
+  | { readonly state: "nothing" }
+  /** A cell without a call of ours. */
+  | { readonly state: "other"; readonly address: Address; readonly formula: string }
+  | {
+      readonly state: "ours";
+      /** The cell that holds the formula. */
+      readonly address: Address;
+      /** The selected cell where it only shows a part of what the formula spills. */
+      readonly inSpill?: Address;
+      readonly value: CellValue;
+      readonly reading: Reading;
+    };
+
+const one = ({ sheet, row, column }: Address): Area => ({ sheet, row, column, rows: 1, columns: 1 });
+
+interface Size {
+  readonly rows: number;
+  readonly columns: number;
+}
+
+/** What a call that is the whole formula spills; undefined for a single value. */
+const spillOf = (formula: string, calls: readonly ReadCall[]): Size | undefined => {
+  const outcome = calls.find(({ whole }) => whole)?.outcome;
+  if (outcome === undefined || isOutcomeFault(outcome) || /^=\s*@/.test(formula)) return undefined;
+  const { value } = outcome;
+  return isMatrix(value) ? { rows: value.length, columns: value[0]?.length ?? 0 } : undefined;
+};
+
+/** Reads a cell; where its formula spills, the whole spill is compared with what it gives now. */
+async function readCell(book: Workbook, cell: CellToRead, engine: PanelEngine): Promise<Reading | undefined> {
+  const [reading] = await readCells(book, [cell], engine);
+  if (reading === undefined || isFault(cell.value)) return reading;
+  const size = spillOf(cell.formula, reading.calls);
+  if (size === undefined) return reading;
+  const [block] = await book.read([{ ...one(cell.address), ...size }]);
+  if (block === undefined) return reading;
+  const [again] = await readCells(book, [{ ...cell, spill: block.values }], engine);
+  return again ?? reading;
+}
+
+/** How far above and left of a cell the formula is looked for that spills into it. */
+const REACH = { up: 400, left: 16 };
+const MOST_TRIED = 4;
+
+/** The formula cells of ours in a block, the nearest to its last cell first. */
+const candidates = ({ area, formulas, values }: Block): readonly CellToRead[] =>
+  formulas
+    .flatMap((row, down) =>
+      row.flatMap((formula, over): CellToRead[] => {
+        if (!mentionsUs(formula)) return [];
+        const address = { sheet: area.sheet, row: area.row + down, column: area.column + over };
+        return [{ address, formula, value: values[down]?.[over] ?? null }];
+      }),
+    )
+    .reverse();
+
+async function spillSource(book: Workbook, at: Address, engine: PanelEngine): Promise<CellToRead | undefined> {
+  const row = Math.max(0, at.row - REACH.up);
+  const column = Math.max(0, at.column - REACH.left);
+  const area = { sheet: at.sheet, row, column, rows: at.row - row + 1, columns: at.column - column + 1 };
+  const [block] = await book.read([area]);
+  const tried = block === undefined ? [] : candidates(block).slice(0, MOST_TRIED);
+  const readings = await readCells(book, tried, engine);
+  return tried.find(({ address, formula }, place) => {
+    const size = spillOf(formula, readings[place]?.calls ?? []);
+    return size !== undefined && at.row < address.row + size.rows && at.column < address.column + size.columns;
+  });
+}
+
+/** What the selected cell says. */
+export async function readSelected(
+  book: Workbook,
+  address: Address | undefined,
+  engine: PanelEngine,
+): Promise<Selected> {
+  if (address === undefined) return { state: "nothing" };
+  const [block] = await book.read([one(address)]);
+  const formula = block?.formulas[0]?.[0] ?? "";
+  const value = block?.values[0]?.[0] ?? null;
+  const source =
+    formula === "" && value !== null ? await spillSource(book, address, engine) : { address, formula, value };
+  const reading =
+    source === undefined || !mentionsUs(source.formula) ? undefined : await readCell(book, source, engine);
+  if (source === undefined || reading === undefined || (reading.calls.length === 0 && reading.refusal === undefined))
+    return { state: "other", address, formula };
+  const inSpill = source.address === address ? {} : { inSpill: address };
+  return { state: "ours", address: source.address, ...inSpill, value: source.value, reading };
+}

@@ -1,0 +1,31 @@
+/** Sentences and numbers about a workbook's cautions. */
+import type { CautionReport, SeverityGroup } from "../../workbook/report";
+
+/** "1 cell", "12 cells". */
+export const counted = (count: number, one: string, many = `${one}s`): string =>
+  `${count.toLocaleString("en")} ${count === 1 ? one : many}`;
+
+/** "a", "a and b", "a, b and c". */
+export const listed = (parts: readonly string[]): string =>
+  parts.length < 2 ? parts.join("") : `${parts.slice(0, -1).join(", ")} and ${parts.at(-1) ?? ""}`;
+
+/** How many different notes a severity holds. */
+export const noteCount = ({ codes }: SeverityGroup): number => codes.reduce((sum, { notes }) => sum + notes.length, 0);
+
+/** What is read out when a scan ends: "3 notes: 1 Danger and 2 Warning. 12 cells use these functions, 1 fails." */
+export function scanSentence(report: CautionReport): string {
+  const { cells, failing, severities } = report;
+  if (cells.length + failing.length === 0) return "No cell of this workbook uses these functions yet.";
+  const notes = severities.reduce((sum, group) => sum + noteCount(group), 0);
+  const words = severities.map((group) => `${String(noteCount(group))} ${group.severity}`);
+  const raised = notes === 0 ? "No caution is raised." : `${counted(notes, "note")}: ${listed(words)}.`;
+  return `${raised} ${useSentence(report)}`;
+}
+
+/** "12 cells use these functions, 1 fails." */
+export function useSentence({ cells, failing }: CautionReport): string {
+  const use = `${counted(cells.length, "cell")} ${cells.length === 1 ? "uses" : "use"} these functions`;
+  return failing.length === 0
+    ? `${use}.`
+    : `${use}, ${String(failing.length)} ${failing.length === 1 ? "fails" : "fail"}.`;
+}

@@ -1,0 +1,104 @@
+/** Every caution that the workbook's formulas raise now, and the cells that fail. */
+import type { CautionReport } from "../../workbook/report";
+import { scanner } from "../../workbook/scan";
+import { sentenceOf, type Desk, type View } from "../desk";
+import { action, h, replace } from "../elements";
+import { scanSentence } from "../model/summary";
+import { reportParts } from "./report";
+
+/** How long after the last change the changed sheets are scanned again, in milliseconds. */
+const SETTLE = 300;
+
+interface Scanning {
+  readonly due: Set<string>;
+  report: CautionReport | undefined;
+  showing: boolean;
+  running: AbortController | undefined;
+  timer: ReturnType<typeof setTimeout> | undefined;
+}
+
+const heading = (): HTMLElement => h("h2", { tabindex: -1 }, "Cautions");
+
+const progress = (): HTMLElement =>
+  h(
+    "div",
+    { class: "progress" },
+    h("p", { id: "scan-text" }, "Reading the workbook…"),
+    h("progress", { "aria-labelledby": "scan-text" }),
+  );
+
+const trouble = (error: unknown, again: () => void): HTMLElement =>
+  h(
+    "div",
+    { class: "card", role: "alert" },
+    h("p", {}, `The workbook could not be read: ${sentenceOf(error)}`),
+    h("p", { class: "actions" }, action("Scan again", again, { key: "scan again" })),
+  );
+
+/** The view of cautions: scans when first shown, then the changed sheets only, and only while it shows. */
+export function cautionsView(desk: Desk): View {
+  const content = h("div");
+  const root = h("div", { class: "view" }, heading(), content);
+  const scan = scanner(desk.workbook, desk.engine);
+  const state: Scanning = { due: new Set(), report: undefined, showing: false, running: undefined, timer: undefined };
+
+  const show = (report: CautionReport): void => {
+    const before = state.report === undefined ? "" : scanSentence(state.report);
+    state.report = report;
+    replace(content, reportParts(desk, report));
+    const sentence = scanSentence(report);
+    if (sentence !== before) desk.say(sentence);
+  };
+
+  const run = async (): Promise<void> => {
+    const own = new AbortController();
+    const sheets = [...state.due];
+    state.running = own;
+    root.setAttribute("aria-busy", "true");
+    if (state.report === undefined) replace(content, progress());
+    try {
+      const report = await scan.scan(state.report === undefined ? undefined : sheets, own.signal);
+      if (report === undefined || own.signal.aborted) return;
+      for (const sheet of sheets) state.due.delete(sheet);
+      show(report);
+    } catch (error) {
+      if (!own.signal.aborted)
+        replace(
+          content,
+          trouble(error, () => void run()),
+        );
+    } finally {
+      if (state.running === own) {
+        state.running = undefined;
+        root.removeAttribute("aria-busy");
+      }
+    }
+  };
+
+  const stop = (): void => {
+    clearTimeout(state.timer);
+    state.running?.abort();
+  };
+
+  const settle = (): void => {
+    stop();
+    if (state.showing) state.timer = setTimeout(() => void run(), SETTLE);
+  };
+
+  desk.workbook.onChange((sheets) => {
+    for (const sheet of sheets) state.due.add(sheet);
+    settle();
+  });
+
+  return {
+    root,
+    show() {
+      state.showing = true;
+      if (state.report === undefined || state.due.size > 0) void run();
+    },
+    hide() {
+      state.showing = false;
+      stop();
+    },
+  };
+}

@@ -1,0 +1,124 @@
+/** The selected cell: what its functions were given, what they give, and how. */
+import type { Address } from "../../workbook/port";
+import { isFault } from "../../workbook/port";
+import { addressText } from "../../workbook/reader/reference";
+import { sentenceOf, type Desk, type View } from "../desk";
+import { action, h, markScrollable, replace, type Child } from "../elements";
+import { readSelected, type Selected } from "../model/selected";
+import { callSection } from "./call";
+import { cellButton } from "./cells";
+import { faultText } from "./result";
+
+/** How long after the last change or move the cell is read again, in milliseconds. */
+const AFTER_CHANGE = 300;
+const AFTER_MOVE = 60;
+
+const emptyText = (selected: Exclude<Selected, { state: "ours" }>): string => {
+  if (selected.state === "nothing") return "Select a cell to see how its value comes about.";
+  const at = addressText(selected.address);
+  return selected.formula === "" ? `${at} holds no formula.` : `${at} uses none of these functions.`;
+};
+
+const empty = (selected: Exclude<Selected, { state: "ours" }>): readonly Child[] => [
+  h("p", {}, emptyText(selected)),
+  h("p", { class: "quiet" }, "Select a cell whose formula has a WARMBACK function; Find helps to write one."),
+];
+
+const outOfDate = (desk: Desk, address: Address): HTMLElement => {
+  const recalculate = async (): Promise<void> => {
+    await desk.attempt(() => desk.workbook.recalculate([{ ...address, rows: 1, columns: 1 }]));
+  };
+  return h(
+    "div",
+    { class: "card attention" },
+    h(
+      "p",
+      {},
+      h("strong", {}, "Out of date: recalculate."),
+      " The cell holds something else than its formula gives now.",
+    ),
+    h("p", { class: "actions" }, action("Recalculate", recalculate, { key: "recalculate", primary: true })),
+  );
+};
+
+type Ours = Extract<Selected, { state: "ours" }>;
+
+/** The cell's own error, where no call below says it. */
+const ownFault = ({ value, reading }: Ours): Child => {
+  if (!isFault(value)) return undefined;
+  const told = reading.calls.some(
+    ({ outcome }) => outcome !== undefined && "error" in outcome && outcome.error === value.error,
+  );
+  return told && value.message === undefined ? undefined : faultText(value.error, value.message);
+};
+
+const ours = (desk: Desk, selected: Ours): readonly Child[] => {
+  const { address, inSpill, reading } = selected;
+  const { refusal, calls } = reading;
+  return [
+    h("p", { class: "where" }, h("strong", {}, addressText(inSpill ?? address))),
+    inSpill === undefined ? undefined : h("p", {}, "Spilled from ", cellButton(desk, address, "spill"), "."),
+    h("pre", { class: "source" }, h("code", {}, reading.formula)),
+    reading.stale ? outOfDate(desk, address) : undefined,
+    refusal === undefined ? undefined : h("p", { class: "fault" }, `The formula can't be read: ${refusal.why}.`),
+    ownFault(selected),
+    calls.map((call, place) => callSection(desk, call, `call ${String(place)}`)),
+  ];
+};
+
+const spoken = (selected: Selected): string => {
+  if (selected.state !== "ours") return emptyText(selected);
+  const names = selected.reading.calls.map(({ id }) => id).join(", ");
+  return `${addressText(selected.inSpill ?? selected.address)}: ${names}${selected.reading.stale ? ", out of date" : ""}`;
+};
+
+/** The view of the selected cell; it follows the selection and the workbook while it shows. */
+export function explainView(desk: Desk): View {
+  const content = h("div");
+  const root = h("div", { class: "view" }, h("h2", { tabindex: -1 }, "Explain"), content);
+  let showing = false;
+  let turn = 0;
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  let last = "";
+
+  const draw = (parts: readonly Child[]): void => {
+    replace(content, parts);
+    markScrollable(content);
+  };
+
+  const read = async (known?: Address): Promise<void> => {
+    const own = ++turn;
+    try {
+      const at = known ?? (await desk.workbook.selection());
+      const selected = await readSelected(desk.workbook, at, desk.engine);
+      if (own !== turn || !showing) return;
+      draw(selected.state === "ours" ? ours(desk, selected) : empty(selected));
+      const sentence = spoken(selected);
+      if (sentence !== last) desk.say(sentence);
+      last = sentence;
+    } catch (error) {
+      if (own === turn && showing)
+        draw([h("p", { class: "fault", role: "alert" }, `The cell could not be read: ${sentenceOf(error)}`)]);
+    }
+  };
+
+  const later = (wait: number, at?: Address): void => {
+    clearTimeout(timer);
+    if (showing) timer = setTimeout(() => void read(at), wait);
+  };
+  desk.workbook.onSelection((at) => later(AFTER_MOVE, at));
+  desk.workbook.onChange(() => later(AFTER_CHANGE));
+
+  return {
+    root,
+    show() {
+      showing = true;
+      void read();
+    },
+    hide() {
+      showing = false;
+      turn++;
+      clearTimeout(timer);
+    },
+  };
+}

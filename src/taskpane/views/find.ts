@@ -1,0 +1,88 @@
+/** Finds functions by the words of a task, and starter sheets. */
+import type { CellFunction } from "../../../core/kernel/cellFunction";
+import type { Desk, View } from "../desk";
+import { h, replace, type Child } from "../elements";
+import { indexOf, search } from "../model/search";
+import { counted } from "../model/summary";
+import { functionCard } from "./functionCard";
+import { startersSection } from "./starters";
+
+const AFTER_TYPING = 150;
+const MOST_SHOWN = 40;
+
+const topicsOf = (functions: readonly CellFunction[]): readonly (readonly [string, readonly CellFunction[]])[] => {
+  const topics = new Map<string, CellFunction[]>();
+  for (const definition of functions)
+    topics.set(definition.topic, [...(topics.get(definition.topic) ?? []), definition]);
+  return [...topics];
+};
+
+const cards = (desk: Desk, functions: readonly CellFunction[]): HTMLElement =>
+  h(
+    "ul",
+    { class: "plain" },
+    functions.map((definition) => functionCard(desk, definition)),
+  );
+
+/** All functions by topic, under the starter sheets. */
+const everything = (desk: Desk, functions: readonly CellFunction[]): readonly Child[] => [
+  startersSection(desk, "starters"),
+  topicsOf(functions).map(([topic, inTopic]) =>
+    h(
+      "section",
+      {},
+      h("h3", { class: "topic" }, topic, h("span", { class: "count" }, counted(inTopic.length, "function"))),
+      cards(desk, inTopic),
+    ),
+  ),
+];
+
+const found = (desk: Desk, functions: readonly CellFunction[], question: string): readonly Child[] => {
+  if (functions.length === 0)
+    return [
+      h("p", {}, `No function meets “${question}”.`),
+      h(
+        "p",
+        { class: "quiet" },
+        "Try the words of the task: heat loss, pipe size, head, superheat, warm up, price of heat.",
+      ),
+    ];
+  const left = functions.length - MOST_SHOWN;
+  return [
+    h("h3", {}, "Functions", h("span", { class: "count" }, String(functions.length))),
+    cards(desk, functions.slice(0, MOST_SHOWN)),
+    left > 0 ? h("p", { class: "quiet" }, `${String(left)} more: add a word.`) : undefined,
+  ];
+};
+
+/** The view of the finder. */
+export function findView(desk: Desk): View {
+  const index = indexOf(desk.engine.catalogue);
+  const results = h("div", { class: "results" });
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  let drawn: string | undefined;
+
+  const draw = (question: string): void => {
+    if (question === drawn) return;
+    const first = drawn === undefined;
+    drawn = question;
+    const functions = search(index, question);
+    replace(results, question === "" ? everything(desk, functions) : found(desk, functions, question));
+    if (!first) desk.say(`${counted(functions.length, "function")} found.`);
+  };
+
+  const input = h(
+    "fluent-text-input",
+    { type: "text", "data-key": "search", placeholder: "heat loss, pipe size, superheat" },
+    "What do you want to work out?",
+  );
+  const typed = (event: Event): void => {
+    const { target } = event;
+    const value = target !== null && "value" in target ? String(target.value) : "";
+    clearTimeout(timer);
+    timer = setTimeout(() => draw(value.trim()), AFTER_TYPING);
+  };
+  input.addEventListener("input", typed);
+  const root = h("div", { class: "view" }, h("h2", { tabindex: -1 }, "Find"), h("search", {}, input), results);
+  return { root, show: () => draw(drawn ?? ""), hide: () => clearTimeout(timer) };
+}

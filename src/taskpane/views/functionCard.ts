@@ -1,0 +1,108 @@
+/** A function as a card of the finder: what it answers; opened, its arguments, an example and the button that inserts it. */
+import { labelOf, type ArgData, type Args } from "../../../core/kernel/argument";
+import type { CellFunction } from "../../../core/kernel/cellFunction";
+import { argText, formOf, limitsText } from "../../../core/kernel/describe";
+import { placedArgs } from "../../../core/kernel/units";
+import { addressText } from "../../workbook/reader/reference";
+import type { Desk } from "../desk";
+import { action, h, markScrollable, type Child } from "../elements";
+import { exampleOf, insertionOf, type Example } from "../model/insertion";
+import { roomRefusal } from "../model/room";
+import { helpLink } from "./call";
+import { resultLine } from "./result";
+
+async function insert(desk: Desk, definition: CellFunction, example: Example): Promise<void> {
+  const at = await desk.workbook.selection();
+  if (at === undefined) throw new Error("Select a cell first.");
+  const { area, cells } = insertionOf(definition, example, at);
+  const [block] = await desk.workbook.read([area]);
+  const refusal = block && roomRefusal(block);
+  if (refusal !== undefined) throw new Error(refusal);
+  await desk.workbook.write(cells);
+  await desk.workbook.select(at);
+  desk.say(`Inserted ${definition.id} at ${addressText(at)}.`);
+}
+
+const limits = (arg: ArgData): string => {
+  const us = limitsText(arg.shape, "US");
+  const si = limitsText(arg.shape, "SI");
+  return us === si ? us : `${us} (SI: ${si})`;
+};
+
+const presence = ({ presence: is }: ArgData): Child =>
+  is === "required" ? undefined : h("span", { class: "tag" }, "optional");
+
+const inner = (entries: Args): HTMLElement =>
+  h(
+    "dl",
+    { class: "entries" },
+    Object.entries(entries).map(([key, arg]) =>
+      h("div", {}, h("dt", {}, labelOf(key), presence(arg)), h("dd", { class: "quiet" }, argText(arg))),
+    ),
+  );
+
+const argumentRow = ([name, arg]: readonly [string, ArgData]): HTMLElement => {
+  const { shape } = arg;
+  const allowed = limits(arg);
+  return h(
+    "div",
+    { class: "argument" },
+    h("dt", {}, name, presence(arg)),
+    h("dd", {}, argText(arg)),
+    allowed === "" || allowed === "any number" ? undefined : h("dd", { class: "quiet" }, allowed),
+    shape.type === "block" ? h("dd", {}, inner(shape.entries)) : undefined,
+    shape.type === "rows" ? h("dd", {}, inner(shape.columns)) : undefined,
+  );
+};
+
+const exampleParts = (desk: Desk, definition: CellFunction): readonly Child[] => {
+  const example = exampleOf(definition, desk.engine.catalogue);
+  if (example === undefined) return [h("p", { class: "quiet" }, "The help page has an example.")];
+  const run = async (): Promise<void> => {
+    await desk.attempt(() => insert(desk, definition, example));
+  };
+  const button = action("Insert at the selected cell", run, {
+    key: `insert ${definition.id}`,
+    primary: true,
+    name: `Insert ${definition.id} at the selected cell`,
+  });
+  return [
+    h("h4", {}, "Example"),
+    h("pre", { class: "source" }, h("code", {}, example.formula)),
+    h("div", { class: "gives" }, "gives ", resultLine(definition, example.out, example.system)),
+    h("p", { class: "actions" }, button),
+  ];
+};
+
+const body = (desk: Desk, definition: CellFunction): readonly Child[] => [
+  h("pre", { class: "source form" }, h("code", {}, formOf(definition))),
+  h("dl", { class: "arguments" }, placedArgs(definition).map(argumentRow)),
+  exampleParts(desk, definition),
+  h("p", {}, helpLink(definition.id, `help/${definition.id}.html`, definition.id)),
+];
+
+/** The card, closed; what it holds is made when it is first opened. */
+export function functionCard(desk: Desk, definition: CellFunction): HTMLElement {
+  const content = h("div", { class: "card-body" });
+  const toggle = (event: Event): void => {
+    const details = event.currentTarget;
+    if (!(details instanceof HTMLDetailsElement) || !details.open || content.childElementCount > 0) return;
+    content.append(h("div", {}, body(desk, definition)));
+    markScrollable(content);
+  };
+  return h(
+    "li",
+    { class: "card" },
+    h(
+      "details",
+      { toggle, "data-key": definition.id },
+      h(
+        "summary",
+        { "data-key": `${definition.id} summary` },
+        h("span", { class: "function-name" }, definition.id),
+        h("span", { class: "summary-text" }, definition.summary),
+      ),
+      content,
+    ),
+  );
+}

@@ -1,0 +1,124 @@
+/** The report of a scan as elements. */
+import type { Address } from "../../workbook/port";
+import type { CautionReport, FailingCell, RaisedCode, RaisedNote, SeverityGroup } from "../../workbook/report";
+import type { Desk } from "../desk";
+import { action, h, type Child } from "../elements";
+import { counted, noteCount, useSentence } from "../model/summary";
+import { cellButton, cellButtons } from "./cells";
+import { severityClass, severityMark } from "./severity";
+import { startersSection } from "./starters";
+
+const noteItem = (desk: Desk, code: string, { text, ids, cells }: RaisedNote): HTMLElement =>
+  h(
+    "li",
+    {},
+    h("p", {}, text),
+    h("p", { class: "quiet" }, `Raised by ${ids.join(", ")} in ${counted(cells.length, "cell")}:`),
+    cellButtons(desk, cells, `${code} ${text}`),
+  );
+
+const codeCard = (desk: Desk, severity: string, { code, notes }: RaisedCode): HTMLElement =>
+  h(
+    "li",
+    { class: `card ${severityClass(severity)}` },
+    h("h4", { class: "code" }, code),
+    h(
+      "ul",
+      { class: "notes" },
+      notes.map((note) => noteItem(desk, code, note)),
+    ),
+  );
+
+const severitySection = (desk: Desk, group: SeverityGroup): HTMLElement =>
+  h(
+    "section",
+    {},
+    h("h3", {}, severityMark(group.severity), h("span", { class: "count" }, counted(noteCount(group), "note"))),
+    h(
+      "ul",
+      { class: "plain" },
+      group.codes.map((code) => codeCard(desk, group.severity, code)),
+    ),
+  );
+
+const failingItem = (desk: Desk, { address, error, message }: FailingCell): HTMLElement =>
+  h(
+    "li",
+    { class: "card" },
+    h("p", { class: "fault-line" }, cellButton(desk, address, "failing"), h("strong", {}, error)),
+    h("p", {}, message ?? "The workbook keeps no more than this error; select the cell and open Explain."),
+  );
+
+const failingSection = (desk: Desk, failing: readonly FailingCell[]): Child =>
+  failing.length === 0
+    ? undefined
+    : h(
+        "section",
+        {},
+        h("h3", {}, "Cells that fail", h("span", { class: "count" }, counted(failing.length, "cell"))),
+        h(
+          "ul",
+          { class: "plain" },
+          failing.map((cell) => failingItem(desk, cell)),
+        ),
+      );
+
+const staleSection = (desk: Desk, stale: readonly Address[]): Child => {
+  if (stale.length === 0) return undefined;
+  const recalculate = async (): Promise<void> => {
+    await desk.attempt(() => desk.workbook.recalculate(stale.map((cell) => ({ ...cell, rows: 1, columns: 1 }))));
+  };
+  return h(
+    "section",
+    {},
+    h("h3", {}, "Out of date", h("span", { class: "count" }, counted(stale.length, "cell"))),
+    h(
+      "div",
+      { class: "card" },
+      h("p", {}, "These cells hold something else than their formulas give now."),
+      cellButtons(desk, stale, "stale"),
+      h("p", { class: "actions" }, action("Recalculate", recalculate, { key: "recalculate all", primary: true })),
+    ),
+  );
+};
+
+const unreadSection = (desk: Desk, unread: readonly Address[]): Child =>
+  unread.length === 0
+    ? undefined
+    : h(
+        "section",
+        {},
+        h("h3", {}, "Not checked", h("span", { class: "count" }, counted(unread.length, "cell"))),
+        h(
+          "div",
+          { class: "card" },
+          h(
+            "p",
+            {},
+            "An argument is an expression that can't be read here: put it in its own cell to have it checked.",
+          ),
+          cellButtons(desk, unread, "unread"),
+        ),
+      );
+
+const firstRun = (desk: Desk): readonly Child[] => [
+  h("p", {}, "No cell of this workbook uses these functions yet. Their cautions will stand here."),
+  h("p", { class: "quiet" }, "Look for a function under Find, or type =WARMBACK. in a cell."),
+  startersSection(desk, "first"),
+];
+
+const allQuiet = (): HTMLElement =>
+  h("p", { class: "card" }, "No caution is raised by the cells that could be checked.");
+
+/** All of a report: severities from the gravest, then what fails, what is out of date and what could not be checked. */
+export function reportParts(desk: Desk, report: CautionReport): readonly Child[] {
+  const { cells, failing, severities, stale, unread } = report;
+  if (cells.length + failing.length + unread.length === 0) return firstRun(desk);
+  return [
+    h("p", { class: "quiet" }, useSentence(report)),
+    severities.length === 0 ? allQuiet() : severities.map((group) => severitySection(desk, group)),
+    failingSection(desk, failing),
+    staleSection(desk, stale),
+    unreadSection(desk, unread),
+  ];
+}

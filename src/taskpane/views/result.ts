@@ -1,0 +1,89 @@
+/** What a call gives, as elements: one value, a list, the first rows of a table, or the full error text. */
+import type { CellFunction } from "../../../core/kernel/cellFunction";
+import { isFault, type Fault } from "../../../core/kernel/fault";
+import { unitText, type CellOut, type Out } from "../../../core/kernel/present";
+import { showNumber, type System } from "../../../core/kernel/quantity";
+import { h } from "../elements";
+import { counted } from "../model/summary";
+
+/** A value as the panel prints it: six significant digits; all digits stay in reach as the title. */
+export const valueText = (value: string | number | boolean): string =>
+  typeof value === "number" ? showNumber(value) : typeof value === "boolean" ? String(value).toUpperCase() : value;
+
+/** A value with its unit; the unit keeps to the value's line where it can. */
+export function valueWithUnit(value: string | number | boolean, unit: string): HTMLElement {
+  const text = valueText(value);
+  const full = typeof value === "number" && String(value) !== text ? String(value) : undefined;
+  return h(
+    "span",
+    { class: "value", title: full },
+    text,
+    unit === "" ? undefined : h("span", { class: "unit" }, ` ${unit}`),
+  );
+}
+
+/** An error with its whole text. */
+export const faultText = (code: string, message: string | undefined): HTMLElement =>
+  h("p", { class: "fault" }, h("strong", {}, code), message === undefined || message === "" ? "" : ` ${message}`);
+
+const MOST_ROWS = 14;
+
+const cellText = (cell: CellOut): string => (isFault(cell) ? `${cell.code} ${cell.message}` : valueText(cell));
+
+const cell = (tag: "td" | "th", value: CellOut, scope?: string): HTMLElement =>
+  h(tag, { scope, class: typeof value === "number" ? "number" : undefined }, cellText(value));
+
+const moreRows = (count: number): HTMLElement | undefined =>
+  count <= 0 ? undefined : h("p", { class: "quiet" }, `${counted(count, "more row")} in the sheet.`);
+
+const tableOf = (definition: CellFunction, matrix: readonly (readonly CellOut[])[]): HTMLElement => {
+  const { type, about } = definition.gives;
+  const headed = type === "table" || type === "grid";
+  const [head = [], ...below] = headed ? matrix : [[], ...matrix];
+  const shown = below.slice(0, MOST_ROWS);
+  const heads = headed
+    ? h(
+        "thead",
+        {},
+        h(
+          "tr",
+          {},
+          head.map((each) => cell("th", each, "col")),
+        ),
+      )
+    : undefined;
+  const rowHead = type === "list";
+  const lines = shown.map((row) =>
+    h(
+      "tr",
+      {},
+      row.map((each, place) => (rowHead && place === 0 ? cell("th", each, "row") : cell("td", each))),
+    ),
+  );
+  return h(
+    "div",
+    {},
+    h(
+      "div",
+      { class: "wide", role: "group", "aria-label": `Result: ${about}` },
+      h("table", { class: rowHead ? "list" : "grid" }, heads, h("tbody", {}, lines)),
+    ),
+    moreRows(below.length - shown.length),
+  );
+};
+
+/** The whole result. */
+export function resultOf(definition: CellFunction, out: Out | Fault, system: System): HTMLElement {
+  if (isFault(out)) return faultText(out.code, out.message);
+  if (Array.isArray(out)) return tableOf(definition, out as readonly (readonly CellOut[])[]);
+  const unit = definition.gives.type === "quantity" ? unitText(definition.gives, system) : "";
+  return h("p", { class: "result" }, valueWithUnit(out as string | number | boolean, unit));
+}
+
+/** The result in one line, for a card: a table is only counted. */
+export function resultLine(definition: CellFunction, out: Out | Fault, system: System): HTMLElement {
+  if (!Array.isArray(out) || isFault(out)) return resultOf(definition, out, system);
+  const matrix = out as readonly (readonly CellOut[])[];
+  const size = `${counted(matrix.length, "row")} × ${counted(matrix[0]?.length ?? 0, "column")}`;
+  return h("p", { class: "result" }, `a table of ${size}`);
+}
