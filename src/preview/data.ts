@@ -78,6 +78,8 @@ export interface SheetData {
   readonly hidden: boolean;
   readonly merged: readonly MergedArea[];
   readonly print?: PrintSetUp;
+  /** Names that only this sheet knows. */
+  readonly names?: readonly NameData[];
   /** Rows and columns that the sheet must at least have. */
   readonly room?: { readonly rows: number; readonly columns: number };
 }
@@ -86,7 +88,7 @@ export interface NameData {
   readonly name: string;
   /** A reference with its sheet, or a formula: `Inputs!$B$4`. */
   readonly refersTo: string;
-  /** The sheet that the name belongs to; the whole workbook where missing. */
+  /** The sheet that alone knows the name; the whole workbook where missing. */
   readonly sheet?: string;
 }
 

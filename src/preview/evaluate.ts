@@ -1,6 +1,6 @@
 import type { Address, Block, CellValue } from "../workbook/port";
 import { isFault } from "../workbook/port";
-import { addressText } from "./address";
+import { addressText } from "../workbook/reader/reference";
 import type { SheetBook } from "./book";
 import type { CallRecord } from "./calls";
 import { emptySheet } from "./data";
@@ -28,8 +28,8 @@ export interface Evaluated {
 }
 
 /** Each formula has a sheet of its own, with its cell away from the corner, so that A1 is an empty cell. */
-const PLACE = { row: 0, column: 100 };
-const ROOM = { rows: 20_000, columns: 1_000 };
+const PLACE = { row: 0, column: 26 };
+const ROOM = { rows: 10_000, columns: 160 };
 /** Sheets in one workbook at a time. */
 const BATCH = 500;
 

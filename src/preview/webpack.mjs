@@ -17,7 +17,9 @@ const evaluate = {
   module: { rules: [typescript] },
   node: { __dirname: false },
   // Bundling the sheet engine for Node would take ten times as long and gain nothing: it is required from node_modules.
-  externals: [({ request }, decide) => (/^(@univerjs\/|exceljs$)/.test(request) ? decide(null, `commonjs ${request}`) : decide())],
+  externals: [
+    ({ request }, decide) => (/^(@univerjs\/|exceljs$)/.test(request) ? decide(null, `commonjs ${request}`) : decide()),
+  ],
   // The file is read by people who look into a fault, and size costs nothing here.
   optimization: { minimize: false },
   devtool: false,

@@ -1,7 +1,8 @@
 import type { Cell, CellValue, DataValidation, PageSetup, Workbook, Worksheet } from "exceljs";
 
 import type { PrintSetUp } from "../sheets/sheet";
-import { areaOf, cellText, sheetText } from "./address";
+import { cellsText } from "../workbook/reader/reference";
+import { absoluteText, areaOf } from "./address";
 import type { BookData, CellData, MergedArea, NameData, PlainValue, SheetData, ValidationData } from "./data";
 import type { FormulaTexts } from "./formulas";
 import { fileStyle, lookOfFile } from "./xlsxLooks";
@@ -131,8 +132,11 @@ const putCell = (sheet: Worksheet, data: CellData, texts: FormulaTexts): void =>
   if (formula === undefined) cell.value = fileValue(data.value);
   else {
     const written = { formula: texts.toFile(formula), result: fileValue(data.value) ?? undefined };
-    const last = cellText(data.row + (spill?.length ?? 1) - 1, data.column + (spill?.[0]?.length ?? 1) - 1);
-    const array = { shareType: "array", ref: `${cellText(data.row, data.column)}:${last}` };
+    const { row, column } = data;
+    const array = {
+      shareType: "array",
+      ref: cellsText({ row, column, rows: spill?.length ?? 1, columns: spill?.[0]?.length ?? 1 }),
+    };
     cell.value = (spill === undefined ? written : { ...written, ...array }) as CellValue;
   }
   cell.style = fileStyle(data.look, data.format);
@@ -179,13 +183,8 @@ export const writeXlsx = async (book: BookData, texts: FormulaTexts): Promise<Ar
   const workbook = await newWorkbook();
   for (const sheet of book.sheets) putSheet(workbook, sheet, texts);
   workbook.definedNames.model = book.names.flatMap(({ name, refersTo }) => {
-    const area = areaOf(refersTo.replace(/^=/, ""), book.sheets[0]?.name ?? "");
-    if (area === undefined) return [];
-    const last = cellText(area.row + area.rows - 1, area.column + area.columns - 1);
-    const first = cellText(area.row, area.column);
-    const absolute = (text: string): string => text.replace(/([A-Z]+)(\d+)/, "$$$1$$$2");
-    const range = first === last ? absolute(first) : `${absolute(first)}:${absolute(last)}`;
-    return [{ name, ranges: [`${sheetText(area.sheet)}!${range}`] }];
+    const area = areaOf(refersTo, book.sheets[0]?.name ?? "");
+    return area === undefined ? [] : [{ name, ranges: [absoluteText(area)] }];
   });
   return (await workbook.xlsx.writeBuffer()) as ArrayBuffer;
 };

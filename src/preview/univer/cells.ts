@@ -2,7 +2,8 @@ import type { ICellData, IRange, Nullable, Workbook, Worksheet } from "@univerjs
 import type { FormulaDataModel } from "@univerjs/engine-formula";
 
 import type { Area, Block, CellValue } from "../../workbook/port";
-import { addressText, referencesIn } from "../address";
+import { addressText } from "../../workbook/reader/reference";
+import { referencesIn } from "../address";
 import { faultOf, spilledFaultOf } from "../calls";
 import type { CallRecord } from "../calls";
 import type { PlainValue } from "../data";

@@ -1,5 +1,12 @@
 import type { Injector } from "@univerjs/core";
-import { AstTreeBuilder, ErrorType, ErrorValueObject, Interpreter, LexerTreeBuilder } from "@univerjs/engine-formula";
+import {
+  AstTreeBuilder,
+  BaseReferenceObject,
+  ErrorType,
+  ErrorValueObject,
+  Interpreter,
+  LexerTreeBuilder,
+} from "@univerjs/engine-formula";
 
 /** The formula reader's state that it forgets to clear between two formulas. */
 interface ReaderState {
@@ -24,6 +31,25 @@ const clearBetweenFormulas = (lexer: LexerTreeBuilder): void => {
   };
 };
 
+/** More cells than any sheet here has: `A:ZZZZZ` reads as 10 million columns and fills the memory. */
+const MOST_CELLS = 3_000_000;
+
+const limited = new WeakSet<object>();
+
+/** Refuses ranges beyond the sheet before they are read; the class has one prototype for all engines of a program. */
+const limitRanges = (): void => {
+  const { prototype } = BaseReferenceObject;
+  if (limited.has(prototype)) return;
+  limited.add(prototype);
+  const toArray = prototype.toArrayValueObject;
+  prototype.toArrayValueObject = function limitedToArray(this: BaseReferenceObject, ...given) {
+    const { startRow, endRow, startColumn, endColumn } = this.getRangePosition();
+    const cells = (endRow - startRow + 1) * (endColumn - startColumn + 1);
+    if (cells > MOST_CELLS) throw new Error(`a range of ${cells} cells`);
+    return toArray.apply(this, given);
+  };
+};
+
 /**
  * Keeps one bad formula from ending every calculation: where reading, building or running it throws (as a misshapen LAMBDA
  * does in 0.25.1), that formula alone becomes `#VALUE!`.
@@ -31,6 +57,7 @@ const clearBetweenFormulas = (lexer: LexerTreeBuilder): void => {
 export const guardEngine = (injector: Injector): void => {
   const lexer = injector.get(LexerTreeBuilder);
   clearBetweenFormulas(lexer);
+  limitRanges();
   const read = lexer.treeBuilder.bind(lexer);
   lexer.treeBuilder = (...given) => {
     try {

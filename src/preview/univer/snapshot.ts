@@ -59,7 +59,7 @@ export const engineSheet = (id: string, sheet: SheetData): Partial<IWorksheetDat
     id,
     name: sheet.name,
     cellData,
-    ...(sheet.print !== undefined && { custom: { print: sheet.print } }),
+    custom: { ...(sheet.print && { print: sheet.print }), ...(sheet.names && { names: sheet.names }) },
     rowCount: Math.max(sheet.room?.rows ?? LEAST_ROWS, ...sheet.cells.map((cell) => cell.row + SPARE)),
     columnCount: Math.max(sheet.room?.columns ?? LEAST_COLUMNS, ...sheet.cells.map((cell) => cell.column + 10)),
     columnData: mapValues(sheet.widths, (width) => ({ w: widthToPixels(width) })),
@@ -131,6 +131,10 @@ const cellOf = (reading: Reading, sheetId: string, row: number, column: number, 
   };
 };
 
+/** The names that only a sheet knows; the engine carries them along. */
+export const sheetNames = (sheet: Partial<IWorksheetData>): readonly NameData[] =>
+  (sheet.custom?.["names"] as readonly NameData[] | undefined) ?? [];
+
 /** A sheet of a snapshot as data. */
 export const sheetData = (reading: Reading, sheet: Partial<IWorksheetData>): SheetData => {
   const sheetId = sheet.id ?? "";
@@ -141,9 +145,11 @@ export const sheetData = (reading: Reading, sheet: Partial<IWorksheetData>): She
     data.h === undefined || data.ia === 1 ? [] : [[row, pixelsToPoints(data.h)] as const],
   );
   const print = sheet.custom?.["print"] as PrintSetUp | undefined;
+  const names = sheetNames(sheet);
   return {
     name: sheet.name ?? "",
     ...(print !== undefined && { print }),
+    ...(names.length > 0 && { names }),
     cells: numbered(sheet.cellData).flatMap(([row, line]) =>
       numbered(line).map(([column, cell]) => cellOf(reading, sheetId, row, column, cell)),
     ),

@@ -1,6 +1,7 @@
 import { RedoCommand, UndoCommand } from "@univerjs/core";
 import type { Univer } from "@univerjs/core";
 
+import { isRefusal, tokens } from "../../workbook/reader/tokens";
 import type { SheetBook } from "../book";
 import type { CallLog } from "../calls";
 import { isFault } from "../../workbook/port";
@@ -9,7 +10,7 @@ import { addSheet, markDirty, selectCell, selectedCell, writeCells } from "./edi
 import { openBook } from "./open";
 import type { OpenBook } from "./open";
 import { createSettling } from "./settle";
-import { sheetData } from "./snapshot";
+import { sheetData, sheetNames } from "./snapshot";
 import { watchBook } from "./watch";
 
 const namesOf = (open: OpenBook): readonly NameData[] =>
@@ -38,8 +39,9 @@ const dataOf = (open: OpenBook): BookData => {
 };
 
 const unreadable = (open: OpenBook, formula: string): string | undefined => {
-  const tree = open.services.lexer.treeBuilder(formula);
-  return typeof tree === "object" ? undefined : "the formula can't be read: check brackets, commas and quotes";
+  if (typeof open.services.lexer.treeBuilder(formula) === "object") return undefined;
+  const found = tokens(formula);
+  return `the formula can't be read: ${isRefusal(found) ? found.why : "check brackets, commas and quotes"}`;
 };
 
 /** The reading half of a book. */
@@ -55,7 +57,13 @@ const readingOf = (
         visible: sheet.isSheetHidden() !== 1,
         protected: Boolean(open.services.protection.getRule(open.unitId(), sheet.getSheetId())),
       })),
-  names: () => namesOf(open),
+  names: () => [
+    ...namesOf(open),
+    ...open
+      .workbook()
+      .getSheets()
+      .flatMap((sheet) => sheetNames(sheet.getConfig()).map((name) => ({ ...name, sheet: sheet.getName() }))),
+  ],
   used: (name) => {
     const sheet = open.find(name);
     return sheet === undefined ? undefined : open.cells().used(sheet);
