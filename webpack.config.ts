@@ -46,6 +46,5 @@ const addIn: Configuration = {
   performance: false,
 };
 
-const configurations: readonly Configuration[] = [addIn, ...preview];
-
-export default configurations;
+/** Everything that is built, in any order. */
+export const configurations: readonly Configuration[] = [addIn, ...preview];

@@ -1,5 +1,5 @@
 import webpack from "webpack";
-import configurations from "../../webpack.config";
+import { configurations } from "../../webpack.config";
 
 const compiler = webpack([...configurations]);
 compiler.run((error, stats) => {
