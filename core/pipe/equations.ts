@@ -1,7 +1,6 @@
 /** Equations of flow in straight pipe. Strict SI. */
 import { equation, relation, symbol } from "../kernel/equation";
-
-const GRAVITY = 9.80665;
+import { GRAVITY } from "../numeric/constants";
 
 const D = symbol("diameter", "bore", 0.01, 0.3);
 const Q = symbol("water flow", "water flow", 1e-5, 0.05);

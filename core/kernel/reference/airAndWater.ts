@@ -9,12 +9,32 @@ export const airAndWater = references({
   },
   iapwsSr6: {
     short: "IAPWS SR6-08(2011)",
-    full: "IAPWS: Revised Supplementary Release on Properties of Liquid Water at 0.1 MPa, SR6-08(2011).",
+    full: "IAPWS: Revised Supplementary Release on Properties of Liquid Water at 0.1 MPa, SR6-08(2011); coefficients as carried by open-source code, checked against IAPWS-95.",
+    seen: "copied",
+  },
+  iapwsSr1: {
+    short: "IAPWS SR1-86(1992)",
+    full: "W. Wagner, A. Pruss: International equations for the saturation properties of ordinary water substance, revised according to the International Temperature Scale of 1990, J. Phys. Chem. Ref. Data 22 (1993) 783–787 (IAPWS SR1-86(1992)); coefficients from memory, checked against IAPWS-95.",
     seen: "memory",
   },
   iapws95: {
     short: "IAPWS-95",
     full: "W. Wagner, A. Pruß: The IAPWS formulation 1995 for the thermodynamic properties of ordinary water substance, J. Phys. Chem. Ref. Data 31 (2002) 387–535; values as evaluated by CoolProp 8.0.0.",
+    seen: "copied",
+  },
+  doePoolCovers: {
+    short: "US DOE pool covers",
+    full: "US Department of Energy: consumer guidance on swimming pool covers (1,048 BTU for each pound of 80 °F water that evaporates).",
+    seen: "copied",
+  },
+  ashraePsychrometrics: {
+    short: "ASHRAE Handbook 2017",
+    full: "ASHRAE Handbook, Fundamentals (2017), chapter 1, Psychrometrics (after R. W. Hyland, A. Wexler: Formulations for the thermodynamic properties of the saturated phases of H2O, ASHRAE Transactions 89(2A), 1983, 500–519), as carried by PsychroLib 2.5.0 (MIT, npm package psychrolib 1.1.1).",
+    seen: "copied",
+  },
+  moistAirRp1485: {
+    short: "ASHRAE RP-1485",
+    full: "S. Herrmann, H.-J. Kretzschmar, D. P. Gatley: Thermodynamic properties of real moist air (ASHRAE RP-1485), HVAC&R Research 15 (2009) 961–986; values as evaluated by CoolProp 8.0.0 (HAPropsSI).",
     seen: "copied",
   },
 });

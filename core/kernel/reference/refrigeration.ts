@@ -92,6 +92,16 @@ export const refrigeration = references({
     full: "IEC 60335-2-40:2018: Particular requirements for electrical heat pumps, air-conditioners and dehumidifiers, annexes BB (flammability limits) and GG (charge limits).",
     seen: "copied",
   },
+  astmB280: {
+    short: "ASTM B280-20",
+    full: "ASTM B280-20: Standard Specification for Seamless Copper Tube for Air Conditioning and Refrigeration Field Service, table 1 (annealed coils) as opened, table 2 (drawn lengths) from memory.",
+    seen: "copied",
+  },
+  lineChargePhysics: {
+    short: "bore area × liquid density",
+    full: "Liquid per foot at 100 °F from the bore areas printed in ASTM B280 and liquid densities of the published equations of state (CoolProp 8.0.0), rounded to 0.01 oz/ft.",
+    seen: "opened",
+  },
   usRefrigerantRule: {
     short: "40 CFR 82, 40 CFR 84",
     full: "US Code of Federal Regulations, title 40, part 82 subpart F (section 608: certified technicians, no venting) and part 84 (technology transitions: 88 FR 73098, 88 FR 88825, 89 FR 100381). In motion: check the state at the date of work.",

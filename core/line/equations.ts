@@ -1,0 +1,92 @@
+/** Equations of refrigerant lines and commissioning. Strict SI. */
+import { equation, symbol } from "../kernel/equation";
+import { FAHRENHEIT_ZERO } from "../numeric/constants";
+
+const D = symbol("diameter", "bore", 0.004, 0.06);
+
+export const tubeBore = equation({
+  name: "Bore of the tube",
+  form: "D = Do - 2 * w",
+  gives: "diameter",
+  takes: {
+    Do: symbol("diameter", "outside diameter", 0.006, 0.07),
+    w: symbol("diameter", "wall", 0.0007, 0.0021),
+  },
+  source: "identity",
+  code: (x) => x.Do - 2 * x.w,
+});
+
+export const lineCharge = equation({
+  name: "Liquid in the line",
+  form: "m = rho * pi / 4 * D^2 * L",
+  gives: "mass",
+  takes: {
+    rho: symbol("density", "density of the liquid", 500, 1400),
+    D,
+    L: symbol("length", "length of the line", 0.1, 100),
+  },
+  source: "identity",
+  code: (x) => x.rho * (Math.PI / 4) * x.D ** 2 * x.L,
+});
+
+/** Dry nitrogen in a closed system: absolute pressure follows absolute temperature. */
+export const gasPressure = equation({
+  name: "Gas at constant volume",
+  form: "p2 = p1 * T2 / T1",
+  gives: "pressure",
+  takes: {
+    p1: symbol("pressure", "absolute pressure then", 2e5, 5e6),
+    T1: symbol("temperature", "temperature then", 255, 320),
+    T2: symbol("temperature", "temperature now", 255, 320),
+  },
+  source: "identity",
+  code: (x) => (x.p1 * x.T2) / x.T1,
+});
+
+const WB = symbol("temperature", "indoor wet bulb", 283, 300);
+const DB = symbol("temperature", "outdoor dry bulb", 290, 320);
+
+/** The trade's rule in °F, (3 WB − 80 − DB)/2, on absolute temperatures. */
+export const targetSuperheat = equation({
+  name: "Target superheat, fixed orifice",
+  form: "dT = (3 * (WB - T0) - 80 * 5 / 9 - (DB - T0)) / 2",
+  gives: "temperature difference",
+  takes: { WB, DB },
+  constants: { T0: FAHRENHEIT_ZERO },
+  source: "commonPractice",
+  code: (x) => (3 * (x.WB - FAHRENHEIT_ZERO) - (80 * 5) / 9 - (x.DB - FAHRENHEIT_ZERO)) / 2,
+});
+
+const LFL = symbol("concentration", "lower flammability limit", 0.25, 0.4);
+const h0 = symbol("length", "release height", 0.6, 2.2);
+const A = symbol("area", "floor area", 5, 100);
+
+export const roomLimitByArea = equation({
+  name: "Charge limit by floor area",
+  form: "m = 2.5 * LFL^1.25 * h0 * sqrt(A)",
+  gives: "mass",
+  takes: { LFL, h0, A },
+  valid: "class 2L refrigerants",
+  source: { key: "iec60335", where: "GG.2" },
+  code: (x) => 2.5 * x.LFL ** 1.25 * x.h0 * Math.sqrt(x.A),
+});
+
+export const roomLimitByVolume = equation({
+  name: "Charge limit by three quarters of the flammable volume",
+  form: "m = 0.75 * LFL * h0 * A",
+  gives: "mass",
+  takes: { LFL, h0, A },
+  valid: "class 2L refrigerants",
+  source: { key: "iec60335", where: "GG.2" },
+  code: (x) => 0.75 * x.LFL * x.h0 * x.A,
+});
+
+export const chargeWithoutArea = equation({
+  name: "Charge below which no floor area is asked",
+  form: "m = 6 * V * LFL",
+  gives: "mass",
+  takes: { LFL },
+  constants: { V: 1 },
+  source: { key: "iec60335", where: "GG.2 (m1 = 6 m³ · LFL)" },
+  code: (x) => 6 * x.LFL,
+});

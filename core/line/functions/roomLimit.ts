@@ -1,0 +1,82 @@
+import { quantity } from "../../kernel/argument";
+import { cellFunction } from "../../kernel/cellFunction";
+import { outside } from "../../kernel/fault";
+import { us } from "../../kernel/quantity";
+import { list, of, word } from "../../kernel/result";
+import { REFRIGERANT } from "../../refrigerant/args";
+import { FLAMMABILITY } from "../../refrigerant/data/flammability";
+import { roomIsACheckOnly } from "../cautions";
+import { chargeWithoutArea, roomLimitByArea, roomLimitByVolume } from "../equations";
+
+const WHERE: Readonly<Record<string, string>> = {
+  A1: "not flammable: look at concentration limits in ASHRAE 15 or EN 378",
+  A3: "highly flammable: look at the class 3 clauses of IEC 60335-2-40 annex GG and the local code",
+};
+
+export const roomLimit = cellFunction({
+  id: "LINE.ROOMLIMIT",
+  topic: "line",
+  summary: "Charge limit of a mildly flammable refrigerant in a room.",
+  finds: ["A2L", "2L", "flammable", "room size", "floor area"],
+  remarks: [
+    "IEC 60335-2-40:2018, GG.2. Release heights: floor 0.6 m, window 1.0 m, wall 1.8 m, ceiling 2.2 m. Uses the lower published flammability limit.",
+    "The charge meant is the whole system's, pool exchanger and added lines included.",
+  ],
+  args: {
+    refrigerant: REFRIGERANT,
+    floorArea: quantity("area", "floor area of the room", { above: 0, usual: [us("area", 20), us("area", 5000)] }),
+    releaseHeight: quantity("length", "height at which a leak is released", { from: 0.6, to: 3, usual: [0.6, 2.2] }),
+  },
+  gives: list("charge limits", {
+    chargeLimit: of("mass", "most charge allowed by the room"),
+    chargeWithoutLimit: of("mass", "charge up to which no floor area is asked"),
+    flammabilityLimit: of("concentration", "lower flammability limit used"),
+    governs: word("which clause governs"),
+  }),
+  cautions: [{ rule: roomIsACheckOnly, fires: { refrigerant: "R-32", floorArea: 300, releaseHeight: 6 } }],
+  checks: [
+    {
+      at: { refrigerant: "R-32", floorArea: 10, releaseHeight: 0.6, units: "SI" },
+      gives: { chargeLimit: 1.084 },
+      within: 0.006,
+      from: { key: "iec60335", where: "GG.2 as tabulated for R-32" },
+      remark: "the table takes 0.307 kg/m³; this uses the lower 0.306",
+    },
+    {
+      at: { refrigerant: "R-32", floorArea: 1, releaseHeight: 0.6, units: "SI" },
+      gives: { chargeLimit: 0.138 },
+      within: 0.001,
+      from: { key: "iec60335", where: "GG.2 as tabulated for R-32" },
+    },
+    {
+      at: { refrigerant: "R-32", floorArea: 45, releaseHeight: 0.6, units: "SI" },
+      gives: { chargeLimit: 2.299 },
+      within: 0.011,
+      from: { key: "iec60335", where: "GG.2 as tabulated for R-32" },
+    },
+    { at: { refrigerant: "R-410A", floorArea: 300, releaseHeight: 6 }, gives: "#N/A", from: "ashrae34" },
+  ],
+  work({ refrigerant, floorArea: A, releaseHeight: h0 }, { step, trace }) {
+    const row = FLAMMABILITY.find(({ name }) => name === refrigerant);
+    if (row?.safetyClass !== "A2L" || row.lower === undefined)
+      throw outside(
+        `refrigerant: ${refrigerant} is of class ${row?.safetyClass ?? "unknown"}, this limit is for class 2L; ${WHERE[row?.safetyClass ?? ""] ?? ""}`,
+      );
+    const LFL = row.lower;
+    trace.lookup({
+      table: "Lower flammability limit, the lower one published",
+      row: `${refrigerant}${row.others === undefined ? "" : ` (${row.others})`}`,
+      gives: { value: LFL, kind: "concentration" },
+      source: "iec60335",
+    });
+    const byArea = step(roomLimitByArea, { LFL, h0, A });
+    const byVolume = step(roomLimitByVolume, { LFL, h0, A });
+    const chargeWithoutLimit = step(chargeWithoutArea, { LFL });
+    return {
+      chargeLimit: Math.min(byArea, byVolume),
+      chargeWithoutLimit,
+      flammabilityLimit: LFL,
+      governs: byArea <= byVolume ? "2.5 LFL^1.25 h0 √A" : "0.75 LFL h0 A",
+    };
+  },
+});

@@ -1,0 +1,40 @@
+import { quantity } from "../../kernel/argument";
+import { cellFunction } from "../../kernel/cellFunction";
+import { us } from "../../kernel/quantity";
+import { of } from "../../kernel/result";
+import { TEST_READING } from "../args";
+import { nitrogenTest } from "../cautions";
+import { gasPressure } from "../equations";
+
+const gasTemperature = (about: string) =>
+  quantity("temperature", about, {
+    from: us("temperature", -60),
+    to: us("temperature", 200),
+    usual: [us("temperature", 0), us("temperature", 130)],
+  });
+
+export const testPressure = cellFunction({
+  id: "LINE.TESTPRESSURE",
+  topic: "line",
+  summary: "What the nitrogen gauge should read after a change of temperature.",
+  finds: ["nitrogen test", "leak test", "standing pressure"],
+  remarks: ["Ideal gas in a closed system; gauge pressures over 101.325 kPa (14.696 psi)."],
+  args: {
+    pressure: TEST_READING,
+    then: gasTemperature("gas temperature when the test began"),
+    now: gasTemperature("gas temperature now"),
+  },
+  gives: of("pressure", "gauge reading to expect now", { reading: true }),
+  cautions: [{ rule: nitrogenTest, fires: { pressure: 150, then: 95, now: 75 } }],
+  checks: [
+    {
+      at: { pressure: 150, then: 95, now: 75 },
+      gives: 144,
+      within: 0.3,
+      from: "commonPractice",
+      remark: "trade worked example",
+    },
+    { at: { pressure: 150, then: 80, now: 70 }, gives: 146.9, within: 0.1, from: "commonPractice" },
+  ],
+  work: ({ pressure, then, now }, { step }) => step(gasPressure, { p1: pressure, T1: then, T2: now }),
+});
