@@ -2,8 +2,6 @@
  * Cautions over a workbook. Each sheet is read once, in blocks; equal calls are worked out once; the work is cut into
  * slices so that the panel stays alive, and a newer scan ends the one before it.
  */
-import type { CallLog } from "./log";
-import { memo, callKey } from "./memo";
 import type { Block, CellFault, ReferenceText, Workbook } from "./port";
 import { isFault } from "./port";
 import { mentionsUs, readCalls } from "./reader/calls";
@@ -12,27 +10,16 @@ import type { CellToRead, Prepared, ReadCall, Reading } from "./reader/read";
 import type { References } from "./reader/resolve";
 import { references } from "./reader/resolve";
 import { readSheet } from "./reader/sheets";
+import { remembering } from "./remembering";
+import type { CautionEngine, Remembering } from "./remembering";
 import { report } from "./report";
-import type { Caution, CautionReport, FailingCell, SheetNotes } from "./report";
+import type { CautionReport, FailingCell, SheetNotes } from "./report";
+import { ENDED, pauses } from "./slices";
+import type { Pause, SliceOptions } from "./slices";
 import { isOutcomeFault } from "./values";
-import type { CellOutcome, RawValue } from "./values";
 
-export interface CautionEngine {
-  readonly known: ReadonlySet<string>;
-  readonly log: CallLog;
-  call(id: string, args: readonly RawValue[]): CellOutcome;
-  cautionsOf(id: string, args: readonly RawValue[]): readonly Caution[];
-  /** Functions that take long come last. */
-  heavy?(id: string): boolean;
-}
-
-export interface ScanOptions {
-  /** Work goes on for so many milliseconds before others get a turn. */
-  readonly slice?: number;
-  readonly now?: () => number;
-  /** Lets others have their turn. */
-  readonly turn?: () => Promise<void>;
-}
+export type { CautionEngine } from "./remembering";
+export type { SliceOptions as ScanOptions } from "./slices";
 
 export interface Scanner {
   /**
@@ -41,41 +28,6 @@ export interface Scanner {
    */
   scan(sheets?: readonly string[], signal?: AbortSignal): Promise<CautionReport | undefined>;
 }
-
-const SLICE = 8;
-
-const ENDED = new Error("a newer scan ended this one");
-
-/** Called between two pieces of work: waits where the slice is used up; throws ENDED where the scan was ended. */
-type Pause = () => Promise<void> | undefined;
-
-function pauses(options: ScanOptions, signals: readonly AbortSignal[]): Pause {
-  const { slice = SLICE, now = () => performance.now(), turn = nextTask } = options;
-  let since = now();
-  const wait = async (): Promise<void> => {
-    await turn();
-    since = now();
-    check();
-  };
-  const check = (): void => {
-    if (signals.some(({ aborted }) => aborted)) throw ENDED;
-  };
-  return () => {
-    check();
-    return now() - since < slice ? undefined : wait();
-  };
-}
-
-/** A new task, so that clicks and drawing come between; a timer would be held back for milliseconds by the browser. */
-const nextTask = (): Promise<void> =>
-  new Promise((resolve) => {
-    const { port1, port2 } = new MessageChannel();
-    port1.onmessage = () => {
-      port1.close();
-      resolve();
-    };
-    port2.postMessage(0);
-  });
 
 /** The cells of blocks that may hold a call of ours. */
 async function cellsWithUs(blocks: readonly Block[], pause: Pause): Promise<readonly CellToRead[]> {
@@ -93,43 +45,7 @@ async function cellsWithUs(blocks: readonly Block[], pause: Pause): Promise<read
   return found;
 }
 
-/** An engine that works equal calls out once. A caution hangs on the outcome that was made for its call. */
-function once(engine: CautionEngine): CautionEngine & { cautionsFor(call: ReadCall): readonly Caution[] } {
-  const outcomes = memo<CellOutcome>();
-  const cautions = new WeakMap<CellOutcome, readonly Caution[]>();
-  const own = new WeakSet<CellOutcome>();
-  return {
-    ...engine,
-    call: (id, args) =>
-      outcomes.get(callKey(id, args), () => {
-        const outcome = { ...engine.call(id, args) };
-        own.add(outcome);
-        return outcome;
-      }),
-    cautionsFor(call) {
-      const known = call.outcome && cautions.get(call.outcome);
-      if (known !== undefined) return known;
-      const args = rawArguments(call);
-      const raised = args === undefined ? [] : engine.cautionsOf(call.id, args);
-      if (call.outcome !== undefined && args !== undefined && own.has(call.outcome)) cautions.set(call.outcome, raised);
-      return raised;
-    },
-  };
-}
-
-type Remembering = ReturnType<typeof once>;
-
 const isRead = (call: ReadCall): boolean => call.args.every((argument) => !("unread" in argument));
-
-/** The raw arguments of a call that was made; undefined where one is an error or can't be read. */
-function rawArguments({ args }: ReadCall): readonly RawValue[] | undefined {
-  const values: RawValue[] = [];
-  for (const argument of args) {
-    if (!("value" in argument)) return undefined;
-    values.push(argument.value);
-  }
-  return values;
-}
 
 function failing({ address, calls }: Reading, value: CellFault): FailingCell {
   const { error } = value;
@@ -222,8 +138,8 @@ async function scanGroup(
 }
 
 /** A scanner that keeps what each sheet raises between scans. */
-export function scanner(book: Workbook, engine: CautionEngine, options: ScanOptions = {}): Scanner {
-  const remembering = once(engine);
+export function scanner(book: Workbook, engine: CautionEngine, options: SliceOptions = {}): Scanner {
+  const memory = remembering(engine);
   const kept = new Map<string, SheetNotes>();
   const due = new Set<string>();
   let current: AbortController | undefined;
@@ -235,7 +151,7 @@ export function scanner(book: Workbook, engine: CautionEngine, options: ScanOpti
     for (const name of [...kept.keys()]) if (!there.includes(name)) kept.delete(name);
     const sheets = there.filter((name) => due.has(name));
     for (const name of [...due]) if (!there.includes(name)) due.delete(name);
-    const found = await scanSheets(book, sheets, remembering, pauses(options, signals));
+    const found = await scanSheets(book, sheets, memory, pauses(options, signals));
     for (const [sheet, notes] of found) {
       kept.set(sheet, notes);
       due.delete(sheet);

@@ -1,6 +1,8 @@
 /** Puts a starter sheet into the workbook. */
-import type { SheetCell, SheetStyle, StarterSheet, Validation } from "../../sheets/sheet";
-import { cellsText, parseCells } from "../reader/reference";
+import type { SheetStyle, StarterSheet, Validation } from "../../sheets/sheet";
+import { cellsText } from "../reader/reference";
+import { freeName, placedCells } from "../starter";
+import type { Placed } from "../starter";
 import { asTyped } from "./cells";
 import { supports } from "./run";
 
@@ -18,33 +20,8 @@ const STYLES: Readonly<Record<SheetStyle, string>> = {
   "Explanatory Text": "ExplanatoryText",
 };
 
-const LONGEST_NAME = 31;
 /** Excel takes a list typed into a rule up to this length. */
 const LONGEST_LIST = 255;
-
-/** The name, or the first with a number behind it that no sheet has. */
-export function freeName(name: string, taken: readonly string[]): string {
-  const used = new Set(taken.map((one) => one.toLowerCase()));
-  for (let number = 1; ; number++) {
-    const tail = number === 1 ? "" : ` ${String(number)}`;
-    const candidate = name.slice(0, LONGEST_NAME - tail.length) + tail;
-    if (!used.has(candidate.toLowerCase())) return candidate;
-  }
-}
-
-interface Placed {
-  readonly row: number;
-  readonly column: number;
-  readonly cell: SheetCell;
-}
-
-export function placedCells(sheet: StarterSheet): readonly Placed[] {
-  return Object.entries(sheet.cells).map(([address, cell]) => {
-    const area = parseCells(address);
-    if (area?.rows !== 1 || area.columns !== 1) throw new Error(`${address} is not the address of one cell`);
-    return { row: area.row, column: area.column, cell };
-  });
-}
 
 /** Everything that cells hold, as one grid from A1 on. */
 function grid(cells: readonly Placed[]): (string | number | boolean)[][] {
@@ -138,3 +115,5 @@ export async function insertStarter(context: Excel.RequestContext, sheet: Starte
   }
   return title;
 }
+
+export { freeName, placedCells } from "../starter";
