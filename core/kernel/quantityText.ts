@@ -2,7 +2,7 @@
  * Texts that carry their own unit: "105 degF", "12 m", "1 1/2 in". A normaliser for trade spellings comes first, then the
  * unit texts that we print ourselves, then mathjs, whose units-only build is made on first use.
  */
-import { create, createUnitDependencies, unitDependencies, type MathJsInstance, type Unit as MathUnit } from "mathjs";
+import { numberUnits } from "./numberUnits";
 import { KINDS, type KindName, type System, type Unit } from "./quantity";
 
 /** A value in base units, and how a pressure said that it was read. */
@@ -13,8 +13,6 @@ export interface ReadQuantity {
 
 /** Why a text couldn't be read. */
 export type Refusal = string;
-
-type UnitMath = Pick<MathJsInstance, "unit" | "createUnit">;
 
 /** Trade units that mathjs lacks, by definition in units that it has. */
 const TRADE: readonly (readonly [string, string])[] = [
@@ -31,18 +29,12 @@ const TRADE: readonly (readonly [string, string])[] = [
   ["cord", "128 ft^3"],
 ];
 
-const makeMath = (): UnitMath => {
-  const math = create({ ...unitDependencies, ...createUnitDependencies }) as UnitMath;
-  for (const [name, definition] of TRADE) math.createUnit(name, definition);
-  return math;
-};
-
 const lazily = <T>(build: () => T): (() => T) => {
   let built: T | undefined;
   return () => (built ??= build());
 };
 
-const units = lazily(makeMath);
+const units = lazily(() => numberUnits(TRADE));
 
 const DEGREE = /(?:°|º|\bdeg(?:rees?)?\b)\s*([FCK])\b|\b(?:fahrenheit)\b|\b(?:celsius)\b/giu;
 
@@ -114,7 +106,7 @@ const PRESSURE_BASIS = /^(psi|bar|kPa|Pa|MPa)\s*\(?([ga]|abs|gauge|absolute)\)?$
 
 const byMath = (kind: KindName, number: number, rest: string, base = KINDS[kind].base): number | Refusal => {
   const math = units();
-  let read: MathUnit;
+  let read: ReturnType<typeof math.unit>;
   try {
     read = math.unit(number, rest);
   } catch {

@@ -99,4 +99,3 @@ export const metadataOf = (catalogue: readonly CellFunction[], helpUrl: (id: str
   functions: catalogue.map((definition) => functionOf(definition, helpUrl)),
   enums: choicesOf(catalogue).map(enumOf),
 });
-
