@@ -1,3 +1,8 @@
 import { catalogueOf } from "../kernel/catalogue";
+import { barometer } from "./functions/barometer";
+import { dewPoint } from "./functions/dewPoint";
+import { humidityRatio } from "./functions/humidityRatio";
+import { vaporPressure } from "./functions/vaporPressure";
+import { wetBulb } from "./functions/wetBulb";
 
-export const air = catalogueOf([]);
+export const air = catalogueOf([dewPoint, wetBulb, humidityRatio, vaporPressure, barometer]);

@@ -1,3 +1,4 @@
 import { catalogueOf } from "../kernel/catalogue";
+import { properties } from "./functions/properties";
 
-export const water = catalogueOf([]);
+export const water = catalogueOf([properties]);

@@ -1,0 +1,4 @@
+/** Arguments of the air functions. */
+import { ALTITUDE } from "../kernel/glossary";
+
+export const SITE_ALTITUDE = ALTITUDE.otherwise(0);
