@@ -256,6 +256,13 @@ describe("An argument", () => {
     expect(reading).toMatchObject({ checked: true, stale: false });
   });
 
+  test("made of 1,500 terms, or nested 140 deep, is worked out", async () => {
+    const chain = await read(`=WARMBACK.PIPE.HEADLOSS(A1${"+1".repeat(1500)})`, 1540);
+    expect(chain.calls[0]?.args.map(plain)).toEqual([1540]);
+    const nest = await read(`=WARMBACK.PIPE.HEADLOSS(${"SUM(".repeat(140)}A1${")".repeat(140)})`, 40);
+    expect(nest.calls[0]?.args.map(plain)).toEqual([40]);
+  });
+
   test("made of names that double each other is worked out once each", async () => {
     const names = Array.from(
       { length: 60 },

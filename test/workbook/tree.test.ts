@@ -223,10 +223,12 @@ describe("The parser", () => {
     );
   });
 
-  test("takes a chain of four thousand terms", () => {
-    const tree = parse(`=1${"+1".repeat(4000)}`);
-    expect(isRefusal(tree)).toBe(false);
-    expect(isRefusal(tree) ? "" : print(tree)).toHaveLength(8001);
+  test("takes a chain of 1,500 operators and refuses a longer one", () => {
+    const tree = parse(`=1${"+1".repeat(1500)}`);
+    expect(isRefusal(tree) ? "" : print(tree)).toHaveLength(3001);
+    for (const chain of ["+1", "%", ":F()", " A1"]) {
+      expect(parse(`=A1${chain.repeat(1501)}`)).toMatchObject({ why: "more operators than can be read" });
+    }
   });
 });
 

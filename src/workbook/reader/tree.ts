@@ -30,6 +30,8 @@ export type Tree =
 
 /** Deeper nesting than Excel's own limit of 64 levels with some brackets each. */
 const DEEPEST = 300;
+/** Every operator may make the tree one level deeper; far more than a sheet's formula has. */
+const MOST_OPERATORS = 1_500;
 
 /** How tight left-associative operators bind; signs, percent and the reference operators bind tighter. */
 const BINDING: ReadonlyMap<string, number> = new Map([
@@ -47,6 +49,7 @@ interface State {
   readonly length: number;
   at: number;
   depth: number;
+  operators: number;
 }
 
 type Parsed = Tree | Refusal;
@@ -67,6 +70,7 @@ function operation(state: State, least: number): Parsed {
     const token = peek(state);
     const binding = token?.kind === "operator" ? BINDING.get(token.text) : undefined;
     if (token === undefined || binding === undefined || binding < least) break;
+    if (++state.operators > MOST_OPERATORS) return refuse(state, "more operators than can be read");
     state.at++;
     left = joined(left, token.text as Operator, operation(state, binding + 1));
   }
@@ -98,6 +102,7 @@ function signed(state: State): Parsed {
 function percents(state: State): Parsed {
   let of = ranges(state);
   while (!isRefusal(of) && isNext(state, "operator", "%")) {
+    if (++state.operators > MOST_OPERATORS) return refuse(state, "more operators than can be read");
     const end = peek(state)?.end ?? of.end;
     state.at++;
     of = { kind: "percent", of, start: of.start, end };
@@ -116,6 +121,7 @@ function ranges(state: State): Parsed {
     const colon = isNext(state, "operator", ":");
     const meets = token?.spaced === true && ["reference", "function", "("].includes(token.kind);
     if (!colon && !meets) break;
+    if (++state.operators > MOST_OPERATORS) return refuse(state, "more operators than can be read");
     if (colon) state.at++;
     left = joined(left, colon ? ":" : " ", primary(state));
   }
@@ -213,7 +219,7 @@ function constant(state: State): Parsed {
 export function parse(formula: string): Tree | Refusal {
   const found = tokens(formula);
   if (!Array.isArray(found)) return found as Refusal;
-  const state: State = { tokens: found as readonly Token[], length: formula.length, at: 0, depth: 0 };
+  const state: State = { tokens: found as readonly Token[], length: formula.length, at: 0, depth: 0, operators: 0 };
   const tree = expression(state);
   if (isRefusal(tree) || state.at === state.tokens.length) return tree;
   return refuse(state, `nothing may follow where ${peek(state)?.text ?? ""} stands`);
