@@ -1,6 +1,6 @@
 import type { Address, Area, Block, CellWrite, SheetFacts, Unsubscribe } from "../workbook/port";
 import type { CallRecord } from "./calls";
-import type { BookData, NameData, SheetData } from "./data";
+import type { BookData, NameData, SheetData, ValidationData } from "./data";
 
 /** A workbook in the sheet engine, without the engine's types: what evaluator, page and port adapter work on. */
 export interface SheetBook {
@@ -14,6 +14,8 @@ export interface SheetBook {
   spill(cell: Address): Area | undefined;
   /** The calls that a cell's formula made when it calculated last. */
   calls(cell: Address): readonly CallRecord[];
+  /** What may be typed into a cell, undefined where anything may. */
+  validation(cell: Address): ValidationData | undefined;
   /** Replaces the workbook. */
   load(data: BookData): void;
   data(): BookData;

@@ -104,6 +104,10 @@ export const engineBook = (id: string, book: BookData): IWorkbookData => {
 const numbered = <T>(record: Readonly<Record<number, T>> | undefined): readonly (readonly [number, T])[] =>
   Object.entries(record ?? {}).map(([key, value]) => [Number(key), value as T] as const);
 
+/** The engine carries a cell's rule along with the cell. */
+export const validationOf = (cell: Nullable<ICellData>): ValidationData | undefined =>
+  cell?.custom?.["validation"] as ValidationData | undefined;
+
 interface Reading {
   readonly styles: IWorkbookData["styles"];
   /** The formula of a cell, shared formulas resolved; "" where there is none. */
@@ -118,7 +122,7 @@ const cellOf = (reading: Reading, sheetId: string, row: number, column: number, 
   const look = lookOf(style);
   const format = style?.n?.pattern;
   const spill = formula === "" ? undefined : reading.spillAt(sheetId, row, column);
-  const validation = cell.custom?.["validation"] as ValidationData | undefined;
+  const validation = validationOf(cell);
   return {
     row,
     column,

@@ -10,7 +10,7 @@ import { addSheet, markDirty, selectCell, selectedCell, writeCells } from "./edi
 import { openBook } from "./open";
 import type { OpenBook } from "./open";
 import { createSettling } from "./settle";
-import { sheetData, sheetNames } from "./snapshot";
+import { sheetData, sheetNames, validationOf } from "./snapshot";
 import { watchBook } from "./watch";
 
 const namesOf = (open: OpenBook): readonly NameData[] =>
@@ -47,7 +47,7 @@ const unreadable = (open: OpenBook, formula: string): string | undefined => {
 /** The reading half of a book. */
 const readingOf = (
   open: OpenBook,
-): Pick<SheetBook, "sheets" | "names" | "used" | "read" | "spill" | "calls" | "data"> => ({
+): Pick<SheetBook, "sheets" | "names" | "used" | "read" | "spill" | "calls" | "validation" | "data"> => ({
   sheets: () =>
     open
       .workbook()
@@ -76,6 +76,7 @@ const readingOf = (
     if (open.cells().formula(worksheet, row, column) === "") return [];
     return open.log.at({ sheetId: worksheet.getSheetId(), row, column });
   },
+  validation: ({ sheet, row, column }) => validationOf(open.sheet(sheet).getCellMatrix().getValue(row, column)),
   data: () => dataOf(open),
 });
 

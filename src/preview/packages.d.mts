@@ -1,0 +1,1 @@
+export declare const sheetEngineAlias: (root: string) => { readonly find: RegExp; readonly replacement: string }[];

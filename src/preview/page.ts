@@ -1,0 +1,59 @@
+import type {} from "./shim-page";
+import type { Workbook } from "../workbook/port";
+import { emptySheet } from "./data";
+import type { FunctionsMetadata } from "./metadata";
+import { formulaTexts } from "./formulas";
+import { connectFiles } from "./page/files";
+import { followScheme, movablePanel } from "./page/layout";
+import { connectMessage } from "./page/message";
+import { startOnScreen } from "./univer/screen";
+import { previewWorkbook } from "./workbook";
+
+/** The preview page: the sheet engine with the very functions script and panel that Excel runs. */
+
+declare global {
+  /** The panel's script finds its workbook here. */
+  var warmbackPreview: { readonly workbook: Workbook } | undefined;
+}
+
+const element = (id: string): HTMLElement => {
+  const found = document.getElementById(id);
+  if (found === null) throw new Error(`the page has no element #${id}`);
+  return found;
+};
+
+const addScript = (source: string): Promise<void> =>
+  new Promise((resolve, reject) => {
+    const script = document.createElement("script");
+    script.src = source;
+    script.onload = () => resolve();
+    script.onerror = () => reject(new Error(`${source} can't be loaded`));
+    document.body.append(script);
+  });
+
+const start = async (): Promise<void> => {
+  const { warmback, warmbackShim } = globalThis;
+  if (warmback === undefined || warmbackShim === undefined) throw new Error("functions.js didn't load");
+  const answer = await fetch("functions.json");
+  if (!answer.ok) throw new Error("functions.json can't be loaded");
+  const metadata = (await answer.json()) as FunctionsMetadata;
+  const { namespace } = warmback;
+  const set = { namespace, metadata, associated: warmbackShim.associated };
+  const book = startOnScreen(element("sheet"), set, { sheets: [emptySheet("Sheet1")], names: [] });
+  followScheme(book.setDark);
+  connectMessage(book, element("message"), (id, args) => warmback.explain(id, args).cautions.length);
+  connectFiles(book, formulaTexts(namespace, metadata), {
+    open: element("open"),
+    save: element("save"),
+    file: element("file") as HTMLInputElement,
+    status: element("status"),
+  });
+  movablePanel(element("splitter"), element("side"), element("toggle"));
+  globalThis.warmbackPreview = { workbook: previewWorkbook(book) };
+  await addScript("taskpane.js");
+};
+
+start().catch((thrown: unknown) => {
+  element("status").textContent =
+    `The sheet didn't start: ${thrown instanceof Error ? thrown.message : String(thrown)}.`;
+});

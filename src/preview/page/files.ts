@@ -1,0 +1,54 @@
+import type { SheetBook } from "../book";
+import type { FormulaTexts } from "../formulas";
+
+/** Opening and saving .xlsx files from the page. */
+
+export interface FileControls {
+  readonly open: HTMLElement;
+  readonly save: HTMLElement;
+  readonly file: HTMLInputElement;
+  /** Tells what happened. */
+  readonly status: HTMLElement;
+}
+
+const TYPE = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
+
+const download = (bytes: ArrayBuffer, name: string): void => {
+  const link = document.createElement("a");
+  link.href = URL.createObjectURL(new Blob([bytes], { type: TYPE }));
+  link.download = name;
+  link.click();
+  setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
+};
+
+export const connectFiles = (book: SheetBook, texts: FormulaTexts, controls: FileControls): void => {
+  const { open, save, file, status } = controls;
+  let name = "Workbook.xlsx";
+  const attempt = async (work: () => Promise<string>): Promise<void> => {
+    try {
+      status.textContent = await work();
+    } catch (thrown) {
+      status.textContent = thrown instanceof Error ? thrown.message : String(thrown);
+    }
+  };
+  const load = async (chosen: File): Promise<string> => {
+    const { readXlsx } = await import(/* webpackChunkName: "xlsx" */ "../xlsx");
+    book.load(await readXlsx(await chosen.arrayBuffer(), texts));
+    name = chosen.name;
+    return `${name} is open.`;
+  };
+  const store = async (): Promise<string> => {
+    const { writeXlsx } = await import(/* webpackChunkName: "xlsx" */ "../xlsx");
+    await book.settled();
+    download(await writeXlsx(book.data(), texts), name);
+    return `${name} is saved. Excel shows formulas of an add-in that it lacks with their last result.`;
+  };
+  open.addEventListener("click", () => file.click());
+  file.addEventListener("change", () => {
+    const [chosen] = file.files ?? [];
+    if (chosen === undefined) return;
+    // The same file may be chosen again.
+    void attempt(() => load(chosen)).finally(() => (file.value = ""));
+  });
+  save.addEventListener("click", () => void attempt(store));
+};

@@ -1,0 +1,41 @@
+/** The page's two halves, and its light or dark scheme. */
+
+const NARROWEST = 280;
+const WIDEST_SHARE = 0.6;
+const STEP = 24;
+
+/** Tells the sheet whether the reader prefers dark, now and whenever that changes. */
+export const followScheme = (setDark: (dark: boolean) => void): void => {
+  const dark = matchMedia("(prefers-color-scheme: dark)");
+  setDark(dark.matches);
+  dark.addEventListener("change", () => setDark(dark.matches));
+};
+
+/** Lets the panel be widened by dragging or by arrow keys, and folded away. */
+export const movablePanel = (splitter: HTMLElement, side: HTMLElement, toggle: HTMLElement): void => {
+  const setWidth = (width: number): void => {
+    const widest = Math.max(NARROWEST, innerWidth * WIDEST_SHARE);
+    const fitting = Math.round(Math.min(widest, Math.max(NARROWEST, width)));
+    document.documentElement.style.setProperty("--side", `${fitting}px`);
+    splitter.setAttribute("aria-valuenow", String(fitting));
+    splitter.setAttribute("aria-valuemax", String(Math.round(widest)));
+  };
+  splitter.setAttribute("aria-valuemin", String(NARROWEST));
+  setWidth(side.getBoundingClientRect().width);
+  splitter.addEventListener("pointerdown", (down) => {
+    splitter.setPointerCapture(down.pointerId);
+    const move = (event: PointerEvent): void => setWidth(innerWidth - event.clientX);
+    splitter.addEventListener("pointermove", move);
+    splitter.addEventListener("pointerup", () => splitter.removeEventListener("pointermove", move), { once: true });
+  });
+  splitter.addEventListener("keydown", (event) => {
+    const direction = event.key === "ArrowLeft" ? 1 : event.key === "ArrowRight" ? -1 : 0;
+    if (direction === 0) return;
+    event.preventDefault();
+    setWidth(side.getBoundingClientRect().width + direction * STEP);
+  });
+  toggle.addEventListener("click", () => {
+    const folded = document.body.classList.toggle("folded");
+    toggle.setAttribute("aria-expanded", String(!folded));
+  });
+};

@@ -1,0 +1,74 @@
+import { ICommandService, LocaleType, LogLevel, ThemeService, Univer } from "@univerjs/core";
+import { UniverDocsPlugin } from "@univerjs/docs";
+import { UniverDocsUIPlugin } from "@univerjs/docs-ui";
+import { UniverFormulaEnginePlugin } from "@univerjs/engine-formula";
+import { UniverRenderEnginePlugin } from "@univerjs/engine-render";
+import english from "@univerjs/preset-sheets-core/locales/en-US";
+import { UniverSheetsPlugin } from "@univerjs/sheets";
+import { CalculationMode, UniverSheetsFormulaPlugin } from "@univerjs/sheets-formula";
+import { UniverSheetsFormulaUIPlugin } from "@univerjs/sheets-formula-ui";
+import { UniverSheetsNumfmtPlugin } from "@univerjs/sheets-numfmt";
+import { UniverSheetsNumfmtUIPlugin } from "@univerjs/sheets-numfmt-ui";
+import { ScrollToRangeOperation, UniverSheetsUIPlugin } from "@univerjs/sheets-ui";
+import { UniverUIPlugin } from "@univerjs/ui";
+import "@univerjs/preset-sheets-core/lib/index.css";
+
+import type { Address } from "../../workbook/port";
+import type { SheetBook } from "../book";
+import { createCallLog } from "../calls";
+import type { BookData } from "../data";
+import { functionInfo } from "./functions";
+import { functionClasses } from "./start";
+import type { FunctionSet } from "./start";
+import { wrapBook } from "./wrap";
+
+export interface ScreenBook extends SheetBook {
+  setDark(dark: boolean): void;
+}
+
+const registerPlugins = (
+  univer: Univer,
+  container: HTMLElement,
+  set: FunctionSet,
+  classes: ReturnType<typeof functionClasses>,
+): void => {
+  univer.registerPlugin(UniverDocsPlugin);
+  univer.registerPlugin(UniverRenderEnginePlugin);
+  univer.registerPlugin(UniverUIPlugin, { container, disableAutoFocus: true, ribbonType: "simple" });
+  univer.registerPlugin(UniverDocsUIPlugin);
+  univer.registerPlugin(UniverFormulaEnginePlugin, { function: classes });
+  univer.registerPlugin(UniverSheetsPlugin);
+  univer.registerPlugin(UniverSheetsUIPlugin, { disableAutoFocus: true, disableForceStringAlert: true });
+  univer.registerPlugin(UniverSheetsNumfmtPlugin);
+  univer.registerPlugin(UniverSheetsNumfmtUIPlugin);
+  univer.registerPlugin(UniverSheetsFormulaPlugin, {
+    initialFormulaComputing: CalculationMode.FORCED,
+    description: set.metadata.functions.map((entry) => functionInfo(set.namespace, entry)),
+  });
+  univer.registerPlugin(UniverSheetsFormulaUIPlugin);
+};
+
+/** A sheet engine that draws into an element. */
+export const startOnScreen = (container: HTMLElement, set: FunctionSet, first: BookData): ScreenBook => {
+  const log = createCallLog();
+  const univer = new Univer({
+    locale: LocaleType.EN_US,
+    locales: { [LocaleType.EN_US]: english },
+    logLevel: LogLevel.ERROR,
+  });
+  registerPlugins(univer, container, set, functionClasses(set, log));
+  const scrollTo = ({ row, column }: Address): void => {
+    const range = { startRow: row, endRow: row, startColumn: column, endColumn: column };
+    univer.__getInjector().get(ICommandService).syncExecuteCommand(ScrollToRangeOperation.id, { range });
+  };
+  const book = wrapBook(univer, log, first);
+  return {
+    ...book,
+    select: (cell) => {
+      book.select(cell);
+      // The sheet that came to the front draws first.
+      requestAnimationFrame(() => scrollTo(cell));
+    },
+    setDark: (dark) => univer.__getInjector().get(ThemeService).setDarkMode(dark),
+  };
+};
