@@ -11,6 +11,8 @@ export interface Desk {
   readonly starters: readonly StarterSheet[];
   /** Tells a sentence: it is shown and read out. */
   say(text: string): void;
+  /** Has a sentence read out that says what can be seen already. */
+  readOut(text: string): void;
   /** Goes to a cell; a refusal is told. */
   goTo(address: Address): Promise<void>;
   /** Does something with the workbook; a refusal is told. Answers whether it went well. */

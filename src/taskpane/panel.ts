@@ -17,9 +17,16 @@ export interface PanelOptions {
   readonly log?: CallLog;
 }
 
-function deskOf(workbook: Workbook, status: HTMLElement, options: PanelOptions): Desk {
+interface Lines {
+  /** Shown and read out. */
+  readonly shown: HTMLElement;
+  /** Only read out. */
+  readonly unseen: HTMLElement;
+}
+
+function deskOf(workbook: Workbook, { shown, unseen }: Lines, options: PanelOptions): Desk {
   const say = (text: string): void => {
-    status.textContent = text;
+    shown.textContent = text;
   };
   const attempt = async (work: () => Promise<void>): Promise<boolean> => {
     try {
@@ -36,6 +43,9 @@ function deskOf(workbook: Workbook, status: HTMLElement, options: PanelOptions):
     math: mathSource(),
     starters: options.starters ?? [],
     say,
+    readOut(text) {
+      unseen.textContent = text;
+    },
     attempt,
     goTo: async (address) => {
       await attempt(() => workbook.select(address));
@@ -45,8 +55,15 @@ function deskOf(workbook: Workbook, status: HTMLElement, options: PanelOptions):
 
 /** Fills `root` with the panel. The panel stays as long as the page. */
 export function mountPanel(root: HTMLElement, workbook: Workbook, options: PanelOptions = {}): void {
-  const status = h("p", { role: "status", class: "status" });
-  const desk = deskOf(workbook, status, options);
+  const shown = h("p", { role: "status", class: "status" });
+  const unseen = h("p", { role: "status", class: "unseen" });
+  const desk = deskOf(workbook, { shown, unseen }, options);
+  // What was told goes with the next thing that the user does.
+  const forget = (): void => {
+    shown.textContent = "";
+  };
+  root.addEventListener("click", forget, { capture: true });
+  root.addEventListener("keydown", forget, { capture: true });
   root.classList.add("panel");
   root.replaceChildren(
     ...tabs(
@@ -57,6 +74,7 @@ export function mountPanel(root: HTMLElement, workbook: Workbook, options: Panel
       ],
       "Views",
     ),
-    status,
+    shown,
+    unseen,
   );
 }

@@ -58,6 +58,9 @@ export const indexOf = (catalogue: Catalogue): readonly Indexed[] =>
 
 const LEAST_STEM = 4;
 
+/** A function that meets the question much less than the best one isn't shown. */
+const LEAST_SHARE = 0.25;
+
 /** How well a word of the question meets a word of a text: whole 1, its beginning less, 0 not at all. */
 const meets = (asked: string, word: string): number => {
   if (asked === word) return 1;
@@ -97,9 +100,9 @@ export const search = (index: readonly Indexed[], question: string): readonly Ce
   });
   const found = scores.filter(({ met }) => met > 0);
   const most = Math.max(0, ...found.map(({ met }) => met));
-  const least = Math.ceil(most / 2);
+  const top = Math.max(0, ...found.map(({ points }) => points));
   return found
-    .filter(({ met }) => met >= least)
+    .filter(({ met, points }) => met >= most / 2 && points >= top * LEAST_SHARE)
     .sort((a, b) => b.met - a.met || b.points - a.points)
     .map(({ definition }) => definition);
 };

@@ -1,27 +1,70 @@
-/** The lines of a working as a tree again: 1, 1.1, 1.2, 2 … */
-import type { WorkingLine } from "../../../core/kernel/working";
+/** The steps of a working as a tree of lines: 1, 1.1, 1.2, 2 … */
+import { KINDS, showNumber, type System } from "../../../core/kernel/quantity";
+import type { Step } from "../../../core/kernel/steps";
+import { workingLines, type WorkingLine } from "../../../core/kernel/working";
 
 export interface WorkingNode {
   readonly line: WorkingLine;
+  /** An equation's value in the SI base unit in which it was computed, where that isn't the line's own unit. */
+  readonly base?: string;
   readonly below: readonly WorkingNode[];
 }
 
+const flat = (steps: readonly Step[]): readonly Step[] =>
+  steps.flatMap((step) => (step.type === "group" ? [step, ...flat(step.steps)] : [step]));
+
+const SUPERSCRIPTS: Readonly<Record<string, string>> = { "^2": "²", "^3": "³" };
+
+const baseText = (step: Step, { unit }: WorkingLine): string | undefined => {
+  if (step.type !== "equation") return undefined;
+  const base = KINDS[step.equation.gives].base.replace(/\^[23]/g, (power) => SUPERSCRIPTS[power] ?? power);
+  const shown = base.replace(/ /g, "·");
+  return shown === "" || shown === unit ? undefined : `${showNumber(step.value)} ${shown}`;
+};
+
 const depthOf = ({ number }: WorkingLine): number => number.split(".").length;
 
-/** The lines must come in order, each group's head before what it holds. */
-export function treeOf(lines: readonly WorkingLine[]): readonly WorkingNode[] {
+interface Told {
+  readonly line: WorkingLine;
+  readonly base?: string;
+}
+
+/** The lines come in order, each group's head before what it holds. */
+const treeOf = (told: readonly Told[]): readonly WorkingNode[] => {
   const nodes: WorkingNode[] = [];
   let at = 0;
-  while (at < lines.length) {
-    const line = lines[at] as WorkingLine;
-    let end = at + 1;
-    while (end < lines.length && depthOf(lines[end] as WorkingLine) > depthOf(line)) end++;
-    nodes.push({ line, below: treeOf(lines.slice(at + 1, end)) });
+  for (let head = told[at]; head !== undefined; head = told[at]) {
+    const depth = depthOf(head.line);
+    const after = told.findIndex(({ line }, place) => place > at && depthOf(line) <= depth);
+    const end = after < 0 ? told.length : after;
+    nodes.push({ ...head, below: treeOf(told.slice(at + 1, end)) });
     at = end;
   }
   return nodes;
+};
+
+export interface WorkingTree {
+  readonly nodes: readonly WorkingNode[];
+  /** How many lines are left out. */
+  readonly left: number;
+}
+
+/** @param most lines that are kept */
+export function workingTree(steps: readonly Step[], system: System, most: number): WorkingTree {
+  const lines = workingLines(steps, system);
+  const own = flat(steps);
+  const told = lines.slice(0, most).map((line, place): Told => {
+    const step = own[place];
+    const base = step && baseText(step, line);
+    return { line, ...(base === undefined ? {} : { base }) };
+  });
+  return { nodes: treeOf(told), left: Math.max(0, lines.length - most) };
 }
 
 /** A step's title without the form that stands behind it as an equation. */
 export const titleOf = ({ says, form }: WorkingLine): string =>
   form !== undefined && says.endsWith(`: ${form}`) ? says.slice(0, -form.length - 2) : says;
+
+/** The symbol that an explicit equation gives; undefined for a relation, whose left side is more than a symbol. */
+export const symbolOf = ({ form }: WorkingLine): string | undefined =>
+  form === undefined ? undefined : /^\s*([A-Za-z]\w*)\s*=/.exec(form)?.[1];

@@ -47,7 +47,7 @@ export function cautionsView(desk: Desk): View {
     state.report = report;
     replace(content, reportParts(desk, report));
     const sentence = scanSentence(report);
-    if (sentence !== before) desk.say(sentence);
+    if (sentence !== before) desk.readOut(sentence);
   };
 
   const run = async (): Promise<void> => {

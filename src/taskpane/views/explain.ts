@@ -1,13 +1,14 @@
 /** The selected cell: what its functions were given, what they give, and how. */
-import type { Address } from "../../workbook/port";
+import type { Address, CellValue } from "../../workbook/port";
 import { isFault } from "../../workbook/port";
 import { addressText } from "../../workbook/reader/reference";
+import { isOutcomeFault } from "../../workbook/values";
 import { sentenceOf, type Desk, type View } from "../desk";
 import { action, h, markScrollable, replace, type Child } from "../elements";
 import { readSelected, type Selected } from "../model/selected";
 import { callSection } from "./call";
 import { cellButton } from "./cells";
-import { faultText } from "./result";
+import { faultText, valueText } from "./result";
 
 /** How long after the last change or move the cell is read again, in milliseconds. */
 const AFTER_CHANGE = 300;
@@ -24,7 +25,12 @@ const empty = (selected: Exclude<Selected, { state: "ours" }>): readonly Child[]
   h("p", { class: "quiet" }, "Select a cell whose formula has a WARMBACK function; Find helps to write one."),
 ];
 
-const outOfDate = (desk: Desk, address: Address): HTMLElement => {
+type Ours = Extract<Selected, { state: "ours" }>;
+
+const heldText = (value: CellValue): string =>
+  value === null ? "nothing" : isFault(value) ? value.error : valueText(value);
+
+const outOfDate = (desk: Desk, { address, value }: Ours): HTMLElement => {
   const recalculate = async (): Promise<void> => {
     await desk.attempt(() => desk.workbook.recalculate([{ ...address, rows: 1, columns: 1 }]));
   };
@@ -35,21 +41,24 @@ const outOfDate = (desk: Desk, address: Address): HTMLElement => {
       "p",
       {},
       h("strong", {}, "Out of date: recalculate."),
-      " The cell holds something else than its formula gives now.",
+      ` The cell holds ${heldText(value)}; its formula gives something else now.`,
     ),
     h("p", { class: "actions" }, action("Recalculate", recalculate, { key: "recalculate", primary: true })),
   );
 };
 
-type Ours = Extract<Selected, { state: "ours" }>;
-
 /** The cell's own error, where no call below says it. */
 const ownFault = ({ value, reading }: Ours): Child => {
   if (!isFault(value)) return undefined;
+  const { error, message } = value;
   const told = reading.calls.some(
-    ({ outcome }) => outcome !== undefined && "error" in outcome && outcome.error === value.error,
+    ({ outcome }) =>
+      outcome !== undefined &&
+      isOutcomeFault(outcome) &&
+      outcome.error === error &&
+      (message === undefined || message === outcome.message),
   );
-  return told && value.message === undefined ? undefined : faultText(value.error, value.message);
+  return told ? undefined : faultText(error, message);
 };
 
 const ours = (desk: Desk, selected: Ours): readonly Child[] => {
@@ -59,7 +68,7 @@ const ours = (desk: Desk, selected: Ours): readonly Child[] => {
     h("p", { class: "where" }, h("strong", {}, addressText(inSpill ?? address))),
     inSpill === undefined ? undefined : h("p", {}, "Spilled from ", cellButton(desk, address, "spill"), "."),
     h("pre", { class: "source" }, h("code", {}, reading.formula)),
-    reading.stale ? outOfDate(desk, address) : undefined,
+    reading.stale ? outOfDate(desk, selected) : undefined,
     refusal === undefined ? undefined : h("p", { class: "fault" }, `The formula can't be read: ${refusal.why}.`),
     ownFault(selected),
     calls.map((call, place) => callSection(desk, call, `call ${String(place)}`)),
@@ -94,7 +103,7 @@ export function explainView(desk: Desk): View {
       if (own !== turn || !showing) return;
       draw(selected.state === "ours" ? ours(desk, selected) : empty(selected));
       const sentence = spoken(selected);
-      if (sentence !== last) desk.say(sentence);
+      if (sentence !== last) desk.readOut(sentence);
       last = sentence;
     } catch (error) {
       if (own === turn && showing)

@@ -31,7 +31,12 @@ const everything = (desk: Desk, functions: readonly CellFunction[]): readonly Ch
     h(
       "section",
       {},
-      h("h3", { class: "topic" }, topic, h("span", { class: "count" }, counted(inTopic.length, "function"))),
+      h(
+        "h3",
+        { class: "topic" },
+        h("span", {}, topic),
+        h("span", { class: "count" }, counted(inTopic.length, "function")),
+      ),
       cards(desk, inTopic),
     ),
   ),
@@ -68,7 +73,7 @@ export function findView(desk: Desk): View {
     drawn = question;
     const functions = search(index, question);
     replace(results, question === "" ? everything(desk, functions) : found(desk, functions, question));
-    if (!first) desk.say(`${counted(functions.length, "function")} found.`);
+    if (!first) desk.readOut(`${counted(functions.length, "function")} found.`);
   };
 
   const input = h(

@@ -78,7 +78,7 @@ const body = (desk: Desk, definition: CellFunction): readonly Child[] => [
   h("pre", { class: "source form" }, h("code", {}, formOf(definition))),
   h("dl", { class: "arguments" }, placedArgs(definition).map(argumentRow)),
   exampleParts(desk, definition),
-  h("p", {}, helpLink(definition.id, `help/${definition.id}.html`, definition.id)),
+  h("p", {}, helpLink(definition.id, definition.id)),
 ];
 
 /** The card, closed; what it holds is made when it is first opened. */

@@ -1,10 +1,10 @@
 /** The working of a call: a numbered tree of steps with equations, numbers put in, values and sources. */
 import type { Step } from "../../../core/kernel/steps";
 import type { System } from "../../../core/kernel/quantity";
-import { workingLines, type WorkingLine } from "../../../core/kernel/working";
+import type { WorkingLine } from "../../../core/kernel/working";
 import type { Desk } from "../desk";
 import { h, markScrollable } from "../elements";
-import { titleOf, treeOf, type WorkingNode } from "../model/tree";
+import { symbolOf, titleOf, workingTree, type WorkingNode } from "../model/tree";
 import { counted } from "../model/summary";
 import { valueWithUnit } from "./result";
 
@@ -21,38 +21,52 @@ function formulaBox(desk: Desk, form: string): HTMLElement {
   return box;
 }
 
-const resultText = ({ form, value, unit }: WorkingLine): HTMLElement | undefined => {
+/** An equation's value in SI base units and in the cell's; a relation's remaining difference; else the value alone. */
+const resultText = ({ line, base }: WorkingNode): HTMLElement | undefined => {
+  const { form, value, unit } = line;
   if (value === "" && unit === "") return undefined;
-  const symbol = form === undefined ? undefined : /^\s*([A-Za-z]\w*)\s*=/.exec(form)?.[1];
-  return h("p", { class: "step-value" }, symbol === undefined ? "= " : `${symbol} = `, valueWithUnit(value, unit));
+  const symbol = symbolOf(line);
+  const before = symbol !== undefined ? `${symbol} = ` : form === undefined ? "= " : "left side − right side = ";
+  return h(
+    "p",
+    { class: "step-value" },
+    before,
+    base === undefined ? undefined : `${base} = `,
+    valueWithUnit(value, unit),
+  );
 };
 
-const step = (desk: Desk, { line, below }: WorkingNode): HTMLElement =>
-  h(
+/** The right side with its numbers; of a relation both sides. */
+const numbersText = (line: WorkingLine): HTMLElement | undefined =>
+  line.numbers === ""
+    ? undefined
+    : h("p", { class: "numbers" }, symbolOf(line) === undefined ? line.numbers : `= ${line.numbers}`);
+
+function stepItem(desk: Desk, node: WorkingNode): HTMLElement {
+  const { line, below } = node;
+  return h(
     "li",
     {},
     h("p", { class: "step-title" }, h("span", { class: "step-number" }, line.number), " ", titleOf(line)),
     line.form === undefined ? undefined : formulaBox(desk, line.form),
-    line.numbers === ""
-      ? undefined
-      : h("p", { class: "numbers" }, line.form === undefined ? line.numbers : `= ${line.numbers}`),
-    resultText(line),
+    numbersText(line),
+    resultText(node),
     line.source === "" ? undefined : h("p", { class: "quiet" }, line.source),
     below.length === 0
       ? undefined
       : h(
           "ol",
           { class: "steps" },
-          below.map((node) => step(desk, node)),
+          below.map((inner) => stepItem(desk, inner)),
         ),
   );
+}
 
 /** All steps; beyond 200 lines it says how many are left out. */
 export function workingOf(desk: Desk, steps: readonly Step[], system: System): HTMLElement {
-  const lines = workingLines(steps, system);
-  if (lines.length === 0)
+  const { nodes, left } = workingTree(steps, system, MOST_LINES);
+  if (nodes.length === 0)
     return h("p", { class: "quiet" }, "This function looks its answer up and has no steps to show.");
-  const left = lines.length - MOST_LINES;
   return h(
     "div",
     {},
@@ -60,7 +74,7 @@ export function workingOf(desk: Desk, steps: readonly Step[], system: System): H
     h(
       "ol",
       { class: "steps" },
-      treeOf(lines.slice(0, MOST_LINES)).map((node) => step(desk, node)),
+      nodes.map((node) => stepItem(desk, node)),
     ),
     left > 0 ? h("p", { class: "quiet" }, `${counted(left, "further step")} left out.`) : undefined,
   );

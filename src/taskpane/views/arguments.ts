@@ -1,0 +1,91 @@
+/** The arguments of a call: label, value, unit, default mark, what each is. */
+import { labelOf, type ArgData } from "../../../core/kernel/argument";
+import type { CellFunction } from "../../../core/kernel/cellFunction";
+import { defaultText } from "../../../core/kernel/describe";
+import type { ExplainedArg } from "../../../core/kernel/explain";
+import { KINDS, type System } from "../../../core/kernel/quantity";
+import { placedArgs } from "../../../core/kernel/units";
+import type { ReadArgument } from "../../workbook/reader/read";
+import { isMatrix, type RawValue } from "../../workbook/values";
+import { h, type Child } from "../elements";
+import { counted } from "../model/summary";
+import { valueWithUnit } from "./result";
+
+interface RowOptions {
+  /** False where the default stands in. */
+  readonly given: boolean;
+  /** A sentence stands in the value's place. */
+  readonly sentence?: boolean;
+}
+
+const row = (label: string, about: string, value: Child, { given, sentence = false }: RowOptions): HTMLElement =>
+  h(
+    "div",
+    { class: "argument" },
+    h("dt", {}, label, given ? undefined : h("span", { class: "tag" }, "default")),
+    h("dd", { class: sentence ? "argument-value sentence" : "argument-value" }, value),
+    h("dd", { class: "quiet" }, about),
+  );
+
+const quiet = (text: string): HTMLElement => h("span", { class: "quiet" }, text);
+
+const explainedRow = ({ label, about, value, unit, given }: ExplainedArg): HTMLElement => {
+  const left = value === "" && !given;
+  return row(label, about, left ? quiet("left out") : valueWithUnit(value, unit), { given: given || left });
+};
+
+const rawText = (value: RawValue): string | number | boolean =>
+  isMatrix(value) ? `${counted(value.length, "row")} × ${counted(value[0]?.length ?? 0, "column")}` : (value ?? "");
+
+/** The unit that a plain number has. */
+const unitOf = ({ shape }: ArgData, value: RawValue, system: System): string => {
+  const inner = shape.type === "either" ? shape.quantity : shape;
+  if (typeof value !== "number" || inner.type !== "quantity" || typeof inner.kind !== "string") return "";
+  return KINDS[inner.kind][system].text;
+};
+
+const givenRow = (name: string, arg: ArgData, argument: ReadArgument, system: System): HTMLElement => {
+  const told = (...text: readonly Child[]): HTMLElement =>
+    row(labelOf(name), arg.about, h("span", { class: "fault" }, text), { given: true, sentence: true });
+  if ("unread" in argument) return told(argument.unread);
+  if ("fault" in argument) return told("holds ", h("strong", {}, argument.fault.error), " ", argument.fault.message);
+  const { value } = argument;
+  return row(labelOf(name), arg.about, valueWithUnit(rawText(value), unitOf(arg, value, system)), { given: true });
+};
+
+const omittedRow = (name: string, arg: ArgData, system: System): HTMLElement => {
+  const preset = defaultText(arg, system);
+  if (preset !== "") return row(labelOf(name), arg.about, preset, { given: false });
+  const needed = arg.presence === "required" && arg.shape.type !== "repeat";
+  const text = needed ? h("span", { class: "fault" }, "is blank") : quiet("left out");
+  return row(labelOf(name), arg.about, text, { given: true });
+};
+
+const isBlank = (argument: ReadArgument): boolean =>
+  "value" in argument && (argument.value === null || argument.value === "");
+
+/** The system that a call names; US where it names none or can't be read. */
+const systemOf = (definition: CellFunction, args: readonly ReadArgument[]): System => {
+  const units = args[placedArgs(definition).findIndex(([name]) => name === "units")];
+  const named = units !== undefined && "value" in units ? units.value : "";
+  return typeof named === "string" && named.trim().toUpperCase() === "SI" ? "SI" : "US";
+};
+
+const listOf = (rows: readonly HTMLElement[]): Child =>
+  rows.length === 0 ? undefined : [h("h4", {}, "Arguments"), h("dl", { class: "arguments" }, rows)];
+
+/** Arguments as they went into a calculation. */
+export const explainedArguments = (args: readonly ExplainedArg[]): Child => listOf(args.map(explainedRow));
+
+/** Arguments as read from the formula, where the call can't be worked or refuses them. */
+export const readArguments = (definition: CellFunction, args: readonly ReadArgument[]): Child => {
+  const system = systemOf(definition, args);
+  return listOf(
+    placedArgs(definition).map(([name, arg], place) => {
+      const argument = args[place];
+      return argument === undefined || isBlank(argument)
+        ? omittedRow(name, arg, system)
+        : givenRow(name, arg, argument, system);
+    }),
+  );
+};
