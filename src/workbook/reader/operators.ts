@@ -85,9 +85,9 @@ function order(left: CellValue, right: CellValue): number | Unread {
   const b = filled(right, left);
   if (rank(a) !== rank(b)) return rank(a) - rank(b);
   if (typeof a === "string" && typeof b === "string") return textOrder(a.toLowerCase(), b.toLowerCase());
-  const gap = Number(a) - Number(b);
-  const near = Number(Number(a).toPrecision(15)) === Number(Number(b).toPrecision(15));
-  return near && gap !== 0 ? UNREADABLE : gap;
+  const [x, y] = [Number(a), Number(b)];
+  const near = x !== y && Math.abs(x - y) < 1e-13 * Math.max(Math.abs(x), Math.abs(y));
+  return near && Number(x.toPrecision(15)) === Number(y.toPrecision(15)) ? UNREADABLE : x - y;
 }
 
 /** Sorting other than plain letters and digits is the locale's affair. */
@@ -138,10 +138,13 @@ const cellAt = (matrix: ValueMatrix, row: number, column: number): CellValue => 
   return cell === undefined ? fault("#N/A") : cell;
 };
 
+const isSingle = (matrix: ValueMatrix): boolean => matrix.length === 1 && matrix[0]?.length === 1;
+
 /** Works cell by cell over two values; a single row, column or cell is repeated, a missing cell is #N/A. */
 export function spread(left: Value, right: Value, work: (a: CellValue, b: CellValue) => CellValue | Unread): Answer {
   const a = matrixOf(left);
   const b = matrixOf(right);
+  if (isSingle(a) && isSingle(b)) return work(a[0]?.[0] ?? null, b[0]?.[0] ?? null);
   const rows = Math.max(a.length, b.length);
   const columns = Math.max(a[0]?.length ?? 0, b[0]?.length ?? 0);
   if (rows * columns > MOST_CELLS_WORKED) return UNREADABLE;
@@ -155,7 +158,7 @@ export function spread(left: Value, right: Value, work: (a: CellValue, b: CellVa
     }
     result.push(line);
   }
-  return rows === 1 && columns === 1 ? (result[0]?.[0] ?? null) : result;
+  return result;
 }
 
 const MOST_CELLS_WORKED = 40_000;
