@@ -28,13 +28,13 @@ export interface Cycle {
   readonly evaporatingPressure: number;
   /** Pa */
   readonly condensingPressure: number;
-  readonly suction: State;
+  readonly suction: PhaseState;
   readonly isentropicDischarge: State;
   readonly discharge: State;
   /** Saturated vapour and liquid at the condensing pressure */
   readonly dew: PhaseState;
   readonly bubble: PhaseState;
-  readonly liquid: State;
+  readonly liquid: PhaseState;
   /** Cooling, compressor work, heat rejected, J/kg */
   readonly cooling: number;
   readonly work: number;
@@ -69,6 +69,23 @@ function beside(fluid: Fluid, pressure: number, temperature: number, phase: "liq
   return singlePhase(fluid, pressure, temperature, phase);
 }
 
+/** Compression from the suction state to the pressure of the condenser's dew point. */
+function compress(fluid: Fluid, suction: PhaseState, dew: PhaseState, efficiency: number) {
+  // Almost always the gas leaves superheated: then both discharge states lie on the isobar above the dew point.
+  const isentropicDischarge: State =
+    suction.entropy >= dew.entropy
+      ? alongIsobar(fluid, dew, suction.entropy, "entropy")
+      : stateByEntropy(fluid, dew.pressure, suction.entropy);
+  const work = (isentropicDischarge.enthalpy - suction.enthalpy) / efficiency;
+  if (efficiency === 1) return { isentropicDischarge, discharge: isentropicDischarge, work };
+  const enthalpy = suction.enthalpy + work;
+  const discharge: State =
+    isentropicDischarge.phase === "vapour"
+      ? alongIsobar(fluid, isentropicDischarge, enthalpy, "enthalpy")
+      : stateByEnthalpy(fluid, dew.pressure, enthalpy);
+  return { isentropicDischarge, discharge, work };
+}
+
 /**
  * The cycle between two dew temperatures.
  *
@@ -86,18 +103,7 @@ export function cycle(input: CycleInput): Cycle {
       : saturatedStateAtPressure(fluid, evaporatingPressure, "dew");
   const dew = saturatedStateAtPressure(fluid, condensingPressure, "dew");
   const bubble = saturatedStateAtPressure(fluid, condensingPressure, "bubble");
-  // Almost always the gas leaves superheated: then both discharge states lie on the isobar above the dew point.
-  const isentropicDischarge =
-    suction.entropy >= dew.entropy
-      ? alongIsobar(fluid, dew, suction.entropy, "entropy")
-      : stateByEntropy(fluid, condensingPressure, suction.entropy);
-  const work = (isentropicDischarge.enthalpy - suction.enthalpy) / efficiency;
-  const discharge =
-    efficiency === 1
-      ? isentropicDischarge
-      : isentropicDischarge.phase === "vapour"
-        ? alongIsobar(fluid, isentropicDischarge, suction.enthalpy + work, "enthalpy")
-        : stateByEnthalpy(fluid, condensingPressure, suction.enthalpy + work);
+  const { isentropicDischarge, discharge, work } = compress(fluid, suction, dew, efficiency);
   const liquid = subcooling > 0 ? beside(fluid, condensingPressure, bubble.temperature - subcooling, "liquid") : bubble;
   const cooling = suction.enthalpy - liquid.enthalpy;
   const rejected = discharge.enthalpy - liquid.enthalpy;

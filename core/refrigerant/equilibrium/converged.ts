@@ -1,6 +1,8 @@
 import type { BlendData, FluidData, PairData } from "../data/fluidData";
-import type { BlendParts, Mixture } from "../helmholtz/mixture";
-import { blendParts, compileBlend, compileMixture, compilePure } from "../helmholtz/mixture";
+import type { BlendParts } from "../helmholtz/blendParts";
+import { blendParts } from "../helmholtz/blendParts";
+import type { Mixture } from "../helmholtz/mixture";
+import { compileBlend, compileMixture, compilePure } from "../helmholtz/mixture";
 import type { Substance } from "../helmholtz/substance";
 import { phaseState } from "../helmholtz/substance";
 import type { Curve } from "./blend";

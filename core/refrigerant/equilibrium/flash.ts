@@ -70,6 +70,41 @@ function phaseDensity(m: Mixture, x: Float64Array, T: number, pressure: number, 
   return density;
 }
 
+/** The working space of a flash, and its present point. */
+interface FlashPoint {
+  share: number;
+  liquid: number;
+  vapour: number;
+  residual: number;
+  readonly logK: Float64Array;
+  readonly x: Float64Array;
+  readonly y: Float64Array;
+  /** Differences of ln fugacity, liquid less vapour */
+  readonly g: Float64Array;
+  readonly other: Float64Array;
+}
+
+/** Splits the blend by the present K values and compares the fugacities of both phases. */
+function evaluateFlash(m: Mixture, temperature: number, pressure: number, at: FlashPoint): void {
+  const { logK, x, y, g, other } = at;
+  const z = m.parts.moleFractions;
+  for (let i = 0; i < z.length; i++) y[i] = Math.exp(logK[i]!);
+  at.share = vapourShare(z, y);
+  for (let i = 0; i < z.length; i++) {
+    x[i] = z[i]! / (1 + at.share * (y[i]! - 1));
+    y[i]! *= x[i]!;
+  }
+  at.liquid = phaseDensity(m, x, temperature, pressure, at.liquid);
+  logFugacities(m, x, at.liquid, g);
+  at.vapour = phaseDensity(m, y, temperature, pressure, at.vapour);
+  logFugacities(m, y, at.vapour, other);
+  at.residual = 0;
+  for (let i = 0; i < z.length; i++) {
+    g[i]! -= other[i]!;
+    at.residual = Math.max(at.residual, Math.abs(g[i]!));
+  }
+}
+
 /**
  * Isothermal two-phase flash: equal fugacities by successive substitution on ln K, sharpened by Broyden's update of the
  * Jacobian (C. G. Broyden (1965) Math. Comput. 19:577-593).
@@ -84,42 +119,25 @@ export function isothermalFlash(
   pressure: number,
   start: FlashStart,
 ): FlashResult | undefined {
-  const z = m.parts.moleFractions;
-  const n = z.length;
+  const n = m.parts.moleFractions.length;
+  const [x, y, g, other] = [new Float64Array(n), new Float64Array(n), new Float64Array(n), new Float64Array(n)];
   const logK = Float64Array.from(start.logK);
-  const [x, y, K] = [new Float64Array(n), new Float64Array(n), new Float64Array(n)];
-  const [fL, fV] = [new Float64Array(n), new Float64Array(n)];
-  const g = new Float64Array(n);
+  const at: FlashPoint = { share: 0, liquid: start.liquid, vapour: start.vapour, residual: 1, logK, x, y, g, other };
   // d(g) / d(ln K): successive substitution takes it for minus one.
   const jacobian = new Float64Array(n * n);
   for (let i = 0; i < n; i++) jacobian[i * n + i] = -1;
   let step: Float64Array | undefined;
-  let { liquid, vapour } = start;
   let best: FlashResult | undefined;
   for (let passes = 1; passes <= MOST_PASSES; passes++) {
-    for (let i = 0; i < n; i++) K[i] = Math.exp(logK[i]!);
-    const share = vapourShare(z, K);
-    for (let i = 0; i < n; i++) {
-      x[i] = z[i]! / (1 + share * (K[i]! - 1));
-      y[i] = K[i]! * x[i]!;
-    }
-    liquid = phaseDensity(m, x, temperature, pressure, liquid);
-    logFugacities(m, x, liquid, fL);
-    vapour = phaseDensity(m, y, temperature, pressure, vapour);
-    logFugacities(m, y, vapour, fV);
-    let residual = 0;
-    for (let i = 0; i < n; i++) {
-      g[i] = fL[i]! - fV[i]!;
-      residual = Math.max(residual, Math.abs(g[i]!));
-    }
-    if (!Number.isFinite(residual)) return undefined;
-    if (residual < ACCEPTED && !(best && best.residual <= residual)) {
+    evaluateFlash(m, temperature, pressure, at);
+    const { residual, share, liquid, vapour } = at;
+    if (!Number.isFinite(residual) || (best && residual >= best.residual)) break;
+    if (residual < ACCEPTED)
       best = { vapourShare: share, x: x.slice(), y: y.slice(), liquid, vapour, residual, passes };
-      if (residual < TOLERANCE) return best;
-    } else if (best) return best;
+    if (residual < TOLERANCE) break;
     if (step) broyden(jacobian, step, g);
     step = Float64Array.from(g, (value) => -value);
-    if (!linearSolve(Float64Array.from(jacobian), step)) return best;
+    if (!linearSolve(Float64Array.from(jacobian), step)) break;
     for (let i = 0; i < n; i++) logK[i]! += Math.max(-0.5, Math.min(0.5, step[i]!));
   }
   return best;

@@ -13,6 +13,9 @@ export type State = PhaseState | TwoPhaseState;
 /** How near (relative) to a pure fluid's saturation pressure the state counts as on the line. */
 const ON_THE_LINE = 1e-8;
 
+/** Below this, Pa, nothing but a perfect vacuum is left. */
+const LEAST_PRESSURE = 1;
+
 const kelvin = (value: number) => `${Number(value.toFixed(3))} K`;
 const pascal = (value: number) => `${Number(value.toPrecision(7))} Pa`;
 
@@ -25,8 +28,12 @@ export function checkRange(fluid: Fluid, pressure: number, temperature: number):
       `from ${kelvin(fluid.coldest)} to ${kelvin(limit)}`,
       kelvin(temperature),
     );
-  if (!(pressure > 0 && pressure <= highest))
-    throw outside(`${fluid.name} pressure (absolute)`, `above 0 Pa, at most ${pascal(highest)}`, pascal(pressure));
+  if (!(pressure >= LEAST_PRESSURE && pressure <= highest))
+    throw outside(
+      `${fluid.name} pressure (absolute)`,
+      `from ${pascal(LEAST_PRESSURE)} to ${pascal(highest)}`,
+      pascal(pressure),
+    );
 }
 
 /** What a pressure and a temperature select. */

@@ -27,6 +27,7 @@ export const stateByEnthalpy = (fluid: Fluid, pressure: number, enthalpy: number
   stateBy(fluid, pressure, enthalpy, "enthalpy");
 
 function stateBy(fluid: Fluid, pressure: number, target: number, coordinate: Coordinate): State {
+  if (!Number.isFinite(target)) return refuse(fluid, target, coordinate, pressure);
   const log = Math.log(pressure);
   // Above the saturation lines, or below their coldest pressure (where only vapour is in range), one bracket serves.
   if (!(log <= fluid.dew.highest && log >= fluid.dew.lowest)) return bracketed(fluid, pressure, target, coordinate);

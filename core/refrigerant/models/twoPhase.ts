@@ -1,3 +1,4 @@
+import { outside } from "../../numeric/outside";
 import { isothermalFlash } from "../equilibrium/flash";
 import type { Mixture } from "../helmholtz/mixture";
 import { mixtureState } from "../helmholtz/mixture";
@@ -79,7 +80,8 @@ export function glideState(fluid: Fluid, mixture: Mixture, temperature: number, 
     liquid: between(curveDensity(dew, "liquid", temperature), curveDensity(bubble, "liquid", temperature)),
     vapour: between(curveDensity(dew, "vapour", temperature), curveDensity(bubble, "vapour", temperature)),
   });
-  if (!found) throw new Error(`${fluid.name}: no two-phase state found at ${temperature} K and ${pressure} Pa`);
+  if (!found)
+    throw outside(`${fluid.name} two-phase state`, "one whose flash converges", `${pressure} Pa at ${temperature} K`);
   const mass = (fractions: ArrayLike<number>) =>
     mixture.parts.components.reduce((sum, part, i) => sum + fractions[i]! * part.molarMass, 0);
   const share = Math.min(1, Math.max(0, found.vapourShare));
