@@ -1,0 +1,113 @@
+import { describe, expect, test } from "vitest";
+import { lookUp } from "../../core/kernel/catalogue";
+import { CATALOGUE } from "../../core/catalogue";
+import { compile } from "../../core/kernel/evaluate";
+import { explain } from "../../core/kernel/explain";
+import { workingLines } from "../../core/kernel/working";
+import { counted, listed, scanSentence } from "../../src/taskpane/model/summary";
+import { symbolOf, titleOf, workingTree, type WorkingNode } from "../../src/taskpane/model/tree";
+import { contrast, pageTheme } from "../../src/taskpane/theme";
+import { report, type SheetNotes } from "../../src/workbook/report";
+
+const A1 = { sheet: "S", row: 0, column: 0 };
+const NOTHING: SheetNotes = { raised: [], cells: [], failing: [], unread: [], stale: [] };
+const USED: SheetNotes = { ...NOTHING, cells: [{ address: A1, formula: "=X()", ids: ["X"] }] };
+
+describe("The sentence of a scan", () => {
+  test("says that nothing uses the functions", () => {
+    expect(scanSentence(report([NOTHING]))).toBe("No cell of this workbook uses these functions yet.");
+  });
+
+  test("says that no caution is raised", () => {
+    expect(scanSentence(report([USED]))).toBe("No caution is raised. 1 cell uses these functions.");
+  });
+
+  test("counts notes by severity and cells that fail", () => {
+    const raised = ["Notice", "Danger", "Danger"].map((severity, at) => ({
+      caution: { code: `C${String(at)}`, severity, text: `text ${String(at)}` },
+      id: "X",
+      address: A1,
+    }));
+    const failing = [{ address: A1, error: "#VALUE!" }];
+    expect(scanSentence(report([{ ...USED, raised, failing }]))).toBe(
+      "3 notes: 2 Danger and 1 Notice. 1 cell uses these functions, 1 fails.",
+    );
+  });
+});
+
+test("Counts and lists read as words", () => {
+  expect([counted(1, "cell"), counted(1200, "cell"), counted(2, "copy", "copies")]).toEqual([
+    "1 cell",
+    "1,200 cells",
+    "2 copies",
+  ]);
+  expect([listed([]), listed(["a"]), listed(["a", "b", "c"])]).toEqual(["", "a", "a, b and c"]);
+});
+
+describe("The working as a tree", () => {
+  const stepsOf = (id: string, ...raw: readonly unknown[]): ReturnType<typeof explain> => {
+    const definition = lookUp(CATALOGUE, id);
+    if (definition === undefined) throw new Error(`no ${id}`);
+    return explain(compile(definition), raw, CATALOGUE);
+  };
+  const numbers = (nodes: readonly WorkingNode[]): readonly string[] =>
+    nodes.flatMap(({ line, below }) => [line.number, ...numbers(below)]);
+
+  test("holds every line once, in order, below its group", () => {
+    const { steps } = stepsOf("CYCLE.STATES", "R-410A", 45, 105);
+    const { nodes, left } = workingTree(steps, "US", 200);
+    expect(numbers(nodes)).toEqual(workingLines(steps, "US").map(({ number }) => number));
+    expect(
+      nodes.every(({ line, below }) => below.every((inner) => inner.line.number.startsWith(`${line.number}.`))),
+    ).toBe(true);
+    expect(left).toBe(0);
+  });
+
+  test("is cut after so many lines and says how many are left", () => {
+    const { steps } = stepsOf("CYCLE.STATES", "R-410A", 45, 105);
+    const all = workingLines(steps, "US").length;
+    const { nodes, left } = workingTree(steps, "US", 3);
+    expect(numbers(nodes)).toHaveLength(3);
+    expect(left).toBe(all - 3);
+  });
+
+  test("tells an equation's value in the base unit where the cell has another", () => {
+    const { steps } = stepsOf("PIPE.VELOCITY", 40, "2 in");
+    const [velocity] = workingTree(steps, "US", 200).nodes.filter(({ line }) => line.form !== undefined);
+    expect(velocity?.base).toMatch(/^1\.18\d* m\/s$/);
+    const [metric] = workingTree(steps, "SI", 200).nodes.filter(({ line }) => line.form !== undefined);
+    expect(metric?.base).toBeUndefined();
+  });
+
+  test("parts a title from its form, and a symbol from a relation", () => {
+    const line = { number: "1", numbers: "", value: "", unit: "", source: "" };
+    expect(titleOf({ ...line, says: "Mean velocity: v = Q / A", form: "v = Q / A" })).toBe("Mean velocity");
+    expect(symbolOf({ ...line, says: "", form: "v = Q / A" })).toBe("v");
+    expect(symbolOf({ ...line, says: "", form: "1 / sqrt(f) = 2" })).toBeUndefined();
+  });
+});
+
+describe("The host's theme", () => {
+  test("gives its colours and the scheme that they make", () => {
+    expect(pageTheme({ bodyBackgroundColor: "#262626", bodyForegroundColor: "#FFFFFF" })).toEqual({
+      scheme: "dark",
+      background: "rgb(38 38 38)",
+      foreground: "rgb(255 255 255)",
+    });
+    expect(pageTheme({ bodyBackgroundColor: "e6e6e6", bodyForegroundColor: "262626" })?.scheme).toBe("light");
+  });
+
+  test("is passed over where it is missing, broken, or can't be read", () => {
+    expect(pageTheme(undefined)).toBeUndefined();
+    expect(pageTheme({})).toBeUndefined();
+    expect(pageTheme({ bodyBackgroundColor: "white", bodyForegroundColor: "#000000" })).toBeUndefined();
+    expect(pageTheme({ bodyBackgroundColor: "#777777", bodyForegroundColor: "#888888" })).toBeUndefined();
+  });
+
+  test("is judged by the contrast of the accessibility guidelines: black on white is 21 to 1", () => {
+    expect(contrast([0, 0, 0], [255, 255, 255])).toBeCloseTo(21, 10);
+    // Known borderline of the guidelines: #767676 on white is the lightest grey above 4.5.
+    expect(contrast([0x76, 0x76, 0x76], [255, 255, 255])).toBeGreaterThan(4.5);
+    expect(contrast([0x77, 0x77, 0x77], [255, 255, 255])).toBeLessThan(4.5);
+  });
+});

@@ -1,0 +1,56 @@
+import { describe, expect, test } from "vitest";
+import { panelEngine } from "../../src/taskpane/engine";
+import { readSelected, type Selected } from "../../src/taskpane/model/selected";
+import { callLog } from "../../src/workbook/log";
+import { at } from "../workbook/fakeWorkbook";
+import { makeBook, type Book } from "./page/book";
+
+const engine = panelEngine(callLog());
+
+async function loop(): Promise<Book> {
+  const book = makeBook(["Loop"], engine);
+  book.type("Loop", "A1", "flow");
+  book.type("Loop", "B1", 90);
+  book.type("Loop", "B2", '=WARMBACK.PIPE.VELOCITY(B1,"2 in")');
+  book.type("Loop", "B3", "=SUM(B1)");
+  book.type("Loop", "D4", '=WARMBACK.CYCLE.STATES("R-410A",45,105)');
+  await book.calculate();
+  return book;
+}
+
+const read = (book: Book, text: string): Promise<Selected> => readSelected(book.workbook, at("Loop", text), engine);
+
+describe("The selected cell", () => {
+  test("is nothing where no cell is selected", async () => {
+    expect(await readSelected((await loop()).workbook, undefined, engine)).toEqual({ state: "nothing" });
+  });
+
+  test("without a call of ours is another's, whatever it holds", async () => {
+    const book = await loop();
+    for (const cell of ["A1", "B3", "Z9"]) expect((await read(book, cell)).state).toBe("other");
+  });
+
+  test("with a call of ours is read with its value", async () => {
+    const selected = await read(await loop(), "B2");
+    expect(selected).toMatchObject({ state: "ours", reading: { checked: true, stale: false } });
+    if (selected.state === "ours") expect(selected.reading.calls[0]?.args).toEqual([{ value: 90 }, { value: "2 in" }]);
+  });
+
+  test("inside a spill leads to the cell that spills", async () => {
+    const selected = await read(await loop(), "F7");
+    expect(selected).toMatchObject({ state: "ours", address: at("Loop", "D4"), inSpill: at("Loop", "F7") });
+  });
+
+  test("beside a spill belongs to no one", async () => {
+    const book = await loop();
+    book.type("Loop", "L7", "a remark");
+    expect((await read(book, "L7")).state).toBe("other");
+  });
+
+  test("whose spill was changed behind its first cell is out of date", async () => {
+    const book = await loop();
+    expect(await read(book, "D4")).toMatchObject({ reading: { stale: false } });
+    book.hold("Loop", "E6", 1);
+    expect(await read(book, "D4")).toMatchObject({ reading: { stale: true } });
+  });
+});
