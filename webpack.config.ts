@@ -35,10 +35,7 @@ const addIn: Configuration = {
   },
   resolve: { extensions: [".ts", ".js"] },
   module: {
-    rules: [
-      { test: /\.ts$/, loader: "esbuild-loader", options: { target: TARGET } },
-      { test: /\.css$/, type: "asset/resource", generator: { filename: "[name][ext]" } },
-    ],
+    rules: [{ test: /\.ts$/, loader: "esbuild-loader", options: { target: TARGET } }],
   },
   optimization: { emitOnErrors: true, minimizer: [new EsbuildPlugin({ target: TARGET })] },
   plugins: [derivedPlugin(productionHost())],

@@ -1,0 +1,67 @@
+/** What a function's published checks show of it: its working, equations, data and sources. */
+import type { CellFunction, Check } from "../../../core/kernel/cellFunction";
+import { rawByPlace } from "../../../core/kernel/describe";
+import type { AnyEquation, AnyRelation } from "../../../core/kernel/equation";
+import { explain, type Explanation } from "../../../core/kernel/explain";
+import type { Source } from "../../../core/kernel/reference";
+import type { LookupStep, PropertyStep, Step } from "../../../core/kernel/steps";
+import { CATALOGUE, COMPILED } from "../compiled";
+
+export type Printed = AnyEquation | AnyRelation;
+
+export interface WorkedCheck {
+  readonly check: Check;
+  readonly told: Explanation;
+}
+
+export interface Gathered {
+  readonly worked: readonly WorkedCheck[];
+  /** Equations and relations in the order in which the checks meet them, each once. */
+  readonly equations: readonly Printed[];
+  readonly lookups: readonly LookupStep[];
+  readonly properties: readonly PropertyStep[];
+  /** Every source that the function leans on, each once. */
+  readonly sources: readonly Source[];
+}
+
+const flat = (steps: readonly Step[]): readonly Step[] =>
+  steps.flatMap((step) => (step.type === "group" ? flat(step.steps) : [step]));
+
+const once = <T>(items: readonly T[], keyOf: (item: T) => string): readonly T[] =>
+  [...new Map(items.map((item) => [keyOf(item), item] as const).reverse()).values()].reverse();
+
+const sourceKey = (source: Source): string => (typeof source === "string" ? source : `${source.key}|${source.where}`);
+
+const printedIn = (step: Step): readonly Printed[] => {
+  if (step.type === "equation") return [step.equation];
+  return step.type === "relation" ? [step.relation] : [];
+};
+
+const workCheck = (definition: CellFunction, check: Check): WorkedCheck => {
+  const compiled = COMPILED.get(definition.id);
+  if (compiled === undefined) throw new Error(`${definition.id} is not in the catalogue`);
+  return { check, told: explain(compiled, rawByPlace(definition, check.at), CATALOGUE) };
+};
+
+export const gather = (definition: CellFunction): Gathered => {
+  const worked = definition.checks.map((check) => workCheck(definition, check));
+  const steps = worked.flatMap(({ told }) => flat(told.steps));
+  const equations = once(steps.flatMap(printedIn), ({ form }) => form);
+  const lookups = steps.filter((step) => step.type === "lookup");
+  const properties = steps.filter((step) => step.type === "property");
+  const sources = [
+    ...equations.map(({ source }) => source),
+    ...lookups.map(({ source }) => source),
+    ...properties.map(({ source }) => source),
+    ...(definition.sources ?? []),
+    ...definition.cautions.map(({ rule }) => rule.source),
+    ...definition.checks.map(({ from }) => from),
+  ];
+  return {
+    worked,
+    equations,
+    lookups: once(lookups, ({ table }) => table),
+    properties: once(properties, ({ property, substance }) => `${property} of ${substance}`),
+    sources: once(sources, sourceKey),
+  };
+};
