@@ -1,3 +1,4 @@
+import { parseReference } from "../workbook/reader/reference";
 import { isRefusal, tokens } from "../workbook/reader/tokens";
 import type { Token } from "../workbook/reader/tokens";
 import type { FunctionsMetadata } from "./metadata";
@@ -34,18 +35,31 @@ const rewrite = (formula: string, change: (token: Token) => string): string => {
   return found.map((token, at) => formula.slice(starts[at], token.start) + change(token)).join("") + rest;
 };
 
-const isPlainName = ({ kind, text }: Token): boolean => kind === "reference" && /^[\p{L}_][\p{L}\p{N}_.]*$/u.test(text);
+const isPlainName = ({ kind, text }: Token): boolean => {
+  const meaning = kind === "reference" ? parseReference(text) : undefined;
+  return meaning?.kind === "name" && meaning.sheet === undefined && !meaning.spill;
+};
 
-/** The variables that LET and LAMBDA bring in: a name that fills an argument before the last, in lower case. */
+/** An open bracket: the function that it belongs to, in capitals, and the argument that is being read. */
+interface Bracket {
+  readonly name: string;
+  argument: number;
+}
+
+/** The variables that LET (every other argument) and LAMBDA (all but the last) bring in, in lower case. */
 const variablesOf = (found: readonly Token[]): ReadonlySet<string> => {
   const variables = new Set<string>();
-  const open: boolean[] = [];
+  const open: Bracket[] = [];
   found.forEach((token, at) => {
     const before = found[at - 1];
-    if (token.kind === "(") open.push(before?.kind === "function" && /^(LET|LAMBDA)$/i.test(before.text));
+    const bracket = open.at(-1);
+    if (token.kind === "(")
+      open.push({ name: before?.kind === "function" ? before.text.toUpperCase() : "", argument: 0 });
     else if (token.kind === ")") open.pop();
+    else if (token.kind === "," && bracket !== undefined) bracket.argument += 1;
     const alone = (before?.kind === "(" || before?.kind === ",") && found[at + 1]?.kind === ",";
-    if (open.at(-1) === true && alone && isPlainName(token)) variables.add(token.text.toLowerCase());
+    const named = bracket?.name === "LAMBDA" || (bracket?.name === "LET" && bracket.argument % 2 === 0);
+    if (alone && named && isPlainName(token)) variables.add(token.text.toLowerCase());
   });
   return variables;
 };

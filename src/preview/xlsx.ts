@@ -84,7 +84,11 @@ const sheetFrom = (sheet: Worksheet, texts: FormulaTexts): SheetData => {
       if (read !== undefined) cells.push(read);
     });
   });
-  const view = (sheet.views[0] ?? {}) as { state?: string; xSplit?: number; ySplit?: number };
+  const view = ((sheet.views as typeof sheet.views | null)?.[0] ?? {}) as {
+    state?: string;
+    xSplit?: number;
+    ySplit?: number;
+  };
   const frozen = view.state === "frozen";
   const columns = (sheet.columns as readonly { width?: number }[] | null) ?? [];
   const print = printOf(sheet);

@@ -12,6 +12,7 @@ import { engineBook } from "./snapshot";
 
 /** The engine's services that the preview uses; they exist once a first workbook is there. */
 export interface Services {
+  readonly instances: IUniverInstanceService;
   readonly commands: ICommandService;
   readonly model: FormulaDataModel;
   readonly definedNames: IDefinedNamesService;
@@ -37,6 +38,7 @@ export interface OpenBook {
 const servicesOf = (univer: Univer): Services => {
   const injector = univer.__getInjector();
   return {
+    instances: injector.get(IUniverInstanceService),
     commands: injector.get(ICommandService),
     model: injector.get(FormulaDataModel),
     definedNames: injector.get(IDefinedNamesService),
@@ -75,7 +77,7 @@ export const openBook = (univer: Univer, log: CallLog, first: BookData): OpenBoo
       return sheet;
     },
     replace: (data) => {
-      const instances = univer.__getInjector().get(IUniverInstanceService);
+      const { instances } = services;
       instances.disposeUnit(workbook.getUnitId());
       log.clear();
       workbook = create(data);

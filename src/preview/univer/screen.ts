@@ -34,11 +34,11 @@ const registerPlugins = (
 ): void => {
   univer.registerPlugin(UniverDocsPlugin);
   univer.registerPlugin(UniverRenderEnginePlugin);
-  univer.registerPlugin(UniverUIPlugin, { container, disableAutoFocus: true, ribbonType: "simple" });
+  univer.registerPlugin(UniverUIPlugin, { container, ribbonType: "simple" });
   univer.registerPlugin(UniverDocsUIPlugin);
   univer.registerPlugin(UniverFormulaEnginePlugin, { function: classes });
   univer.registerPlugin(UniverSheetsPlugin);
-  univer.registerPlugin(UniverSheetsUIPlugin, { disableAutoFocus: true, disableForceStringAlert: true });
+  univer.registerPlugin(UniverSheetsUIPlugin, { disableForceStringAlert: true });
   univer.registerPlugin(UniverSheetsNumfmtPlugin);
   univer.registerPlugin(UniverSheetsNumfmtUIPlugin);
   univer.registerPlugin(UniverSheetsFormulaPlugin, {

@@ -44,6 +44,12 @@ const unreadable = (open: OpenBook, formula: string): string | undefined => {
   return `the formula can't be read: ${isRefusal(found) ? found.why : "check brackets, commas and quotes"}`;
 };
 
+/** Undo and redo work on the workbook that has the focus; without a screen nothing gives it one. */
+const inFocus = (open: OpenBook, command: string): void => {
+  open.services.instances.focusUnit(open.unitId());
+  open.services.commands.syncExecuteCommand(command);
+};
+
 /** The reading half of a book. */
 const readingOf = (
   open: OpenBook,
@@ -116,8 +122,8 @@ export const wrapBook = (univer: Univer, log: CallLog, first: BookData): SheetBo
     },
     selection: () => selectedCell(open),
     select: (cell) => selectCell(open, cell),
-    undo: () => void open.services.commands.syncExecuteCommand(UndoCommand.id),
-    redo: () => void open.services.commands.syncExecuteCommand(RedoCommand.id),
+    undo: () => inFocus(open, UndoCommand.id),
+    redo: () => inFocus(open, RedoCommand.id),
     settled: settling.settled,
     onSelection: watch.onSelection,
     onChange: watch.onChange,

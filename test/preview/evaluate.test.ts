@@ -1,0 +1,109 @@
+/** The evaluator over the real engine, with the fixture's functions. */
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import type { SheetBook } from "../../src/preview/book";
+import { emptySheet } from "../../src/preview/data";
+import { evaluateFormulas, evaluateWorkbook } from "../../src/preview/evaluate";
+import { fixtureSet, newBook } from "./support";
+
+const { warmback } = fixtureSet();
+let book: SheetBook;
+beforeAll(() => {
+  book = newBook();
+});
+afterAll(() => book.dispose());
+
+const one = async (formula: string) => (await evaluateFormulas(book, [formula], warmback))[0];
+
+describe("A formula", () => {
+  test("gives its value under its own text, a missing equals sign or not", async () => {
+    expect(await one("=WARMBACK.TEST.DOUBLE(4)+SUM(1,2)")).toEqual({
+      formula: "=WARMBACK.TEST.DOUBLE(4)+SUM(1,2)",
+      value: 11,
+      cautions: [],
+    });
+    expect(await one("1/3")).toEqual({ formula: "1/3", value: 1 / 3, cautions: [] });
+  });
+
+  test.each([
+    ["a text", '="a "&1', "a 1"],
+    ["a boolean", "=1<2", true],
+    ["an empty cell as 0", "=A1", 0],
+  ])("can give %s", async (_what, formula, value) => {
+    expect(await one(formula)).toMatchObject({ value });
+  });
+
+  test("that spills gives a matrix, with an error inside as an object", async () => {
+    expect(await one("=WARMBACK.TEST.TABLE(2)")).toMatchObject({
+      value: [
+        ["row 1", 0],
+        ["row 2", 1 / 3],
+      ],
+    });
+    expect(await one("=WARMBACK.TEST.GAPS()")).toMatchObject({
+      value: [
+        ["a", "", 0],
+        ["b", { code: "#N/A", message: "outside the table" }, 3],
+      ],
+    });
+  });
+
+  test("that our function refuses gives its message; another error says what it means", async () => {
+    expect(await one("=WARMBACK.TEST.DOUBLE()")).toMatchObject({
+      error: { code: "#VALUE!", message: "value: is blank" },
+    });
+    expect(await one("=NOSUCH(1)")).toMatchObject({ error: { code: "#NAME?", message: /unknown/ } });
+  });
+
+  test("tells the cautions of all calls inside it, each once", async () => {
+    const big = (value: number) => ({ code: "BIG", severity: "Caution", text: `${String(value)} is over 100` });
+    expect(await one("=WARMBACK.TEST.DOUBLE(WARMBACK.TEST.DOUBLE(150))+WARMBACK.TEST.DOUBLE(150)")).toMatchObject({
+      value: 900,
+      cautions: [big(150), big(300)],
+    });
+  });
+
+  test.each(["=1+", "=)(", '="abc', "={1,2", "=[", "=@#$%^&", "=WARMBACK.TEST.DOUBLE(1"])(
+    "that can't be read (%s) is an error like others",
+    async (formula) => {
+      expect(await one(formula)).toMatchObject({ formula, error: { code: expect.stringMatching(/^#/) as string } });
+    },
+  );
+});
+
+test("Many formulas come back in order, and one that can't be read spoils none after it", async () => {
+  const lines = Array.from({ length: 620 }, (_, at) => (at % 50 === 7 ? "=[" : `=WARMBACK.TEST.DOUBLE(${String(at)})`));
+  const results = await evaluateFormulas(book, lines, warmback);
+  expect(results.map(({ formula }) => formula)).toEqual(lines);
+  results.forEach((result, at) => {
+    if (at % 50 === 7) expect(result.error?.message).toMatch(/can't be read/);
+    else expect(result.value).toBe(at * 2);
+  });
+});
+
+test("A workbook's formulas are calculated afresh and told with their addresses, sheet by sheet and row by row", async () => {
+  const cell = (row: number, column: number, content: number | string) => ({
+    row,
+    column,
+    value: typeof content === "number" ? content : 99,
+    ...(typeof content === "string" && { formula: content }),
+  });
+  const results = await evaluateWorkbook(
+    book,
+    {
+      sheets: [
+        {
+          ...emptySheet("Inputs"),
+          cells: [cell(4, 0, "=B1*2"), cell(0, 1, 60), cell(3, 3, "=WARMBACK.TEST.DOUBLE(flow)")],
+        },
+        { ...emptySheet("Pool loop"), cells: [cell(0, 0, "=Inputs!A5+1")] },
+      ],
+      names: [{ name: "flow", refersTo: "Inputs!$B$1" }],
+    },
+    warmback,
+  );
+  expect(results).toEqual([
+    { address: "Inputs!D4", formula: "=WARMBACK.TEST.DOUBLE(flow)", value: 120, cautions: [] },
+    { address: "Inputs!A5", formula: "=B1*2", value: 120, cautions: [] },
+    { address: "'Pool loop'!A1", formula: "=Inputs!A5+1", value: 121, cautions: [] },
+  ]);
+});

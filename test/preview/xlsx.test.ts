@@ -1,0 +1,109 @@
+/** Workbooks through .xlsx files and through the engine, and back. */
+import { expect, test } from "vitest";
+import type { BookData, SheetData } from "../../src/preview/data";
+import { emptySheet } from "../../src/preview/data";
+import { formulaTexts } from "../../src/preview/formulas";
+import { starterData } from "../../src/preview/starter";
+import { readXlsx, writeXlsx } from "../../src/preview/xlsx";
+import { SMALL } from "../workbook/contractSheets";
+import { fixtureSet, newBook } from "./support";
+
+const { metadata } = fixtureSet();
+const texts = formulaTexts("WARMBACK", metadata);
+
+const calculation: SheetData = {
+  ...emptySheet("Pool loop"),
+  cells: [
+    { row: 0, column: 0, value: "Fernhill Hall (invented)", look: { bold: true, size: 14, color: "#1f3a5f" } },
+    {
+      row: 1,
+      column: 1,
+      value: 40,
+      format: "0.00",
+      look: { fill: "#fff4d6", align: "right", edges: { bottom: { style: "thin", color: "#b59b4c" } } },
+      validation: {
+        type: "decimal",
+        operator: "between",
+        formulae: [1, 200],
+        prompt: "1 to 200 gpm",
+        showInputMessage: true,
+      },
+    },
+    { row: 2, column: 1, value: "2 in", validation: { type: "list", formulae: ['"1 1/2 in,2 in"'], allowBlank: true } },
+    { row: 3, column: 1, value: true },
+    { row: 4, column: 1, value: "007", look: { wrap: true, verticalAlign: "top" } },
+    { row: 5, column: 1, value: null, formula: "=WARMBACK.TEST.DOUBLE(flow)" },
+    { row: 6, column: 1, value: null, formula: "=WARMBACK.TEST.TABLE(3)" },
+    { row: 6, column: 4, value: null, formula: '=WARMBACK.TEST.FAIL("outside")' },
+    { row: 7, column: 4, value: null, formula: "=LET(x,B2,x+1)" },
+  ],
+  widths: { 0: 24, 1: 12 },
+  heights: { 0: 30 },
+  frozenRows: 1,
+  merged: [{ row: 0, column: 0, rows: 1, columns: 2 }],
+  print: { area: "A1:F20", landscape: true, fitToWidth: true, titleRows: "1:1", footer: "Page &P" },
+};
+
+const original: BookData = {
+  sheets: [calculation, { ...emptySheet("Hidden"), hidden: true, cells: [{ row: 0, column: 0, value: 1 }] }],
+  names: [{ name: "flow", refersTo: "'Pool loop'!$B$2" }],
+};
+
+const byPlace = (sheet: SheetData | undefined) =>
+  [...(sheet?.cells ?? [])]
+    .filter((cell) => cell.value !== null || cell.formula !== undefined)
+    .sort((a, b) => a.row - b.row || a.column - b.column);
+
+test("A workbook comes back from the engine and from a file as it went in", async () => {
+  const book = newBook();
+  book.load(original);
+  await book.settled();
+  const kept = book.data();
+  const again = await readXlsx(await writeXlsx(kept, texts), texts);
+  for (const data of [kept, again]) {
+    const [sheet, hidden] = data.sheets;
+    expect(sheet).toMatchObject({
+      name: "Pool loop",
+      widths: { 0: 24, 1: 12 },
+      heights: { 0: 30 },
+      frozenRows: 1,
+      merged: calculation.merged,
+      print: calculation.print,
+    });
+    expect(hidden).toMatchObject({ name: "Hidden", hidden: true });
+    expect(data.names).toEqual(original.names);
+    expect(byPlace(sheet).filter(({ formula }) => formula === undefined)).toMatchObject(
+      calculation.cells.filter(({ formula }) => formula === undefined),
+    );
+    expect(byPlace(sheet).flatMap(({ formula }) => formula ?? [])).toEqual(
+      calculation.cells.flatMap(({ formula }) => formula ?? []),
+    );
+  }
+  const results = byPlace(again.sheets[0]).filter(({ formula }) => formula !== undefined);
+  expect(results.map(({ value }) => value)).toEqual([80, "row 1", "#N/A", 41]);
+  book.load(again);
+  await book.settled();
+  const table = book.read({ sheet: "Pool loop", row: 6, column: 1, rows: 3, columns: 2 });
+  expect(table.values).toEqual([
+    ["row 1", 0],
+    ["row 2", 1 / 3],
+    ["row 3", 2 / 3],
+  ]);
+  book.dispose();
+});
+
+test("A starter sheet keeps names, looks, rules and print set-up through a file", async () => {
+  const { sheet, names } = starterData(SMALL, SMALL.name, new Set());
+  const again = await readXlsx(await writeXlsx({ sheets: [sheet], names }, texts), texts);
+  expect(again.names).toEqual([
+    { name: "small_flow", refersTo: "'Small sheet'!$B$2" },
+    { name: "small_block", refersTo: "'Small sheet'!$A$2:$C$4" },
+  ]);
+  expect(byPlace(again.sheets[0])).toMatchObject(byPlace(sheet));
+  expect(again.sheets[0]?.print).toEqual(SMALL.print);
+});
+
+test("A file that is no workbook is refused with a plain sentence", async () => {
+  const bytes = new TextEncoder().encode("not a workbook");
+  await expect(readXlsx(bytes.buffer, texts)).rejects.toThrow("this file can't be read as an .xlsx workbook");
+});
