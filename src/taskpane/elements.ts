@@ -51,8 +51,8 @@ export function shape(path: string): SVGElement {
 const keyed = (root: Element): readonly HTMLElement[] => [...root.querySelectorAll<HTMLElement>("[data-key]")];
 
 /**
- * Puts new children in the place of old ones. What had the focus keeps it by its `data-key`; where it is gone, the nearest
- * heading that can take the focus gets it. Disclosures stay as they were opened or closed by hand.
+ * Puts new children in the place of old ones. What had the focus keeps it by its `data-key`; where it is gone, the
+ * heading of the view gets it. Disclosures stay as they were opened or closed by hand.
  */
 export function replace(root: HTMLElement, ...children: readonly Child[]): void {
   const active = document.activeElement;
@@ -71,7 +71,7 @@ export function replace(root: HTMLElement, ...children: readonly Child[]): void 
   }
   if (!focused) return;
   const same = key === undefined ? undefined : keyed(root).find((element) => element.dataset["key"] === key);
-  (same ?? root.querySelector<HTMLElement>("[tabindex='-1']"))?.focus();
+  (same ?? root.closest(".view")?.querySelector<HTMLElement>("[tabindex='-1']"))?.focus();
 }
 
 /** Lets the keyboard scroll what doesn't fit: boxes of the class `wide` that overflow become focusable, others don't. */
@@ -103,6 +103,8 @@ export function action(label: string, run: () => Promise<void> | void, options: 
   return h(
     "fluent-button",
     {
+      // The control has this role of itself; only an attribute shows it to checkers too.
+      role: "button",
       "data-key": options.key,
       appearance: options.primary === true ? "primary" : "outline",
       "aria-label": options.name,

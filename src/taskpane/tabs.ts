@@ -42,6 +42,13 @@ export function tabs(all: readonly Tab[], label: string): readonly HTMLElement[]
     all[at]?.view.show();
   }
 
+  // A closed pane's page lives on in a shared runtime: its view rests until it shows again.
+  document.addEventListener("visibilitychange", () => {
+    const view = chosen === undefined ? undefined : all[chosen]?.view;
+    if (document.hidden) view?.hide();
+    else view?.show();
+  });
+
   const keydown = (event: Event): void => {
     if (!(event instanceof KeyboardEvent) || chosen === undefined) return;
     const move = MOVES[event.key];

@@ -64,7 +64,7 @@ const exampleParts = (desk: Desk, definition: CellFunction): readonly Child[] =>
   const button = action("Insert at the selected cell", run, {
     key: `insert ${definition.id}`,
     primary: true,
-    name: `Insert ${definition.id} at the selected cell`,
+    name: `Insert at the selected cell: ${definition.id}`,
   });
   return [
     h("h4", {}, "Example"),

@@ -19,7 +19,7 @@ const card = (desk: Desk, starter: StarterSheet, key: string): HTMLElement => {
     h(
       "p",
       { class: "actions" },
-      action("Insert sheet", insert, { key: `${key} ${starter.id}`, name: `Insert the sheet ${starter.name}` }),
+      action("Insert sheet", insert, { key: `${key} ${starter.id}`, name: `Insert sheet: ${starter.name}` }),
     ),
   );
 };
