@@ -138,6 +138,7 @@ export const admitRows = (
   desk: Desk,
 ): readonly Readonly<Record<string, unknown>>[] => {
   const matrix: RawMatrix = Array.isArray(raw) ? (raw as RawMatrix) : [[raw as RawScalar]];
+  for (const line of matrix) for (const cell of line) passErrors(cell, name);
   const header = readHeader(shape, matrix[0] ?? [], name);
   const columns: readonly Column[] = header ?? Object.keys(shape.columns).map((key) => ({ key, unit: "" }));
   const lines = matrix

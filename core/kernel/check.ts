@@ -32,15 +32,16 @@ const isRow = (first: CellOut, row: string | number): boolean =>
     ? Math.abs(first - row) <= 1e-9 * Math.max(1, Math.abs(row))
     : folded(String(first)) === folded(String(row));
 
+/** A column's head without the unit behind it. */
+const withoutUnit = (head: string): string => head.replace(/\s*\([^()]*(?:\([^()]*\))?[^()]*\)$/, "");
+
 const cellAt = (out: Out, row: string | number, column?: string): CellOut => {
   if (!Array.isArray(out)) return absent("table");
   const matrix = out as readonly (readonly CellOut[])[];
   const line = matrix.find(([first = ""]) => isRow(first, row));
   if (column === undefined) return (matrix.length === 1 ? undefined : line?.[1]) ?? absent(`row ${row}`);
   const heads = matrix[0] ?? [];
-  const place = heads.findIndex(
-    (head) => folded(String(head).replace(/\s*\([^()]*(?:\([^()]*\))?[^()]*\)$/, "")) === folded(column),
-  );
+  const place = heads.findIndex((head) => folded(withoutUnit(String(head))) === folded(withoutUnit(column)));
   return (place < 0 ? undefined : line?.[place]) ?? absent(`column ${column} in row ${row}`);
 };
 

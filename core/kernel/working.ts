@@ -1,4 +1,5 @@
 /** Steps as rows of a table: number, what, with the numbers in, value, unit, source. */
+import { inSystem } from "./fault";
 import type { GridCell } from "./result";
 import { KINDS, fromBase, show, showNumber, type KindName, type System } from "./quantity";
 import { cite } from "./reference";
@@ -104,7 +105,10 @@ const line = (step: Exclude<Step, { type: "group" }>, number: string, system: Sy
 export const workingLines = (steps: readonly Step[], system: System, before = ""): readonly WorkingLine[] =>
   steps.flatMap((step, place) => {
     const number = `${before}${place + 1}`;
-    if (step.type !== "group") return [line(step, number, system)];
-    const head = { number, says: step.title, numbers: "", value: "", unit: "", source: "" };
+    if (step.type !== "group") {
+      const told = line(step, number, system);
+      return [{ ...told, says: inSystem(told.says, system), numbers: inSystem(told.numbers, system) }];
+    }
+    const head = { number, says: inSystem(step.title, system), numbers: "", value: "", unit: "", source: "" };
     return [head, ...workingLines(step.steps, system, `${number}.`)];
   });

@@ -41,3 +41,58 @@ export const outsideHazenWilliams = caution({
   say: ({ water }, show) =>
     `Hazen–Williams was fitted to turbulent water near 60 °F; at ${show(water, "temperature")} prefer Darcy–Weisbach.`,
 });
+
+export const littleSuctionHead = caution({
+  code: "PIPE-LITTLE-SUCTION-HEAD",
+  severity: "Warning",
+  source: "hydraulicsTexts",
+  about: "Suction head near what pool pumps need: cavitation.",
+  needs: { answer: "head" },
+  when: ({ answer }) => answer < us("head", 15),
+  say: ({ answer }, show) =>
+    `${show(answer, "head")} of suction head available: the pump maker's requirement plus a margin of about ${show(us("head", 2), "head")} must stay below it, else the pump cavitates. Self-priming limits are tighter still.`,
+});
+
+export const hotPlastic = caution({
+  code: "PIPE-HOT-PLASTIC",
+  severity: "Danger",
+  source: "machinerysHandbook",
+  about: "PVC carrying water above 110 °F keeps half of its strength or less.",
+  needs: { water: "temperature" },
+  when: ({ water }) => water > us("temperature", 110),
+  say: ({ water }, show) =>
+    `At ${show(water, "temperature")} PVC keeps half of its strength or less, and no threaded joints are allowed: scald and burst. When the flow stops, a tube can reach the discharge gas's temperature: flow interlock and a stub without plastic are needed.`,
+});
+
+export const plasticTest = caution({
+  code: "PIPE-NO-AIR-TEST",
+  severity: "Danger",
+  source: "commonPractice",
+  about: "Never test plastic pipe with compressed air.",
+  needs: { answer: "pressure drop" },
+  when: () => true,
+  say: () =>
+    "Test with water only: compressed air or gas shatters plastic pipe. Fittings, unions and valves may be rated lower than the pipe.",
+});
+
+export const contestedExpansion = caution({
+  code: "PIPE-EXPANSION-SPREAD",
+  severity: "Notice",
+  source: "plasticsManual",
+  about: "Expansion coefficients of PVC differ by source.",
+  needs: { answer: "expansion" },
+  when: () => true,
+  say: ({ answer }, show) =>
+    `Sources print 0.336 to 0.375 in per 10 °F and 100 ft; this uses 0.360. The change may be ${show(answer * (0.336 / 0.36), "expansion")} to ${show(answer * (0.375 / 0.36), "expansion")}.`,
+});
+
+export const solventCement = caution({
+  code: "PIPE-SOLVENT-CEMENT",
+  severity: "Warning",
+  source: "cementTable",
+  about: "Solvent cement and primer: vapour and fire.",
+  needs: {},
+  when: () => true,
+  say: () =>
+    "Cement and primer give off flammable, harmful vapour: ventilation, gloves, no flame. The cement's label governs times and quantities.",
+});

@@ -91,3 +91,58 @@ export const boreByWall = equation({
   source: "identity",
   code: (x) => x.Do - 2 * x.w,
 });
+
+const Qp = symbol("water flow", "water flow", 1e-4, 0.05);
+const H = symbol("head", "head", 1, 60);
+const rho = symbol("density", "density of the water", 950, 1001);
+
+export const pumpPower = equation({
+  name: "Power of a pump",
+  form: "P = rho * g * Q * H / e",
+  gives: "electric power",
+  takes: { rho, Q: Qp, H, e: symbol("fraction", "efficiency", 0.1, 1) },
+  constants: { g: GRAVITY },
+  source: "hydraulicsTexts",
+  code: (x) => (x.rho * GRAVITY * x.Q * x.H) / x.e,
+});
+
+export const suctionHead = equation({
+  name: "Net positive suction head available",
+  form: "N = (pa - pv) / (rho * g) - z - hs",
+  gives: "head",
+  takes: {
+    pa: symbol("pressure", "pressure of the air on the water", 6e4, 1.05e5),
+    pv: symbol("pressure", "vapour pressure of the water", 600, 2e4),
+    rho,
+    z: symbol("head", "water surface below the pump", -3, 5),
+    hs: symbol("head", "head lost in the suction line", 0, 3),
+  },
+  constants: { g: GRAVITY },
+  source: "hydraulicsTexts",
+  code: (x) => (x.pa - x.pv) / (x.rho * GRAVITY) - x.z - x.hs,
+});
+
+export const deratedPressure = equation({
+  name: "Derated pressure",
+  form: "p = p73 * s",
+  gives: "pressure drop",
+  takes: {
+    p73: symbol("pressure drop", "rating at 73 °F", 1e6, 6e6),
+    s: symbol("fraction", "share left at the temperature", 0.2, 1),
+  },
+  source: "plasticsManual",
+  code: (x) => x.p73 * x.s,
+});
+
+/** 0.360 in per 10 °F and 100 ft, as a coefficient per K. */
+export const PVC_EXPANSION = (0.36 / 12 / 100 / 10) * 1.8;
+
+export const expansionOf = equation({
+  name: "Thermal expansion",
+  form: "dL = a * L * dT",
+  gives: "expansion",
+  takes: { L, dT: symbol("temperature difference", "rise of temperature", -40, 60) },
+  constants: { a: PVC_EXPANSION },
+  source: "plasticsManual",
+  code: (x) => PVC_EXPANSION * x.L * x.dT,
+});

@@ -1,7 +1,26 @@
 import { catalogueOf } from "../kernel/catalogue";
 import { bore } from "./functions/bore";
+import { cement } from "./functions/cement";
+import { cure } from "./functions/cure";
+import { expansion } from "./functions/expansion";
 import { headLoss } from "./functions/headLoss";
+import { npsh } from "./functions/npsh";
+import { pumpPower } from "./functions/pumpPower";
+import { rating } from "./functions/rating";
 import { size } from "./functions/size";
+import { support } from "./functions/support";
 import { velocity } from "./functions/velocity";
 
-export const pipe = catalogueOf([bore, velocity, headLoss, size]);
+export const pipe = catalogueOf([
+  bore,
+  velocity,
+  headLoss,
+  size,
+  pumpPower,
+  npsh,
+  rating,
+  expansion,
+  support,
+  cure,
+  cement,
+]);

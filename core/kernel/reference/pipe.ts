@@ -37,4 +37,34 @@ export const pipe = references({
     full: "ANSI/APSP-15 (residential pools: suction 6 ft/s, return 8 ft/s) and ISPSC 2021 section 311.3; the limits depend on the edition that is law at the place.",
     seen: "copied",
   },
+  machinerysHandbook: {
+    short: "Machinery's Handbook 31",
+    full: "Machinery's Handbook, 31st edition, table 14: temperature derating of PVC pipe; pipe data sheets differ in the last digit at 110 and 130 °F.",
+    seen: "copied",
+  },
+  hangerTable: {
+    short: "hanger spacing table",
+    full: "Hanger spacing for PVC pipe, Schedules 40 and 80, as printed in plastics technical manuals. Local codes may ask for closer supports (3 ft up to 1 in, 4 ft above).",
+    seen: "opened",
+  },
+  cementTable: {
+    short: "ASTM D2855 practice",
+    full: "Set, cure and coverage of PVC solvent cement as printed in plastics manuals after ASTM D2855 practice; makers print other times for fast cements: the cement's label governs.",
+    seen: "opened",
+  },
+  plasticsManual: {
+    short: "plastics technical manuals",
+    full: "Worked examples of PVC derating and expansion in plastics technical manuals; expansion coefficients printed there run from 0.336 to 0.375 in per 10 °F and 100 ft.",
+    seen: "opened",
+  },
+  hydraulicsTexts: {
+    short: "texts of hydraulics",
+    full: "Identities of textbook hydraulics: pump power Q·H·ρ·g/efficiency, affinity laws, net positive suction head.",
+    seen: "copied",
+  },
+  npshRows: {
+    short: "fluids 1.3.1, chemicals 1.5.2",
+    full: "Net positive suction head from the US Standard Atmosphere 1976 (fluids 1.3.1) and IAPWS-95 vapour pressure and density (chemicals 1.5.2), open-source Python libraries (MIT).",
+    seen: "opened",
+  },
 });

@@ -107,4 +107,34 @@ export const refrigeration = references({
     full: "US Code of Federal Regulations, title 40, part 82 subpart F (section 608: certified technicians, no venting) and part 84 (technology transitions: 88 FR 73098, 88 FR 88825, 89 FR 100381). In motion: check the state at the date of work.",
     seen: "copied",
   },
+  cutler2013: {
+    short: "Cutler et al. 2013",
+    full: "D. Cutler, J. Winkler, N. Kruis, C. Christensen, M. Brandemuehl: Improved modeling of residential air conditioners and heat pumps for energy calculations, NREL/TP-5500-56354, 2013; single-speed coefficients as carried in public simulation code.",
+    seen: "copied",
+  },
+  ahri210: {
+    short: "AHRI 210/240",
+    full: "ANSI/AHRI Standard 210/240: Performance rating of unitary air-conditioning and air-source heat pump equipment (rating at 95 °F outdoors, 80 °F dry bulb and 67 °F wet bulb indoors; EER and SEER).",
+    seen: "memory",
+  },
+  condenserSelection: {
+    short: "condenser selection practice",
+    full: "Heat rejection relations of condenser selection practice: capacity + 3,413 × kW (suction-cooled), capacity + 2,545 × brake horsepower (open).",
+    seen: "opened",
+  },
+  erbs1983: {
+    short: "Erbs, Klein & Beckman 1983",
+    full: "D. G. Erbs, S. A. Klein, W. A. Beckman: Estimation of degree-days and ambient temperature bin data from monthly-average temperatures, ASHRAE Journal 25(6), 1983, 60–65; coefficients from memory, checked against degree-days of ten typical years.",
+    seen: "memory",
+  },
+  tmy3: {
+    short: "NREL TMY3",
+    full: "S. Wilcox, W. Marion: Users manual for TMY3 data sets, NREL/TP-581-43156, 2008; monthly means and degree-days worked from the hourly files.",
+    seen: "opened",
+  },
+  fullLoadHours: {
+    short: "equivalent full-load hours table",
+    full: "Equivalent full-load cooling hours by city and building type, United States, commercial ranges for schools and offices; and metering of 60 homes showing that published hours overstate the use of oversized units.",
+    seen: "opened",
+  },
 });

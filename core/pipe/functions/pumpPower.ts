@@ -1,0 +1,42 @@
+import { quantity } from "../../kernel/argument";
+import { cellFunction } from "../../kernel/cellFunction";
+import { WATER_FLOW } from "../../kernel/glossary";
+import { us } from "../../kernel/quantity";
+import { of } from "../../kernel/result";
+import { densityOfWater } from "../../water/equations";
+import { pumpPower as equationOfPower } from "../equations";
+
+/** Density is taken at 60 °F: within 0.5 % for any pool. */
+const WATER = us("temperature", 60);
+
+export const pumpPower = cellFunction({
+  id: "PIPE.PUMPPOWER",
+  topic: "pipe",
+  summary: "Power that a pump takes for a flow and a head.",
+  finds: ["horsepower", "pump energy", "wire to water"],
+  remarks: [
+    "With the pump's efficiency alone the answer is shaft power; with wire-to-water efficiency it is electrical power. 1 hp = 0.7457 kW.",
+  ],
+  args: {
+    flow: WATER_FLOW,
+    head: quantity("head", "total head of the pump", { from: 0, usual: [us("head", 3), us("head", 150)] }),
+    efficiency: quantity("fraction", "efficiency: pump alone, or wire to water", {
+      above: 0,
+      to: 1,
+      usual: [0.2, 0.85],
+    }),
+  },
+  gives: of("electric power", "power"),
+  cautions: [],
+  checks: [
+    {
+      at: { flow: 50, head: 50, efficiency: 0.6 },
+      gives: 0.785,
+      within: 0.004,
+      from: "hydraulicsTexts",
+      remark: "50 × 50/(3,960 × 0.6) = 1.052 hp",
+    },
+  ],
+  work: ({ flow, head, efficiency }, { step }) =>
+    step(equationOfPower, { rho: step(densityOfWater, { T: WATER }), Q: flow, H: head, e: efficiency }),
+});
