@@ -1,0 +1,85 @@
+/** Parts that every starter sheet shares: head, people, revisions, checks. */
+import { COLUMNS, computed, gap, heading, input, type Line } from "./build";
+
+/** Rows that stay in sight: title, master check, legend, column heads. */
+export const FROZEN_ROWS = 4;
+
+const initials = "initials";
+
+/** Title, master check over the keys of the checks, legend and column heads: exactly the frozen rows. */
+export const head = (title: string, firstCheck: string, lastCheck: string): readonly Line[] => [
+  heading("title", title),
+  {
+    key: "masterCheck",
+    label: "Master check",
+    value: `=IF(COUNTIF([${firstCheck}]:[${lastCheck}],"OK")=ROWS([${firstCheck}]:[${lastCheck}]),"OK","LOOK AT THE CHECKS")`,
+    style: "Check Cell",
+    source: "=WARMBACK.NOTE.EDITION()",
+    note: "All checks at the foot of this sheet must read OK.",
+  },
+  {
+    label: "Legend",
+    value: "type here",
+    style: "Input",
+    unit: "input",
+    source: "grey: calculated, don't type · bold frame: results · double frame: checks",
+  },
+  {
+    label: "Quantity",
+    labelStyle: "Heading 3",
+    value: "Value",
+    style: "Heading 3",
+    unit: "Unit",
+    source: "Source or method",
+    note: "Note",
+  },
+];
+
+/** Who made, checked and approved the sheet. */
+export const people = (project: string, marked: string): readonly Line[] => [
+  heading("part", "About"),
+  input("project", "Project", project, "", { note: marked }),
+  input("madeBy", "Made by", "", initials),
+  input("checkedBy", "Checked by", "", initials, { note: "Another person than who made it." }),
+  input("approvedBy", "Approved by", "", initials),
+  input("dateMade", "Date", "", "date"),
+  gap,
+];
+
+/** The check that maker and checker differ. */
+export const twoPeople = (key: string): Line =>
+  computed(
+    key,
+    "Checker is another person than the maker",
+    '=IF(OR([checkedBy]="",[madeBy]<>[checkedBy]),"OK","CHECK")',
+    "",
+    {
+      style: "Check Cell",
+      note: "Blank until the sheet is checked.",
+    },
+  );
+
+/** A revision block of three lines. */
+export const revisions: readonly Line[] = [
+  heading("part", "Revisions"),
+  {
+    label: "Revision",
+    labelStyle: "Heading 3",
+    value: "Date",
+    style: "Heading 3",
+    unit: "By",
+    source: "What changed",
+    note: "Checked",
+  },
+  ...["A", "B", "C"].map((letter): Line => ({
+    label: letter,
+    value: "",
+    style: "Input",
+    source: letter === "A" ? "First issue" : "",
+  })),
+];
+
+/** Widths of the five columns, in characters. */
+export const WIDTHS: readonly number[] = [34, 15, 14, 40, 46];
+
+export const LAST_COLUMN = COLUMNS.at(-1) ?? "E";
