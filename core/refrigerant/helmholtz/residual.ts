@@ -108,6 +108,13 @@ export function setIsotherm(r: Residual, tau: number): void {
 
 /** alpha and its first two delta derivatives (times delta, delta^2) on the present isotherm, into out[0..2]. */
 export function alongIsotherm(r: Residual, delta: number): void {
+  analyticAlong(r, delta);
+  if (r.gaussians.length > 0) addGaussians(r, delta, false);
+  if (r.nonAnalytic.length > 0) addNonAnalytic(r, delta, false);
+}
+
+/** The power and exponential terms of `alongIsotherm`. */
+function analyticAlong(r: Residual, delta: number): void {
   const { l, first, degree, slots, out } = r;
   let a0 = 0;
   let a1 = 0;
@@ -142,8 +149,6 @@ export function alongIsotherm(r: Residual, delta: number): void {
   out[0] = a0;
   out[1] = a1;
   out[2] = a2;
-  if (r.gaussians.length > 0) addGaussians(r, delta, false);
-  if (r.nonAnalytic.length > 0) addNonAnalytic(r, delta);
 }
 
 /** alpha and all first and second derivatives (made dimensionless by delta and tau) on the present isotherm, into out. */
@@ -180,6 +185,7 @@ export function residualAt(r: Residual, delta: number): void {
   out[3] = at;
   out[4] = adt;
   out[5] = att;
-  alongIsotherm(r, delta);
+  analyticAlong(r, delta);
   if (r.gaussians.length > 0) addGaussians(r, delta, true);
+  if (r.nonAnalytic.length > 0) addNonAnalytic(r, delta, true);
 }

@@ -20,13 +20,18 @@ export function densityBetween(
 ): number {
   const at: PressureSlot = { pressure: 0, byDensity: 0 };
   let density = start;
+  let last = 0;
   for (let pass = 0; pass < 100; pass++) {
     pressureAt(s, temperature, density, at);
     const miss = pressure - at.pressure;
     if (miss > 0) low = density;
     else high = density;
     const step = miss / (density * at.byDensity);
-    if (Math.abs(step) < 1e-9 && at.byDensity > 0) return density * (1 + step);
+    // Newton squares its error: the step after this one would be about step^3 / last^2.
+    const settled =
+      Math.abs(step) < 1e-9 || (Math.abs(step) < 1e-3 && Math.abs(step * step * step) < 1e-13 * last * last);
+    if (settled && at.byDensity > 0) return density * Math.exp(step);
+    last = step;
     const next = density * Math.exp(Math.max(-0.7, Math.min(0.7, step)));
     const halved = !(at.byDensity > 0) || !(next > low) || !(next < high);
     density = halved ? (high > 4 * low ? Math.sqrt(low * high) : (low + high) / 2) : next;
