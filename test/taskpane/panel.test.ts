@@ -231,6 +231,20 @@ describe.skipIf(!here)("The panel", { timeout: 30_000 }, () => {
       expect(await page.evaluate(() => document.activeElement?.tagName)).toBe("H2");
     });
 
+    test("shows the first rows of a long table and says how many more there are", async () => {
+      await open();
+      await page.evaluate(async () => {
+        globalThis.book.type("Notes", "A1", '=WARMBACK.REFRIG.CHART("R-410A",20,120,2)');
+        await globalThis.book.calculate();
+      });
+      await tab("Explain");
+      await select("Notes", "A1");
+      await page.locator("#view-explain table").waitFor();
+      // 20 to 120 by 2 is 51 rows below the header.
+      expect(await page.locator("#view-explain tbody tr").count()).toBe(14);
+      expect(await shown()).toContain("37 more rows in the sheet.");
+    });
+
     test("leads from a cell of a table to the formula that spills it", async () => {
       await open();
       await tab("Explain");
