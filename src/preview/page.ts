@@ -1,11 +1,14 @@
 import type {} from "./shim-page";
+import { STARTER_SHEETS } from "../sheets";
 import type { Workbook } from "../workbook/port";
 import { emptySheet } from "./data";
+import type { BookData } from "./data";
 import type { FunctionsMetadata } from "./metadata";
 import { formulaTexts } from "./formulas";
 import { connectFiles } from "./page/files";
 import { followScheme, movablePanel } from "./page/layout";
 import { connectMessage } from "./page/message";
+import { starterData } from "./starter";
 import { startOnScreen } from "./univer/screen";
 import { previewWorkbook } from "./workbook";
 
@@ -31,6 +34,14 @@ const addScript = (source: string): Promise<void> =>
     document.body.append(script);
   });
 
+/** What a first visit shows: the first starter sheet, worked out. */
+const firstBook = (): BookData => {
+  const [starter] = STARTER_SHEETS;
+  if (starter === undefined) return { sheets: [emptySheet("Sheet1")], names: [] };
+  const { sheet, names } = starterData(starter, starter.name, new Set());
+  return { sheets: [sheet], names };
+};
+
 const start = async (): Promise<void> => {
   const { warmback, warmbackShim } = globalThis;
   if (warmback === undefined || warmbackShim === undefined) throw new Error("functions.js didn't load");
@@ -39,7 +50,7 @@ const start = async (): Promise<void> => {
   const metadata = (await answer.json()) as FunctionsMetadata;
   const { namespace } = warmback;
   const set = { namespace, metadata, associated: warmbackShim.associated };
-  const book = startOnScreen(element("sheet"), set, { sheets: [emptySheet("Sheet1")], names: [] });
+  const book = startOnScreen(element("sheet"), set, firstBook());
   followScheme(book.setDark);
   connectMessage(book, element("message"), (id, args) => warmback.explain(id, args).cautions.length);
   connectFiles(book, formulaTexts(namespace, metadata), {

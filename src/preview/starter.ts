@@ -54,6 +54,23 @@ const validationOf = (rule: Validation, address: string): ValidationData => ({
   errorStyle: "stop",
 });
 
+/** Height of a row of the standard font, in points. */
+const LINE_POINTS = 15;
+/** Characters of usual text that fit where the width says one digit: letters are a little narrower than digits. */
+const LETTERS_PER_DIGIT = 1.05;
+
+/** Rows whose wrapped texts need more than one line get the height for them: no host is asked to measure. */
+const heightsOf = (starter: StarterSheet): Readonly<Record<number, number>> => {
+  const heights: Record<number, number> = {};
+  for (const { row, column, cell } of placedCells(starter)) {
+    if (cell.wrap !== true || typeof cell.content !== "string") continue;
+    const letters = (starter.widths[column] ?? 8) * LETTERS_PER_DIGIT;
+    const lines = Math.ceil(cell.content.length / letters);
+    if (lines > 1) heights[row] = Math.max(heights[row] ?? 0, lines * LINE_POINTS + 3);
+  }
+  return heights;
+};
+
 export interface StarterData {
   readonly sheet: SheetData;
   /** Names for the whole workbook. */
@@ -79,14 +96,14 @@ export const starterData = (starter: StarterSheet, title: string, taken: Readonl
   const cells = placedCells(starter).map(({ row, column, cell }) => {
     const { content, style, format, wrap, validation } = cell;
     const formula = typeof content === "string" && content.startsWith("=") ? content : undefined;
-    const look = { ...(style && LOOKS[style]), ...(wrap === true && { wrap, verticalAlign: "top" as const }) };
+    const look: Look = { verticalAlign: "middle", ...(style && LOOKS[style]), ...(wrap === true && { wrap }) };
     const address = cellsText({ row, column, rows: 1, columns: 1 });
     return {
       row,
       column,
       value: formula === undefined ? content : null,
       ...(formula !== undefined && { formula: inlineNames(formula, references) }),
-      ...(Object.keys(look).length > 0 && { look }),
+      look,
       ...(format !== undefined && { format }),
       ...(validation !== undefined && { validation: validationOf(validation, address) }),
     };
@@ -95,6 +112,7 @@ export const starterData = (starter: StarterSheet, title: string, taken: Readonl
     ...emptySheet(title),
     cells,
     widths: Object.fromEntries(starter.widths.entries()),
+    heights: heightsOf(starter),
     frozenRows: starter.frozenRows,
     print: starter.print,
     names: own,
