@@ -1,29 +1,36 @@
 /** The bibliography keys behind a refrigerant's properties. */
 import type { SourceKey } from "../kernel/reference";
+import { PURE_FLUIDS } from "./data/fluids/index";
+import { PAIRS } from "./data/pairs";
+import { TRANSPORT } from "./data/transport";
 import { isPure, type Fluid } from "./models/refrigerant";
 
-const EQUATIONS: Readonly<Record<string, SourceKey>> = {
-  "R-22": "kamei1995",
-  "R-32": "tillnerRothYokozeki1997",
-  "R-125": "lemmonJacobsen2005",
-  "R-134a": "tillnerRothBaehr1994",
-  "R-143a": "lemmonJacobsen2000",
-  "R-290": "lemmonMcLindenWagner2009",
-  "R-600a": "buckerWagner2006",
-  "R-744": "spanWagner1996",
-  "R-1234yf": "lemmonAkasaka2022",
-  "R-1234ze(E)": "tholLemmon2016",
+const LATEST_FIRST: readonly SourceKey[] = ["bell2023", "bell2022", "lemmonJacobsen2004"];
+
+/** The equation of state of a pure refrigerant, or of a blend the latest paper among its pairs' mixture models. */
+export const equationSource = (fluid: Fluid): SourceKey => {
+  const names = fluid.components.map((part) => part.fluid.name);
+  if (isPure(fluid)) return fluid.components[0]?.fluid.source ?? "coolprop8";
+  const pairs = PAIRS.filter(({ first, second }) => names.includes(first) && names.includes(second));
+  const keys = pairs.map(({ source }) => source);
+  return LATEST_FIRST.find((key) => keys.includes(key)) ?? "lemmonJacobsen2004";
 };
 
-/** The equation of state of a pure refrigerant, or the mixture model of a blend. */
-export const equationSource = (fluid: Fluid): SourceKey => {
-  if (isPure(fluid)) return EQUATIONS[fluid.name] ?? "coolprop8";
-  const holds = (name: string): boolean => fluid.components.some((part) => part.fluid.name === name);
-  if (!holds("R-1234yf")) return "lemmonJacobsen2004";
-  return holds("R-32") || holds("R-125") ? "bell2023" : "bell2022";
-};
+const distinct = (keys: readonly SourceKey[]): readonly SourceKey[] => [...new Set(keys)];
 
 /** Every source that refrigerant properties may rest on. */
-export const EQUATION_SOURCES: readonly SourceKey[] = [
-  ...new Set<SourceKey>([...Object.values(EQUATIONS), "lemmonJacobsen2004", "bell2022", "bell2023"]),
-];
+export const EQUATION_SOURCES: readonly SourceKey[] = distinct([
+  ...PURE_FLUIDS.map(({ source }) => source),
+  ...PAIRS.map(({ source }) => source),
+]);
+
+/** Every source that viscosity, conductivity and surface tension may rest on. */
+export const TRANSPORT_SOURCES: readonly SourceKey[] = distinct([
+  ...TRANSPORT.flatMap(({ viscosity, conductivity, surfaceTension }) => [
+    viscosity.source,
+    conductivity.source,
+    surfaceTension.source,
+  ]),
+  "blendTransport",
+  "weinaugKatz1943",
+]);

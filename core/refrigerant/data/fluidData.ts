@@ -1,3 +1,5 @@
+import type { SourceKey } from "../../kernel/reference";
+
 /** One term n tau^t delta^d exp(-delta^l) exp(-tau^m) of a residual Helmholtz energy; a factor is absent where its l or m is 0. */
 export type PowerTerm = readonly [n: number, t: number, d: number, l: number, m?: number];
 
@@ -40,7 +42,8 @@ export interface IdealData {
 export interface FluidData {
   readonly name: string;
   readonly formula: string;
-  readonly source: string;
+  /** Where the equation of state is published. */
+  readonly source: SourceKey;
   /** The equation's expected uncertainty, as its authors' summary gives it (from memory, the papers were not at hand). */
   readonly uncertainty: string;
   readonly molarMass: number;
@@ -66,7 +69,7 @@ export interface PairData {
   readonly gammaV: number;
   readonly factor: number;
   readonly departure: readonly PowerTerm[];
-  readonly source: string;
+  readonly source: SourceKey;
 }
 
 /** A blend by its parts' mass fractions. */

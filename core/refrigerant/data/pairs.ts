@@ -1,9 +1,6 @@
 import type { PairData, PowerTerm } from "./fluidData";
 
 // Departure functions: rows n, t, d, l of n tau^t delta^d exp(-delta^l).
-// Sources: Eric W. Lemmon, Richard T. Jacobsen (2004) J. Phys. Chem. Ref. Data 33:593-620 doi:10.1063/1.1649997 (HFC pairs);
-// Ian H. Bell (2022) J. Phys. Chem. Ref. Data 51:013103 doi:10.1063/5.0086060 (R-1234yf / R-134a);
-// Ian H. Bell (2023) J. Phys. Chem. Ref. Data 52:013101 doi:10.1063/5.0135368 (R-32 and R-125 with R-1234yf).
 const R32_R125: readonly PowerTerm[] = [
   [-0.0072955, 4.5, 2, 1],
   [0.078035, 0.57, 5, 1],
@@ -52,7 +49,7 @@ export const PAIRS: readonly PairData[] = [
     gammaV: 1.00509341280861,
     factor: 1,
     departure: R32_R125,
-    source: "Lemmon and Jacobsen 2004",
+    source: "lemmonJacobsen2004",
   },
   {
     first: "R-32",
@@ -63,7 +60,7 @@ export const PAIRS: readonly PairData[] = [
     gammaV: 1.037663,
     factor: 1,
     departure: R32_R1234YF,
-    source: "Bell 2023",
+    source: "bell2023",
   },
   {
     first: "R-32",
@@ -74,7 +71,7 @@ export const PAIRS: readonly PairData[] = [
     gammaV: 1.013720725881553,
     factor: 1,
     departure: R32_R134A,
-    source: "Lemmon and Jacobsen 2004",
+    source: "lemmonJacobsen2004",
   },
   {
     first: "R-125",
@@ -85,7 +82,7 @@ export const PAIRS: readonly PairData[] = [
     gammaV: 0.999297721470804,
     factor: 1,
     departure: GENERAL_HFC,
-    source: "Lemmon and Jacobsen 2004",
+    source: "lemmonJacobsen2004",
   },
   {
     first: "R-1234yf",
@@ -96,7 +93,7 @@ export const PAIRS: readonly PairData[] = [
     gammaV: 1.003747,
     factor: 1,
     departure: R1234YF_R134A,
-    source: "Bell 2022",
+    source: "bell2022",
   },
   {
     first: "R-125",
@@ -107,7 +104,7 @@ export const PAIRS: readonly PairData[] = [
     gammaV: 1.006068,
     factor: 1,
     departure: R125_R1234YF,
-    source: "Bell 2023",
+    source: "bell2023",
   },
   {
     first: "R-125",
@@ -118,7 +115,7 @@ export const PAIRS: readonly PairData[] = [
     gammaV: 0.99931321302345,
     factor: 1.1697,
     departure: GENERAL_HFC,
-    source: "Lemmon and Jacobsen 2004",
+    source: "lemmonJacobsen2004",
   },
   {
     first: "R-134a",
@@ -129,6 +126,6 @@ export const PAIRS: readonly PairData[] = [
     gammaV: 1.001634906079269,
     factor: 0.5557,
     departure: GENERAL_HFC,
-    source: "Lemmon and Jacobsen 2004",
+    source: "lemmonJacobsen2004",
   },
 ];

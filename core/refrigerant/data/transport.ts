@@ -8,8 +8,7 @@ export const TRANSPORT: readonly TransportData[] = [
   {
     name: "R-22",
     viscosity: {
-      source:
-        "S.A. Klein, M.O. McLinden, A. Laesecke (1997) Int. J. Refrig. 20:208-217 doi:10.1016/S0140-7007(96)00073-4",
+      source: "kleinEtAl1997",
       uncertainty: { liquid: 0.06, vapour: 0.05 },
       kind: "conformal",
       reference: "R-134a",
@@ -19,8 +18,7 @@ export const TRANSPORT: readonly TransportData[] = [
       density: 6058.22,
     },
     conductivity: {
-      source:
-        "Mark O. McLinden, Sanford A. Klein, Richard A. Perkins (2000) Int. J. Refrig. 23:43-63 doi:10.1016/S0140-7007(99)00024-9",
+      source: "mcLindenKleinPerkins2000",
       uncertainty: { liquid: 0.05, vapour: 0.09 },
       kind: "conformal",
       reference: "R-134a",
@@ -35,15 +33,13 @@ export const TRANSPORT: readonly TransportData[] = [
         [3.0587, 1.41809],
         [-2.99856, 1.42291],
       ],
-      source:
-        "A. Mulero, I. Cachadina, M. I. Parra (2012) J. Phys. Chem. Ref. Data 41:043105-1:13 doi:10.1063/1.4768782",
+      source: "mulero2012",
     },
   },
   {
     name: "R-32",
     viscosity: {
-      source:
-        "Marcia L. Huber, Arno Laesecke, Richard A. Perkins (2003) Ind. Eng. Chem. Res. 42:3163-3178 doi:10.1021/ie0300880",
+      source: "huberLaeseckePerkins2003",
       uncertainty: { liquid: 0.06, vapour: 0.08 },
       kind: "conformal",
       reference: "R-290",
@@ -53,8 +49,7 @@ export const TRANSPORT: readonly TransportData[] = [
       density: 8150,
     },
     conductivity: {
-      source:
-        "Marcia L. Huber, Arno Laesecke, Richard A. Perkins (2003) Ind. Eng. Chem. Res. 42:3163-3178 doi:10.1021/ie0300880",
+      source: "huberLaeseckePerkins2003",
       uncertainty: { liquid: 0.05, vapour: 0.07 },
       kind: "conformal",
       reference: "R-290",
@@ -66,14 +61,13 @@ export const TRANSPORT: readonly TransportData[] = [
     surfaceTension: {
       critical: 351.255,
       rows: [[0.07147, 1.246]],
-      source:
-        "A. Mulero, I. Cachadina, M. I. Parra (2012) J. Phys. Chem. Ref. Data 41:043105-1:13 doi:10.1063/1.4768782",
+      source: "mulero2012",
     },
   },
   {
     name: "R-125",
     viscosity: {
-      source: "Marcia L. Huber, Arno Laesecke (2006) Ind. Eng. Chem. Res. 45:4447-4453 doi:10.1021/ie051367l",
+      source: "huberLaesecke2006",
       uncertainty: { liquid: 0.03, vapour: 0.03 },
       kind: "correlation",
       sigma: 0.5235,
@@ -96,7 +90,7 @@ export const TRANSPORT: readonly TransportData[] = [
       },
     },
     conductivity: {
-      source: "Richard A. Perkins, Marcia L. Huber (2006) J. Chem. Eng. Data 51:898-904 doi:10.1021/je050372t",
+      source: "perkinsHuber2006",
       uncertainty: { liquid: 0.03, vapour: 0.03 },
       kind: "correlation",
       dilute: { kind: "polynomial", temperature: 339.173, A: [-0.0046082, 0.0168688, 0.00488345] },
@@ -121,15 +115,13 @@ export const TRANSPORT: readonly TransportData[] = [
     surfaceTension: {
       critical: 339.173,
       rows: [[0.05252, 1.237]],
-      source:
-        "A. Mulero, I. Cachadina, M. I. Parra (2012) J. Phys. Chem. Ref. Data 41:043105-1:13 doi:10.1063/1.4768782",
+      source: "mulero2012",
     },
   },
   {
     name: "R-134a",
     viscosity: {
-      source:
-        "Marcia L. Huber, Arno Laesecke, Richard A. Perkins (2003) Ind. Eng. Chem. Res. 42:3163-3178 doi:10.1021/ie0300880",
+      source: "huberLaeseckePerkins2003",
       uncertainty: { liquid: 0.015, vapour: 0.015 },
       kind: "correlation",
       sigma: 0.468932,
@@ -165,8 +157,7 @@ export const TRANSPORT: readonly TransportData[] = [
       },
     },
     conductivity: {
-      source:
-        "Mark O. McLinden, Sanford A. Klein, Richard A. Perkins (2000) Int. J. Refrig. 23:43-63 doi:10.1016/S0140-7007(99)00024-9",
+      source: "mcLindenKleinPerkins2000",
       uncertainty: { liquid: 0.05, vapour: 0.05 },
       kind: "correlation",
       dilute: { kind: "polynomial", temperature: 1, A: [-0.0105248, 8.00982e-5] },
@@ -185,15 +176,13 @@ export const TRANSPORT: readonly TransportData[] = [
     surfaceTension: {
       critical: 374.21,
       rows: [[0.05801, 1.241]],
-      source:
-        "A. Mulero, I. Cachadina, M. I. Parra (2012) J. Phys. Chem. Ref. Data 41:043105-1:13 doi:10.1063/1.4768782",
+      source: "mulero2012",
     },
   },
   {
     name: "R-143a",
     viscosity: {
-      source:
-        "S.A. Klein, M.O. McLinden, A. Laesecke (1997) Int. J. Refrig. 20:208-217 doi:10.1016/S0140-7007(96)00073-4",
+      source: "kleinEtAl1997",
       uncertainty: { liquid: 0.06, vapour: 0.06 },
       kind: "conformal",
       reference: "R-134a",
@@ -203,8 +192,7 @@ export const TRANSPORT: readonly TransportData[] = [
       density: 5128.45,
     },
     conductivity: {
-      source:
-        "Mark O. McLinden, Sanford A. Klein, Richard A. Perkins (2000) Int. J. Refrig. 23:43-63 doi:10.1016/S0140-7007(99)00024-9",
+      source: "mcLindenKleinPerkins2000",
       uncertainty: { liquid: 0.08, vapour: 0.08 },
       kind: "conformal",
       reference: "R-134a",
@@ -216,14 +204,13 @@ export const TRANSPORT: readonly TransportData[] = [
     surfaceTension: {
       critical: 345.857,
       rows: [[0.0537, 1.25]],
-      source: "A. Mulero, I. Cachadina (2014) J. Phys. Chem. Ref. Data 43:023104-1:8 doi:10.1063/1.4878755",
+      source: "mulero2014",
     },
   },
   {
     name: "R-290",
     viscosity: {
-      source:
-        "E. Vogel, C. Kuechenmeister, E. Bich, A. Laesecke (1998) J. Phys. Chem. Ref. Data 27:947-970 doi:10.1063/1.556025",
+      source: "vogel1998",
       uncertainty: { liquid: 0.02, vapour: 0.02 },
       kind: "correlation",
       sigma: 0.49748,
@@ -264,8 +251,7 @@ export const TRANSPORT: readonly TransportData[] = [
       },
     },
     conductivity: {
-      source:
-        "Kenneth N. Marsh, Richard A. Perkins, Maria L. V. Ramires (2002) J. Chem. Eng. Data 47:932-940 doi:10.1021/je010001m",
+      source: "marsh2002",
       uncertainty: { liquid: 0.02, vapour: 0.02 },
       kind: "correlation",
       dilute: { kind: "polynomial", temperature: 369.85, A: [-0.00124778, 0.00816371, 0.0199374] },
@@ -293,14 +279,13 @@ export const TRANSPORT: readonly TransportData[] = [
         [0.05334, 1.235],
         [-0.01748, 4.404],
       ],
-      source:
-        "A. Mulero, I. Cachadina, M. I. Parra (2012) J. Phys. Chem. Ref. Data 41:043105-1:13 doi:10.1063/1.4768782",
+      source: "mulero2012",
     },
   },
   {
     name: "R-600a",
     viscosity: {
-      source: "E. Vogel, C. Kuechenmeister, E. Bich (2000) Int. J. Thermophys 21:343-356 doi:10.1023/A:1006623310780",
+      source: "vogel2000",
       uncertainty: { liquid: 0.03, vapour: 0.03 },
       kind: "correlation",
       sigma: 0.46445,
@@ -341,7 +326,7 @@ export const TRANSPORT: readonly TransportData[] = [
       },
     },
     conductivity: {
-      source: "R.A. Perkins (2002) J. Chem. Eng. Data 47:1272-1279 doi:10.1021/je010121u",
+      source: "perkins2002",
       uncertainty: { liquid: 0.03, vapour: 0.03 },
       kind: "correlation",
       dilute: { kind: "polynomial", temperature: 407.85, A: [-0.00237901, 0.0106601, 0.0215811] },
@@ -369,15 +354,13 @@ export const TRANSPORT: readonly TransportData[] = [
         [-0.01639, 2.102],
         [0.06121, 1.304],
       ],
-      source:
-        "A. Mulero, I. Cachadina, M. I. Parra (2012) J. Phys. Chem. Ref. Data 41:043105-1:13 doi:10.1063/1.4768782",
+      source: "mulero2012",
     },
   },
   {
     name: "R-744",
     viscosity: {
-      source:
-        "A. Laesecke, C. D. Muzny (2017) Journal of Physical and Chemical Reference Data 46 doi:10.1063/1.4977429",
+      source: "laeseckeMuzny2017",
       uncertainty: { liquid: 0.02, vapour: 0.01 },
       kind: "correlation",
       sigma: 0.378421,
@@ -396,8 +379,7 @@ export const TRANSPORT: readonly TransportData[] = [
       },
     },
     conductivity: {
-      source:
-        "M. L. Huber, E. A. Sykioti, M. J. Assael, R. A. Perkins (2016) Journal of Physical and Chemical Reference Data 45 doi:10.1063/1.4940892",
+      source: "huber2016",
       uncertainty: { liquid: 0.04, vapour: 0.03 },
       kind: "correlation",
       dilute: { kind: "R-744", l: [0.0151874307, 0.028067404, 0.022856419, -0.0074162421] },
@@ -424,22 +406,20 @@ export const TRANSPORT: readonly TransportData[] = [
     surfaceTension: {
       critical: 304.128,
       rows: [[0.07863, 1.254]],
-      source:
-        "A. Mulero, I. Cachadina, M. I. Parra (2012) J. Phys. Chem. Ref. Data 41:043105-1:13 doi:10.1063/1.4768782",
+      source: "mulero2012",
     },
   },
   {
     name: "R-1234yf",
     viscosity: {
-      source:
-        "Ian H. Bell, Arno Laesecke (2016) 16th International Refrigeration and Air Conditioning Conference at Purdue, July 11-14, 2016",
+      source: "bellLaesecke2016",
       uncertainty: { liquid: 0.08, vapour: 0.08 },
       kind: "entropy",
       C: 0.87302,
       critical: -54468.4774143,
     },
     conductivity: {
-      source: "Richard A. Perkins, Marcia L. Huber (2011) J. Chem. Eng. Data 56:4868-4874 doi:10.1021/je200811n",
+      source: "perkinsHuber2011",
       uncertainty: { liquid: 0.02, vapour: 0.02 },
       kind: "correlation",
       dilute: { kind: "polynomial", temperature: 367.85, A: [-0.0102778, 0.0291098, 0.000860643] },
@@ -464,22 +444,20 @@ export const TRANSPORT: readonly TransportData[] = [
     surfaceTension: {
       critical: 367.85,
       rows: [[0.06274, 1.394]],
-      source:
-        "A. Mulero, I. Cachadina, M. I. Parra (2012) J. Phys. Chem. Ref. Data 41:043105-1:13 doi:10.1063/1.4768782",
+      source: "mulero2012",
     },
   },
   {
     name: "R-1234ze(E)",
     viscosity: {
-      source:
-        "Ian H. Bell, Arno Laesecke (2016) 16th International Refrigeration and Air Conditioning Conference at Purdue, July 11-14, 2016",
+      source: "bellLaesecke2016",
       uncertainty: { liquid: 0.1, vapour: 0.06 },
       kind: "entropy",
       C: 0.91012,
       critical: -58081.5249656,
     },
     conductivity: {
-      source: "Richard A. Perkins, Marcia L. Huber (2011) J. Chem. Eng. Data 56:4868-4874 doi:10.1021/je200811n",
+      source: "perkinsHuber2011",
       uncertainty: { liquid: 0.02, vapour: 0.02 },
       kind: "correlation",
       dilute: { kind: "polynomial", temperature: 382.52, A: [-0.0103589, 0.0308929, 0.000230348] },
@@ -507,7 +485,7 @@ export const TRANSPORT: readonly TransportData[] = [
         [0.06158, 1.281],
         [0.8247, 6.505],
       ],
-      source: "A. Mulero, I. Cachadina (2014) J. Phys. Chem. Ref. Data 43:023104-1:8 doi:10.1063/1.4878755",
+      source: "mulero2014",
     },
   },
 ];

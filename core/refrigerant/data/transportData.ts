@@ -1,3 +1,5 @@
+import type { SourceKey } from "../../kernel/reference";
+
 /** Dilute-gas viscosity of a correlation, Pa s. */
 export type DiluteViscosity =
   /** C sqrt(M T) / (sigma^2 exp(sum a (ln T*)^t)), M in g/mol, sigma in nm; rows a, t */
@@ -33,7 +35,7 @@ export type DenseViscosity =
     };
 
 /** A viscosity model. sigma in nm, epsilon over k in K, densities mol/m3. */
-export type ViscosityData = { readonly source: string; readonly uncertainty: PhaseUncertainty } & (
+export type ViscosityData = { readonly source: SourceKey; readonly uncertainty: PhaseUncertainty } & (
   | {
       readonly kind: "correlation";
       readonly sigma: number;
@@ -65,7 +67,7 @@ export interface CriticalEnhancement {
 }
 
 /** A conductivity model, W/(m K). */
-export type ConductivityData = { readonly source: string; readonly uncertainty: PhaseUncertainty } & (
+export type ConductivityData = { readonly source: SourceKey; readonly uncertainty: PhaseUncertainty } & (
   | {
       readonly kind: "correlation";
       /** sum A (T / temperature)^n, or for R-744 1e-3 tau^-0.5 / sum l_k tau^k */
@@ -101,7 +103,7 @@ export interface PhaseUncertainty {
 export interface SurfaceTensionData {
   readonly critical: number;
   readonly rows: readonly (readonly [a: number, n: number])[];
-  readonly source: string;
+  readonly source: SourceKey;
 }
 
 /** Transport properties and surface tension of one pure fluid. */

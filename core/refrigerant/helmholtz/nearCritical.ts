@@ -39,58 +39,77 @@ export function addGaussians(r: Residual, delta: number, thermal: boolean): void
  * near the critical point). Derivatives after R. Span, W. Wagner (1996) J. Phys. Chem. Ref. Data 25:1509-1596, Table 32.
  */
 export function addNonAnalytic(r: Residual, delta: number, thermal: boolean): void {
-  const { nonAnalytic: c, out } = r;
+  const { nonAnalytic: c, shape } = r;
   const v = r.tau[0]! - 1;
   // The derivatives hold delta - 1 in a denominator; at 1 itself the limit is taken from beside it.
   const u = Math.abs(delta - 1) < 1e-9 ? 1e-9 : delta - 1;
-  const log = Math.log(u * u);
-  for (let i = 0; i < c.length; i += 8) {
-    const exponent = -c[i + 6]! * u * u - c[i + 7]! * v * v;
-    if (exponent > -NEGLIGIBLE) addOne(out, c, i, u, v, log, Math.exp(exponent), thermal);
+  for (let i = 0; i < c.length; i += TERM) {
+    // Terms often differ from the one before in n and b only: Delta and psi are then the same.
+    if (i === 0 || !sameShape(c, i)) setShape(c, i, u, v, shape);
+    if (shape[0] !== 0) addTerm(r, c[i]!, c[i + 2]!, c[i + 6]!, c[i + 7]!, u, v, thermal);
   }
 }
 
-/** One term; `log` is ln (delta - 1)^2, `psi` the exponential factor. Powers by exp and log: several share one logarithm. */
-function addOne(
-  out: Float64Array,
-  c: Float64Array,
-  i: number,
-  u: number,
-  v: number,
-  log: number,
-  psi: number,
-  thermal: boolean,
-): void {
-  const a = c[i + 1]!;
-  const b = c[i + 2]!;
-  const inverse = 1 / c[i + 3]!;
-  const A = c[i + 4]!;
-  const delta = 1 + u;
+/** Numbers in a term: n, a, b, beta, A, B, C, D. */
+const TERM = 8;
+
+function sameShape(c: Float64Array, i: number): boolean {
+  for (let k = 1; k < TERM; k++) if (k !== 2 && c[i + k] !== c[i + k - TERM]) return false;
+  return true;
+}
+
+/** psi (0 where negligible), theta, Delta, its first and second delta derivative, g = u d(theta)/d(delta). */
+function setShape(c: Float64Array, i: number, u: number, v: number, shape: Float64Array): void {
   const u2 = u * u;
-  const k = inverse / 2;
-  const root = A * Math.exp(k * log);
+  const exponent = -c[i + 6]! * u2 - c[i + 7]! * v * v;
+  shape[0] = 0;
+  if (exponent < -NEGLIGIBLE) return;
+  const a = c[i + 1]!;
+  const inverse = 1 / c[i + 3]!;
+  const log = Math.log(u2);
+  const root = c[i + 4]! * Math.exp((inverse / 2) * log);
   const theta = root - v;
   const power = c[i + 5]! * Math.exp(a * log);
-  const Delta = theta * theta + power;
   const g = root * inverse;
   const slope = (2 * theta * g + 2 * a * power) / u;
-  const bend = slope / u + (4 * a * (a - 1) * power + 2 * g * g + 4 * theta * g * (k - 1)) / u2;
+  shape[0] = Math.exp(exponent);
+  shape[1] = theta;
+  shape[2] = theta * theta + power;
+  shape[3] = slope;
+  shape[4] = slope / u + (4 * a * (a - 1) * power + 2 * g * g + 4 * theta * g * (inverse / 2 - 1)) / u2;
+  shape[5] = g;
+}
+
+/** Adds one term of the present shape. */
+function addTerm(
+  { out, shape }: Residual,
+  n: number,
+  b: number,
+  C: number,
+  D: number,
+  u: number,
+  v: number,
+  thermal: boolean,
+): void {
+  const theta = shape[1]!;
+  const Delta = shape[2]!;
+  const slope = shape[3]!;
+  const delta = 1 + u;
   const Db = Math.exp(b * Math.log(Delta));
   const D1 = (b * Db) / Delta;
   const D2 = ((b - 1) * D1) / Delta;
   const dD = D1 * slope;
-  const pd = -2 * c[i + 6]! * u;
-  const pdd = pd * pd - 2 * c[i + 6]!;
-  const f = c[i]! * psi * delta;
+  const pd = -2 * C * u;
+  const pdd = pd * pd - 2 * C;
+  const f = n * shape[0]! * delta;
   const first = 1 + delta * pd;
   out[0]! += f * Db;
   out[1]! += f * (Db * first + dD * delta);
-  out[2]! += f * delta * (Db * (2 * pd + delta * pdd) + 2 * dD * first + (D1 * bend + D2 * slope * slope) * delta);
+  out[2]! += f * delta * (Db * (2 * pd + delta * pdd) + 2 * dD * first + (D1 * shape[4]! + D2 * slope * slope) * delta);
   if (!thermal) return;
-  const D = c[i + 7]!;
   const tau = 1 + v;
   const tD = -2 * theta * D1;
-  const dtD = (-2 * g * D1) / u - 2 * theta * D2 * slope;
+  const dtD = (-2 * shape[5]! * D1) / u - 2 * theta * D2 * slope;
   const ttD = 2 * D1 + 4 * theta * theta * D2;
   const pt = -2 * D * v;
   const ptt = pt * pt - 2 * D;

@@ -34,6 +34,8 @@ export interface Residual {
   readonly slotsTT: Float64Array;
   readonly gaussians: Float64Array;
   readonly nonAnalytic: Float64Array;
+  /** What non-analytic terms share; see `addNonAnalytic`. */
+  readonly shape: Float64Array;
   /** The tau that the slots belong to. */
   readonly tau: Float64Array;
   /** alpha, d alpha_d, d^2 alpha_dd, t alpha_t, d t alpha_dt, t^2 alpha_tt (d = delta, t = tau). */
@@ -69,6 +71,7 @@ export function compileResidual(terms: ResidualTerms): Residual {
     slotsTT: new Float64Array(size),
     gaussians: Float64Array.from(terms.gaussians.flat()),
     nonAnalytic: Float64Array.from(terms.nonAnalytic.flat()),
+    shape: new Float64Array(6),
     tau: Float64Array.of(-1),
     out: new Float64Array(6),
   };

@@ -4,18 +4,24 @@ import type { PhaseState } from "../helmholtz/substance";
 import { phaseState, pressureAt } from "../helmholtz/substance";
 import type { Fluid } from "./refrigerant";
 import { curveDensity, curvePressure, curveTemperature } from "./saturationCurve";
+import { tellPressure, tellTemperature } from "./tell";
 
 export type { Curve } from "../equilibrium/blend";
-
-const kelvin = (value: number) => `${Number(value.toFixed(3))} K`;
-const pascal = (value: number) => `${Number(value.toPrecision(7))} Pa`;
 
 function refuseTemperature(fluid: Fluid, temperature: number): never {
   const { coldest, warmestSaturated, critical } = fluid;
   const quantity = `${fluid.name} saturation temperature`;
   if (temperature > critical.temperature)
-    throw outside(quantity, `below the critical temperature, ${kelvin(critical.temperature)}`, kelvin(temperature));
-  throw outside(quantity, `from ${kelvin(coldest)} to ${kelvin(warmestSaturated)}`, kelvin(temperature));
+    throw outside(
+      quantity,
+      `below the critical temperature, ${tellTemperature(critical.temperature)}`,
+      tellTemperature(temperature),
+    );
+  throw outside(
+    quantity,
+    `from ${tellTemperature(coldest)} to ${tellTemperature(warmestSaturated)}`,
+    tellTemperature(temperature),
+  );
 }
 
 /**
@@ -45,10 +51,14 @@ export function saturationTemperature(fluid: Fluid, pressure: number, curve: Cur
 
 function refusePressure(fluid: Fluid, pressure: number, curve: Curve): never {
   const [low, high] = [Math.exp(fluid[curve].lowest), Math.exp(fluid[curve].highest)];
-  const quantity = `${fluid.name} saturation pressure (absolute)`;
+  const quantity = `${fluid.name} saturation pressure`;
   if (pressure > fluid.critical.pressure)
-    throw outside(quantity, `below the critical pressure, ${pascal(fluid.critical.pressure)}`, pascal(pressure));
-  throw outside(quantity, `from ${pascal(low)} to ${pascal(high)}`, pascal(pressure));
+    throw outside(
+      quantity,
+      `below the critical pressure, ${tellPressure(fluid.critical.pressure)}`,
+      tellPressure(pressure),
+    );
+  throw outside(quantity, `from ${tellPressure(low)} to ${tellPressure(high)}`, tellPressure(pressure));
 }
 
 /**

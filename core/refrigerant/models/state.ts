@@ -4,6 +4,7 @@ import { phaseState } from "../helmholtz/substance";
 import { denseDensity, vapourDensity } from "./density";
 import type { Fluid } from "./refrigerant";
 import { curvePressure } from "./saturationCurve";
+import { tellPressure, tellTemperature } from "./tell";
 import type { TwoPhaseState } from "./twoPhase";
 import { glideState } from "./twoPhase";
 
@@ -16,23 +17,20 @@ const ON_THE_LINE = 1e-8;
 /** Below this, Pa, nothing but a perfect vacuum is left. */
 const LEAST_PRESSURE = 1;
 
-const kelvin = (value: number) => `${Number(value.toFixed(3))} K`;
-const pascal = (value: number) => `${Number(value.toPrecision(7))} Pa`;
-
 /** @throws where temperature or pressure leave what the equation of state covers */
 export function checkRange(fluid: Fluid, pressure: number, temperature: number): void {
   const { limit, pressure: highest } = fluid.range;
   if (!(temperature >= fluid.coldest && temperature <= limit))
     throw outside(
       `${fluid.name} temperature`,
-      `from ${kelvin(fluid.coldest)} to ${kelvin(limit)}`,
-      kelvin(temperature),
+      `from ${tellTemperature(fluid.coldest)} to ${tellTemperature(limit)}`,
+      tellTemperature(temperature),
     );
   if (!(pressure >= LEAST_PRESSURE && pressure <= highest))
     throw outside(
-      `${fluid.name} pressure (absolute)`,
-      `from ${pascal(LEAST_PRESSURE)} to ${pascal(highest)}`,
-      pascal(pressure),
+      `${fluid.name} pressure`,
+      `from ${tellPressure(LEAST_PRESSURE)} to ${tellPressure(highest)}`,
+      tellPressure(pressure),
     );
 }
 
@@ -81,7 +79,7 @@ export function stateAt(fluid: Fluid, pressure: number, temperature: number): St
 }
 
 function refuse(fluid: Fluid, region: "line" | "critical", pressure: number, temperature: number): never {
-  const came = `${pascal(pressure)} at ${kelvin(temperature)}`;
+  const came = `${tellPressure(pressure)} at ${tellTemperature(temperature)}`;
   if (region === "line")
     throw outside(
       `${fluid.name} state`,
@@ -89,5 +87,9 @@ function refuse(fluid: Fluid, region: "line" | "critical", pressure: number, tem
       came,
     );
   const { temperature: T, pressure: p } = fluid.critical;
-  throw outside(`${fluid.name} state`, `not next to the critical point (${kelvin(T)}, ${pascal(p)})`, came);
+  throw outside(
+    `${fluid.name} state`,
+    `not next to the critical point (${tellTemperature(T)}, ${tellPressure(p)})`,
+    came,
+  );
 }

@@ -1,4 +1,5 @@
 import { outside } from "../../numeric/outside";
+import { told } from "../../numeric/told";
 import { regulaFalsi } from "../../numeric/regulaFalsi";
 import type { PhaseState, Substance } from "../helmholtz/substance";
 import { evaluate, stateFrom } from "../helmholtz/substance";
@@ -7,6 +8,7 @@ import type { Fluid } from "./refrigerant";
 import { saturatedStateAtPressure } from "./saturation";
 import type { State } from "./state";
 import { checkRange, stateAt } from "./state";
+import { tellPressure, tellTemperature } from "./tell";
 import { glideState, mixPhases } from "./twoPhase";
 
 /** What is known beside the pressure. */
@@ -128,10 +130,9 @@ function bracketed(fluid: Fluid, pressure: number, target: number, coordinate: C
 }
 
 function refuse(fluid: Fluid, target: number, coordinate: Coordinate, pressure: number): never {
-  const unit = coordinate === "enthalpy" ? "J/kg" : "J/(kg K)";
   throw outside(
-    `${fluid.name} ${coordinate} at ${Number(pressure.toPrecision(7))} Pa`,
-    `that of a state between ${fluid.coldest} K and ${Number(fluid.range.limit.toFixed(1))} K`,
-    `${Number(target.toPrecision(7))} ${unit}`,
+    `${fluid.name} ${coordinate} (IIR zero) at ${tellPressure(pressure)}`,
+    `that of a state between ${tellTemperature(fluid.coldest)} and ${tellTemperature(fluid.range.limit)}`,
+    told(coordinate, target),
   );
 }

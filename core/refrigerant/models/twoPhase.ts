@@ -6,6 +6,7 @@ import type { PhaseState } from "../helmholtz/substance";
 import { phaseState } from "../helmholtz/substance";
 import type { Fluid } from "./refrigerant";
 import { curveDensity, curveIncipient, curvePressure } from "./saturationCurve";
+import { tellPressure, tellTemperature } from "./tell";
 
 /** Liquid and vapour side by side, SI by mass of the whole. */
 export interface TwoPhaseState {
@@ -81,7 +82,11 @@ export function glideState(fluid: Fluid, mixture: Mixture, temperature: number, 
     vapour: between(curveDensity(dew, "vapour", temperature), curveDensity(bubble, "vapour", temperature)),
   });
   if (!found)
-    throw outside(`${fluid.name} two-phase state`, "one whose flash converges", `${pressure} Pa at ${temperature} K`);
+    throw outside(
+      `${fluid.name} two-phase state`,
+      "one whose flash converges",
+      `${tellPressure(pressure)} at ${tellTemperature(temperature)}`,
+    );
   const mass = (fractions: ArrayLike<number>) =>
     mixture.parts.components.reduce((sum, part, i) => sum + fractions[i]! * part.molarMass, 0);
   const share = Math.min(1, Math.max(0, found.vapourShare));

@@ -1,10 +1,10 @@
 import type { FluidData } from "../fluidData";
 
-/** R-1234yf. Equation of state: Eric W. Lemmon, Ryo Akasaka (2022) Int. J. Thermophys. 43:119 doi:10.1007/s10765-022-03015-y. */
+/** R-1234yf by the equation of state that `source` cites. */
 export const R1234YF: FluidData = {
   name: "R-1234yf",
   formula: "CF3CF=CH2",
-  source: "Eric W. Lemmon, Ryo Akasaka (2022) Int. J. Thermophys. 43:119 doi:10.1007/s10765-022-03015-y",
+  source: "lemmonAkasaka2022",
   uncertainty: "density 0.1 %, vapour pressure 0.1 %, heat capacity 2 %, speed of sound 0.1 % (liquid)",
   molarMass: 0.1140416,
   gasConstant: 8.314462618,

@@ -1,10 +1,10 @@
 import type { FluidData } from "../fluidData";
 
-/** R-1234ze(E). Equation of state: Monika Thol, Eric W. Lemmon (2016) Int. J. Thermophys 37:1--16 doi:10.1007/s10765-016-2040-6. */
+/** R-1234ze(E) by the equation of state that `source` cites. */
 export const R1234ZEE: FluidData = {
   name: "R-1234ze(E)",
   formula: "trans-CF3CH=CHF",
-  source: "Monika Thol, Eric W. Lemmon (2016) Int. J. Thermophys 37:1--16 doi:10.1007/s10765-016-2040-6",
+  source: "tholLemmon2016",
   uncertainty: "density 0.1 %, vapour pressure 0.1 %, heat capacity 2 %, speed of sound 0.1 %",
   molarMass: 0.1140415928,
   gasConstant: 8.314472,

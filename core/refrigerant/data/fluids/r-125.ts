@@ -1,10 +1,10 @@
 import type { FluidData } from "../fluidData";
 
-/** R-125. Equation of state: Eric W. Lemmon, Richard T. Jacobsen (2005) J. Phys. Chem. Ref. Data 34:69-108 doi:10.1063/1.1797813. */
+/** R-125 by the equation of state that `source` cites. */
 export const R125: FluidData = {
   name: "R-125",
   formula: "CHF2CF3",
-  source: "Eric W. Lemmon, Richard T. Jacobsen (2005) J. Phys. Chem. Ref. Data 34:69-108 doi:10.1063/1.1797813",
+  source: "lemmonJacobsen2005",
   uncertainty: "density 0.1 %, vapour pressure 0.1 %, heat capacity 0.5 %, speed of sound 0.5 %",
   molarMass: 0.1200214,
   gasConstant: 8.314472,

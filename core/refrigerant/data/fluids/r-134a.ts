@@ -1,10 +1,10 @@
 import type { FluidData } from "../fluidData";
 
-/** R-134a. Equation of state: Reiner Tillner-Roth, Hans Dieter Baehr (1994) J. Phys. Chem. Ref. Data 23:657-729 doi:10.1063/1.555958. */
+/** R-134a by the equation of state that `source` cites. */
 export const R134A: FluidData = {
   name: "R-134a",
   formula: "CF3CH2F",
-  source: "Reiner Tillner-Roth, Hans Dieter Baehr (1994) J. Phys. Chem. Ref. Data 23:657-729 doi:10.1063/1.555958",
+  source: "tillnerRothBaehr1994",
   uncertainty: "density 0.05 %, vapour pressure 0.02 %, heat capacity 1 %, speed of sound 1 % (vapour 0.05 %)",
   molarMass: 0.102032,
   gasConstant: 8.314471,

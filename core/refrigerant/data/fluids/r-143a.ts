@@ -1,10 +1,10 @@
 import type { FluidData } from "../fluidData";
 
-/** R-143a. Equation of state: Eric W. Lemmon, Richard T. Jacobsen (2000) J. Phys. Chem. Ref. Data 29:521-552 doi:10.1063/1.1318909. The published ideal-gas heat capacity is integrated once, its constants of integration in a1 and a2. */
+/** R-143a by the equation of state that `source` cites. */
 export const R143A: FluidData = {
   name: "R-143a",
   formula: "CF3CH3",
-  source: "Eric W. Lemmon, Richard T. Jacobsen (2000) J. Phys. Chem. Ref. Data 29:521-552 doi:10.1063/1.1318909",
+  source: "lemmonJacobsen2000",
   uncertainty: "density 0.1 %, vapour pressure 0.1 %, heat capacity 0.5 %, speed of sound 0.5 % (vapour 0.02 %)",
   molarMass: 0.08404099999999999,
   gasConstant: 8.314472,

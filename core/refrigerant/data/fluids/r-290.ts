@@ -1,11 +1,10 @@
 import type { FluidData } from "../fluidData";
 
-/** R-290. Equation of state: Eric W. Lemmon, Mark O. McLinden, Wolfgang Wagner (2009) J. Chem. Eng. Data 54:3141-3180 doi:10.1021/je900217v. */
+/** R-290 by the equation of state that `source` cites. */
 export const R290: FluidData = {
   name: "R-290",
   formula: "C3H8",
-  source:
-    "Eric W. Lemmon, Mark O. McLinden, Wolfgang Wagner (2009) J. Chem. Eng. Data 54:3141-3180 doi:10.1021/je900217v",
+  source: "lemmonMcLindenWagner2009",
   uncertainty: "density 0.03 %, vapour pressure 0.02 % above 180 K, heat capacity 0.5 %, speed of sound 0.03 %",
   molarMass: 0.04409562,
   gasConstant: 8.314472,

@@ -1,10 +1,10 @@
 import type { FluidData } from "../fluidData";
 
-/** R-32. Equation of state: R. Tillner-Roth, A. Yokozeki (1997) J. Phys. Chem. Ref. Data 26:1273-1328 doi:10.1063/1.556002. */
+/** R-32 by the equation of state that `source` cites. */
 export const R32: FluidData = {
   name: "R-32",
   formula: "CH2F2",
-  source: "R. Tillner-Roth, A. Yokozeki (1997) J. Phys. Chem. Ref. Data 26:1273-1328 doi:10.1063/1.556002",
+  source: "tillnerRothYokozeki1997",
   uncertainty: "density 0.05 %, vapour pressure 0.02 %, heat capacity 1 % (vapour 0.5 %), speed of sound 0.5 %",
   molarMass: 0.052024,
   gasConstant: 8.314471,

@@ -1,10 +1,10 @@
 import type { FluidData } from "../fluidData";
 
-/** R-600a. Equation of state: D. Buecker, W. Wagner (2006) J. Phys. Chem. Ref. Data 35:929-1019 doi:10.1063/1.1901687. */
+/** R-600a by the equation of state that `source` cites. */
 export const R600A: FluidData = {
   name: "R-600a",
   formula: "iso-C4H10",
-  source: "D. Buecker, W. Wagner (2006) J. Phys. Chem. Ref. Data 35:929-1019 doi:10.1063/1.1901687",
+  source: "buckerWagner2006",
   uncertainty:
     "density 0.1 % (liquid near room temperature 0.02 %), vapour pressure 0.02 % above 200 K, heat capacity 1 %",
   molarMass: 0.0581222,

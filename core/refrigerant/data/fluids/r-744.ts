@@ -1,10 +1,10 @@
 import type { FluidData } from "../fluidData";
 
-/** R-744. Equation of state: R. Span, W. Wagner (1996) J. Phys. Chem. Ref. Data 25:1509-1596 doi:10.1063/1.555991. */
+/** R-744 by the equation of state that `source` cites. */
 export const R744: FluidData = {
   name: "R-744",
   formula: "CO2",
-  source: "R. Span, W. Wagner (1996) J. Phys. Chem. Ref. Data 25:1509-1596 doi:10.1063/1.555991",
+  source: "spanWagner1996",
   uncertainty: "density 0.05 %, vapour pressure 0.012 %, heat capacity 1.5 % (vapour 0.15 %), speed of sound 1 %",
   molarMass: 0.0440098,
   gasConstant: 8.31451,

@@ -1,3 +1,4 @@
+import type { SourceKey } from "../../../kernel/reference";
 import type { PhaseUncertainty } from "../../data/transportData";
 import type { Phase } from "../../helmholtz/substance";
 import type { Fluid } from "../refrigerant";
@@ -13,11 +14,10 @@ export interface TransportValue {
   /** Expected uncertainty as a share */
   readonly uncertainty: number;
   /** Where the model is published */
-  readonly source: string;
+  readonly source: SourceKey;
 }
 
-const MIXING =
-  "dilute gas by Wilke (1950) and Mason, Saxena (1958), the rest by corresponding states of the components (after Teja, Rice 1981)";
+const MIXING: SourceKey = "blendTransport";
 
 // What the mixing rules differ by from V. Geller's correlations (2000, 2001) of R-404A, R-407C, R-410A and R-507A between
 // -40 degC and 0.95 of the critical temperature, widened. R-452B, R-454B and R-513A have no correlation to compare with.
