@@ -1,3 +1,7 @@
 import { catalogueOf } from "../kernel/catalogue";
+import { atOutdoor } from "./functions/atOutdoor";
+import { hours } from "./functions/hours";
+import { rejected } from "./functions/rejected";
+import { rejectedByRating } from "./functions/rejectedByRating";
 
-export const aircon = catalogueOf([]);
+export const aircon = catalogueOf([rejected, rejectedByRating, atOutdoor, hours]);

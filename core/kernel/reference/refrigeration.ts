@@ -137,4 +137,104 @@ export const refrigeration = references({
     full: "Equivalent full-load cooling hours by city and building type, United States, commercial ranges for schools and offices; and metering of 60 homes showing that published hours overstate the use of oversized units.",
     seen: "opened",
   },
+  kleinEtAl1997: {
+    short: "Klein, McLinden & Laesecke 1997",
+    full: "S. A. Klein, M. O. McLinden, A. Laesecke: An improved extended corresponding states method for estimation of viscosity of pure refrigerants and mixtures, Int. J. Refrig. 20 (1997) 208–217, doi:10.1016/S0140-7007(96)00073-4.",
+    seen: "copied",
+  },
+  mcLindenKleinPerkins2000: {
+    short: "McLinden, Klein & Perkins 2000",
+    full: "M. O. McLinden, S. A. Klein, R. A. Perkins: An extended corresponding states model for the thermal conductivity of refrigerants and refrigerant mixtures, Int. J. Refrig. 23 (2000) 43–63, doi:10.1016/S0140-7007(99)00024-9.",
+    seen: "copied",
+  },
+  huberLaeseckePerkins2003: {
+    short: "Huber, Laesecke & Perkins 2003",
+    full: "M. L. Huber, A. Laesecke, R. A. Perkins: Model for the viscosity and thermal conductivity of refrigerants, including a new correlation for the viscosity of R134a, Ind. Eng. Chem. Res. 42 (2003) 3163–3178, doi:10.1021/ie0300880.",
+    seen: "copied",
+  },
+  huberLaesecke2006: {
+    short: "Huber & Laesecke 2006",
+    full: "M. L. Huber, A. Laesecke: Correlation for the viscosity of pentafluoroethane (R125), Ind. Eng. Chem. Res. 45 (2006) 4447–4453, doi:10.1021/ie051367l.",
+    seen: "copied",
+  },
+  perkinsHuber2006: {
+    short: "Perkins & Huber 2006",
+    full: "R. A. Perkins, M. L. Huber: Measurement and correlation of the thermal conductivity of pentafluoroethane (R125), J. Chem. Eng. Data 51 (2006) 898–904, doi:10.1021/je050372t.",
+    seen: "copied",
+  },
+  vogel1998: {
+    short: "Vogel et al. 1998",
+    full: "E. Vogel, C. Küchenmeister, E. Bich, A. Laesecke: Reference correlation of the viscosity of propane, J. Phys. Chem. Ref. Data 27 (1998) 947–970, doi:10.1063/1.556025.",
+    seen: "copied",
+  },
+  marsh2002: {
+    short: "Marsh, Perkins & Ramires 2002",
+    full: "K. N. Marsh, R. A. Perkins, M. L. V. Ramires: Measurement and correlation of the thermal conductivity of propane, J. Chem. Eng. Data 47 (2002) 932–940, doi:10.1021/je010001m.",
+    seen: "copied",
+  },
+  vogel2000: {
+    short: "Vogel, Küchenmeister & Bich 2000",
+    full: "E. Vogel, C. Küchenmeister, E. Bich: Viscosity correlation for isobutane over wide ranges of the fluid region, Int. J. Thermophys. 21 (2000) 343–356, doi:10.1023/A:1006623310780.",
+    seen: "copied",
+  },
+  perkins2002: {
+    short: "Perkins 2002",
+    full: "R. A. Perkins: Measurement and correlation of the thermal conductivity of isobutane, J. Chem. Eng. Data 47 (2002) 1272–1279, doi:10.1021/je010121u.",
+    seen: "copied",
+  },
+  laeseckeMuzny2017: {
+    short: "Laesecke & Muzny 2017",
+    full: "A. Laesecke, C. D. Muzny: Reference correlation for the viscosity of carbon dioxide, J. Phys. Chem. Ref. Data 46 (2017) 013107, doi:10.1063/1.4977429.",
+    seen: "copied",
+  },
+  huber2016: {
+    short: "Huber et al. 2016",
+    full: "M. L. Huber, E. A. Sykioti, M. J. Assael, R. A. Perkins: Reference correlation of the thermal conductivity of carbon dioxide, J. Phys. Chem. Ref. Data 45 (2016) 013102, doi:10.1063/1.4940892.",
+    seen: "copied",
+  },
+  bellLaesecke2016: {
+    short: "Bell & Laesecke 2016",
+    full: "I. H. Bell, A. Laesecke: Viscosity of refrigerants and other working fluids from residual entropy scaling, 16th International Refrigeration and Air Conditioning Conference at Purdue, 2016.",
+    seen: "copied",
+  },
+  perkinsHuber2011: {
+    short: "Perkins & Huber 2011",
+    full: "R. A. Perkins, M. L. Huber: Measurement and correlation of the thermal conductivity of R1234yf and R1234ze(E), J. Chem. Eng. Data 56 (2011) 4868–4874, doi:10.1021/je200811n.",
+    seen: "copied",
+  },
+  mulero2012: {
+    short: "Mulero, Cachadiña & Parra 2012",
+    full: "A. Mulero, I. Cachadiña, M. I. Parra: Recommended correlations for the surface tension of common fluids, J. Phys. Chem. Ref. Data 41 (2012) 043105, doi:10.1063/1.4768782.",
+    seen: "copied",
+  },
+  mulero2014: {
+    short: "Mulero & Cachadiña 2014",
+    full: "A. Mulero, I. Cachadiña: Recommended correlations for the surface tension of several fluids included in the REFPROP program, J. Phys. Chem. Ref. Data 43 (2014) 023104, doi:10.1063/1.4878755.",
+    seen: "copied",
+  },
+  blendTransport: {
+    short: "Wilke 1950; Mason & Saxena 1958; Teja & Rice 1981",
+    full: "Mixing rules: dilute gas by C. R. Wilke, J. Chem. Phys. 18 (1950) 517–519, and E. A. Mason, S. C. Saxena, Phys. Fluids 1 (1958) 361–369; the rest by corresponding states of the components after A. S. Teja, P. Rice, Ind. Eng. Chem. Fundam. 20 (1981) 77–81.",
+    seen: "memory",
+  },
+  weinaugKatz1943: {
+    short: "Weinaug & Katz 1943",
+    full: "C. F. Weinaug, D. L. Katz: Surface tensions of methane–propane mixtures, Ind. Eng. Chem. 35 (1943) 239–246 (parachors mixed by mole).",
+    seen: "memory",
+  },
+  jacobs1976: {
+    short: "Jacobs et al. 1976",
+    full: "M. L. Jacobs, F. C. Scheideman, S. M. Rich, N. A. Macken: Oil transport by refrigerant vapor, ASHRAE Transactions 82(2), 1976, 318–329: superficial vapour velocity over √(g D (ρ oil − ρ vapour)/ρ vapour) of 0.85² = 0.7225; form and constant from memory, held against remembered capacities of the ASHRAE Handbook's riser table.",
+    seen: "memory",
+  },
+  lineVelocities: {
+    short: "line sizing practice",
+    full: "Line sizing practice: suction and discharge losses of 1 to 2 °F of saturation temperature, liquid lines 1 to 3 °F; from memory.",
+    seen: "memory",
+  },
+  receiverPractice: {
+    short: "receiver sizing practice",
+    full: "Receivers are filled to at most 80 % of their volume at the warmest temperature that they may meet (pump-down and storage practice; EN 378 and transport rules give like limits); from memory.",
+    seen: "memory",
+  },
 });

@@ -1,0 +1,99 @@
+/** Equations of the air conditioner. Strict SI. */
+import { equation, symbol } from "../kernel/equation";
+
+const Q = symbol("heat rate", "net cooling", 1000, 700_000);
+const P = symbol("electric power", "power of the whole machine", 300, 250_000);
+const Pf = symbol("electric power", "power of the outdoor fan", 0, 10_000);
+
+/** Energy balance: what the room and the machine's power put in, the condenser gives up. */
+export const rejectedHeat = equation({
+  name: "Heat rejected at the condenser",
+  form: "Qr = Q + P - Pf",
+  gives: "heat rate",
+  takes: { Q, P, Pf },
+  source: "identity",
+  code: (x) => x.Q + x.P - x.Pf,
+});
+
+export const powerByRating = equation({
+  name: "Power by the rating",
+  form: "P = Q / rating",
+  gives: "electric power",
+  takes: { Q, rating: symbol("cooling rating", "cooling on power, W/W", 1, 8) },
+  source: "identity",
+  code: (x) => x.Q / x.rating,
+});
+
+export const coefficientOfPerformance = equation({
+  name: "Coefficient of performance",
+  form: "COP = Q / P",
+  gives: "COP",
+  takes: { Q, P },
+  source: "identity",
+  code: (x) => x.Q / x.P,
+});
+
+export const scaled = equation({
+  name: "Cooling at the outdoor temperature",
+  form: "Q = Q0 * r / r0",
+  gives: "heat rate",
+  takes: {
+    Q0: symbol("heat rate", "rated cooling", 1000, 700_000),
+    r: symbol("number", "capacity curve here", 0.7, 1.3),
+    r0: symbol("number", "capacity curve at the rating condition", 0.9, 1.1),
+  },
+  source: "cutler2013",
+  code: (x) => (x.Q0 * x.r) / x.r0,
+});
+
+export const scaledPower = equation({
+  name: "Power at the outdoor temperature",
+  form: "P = P0 * (r / r0) * (e / e0)",
+  gives: "electric power",
+  takes: {
+    P0: symbol("electric power", "rated power", 300, 250_000),
+    r: symbol("number", "capacity curve here", 0.7, 1.3),
+    r0: symbol("number", "capacity curve at the rating condition", 0.9, 1.1),
+    e: symbol("number", "input curve here", 0.5, 1.6),
+    e0: symbol("number", "input curve at the rating condition", 0.9, 1.1),
+  },
+  source: "cutler2013",
+  code: (x) => x.P0 * (x.r / x.r0) * (x.e / x.e0),
+});
+
+const wetBulb = symbol("temperature", "wet bulb of the air that enters the indoor coil", 287, 297);
+const outdoor = symbol("temperature", "outdoor air temperature", 291, 319);
+
+/** Cooling on rated cooling; the coefficients are for °F. */
+export const capacityCurve = equation({
+  name: "Capacity curve of a single-speed air conditioner",
+  form: "r = 3.670270705 - 0.098652414*(1.8*Twb-459.67) + 0.000955906*(1.8*Twb-459.67)^2 + 0.006552414*(1.8*To-459.67) - 0.0000156*(1.8*To-459.67)^2 - 0.000131877*(1.8*Twb-459.67)*(1.8*To-459.67)",
+  gives: "number",
+  takes: { Twb: wetBulb, To: outdoor },
+  valid: "outdoors 65 to 115 °F",
+  source: "cutler2013",
+  code: ({ Twb, To }) => {
+    const w = 1.8 * Twb - 459.67;
+    const o = 1.8 * To - 459.67;
+    return (
+      3.670270705 - 0.098652414 * w + 0.000955906 * w * w + 0.006552414 * o - 0.0000156 * o * o - 0.000131877 * w * o
+    );
+  },
+});
+
+/** Power for each unit of cooling on its rated value; the coefficients are for °F. */
+export const inputCurve = equation({
+  name: "Energy input curve of a single-speed air conditioner",
+  form: "e = -3.302695861 + 0.137871531*(1.8*Twb-459.67) - 0.001056996*(1.8*Twb-459.67)^2 - 0.012573945*(1.8*To-459.67) + 0.000214638*(1.8*To-459.67)^2 - 0.000145054*(1.8*Twb-459.67)*(1.8*To-459.67)",
+  gives: "number",
+  takes: { Twb: wetBulb, To: outdoor },
+  valid: "outdoors 65 to 115 °F",
+  source: "cutler2013",
+  code: ({ Twb, To }) => {
+    const w = 1.8 * Twb - 459.67;
+    const o = 1.8 * To - 459.67;
+    return (
+      -3.302695861 + 0.137871531 * w - 0.001056996 * w * w - 0.012573945 * o + 0.000214638 * o * o - 0.000145054 * w * o
+    );
+  },
+});

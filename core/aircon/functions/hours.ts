@@ -1,0 +1,117 @@
+import { quantity, rows } from "../../kernel/argument";
+import { cellFunction } from "../../kernel/cellFunction";
+import { mend } from "../../kernel/fault";
+import { show, us } from "../../kernel/quantity";
+import { of, table, word } from "../../kernel/result";
+import { hoursOverstate, narrowSpan } from "../cautions";
+import { DAYS, spreadOf, yearOfLoad, type MonthOfLoad } from "../models/fullLoadHours";
+
+const MONTHS = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"] as const;
+
+/** Monthly means of the typical year of Miami (TMY3, Miami International Airport). */
+const MIAMI = [67, 69.6, 70.8, 75.4, 79.6, 81.8, 82.6, 82.3, 81.5, 79.4, 74.5, 68.5].map((mean) => ({ mean }));
+
+/** The year: means over all days, hours summed. */
+const total = (months: readonly MonthOfLoad[]): MonthOfLoad => {
+  const overDays = (of: (month: MonthOfLoad) => number): number =>
+    months.reduce((sum, month, place) => sum + of(month) * (DAYS[place] ?? 30), 0) / 365;
+  return {
+    mean: overDays(({ mean }) => mean),
+    load: overDays(({ load }) => load),
+    time: months.reduce((sum, { time }) => sum + time, 0),
+  };
+};
+
+const MEANS = rows(
+  {
+    mean: quantity("temperature", "mean temperature of the month", {
+      from: us("temperature", -50),
+      to: us("temperature", 110),
+    }),
+  },
+  "twelve rows: mean temperature of each month, January first",
+  { least: 12, most: 12 },
+);
+
+export const hours = cellFunction({
+  id: "AIRCON.HOURS",
+  topic: "aircon",
+  summary: "Equivalent full-load cooling hours of each month from monthly mean temperatures.",
+  finds: ["EFLH", "run hours", "run time", "cooling season", "degree days", "bin method"],
+  remarks: [
+    "Load: none at or below the balance temperature, rising in a straight line to full at the design temperature, full above it; day and night alike.",
+    "Daily means spread about the month's mean by the distribution of Erbs, Klein and Beckman. The swing within a day is left out: spring and autumn come out a little low.",
+    "Degree-days worked this way agree with ten typical US years within 10 % (San Francisco, which has next to none, within 200 °F·days).",
+  ],
+  args: {
+    monthlyMeans: MEANS,
+    balance: quantity("temperature", "outdoor temperature below which nothing is cooled", {
+      from: us("temperature", 40),
+      to: us("temperature", 85),
+      usual: [us("temperature", 55), us("temperature", 75)],
+    }),
+    design: quantity("temperature", "outdoor temperature at which the machine is fully loaded", {
+      from: us("temperature", 60),
+      to: us("temperature", 130),
+      usual: [us("temperature", 80), us("temperature", 115)],
+    }),
+    yearlySpread: quantity("temperature difference", "standard deviation of the monthly means over the years' months", {
+      from: 0,
+      to: us("temperature difference", 40),
+    }).otherwise({
+      says: "from the twelve means",
+      from: ({ monthlyMeans }) =>
+        spreadOf((monthlyMeans as readonly { readonly mean: number }[]).map(({ mean }) => mean)),
+    }),
+  },
+  gives: table(
+    "full-load hours by month",
+    {
+      month: word("month; the last row is the year"),
+      mean: of("temperature", "mean temperature"),
+      meanLoad: of("fraction", "mean share of full load"),
+      fullLoadHours: of("time", "equivalent full-load hours"),
+    },
+    { total: true },
+  ),
+  cautions: [
+    {
+      rule: hoursOverstate,
+      fires: { monthlyMeans: MONTHS.map((_, place) => ({ mean: 60 + 2 * place })), balance: 65, design: 95 },
+    },
+    {
+      rule: narrowSpan,
+      fires: { monthlyMeans: MONTHS.map((_, place) => ({ mean: 60 + 2 * place })), balance: 75, design: 85 },
+    },
+  ],
+  checks: [
+    {
+      at: { monthlyMeans: MIAMI, balance: 65, design: 91 },
+      gives: { row: "Jul", column: "fullLoadHours", is: 504 },
+      within: "3 %",
+      from: "tmy3",
+      remark: "303.6 K·days above 65 °F in July of the typical year of Miami, on 26 °F",
+    },
+    {
+      at: { monthlyMeans: MIAMI, balance: 65, design: 91 },
+      gives: { row: "Year", column: "fullLoadHours", is: 3873 },
+      within: "3 %",
+      from: "tmy3",
+      remark: "2,331 K·days above 65 °F in the year",
+    },
+  ],
+  work({ monthlyMeans, balance, design, yearlySpread }, { trace, system }) {
+    if (design - balance < us("temperature difference", 5) - 1e-9)
+      throw mend(
+        `design: must lie at least ${show(us("temperature difference", 5), "temperature difference", system)} above balance, got ${show(design, "temperature", system)} over ${show(balance, "temperature", system)}`,
+      );
+    const means = monthlyMeans.map(({ mean }) => mean);
+    const months = yearOfLoad(means, { balance, design, yearlySpread }, trace);
+    return [...months, total(months)].map(({ mean, load, time }, place) => ({
+      month: MONTHS[place] ?? "Year",
+      mean,
+      meanLoad: load,
+      fullLoadHours: time,
+    }));
+  },
+});
