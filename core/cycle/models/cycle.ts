@@ -1,9 +1,11 @@
 import { outside } from "../../numeric/outside";
+import { told } from "../../numeric/told";
 import type { Fluid } from "../../refrigerant/models/refrigerant";
 import type { PhaseState } from "../../refrigerant/helmholtz/substance";
 import { saturatedStateAtPressure, saturationPressure } from "../../refrigerant/models/saturation";
 import type { State } from "../../refrigerant/models/state";
 import { checkRange, singlePhase } from "../../refrigerant/models/state";
+import { tellTemperature } from "../../refrigerant/models/tell";
 import { alongIsobar, stateByEnthalpy, stateByEntropy } from "../../refrigerant/models/stateBy";
 
 /** A single-stage vapour-compression cycle without pressure drops. */
@@ -52,14 +54,18 @@ export interface Cycle {
   readonly volumetricRejection: number;
 }
 
-const kelvin = (value: number) => `${Number(value.toFixed(3))} K`;
+const difference = (kelvin: number) => told("temperature difference", kelvin);
 
 function check({ refrigerant, evaporating, condensing, superheat, subcooling, efficiency }: CycleInput): void {
   const { name } = refrigerant;
   if (!(condensing > evaporating))
-    throw outside(`${name} condensing temperature`, `above evaporating, ${kelvin(evaporating)}`, kelvin(condensing));
-  if (!(superheat >= 0)) throw outside("superheat", "0 K or more", kelvin(superheat));
-  if (!(subcooling >= 0)) throw outside("subcooling", "0 K or more", kelvin(subcooling));
+    throw outside(
+      `${name} condensing temperature`,
+      `above evaporating, ${tellTemperature(evaporating)}`,
+      tellTemperature(condensing),
+    );
+  if (!(superheat >= 0)) throw outside("superheat", `${difference(0)} or more`, difference(superheat));
+  if (!(subcooling >= 0)) throw outside("subcooling", `${difference(0)} or more`, difference(subcooling));
   if (!(efficiency > 0 && efficiency <= 1)) throw outside("efficiency", "above 0, at most 1", `${efficiency}`);
 }
 
