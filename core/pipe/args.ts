@@ -2,6 +2,7 @@
 import { choice, quantity } from "../kernel/argument";
 import { WATER_TEMPERATURE } from "../kernel/glossary";
 import { us } from "../kernel/quantity";
+import { FITTINGS } from "./data/fittings";
 import { PVC_PIPE } from "./data/pvcPipe";
 
 const SIZES = [...new Set(PVC_PIPE.map((each) => each.size))];
@@ -53,3 +54,9 @@ export const STRAIGHT_LENGTH = quantity("length", "length of straight pipe", {
 });
 
 export const LOOP_WATER = WATER_TEMPERATURE.otherwise(us("temperature", 80));
+
+export const FITTING = choice(
+  "PipeFitting",
+  FITTINGS.map(({ fitting }) => fitting),
+  "kind of fitting",
+);

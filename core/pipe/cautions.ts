@@ -96,3 +96,14 @@ export const solventCement = caution({
   say: () =>
     "Cement and primer give off flammable, harmful vapour: ventilation, gloves, no flame. The cement's label governs times and quantities.",
 });
+
+export const contestedFittings = caution({
+  code: "PIPE-FITTING-SPREAD",
+  severity: "Notice",
+  source: "pvcEquivalentLengths",
+  about: "Published fitting losses differ two to three times.",
+  needs: {},
+  when: () => true,
+  say: () =>
+    "Published losses of fittings differ two to three times; the working shows the other methods. Keep a margin at the pump.",
+});

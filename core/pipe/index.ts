@@ -2,7 +2,9 @@ import { catalogueOf } from "../kernel/catalogue";
 import { bore } from "./functions/bore";
 import { cement } from "./functions/cement";
 import { cure } from "./functions/cure";
+import { equivalent } from "./functions/equivalent";
 import { expansion } from "./functions/expansion";
+import { fitting } from "./functions/fitting";
 import { headLoss } from "./functions/headLoss";
 import { npsh } from "./functions/npsh";
 import { pumpPower } from "./functions/pumpPower";
@@ -15,6 +17,8 @@ export const pipe = catalogueOf([
   bore,
   velocity,
   headLoss,
+  fitting,
+  equivalent,
   size,
   pumpPower,
   npsh,

@@ -67,4 +67,29 @@ export const pipe = references({
     full: "Net positive suction head from the US Standard Atmosphere 1976 (fluids 1.3.1) and IAPWS-95 vapour pressure and density (chemicals 1.5.2), open-source Python libraries (MIT).",
     seen: "opened",
   },
+  darby1999: {
+    short: "Darby 1999 (three constants)",
+    full: "P. M. Silverberg, R. Darby: Correlate pressure drops through fittings, Chem. Eng. 106 (July 1999) 101; constants as carried by fluids 1.3.1 (C. Bell).",
+    seen: "copied",
+  },
+  hooper1981: {
+    short: "Hooper 1981 (two constants)",
+    full: "W. B. Hooper: The two-K method predicts head losses in pipe fittings, Chem. Eng. (24 August 1981) 97; constants as carried by fluids 1.3.1 (C. Bell).",
+    seen: "copied",
+  },
+  craneTp410: {
+    short: "Crane TP-410",
+    full: "Crane Co.: Flow of Fluids Through Valves, Fittings, and Pipe, Technical Paper 410, 2009; entrance 0.5, exit 1.0, sudden contraction 0.5 (1 − β²), as carried by fluids 1.3.1.",
+    seen: "copied",
+  },
+  perryCoupling: {
+    short: "Perry, table 6-4",
+    full: "Perry's Chemical Engineers' Handbook, table 6-4: K 0.04 for a sound coupling or union, from memory; 0.08 is also quoted.",
+    seen: "memory",
+  },
+  pvcEquivalentLengths: {
+    short: "PVC tables of equivalent length",
+    full: "Equivalent lengths of PVC fittings as printed in plastics manuals; three tables, which differ up to 3 times with others.",
+    seen: "opened",
+  },
 });
