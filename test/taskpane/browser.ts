@@ -1,0 +1,98 @@
+/** The panel in a browser, over a workbook in memory, served with the published headers. */
+import { existsSync, readFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import { chromium, type Browser, type Page } from "playwright-core";
+import { afterAll, afterEach, beforeAll, expect } from "vitest";
+import { servePanel, type Served } from "./server";
+
+const CHROMIUM = "/usr/bin/chromium";
+const FLAGS =
+  "--no-sandbox --disable-gpu --disable-quic --no-first-run --disable-background-networking --disable-component-update --disable-sync";
+
+/** Whether there is a browser to test in; where tests must not be skipped, a missing one is an error. */
+export const HERE = existsSync(CHROMIUM);
+if (!HERE && process.env["CI"] === "true") throw new Error(`${CHROMIUM} is missing: apt-get install chromium`);
+if (!HERE) console.warn("NOT RUN: the panel in a browser (apt-get install chromium)");
+
+const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+
+export type Mode = NonNullable<Parameters<Browser["newPage"]>[0]>;
+
+export interface Pane {
+  /** The page that was opened last. */
+  readonly page: Page;
+  open(query?: string, mode?: Mode): Promise<void>;
+  tab(name: "Cautions" | "Explain" | "Find"): Promise<void>;
+  /** Selects a cell as a user does. */
+  select(sheet: string, cell: string): Promise<void>;
+  selected(): Promise<unknown>;
+  /** The text of a part of the page. */
+  text(part: string): Promise<string>;
+  /** The rules that axe finds broken, with the place of each. */
+  violations(): Promise<readonly string[]>;
+  /** By how many pixels the page is wider than its window. */
+  tooWide(): Promise<number>;
+}
+
+async function violations(page: Page): Promise<readonly string[]> {
+  await page.evaluate(AXE);
+  return page.evaluate(async () => {
+    const { axe } = globalThis as unknown as {
+      axe: { run(): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
+    };
+    const found = await axe.run();
+    return found.violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html.slice(0, 160)}`));
+  });
+}
+
+/**
+ * Starts server and browser for the tests around it and ends them behind. After each test it demands that no script failed
+ * and that the page's policy had nothing to refuse.
+ * @param forms the equations that are there as MathML
+ */
+export function usePane(forms: readonly string[] = []): Pane {
+  let browser: Browser;
+  let served: Served;
+  let page: Page;
+  let complaints: string[] = [];
+  beforeAll(async () => {
+    served = await servePanel(forms);
+    browser = await chromium.launch({ executablePath: CHROMIUM, args: FLAGS.split(" ") });
+  }, 60_000);
+  afterAll(async () => {
+    await browser.close();
+    served.close();
+  });
+  afterEach(async () => {
+    await page.close();
+    const told = complaints;
+    complaints = [];
+    expect(told).toEqual([]);
+  });
+  return {
+    get page() {
+      return page;
+    },
+    async open(query = "", mode = {}) {
+      page = await browser.newPage({ viewport: { width: 320, height: 700 }, ...mode });
+      page.setDefaultTimeout(5000);
+      page.on("console", (message) => {
+        if (message.type() === "error" || message.type() === "warning") complaints.push(message.text());
+      });
+      page.on("pageerror", (error) => complaints.push(error.message));
+      await page.goto(served.address + query);
+      await page.locator("#view-cautions h3, #view-cautions .quiet").first().waitFor();
+    },
+    tab: (name) => page.getByRole("tab", { name }).click(),
+    select: (sheet, cell) => page.evaluate(([to, at]) => globalThis.book.click(to ?? "", at ?? ""), [sheet, cell]),
+    selected: () => page.evaluate(() => globalThis.book.selected),
+    text: async (part) => (await page.locator(part).textContent()) ?? "",
+    violations: () => violations(page),
+    tooWide: () => page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth),
+  };
+}
+
+/** Waits until a question is answered with yes. */
+export const until = async (what: () => Promise<boolean>): Promise<void> => {
+  await expect.poll(what, { timeout: 5000 }).toBe(true);
+};

@@ -1,0 +1,89 @@
+import { describe, expect, test } from "vitest";
+import { HERE, until, usePane } from "./browser";
+
+describe.skipIf(!HERE)("The view Cautions", { timeout: 30_000 }, () => {
+  const pane = usePane();
+  test("stand by severity, the gravest first, each as a word beside a shape", async () => {
+    await pane.open();
+    expect(await pane.page.locator("#view-cautions h3 .severity").allTextContents()).toEqual([
+      "Danger",
+      "Warning",
+      "Notice",
+    ]);
+    expect(await pane.page.locator("#view-cautions h3 .severity svg").count()).toBe(3);
+    const warning = pane.page.locator("#view-cautions .card.severity-warning", { hasText: "PIPE-FAST-WATER" });
+    expect(await warning.getByRole("button", { name: "Go to 'Pool loop'!B7" }).count()).toBe(1);
+  });
+
+  test("lead to the cell that raises them, by click and by Enter", async () => {
+    await pane.open();
+    await pane.page.getByRole("button", { name: "Go to Refrigerant!A1" }).first().click();
+    expect(await pane.selected()).toEqual({ sheet: "Refrigerant", row: 0, column: 0 });
+    await pane.page.getByRole("button", { name: "Go to 'Pool loop'!B9" }).first().press("Enter");
+    expect(await pane.selected()).toEqual({ sheet: "Pool loop", row: 8, column: 1 });
+  });
+
+  test("count the cells and show those that fail with their whole text", async () => {
+    await pane.open();
+    expect(await pane.page.locator("#view-cautions > .view > div > .quiet").first().textContent()).toBe(
+      "10 cells use these functions, 1 fails.",
+    );
+    const failing = pane.page.locator("section", { hasText: "Cells that fail" });
+    expect(await failing.textContent()).toContain("#VALUE!length: must be at least 0 ft, got -5 ft");
+    expect(await pane.page.locator("section", { hasText: "Not checked" }).textContent()).toContain("'Pool loop'!B12");
+  });
+
+  test("follow an edit: only the changed sheet is read again, 300 ms after the last of several changes", async () => {
+    await pane.open();
+    await pane.page.evaluate(async () => {
+      globalThis.book.asked.used.length = 0;
+      globalThis.book.type("Pool loop", "B3", 20);
+      await globalThis.book.calculate();
+      for (let at = 0; at < 3; at++) {
+        globalThis.book.changed("Pool loop");
+        await new Promise((resolve) => setTimeout(resolve, 100));
+      }
+    });
+    expect(await pane.page.evaluate(() => globalThis.book.asked.used)).toEqual([]);
+    await until(async () => (await pane.page.getByRole("button", { name: "Go to 'Pool loop'!B7" }).count()) === 0);
+    expect(await pane.page.evaluate(() => globalThis.book.asked.used)).toEqual(["Pool loop"]);
+  });
+
+  test("wait while another view shows and are caught up when they show again", async () => {
+    await pane.open();
+    await pane.tab("Find");
+    await pane.page.evaluate(() => {
+      globalThis.book.asked.used.length = 0;
+      globalThis.book.changed("Refrigerant");
+    });
+    await pane.page.waitForTimeout(500);
+    expect(await pane.page.evaluate(() => globalThis.book.asked.used)).toEqual([]);
+    await pane.tab("Cautions");
+    await until(async () => pane.page.evaluate(() => globalThis.book.asked.used.join() === "Refrigerant"));
+  });
+
+  test("keep the focus on the same cell's button when they are drawn again", async () => {
+    await pane.open();
+    const button = pane.page.getByRole("button", { name: "Go to 'Pool loop'!B9" }).first();
+    await button.focus();
+    await pane.page.evaluate(async () => {
+      globalThis.book.type("Pool loop", "B3", 20);
+      await globalThis.book.calculate();
+      globalThis.book.changed("Pool loop");
+    });
+    await until(async () => (await pane.page.getByRole("button", { name: "Go to 'Pool loop'!B7" }).count()) === 0);
+    expect(await pane.page.evaluate(() => document.activeElement?.getAttribute("aria-label"))).toBe(
+      "Go to 'Pool loop'!B9",
+    );
+  });
+
+  test("of a workbook without our functions offer the starter sheets", async () => {
+    await pane.open("?empty");
+    expect(await pane.page.locator("#view-cautions").textContent()).toContain(
+      "No cell of this workbook uses these functions yet.",
+    );
+    await pane.page.getByRole("button", { name: "Insert sheet: Recovery sizing" }).first().click();
+    expect(await pane.page.evaluate(() => globalThis.book.inserted)).toEqual(["sample"]);
+    expect(await pane.page.locator(".status").textContent()).toBe("Inserted as the sheet “Recovery sizing”.");
+  });
+});
