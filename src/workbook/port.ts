@@ -2,6 +2,7 @@
  * The port between the panel and a host's workbook. Two adapters implement it: Office.js (Excel) and the preview sheet.
  * No Office types and no sheet-engine types appear here. Rows and columns count from 0.
  */
+import type { StarterSheet } from "../sheets/sheet";
 
 /** One cell. */
 export interface Address {
@@ -66,7 +67,7 @@ export interface Workbook {
   /** Writes cells as one undo step where the host has such. */
   write(cells: readonly CellWrite[]): Promise<void>;
   /** Adds a sheet from its description and shows it; answers the name it got (a taken name gets a number behind it). */
-  insert(sheet: import("../sheets/sheet").StarterSheet): Promise<string>;
+  insert(sheet: StarterSheet): Promise<string>;
   /** Marks areas dirty, so that the host calculates them again. */
   recalculate(areas: readonly Area[]): Promise<void>;
   /** Calls back when another cell is selected. */

@@ -1,0 +1,127 @@
+/** Imports run one way: src → core/catalogue → topics → kernel → numeric; inside a topic functions → models → equations → data. */
+
+const TOPICS = "refrigerant|cycle|line|aircon|pool|air|water|exchanger|pipe|control|cost|sink|note";
+/** Inside a topic: what computes nothing of its own, and what only models may build on. */
+const LOW = "(data|equations|fit|helmholtz|equilibrium)";
+
+const rule = (name, comment, from, to) => ({ name, comment, severity: "error", from, to });
+
+module.exports = {
+  forbidden: [
+    rule(
+      "no-circle",
+      "A circle of imports that remain when types are gone.",
+      {},
+      { circular: true, viaOnly: { dependencyTypesNot: ["type-only"] } },
+    ),
+    {
+      ...rule(
+        "no-topic-circle",
+        "Topics build on lower topics only.",
+        { path: "^core/[^/]+" },
+        { circular: true, via: { pathNot: "^core$" } },
+      ),
+      scope: "folder",
+    },
+    // Packages are left to the compiler: it reads their "exports".
+    rule("no-missing", "The import leads nowhere.", {}, { couldNotResolve: true, pathNot: "^@" }),
+    rule(
+      "core-alone",
+      "The core knows no host, no build and no tests.",
+      { path: "^core/" },
+      { path: "^(src|manifest|test|bench)/" },
+    ),
+    rule(
+      "core-pure",
+      "No part of Node in the core, but for the programs that make its fits.",
+      { path: "^core/", pathNot: "^core/[^/]+/fit/" },
+      { dependencyTypes: ["core"] },
+    ),
+    rule(
+      "core-packages",
+      "The core uses the few packages that it is tested with.",
+      { path: "^core/" },
+      { path: "node_modules", pathNot: "node_modules/(@types/)?(mathjs|psychrolib)/" },
+    ),
+    rule(
+      "numeric-lowest",
+      "General methods know no quantities.",
+      { path: "^core/numeric/" },
+      { path: "^core/(?!numeric/)" },
+    ),
+    rule("kernel-low", "The kernel knows no topic.", { path: "^core/kernel/" }, { path: "^core/(?!kernel/|numeric/)" }),
+    rule(
+      "topics-not-catalogue",
+      "Topics get the catalogue at run time.",
+      { path: `^core/(${TOPICS})/` },
+      { path: "^core/catalogue" },
+    ),
+    rule(
+      "catalogue-by-index",
+      "The catalogue reads the topics' lists.",
+      { path: "^core/catalogue" },
+      { path: `^core/(${TOPICS})/(?!index)` },
+    ),
+    rule(
+      "functions-only-by-index",
+      "A calculation never calls a cell function: it shares a model.",
+      { path: `^core/(${TOPICS})/(?!index)` },
+      { path: `^core/(${TOPICS})/(functions/|index)` },
+    ),
+    rule(
+      "functions-dont-evaluate",
+      "Only functions about functions run others.",
+      { path: `^core/(?!note/)(${TOPICS})/` },
+      { path: "^core/kernel/(evaluate|explain|check|admit|admitRange|present|working)\\.ts$" },
+    ),
+    rule(
+      "models-below-functions",
+      "Equations don't know models.",
+      { path: `^core/[^/]+/${LOW}` },
+      { path: "^core/[^/]+/(functions|models)/", pathNot: "^core/kernel/" },
+    ),
+    rule(
+      "data-lowest",
+      "Tables know their type and nothing else.",
+      { path: "^core/[^/]+/data/" },
+      { path: "^core/[^/]+/(functions|models|equations)" },
+    ),
+    rule(
+      "src-by-catalogue",
+      "The hosts see the catalogue and the kernel.",
+      { path: "^src/" },
+      { path: "^core/", pathNot: "^core/(catalogue|kernel/)" },
+    ),
+    rule(
+      "workbook-low",
+      "The port and its readers know no panel and no functions script.",
+      { path: "^src/workbook/" },
+      { path: "^src/(taskpane|preview|functions)/" },
+    ),
+    rule(
+      "functions-script-alone",
+      "The functions script works without panel and preview.",
+      { path: "^src/functions/.*\\.ts$" },
+      { path: "^src/(taskpane|preview|sheets)/" },
+    ),
+    rule("panel-without-preview", "The panel runs in Excel.", { path: "^src/taskpane/" }, { path: "^src/preview/" }),
+    rule(
+      "sheets-are-data",
+      "Starter sheets know no host.",
+      { path: "^src/sheets/" },
+      { path: "^src/(taskpane|preview|functions)/" },
+    ),
+    rule(
+      "no-tests-in-product",
+      "The product doesn't lean on its tests.",
+      { path: "^(core|src|manifest)/" },
+      { path: "^(test|bench)/" },
+    ),
+  ],
+  options: {
+    doNotFollow: { path: "node_modules" },
+    tsPreCompilationDeps: true,
+    tsConfig: { fileName: "tsconfig.json" },
+    exclude: { path: "^dist/" },
+  },
+};
