@@ -41,12 +41,18 @@ const severitySection = (desk: Desk, group: SeverityGroup): HTMLElement =>
     ),
   );
 
+/** What can be said of an error that came without its text. */
+const failingHint = (error: string): string =>
+  error === "#NAME?"
+    ? "A function or name in the formula isn't known here: check its spelling."
+    : "No more than this error is known: select the cell and open Explain.";
+
 const failingItem = (desk: Desk, { address, error, message }: FailingCell): HTMLElement =>
   h(
     "li",
     { class: "card" },
     h("p", { class: "fault-line" }, cellButton(desk, address, "failing"), h("strong", {}, error)),
-    h("p", {}, message ?? "The workbook keeps no more than this error; select the cell and open Explain."),
+    h("p", {}, message ?? failingHint(error)),
   );
 
 const failingSection = (desk: Desk, failing: readonly FailingCell[]): Child =>
