@@ -1,3 +1,7 @@
 import { catalogueOf } from "../kernel/catalogue";
+import { carbon } from "./functions/carbon";
+import { compare } from "./functions/compare";
+import { ofHeat } from "./functions/ofHeat";
+import { payback } from "./functions/payback";
 
-export const cost = catalogueOf([]);
+export const cost = catalogueOf([ofHeat, compare, carbon, payback]);
