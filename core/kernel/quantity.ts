@@ -74,6 +74,7 @@ const TABLE = {
   "daily draw": kind("m^3", unit("gal", GALLON), unit("L", 0.001)),
   altitude: kind("m", unit("ft", FOOT), unit("m", 1)),
   depth: kind("m", unit("ft", FOOT), unit("m", 1)),
+  "rain depth": kind("m", unit("in", INCH), unit("mm", 0.001)),
   /** Energy of a day on a square metre: J/m² in the core. */
   "daily sun": kind("J/m^2", unit("BTU/(ft²·day)", BTU / FOOT ** 2), unit("kWh/(m²·day)", 1000 * HOUR)),
   irradiance: kind("W/m^2", unit("BTU/(h·ft²)", BTU / HOUR / FOOT ** 2), unit("W/m²", 1)),
@@ -128,7 +129,9 @@ export const showNumber = (value: number): string => {
 /** A base value with its unit in the given system: `show(299.8, "temperature", "US")` is "80 °F". */
 export const show = (value: number, name: KindName, system: System): string => {
   const unitOf = KINDS[name][system];
-  return withUnit(showNumber(fromBase(value, unitOf)), unitOf);
+  const shown = fromBase(value, unitOf);
+  // A zero of a shifted scale comes back as a rounding error of the shift.
+  return withUnit(showNumber(Math.abs(shown) < 1e-12 * Math.abs(unitOf.shift) ? 0 : shown), unitOf);
 };
 
 /** A number text with its unit behind it, none where the unit is empty. */

@@ -1,10 +1,10 @@
 import fc from "fast-check";
 import { create, createUnitDependencies, unitDependencies, type MathJsInstance } from "mathjs";
 import { describe, expect, test } from "vitest";
-import { KINDS, fromBase, show, showNumber, toBase, type KindName } from "../../core/kernel/quantity";
+import { KINDS, fromBase, show, showNumber, toBase, us, type KindName } from "../../core/kernel/quantity";
 import { readQuantityText } from "../../core/kernel/quantityText";
 
-const math = create({ ...unitDependencies, ...createUnitDependencies }) as MathJsInstance;
+const math = create({ ...unitDependencies, ...createUnitDependencies });
 math.createUnit("gpm", "1 gal/minute");
 
 /** Our unit texts as mathjs spells them; what is missing is not convertible by it (money, plain numbers, scale only). */
@@ -100,6 +100,7 @@ describe("numbers in messages", () => {
   test("a value is shown with its unit in either system", () => {
     expect(show(299.81666666666666, "temperature", "US")).toBe("80 °F");
     expect(show(0.0508, "diameter", "SI")).toBe("50.8 mm");
+    expect(show(us("temperature", 32), "temperature", "SI")).toBe("0 °C");
     expect(show(0.6, "relative humidity", "US")).toBe("0.6");
   });
 });
