@@ -118,6 +118,8 @@ const spellingsOf = (shape: ChoiceShape): ReadonlyMap<string, string> => {
     map = new Map([
       ...Object.entries(shape.aliases ?? {}).map(([text, word]) => [folded(text), word] as const),
       ...shape.words.map((word) => [folded(word), word] as const),
+      // As they stand they are found without folding, which costs more than all else here.
+      ...shape.words.map((word) => [word, word] as const),
     ]);
     spellings.set(shape, map);
   }
@@ -131,10 +133,12 @@ export const wordsText = (words: readonly string[]): string => {
 };
 
 /** The word that a raw value means, undefined where it means none. */
-export const wordMeant = (shape: ChoiceShape, raw: RawScalar): string | undefined =>
-  typeof raw === "string" || (typeof raw === "number" && raw >= 0)
-    ? spellingsOf(shape).get(folded(String(raw)))
-    : undefined;
+export const wordMeant = (shape: ChoiceShape, raw: RawScalar): string | undefined => {
+  if (typeof raw !== "string" && !(typeof raw === "number" && raw >= 0)) return undefined;
+  const known = spellingsOf(shape);
+  const text = String(raw);
+  return known.get(text) ?? known.get(folded(text));
+};
 
 const admitChoice = (shape: ChoiceShape, raw: RawScalar, name: string, desk: Desk): string => {
   const word = wordMeant(shape, raw);
