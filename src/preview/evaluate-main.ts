@@ -33,7 +33,7 @@ const main = async (workbook: string | undefined): Promise<void> => {
     );
   } else {
     const bytes = await readFile(workbook);
-    const buffer = bytes.buffer.slice(bytes.byteOffset, bytes.byteOffset + bytes.byteLength) as ArrayBuffer;
+    const buffer = bytes.buffer.slice(bytes.byteOffset, bytes.byteOffset + bytes.byteLength);
     const data = await readXlsx(buffer, formulaTexts(set.namespace, set.metadata));
     print(await evaluateWorkbook(book, data, set.warmback));
   }

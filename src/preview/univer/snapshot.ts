@@ -102,7 +102,7 @@ export const engineBook = (id: string, book: BookData): IWorkbookData => {
 };
 
 const numbered = <T>(record: Readonly<Record<number, T>> | undefined): readonly (readonly [number, T])[] =>
-  Object.entries(record ?? {}).map(([key, value]) => [Number(key), value as T] as const);
+  Object.entries(record ?? {}).map(([key, value]) => [Number(key), value] as const);
 
 /** The engine carries a cell's rule along with the cell. */
 export const validationOf = (cell: Nullable<ICellData>): ValidationData | undefined =>

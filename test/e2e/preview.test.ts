@@ -1,0 +1,193 @@
+/** The main job in a browser: the sizing sheet worked out, an input changed, the panel beside it, a file saved and opened. */
+import { readFile } from "node:fs/promises";
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test, vi } from "vitest";
+import { DIST, ensureBuilt } from "../../src/functions/build.mjs";
+import { serve } from "../../src/preview/serve";
+import type { Served } from "../../src/preview/serve";
+import type { CellValue } from "../../src/workbook/port";
+import { cellsText, parseCells } from "../../src/workbook/reader/reference";
+import { hasBrowser, launch, openPage } from "./browser";
+import type { Watched } from "./browser";
+
+const SHEET = "Recovery sizing";
+const AREA = { sheet: SHEET, row: 0, column: 0, rows: 140, columns: 5 };
+
+type Block = { readonly formulas: readonly (readonly string[])[]; readonly values: readonly (readonly CellValue[])[] };
+
+const readSheet = (page: Page, sheet = SHEET): Promise<Block> =>
+  page.evaluate(
+    async (area) => {
+      const [block] = (await globalThis.warmbackPreview?.workbook.read([area])) ?? [];
+      if (block === undefined) throw new Error("nothing was read");
+      return { formulas: block.formulas, values: block.values };
+    },
+    { ...AREA, sheet },
+  );
+
+/** The address of the value beside a label in the first column. */
+const beside = ({ values }: Block, label: string): string => {
+  const row = values.findIndex(([first]) => first === label);
+  if (row < 0) throw new Error(`the sheet has no line "${label}"`);
+  return cellsText({ row, column: 1, rows: 1, columns: 1 });
+};
+
+const select = async (page: Page, address: string): Promise<void> => {
+  const { row = 0, column = 0 } = parseCells(address) ?? {};
+  await page.evaluate((cell) => globalThis.warmbackPreview?.workbook.select(cell), { sheet: SHEET, row, column });
+  await page.locator("#message strong", { hasText: new RegExp(`^${address}$`) }).waitFor();
+};
+
+const type = async (page: Page, address: string, text: string): Promise<void> => {
+  await select(page, address);
+  await page.locator("canvas").first().focus();
+  await page.keyboard.type(text);
+  await page.keyboard.press("Enter");
+};
+
+/** Tries again until nothing is thrown. */
+const eventually = <T>(check: () => Promise<T>): Promise<T> => vi.waitFor(check, { timeout: 20_000, interval: 100 });
+
+const faultsIn = ({ values }: Block): readonly CellValue[] =>
+  values.flat().filter((value) => typeof value === "object" && value !== null);
+
+const ready = async (page: Page): Promise<void> => {
+  await page.getByRole("tab", { name: "Cautions" }).waitFor();
+  await eventually(async () => {
+    const numbers = (await readSheet(page)).values.flat().filter((value) => typeof value === "number");
+    expect(numbers.length).toBeGreaterThan(20);
+  });
+};
+
+const numbers = ({ values }: Block): readonly (number | undefined)[] =>
+  values.flat().map((value) => (typeof value === "number" ? value : undefined));
+
+describe.skipIf(!hasBrowser)("The preview in a browser", { timeout: 90_000 }, () => {
+  let served: Served;
+  let browser: Browser;
+  let watched: Watched;
+  let page: Page;
+
+  beforeAll(async () => {
+    await ensureBuilt();
+    served = await serve({ folder: DIST, port: 0, open: false });
+    browser = await launch();
+    watched = await openPage(browser, served.address);
+    ({ page } = watched);
+    await ready(page);
+  }, 180_000);
+  afterAll(async () => {
+    await browser.close();
+    await served.close();
+  });
+
+  test("shows the sizing sheet worked out, with no error in any cell", async () => {
+    const { formulas, values } = await readSheet(page);
+    expect(formulas.flat().filter((formula) => formula.includes("WARMBACK.")).length).toBeGreaterThan(10);
+    expect(faultsIn({ formulas, values })).toEqual([]);
+  });
+
+  test("works out every number that follows from an input that is typed over", async () => {
+    const before = await readSheet(page);
+    await type(page, beside(before, "Length"), "90");
+    await eventually(async () => {
+      const after = numbers(await readSheet(page));
+      expect(numbers(before).filter((value, at) => value !== after[at]).length).toBeGreaterThan(5);
+    });
+  });
+
+  test("raises a caution in the panel and above the grid when water runs too fast", async () => {
+    const sheet = await readSheet(page);
+    const panel = page.locator("#panel");
+    expect(await panel.getByText("PIPE-FAST-WATER").count()).toBe(0);
+    await type(page, beside(sheet, "Water through the exchanger"), "150");
+    await panel.getByText("PIPE-FAST-WATER").first().waitFor();
+    await select(page, beside(sheet, "Velocity"));
+    await page.locator("#message", { hasText: /caution/ }).waitFor();
+  });
+
+  test("offers the words of a list above the grid, and takes the chosen one", async () => {
+    const sheet = await readSheet(page);
+    const address = beside(sheet, "Pipe size");
+    await select(page, address);
+    await page.getByRole("combobox", { name: `Choices for ${address}` }).selectOption("3 in");
+    await eventually(async () => expect((await readSheet(page)).values.flat()).toContain("3 in"));
+  });
+
+  test("shows the full text of an error above the grid", async () => {
+    const sheet = await readSheet(page);
+    const flow = beside(sheet, "Water through the exchanger");
+    await type(page, flow, "0");
+    await select(page, beside(sheet, "Velocity"));
+    await page.locator("#message", { hasText: /#VALUE! flow: must be above 0 gpm/ }).waitFor();
+    await type(page, flow, "50");
+    await eventually(async () => expect(faultsIn(await readSheet(page))).toEqual(faultsIn(sheet)));
+  });
+
+  test("explains the selected cell in the panel", async () => {
+    await page.getByRole("tab", { name: "Explain" }).click();
+    await select(page, beside(await readSheet(page), "Head lost in the added pipe"));
+    await page.locator("#panel").getByText("PIPE.HEADLOSS").first().waitFor();
+  });
+
+  test("finds a function and inserts its example at the selected cell", async () => {
+    await page.getByRole("tab", { name: "Find" }).click();
+    await select(page, "H5");
+    await page.locator("#panel input").first().fill("head loss");
+    await page.locator("#panel summary", { hasText: "PIPE.HEADLOSS" }).first().click();
+    await page.locator("#panel").getByText("Insert at the selected cell").first().click();
+    const inserted = () =>
+      page.evaluate(
+        async (area) => {
+          const [block] = (await globalThis.warmbackPreview?.workbook.read([area])) ?? [];
+          return block?.formulas.flat().find((formula) => formula.includes("PIPE.HEADLOSS")) ?? "";
+        },
+        { sheet: SHEET, row: 4, column: 7, rows: 12, columns: 4 },
+      );
+    await eventually(async () => expect(await inserted()).toContain("WARMBACK.PIPE.HEADLOSS("));
+  });
+
+  test("saves the workbook and opens it again without loss", async () => {
+    const before = await readSheet(page);
+    const [download] = await Promise.all([
+      page.waitForEvent("download"),
+      page.getByRole("button", { name: "Save .xlsx" }).click(),
+    ]);
+    const path = await download.path();
+    await type(page, beside(before, "Length"), "10");
+    await page.locator("#file").setInputFiles({
+      name: "Fernhill Hall.xlsx",
+      mimeType: "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet",
+      buffer: await readFile(path),
+    });
+    await page.locator("#status", { hasText: "Fernhill Hall.xlsx is open." }).waitFor();
+    await eventually(async () => expect(await readSheet(page)).toEqual(before));
+  });
+
+  test("has come this far without an error of the page and without a request to anywhere else", () => {
+    expect(watched.faults).toEqual([]);
+  });
+});
+
+test.skipIf(!hasBrowser)(
+  "The page can be used at 320 px, in dark and in forced colours",
+  { timeout: 120_000 },
+  async () => {
+    const served = await serve({ folder: DIST, port: 0, open: false });
+    const browser = await launch();
+    for (const options of [
+      { viewport: { width: 320, height: 800 } },
+      { colorScheme: "dark" as const },
+      { forcedColors: "active" as const },
+    ]) {
+      const { page, faults } = await openPage(browser, served.address, options);
+      await ready(page);
+      const width = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+      expect(width).toBeLessThanOrEqual(0);
+      expect(faults).toEqual([]);
+      await page.close();
+    }
+    await browser.close();
+    await served.close();
+  },
+);
