@@ -33,3 +33,69 @@ export const certifiedWork = caution({
   say: () =>
     "Gauges, charging and recovery are work for a certified technician (US: section 608; elsewhere F-gas rules); local codes and the equipment's manual govern.",
 });
+
+export const twoPhases = caution({
+  code: "REFRIG-TWO-PHASES",
+  severity: "Notice",
+  source: "identity",
+  about: "Inside a blend's glide liquid and vapour stand side by side: some rows have no meaning.",
+  needs: { phase: "word", quality: "fraction" },
+  when: ({ phase }) => phase === "two-phase",
+  say: ({ quality }) =>
+    `Liquid and vapour side by side, ${(100 * quality).toFixed(1)} % vapour by mass: heat capacity, speed of sound, viscosity and conductivity have no meaning for both together and are left empty. Density is that of the whole, enthalpy and entropy are means by mass.`,
+});
+
+export const supercriticalState = caution({
+  code: "REFRIG-SUPERCRITICAL",
+  severity: "Notice",
+  source: "identity",
+  about: "Above the critical point there is neither liquid nor vapour: nothing condenses.",
+  needs: { phase: "word" },
+  when: ({ phase }) => phase === "supercritical",
+  say: () =>
+    "Above the critical pressure and temperature there is neither liquid nor vapour: the gas cools without condensing, and condensing temperature, subcooling and quality don't exist here. Near the critical point properties change fast and their uncertainty grows.",
+});
+
+export const beyondRange = caution({
+  code: "REFRIG-BEYOND-RANGE",
+  severity: "Caution",
+  source: "commonPractice",
+  about: "Hotter than the equation of state was fitted for.",
+  needs: { temperature: "temperature", hottest: "temperature" },
+  when: ({ temperature, hottest }) => temperature > hottest,
+  say: ({ temperature, hottest }, show) =>
+    `${show(temperature, "temperature")} is hotter than the ${show(hottest, "temperature")} to which the equation of state was fitted: the values are extrapolated, and refrigerant and oil may decompose.`,
+});
+
+export const blendByMixing = caution({
+  code: "REFRIG-BLEND-TRANSPORT",
+  severity: "Notice",
+  source: "blendTransport",
+  about: "Viscosity, conductivity and surface tension of blends come from mixing rules.",
+  needs: { blend: "yes/no" },
+  when: ({ blend }) => blend,
+  say: () =>
+    "Viscosity, conductivity and surface tension of this blend come from mixing rules and are worth 8 to 14 % only; the working says how much each.",
+});
+
+export const flammable = caution({
+  code: "REFRIG-FLAMMABLE",
+  severity: "Danger",
+  source: "ashrae34",
+  about: "A flammable refrigerant: only in equipment listed for it, never as a drop-in.",
+  needs: { safetyClass: "word", refrigerant: "word" },
+  when: ({ safetyClass }) => safetyClass !== "A1",
+  say: ({ safetyClass, refrigerant }) =>
+    `${refrigerant} is ${safetyClass === "A3" ? "highly" : "mildly"} flammable (class ${safetyClass}): a leak can burn. Only in equipment listed for it, never as a drop-in; certified technician, tools and recovery for its class, no flame or spark near it. Local codes govern.`,
+});
+
+export const rulesInMotion = caution({
+  code: "REFRIG-RULES-IN-MOTION",
+  severity: "Notice",
+  source: "usRefrigerantRule",
+  about: "Rules on warming potentials change: check their state at the date of work.",
+  needs: { warmingPotential: "number" },
+  when: ({ warmingPotential }) => warmingPotential > 150,
+  say: ({ warmingPotential }) =>
+    `Warming potential ${Math.round(warmingPotential)}: rules that limit it (US: 700 for new residential and light commercial systems; EU: 150 or 750 by kind of machine) are in motion. Check their state at the date of work.`,
+});

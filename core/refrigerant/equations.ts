@@ -44,3 +44,47 @@ export const latentOf = equation({
   source: "identity",
   code: (x) => x.hd - x.hb,
 });
+
+export const enthalpyAbove = equation({
+  name: "Enthalpy over the US zero",
+  form: "hus = h - h0",
+  gives: "enthalpy",
+  takes: {
+    h: symbol("enthalpy", "enthalpy over the IIR zero", 1e5, 5e5),
+    h0: symbol("enthalpy", "that of saturated liquid at −40 °F", 1e5, 1.6e5),
+  },
+  source: "identity",
+  code: (x) => x.h - x.h0,
+});
+
+export const entropyAbove = equation({
+  name: "Entropy over the US zero",
+  form: "sus = s - s0",
+  gives: "entropy",
+  takes: {
+    s: symbol("entropy", "entropy over the IIR zero", 500, 2500),
+    s0: symbol("entropy", "that of saturated liquid at −40 °F", 500, 900),
+  },
+  source: "identity",
+  code: (x) => x.s - x.s0,
+});
+
+const massShare = (which: string) => symbol("fraction", `mass fraction of the ${which} component`, 0, 1);
+const potential = (which: string) => symbol("number", `warming potential of the ${which} component`, 0, 4500);
+
+/** A blend of up to three components; shares that are missing are 0. */
+export const warmingByMass = equation({
+  name: "Warming potential by mass",
+  form: "GWP = w1 * g1 + w2 * g2 + w3 * g3",
+  gives: "number",
+  takes: {
+    w1: massShare("first"),
+    g1: potential("first"),
+    w2: massShare("second"),
+    g2: potential("second"),
+    w3: massShare("third"),
+    g3: potential("third"),
+  },
+  source: "identity",
+  code: (x) => x.w1 * x.g1 + x.w2 * x.g2 + x.w3 * x.g3,
+});

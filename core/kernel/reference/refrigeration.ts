@@ -84,7 +84,7 @@ export const refrigeration = references({
   },
   ipccAr4: {
     short: "IPCC AR4",
-    full: "IPCC Fourth Assessment Report, Working Group I, 2007, table 2.14: 100-year warming potentials; for R-1234yf and R-1234ze(E), which it lacks, the values of Regulation (EU) No 517/2014, annexes I and II.",
+    full: "IPCC Fourth Assessment Report, Working Group I, 2007, table 2.14: 100-year warming potentials; for R-1234yf, R-1234ze(E), R-290 and R-600a, which it lacks, the values of Regulation (EU) No 517/2014, annexes II and IV.",
     seen: "memory",
   },
   iec60335: {

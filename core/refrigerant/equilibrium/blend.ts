@@ -49,7 +49,7 @@ export function blendEquilibrium(
     into[0] = pL / pV - 1;
     into[1] = -1;
     for (let i = 0; i < n; i++) {
-      into[1]! += w[i]!;
+      into[1] += w[i]!;
       into[2 + i] = fL[i]! - fV[i]!;
     }
   };

@@ -1,14 +1,9 @@
 /** Saturation with its record in the working. */
 import { silent, type Trace } from "../../kernel/steps";
 import { equationSource } from "../sources";
-import { refrigerant, type Fluid } from "./refrigerant";
+import { refrigerant } from "./refrigerant";
 import { saturationPressure, saturationTemperature, type Curve } from "./saturation";
-
-/** Uncertainty of the equation of state as its authors state it; for a blend, what the mixture model adds. */
-const uncertaintyOf = (fluid: Fluid): string =>
-  fluid.mixture === undefined
-    ? (fluid.components[0]?.fluid.uncertainty ?? "")
-    : "mixture model: bubble pressure about 0.5 to 1 %";
+import { uncertaintyOf } from "./uncertainty";
 
 /** Saturation pressure, Pa, at a temperature in K. */
 export const pressureOnLine = (name: string, temperature: number, curve: Curve, trace: Trace = silent): number => {
@@ -20,7 +15,7 @@ export const pressureOnLine = (name: string, temperature: number, curve: Curve, 
       property: `${curve} pressure, absolute`,
       at: { temperature: { value: temperature, kind: "temperature" } },
       gives: { value: pressure, kind: "pressure" },
-      uncertainty: uncertaintyOf(fluid),
+      uncertainty: `vapour pressure ${uncertaintyOf(fluid, "vapour pressure")}`,
       source: equationSource(fluid),
     });
   return pressure;
@@ -36,7 +31,7 @@ export const temperatureOnLine = (name: string, pressure: number, curve: Curve, 
       property: `${curve} temperature`,
       at: { "absolute pressure": { value: pressure, kind: "pressure" } },
       gives: { value: temperature, kind: "temperature" },
-      uncertainty: uncertaintyOf(fluid),
+      uncertainty: `vapour pressure ${uncertaintyOf(fluid, "vapour pressure")}`,
       source: equationSource(fluid),
     });
   return temperature;

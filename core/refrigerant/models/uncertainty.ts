@@ -1,0 +1,26 @@
+/** What a refrigerant's equation of state is worth. */
+import { isPure, type Fluid } from "./refrigerant";
+
+/** For the mixture models; from memory of the papers' summaries, the papers were not at hand. */
+const BLEND =
+  "density 0.1 to 0.5 %, vapour pressure 0.5 to 1 % (bubble line), heat capacity 0.5 to 1 %, speed of sound 0.5 to 1 %";
+
+/** Expected uncertainties as the authors state them, all properties in one sentence. */
+export const statedUncertainty = (fluid: Fluid): string =>
+  isPure(fluid) ? (fluid.components[0]?.fluid.uncertainty ?? "") : BLEND;
+
+/** Properties with an uncertainty of their own. */
+export type Rated = "density" | "vapour pressure" | "heat capacity" | "speed of sound";
+
+const NOT_STATED = "not stated by the authors";
+
+/** The part of the statement that is about one property: "0.1 %". */
+export const uncertaintyOf = (fluid: Fluid, property: Rated): string => {
+  const part = statedUncertainty(fluid)
+    .split(/, (?=density|vapour pressure|heat capacity|speed of sound)/)
+    .find((each) => each.startsWith(property));
+  return part === undefined ? NOT_STATED : part.slice(property.length).trim();
+};
+
+/** A share as per cent: 0.06 is "about 6 %". */
+export const aboutPerCent = (share: number): string => `about ${Number((100 * share).toPrecision(2))} %`;
