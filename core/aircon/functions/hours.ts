@@ -36,6 +36,7 @@ const MEANS = rows(
 export const hours = cellFunction({
   id: "AIRCON.HOURS",
   topic: "aircon",
+  heavy: true,
   summary: "Equivalent full-load cooling hours of each month from monthly mean temperatures.",
   finds: ["EFLH", "run hours", "run time", "cooling season", "degree days", "bin method"],
   remarks: [
