@@ -2,7 +2,7 @@
  * The one runner. Raw cell values come in by position; a value in the cell's units, or a fault, goes out. Definitions are
  * compiled once. The plain call records nothing; `explain` runs the same code on a recorder and then the caution rules.
  */
-import type { ArgData } from "./argument";
+import type { ArgData, ScalarShape, Shape } from "./argument";
 import { admitScalar, isBlank, isReadQuantity, placeText, wordMeant, type Desk } from "./admit";
 import { admitBlock, admitRows, fill } from "./admitRange";
 import type { Catalogue } from "./catalogue";
@@ -75,21 +75,21 @@ const meansBlank = (arg: ArgData, raw: Raw): boolean =>
   arg.presence !== "required" &&
   (arg.shape.type === "choice" || arg.shape.type === "either" || arg.shape.type === "text");
 
-const admitOne = (
-  arg: ArgData,
-  raw: Raw,
-  name: string,
-  desk: Desk,
-): { readonly value: unknown; readonly filled: ReadonlySet<string> } => {
+const isScalarShape = ({ type }: Shape): boolean => type !== "block" && type !== "rows" && type !== "repeat";
+
+const admitSingle = (shape: Shape, raw: Raw, name: string, desk: Desk): unknown => {
+  if (typeof raw === "object") throw mend(`${name}: expected one value, got ${came(raw)}`);
+  return admitScalar(shape as ScalarShape, raw, name, desk);
+};
+
+/** Admits a block or rows; `given` gets the labels that were filled in. */
+const admitRange = (arg: ArgData, raw: Raw, name: string, desk: Desk, given: Set<string> | undefined): unknown => {
   const { shape } = arg;
-  if (shape.type === "block") {
-    const { values, given } = admitBlock(shape, raw, name, desk);
-    return { value: values, filled: given };
-  }
-  if (shape.type === "rows") return { value: admitRows(shape, raw, name, desk), filled: NO_KEYS };
-  if (shape.type === "repeat") return { value: raw, filled: NO_KEYS };
-  if (Array.isArray(raw)) throw mend(`${name}: expected one value, got ${came(raw)}`);
-  return { value: admitScalar(shape, raw as string, name, desk), filled: NO_KEYS };
+  if (shape.type === "rows") return admitRows(shape, raw, name, desk);
+  if (shape.type !== "block") return raw;
+  const { values, given: filled } = admitBlock(shape, raw, name, desk);
+  if (given) for (const label of filled) given.add(`${name}.${label}`);
+  return values;
 };
 
 /** Readings become absolute pressures by their own text or by the argument `basis`. */
@@ -140,10 +140,10 @@ export const admit = (compiled: Compiled, raw: readonly unknown[], whole = false
       values[name] = fill(arg, () => missing(name, arg), values);
       continue;
     }
-    const { value: admitted, filled } = admitOne(arg, cleared, name, desk);
-    values[name] = admitted;
+    values[name] = isScalarShape(arg.shape)
+      ? admitSingle(arg.shape, cleared, name, desk)
+      : admitRange(arg, cleared, name, desk, given);
     given?.add(name);
-    if (given) for (const label of filled) given.add(`${name}.${label}`);
   }
   if (raw.length > compiled.args.length) refuseSurplus(compiled, raw);
   if (compiled.readings.length > 0) turnReadings(compiled, values, system);
@@ -184,17 +184,19 @@ export const runAdmitted = (
   return { call, result, out };
 };
 
-/** Evaluates a call: the cell's value, or a fault as a value. Never throws. */
-export const evaluate = (compiled: Compiled, raw: readonly unknown[], catalogue: Catalogue): Out | Fault => {
-  const compute = (): Out | Fault => {
-    let system: System = "US";
-    try {
-      const call = admit(compiled, raw);
-      system = call.system;
-      return runAdmitted(compiled, call, catalogue, silent, ignore).out;
-    } catch (thrown) {
-      return asFault(thrown, system);
-    }
-  };
-  return compiled.memo ? compiled.memo.through(raw, compute) : compute();
+const compute = (compiled: Compiled, raw: readonly unknown[], catalogue: Catalogue): Out | Fault => {
+  let system: System = "US";
+  try {
+    const call = admit(compiled, raw);
+    system = call.system;
+    return runAdmitted(compiled, call, catalogue, silent, ignore).out;
+  } catch (thrown) {
+    return asFault(thrown, system);
+  }
 };
+
+/** Evaluates a call: the cell's value, or a fault as a value. Never throws. */
+export const evaluate = (compiled: Compiled, raw: readonly unknown[], catalogue: Catalogue): Out | Fault =>
+  compiled.memo
+    ? compiled.memo.through(raw, () => compute(compiled, raw, catalogue))
+    : compute(compiled, raw, catalogue);

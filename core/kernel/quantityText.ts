@@ -128,10 +128,30 @@ const pressureText = (number: number, rest: string): ReadQuantity | undefined =>
   return { value: number * factor, basis: /^a/i.test(match[2] ?? "") ? "absolute" : "gauge" };
 };
 
-const withoutDimension = (kind: KindName, number: number, rest: string): ReadQuantity | Refusal =>
-  rest === "%" && kind !== "money" && kind !== "count"
-    ? { value: number / 100 }
-    : `${kind === "number" ? "a number" : kind} takes no unit, got "${rest}"`;
+/** Units of kinds that have no dimension: text → factor. Anything else is refused. */
+const DIMENSIONLESS: Readonly<Partial<Record<KindName, Readonly<Record<string, number>>>>> = {
+  "humidity ratio": { "%": 0.01, "g/kg": 0.001, "gr/lb": 1 / 7000, "lb/lb": 1, "kg/kg": 1 },
+  "yearly rate": { "%": 0.01, "%/year": 0.01, "% a year": 0.01 },
+  years: { y: 1, yr: 1, years: 1, a: 1 },
+  fraction: { "%": 0.01 },
+  "relative humidity": { "%": 0.01 },
+  number: { "%": 0.01 },
+  COP: {},
+  count: {},
+  money: {},
+};
+
+const CURRENCY = /^(?:\p{Sc}|[A-Z]{3})$/u;
+
+const withoutDimension = (kind: KindName, number: number, rest: string): ReadQuantity | Refusal => {
+  const factor = DIMENSIONLESS[kind]?.[rest.toLowerCase()];
+  if (factor !== undefined) return { value: number * factor };
+  if (kind === "money" && CURRENCY.test(rest)) return { value: number };
+  const { text } = KINDS[kind].US;
+  return text === ""
+    ? `${kind === "number" ? "a number" : kind} takes no unit, got "${rest}"`
+    : `"${rest}" is not a unit of ${kind}, such as ${text}`;
+};
 
 /** Money texts: the words in front of a price's slash don't matter ("1.2 $/therm" is 1.2 per therm). */
 const pricePer = (kind: KindName, number: number, rest: string): number | Refusal => {
@@ -146,14 +166,15 @@ const pricePer = (kind: KindName, number: number, rest: string): number | Refusa
  * says what was expected (without the argument's name).
  */
 export const readQuantityText = (text: string, kind: KindName, system: System): ReadQuantity | Refusal => {
-  const start = leadingNumber(text.trim().replace(/^[\u2212\u2013]/, "-"));
+  const bare = kind === "money" || kind.startsWith("price") ? text.trim().replace(/^\p{Sc}\s*/u, "") : text.trim();
+  const start = leadingNumber(bare.replace(/^[\u2212\u2013]/, "-"));
   if (typeof start === "string") return start;
   const { number } = start;
   const rest = start.rest.trim();
   const own = KINDS[kind];
   const unit = rest === "" ? own[system] : printed(kind, rest);
   if (unit) return { value: (number + unit.shift) * unit.factor };
-  if (own.base === "" && own.US.text === "") return withoutDimension(kind, number, rest);
+  if (own.base === "" && kind !== "cooling rating") return withoutDimension(kind, number, rest);
   if (kind.startsWith("price")) return wrapped(pricePer(kind, number, rest));
   const pressure = kind === "pressure" ? pressureText(number, rest) : undefined;
   if (pressure) return pressure;

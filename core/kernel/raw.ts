@@ -12,7 +12,8 @@ const ERRORS =
   /^#(?:N\/A|VALUE!|REF!|DIV\/0!|NAME\?|NUM!|NULL!|SPILL!|CALC!|BUSY!|GETTING_DATA|FIELD!|BLOCKED!|CONNECT!|UNKNOWN!|EXTERNAL!)$/;
 
 /** Whether a text is an error value of the sheet. */
-export const isErrorText = (value: unknown): value is string => typeof value === "string" && ERRORS.test(value);
+export const isErrorText = (value: unknown): value is string =>
+  typeof value === "string" && value.startsWith("#") && ERRORS.test(value);
 
 const isScalar = (value: unknown): value is RawScalar =>
   value === null || typeof value === "string" || typeof value === "number" || typeof value === "boolean";

@@ -123,13 +123,13 @@ export const recorder = (): { readonly trace: Trace; readonly steps: readonly St
     on: true,
     step: (equation, x) => {
       const value = equation.code(x);
-      open.push({ type: "equation", equation: equation as AnyEquation, x: { ...x }, value });
+      open.push({ type: "equation", equation: equation, x: { ...x }, value });
       return value;
     },
     relation: (relation, x) => {
       const left = relation.left(x);
       const right = relation.right(x);
-      open.push({ type: "relation", relation: relation as AnyRelation, x: { ...x }, left, right });
+      open.push({ type: "relation", relation: relation, x: { ...x }, left, right });
     },
     lookup: (detail) => void open.push({ type: "lookup", ...detail }),
     property: (detail) => void open.push({ type: "property", ...detail }),

@@ -45,6 +45,11 @@ describe("quantity texts", () => {
     ["3 $/gal", "price of liquid fuel", 3 / 0.003785411784],
     ["12 BTU/(W·h)", "cooling rating", 3.51685284],
     ["1.5 cP", "viscosity", 0.0015],
+    ["3%", "yearly rate", 0.03],
+    ["$1500", "money", 1500],
+    ["1500 EUR", "money", 1500],
+    ["10 years", "years", 10],
+    ["9 g/kg", "humidity ratio", 0.009],
   ])("%s as %s is %d in base units", (text, kind, value) => {
     const read = readQuantityText(text, kind, "US");
     if (typeof read === "string") throw new Error(read);
@@ -73,6 +78,8 @@ describe("quantity texts", () => {
     ["", "length", /expected a number/],
     ["2026-01-31", "length", /can't read|not a unit/],
     ["5 m", "relative humidity", /takes no unit/],
+    ["3 candela", "money", /not a unit of money/],
+    ["10 m", "years", /not a unit of years/],
     ["5 psi", "temperature", /not a unit of temperature/],
     ["5 $", "price of gas", /expected a price/],
   ])("%s as %s is refused: %s", (text, kind, why) => {
