@@ -190,5 +190,5 @@ export const writeXlsx = async (book: BookData, texts: FormulaTexts): Promise<Ar
     const area = areaOf(refersTo, book.sheets[0]?.name ?? "");
     return area === undefined ? [] : [{ name, ranges: [absoluteText(area)] }];
   });
-  return (await workbook.xlsx.writeBuffer());
+  return await workbook.xlsx.writeBuffer();
 };

@@ -33,6 +33,8 @@ export interface OpenBook {
   /** Throws where no sheet has that name. */
   sheet(name: string): Worksheet;
   replace(data: BookData): void;
+  /** One workbook is gone and the other not yet whole: nobody must be told of either. */
+  replacing(): boolean;
 }
 
 const servicesOf = (univer: Univer): Services => {
@@ -51,6 +53,7 @@ const servicesOf = (univer: Univer): Services => {
 
 export const openBook = (univer: Univer, log: CallLog, first: BookData): OpenBook => {
   let opened = 0;
+  let replacing = false;
   const create = (data: BookData): Workbook => {
     opened += 1;
     const snapshot = engineBook(`book${opened}`, data);
@@ -78,11 +81,17 @@ export const openBook = (univer: Univer, log: CallLog, first: BookData): OpenBoo
     },
     replace: (data) => {
       const { instances } = services;
-      instances.disposeUnit(workbook.getUnitId());
-      log.clear();
-      workbook = create(data);
-      instances.setCurrentUnitForType(workbook.getUnitId());
-      cells = readerOf();
+      replacing = true;
+      try {
+        instances.disposeUnit(workbook.getUnitId());
+        log.clear();
+        workbook = create(data);
+        instances.setCurrentUnitForType(workbook.getUnitId());
+        cells = readerOf();
+      } finally {
+        replacing = false;
+      }
     },
+    replacing: () => replacing,
   };
 };

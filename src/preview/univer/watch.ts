@@ -15,7 +15,7 @@ const BURST_MS = 50;
 export interface Watch {
   onSelection(call: (cell: Address) => void): Unsubscribe;
   onChange(call: (sheets: readonly string[]) => void): Unsubscribe;
-  /** Tells listeners that every sheet changed. */
+  /** Tells listeners that every sheet changed, and the selection with them. */
   everything(): void;
   dispose(): void;
 }
@@ -52,10 +52,14 @@ export const watchBook = (open: OpenBook, touched: () => void): Watch => {
         .map((sheet) => sheet.getSheetId()),
     );
   };
+  const tellSelection = (): void => {
+    const cell = selectedCell(open);
+    if (cell !== undefined) for (const call of selecting) call(cell);
+  };
   const listener = open.services.commands.onCommandExecuted((command, options) => {
+    if (open.replacing()) return;
     if (command.id === SetSelectionsOperation.id || command.id === SetWorksheetActiveOperation.id) {
-      const cell = selectedCell(open);
-      if (cell !== undefined) for (const call of selecting) call(cell);
+      tellSelection();
     } else if (command.id === SetRangeValuesMutation.id) {
       if (options?.["applyFormulaCalculationResult"] !== true) touched();
       note([(command.params as { subUnitId: string }).subUnitId]);
@@ -71,7 +75,10 @@ export const watchBook = (open: OpenBook, touched: () => void): Watch => {
   return {
     onSelection: (call) => listening(selecting, call),
     onChange: (call) => listening(changing, call),
-    everything,
+    everything: () => {
+      everything();
+      tellSelection();
+    },
     dispose: () => {
       clearTimeout(burst);
       listener.dispose();
