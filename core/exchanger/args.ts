@@ -1,0 +1,64 @@
+/** Arguments of the exchanger functions. */
+import { choice, quantity } from "../kernel/argument";
+import { us } from "../kernel/quantity";
+
+const degF = (value: number): number => us("temperature", value);
+
+const END = { from: degF(-100), to: degF(1000), usual: [degF(32), degF(250)] as const };
+
+export const HOT_IN = quantity("temperature", "hot stream, entering", END);
+export const HOT_OUT = quantity("temperature", "hot stream, leaving", END);
+export const COLD_IN = quantity("temperature", "cold stream, entering", END);
+export const COLD_OUT = quantity("temperature", "cold stream, leaving", END);
+
+export const DIRECTIONS = ["counterflow", "parallel"] as const;
+export type Direction = (typeof DIRECTIONS)[number];
+
+export const DIRECTION = choice("ExchangerDirection", DIRECTIONS, "counterflow or parallel", {
+  counter: "counterflow",
+  cocurrent: "parallel",
+  parallelflow: "parallel",
+}).otherwise("counterflow");
+
+export const ARRANGEMENTS = [
+  "counterflow",
+  "parallel",
+  "shell and tube",
+  "crossflow unmixed",
+  "crossflow mixed hot",
+  "crossflow mixed cold",
+  "condensing",
+] as const;
+export type Arrangement = (typeof ARRANGEMENTS)[number];
+
+export const ARRANGEMENT = choice("ExchangerArrangement", ARRANGEMENTS, "how the streams run", {
+  counter: "counterflow",
+  cocurrent: "parallel",
+  parallelflow: "parallel",
+}).otherwise("counterflow");
+
+export const CAPACITY_RATIO = quantity("fraction", "smaller over larger capacity rate (flow × heat capacity)", {
+  from: 0,
+  to: 1,
+});
+
+export const CORRECTION_FACTOR = quantity("fraction", "correction factor F of the mean difference", {
+  above: 0,
+  to: 1,
+  usual: [0.75, 1],
+}).otherwise(1);
+
+export const CONDUCTANCE = quantity("heat conductance", "conductance UA of the exchanger", {
+  above: 0,
+  usual: [us("heat conductance", 50), us("heat conductance", 500_000)],
+});
+
+export const FILM = quantity("film coefficient", "film coefficient", {
+  above: 0,
+  usual: [us("film coefficient", 2), us("film coefficient", 5000)],
+});
+
+export const FOULING = quantity("fouling resistance", "fouling resistance", {
+  from: 0,
+  usual: [0, us("fouling resistance", 0.01)],
+}).otherwise(0);

@@ -1,0 +1,70 @@
+import { quantity } from "../../kernel/argument";
+import { cellFunction } from "../../kernel/cellFunction";
+import { HEAT_RATE, WATER_FLOW, WATER_TEMPERATURE } from "../../kernel/glossary";
+import { us } from "../../kernel/quantity";
+import { list, of, word } from "../../kernel/result";
+import { CONDUCTANCE } from "../args";
+import { bypassLimits, coldPoolOrifice } from "../cautions";
+import { holdHeadOf } from "../models/holdHead";
+
+const coldPool = { heat: 110000, ua: 8000, water: 60, leastCondensing: 90, flow: 40 };
+
+export const holdHead = cellFunction({
+  id: "EXCHANGER.HOLDHEAD",
+  topic: "exchanger",
+  summary: "Water flow through the exchanger that holds a least condensing temperature, and the bypass for it.",
+  finds: ["head pressure control", "bypass", "cold pool", "water regulating valve"],
+  remarks: [
+    "The refrigerant is taken to condense at one temperature, heat and UA as constant. Less flow lowers the water's film coefficient, so that the true cut is somewhat smaller.",
+  ],
+  args: {
+    heat: HEAT_RATE.saying("heat rejected into the exchanger"),
+    ua: CONDUCTANCE,
+    water: WATER_TEMPERATURE.saying("entering water"),
+    leastCondensing: quantity("temperature", "least condensing temperature to hold", {
+      from: us("temperature", 32),
+      to: us("temperature", 200),
+      usual: [us("temperature", 60), us("temperature", 130)],
+    }),
+    flow: WATER_FLOW.saying("full water flow"),
+  },
+  gives: list("how the head is held", {
+    condensingAtFullFlow: of("temperature", "condensing temperature at full flow"),
+    flowThroughExchanger: of("water flow", "flow through the exchanger"),
+    bypassShare: of("fraction", "share of the full flow that bypasses"),
+    leavingWater: of("temperature", "water leaving the exchanger"),
+    finding: word("whether anything needs holding"),
+  }),
+  facts: { held: "yes/no" },
+  cautions: [
+    { rule: bypassLimits, fires: coldPool },
+    { rule: coldPoolOrifice, fires: coldPool },
+  ],
+  checks: [
+    {
+      at: { heat: 20, ua: 2000, water: 20, leastCondensing: 30, flow: 3.6, units: "SI" },
+      gives: { finding: "nothing needs holding", bypassShare: 0 },
+      within: 0,
+      from: "identity",
+      remark: "20 kW over 2,000 W/K need more than 10 K of difference",
+    },
+    {
+      at: { heat: 20, ua: 2000, water: 20, leastCondensing: 35.819767, flow: 3.6, units: "SI" },
+      gives: { flowThroughExchanger: 1.7259, leavingWater: 30 },
+      within: 0.02,
+      from: "identity",
+      remark: "one transfer unit: C = 2,000 W/K, rise 10 K, condensing 10/(1 − 1/e) K above the water",
+    },
+  ],
+  work(args, { trace, note }) {
+    const answer = holdHeadOf(args, trace);
+    note({ held: answer.holds });
+    return {
+      condensingAtFullFlow: answer.condensingAtFullFlow,
+      flowThroughExchanger: answer.flowThrough,
+      bypassShare: answer.bypass,
+      leavingWater: answer.leavingWater,
+      finding: answer.holds ? "bypass part of the flow" : "nothing needs holding",
+    };
+  },
+});

@@ -1,0 +1,92 @@
+import { choice, either, quantity } from "../../kernel/argument";
+import { cellFunction } from "../../kernel/cellFunction";
+import { us } from "../../kernel/quantity";
+import { of } from "../../kernel/result";
+import { FILM, FOULING } from "../args";
+import { attackedMetal, cleanCoil, contestedTitanium } from "../cautions";
+import { conductivityOfWall, overallOf } from "../models/overall";
+
+const MATERIAL = choice("TubeMaterial", ["titanium", "cupronickel 90-10", "stainless 304", "copper"], "tube material", {
+  cupronickel: "cupronickel 90-10",
+  CuNi: "cupronickel 90-10",
+  stainless: "stainless 304",
+  "90-10": "cupronickel 90-10",
+});
+
+const bareTube = { insideFilm: 300, outsideFilm: 400, outsideDiameter: 0.625, wall: 0.028 };
+
+export const overall = cellFunction({
+  id: "EXCHANGER.OVERALL",
+  topic: "exchanger",
+  summary: "Overall coefficient U of a tube on its outside area: films, wall and fouling.",
+  finds: ["U value", "overall heat transfer coefficient", "fouling", "wall resistance", "titanium"],
+  remarks: [
+    "The wall by radii; inside film and inside fouling turned to the outside area. The working shows the share of each resistance and which one governs.",
+    "Titanium 16.0 W/(m·K), the lowest published; cupronickel 90-10 44.9, stainless 304 15.0, copper (C12200) 339.",
+  ],
+  args: {
+    insideFilm: FILM.saying("film coefficient inside, on the inside area"),
+    outsideFilm: FILM.saying("film coefficient outside, on the outside area"),
+    outsideDiameter: quantity("diameter", "outside diameter of the tube", {
+      above: 0,
+      usual: [us("diameter", 0.2), us("diameter", 3)],
+    }),
+    wall: quantity("diameter", "wall thickness of the tube", {
+      above: 0,
+      usual: [us("diameter", 0.01), us("diameter", 0.25)],
+    }),
+    material: either(
+      MATERIAL,
+      quantity("conductivity", "conductivity of the tube", {
+        above: 0,
+        usual: [us("conductivity", 0.1), us("conductivity", 250)],
+      }),
+      "tube material, or its conductivity",
+    ),
+    insideFouling: FOULING.saying("fouling resistance inside, on the inside area"),
+    outsideFouling: FOULING.saying("fouling resistance outside, on the outside area"),
+  },
+  gives: of("film coefficient", "overall coefficient U on the outside area"),
+  facts: { tubeMaterial: "word" },
+  cautions: [
+    { rule: cleanCoil, fires: { ...bareTube, material: "titanium" } },
+    { rule: attackedMetal, fires: { ...bareTube, material: "copper", outsideFouling: 0.0005 } },
+    { rule: contestedTitanium, fires: { ...bareTube, material: "titanium", outsideFouling: 0.0005 } },
+  ],
+  checks: [
+    {
+      at: {
+        insideFilm: 400,
+        outsideFilm: 400,
+        outsideDiameter: 1000,
+        wall: 0.0001,
+        material: 250,
+        outsideFouling: 0.001,
+      },
+      gives: 166.667,
+      within: 0.01,
+      from: "identity",
+      remark: "a clean 200 with fouling 0.001 leaves 1/(1/200 + 0.001), on a wall that is next to flat",
+    },
+    {
+      at: {
+        insideFilm: 1000,
+        outsideFilm: 2000,
+        outsideDiameter: 20,
+        wall: 5,
+        material: 16,
+        insideFouling: 0.0001,
+        outsideFouling: 0.0002,
+        units: "SI",
+      },
+      gives: 300.0105,
+      within: 0.01,
+      from: "identity",
+      remark: "by hand: 1/(0.0005 + 0.0002 + 0.02 ln 2/32 + 0.0002 + 0.002)",
+    },
+  ],
+  work({ material, ...tube }, { trace, note }) {
+    if (typeof material === "string") note({ tubeMaterial: material });
+    return overallOf({ ...tube, conductivity: conductivityOfWall(material, trace) }, trace);
+  },
+});

@@ -1,0 +1,41 @@
+import { cellFunction } from "../../kernel/cellFunction";
+import { HEAT_RATE } from "../../kernel/glossary";
+import { of } from "../../kernel/result";
+import { COLD_IN, COLD_OUT, CORRECTION_FACTOR, DIRECTION, HOT_IN, HOT_OUT } from "../args";
+import { condensingBetween } from "../cautions";
+import { conductanceForDuty } from "../equations";
+import { meanDifferenceOf } from "../models/ends";
+
+export const ua = cellFunction({
+  id: "EXCHANGER.UA",
+  topic: "exchanger",
+  summary: "Conductance UA that a duty asks for at four end temperatures.",
+  finds: ["conductance", "size of an exchanger"],
+  args: {
+    duty: HEAT_RATE.saying("heat to be passed"),
+    hotIn: HOT_IN,
+    hotOut: HOT_OUT,
+    coldIn: COLD_IN,
+    coldOut: COLD_OUT,
+    arrangement: DIRECTION,
+    correction: CORRECTION_FACTOR,
+  },
+  gives: of("heat conductance", "conductance UA"),
+  cautions: [{ rule: condensingBetween, fires: { duty: 110000, hotIn: 180, hotOut: 95, coldIn: 80, coldOut: 88 } }],
+  checks: [
+    {
+      at: { duty: 63.83, hotIn: 100, hotOut: 100, coldIn: 20, coldOut: 50, units: "SI" },
+      gives: 1000,
+      within: 0.2,
+      from: "steamCondenserTables",
+    },
+    {
+      at: { duty: 10, hotIn: 70, hotOut: 40, coldIn: 20, coldOut: 50, units: "SI" },
+      gives: 500,
+      within: 1e-9,
+      from: "identity",
+    },
+  ],
+  work: ({ duty, arrangement, correction, ...ends }, { trace }) =>
+    trace.step(conductanceForDuty, { Q: duty, F: correction, dTm: meanDifferenceOf(ends, arrangement, trace) }),
+});

@@ -1,0 +1,37 @@
+import { cellFunction } from "../../kernel/cellFunction";
+import { HEAT_RATE, WATER_FLOW, WATER_TEMPERATURE } from "../../kernel/glossary";
+import { us } from "../../kernel/quantity";
+import { of } from "../../kernel/result";
+import { densityOfWater, heatCapacityOfWater } from "../../water/equations";
+import { capacityRateOfWater, riseOfWater } from "../waterEquations";
+
+export const waterRise = cellFunction({
+  id: "EXCHANGER.WATERRISE",
+  topic: "exchanger",
+  summary: "Rise of the water's temperature by a duty.",
+  finds: ["delta T", "500 rule", "temperature rise"],
+  remarks: ["Density and heat capacity of fresh water at waterTemperature."],
+  args: {
+    duty: HEAT_RATE.saying("heat given to the water"),
+    flow: WATER_FLOW,
+    waterTemperature: WATER_TEMPERATURE.otherwise(us("temperature", 80)),
+  },
+  gives: of("temperature difference", "rise of the water"),
+  cautions: [],
+  checks: [
+    {
+      at: { duty: 100000, flow: 20, waterTemperature: 60 },
+      gives: 10,
+      within: "0.2 %",
+      from: "waterRuleOf500",
+    },
+  ],
+  work({ duty, flow, waterTemperature: T }, { step }) {
+    const C = step(capacityRateOfWater, {
+      V: flow,
+      rho: step(densityOfWater, { T }),
+      cp: step(heatCapacityOfWater, { T }),
+    });
+    return step(riseOfWater, { Q: duty, C });
+  },
+});
