@@ -1,0 +1,47 @@
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import { gzipSync } from "node:zlib";
+import { createContext, Script } from "node:vm";
+import { beforeAll, describe, expect, test } from "vitest";
+import { DIST, ensureBuilt } from "../../src/functions/build.mjs";
+import { createShim } from "../../src/preview/shim";
+import { metadataOf } from "../../src/functions/metadata";
+import { CATALOGUE } from "../../core/catalogue";
+
+const built = (path: string): string => readFileSync(join(DIST, path), "utf8");
+
+describe("the built functions script", () => {
+  beforeAll(ensureBuilt);
+
+  test("is under 150 kB gzipped", () =>
+    expect(gzipSync(built("functions.js"), { level: 9 }).length).toBeLessThan(150_000));
+
+  test("is a classic script that associates everything at once, with nothing but the host's global", () => {
+    const shim = createShim();
+    const context = createContext({ CustomFunctions: shim.CustomFunctions });
+    new Script(built("functions.js"), { filename: "functions.js" }).runInContext(context);
+    expect(shim.associated.size).toBe(CATALOGUE.length);
+    expect(shim.associated.get("PIPE.BORE")?.("2 in")).toBe(2.049);
+  });
+
+  test("holds no parser of forms, no TeX and no eval", () => {
+    for (const path of ["functions.js", "taskpane.js"])
+      expect(built(path), path).not.toMatch(/\\\\frac|temml|new Function\(|\beval\(/);
+  });
+
+  test("lies beside the metadata of the same catalogue, and the forms' MathML", () => {
+    const { functions } = JSON.parse(built("functions.json")) as ReturnType<typeof metadataOf>;
+    expect(functions.map(({ id }) => id)).toEqual(CATALOGUE.map(({ id }) => id));
+    const forms = JSON.parse(built("mathml.json")) as Readonly<Record<string, string>>;
+    expect(forms["h = f * L / D * v^2 / (2 * g)"]).toMatch(/^<math/);
+  });
+
+  test("is loaded by the panel's page after Microsoft's runtime, neither deferred nor as a module", () => {
+    const scripts = [...built("taskpane.html").matchAll(/<script ([^>]*)>/g)].map(([, attributes]) => attributes);
+    expect(scripts).toEqual([
+      'src="https://appsforoffice.microsoft.com/lib/1/hosted/office.js"',
+      'src="functions.js"',
+      'src="taskpane.js"',
+    ]);
+  });
+});
