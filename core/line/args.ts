@@ -18,3 +18,7 @@ export const TEST_READING = quantity("pressure", "gauge pressure when the test b
   to: us("pressure", 3000),
   usual: [us("pressure", 50), us("pressure", 700)],
 });
+
+export const SERVICE = choice("LineService", ["suction", "discharge", "liquid"], "what the line carries");
+
+export const GAS_SERVICE = choice("GasLineService", ["suction", "discharge"], "what the riser carries");

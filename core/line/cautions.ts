@@ -67,3 +67,85 @@ export const roomIsACheckOnly = caution({
   say: () =>
     "Ignition of a leak can injure. This is a check by one clause only: the equipment's listing and manual, ASHRAE 15 or 15.2 and the local code decide. The charge meant is the whole system's, pool exchanger and added lines included. Mildly flammable refrigerants belong only in equipment listed for them.",
 });
+
+export const iceInVacuum = caution({
+  code: "LINE-VACUUM-ICE",
+  severity: "Notice",
+  source: "commonPractice",
+  about: "Below the triple point of water a deep vacuum freezes what water is left, and dries slowly.",
+  needs: { answer: "temperature", overIce: "yes/no" },
+  when: ({ overIce }) => overIce,
+  say: ({ answer }, show) =>
+    `At this vacuum water left in the system is ice, which gives off vapour only where it is warmer than ${show(answer, "temperature")}: warm the parts, break the vacuum with dry nitrogen and evacuate again rather than pull deeper. Hold the isolated system for at least 10 minutes: a rise that levels off says moisture, one that runs on a leak.`,
+});
+
+/** 2 °F of saturation temperature: the usual allowance of suction and discharge lines. */
+const USUAL_LOSS = us("temperature difference", 2);
+const FAST_LIQUID = us("velocity", 5);
+const FAST_GAS = us("velocity", 65);
+
+export const lineLoss = caution({
+  code: "LINE-GAS-LOSS",
+  severity: "Caution",
+  source: "lineVelocities",
+  about: "A suction or discharge line that costs more than 2 °F of saturation temperature.",
+  needs: { saturationDrop: "temperature difference", service: "word", pressureDrop: "pressure drop" },
+  when: ({ saturationDrop, service }) => service !== "liquid" && saturationDrop > USUAL_LOSS,
+  say: ({ saturationDrop, service, pressureDrop }, show) =>
+    `This ${service} line costs ${show(pressureDrop, "pressure drop")}, worth ${show(saturationDrop, "temperature difference")} of saturation temperature: more than the usual ${show(USUAL_LOSS, "temperature difference")}. Each degree takes about 1 to 2 % of capacity and power; take the next size where oil still returns.`,
+});
+
+export const flashGas = caution({
+  code: "LINE-FLASH-GAS",
+  severity: "Warning",
+  source: "commonPractice",
+  about: "Liquid that flashes before the metering device.",
+  needs: { outletQuality: "fraction", pressureDrop: "pressure drop" },
+  when: ({ outletQuality }) => outletQuality > 0,
+  say: ({ outletQuality, pressureDrop }, show) =>
+    `The pressure falls by ${show(pressureDrop, "pressure drop")} and ${(100 * outletQuality).toFixed(1)} % of the liquid flashes before the metering device, which then starves; the true drop is larger, since flash gas moves faster. More subcooling, a larger line or less rise.`,
+});
+
+export const oilInRiser = caution({
+  code: "LINE-OIL-RISER",
+  severity: "Warning",
+  source: "jacobs1976",
+  about: "A gas riser whose flow is too small to carry oil up.",
+  needs: { massFlow: "mass flow", leastFlow: "mass flow", rise: "length", service: "word" },
+  when: ({ massFlow, leastFlow, rise, service }) => service !== "liquid" && rise > 0 && massFlow < leastFlow,
+  say: ({ massFlow, leastFlow }, show) =>
+    `Oil may not rise: ${show(massFlow, "mass flow")} flow, and about ${show(leastFlow, "mass flow")} are needed in this size. Take a smaller riser (or two beside each other) and look at part load too; a compressor without oil fails.`,
+});
+
+export const fastLiquid = caution({
+  code: "LINE-FAST-LIQUID",
+  severity: "Caution",
+  source: "lineVelocities",
+  about: "Liquid faster than 5 ft/s: hammer when a solenoid valve closes.",
+  needs: { velocity: "velocity", service: "word" },
+  when: ({ velocity, service }) => service === "liquid" && velocity > FAST_LIQUID,
+  say: ({ velocity }, show) =>
+    `Liquid at ${show(velocity, "velocity")}: above about ${show(FAST_LIQUID, "velocity")} a closing valve hammers.`,
+});
+
+export const noisyGas = caution({
+  code: "LINE-NOISY-GAS",
+  severity: "Caution",
+  source: "lineVelocities",
+  about: "Gas faster than about 65 ft/s: noise and loss.",
+  needs: { velocity: "velocity", service: "word" },
+  when: ({ velocity, service }) => service !== "liquid" && velocity > FAST_GAS,
+  say: ({ velocity }, show) =>
+    `Gas at ${show(velocity, "velocity")}: above about ${show(FAST_GAS, "velocity")} lines are noisy and lose much.`,
+});
+
+export const riserAtPartLoad = caution({
+  code: "LINE-RISER-PART-LOAD",
+  severity: "Caution",
+  source: "jacobs1976",
+  about: "The riser must carry oil at the machine's smallest step.",
+  needs: { leastCoolingPartLoad: "heat rate" },
+  when: () => true,
+  say: ({ leastCoolingPartLoad }, show) =>
+    `The smallest step of the machine (a first stage of 60 to 70 %, an inverter at 20 to 30 %) must still give ${show(leastCoolingPartLoad, "heat rate")}; below that oil stays in the riser. A smaller riser, or two beside each other with a trap at the foot, cures it. Known to about 10 %; the maker's line table governs.`,
+});

@@ -1,6 +1,6 @@
 /** Equations of refrigerant lines and commissioning. Strict SI. */
 import { equation, symbol } from "../kernel/equation";
-import { FAHRENHEIT_ZERO } from "../numeric/constants";
+import { FAHRENHEIT_ZERO, GRAVITY } from "../numeric/constants";
 
 const D = symbol("diameter", "bore", 0.004, 0.06);
 
@@ -89,4 +89,83 @@ export const chargeWithoutArea = equation({
   constants: { V: 1 },
   source: { key: "iec60335", where: "GG.2 (m1 = 6 m³ · LFL)" },
   code: (x) => 6 * x.LFL,
+});
+
+const rho = symbol("density", "density of the fluid in the line", 2, 1400);
+const L = symbol("length", "equivalent length: straight and fittings", 0.1, 200);
+
+export const lineVelocity = equation({
+  name: "Velocity",
+  form: "v = 4 * m / (rho * pi * D^2)",
+  gives: "velocity",
+  takes: { m: symbol("mass flow", "refrigerant mass flow", 0.005, 1), rho, D },
+  source: "identity",
+  code: (x) => (4 * x.m) / (x.rho * Math.PI * x.D ** 2),
+});
+
+export const lineReynolds = equation({
+  name: "Reynolds number",
+  form: "Re = rho * v * D / mu",
+  gives: "number",
+  takes: {
+    rho,
+    v: symbol("velocity", "velocity", 0.1, 30),
+    D,
+    mu: symbol("viscosity", "dynamic viscosity", 8e-6, 3e-4),
+  },
+  source: "identity",
+  code: (x) => (x.rho * x.v * x.D) / x.mu,
+});
+
+export const lineFriction = equation({
+  name: "Pressure lost by friction",
+  form: "dp = f * L / D * rho * v^2 / 2",
+  gives: "pressure drop",
+  takes: {
+    f: symbol("number", "Darcy friction factor", 0.008, 0.08),
+    L,
+    D,
+    rho,
+    v: symbol("velocity", "velocity", 0.1, 30),
+  },
+  source: "darcyWeisbach",
+  code: (x) => ((x.f * x.L) / x.D) * ((x.rho * x.v ** 2) / 2),
+});
+
+export const columnPressure = equation({
+  name: "Pressure of the column",
+  form: "dp = rho * g * z",
+  gives: "pressure drop",
+  takes: { rho, z: symbol("length", "rise of the line", -30, 30) },
+  constants: { g: GRAVITY },
+  source: "identity",
+  code: (x) => x.rho * GRAVITY * x.z,
+});
+
+/** Flow reversal of an oil film in a riser: the dimensionless vapour velocity is 0.85². */
+export const leastRiserFlow = equation({
+  name: "Least mass flow that carries oil up",
+  form: "m = 0.85^2 * pi / 4 * D^2 * sqrt(g * D * rho * (rhoOil - rho))",
+  gives: "mass flow",
+  takes: {
+    D,
+    rho: symbol("density", "density of the gas", 2, 200),
+    rhoOil: symbol("density", "density of the oil", 880, 1000),
+  },
+  constants: { g: GRAVITY },
+  valid: "vertical gas lines; known to about 10 %",
+  source: "jacobs1976",
+  code: (x) => 0.85 ** 2 * (Math.PI / 4) * x.D ** 2 * Math.sqrt(GRAVITY * x.D * x.rho * (x.rhoOil - x.rho)),
+});
+
+export const coolingOfFlow = equation({
+  name: "Cooling that a mass flow gives",
+  form: "Q = m * q",
+  gives: "heat rate",
+  takes: {
+    m: symbol("mass flow", "refrigerant mass flow", 0.001, 1),
+    q: symbol("enthalpy", "cooling by mass", 8e4, 3e5),
+  },
+  source: "identity",
+  code: (x) => x.m * x.q,
 });

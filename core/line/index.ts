@@ -1,8 +1,11 @@
 import { catalogueOf } from "../kernel/catalogue";
+import { boiling } from "./functions/boiling";
 import { bore } from "./functions/bore";
 import { charge } from "./functions/charge";
+import { drop } from "./functions/drop";
+import { riser } from "./functions/riser";
 import { roomLimit } from "./functions/roomLimit";
 import { targetSuperheat } from "./functions/targetSuperheat";
 import { testPressure } from "./functions/testPressure";
 
-export const line = catalogueOf([bore, charge, testPressure, targetSuperheat, roomLimit]);
+export const line = catalogueOf([bore, drop, riser, charge, testPressure, boiling, targetSuperheat, roomLimit]);

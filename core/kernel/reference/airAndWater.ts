@@ -37,4 +37,9 @@ export const airAndWater = references({
     full: "S. Herrmann, H.-J. Kretzschmar, D. P. Gatley: Thermodynamic properties of real moist air (ASHRAE RP-1485), HVAC&R Research 15 (2009) 961–986; values as evaluated by CoolProp 8.0.0 (HAPropsSI).",
     seen: "copied",
   },
+  iapwsR14: {
+    short: "IAPWS R14-08(2011)",
+    full: "IAPWS: Revised release on the pressure along the melting and sublimation curves of ordinary water substance, R14-08(2011) (W. Wagner, T. Riethmann, R. Feistel, A. H. Harvey, J. Phys. Chem. Ref. Data 40 (2011) 043103); coefficients from memory, checked against its value at 230 K.",
+    seen: "memory",
+  },
 });

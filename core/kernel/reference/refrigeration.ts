@@ -237,4 +237,14 @@ export const refrigeration = references({
     full: "Receivers are filled to at most 80 % of their volume at the warmest temperature that they may meet (pump-down and storage practice; EN 378 and transport rules give like limits); from memory.",
     seen: "memory",
   },
+  ashraeRefrigeration: {
+    short: "ASHRAE Handbook, Refrigeration",
+    full: "ASHRAE Handbook, Refrigeration, Halocarbon refrigeration systems: capacities of R-22 suction lines at 2 °F loss per 100 ft (40 °F, condensing at 105 °F) and least capacities for oil entrainment up suction risers; figures from memory.",
+    seen: "memory",
+  },
+  zivi1964: {
+    short: "Zivi 1964",
+    full: "S. M. Zivi: Estimation of steady-state steam void-fraction by means of the principle of minimum entropy production, J. Heat Transfer 86 (1964) 247–252: slip ratio (ρ liquid/ρ vapour)^(1/3).",
+    seen: "memory",
+  },
 });

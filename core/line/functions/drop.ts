@@ -1,0 +1,166 @@
+import { quantity } from "../../kernel/argument";
+import { cellFunction } from "../../kernel/cellFunction";
+import { HEAT_RATE } from "../../kernel/glossary";
+import { us } from "../../kernel/quantity";
+import { list, of } from "../../kernel/result";
+import { CYCLE_ARGS } from "../../cycle/args";
+import { massFlowOf } from "../../cycle/equations";
+import { cycleOf } from "../../cycle/models/traced";
+import { EQUATION_SOURCES, TRANSPORT_SOURCES } from "../../refrigerant/sources";
+import { ADDED_LENGTH, SERVICE, TUBE_SIZE } from "../args";
+import { fastLiquid, flashGas, lineLoss, noisyGas, oilInRiser } from "../cautions";
+import { lineDrop } from "../models/drop";
+import { leastFlow } from "../models/riser";
+import { boreOfTube } from "../models/tube";
+
+const { refrigerant: REFRIGERANT, ...CONDITIONS } = CYCLE_ARGS;
+
+const suctionRow = { service: "suction", evaporating: 40, condensing: 105, superheat: 0, subcooling: 0 } as const;
+
+export const drop = cellFunction({
+  id: "LINE.DROP",
+  topic: "line",
+  summary: "Pressure lost in a refrigerant line, also as saturation temperature and flash gas.",
+  finds: ["line sizing", "suction line", "liquid line", "hot gas line", "friction", "lift", "flash gas"],
+  remarks: [
+    "Flow from the cycle; Colebrook on the tube's bore, drawn copper (0.0015 mm); the density of the line's beginning throughout, so drops above a tenth of the pressure are understated.",
+    "Suction and liquid lines begin at the cycle's pressures, a discharge line ends at the condenser's. The line neither gains nor loses heat.",
+    "Rise counts from the line's beginning, negative for a fall; fittings as equivalent length; valves and driers as their pressure drop.",
+  ],
+  args: {
+    refrigerant: REFRIGERANT,
+    service: SERVICE,
+    size: TUBE_SIZE,
+    length: ADDED_LENGTH.saying("straight length of the line"),
+    cooling: HEAT_RATE.saying("cooling at the evaporator"),
+    ...CONDITIONS,
+    rise: quantity("length", "rise of the line's end over its beginning", {
+      from: us("length", -500),
+      to: us("length", 500),
+      usual: [us("length", -100), us("length", 100)],
+    }).otherwise(0),
+    fittingsLength: quantity("length", "equivalent length of the fittings", { from: 0 }).otherwise(0),
+    valveDrop: quantity("pressure drop", "taken by valves and driers", { from: 0 }).otherwise(0),
+  },
+  gives: list("line", {
+    massFlow: of("mass flow", "refrigerant mass flow"),
+    velocity: of("velocity", "velocity"),
+    frictionDrop: of("pressure drop", "lost by friction in tube and fittings"),
+    columnDrop: of("pressure drop", "taken by the static column"),
+    pressureDrop: of("pressure drop", "friction, column and valves together"),
+    saturationDrop: of("temperature difference", "the same as saturation temperature"),
+    outletQuality: of("fraction", "vapour's share at the end of a liquid line"),
+  }),
+  facts: { leastFlow: "mass flow" },
+  cautions: [
+    {
+      rule: lineLoss,
+      fires: {
+        refrigerant: "R-410A",
+        service: "suction",
+        size: "5/8 in",
+        length: 100,
+        cooling: 60000,
+        evaporating: 45,
+        condensing: 105,
+      },
+    },
+    {
+      rule: flashGas,
+      fires: {
+        refrigerant: "R-410A",
+        service: "liquid",
+        size: "3/8 in",
+        length: 100,
+        cooling: 60000,
+        evaporating: 45,
+        condensing: 105,
+        subcooling: 3,
+        rise: 30,
+      },
+    },
+    {
+      rule: oilInRiser,
+      fires: {
+        refrigerant: "R-410A",
+        service: "suction",
+        size: "1-5/8 in",
+        length: 30,
+        cooling: 24000,
+        evaporating: 45,
+        condensing: 105,
+        rise: 20,
+      },
+    },
+    {
+      rule: fastLiquid,
+      fires: {
+        refrigerant: "R-410A",
+        service: "liquid",
+        size: "1/4 in",
+        length: 20,
+        cooling: 60000,
+        evaporating: 45,
+        condensing: 105,
+      },
+    },
+    {
+      rule: noisyGas,
+      fires: {
+        refrigerant: "R-410A",
+        service: "suction",
+        size: "5/8 in",
+        length: 30,
+        cooling: 90000,
+        evaporating: 45,
+        condensing: 105,
+      },
+    },
+  ],
+  sources: [...EQUATION_SOURCES, ...TRANSPORT_SOURCES, "colebrook1939"],
+  checks: [
+    {
+      at: { refrigerant: "R-22", ...suctionRow, size: "1-3/8 in", length: 100, cooling: 121_200 },
+      gives: { pressureDrop: 2.91, saturationDrop: 2 },
+      within: "3 %",
+      from: "ashraeRefrigeration",
+      remark: "10.1 tons at 2 °F and 2.91 psi per 100 ft, from memory",
+    },
+    {
+      at: { refrigerant: "R-22", ...suctionRow, size: "2-1/8 in", length: 100, cooling: 397_200 },
+      gives: { pressureDrop: 2.91 },
+      within: "3 %",
+      from: "ashraeRefrigeration",
+      remark: "33.1 tons at 2 °F and 2.91 psi per 100 ft, from memory",
+    },
+    {
+      at: {
+        refrigerant: "R-22",
+        service: "liquid",
+        size: "1/2 in",
+        length: 10,
+        cooling: 10,
+        evaporating: -5,
+        condensing: 35,
+        superheat: 0,
+        subcooling: 0,
+        efficiency: 1,
+        units: "SI",
+      },
+      gives: { massFlow: 224.874 },
+      within: "0.1 %",
+      from: "coolprop8",
+    },
+  ],
+  work({ refrigerant, service, size, length, cooling, rise, fittingsLength, valveDrop, ...conditions }, context) {
+    const { trace, step, note } = context;
+    const solved = cycleOf({ refrigerant, ...conditions }, trace);
+    const massFlow = step(massFlowOf, { Q: cooling, q: solved.cooling });
+    const bore = boreOfTube(size, trace);
+    if (service !== "liquid") note({ leastFlow: leastFlow(solved, service, bore) });
+    return {
+      massFlow,
+      ...lineDrop({ service, bore, length, fittingsLength, rise, valveDrop }, solved, massFlow, trace),
+    };
+  },
+});

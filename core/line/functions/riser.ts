@@ -1,0 +1,95 @@
+import { cellFunction } from "../../kernel/cellFunction";
+import { us } from "../../kernel/quantity";
+import { list, of } from "../../kernel/result";
+import { CYCLE_ARGS } from "../../cycle/args";
+import { cycleOf } from "../../cycle/models/traced";
+import { EQUATION_SOURCES } from "../../refrigerant/sources";
+import { GAS_SERVICE, TUBE_SIZE } from "../args";
+import { riserAtPartLoad } from "../cautions";
+import { coolingOfFlow, lineVelocity } from "../equations";
+import { lineState } from "../models/lineState";
+import { leastFlow } from "../models/riser";
+import { boreOfTube } from "../models/tube";
+
+const { refrigerant: REFRIGERANT, ...CONDITIONS } = CYCLE_ARGS;
+
+/** Condensing in mild weather, where machines run unloaded. */
+const MILD = us("temperature", 80);
+
+/** Kept between evaporating and mild condensing, K, where the evaporator is warm itself. */
+const LEAST_LIFT = us("temperature difference", 20);
+
+export const riser = cellFunction({
+  id: "LINE.RISER",
+  topic: "line",
+  summary: "Least mass flow and cooling that carry oil up a suction or discharge riser.",
+  finds: ["oil return", "oil entrainment", "part load", "vertical line", "trap"],
+  remarks: [
+    "Dimensionless gas velocity of 0.85² at flow reversal of the oil film; oil of 960 kg/m³ (59.9 lb/ft³). The criterion is given from memory; remembered handbook capacities agree within 4 %.",
+    "Part load is taken in mild weather, condensing at 80 °F (26.7 °C): the colder liquid gives more cooling for the same flow, thinner discharge gas asks for less flow.",
+  ],
+  args: { refrigerant: REFRIGERANT, service: GAS_SERVICE, size: TUBE_SIZE, ...CONDITIONS },
+  gives: list("riser", {
+    leastMassFlow: of("mass flow", "least mass flow"),
+    leastVelocity: of("velocity", "gas velocity at that flow"),
+    leastCooling: of("heat rate", "cooling at that flow"),
+    leastCoolingPartLoad: of("heat rate", "the greater of that and the same in mild weather"),
+  }),
+  cautions: [
+    {
+      rule: riserAtPartLoad,
+      fires: { refrigerant: "R-410A", service: "suction", size: "7/8 in", evaporating: 45, condensing: 105 },
+    },
+  ],
+  sources: EQUATION_SOURCES,
+  checks: [
+    {
+      at: {
+        refrigerant: "R-22",
+        service: "suction",
+        size: "7/8 in",
+        evaporating: -40,
+        condensing: 90,
+        superheat: 10,
+        subcooling: 0,
+      },
+      gives: { leastCooling: 3576 },
+      within: "4 %",
+      from: "ashraeRefrigeration",
+      remark: "0.298 tons, from memory",
+    },
+    {
+      at: {
+        refrigerant: "R-22",
+        service: "suction",
+        size: "1-1/8 in",
+        evaporating: -40,
+        condensing: 90,
+        superheat: 10,
+        subcooling: 0,
+      },
+      gives: { leastCooling: 6960 },
+      within: "4 %",
+      from: "ashraeRefrigeration",
+      remark: "0.580 tons, from memory",
+    },
+  ],
+  work({ refrigerant, service, size, ...conditions }, { trace, step }) {
+    const bore = boreOfTube(size, trace);
+    const solved = cycleOf({ refrigerant, ...conditions }, trace);
+    const leastMassFlow = leastFlow(solved, service, bore, trace);
+    const rho = lineState(solved, service).density;
+    const leastCooling = step(coolingOfFlow, { m: leastMassFlow, q: solved.cooling });
+    const mildCondensing = Math.min(conditions.condensing, Math.max(MILD, conditions.evaporating + LEAST_LIFT));
+    const inMild = trace.within("Part load in mild weather", () => {
+      const mild = cycleOf({ refrigerant, ...conditions, condensing: mildCondensing }, trace);
+      return step(coolingOfFlow, { m: leastFlow(mild, service, bore, trace), q: mild.cooling });
+    });
+    return {
+      leastMassFlow,
+      leastVelocity: step(lineVelocity, { m: leastMassFlow, rho, D: bore }),
+      leastCooling,
+      leastCoolingPartLoad: Math.max(leastCooling, inMild),
+    };
+  },
+});
