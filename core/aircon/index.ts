@@ -1,7 +1,8 @@
 import { catalogueOf } from "../kernel/catalogue";
 import { atOutdoor } from "./functions/atOutdoor";
+import { gain } from "./functions/gain";
 import { hours } from "./functions/hours";
 import { rejected } from "./functions/rejected";
 import { rejectedByRating } from "./functions/rejectedByRating";
 
-export const aircon = catalogueOf([rejected, rejectedByRating, atOutdoor, hours]);
+export const aircon = catalogueOf([rejected, rejectedByRating, atOutdoor, gain, hours]);

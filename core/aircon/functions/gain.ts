@@ -1,0 +1,84 @@
+import { cellFunction } from "../../kernel/cellFunction";
+import { list, of } from "../../kernel/result";
+import { CYCLE_ARGS } from "../../cycle/args";
+import { coldCondensing } from "../../cycle/cautions";
+import { copOf } from "../../cycle/equations";
+import { cycleOf } from "../../cycle/models/traced";
+import { EQUATION_SOURCES } from "../../refrigerant/sources";
+import { gainInTheField, noGain } from "../gainCautions";
+import { changeOfCop, relativeChange } from "../gainEquations";
+
+const { refrigerant: REFRIGERANT, evaporating: EVAPORATING, condensing: CONDENSING, ...STATE } = CYCLE_ARGS;
+
+const usual = { evaporating: 45, condensingOutdoors: 115, condensingPool: 105 } as const;
+
+export const gain = cellFunction({
+  id: "AIRCON.GAIN",
+  topic: "aircon",
+  summary: "Change of capacity, power and COP when the condenser runs cooler on the pool than outdoors.",
+  finds: ["efficiency", "saving", "head pressure", "condensing temperature", "benefit"],
+  remarks: [
+    "Evaporating temperature, superheat and swept volume × volumetric efficiency are held: the mass flow stays, cooling and work by mass change.",
+    "The compressor alone, single speed, the same isentropic efficiency at both. A real evaporator gains a little temperature with the capacity.",
+  ],
+  args: {
+    refrigerant: REFRIGERANT,
+    evaporating: EVAPORATING,
+    condensingOutdoors: CONDENSING.saying("dew temperature in the outdoor coil"),
+    condensingPool: CONDENSING.saying("dew temperature in the pool exchanger"),
+    ...STATE,
+  },
+  gives: list("change from outdoors to pool", {
+    capacityChange: of("fraction", "relative change of cooling capacity"),
+    powerChange: of("fraction", "relative change of compressor power"),
+    COPChange: of("fraction", "relative change of COP"),
+    COPOutdoors: of("COP", "COP of the compressor on the outdoor coil"),
+    COPPool: of("COP", "COP of the compressor on the pool"),
+  }),
+  facts: { cooler: "temperature difference", condensing: "temperature" },
+  cautions: [
+    { rule: gainInTheField, fires: { refrigerant: "R-22", ...usual } },
+    { rule: noGain, fires: { refrigerant: "R-22", ...usual, condensingPool: 125 } },
+    { rule: coldCondensing, fires: { refrigerant: "R-22", ...usual, condensingPool: 75 } },
+  ],
+  sources: EQUATION_SOURCES,
+  checks: [
+    {
+      at: { refrigerant: "R-22", ...usual },
+      gives: { capacityChange: 0.0449, COPChange: 0.206, COPOutdoors: 3.93, COPPool: 4.74 },
+      within: 0.005,
+      from: "coolprop8",
+      remark: "relative capacity 1.000 on 0.957, COP 4.74 on 3.93",
+    },
+    {
+      at: { refrigerant: "R-134a", ...usual, condensingOutdoors: 120 },
+      gives: { capacityChange: 0.0846, COPChange: 0.3187 },
+      within: 0.003,
+      from: "coolprop8",
+      remark: "relative capacity 1.000 on 0.922, COP 4.80 on 3.64",
+    },
+    {
+      at: { refrigerant: "R-32", ...usual, condensingPool: 90 },
+      gives: { capacityChange: 0.1119, COPChange: 0.7032 },
+      within: 0.005,
+      from: "coolprop8",
+      remark: "relative capacity 1.063 on 0.956, COP 6.37 on 3.74",
+    },
+  ],
+  work({ refrigerant, evaporating, condensingOutdoors, condensingPool, ...state }, { trace, step, note }) {
+    const solve = (title: string, condensing: number) =>
+      trace.within(title, () => cycleOf({ refrigerant, evaporating, condensing, ...state }, trace));
+    const outdoors = solve("On the outdoor coil", condensingOutdoors);
+    const pool = solve("On the pool", condensingPool);
+    note({ cooler: condensingOutdoors - condensingPool, condensing: condensingPool });
+    const cq = step(relativeChange, { a: outdoors.cooling, b: pool.cooling });
+    const cw = step(relativeChange, { a: outdoors.work, b: pool.work });
+    return {
+      capacityChange: cq,
+      powerChange: cw,
+      COPChange: step(changeOfCop, { cq, cw }),
+      COPOutdoors: step(copOf, { q: outdoors.cooling, w: outdoors.work }),
+      COPPool: step(copOf, { q: pool.cooling, w: pool.work }),
+    };
+  },
+});
