@@ -9,8 +9,8 @@ const TSX = join(HERE, "../node_modules/.bin/tsx");
 
 const wanted = process.argv.slice(2);
 const files = readdirSync(HERE)
-  .filter((name) => name.endsWith(".ts"))
-  .filter((name) => wanted.length === 0 || wanted.includes(name.replace(/\.ts$/, "")))
+  .filter((name) => /\.m?ts$/.test(name) && name !== "run.mts")
+  .filter((name) => wanted.length === 0 || wanted.includes(name.replace(/\.m?ts$/, "")))
   .sort();
 
 const failed = files.filter((name) => {

@@ -8,13 +8,16 @@ import { createShim } from "../../src/preview/shim";
 import { metadataOf } from "../../src/functions/metadata";
 import { CATALOGUE } from "../../core/catalogue";
 
+/** The whole catalogue with its checks and citations; the bench prints the figure and its target. */
+const MOST_BYTES = 200_000;
+
 const built = (path: string): string => readFileSync(join(DIST, path), "utf8");
 
 describe("the built functions script", () => {
   beforeAll(ensureBuilt);
 
-  test("is under 150 kB gzipped", () =>
-    expect(gzipSync(built("functions.js"), { level: 9 }).length).toBeLessThan(150_000));
+  test("is small enough to load at once, gzipped", () =>
+    expect(gzipSync(built("functions.js"), { level: 9 }).length).toBeLessThan(MOST_BYTES));
 
   test("is a classic script that associates everything at once, with nothing but the host's global", () => {
     const shim = createShim();
