@@ -37,7 +37,9 @@ export const createCellReader = (model: FormulaDataModel, workbook: Workbook, ca
   const spilled = (sheet: Worksheet) => model.getArrayFormulaCellData()[unitId]?.[sheet.getSheetId()];
   const ranges = (sheet: Worksheet): readonly (readonly [number, number, IRange])[] =>
     Object.entries(model.getArrayFormulaRange()[unitId]?.[sheet.getSheetId()] ?? {}).flatMap(([row, line]) =>
-      Object.entries(line ?? {}).map(([column, range]) => [Number(row), Number(column), range as IRange] as const),
+      Object.entries((line ?? {}) as Readonly<Record<string, IRange>>).map(
+        ([column, range]) => [Number(row), Number(column), range] as const,
+      ),
     );
   const formula = (sheet: Worksheet, row: number, column: number): string =>
     model.getFormulaStringByCell(row, column, sheet.getSheetId(), unitId) ?? "";

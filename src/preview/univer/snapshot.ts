@@ -96,7 +96,7 @@ export const engineBook = (id: string, book: BookData): IWorkbookData => {
     locale: LocaleType.EN_US,
     styles: {},
     sheetOrder: sheets.map((sheet) => sheet.id ?? ""),
-    sheets: Object.fromEntries(sheets.map((sheet) => [sheet.id, sheet])),
+    sheets: Object.fromEntries(sheets.map((sheet) => [sheet.id ?? "", sheet] as const)),
     resources: [{ name: NAMES_RESOURCE, data: namesResource(book.names) }],
   };
 };
