@@ -7,14 +7,14 @@ export const gainInTheField = caution({
   severity: "Caution",
   source: "commonPractice",
   about: "The compressor's own cycle; field figures run from 0.5 to 2 % per °F, and the outdoor fan's saving is apart.",
-  needs: { COPChange: "fraction", cooler: "temperature difference" },
+  needs: { changeOfCOP: "fraction", cooler: "temperature difference" },
   when: () => true,
-  say: ({ COPChange, cooler }, show) => {
+  say: ({ changeOfCOP, cooler }, show) => {
     const each =
       cooler === 0
         ? ""
-        : `, ${((100 * COPChange) / (cooler / us("temperature difference", 1))).toFixed(1)} % for each °F (${((100 * COPChange) / cooler).toFixed(1)} % per K)`;
-    return `The compressor's COP changes by ${(100 * COPChange).toFixed(1)} % for ${show(cooler, "temperature difference")}${each}. Field figures run from 0.5 to 2 % per °F: fans, controls and part load take their share. The outdoor fan that stands still in pool mode is saved besides, the pool pump's extra power goes off it.`;
+        : `, ${((100 * changeOfCOP) / (cooler / us("temperature difference", 1))).toFixed(1)} % for each °F (${((100 * changeOfCOP) / cooler).toFixed(1)} % per K)`;
+    return `The compressor's COP changes by ${(100 * changeOfCOP).toFixed(1)} % for ${show(cooler, "temperature difference")}${each}. Field figures run from 0.5 to 2 % per °F: fans, controls and part load take their share. The outdoor fan that stands still in pool mode is saved besides, the pool pump's extra power goes off it.`;
   },
 });
 

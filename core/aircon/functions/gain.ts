@@ -29,11 +29,11 @@ export const gain = cellFunction({
     ...STATE,
   },
   gives: list("change from outdoors to pool", {
-    capacityChange: of("fraction", "relative change of cooling capacity"),
-    powerChange: of("fraction", "relative change of compressor power"),
-    COPChange: of("fraction", "relative change of COP"),
-    COPOutdoors: of("COP", "COP of the compressor on the outdoor coil"),
-    COPPool: of("COP", "COP of the compressor on the pool"),
+    changeOfCapacity: of("fraction", "relative change of cooling capacity"),
+    changeOfPower: of("fraction", "relative change of compressor power"),
+    changeOfCOP: of("fraction", "relative change of COP"),
+    outdoorCOP: of("COP", "COP of the compressor on the outdoor coil"),
+    poolCOP: of("COP", "COP of the compressor on the pool"),
   }),
   facts: { cooler: "temperature difference", condensing: "temperature" },
   cautions: [
@@ -45,21 +45,21 @@ export const gain = cellFunction({
   checks: [
     {
       at: { refrigerant: "R-22", ...usual },
-      gives: { capacityChange: 0.0449, COPChange: 0.206, COPOutdoors: 3.93, COPPool: 4.74 },
+      gives: { changeOfCapacity: 0.0449, changeOfCOP: 0.206, outdoorCOP: 3.93, poolCOP: 4.74 },
       within: 0.005,
       from: "coolprop8",
       remark: "relative capacity 1.000 on 0.957, COP 4.74 on 3.93",
     },
     {
       at: { refrigerant: "R-134a", ...usual, condensingOutdoors: 120 },
-      gives: { capacityChange: 0.0846, COPChange: 0.3187 },
+      gives: { changeOfCapacity: 0.0846, changeOfCOP: 0.3187 },
       within: 0.003,
       from: "coolprop8",
       remark: "relative capacity 1.000 on 0.922, COP 4.80 on 3.64",
     },
     {
       at: { refrigerant: "R-32", ...usual, condensingPool: 90 },
-      gives: { capacityChange: 0.1119, COPChange: 0.7032 },
+      gives: { changeOfCapacity: 0.1119, changeOfCOP: 0.7032 },
       within: 0.005,
       from: "coolprop8",
       remark: "relative capacity 1.063 on 0.956, COP 6.37 on 3.74",
@@ -74,11 +74,11 @@ export const gain = cellFunction({
     const cq = step(relativeChange, { a: outdoors.cooling, b: pool.cooling });
     const cw = step(relativeChange, { a: outdoors.work, b: pool.work });
     return {
-      capacityChange: cq,
-      powerChange: cw,
-      COPChange: step(changeOfCop, { cq, cw }),
-      COPOutdoors: step(copOf, { q: outdoors.cooling, w: outdoors.work }),
-      COPPool: step(copOf, { q: pool.cooling, w: pool.work }),
+      changeOfCapacity: cq,
+      changeOfPower: cw,
+      changeOfCOP: step(changeOfCop, { cq, cw }),
+      outdoorCOP: step(copOf, { q: outdoors.cooling, w: outdoors.work }),
+      poolCOP: step(copOf, { q: pool.cooling, w: pool.work }),
     };
   },
 });

@@ -1,0 +1,219 @@
+import { assert, constantFrom, double, property } from "fast-check";
+import { describe, expect, it } from "vitest";
+import { CATALOGUE } from "../../core/catalogue";
+import { cycle } from "../../core/cycle/models/cycle";
+import { lookUp } from "../../core/kernel/catalogue";
+import { compile, evaluate } from "../../core/kernel/evaluate";
+import { isFault } from "../../core/kernel/fault";
+import { meanVoid } from "../../core/line/chargeEquations";
+import { boilingTemperature } from "../../core/line/models/boiling";
+import { lineDrop, type LineInput } from "../../core/line/models/drop";
+import { leastFlow } from "../../core/line/models/riser";
+import { REFRIGERANTS, refrigerant } from "../../core/refrigerant/models/refrigerant";
+import { sublimationPressure } from "../../core/water/ice";
+
+const call = (id: string, ...raw: readonly unknown[]): unknown => {
+  const definition = lookUp(CATALOGUE, id);
+  if (!definition) throw new Error(`no ${id}`);
+  return evaluate(compile(definition), raw, CATALOGUE);
+};
+
+const rowsOf = (id: string, ...raw: readonly unknown[]): ReadonlyMap<string, number> => {
+  const out = call(id, ...raw);
+  if (isFault(out)) throw new Error(out.message);
+  return new Map((out as [string, number, string][]).map(([label, value]) => [label, value]));
+};
+
+const CONDENSING_REFRIGERANTS = REFRIGERANTS.filter((name) => name !== "R-744");
+const at = (name: string, subcooling = 5) =>
+  cycle({
+    refrigerant: refrigerant(name),
+    evaporating: 278.15,
+    condensing: 318.15,
+    superheat: 6,
+    subcooling,
+    efficiency: 0.65,
+  });
+const line = (change: Partial<LineInput>): LineInput => ({
+  service: "suction",
+  bore: 0.02,
+  length: 10,
+  fittingsLength: 0,
+  rise: 0,
+  valveDrop: 0,
+  ...change,
+});
+
+describe("LINE.BOILING", () => {
+  // IAPWS R14-08(2011): 8.94735 Pa at 230 K, the check value of the release (from memory).
+  it("meets the release's check value over ice", () => {
+    expect(sublimationPressure.code({ T: 230 })).toBeCloseTo(8.94735, 4);
+  });
+
+  it("says -12 °F at 500 micron and 212 °F at one atmosphere", () => {
+    expect(call("LINE.BOILING", 500)).toBeCloseTo(-12, 0);
+    expect(call("LINE.BOILING", 760_000)).toBeCloseTo(212, 0);
+  });
+
+  it("rises with pressure without a step at the triple point", () => {
+    const pressures = Array.from({ length: 200 }, (_, place) => 600 + place * 0.12);
+    const temperatures = pressures.map((each) => boilingTemperature(each).temperature);
+    for (const [place, each] of temperatures.entries()) {
+      if (place === 0) continue;
+      const rise = each - temperatures[place - 1]!;
+      expect(rise).toBeGreaterThan(0);
+      expect(rise).toBeLessThan(0.004);
+    }
+  });
+
+  it("refuses beyond its lines in the cell's units", () => {
+    const out = call("LINE.BOILING", 1e-9);
+    if (!isFault(out)) throw new Error("answered");
+    expect(out.message).toMatch(/vacuum \(absolute\): from .* micron to .* micron, got/);
+  });
+});
+
+describe("LINE.DROP", () => {
+  it("grows with length and flow and shrinks with bore, for every refrigerant", () => {
+    assert(
+      property(
+        constantFrom(...CONDENSING_REFRIGERANTS),
+        constantFrom("suction", "discharge", "liquid" as const),
+        double({ min: 0.005, max: 0.03, noNaN: true }),
+        (name, service, massFlow) => {
+          const solved = at(name);
+          const drop = (change: Partial<LineInput>, flow = massFlow) =>
+            lineDrop(line({ service: service as LineInput["service"], ...change }), solved, flow).frictionDrop;
+          expect(drop({ length: 20 })).toBeCloseTo(2 * drop({ length: 10 }), 6);
+          expect(drop({ length: 10, fittingsLength: 10 })).toBeCloseTo(drop({ length: 20 }), 6);
+          expect(drop({}, 1.2 * massFlow)).toBeGreaterThan(drop({}));
+          expect(drop({ bore: 0.025 })).toBeLessThan(drop({}));
+        },
+      ),
+      { numRuns: 60 },
+    );
+  });
+
+  it("adds column and valves, and gives the column back on the way down", () => {
+    const solved = at("R-410A");
+    const up = lineDrop(line({ service: "liquid", bore: 0.01, rise: 5, valveDrop: 1e4 }), solved, 0.05);
+    const down = lineDrop(line({ service: "liquid", bore: 0.01, rise: -5 }), solved, 0.05);
+    expect(up.pressureDrop).toBeCloseTo(up.frictionDrop + up.columnDrop + 1e4, 6);
+    expect(up.columnDrop).toBeCloseTo(-down.columnDrop, 6);
+    expect(up.columnDrop).toBeCloseTo(solved.liquid.density * 9.80665 * 5, 6);
+  });
+
+  it("flashes as soon as the drop uses up the subcooling, and not before", () => {
+    for (const name of CONDENSING_REFRIGERANTS) {
+      const solved = at(name, 3);
+      const lost = (valveDrop: number) =>
+        lineDrop(line({ service: "liquid", bore: 0.02, length: 0.01, valveDrop }), solved, 0.01);
+      const enough = lost(0.09 * solved.condensingPressure);
+      const little = lost(0.03 * solved.condensingPressure);
+      expect(little.outletQuality, name).toBe(0);
+      expect(little.saturationDrop, name).toBeLessThan(3);
+      expect(enough.saturationDrop, name).toBeGreaterThan(3);
+      expect(enough.outletQuality, name).toBeGreaterThan(0);
+    }
+  });
+
+  it("leaves the quality of gas lines empty and refuses a drop beyond the pressure", () => {
+    const rows = rowsOf("LINE.DROP", "R-410A", "suction", "7/8 in", 30, 36000, 45, 105);
+    expect(rows.get("outlet quality")).toBe("");
+    const out = call("LINE.DROP", "R-410A", "suction", "1/4 in", 300, 90000, 45, 105);
+    if (!isFault(out)) throw new Error("answered");
+    expect(out.message).toMatch(/suction line: a pressure drop below the absolute pressure/);
+  });
+
+  it("answers the same in SI", () => {
+    const us = rowsOf("LINE.DROP", "R-410A", "liquid", "3/8 in", 30, 36000, 45, 105);
+    const si = rowsOf(
+      "LINE.DROP",
+      ...["R-410A", "liquid", "3/8 in", 30 * 0.3048, 36000 * 2.9307107017222e-4, (45 - 32) / 1.8, (105 - 32) / 1.8],
+      ...["", "", "", "", "", "", "SI"],
+    );
+    expect(si.get("pressure drop")).toBeCloseTo(us.get("pressure drop")! * 6.894757293168, 6);
+  });
+});
+
+describe("LINE.RISER", () => {
+  it("needs flow with the bore to the power 2.5", () => {
+    const solved = at("R-410A");
+    expect(leastFlow(solved, "suction", 0.02) / leastFlow(solved, "suction", 0.01)).toBeCloseTo(2 ** 2.5, 9);
+  });
+
+  it("asks of a discharge riser more flow than of a suction riser: denser gas", () => {
+    for (const name of CONDENSING_REFRIGERANTS)
+      expect(leastFlow(at(name), "discharge", 0.02), name).toBeGreaterThan(leastFlow(at(name), "suction", 0.02));
+  });
+
+  it("never asks less at part load", () => {
+    const rows = rowsOf("LINE.RISER", "R-410A", "suction", "7/8 in", 45, 115);
+    expect(rows.get("least cooling part load")).toBeGreaterThanOrEqual(rows.get("least cooling")!);
+  });
+});
+
+describe("LINE.CHARGEBALANCE", () => {
+  const block = (change: Readonly<Record<string, unknown>> = {}) =>
+    Object.entries({
+      refrigerant: "R-410A",
+      "outdoor coil volume": 0.3,
+      "pool exchanger volume": 0.15,
+      "liquid line size": "1/2 in",
+      "liquid line length": 60,
+      "nameplate charge": 14,
+      ...change,
+    });
+
+  it("has a void fraction that lies between 0.5 and 1 and equals a sum over the qualities", () => {
+    for (const [rhoV, rhoL] of [
+      [60, 1000],
+      [110, 950],
+      [20, 1150],
+    ] as const) {
+      const steps = 20_000;
+      let sum = 0;
+      for (let i = 0; i < steps; i++) {
+        const x = (i + 0.5) / steps;
+        sum += 1 / (1 + ((1 - x) / x) * (rhoV / rhoL) ** (2 / 3));
+      }
+      const found = meanVoid.code({ rhoV, rhoL });
+      expect(found).toBeCloseTo(sum / steps, 6);
+      expect(found).toBeGreaterThan(0.5);
+      expect(found).toBeLessThan(1);
+    }
+  });
+
+  it("closes: needs, difference, added charge and new total", () => {
+    const rows = rowsOf("LINE.CHARGEBALANCE", block());
+    const value = (label: string): number => rows.get(label) ?? Number.NaN;
+    expect(value("need pool") - value("need outdoors")).toBeCloseTo(value("difference"), 9);
+    expect(value("new charge")).toBeCloseTo(14 + value("charge added"), 9);
+    expect(value("outdoor coil") + value("charge added")).toBeCloseTo(
+      Math.max(value("need pool"), value("need outdoors")),
+      9,
+    );
+    expect(value("worst shortage")).toBeLessThan(value("full outdoor coil"));
+  });
+
+  it("takes a known hold-up in place of the estimate", () => {
+    expect(rowsOf("LINE.CHARGEBALANCE", block({ "pool exchanger hold up": 3 })).get("pool exchanger")).toBeCloseTo(
+      3,
+      9,
+    );
+  });
+
+  it("asks for the size of a line that has a length, and for shares that fit", () => {
+    for (const [change, says] of [
+      [{ "liquid line size": "" }, /liquid line size is needed/],
+      [{ "gas line length": 20 }, /gas line size is needed/],
+      [{ "gas share": 0.6, "liquid share": 0.6 }, /together must be at most 1/],
+      [{ "receiver fill": 0.9 }, /at most 0.8/],
+    ] as const) {
+      const out = call("LINE.CHARGEBALANCE", block(change));
+      if (!isFault(out)) throw new Error("answered");
+      expect(out.code).toBe("#VALUE!");
+      expect(out.message).toMatch(says);
+    }
+  });
+});
