@@ -57,4 +57,79 @@ export const exchanger = references({
     full: "Rule of the trade: heat in BTU/h is 500 times gpm times °F (60 min/h × 8.33 lb/gal × 1 BTU/(lb·°F)); for water near 60 °F.",
     seen: "rule",
   },
+  gnielinski1976: {
+    short: "Gnielinski 1976",
+    full: "V. Gnielinski: New equations for heat and mass transfer in turbulent pipe and channel flow, Int. Chem. Eng. 16 (1976) 359–368; friction of smooth tubes by Petukhov. Rows worked with ht 1.0.7.",
+    seen: "copied",
+  },
+  gnielinski2013: {
+    short: "Gnielinski 2013",
+    full: "V. Gnielinski: On heat transfer in tubes, Int. J. Heat Mass Transfer 63 (2013) 134–140 (linear transition from Re 2,300 to 4,000; (Pr/Prw)^0.11 for liquids, none for gas that is cooled).",
+    seen: "memory",
+  },
+  hausen1943: {
+    short: "Hausen 1943",
+    full: "H. Hausen: Z. VDI Beih. Verfahrenstechnik 4 (1943) 91–98 (laminar flow in tubes, thermal entry, constant wall temperature). Rows worked with ht 1.0.7.",
+    seen: "copied",
+  },
+  schmidt1967: {
+    short: "Schmidt 1967",
+    full: "E. F. Schmidt: Wärmeübergang und Druckverlust in Rohrschlangen, Chem. Ing. Tech. 39 (1967) 781–789. Rows worked with fluids 1.1.0 and ht 1.0.7; the laminar Nusselt number from memory.",
+    seen: "copied",
+  },
+  gnielinski1986: {
+    short: "Gnielinski 1986",
+    full: "V. Gnielinski: Heat transfer and pressure drop in helically coiled tubes, Proc. 8th Int. Heat Transfer Conf. 6 (1986) 2847–2854 (linear transition from the critical Reynolds number to 22,000).",
+    seen: "memory",
+  },
+  shah1979: {
+    short: "Shah 1979",
+    full: "M. M. Shah: A general correlation for heat transfer during film condensation inside pipes, Int. J. Heat Mass Transfer 22 (1979) 547–556. Rows worked with ht 1.0.7.",
+    seen: "copied",
+  },
+  shah2009: {
+    short: "Shah 2009",
+    full: "M. M. Shah: An improved and extended general correlation for heat transfer during condensation in plain tubes, HVAC&R Research 15 (2009) 889–913: ranges as in its abstract; equations and the limits of horizontal tubes as printed by W. Roetzel, X. Luo, D. Chen: Design and Operation of Heat Exchangers and their Networks, 2020, equations 4.168 to 4.179 (there 3.81 for 3.8).",
+    seen: "copied",
+  },
+  bellGhaly1973: {
+    short: "Silver 1947, Bell and Ghaly 1973",
+    full: "L. Silver: Gas cooling with aqueous condensation, Trans. Inst. Chem. Eng. 25 (1947) 30–42; K. J. Bell, M. A. Ghaly: An approximate generalized design method for multicomponent/partial condensers, AIChE Symp. Ser. 69 (1973) 72–79.",
+    seen: "memory",
+  },
+  dittusBoelter1930: {
+    short: "Dittus and Boelter 1930",
+    full: "F. W. Dittus, L. M. K. Boelter, Univ. California Publ. Eng. 2 (1930) 443, in the form 0.023 Re^0.8 Pr^0.4. Rows worked with ht 1.0.7.",
+    seen: "copied",
+  },
+  mullerSteinhagenHeck1986: {
+    short: "Müller-Steinhagen and Heck 1986",
+    full: "H. Müller-Steinhagen, K. Heck: A simple friction pressure drop correlation for two-phase flow in pipes, Chem. Eng. Process. 20 (1986) 297–308.",
+    seen: "memory",
+  },
+  rouhaniAxelsson1970: {
+    short: "Rouhani and Axelsson 1970",
+    full: "S. Z. Rouhani, E. Axelsson: Calculation of void volume fraction in the subcooled and quality boiling regions, Int. J. Heat Mass Transfer 13 (1970) 383–393, in the form for horizontal tubes by D. Steiner (VDI-Wärmeatlas 1993).",
+    seen: "memory",
+  },
+  zivi1964: {
+    short: "Zivi 1964",
+    full: "S. M. Zivi: Estimation of steady-state steam void-fraction by means of the principle of minimum entropy production, J. Heat Transfer 86 (1964) 247–252.",
+    seen: "memory",
+  },
+  churchillBernstein1977: {
+    short: "Churchill and Bernstein 1977",
+    full: "S. W. Churchill, M. Bernstein: A correlating equation for forced convection from gases and liquids to a circular cylinder in crossflow, J. Heat Transfer 99 (1977) 300–306. Rows worked with ht 1.0.7.",
+    seen: "copied",
+  },
+  churchillChu1975: {
+    short: "Churchill and Chu 1975",
+    full: "S. W. Churchill, H. H. S. Chu: Correlating equations for laminar and turbulent free convection from a horizontal cylinder, Int. J. Heat Mass Transfer 18 (1975) 1049–1053. Rows worked with ht 1.0.7.",
+    seen: "copied",
+  },
+  mixedConvectionTexts: {
+    short: "Bergman 2011, mixed convection",
+    full: "T. L. Bergman and others: Introduction to Heat Transfer, 6th ed. 2011, section 9.9: Nu^n = NuF^n ± NuN^n, n = 4 for cylinders in transverse flow (Churchill 1983).",
+    seen: "memory",
+  },
 });
