@@ -62,7 +62,11 @@ const TABLE = {
   "humidity ratio": kind("", unit("lb/lb", 1), unit("kg/kg", 1)),
   "carbon dioxide": kind("kg", unit("lb", POUND), unit("kg", 1)),
   "water flow": kind("m^3/s", unit("gpm", GALLON / 60), unit("m³/h", 1 / HOUR)),
+  /** Volume of air as it stands at the place. */
+  "air flow": kind("m^3/s", unit("cfm", FOOT ** 3 / 60), unit("m³/h", 1 / HOUR)),
   head: kind("m", unit("ft", FOOT), unit("m", 1)),
+  /** Head lost over the flow squared. */
+  "system curve": kind("s^2/m^5", unit("ft/gpm²", FOOT / (GALLON / 60) ** 2), unit("m/(m³/h)²", HOUR ** 2)),
   "pressure drop": kind("Pa", unit("psi", PSI), unit("kPa", 1000)),
   velocity: kind("m/s", unit("ft/s", FOOT), unit("m/s", 1)),
   "wind speed": kind("m/s", unit("mph", (5280 * FOOT) / HOUR), unit("m/s", 1)),

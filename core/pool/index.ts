@@ -1,3 +1,24 @@
 import { catalogueOf } from "../kernel/catalogue";
+import { area } from "./functions/area";
+import { evaporation } from "./functions/evaporation";
+import { heat } from "./functions/heat";
+import { losses } from "./functions/losses";
+import { settles } from "./functions/settles";
+import { surfaceLoss } from "./functions/surfaceLoss";
+import { turnover } from "./functions/turnover";
+import { volume } from "./functions/volume";
+import { warmUp } from "./functions/warmUp";
+import { windAtWater } from "./functions/windAtWater";
 
-export const pool = catalogueOf([]);
+export const pool = catalogueOf([
+  volume,
+  area,
+  evaporation,
+  windAtWater,
+  surfaceLoss,
+  heat,
+  losses,
+  warmUp,
+  settles,
+  turnover,
+]);
