@@ -100,7 +100,7 @@ export const betweenNusselt = equation({
     Ra: symbol("number", "end of laminar flow", 2000, 10_000),
     Rb: symbol("number", "begin of full turbulence", 12_000, 22_000),
   },
-  source: "gnielinski2013",
+  source: { key: "gnielinski1986", where: "coils; straight tubes by Gnielinski 2013" },
   code: (x) => x.Nl + ((x.Nt - x.Nl) * (x.Re - x.Ra)) / (x.Rb - x.Ra),
 });
 

@@ -21,6 +21,7 @@ export const effectiveness = cellFunction({
     arrangement: ARRANGEMENT,
   },
   gives: of("fraction", "effectiveness: heat over the most that could pass"),
+  heavy: true,
   sources: ["bergman2011", "mason1955"],
   cautions: [],
   checks: [

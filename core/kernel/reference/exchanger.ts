@@ -104,18 +104,18 @@ export const exchanger = references({
   },
   mullerSteinhagenHeck1986: {
     short: "Müller-Steinhagen and Heck 1986",
-    full: "H. Müller-Steinhagen, K. Heck: A simple friction pressure drop correlation for two-phase flow in pipes, Chem. Eng. Process. 20 (1986) 297–308.",
-    seen: "memory",
+    full: "H. Müller-Steinhagen, K. Heck: A simple friction pressure drop correlation for two-phase flow in pipes, Chem. Eng. Process. 20 (1986) 297–308. Checked by an example printed by fluids (C. Bell).",
+    seen: "copied",
   },
   rouhaniAxelsson1970: {
     short: "Rouhani and Axelsson 1970",
-    full: "S. Z. Rouhani, E. Axelsson: Calculation of void volume fraction in the subcooled and quality boiling regions, Int. J. Heat Mass Transfer 13 (1970) 383–393, in the form for horizontal tubes by D. Steiner (VDI-Wärmeatlas 1993).",
-    seen: "memory",
+    full: "S. Z. Rouhani, E. Axelsson: Calculation of void volume fraction in the subcooled and quality boiling regions, Int. J. Heat Mass Transfer 13 (1970) 383–393, in the form for horizontal tubes by D. Steiner (VDI-Wärmeatlas 1993). Checked by an example printed by fluids (C. Bell).",
+    seen: "copied",
   },
   zivi1964: {
     short: "Zivi 1964",
-    full: "S. M. Zivi: Estimation of steady-state steam void-fraction by means of the principle of minimum entropy production, J. Heat Transfer 86 (1964) 247–252.",
-    seen: "memory",
+    full: "S. M. Zivi: Estimation of steady-state steam void-fraction by means of the principle of minimum entropy production, J. Heat Transfer 86 (1964) 247–252. Checked by an example printed by fluids (C. Bell).",
+    seen: "copied",
   },
   churchillBernstein1977: {
     short: "Churchill and Bernstein 1977",
