@@ -6,7 +6,9 @@ import { equivalent } from "./functions/equivalent";
 import { expansion } from "./functions/expansion";
 import { fitting } from "./functions/fitting";
 import { headLoss } from "./functions/headLoss";
+import { loop } from "./functions/loop";
 import { npsh } from "./functions/npsh";
+import { operating } from "./functions/operating";
 import { pumpPower } from "./functions/pumpPower";
 import { rating } from "./functions/rating";
 import { size } from "./functions/size";
@@ -19,6 +21,8 @@ export const pipe = catalogueOf([
   headLoss,
   fitting,
   equivalent,
+  loop,
+  operating,
   size,
   pumpPower,
   npsh,

@@ -92,4 +92,24 @@ export const pipe = references({
     full: "Equivalent lengths of PVC fittings as printed in plastics manuals; three tables, which differ up to 3 times with others.",
     seen: "opened",
   },
+  fritschCarlson1980: {
+    short: "Fritsch, Carlson 1980",
+    full: "F. N. Fritsch, R. E. Carlson: Monotone piecewise cubic interpolation, SIAM J. Numer. Anal. 17 (1980) 238–246.",
+    seen: "memory",
+  },
+  pumpRows: {
+    short: "made-up pump curves, scipy 1.17.1",
+    full: "Made-up quadratic pump curves met with system curves by scipy.optimize.brentq (scipy 1.17.1) and by the closed quadratic solution; friction by fluids 1.3.1 (C. Bell).",
+    seen: "opened",
+  },
+  vgbAct: {
+    short: "VGB Act, ASME A112.19.8, APSP-16",
+    full: "Virginia Graeme Baker Pool and Spa Safety Act (in force 19 December 2008): drain covers to ASME/ANSI A112.19.8 or its successor ANSI/APSP-16, each with a rated flow; as told by notes on the act.",
+    seen: "copied",
+  },
+  filterNotes: {
+    short: "pool filtration notes",
+    full: "Pool filtration notes: a filter is cleaned when it loses 8 to 10 psi more than clean.",
+    seen: "opened",
+  },
 });

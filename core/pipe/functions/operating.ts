@@ -1,0 +1,118 @@
+import { choice, quantity, rows } from "../../kernel/argument";
+import { cellFunction } from "../../kernel/cellFunction";
+import { mend } from "../../kernel/fault";
+import { WATER_FLOW } from "../../kernel/glossary";
+import { us } from "../../kernel/quantity";
+import { NO_VALUE, list, of } from "../../kernel/result";
+import { told } from "../../numeric/told";
+import { drainCover, endOfCurve, slowPump, unstableCurve } from "../loopCautions";
+import { PUMP_SETS, operatingPoint, type PumpAndSystem } from "../models/operating";
+
+const head = (value: number): number => us("head", value);
+
+const CURVE = rows(
+  {
+    flow: quantity("water flow", "flow of the pump", { from: 0 }),
+    head: quantity("head", "head of the pump at that flow", { from: 0 }),
+  },
+  "rows of the pump curve: flow, head, in rising flow",
+  { least: 2, most: 200 },
+);
+
+const checkCurve = (curve: PumpAndSystem["pumpCurve"]): void => {
+  const place = curve.findIndex(({ flow }, i) => i > 0 && flow <= (curve[i - 1]?.flow ?? 0));
+  if (place > 0)
+    throw mend(
+      `pumpCurve: flows must rise from row to row, got ${told("water flow", curve[place]?.flow ?? 0)} behind ${told("water flow", curve[place - 1]?.flow ?? 0)}`,
+    );
+};
+
+/** H = 22.5 − 0.195 Q − 0.025115 Q², m and m³/h. */
+const CURVE_OF_CHECK = [0, 3, 6, 9, 12, 15, 18, 21, 24].map((q) => [q, 22.5 - 0.195 * q - 0.025115 * q * q]);
+const RISING = [0, 10, 20, 30, 40, 50, 60].map((q) => [q, 40 + 0.8 * q - 0.02 * q * q]);
+const FALLING = [0, 20, 40, 60, 80, 100].map((q) => [q, 60 - 0.004 * q * q]);
+
+export const operating = cellFunction({
+  id: "PIPE.OPERATING",
+  topic: "pipe",
+  summary: "Flow and head where a pump curve meets the system curve of a loop.",
+  finds: ["operating point", "duty point", "pump curve", "affinity laws", "variable speed", "series", "parallel"],
+  remarks: [
+    "System: H = static + (known − static) × (Q/known flow)²; the known head is total, static included. In a closed-over pool loop the static head is near zero.",
+    "The pump curve runs through its points as a monotone cubic, without overshoot; it is not carried beyond its first and last point.",
+    "Speed by the affinity laws (flow by speed, head by its square). Two pumps are equal: in series their heads add up, in parallel their flows.",
+  ],
+  args: {
+    pumpCurve: CURVE,
+    staticHead: quantity("head", "head at no flow: height between open surfaces", {
+      from: head(-300),
+      to: head(500),
+      usual: [head(-20), head(60)],
+    }),
+    knownFlow: WATER_FLOW.saying("a flow at which the system's head is known"),
+    knownHead: quantity("head", "total head at that flow, static included", { to: head(1000) }),
+    speed: quantity("number", "speed, as a fraction of the curve's", { above: 0, to: 2, usual: [0.3, 1.2] }).otherwise(
+      1,
+    ),
+    pumps: choice("PumpSet", PUMP_SETS, "one pump, or two equal ones").otherwise("one"),
+  },
+  gives: list("where they meet", {
+    flow: of("water flow", "flow"),
+    head: of("head", "total head"),
+    frictionHead: of("head", "head less static head"),
+    systemCurve: of("system curve", "coefficient of the system curve"),
+    flowOfEachPump: of("water flow", "flow of each pump"),
+    headOfEachPump: of("head", "head of each pump"),
+    otherFlow: of("water flow", "second, unstable flow at which they meet"),
+  }),
+  facts: { placeOnCurve: "fraction" },
+  cautions: [
+    { rule: drainCover, fires: { pumpCurve: FALLING, staticHead: 0, knownFlow: 50, knownHead: 30 } },
+    { rule: endOfCurve, fires: { pumpCurve: FALLING, staticHead: 0, knownFlow: 50, knownHead: 6 } },
+    { rule: unstableCurve, fires: { pumpCurve: RISING, staticHead: 42, knownFlow: 50, knownHead: 47 } },
+    { rule: slowPump, fires: { pumpCurve: FALLING, staticHead: 0, knownFlow: 50, knownHead: 30, speed: 0.4 } },
+  ],
+  checks: [
+    {
+      at: { pumpCurve: CURVE_OF_CHECK, staticHead: 0, knownFlow: 10, knownHead: 5.125, units: "SI" },
+      gives: { flow: 15.935666, head: 13.014705 },
+      within: "0.05 %",
+      from: "pumpRows",
+    },
+    {
+      at: { pumpCurve: CURVE_OF_CHECK, staticHead: 0, knownFlow: 10, knownHead: 5.125, speed: 0.8, units: "SI" },
+      gives: { flow: 12.748533, head: 8.3294111 },
+      within: "0.05 %",
+      from: "pumpRows",
+    },
+    {
+      at: {
+        pumpCurve: CURVE_OF_CHECK,
+        staticHead: 0,
+        knownFlow: 10,
+        knownHead: 5.125,
+        pumps: "two in parallel",
+        units: "SI",
+      },
+      gives: { flow: 18.947215, head: 18.398594 },
+      within: "0.05 %",
+      from: "pumpRows",
+    },
+    {
+      at: { pumpCurve: CURVE_OF_CHECK, staticHead: 27.3, knownFlow: 10, knownHead: 30, units: "SI" },
+      gives: "#N/A",
+      from: "identity",
+      remark: "Static head above the pump's head at no flow",
+    },
+  ],
+  work(args, { trace, note }) {
+    checkCurve(args.pumpCurve);
+    if (!(args.knownHead > args.staticHead))
+      throw mend(
+        `knownHead: must be above the static head of ${told("head", args.staticHead)}, got ${told("head", args.knownHead)}`,
+      );
+    const point = operatingPoint(args, trace);
+    note({ placeOnCurve: point.placeOnCurve });
+    return { ...point, otherFlow: point.otherFlow ?? NO_VALUE };
+  },
+});

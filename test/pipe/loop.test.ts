@@ -1,0 +1,136 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { CATALOGUE } from "../../core/catalogue";
+import { lookUp } from "../../core/kernel/catalogue";
+import { compile, evaluate } from "../../core/kernel/evaluate";
+import { isFault } from "../../core/kernel/fault";
+import type { CellOut } from "../../core/kernel/present";
+import { us } from "../../core/kernel/quantity";
+import { suddenContraction } from "../../core/pipe/fittingEquations";
+import { fittingLoss } from "../../core/pipe/models/fitting";
+import { headLossOf } from "../../core/pipe/models/headLoss";
+import { loopLines, type LoopItem } from "../../core/pipe/models/loop";
+import { cellsIn, numberIn } from "../golden/rows";
+
+const definition = lookUp(CATALOGUE, "PIPE.LOOP");
+if (!definition) throw new Error("PIPE.LOOP is not listed");
+const compiled = compile(definition);
+const cells = (...raw: readonly unknown[]): readonly (readonly CellOut[])[] => {
+  const out = evaluate(compiled, raw, CATALOGUE);
+  if (isFault(out)) throw new Error(out.message);
+  return out as readonly (readonly CellOut[])[];
+};
+const refusal = (...raw: readonly unknown[]): string => {
+  const out = evaluate(compiled, raw, CATALOGUE);
+  return isFault(out) ? `${out.code} ${out.message}` : "no refusal";
+};
+
+const LOOP = [
+  ["entrance", "2 in", 1, null, null, "suction"],
+  ["pipe", "2 in", 30, null, null, "suction"],
+  ["filter, dirty", null, 1, 23, 50],
+  ["Pipe", "2 in", 90],
+  ["elbow 90", "2 in", 8],
+  ["valve", "2 in", 1, null, null, null, 90],
+];
+
+describe("the loop's head", () => {
+  test("is the sum of what the single functions give, suction and return apart", () => {
+    const at = { flow: us("water flow", 50), water: us("temperature", 80), schedule: "40" } as const;
+    const out = cells(LOOP, 50);
+    const column = (row: number): number => Number(out[row]?.[3]) * 0.3048;
+    const run = (feet: number) =>
+      headLossOf({ ...at, size: "2 in", length: us("length", feet), method: "Darcy-Weisbach", bore: "average" }).head;
+    const fit = (fitting: "entrance" | "elbow 90", count: number) =>
+      fittingLoss({ ...at, fitting, size: "2 in", count, method: "three-constant", bore: "average" }).head;
+    expect(column(1)).toBeCloseTo(fit("entrance", 1), 10);
+    expect(column(2)).toBeCloseTo(run(30), 10);
+    expect(column(3)).toBeCloseTo(us("head", 23), 10);
+    expect(column(4)).toBeCloseTo(run(90), 10);
+    expect(column(5)).toBeCloseTo(fit("elbow 90", 8), 10);
+    expect(out.slice(-3).map(([what]) => what)).toEqual(["subtotal suction", "subtotal return", "total"]);
+    expect(column(7)).toBeCloseTo(column(1) + column(2), 10);
+    expect(column(8)).toBeCloseTo(column(3) + column(4) + column(5) + column(6), 10);
+    expect(column(9)).toBeCloseTo(column(7) + column(8), 10);
+    const curve = Number(out[9]?.[7]);
+    expect(curve * 50 ** 2).toBeCloseTo(Number(out[9]?.[3]), 9);
+  });
+
+  test("takes a header in any order, with units of its own, and the same loop in SI", () => {
+    const header = ["side", "length or count", "what", "size", "loss (m)", "known flow (m³/h)"];
+    const out = cells(
+      [header, ["suction", "10 m", "pipe", "DN50", null, null], [null, null, "heater", null, 3, 10]],
+      40,
+    );
+    const si = cells(
+      [
+        ["pipe", "DN50", 10, null, null, "suction"],
+        ["heater", null, null, 3, 10],
+      ],
+      40 * 0.2271246,
+      "80 °F",
+      "40",
+      "SI",
+    );
+    expect(Number(out.at(-1)?.[3]) * 0.3048).toBeCloseTo(Number(si.at(-1)?.[3]), 5);
+  });
+
+  test("shows the fastest water of each side beside the sums", () => {
+    const out = cells([...LOOP, ["pipe", "1-1/2 in", 5]], 50);
+    const velocities = out.map((row) => row[4]);
+    expect(velocities.at(-2)).toBe(velocities[7]);
+    expect(velocities.at(-3)).toBe(velocities[1]);
+  });
+
+  test("refuses what it can't work with, and says in which row", () => {
+    expect(refusal([["elbw 90", "2 in", 2]], 50)).toMatch(/#VALUE! items, elbw 90: .*nearest: "elbow 90"/);
+    expect(refusal([["pipe", "2 in"]], 50)).toMatch(/length of the pipe is needed/);
+    expect(refusal([["elbow 90", null, 2]], 50)).toMatch(/needs its nominal size/);
+    expect(refusal([["heater", null, 1, 8]], 50)).toMatch(/known flow: is blank/);
+    expect(refusal([["heater", null, 1, 8, 40, null, 20]], 50)).toMatch(/not both/);
+    expect(refusal([["elbow 90", "2 in", 1.5]], 50)).toMatch(/whole number of pieces, got 1.5/);
+    expect(refusal([["PiPe", "2 in", 10]], 50)).toMatch(/write it "pipe"/);
+    expect(refusal([["pipe", "2 in", 10]], 0)).toMatch(/flow: must be above/);
+  });
+
+  test("rises with the flow, and a component's by its square", () => {
+    const item = (what: string, over: Partial<LoopItem>): LoopItem => ({
+      what,
+      size: undefined,
+      lengthOrCount: undefined,
+      loss: undefined,
+      knownFlow: undefined,
+      side: "return",
+      flowCoefficient: undefined,
+      ...over,
+    });
+    const items = [item("pipe", { size: "2 in", lengthOrCount: 20 }), item("filter", { loss: 3, knownFlow: 0.003 })];
+    fc.assert(
+      fc.property(
+        fc.double({ min: 5e-4, max: 0.01, noNaN: true }),
+        fc.double({ min: 1.01, max: 2, noNaN: true }),
+        (flow, more) => {
+          const [less, greater] = [flow, flow * more].map((each) =>
+            loopLines(items, { flow: each, water: 300, schedule: "40" }),
+          );
+          expect(greater?.at(-1)?.head).toBeGreaterThan(less?.at(-1)?.head ?? 0);
+          expect((greater?.[1]?.head ?? 0) / (less?.[1]?.head ?? 1)).toBeCloseTo(more ** 2, 9);
+        },
+      ),
+    );
+  });
+});
+
+describe("reducers", () => {
+  const rows = cellsIn("fittings-reducers-tees.csv").filter(
+    (row) => row["fitting"] === "contraction, sudden" && (row["method"] ?? "").startsWith("Crane"),
+  );
+  test("lose what another program carries from TP-410 for a sudden contraction", () => {
+    expect(rows.length).toBeGreaterThan(2);
+    for (const row of rows)
+      expect(suddenContraction.code({ D: numberIn(row, "small_ID_mm"), Db: numberIn(row, "large_ID_mm") })).toBeCloseTo(
+        numberIn(row, "K"),
+        7,
+      );
+  });
+});
