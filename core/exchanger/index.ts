@@ -11,6 +11,7 @@ import { ua } from "./functions/ua";
 import { waterDuty } from "./functions/waterDuty";
 import { waterFlow } from "./functions/waterFlow";
 import { waterRise } from "./functions/waterRise";
+import { zones } from "./functions/zones";
 
 export const exchanger = catalogueOf([
   lmtd,
@@ -25,4 +26,5 @@ export const exchanger = catalogueOf([
   waterFlow,
   waterDuty,
   holdHead,
+  zones,
 ]);

@@ -102,7 +102,8 @@ export const condensingCurve = (
 ): CondensingCurve => {
   const pressure = saturationPressure(fluid, condensing, "dew");
   const dew = saturatedStateAtPressure(fluid, pressure, "dew");
-  const bubble = fluid.bubble === fluid.dew ? bubbleOf(fluid, dew) : saturatedStateAtPressure(fluid, pressure, "bubble");
+  const bubble =
+    fluid.bubble === fluid.dew ? bubbleOf(fluid, dew) : saturatedStateAtPressure(fluid, pressure, "bubble");
   const enters = inletState(fluid, dew, inlet);
   const leaves = subcooling > 0 ? liquidBelow(fluid, bubble, subcooling) : bubble;
   const curve = { h: [enters.enthalpy], T: [enters.temperature] };
