@@ -138,7 +138,7 @@ export default tseslint.config(
     rules: { "@typescript-eslint/no-non-null-assertion": "off" },
   },
   {
-    files: ["*.config.{ts,mjs}", "src/preview/*.mjs", "src/preview/*.d.mts"],
+    files: ["*.config.{ts,mts,mjs}", "src/preview/*.mjs", "src/preview/*.d.mts"],
     rules: { "no-restricted-syntax": "off" },
   },
 );

@@ -37,7 +37,7 @@ const addIn: Configuration = {
   module: {
     rules: [{ test: /\.ts$/, loader: "esbuild-loader", options: { target: TARGET } }],
   },
-  optimization: { emitOnErrors: true, minimizer: [new EsbuildPlugin({ target: TARGET })] },
+  optimization: { minimizer: [new EsbuildPlugin({ target: TARGET })] },
   plugins: [derivedPlugin(productionHost())],
   devtool: false,
   performance: false,

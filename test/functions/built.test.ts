@@ -5,7 +5,7 @@ import { createContext, Script } from "node:vm";
 import { beforeAll, describe, expect, test } from "vitest";
 import { DIST, ensureBuilt } from "../../src/functions/build.mjs";
 import { createShim } from "../../src/preview/shim";
-import { metadataOf } from "../../src/functions/metadata";
+import type { metadataOf } from "../../src/functions/metadata";
 import { CATALOGUE } from "../../core/catalogue";
 
 /** The whole catalogue with its checks and citations; the bench prints the figure and its target. */

@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import { create, createUnitDependencies, unitDependencies, type MathJsInstance } from "mathjs";
+import { create, createUnitDependencies, unitDependencies } from "mathjs";
 import { describe, expect, test } from "vitest";
 import { KINDS, fromBase, show, showNumber, toBase, us, type KindName } from "../../core/kernel/quantity";
 import { readQuantityText } from "../../core/kernel/quantityText";

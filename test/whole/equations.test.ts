@@ -44,11 +44,8 @@ describe("printed equations", () => {
       const shown = Number(forms[1].evaluate({ ...scope }));
       const sides =
         "code" in printed
-          ? [[printed.code(x as never), shown] as const]
-          : [
-              [printed.left(x as never), Number(forms[0].evaluate({ ...scope }))] as const,
-              [printed.right(x as never), shown] as const,
-            ];
+          ? [[printed.code(x), shown] as const]
+          : [[printed.left(x), Number(forms[0].evaluate({ ...scope }))] as const, [printed.right(x), shown] as const];
       for (const [code, form] of sides) {
         expect(Number.isFinite(form), `${printed.form} at ${JSON.stringify(x)}`).toBe(true);
         expect(

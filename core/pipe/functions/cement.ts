@@ -59,7 +59,7 @@ export const cement = cellFunction({
         source: "cementTable",
       });
       const volume = (count / each) * QUART;
-      return { size: size as string, joints: count, cement: volume, primer: volume * PRIMER_SHARE };
+      return { size, joints: count, cement: volume, primer: volume * PRIMER_SHARE };
     });
     const sum = (of: (line: (typeof lines)[number]) => number): number =>
       lines.reduce((total, line) => total + of(line), 0);

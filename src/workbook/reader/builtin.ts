@@ -54,7 +54,7 @@ function numbers(args: readonly Tree[], value: (argument: Tree) => Answer): read
     const taken = isMatrix(answer) ? inCells(answer.flat()) : toNumber(answer);
     if (typeof taken === "number") found.push(taken);
     else if (Array.isArray(taken)) for (const number of taken) found.push(number as number);
-    else return taken as CellFault | Unread;
+    else return taken;
   }
   return found;
 }

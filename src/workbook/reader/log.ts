@@ -1,7 +1,7 @@
 /** Looks for the one call of this session that a cell's call must have been. */
 import type { CallLog, LoggedCall } from "../log";
 import { sameCell, sameValue, topLeft, valueOf } from "../values";
-import type { RawValue, Value } from "../values";
+import type { RawValue } from "../values";
 import type { CellValue } from "../port";
 import { isUnread } from "./operators";
 import type { Answer } from "./operators";
@@ -12,7 +12,7 @@ const agrees = (call: LoggedCall, args: readonly Answer[]): boolean =>
 
 const sameArguments = (a: readonly RawValue[], b: readonly RawValue[]): boolean => {
   const most = Math.max(a.length, b.length);
-  for (let at = 0; at < most; at++) if (!sameValue((a[at] ?? null) as Value, (b[at] ?? null) as Value)) return false;
+  for (let at = 0; at < most; at++) if (!sameValue(a[at] ?? null, b[at] ?? null)) return false;
   return true;
 };
 
