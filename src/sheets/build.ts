@@ -81,13 +81,22 @@ const placed = (lines: readonly Line[]): readonly (readonly [number, Line])[] =>
 
 const KEY = /\[([a-zA-Z][a-zA-Z0-9]*)\]/g;
 
-/** Puts addresses in place of [keys]; [from:to] style ranges are written as [from]:[to]. */
-const resolved = (formula: string, rows: ReadonlyMap<string, number>): string =>
-  formula.replace(KEY, (_, key: string) => {
+const BLOCK = /\[\[([a-zA-Z0-9]+):([a-zA-Z0-9]+)\]\]/g;
+
+/**
+ * Puts addresses in place of [keys]; a range of values is written [from]:[to], an input block of labels, values and units
+ * [[from:to]].
+ */
+const resolved = (formula: string, rows: ReadonlyMap<string, number>): string => {
+  const rowOf = (key: string): number => {
     const row = rows.get(key);
     if (row === undefined) throw new Error(`no line has the key ${key}`);
-    return `$${VALUE_COLUMN}$${row}`;
-  });
+    return row;
+  };
+  return formula
+    .replace(BLOCK, (_, from: string, to: string) => `$A$${rowOf(from)}:$C$${rowOf(to)}`)
+    .replace(KEY, (_, key: string) => `$${VALUE_COLUMN}$${rowOf(key)}`);
+};
 
 const content = (value: Content, rows: ReadonlyMap<string, number>): Content =>
   typeof value === "string" && value.startsWith("=") ? resolved(value, rows) : value;

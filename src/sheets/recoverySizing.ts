@@ -18,10 +18,10 @@ const poolInputs: readonly Line[] = [
     source: "survey",
   }),
   input("length", "Length", 75, "ft", { validation: above("above 0 ft"), source: "survey", note: INVENTED }),
-  input("width", "Width", 24, "ft", { source: "survey", note: 'Kidney: both widths, such as "12; 16 ft".' }),
+  input("width", "Width", 15, "ft", { source: "survey", note: 'Kidney: both widths, such as "12; 16 ft".' }),
   input("shallow", "Shallow depth", 3.5, "ft", { validation: above("above 0 ft"), source: "survey" }),
   input("deep", "Deep depth", 5, "ft", { validation: above("above 0 ft"), source: "survey" }),
-  input("start", "Water before warm-up", 70, "°F", {
+  input("start", "Water before warm-up", 68, "°F", {
     validation: between(33, 104, "33 to 104 °F"),
     source: "measured",
   }),

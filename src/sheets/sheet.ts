@@ -24,6 +24,8 @@ export interface SheetCell {
   /** An Excel number format; General where missing. */
   readonly format?: string;
   readonly validation?: Validation;
+  /** The content is text, even where it begins with "=". */
+  readonly text?: true;
   /** Wraps the text in its column. */
   readonly wrap?: boolean;
 }

@@ -14,14 +14,15 @@ export const lossRows = (found: PoolLosses): readonly LossRow[] => {
     ["evaporation", found.evaporation],
     ["convection", found.convection],
     ["sky radiation", found.radiation],
-    ["surface rule", found.surfaceRule],
     ["ground", found.ground],
     ["make-up water", found.makeUp],
     ["sun gained", found.sun],
     ["cover effect", found.cover],
+    ["surface rule", found.surfaceRule],
     ["net", found.net],
   ] as const;
-  const lost = entries.slice(0, 6).reduce((sum, [, heat]) => sum + Math.max(heat ?? 0, 0), 0);
+  const losing = [found.evaporation, found.convection, found.radiation, found.surfaceRule, found.ground, found.makeUp];
+  const lost = losing.reduce<number>((sum, heat) => sum + Math.max(heat ?? 0, 0), 0);
   return entries.map(([loss, heat]) => ({
     loss,
     heatRate: heat ?? NO_VALUE,
