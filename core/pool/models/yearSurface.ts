@@ -1,0 +1,165 @@
+/**
+ * A pool's losses made ready for the hours of a year: per square metre of water, each hour a handful of numbers, so that a
+ * step allocates nothing. The relations are those of the steady losses; here they are read once an hour, not once a step.
+ */
+import { latentHeatOfWater } from "../../water/models/latentHeat";
+import { coverOf, type CoverKind } from "../data/covers";
+import { POOL_SPECIFIC_HEAT } from "../equations";
+import { bowenFilm, groundArea, skyEmissivity, skyRadiation, windFilm } from "../surfaceEquations";
+import { transferCoefficient } from "./evaporation";
+import type { Surface } from "./surface";
+
+/** Weather of the hours of a year, each value holding through its hour. */
+export interface Weather {
+  readonly hours: number;
+  /** K */
+  readonly air: Float64Array;
+  /** Vapour pressure of the air, Pa. */
+  readonly vapour: Float64Array;
+  /** K */
+  readonly dewPoint: Float64Array;
+  /** At the water, m/s. */
+  readonly wind: Float64Array;
+  /** On a level surface, W/m². */
+  readonly sun: Float64Array;
+  /** Opaque cloud, tenths. */
+  readonly cloud: Float64Array;
+  /** Pa */
+  readonly pressure: Float64Array;
+  /** Mains water, K. */
+  readonly mains: Float64Array;
+}
+
+/** What the pool is, besides its weather; shares and cuts 0 to 1. */
+export interface YearPool {
+  readonly surface: Surface;
+  /** m², m */
+  readonly area: number;
+  readonly depth: number;
+  /** W/(m²·K) of the surface rule where that stands for evaporation, convection and radiation. */
+  readonly rule: number | undefined;
+  readonly cover: {
+    readonly kind: CoverKind;
+    /** Of 24, about midnight. */
+    readonly hours: number;
+    readonly covered: number;
+    readonly convectionCut: number;
+    readonly radiationCut: number;
+  };
+  /** W/(m²·K) and K */
+  readonly ground: { readonly coefficient: number; readonly temperature: number };
+  /** Splash, backwash and leak less rain, and rain, each kg/(s·m²). */
+  readonly water: { readonly drawn: number; readonly rain: number };
+  readonly sunShare: number;
+  readonly shading: number;
+}
+
+/** Per hour and square metre; evaporation = film × (ps(T) − vapour), convection = air film × (T − air), and so on. */
+export interface YearSurface {
+  readonly weather: Weather;
+  /** W/(m²·Pa) */
+  readonly film: Float64Array;
+  /** W/(m²·K) */
+  readonly airFilm: Float64Array;
+  /** Sky and surroundings, W/m², and factor of T⁴, W/(m²·K⁴). */
+  readonly sky: Float64Array;
+  readonly glow: Float64Array;
+  /** Absorbed, W/m². */
+  readonly sun: Float64Array;
+  /** W/(m²·K), by water surface; K */
+  readonly ground: number;
+  readonly groundTemperature: number;
+  readonly drawn: number;
+  readonly rain: number;
+  /** Latent heat, J/kg, as a straight line over K: within 0.02 % between 0 and 45 °C. */
+  readonly latent0: number;
+  readonly latentSlope: number;
+}
+
+/** Share of an hour of the day (0 to 23) in which a cover lies that is on for `hours` about midnight. */
+export const coveredPart = (hour: number, hours: number): number => {
+  const half = hours / 2;
+  const evening = Math.min(1, Math.max(0, hour + 1 - (24 - half)));
+  const morning = Math.min(1, Math.max(0, half - hour));
+  return Math.min(1, evening + morning);
+};
+
+/** Evaporation film at a wind, W/(m²·Pa): the outdoor relations are c(v)/Y, so c(v) is the relation at Y = 1. */
+const filmAt = (pool: YearPool, weather: Weather, hour: number): number =>
+  pool.surface.activity *
+  transferCoefficient(
+    pool.surface.method,
+    {
+      area: pool.area,
+      water: 298.15,
+      air: weather.air[hour] ?? 0,
+      vapourPressure: weather.vapour[hour] ?? 0,
+      wind: weather.wind[hour] ?? 0,
+      pressure: weather.pressure[hour] ?? 0,
+    },
+    vapourAt25,
+    1,
+  );
+
+/** Read by no outdoor relation; Pa. */
+const vapourAt25 = 3169;
+
+const latentLine = (): readonly [number, number] => {
+  const [cold, warm] = [278.15, 308.15];
+  const slope = (latentHeatOfWater(warm) - latentHeatOfWater(cold)) / (warm - cold);
+  return [latentHeatOfWater(cold) - slope * cold, slope];
+};
+
+/** Film, air film, radiation and sun of one hour, written into the arrays. */
+const fillHour = (pool: YearPool, to: YearSurface, hour: number): void => {
+  const { weather } = to;
+  const { cover, surface } = pool;
+  const row = coverOf(cover.kind);
+  const on = cover.kind === "none" ? 0 : coveredPart(hour % 24, cover.hours) * cover.covered;
+  const air = weather.air[hour] ?? 0;
+  const absorbed = pool.sunShare - on * Math.min(row.sun, pool.sunShare);
+  to.sun[hour] = (weather.sun[hour] ?? 0) * absorbed * (1 - pool.shading);
+  if (pool.rule !== undefined) {
+    to.airFilm[hour] = pool.rule;
+    return;
+  }
+  const film = filmAt(pool, weather, hour);
+  const airFilm =
+    surface.convection === "by wind"
+      ? windFilm.code({ v: weather.wind[hour] ?? 0 })
+      : bowenFilm.code({ k: film, Y: 1, p: weather.pressure[hour] ?? 0 });
+  const es = skyEmissivity.code({ Td: weather.dewPoint[hour] ?? 0, N: weather.cloud[hour] ?? 0 });
+  const open = 1 - on * cover.radiationCut;
+  to.film[hour] = film * (1 - on * row.evaporation);
+  to.airFilm[hour] = airFilm * (1 - on * cover.convectionCut);
+  to.glow[hour] = open * GLOW;
+  to.sky[hour] = -open * skyRadiation.code({ A: 1, Tw: 0, Ta: air, f: surface.hiddenSky, es });
+};
+
+/** Emissivity of water times the Stefan–Boltzmann constant: the relation with a sky that gives nothing. */
+const GLOW = skyRadiation.code({ A: 1, Tw: 1, Ta: 0, f: 0, es: 0 });
+
+/** The losses of a pool in a year's weather, made ready. */
+export const yearSurface = (pool: YearPool, weather: Weather): YearSurface => {
+  const [latent0, latentSlope] = latentLine();
+  const array = (): Float64Array => new Float64Array(weather.hours);
+  const made: YearSurface = {
+    weather,
+    film: array(),
+    airFilm: array(),
+    sky: array(),
+    glow: array(),
+    sun: array(),
+    ground: (pool.ground.coefficient * groundArea.code({ A: pool.area, d: pool.depth })) / pool.area,
+    groundTemperature: pool.ground.temperature,
+    drawn: pool.water.drawn,
+    rain: pool.water.rain,
+    latent0,
+    latentSlope,
+  };
+  for (let hour = 0; hour < weather.hours; hour++) fillHour(pool, made, hour);
+  return made;
+};
+
+/** J/(kg·K), of the water that replaces what was lost. */
+export const MAKE_UP_HEAT = POOL_SPECIFIC_HEAT;
