@@ -146,6 +146,12 @@ describe("held head", () => {
     );
   });
 
+  it("finds the cut flow with little heat on much conductance, where the water leaves at the condensing temperature", () => {
+    const answer = holdHeadOf({ heat: 2000, ua: 8000, water: 280, leastCondensing: 320, flow: 0.003 });
+    expect(answer.leavingWater).toBeCloseTo(320, 6);
+    expect(capacity(answer.flowThrough, 280) * 40).toBeCloseTo(2000, 3);
+  });
+
   it("with colder water or more conductance never condenses hotter at full flow", () => {
     const base = { heat: 30_000, ua: 3000, water: 295, leastCondensing: 300, flow: 0.002 };
     assert(

@@ -1,6 +1,8 @@
 /** A condenser's water flow cut so that the condensing temperature does not fall below a least one. */
+import { outside } from "../../kernel/fault";
 import { silent, type Trace } from "../../kernel/steps";
 import { bracketedRoot } from "../../numeric/root";
+import { told } from "../../numeric/told";
 import { densityOfWater, heatCapacityOfWater } from "../../water/equations";
 import { decayShare } from "../equations";
 import {
@@ -37,10 +39,15 @@ export interface HeldHeadAnswer {
   readonly leavingWater: number;
 }
 
+/** Widens the bracket beyond rounding: with many transfer units the root lies at its upper end. */
+const MARGIN = 1e-9;
+
 /** Transfer units at which the condenser takes `heat` at just the least condensing temperature. */
 const heldUnits = ({ heat, ua, water, leastCondensing }: HeldHead, fullUnits: number, trace: Trace): number => {
   const wanted = heat / (ua * (leastCondensing - water));
-  const root = bracketedRoot((N) => decayShare(N) - wanted, fullUnits, 1 / wanted, { tolerance: 1e-13 });
+  const [low, high] = [fullUnits * (1 - MARGIN), (1 + MARGIN) / wanted];
+  const root = bracketedRoot((N) => decayShare(N) - wanted, low, high, { tolerance: 1e-13 });
+  if (!root.found) throw outside(`no water flow holds ${told("temperature", leastCondensing)}`);
   trace.solution({
     unknown: "transfer units at the cut flow",
     kind: "number",
@@ -65,7 +72,7 @@ export const holdHeadOf = (held: HeldHead, trace: Trace = silent): HeldHeadAnswe
     const leaving = trace.step(leavingWater, { Tw, Q, C });
     return { condensingAtFullFlow, holds: false, flowThrough: flow, bypass: 0, leavingWater: leaving };
   }
-  const V = trace.step(flowOfUnits, { UA, N: heldUnits(held, N, trace), rho, cp });
+  const V = Math.min(flow, trace.step(flowOfUnits, { UA, N: heldUnits(held, N, trace), rho, cp }));
   const bypass = trace.step(bypassShare, { V, Vf: flow });
   const cut = trace.step(capacityRateOfWater, { V, rho, cp });
   return {
