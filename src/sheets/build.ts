@@ -20,8 +20,11 @@ export interface Line {
   readonly format?: string;
   readonly validation?: Validation;
   readonly unit?: string;
+  readonly unitStyle?: SheetStyle;
   readonly source?: string;
+  readonly sourceStyle?: SheetStyle;
   readonly note?: string;
+  readonly noteStyle?: SheetStyle;
   /** Rows that a spilling formula needs below this one, kept free. */
   readonly spills?: number;
 }
@@ -122,9 +125,11 @@ const cellsOf = (
         ...(line.validation ? { validation: line.validation } : {}),
       },
     ]);
-  if (line.unit) cells.push([`C${row}`, { content: line.unit }]);
-  if (line.source) cells.push([`D${row}`, { content: line.source, style: "Explanatory Text", wrap: true }]);
-  if (line.note) cells.push([`E${row}`, { content: content(line.note, rows), style: "Note", wrap: true }]);
+  if (line.unit) cells.push([`C${row}`, { content: line.unit, ...(line.unitStyle ? { style: line.unitStyle } : {}) }]);
+  if (line.source)
+    cells.push([`D${row}`, { content: line.source, style: line.sourceStyle ?? "Explanatory Text", wrap: true }]);
+  if (line.note)
+    cells.push([`E${row}`, { content: content(line.note, rows), style: line.noteStyle ?? "Note", wrap: true }]);
   return cells;
 };
 

@@ -19,10 +19,14 @@ export const head = (title: string, firstCheck: string, lastCheck: string): read
   },
   {
     label: "Legend",
-    value: "type here",
+    value: "to fill in",
     style: "Input",
-    unit: "input",
-    source: "grey: calculated, don't type · bold frame: results · double frame: checks",
+    unit: "calculated",
+    unitStyle: "Calculation",
+    source: "result",
+    sourceStyle: "Output",
+    note: "check",
+    noteStyle: "Check Cell",
   },
   {
     label: "Quantity",
@@ -30,8 +34,11 @@ export const head = (title: string, firstCheck: string, lastCheck: string): read
     value: "Value",
     style: "Heading 3",
     unit: "Unit",
+    unitStyle: "Heading 3",
     source: "Source or method",
+    sourceStyle: "Heading 3",
     note: "Note",
+    noteStyle: "Heading 3",
   },
 ];
 

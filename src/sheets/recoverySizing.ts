@@ -34,6 +34,7 @@ const coolerInputs: readonly Line[] = [
     source: "nameplate",
   }),
   input("cooling", "Net cooling at rating", 90000, "BTU/h", {
+    format: "#,##0",
     validation: above("above 0 BTU/h"),
     source: "nameplate or data sheet",
     note: "7.5 tons of refrigeration. " + INVENTED,
@@ -53,6 +54,7 @@ const coolerInputs: readonly Line[] = [
     note: "Not below about 80 °F: the metering device needs pressure difference.",
   }),
   input("fullLoad", "Full-load cooling hours in a year", 1300, "h", {
+    format: "#,##0",
     validation: between(0, 8760, "0 to 8,760 h"),
     source: "bills, logger, or AIRCON.HOURS",
   }),
@@ -66,7 +68,7 @@ const coolerInputs: readonly Line[] = [
 
 const loopInputs: readonly Line[] = [
   heading("group", "Exchanger and loop"),
-  input("flow", "Water through the exchanger", 50, "gpm", {
+  input("flow", "Water through the exchanger", 75, "gpm", {
     validation: above("above 0 gpm"),
     source: "flow meter or pump curve",
   }),
@@ -75,7 +77,7 @@ const loopInputs: readonly Line[] = [
     source: "supplier; estimate 70 to 175 for titanium coils",
     note: "No published value for titanium coils in a shell: ask the supplier.",
   }),
-  input("pipeSize", "Pipe size", "2 in", "", {
+  input("pipeSize", "Pipe size", "2-1/2 in", "", {
     validation: oneOf("nominal size", "1-1/2 in", "2 in", "2-1/2 in", "3 in", "4 in"),
     source: "survey",
   }),

@@ -1,11 +1,10 @@
 /** Starter sheet "Refrigerant side": gauges to superheat and subcooling, pressure test, vacuum, added charge. */
-import { computed, gap, heading, input, sheetOf, type Line } from "./build";
+import { gap, heading, input, sheetOf, type Line } from "./build";
 import { FROZEN_ROWS, WIDTHS, head, people, revisions, twoPeople } from "./parts";
 import { INVENTED, REFRIGERANT_NAMES, TUBE_SIZES, YES_NO, above, answer, between, check, oneOf } from "./pieces";
 import { REFRIGERANT_WARNINGS } from "./refrigerantCautions";
+import { PRESSURE_CHART, READING_RESULTS, WORK_RESULTS } from "./refrigerantResults";
 import type { StarterSheet } from "./sheet";
-
-const CHART_ROWS = 13;
 
 const machineInputs: readonly Line[] = [
   heading("part", "Inputs"),
@@ -71,127 +70,6 @@ const ruleInputs: readonly Line[] = [
       ["noFlame", "No flame or spark near the refrigerant"],
     ] as const
   ).map(([key, label]) => input(key, label, "no", "", { validation: oneOf("yes or no", ...YES_NO) })),
-  gap,
-];
-
-const chart: readonly Line[] = [
-  heading("part", "Pressure chart"),
-  input("chartFrom", "First temperature", 20, "°F", { validation: between(-40, 100, "-40 to 100 °F") }),
-  input("chartStep", "Step", 10, "°F", { validation: between(1, 20, "1 to 20 °F") }),
-  {
-    label: "Saturation temperature",
-    labelStyle: "Heading 3",
-    value: "Dew, gauge",
-    style: "Heading 3",
-    unit: "Unit",
-    source: "use dew for superheat",
-    note: "Bubble, gauge: use for subcooling",
-  },
-  ...Array.from({ length: CHART_ROWS }, (_, place): Line => {
-    const at = `[chartFrom]+${place}*[chartStep]`;
-    return {
-      label: `=TEXT(${at},"0")&" °F"`,
-      value: `=IFERROR(WARMBACK.REFRIG.PRESSURE([refrigerant],${at},"dew"),"none")`,
-      style: "Calculation",
-      format: "0.0",
-      unit: "psi",
-      source: "REFRIG.PRESSURE",
-      note: `=IFERROR(TEXT(WARMBACK.REFRIG.PRESSURE([refrigerant],${at},"bubble"),"0.0")&" psi","none")`,
-    };
-  }),
-  gap,
-];
-
-const readings: readonly Line[] = [
-  heading("part", "Calculation"),
-  heading("group", "1 Readings"),
-  computed(
-    "dew",
-    "Dew temperature at suction",
-    '=WARMBACK.REFRIG.TEMPERATURE([refrigerant],[suctionPressure],"dew")',
-    "°F",
-    {
-      format: "0.0",
-      source: "REFRIG.TEMPERATURE",
-    },
-  ),
-  computed(
-    "superheat",
-    "Superheat",
-    "=WARMBACK.REFRIG.SUPERHEAT([refrigerant],[suctionPressure],[suctionLine])",
-    "°F",
-    {
-      format: "0.0",
-      source: "REFRIG.SUPERHEAT",
-    },
-  ),
-  computed(
-    "superheatTarget",
-    "Target superheat",
-    '=IF(OR([device]<>"fixed orifice",[mode]="pool"),"none",IFERROR(WARMBACK.LINE.TARGETSUPERHEAT([wetBulb],[outdoor]),"can\'t be charged by superheat now"))',
-    "°F",
-    {
-      format: "0.0",
-      source: "LINE.TARGETSUPERHEAT",
-      note: "Fixed orifice on its outdoor coil only; pool mode has no published target. Expansion valves: by subcooling.",
-    },
-  ),
-  computed(
-    "bubble",
-    "Bubble temperature at the liquid line",
-    '=WARMBACK.REFRIG.TEMPERATURE([refrigerant],[liquidPressure],"bubble")',
-    "°F",
-    { format: "0.0", source: "REFRIG.TEMPERATURE" },
-  ),
-  computed(
-    "subcooling",
-    "Subcooling",
-    "=WARMBACK.REFRIG.SUBCOOLING([refrigerant],[liquidPressure],[liquidLine])",
-    "°F",
-    {
-      format: "0.0",
-      source: "REFRIG.SUBCOOLING",
-    },
-  ),
-  computed("offTarget", "Subcooling over the one wanted", "=[subcooling]-[subcoolingTarget]", "°F", {
-    format: "+0.0;-0.0;0.0",
-    source: "difference",
-  }),
-];
-
-const work: readonly Line[] = [
-  heading("group", "2 Pressure test and vacuum"),
-  computed(
-    "testExpected",
-    "Nitrogen gauge should read now",
-    "=WARMBACK.LINE.TESTPRESSURE([testStart],[testThen],[testNow])",
-    "psi",
-    {
-      format: "0.0",
-      source: "LINE.TESTPRESSURE",
-    },
-  ),
-  computed("lost", "Pressure lost", "=[testExpected]-[testReading]", "psi", { format: "0.0", source: "difference" }),
-  computed("boils", "Water goes off above", "=WARMBACK.LINE.BOILING([vacuum])", "°F", {
-    format: "0",
-    source: "LINE.BOILING",
-    note: "Ice below 4,588 micron: warm the parts.",
-  }),
-  heading("group", "3 Added charge"),
-  computed(
-    "lineCharge",
-    "Liquid in the added line",
-    "=WARMBACK.LINE.CHARGE([refrigerant],[lineSize],[lineLength],[liquidTemperature])",
-    "lb",
-    {
-      format: "0.00",
-      source: "LINE.CHARGE",
-      note: "The liquid alone: makers' adders are larger and govern. Both condensers: LINE.CHARGEBALANCE.",
-    },
-  ),
-  computed("safetyClass", "Safety class", "=INDEX(WARMBACK.REFRIG.FACTS([refrigerant]),2,2)", "", {
-    source: "REFRIG.FACTS",
-  }),
   gap,
 ];
 
@@ -267,9 +145,9 @@ export const refrigerantSide: StarterSheet = sheetOf({
     ...readingInputs,
     ...workInputs,
     ...ruleInputs,
-    ...chart,
-    ...readings,
-    ...work,
+    ...PRESSURE_CHART,
+    ...READING_RESULTS,
+    ...WORK_RESULTS,
     ...results,
     ...checks,
     ...revisions,

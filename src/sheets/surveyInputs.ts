@@ -63,11 +63,7 @@ export const SURVEY_INPUTS: readonly Line[] = [
     source: "mark on the cover",
   }),
   word("coverValid", "Drain cover marked, whole, not expired", "no", YES_NO, "Covers carry a life in years."),
-  word("drains", "Main drains", "two, 3 ft apart or more", [
-    "two, 3 ft apart or more",
-    "single with second means",
-    "single",
-  ]),
+  word("drains", "Main drains", "two at 3 ft or more", ["two at 3 ft or more", "single with second means", "single"]),
   word("bonding", "Equipotential bonding present and checked", "no", YES_NO, "By a licensed electrician."),
   word(
     "chemistry",
