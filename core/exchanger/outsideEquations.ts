@@ -21,7 +21,7 @@ export const rayleigh = equation({
   form: "Ra = g * b * dT * D^3 * rho^2 / mu^2 * Pr",
   gives: "number",
   takes: {
-    b: symbol("yearly rate", "expansion of the water, 1/K", 5e-5, 7e-4),
+    b: symbol("expansion coefficient", "expansion of the water, 1/K", 5e-5, 7e-4),
     dT: symbol("temperature difference", "wall over water", 0.5, 40),
     D,
     rho,

@@ -91,7 +91,7 @@ export const zones = cellFunction({
   },
   heavy: true,
   cautions: [
-    { rule: closePinch, fires: { inputs: { ...fernhill, condensing: 90 } } },
+    { rule: closePinch, fires: { inputs: { ...fernhill, condensing: 94 } } },
     { rule: gasBesidePlastic, fires: { inputs: fernhill } },
     { rule: warmLeavingWater, fires: { inputs: { ...fernhill, condensing: 130, waterFlow: 8 } } },
   ],
