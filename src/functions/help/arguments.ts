@@ -26,12 +26,12 @@ const both = (us: string, si: string): string => (us === si || si === "" ? us : 
 const ifOmitted = (arg: ArgData): string => {
   if (arg.shape.type === "repeat") return "none";
   if (arg.presence === "required") return "must be given";
-  if (arg.presence === "optional") return "left out";
+  if (arg.presence === "optional") return "optional";
   return both(defaultText(arg, "US"), defaultText(arg, "SI"));
 };
 
 const limits = (shape: Shape): string => {
-  if (shape.type === "block" || shape.type === "rows") return "";
+  if (shape.type === "block" || shape.type === "rows" || shape.type === "sheet") return "";
   return both(limitsText(shape, "US"), limitsText(shape, "SI"));
 };
 
