@@ -13,7 +13,7 @@ export const area = cellFunction({
   gives: of("area", "water surface"),
   cautions: [],
   checks: [
-    { at: { shape: "rectangle", length: 40, width: 20 }, gives: 800, within: 1e-6, from: "identity" },
+    { at: { shape: "rectangle", length: 40, width: "20 ft" }, gives: 800, within: 1e-6, from: "identity" },
     { at: { shape: "kidney", length: 30, width: "12; 16 ft" }, gives: 378, within: 1e-6, from: "poolTextbook" },
     { at: { shape: "oval", length: 10, width: 6, units: "SI" }, gives: 47.1239, within: 1e-4, from: "identity" },
     { at: { shape: "round", length: 20, width: 18 }, gives: "#VALUE!", from: "identity" },

@@ -27,7 +27,7 @@ export const volume = cellFunction({
   cautions: [],
   checks: [
     {
-      at: { shape: "rectangle", length: 40, width: 25, shallow: "1 in" },
+      at: { shape: "rectangle", length: 40, width: "25 ft", shallow: "1 in" },
       gives: 625,
       within: 2,
       from: "doePoolHeaters",

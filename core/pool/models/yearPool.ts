@@ -218,7 +218,11 @@ export const runPool = (run: PoolRun, start: State, from: number, to: number): P
       const heat = now.heat + backUp;
       const above = frozen ? 0 : (heat * dt * mean) / run.capacity;
       for (let place = 0; place < LOSSES; place++)
-        add(lossSums[place] as Float64Array, month, dt * ((now.at[place] ?? 0) + (now.at[LOSSES + place] ?? 0) * above));
+        add(
+          lossSums[place] as Float64Array,
+          month,
+          dt * ((now.at[place] ?? 0) + (now.at[LOSSES + place] ?? 0) * above),
+        );
       warmth += dt * Math.max(going.T + above, run.freezing);
       settle(run, going, going.T + heat * gain);
       going.since += dt;
