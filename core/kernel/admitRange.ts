@@ -150,6 +150,13 @@ export const admitRows = (
   return lines.map(({ line, place }) => admitLine(shape, columns, line, `${name}, row ${place}`, desk));
 };
 
+/** Admits a range as it stands; error values pass through. */
+export const admitSheet = (raw: Raw, name: string): RawMatrix => {
+  const matrix: RawMatrix = Array.isArray(raw) ? (raw as RawMatrix) : [[raw as RawScalar]];
+  for (const line of matrix) for (const cell of line) passErrors(cell, name);
+  return matrix;
+};
+
 const admitLine = (
   shape: RowsShape,
   columns: readonly Column[],

@@ -3,6 +3,7 @@
  * receives typed SI values. Presence is one of: required, `otherwise(value)` (a default, in base units), `optionally()`.
  */
 import type { KindName } from "./quantity";
+import type { RawMatrix } from "./raw";
 
 export type Presence = "required" | "default" | "optional";
 
@@ -73,12 +74,19 @@ export interface RowsShape {
   readonly most: number;
 }
 
+/** A range as it stands: for long tables that a topic admits by itself. Error values in it pass through. */
+export interface SheetShape {
+  readonly type: "sheet";
+  /** The most cells that it may have. */
+  readonly mostCells: number;
+}
+
 export interface RepeatShape {
   readonly type: "repeat";
 }
 
 export type ScalarShape = QuantityShape | SeveralShape | ChoiceShape | TextShape | YesNoShape | EitherShape;
-export type Shape = ScalarShape | BlockShape | RowsShape | RepeatShape;
+export type Shape = ScalarShape | BlockShape | RowsShape | SheetShape | RepeatShape;
 
 /** An argument as the runner sees it. */
 export interface ArgData {
@@ -176,6 +184,10 @@ export const rows = <const C extends Args>(
   about: string,
   size: { readonly least: number; readonly most: number },
 ): Arg<readonly ValuesOf<C>[], "required"> => make({ type: "rows", columns, ...size }, about, "required");
+
+/** A range as it stands, cleared of error values; a single cell is a range of one. */
+export const sheet = (about: string, mostCells: number): Arg<RawMatrix, "required"> =>
+  make({ type: "sheet", mostCells }, about, "required");
 
 /** All further arguments, as they come. For functions about functions only. */
 export const repeat = (about: string): Arg<readonly unknown[], "required"> =>

@@ -4,7 +4,7 @@
  */
 import type { ArgData, ScalarShape, Shape } from "./argument";
 import { admitScalar, isBlank, isReadQuantity, placeText, wordMeant, type Desk } from "./admit";
-import { admitBlock, admitRows, fill } from "./admitRange";
+import { admitBlock, admitRows, admitSheet, fill } from "./admitRange";
 import type { Catalogue } from "./catalogue";
 import type { CellFunction, Context } from "./cellFunction";
 import { inSystem, isFault, mend, outside, passed, type Fault } from "./fault";
@@ -13,7 +13,7 @@ import { memoOf, type Memo } from "./memo";
 import { present, type Out } from "./present";
 import { STANDARD_PRESSURE, gaugeZero } from "./pressureBasis";
 import { show, type System } from "./quantity";
-import { came, clear, passErrors, type Raw } from "./raw";
+import { MOST_CELLS, came, clear, passErrors, type Raw } from "./raw";
 import { silent, type Trace } from "./steps";
 import { UNITS, placedArgs, type PlacedArg } from "./units";
 
@@ -86,11 +86,14 @@ const admitSingle = (shape: Shape, raw: Raw, name: string, desk: Desk): unknown 
 const admitRange = (arg: ArgData, raw: Raw, name: string, desk: Desk, given: Set<string> | undefined): unknown => {
   const { shape } = arg;
   if (shape.type === "rows") return admitRows(shape, raw, name, desk);
+  if (shape.type === "sheet") return admitSheet(raw, name);
   if (shape.type !== "block") return raw;
   const { values, given: filled } = admitBlock(shape, raw, name, desk);
   if (given) for (const label of filled) given.add(`${name}.${label}`);
   return values;
 };
+
+const mostCellsOf = ({ shape }: ArgData): number => (shape.type === "sheet" ? shape.mostCells : MOST_CELLS);
 
 /** Readings become absolute pressures by their own text or by the argument `basis`. */
 const turnReadings = (compiled: Compiled, values: Record<string, unknown>, system: System): void => {
@@ -135,7 +138,7 @@ export const admit = (compiled: Compiled, raw: readonly unknown[], whole = false
       continue;
     }
     const value = raw[place];
-    const cleared = typeof value === "number" ? value : clear(value, name);
+    const cleared = typeof value === "number" ? value : clear(value, name, mostCellsOf(arg));
     if (cleared === null || cleared === "" || meansBlank(arg, cleared)) {
       values[name] = fill(arg, () => missing(name, arg), values);
       continue;

@@ -36,7 +36,8 @@ const inFault = (fault: Fault, system: System): Fault => {
 
 const entry = (value: unknown, single: SingleResult, label: string, manner: Manner): CellOut => {
   if (isFault(value)) return inFault(value, manner.system);
-  if (value === "") return value;
+  if (value === "" || (single.type === "quantity" && single.or !== undefined && single.or === value))
+    return value as string;
   if (single.type === "word") return String(value);
   try {
     return presentNumber(value as number, single, label, manner);

@@ -28,16 +28,16 @@ export const sizeText = (matrix: RawMatrix): string => {
  * A raw value cleared of what no host should send: anything that is not a scalar or a matrix of scalars (an object that a
  * host appended under stale metadata, an absent value) counts as omitted. A matrix of one cell is that cell.
  */
-export const clear = (value: unknown, name: string): Raw => {
+export const clear = (value: unknown, name: string, most = MOST_CELLS): Raw => {
   if (isScalar(value)) return value;
   if (!Array.isArray(value)) return null;
   const rows = value as readonly unknown[];
   const first = rows[0];
   if (!Array.isArray(first)) return null;
   if (rows.length === 1 && first.length === 1) return isScalar(first[0]) ? first[0] : null;
-  if (rows.length * first.length > MOST_CELLS)
+  if (rows.length * first.length > most)
     throw mend(
-      `${name}: a range may hold at most ${MOST_CELLS} cells, got ${rows.length} × ${first.length}; name the filled cells rather than a whole column`,
+      `${name}: a range may hold at most ${most} cells, got ${rows.length} × ${first.length}; name the filled cells rather than a whole column`,
     );
   return rows.map((row) => (Array.isArray(row) ? row.map((cell: unknown) => (isScalar(cell) ? cell : null)) : []));
 };

@@ -8,6 +8,8 @@ export interface QuantityResult {
   readonly kind: KindName;
   readonly about: string;
   readonly reading?: true;
+  /** A word that may stand in the number's place, such as "frozen". */
+  readonly or?: string;
 }
 
 export interface WordResult {
@@ -48,7 +50,10 @@ export interface GridResult {
 export type Gives = SingleResult | ListResult | TableResult | RowResult | GridResult;
 
 /** "" says that the value doesn't apply here; a fault fails its own cell only. */
-export type Entry<S extends SingleResult> = (S extends QuantityResult ? number : string) | "" | Fault;
+export type Entry<S extends SingleResult> =
+  | (S extends QuantityResult ? number | (S extends { readonly or: infer W extends string } ? W : never) : string)
+  | ""
+  | Fault;
 
 /** Stands in a list or table where a value doesn't apply. */
 export const NO_VALUE = "" as const;
@@ -67,13 +72,12 @@ export type ResultOf<G extends Gives> = G extends QuantityResult
           ? { readonly [K in keyof G["cells"]]: Entry<G["cells"][K]> }
           : readonly (readonly GridCell[])[];
 
-/** A quantity in a result; `reading` shows an absolute pressure on the argument `basis`. */
-export const of = (kind: KindName, about: string, options: { readonly reading?: true } = {}): QuantityResult => ({
-  type: "quantity",
-  kind,
-  about,
-  ...options,
-});
+/** A quantity in a result; `reading` shows an absolute pressure on the argument `basis`, `or` names a word in its place. */
+export const of = <const O extends { readonly reading?: true; readonly or?: string } = Record<never, never>>(
+  kind: KindName,
+  about: string,
+  options?: O,
+): QuantityResult & O => ({ type: "quantity", kind, about, ...options }) as QuantityResult & O;
 
 export const word = (about: string): WordResult => ({ type: "word", about });
 

@@ -41,7 +41,8 @@ export interface Metadata {
  */
 const typeOf = ({ type }: Shape): "any" | "string" => (type === "choice" || type === "text" ? "string" : "any");
 
-const isMatrix = ({ type }: Shape): boolean => type === "block" || type === "rows" || type === "repeat";
+const isMatrix = ({ type }: Shape): boolean =>
+  type === "block" || type === "rows" || type === "sheet" || type === "repeat";
 
 const parameterOf = ([name, arg]: PlacedArg): ParameterEntry => {
   const { shape } = arg;
