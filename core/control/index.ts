@@ -1,3 +1,6 @@
 import { catalogueOf } from "../kernel/catalogue";
+import { divert } from "./functions/divert";
+import { sensorOhms } from "./functions/sensorOhms";
+import { sensorTemp } from "./functions/sensorTemp";
 
-export const control = catalogueOf([]);
+export const control = catalogueOf([sensorTemp, sensorOhms, divert]);

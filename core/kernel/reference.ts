@@ -3,15 +3,27 @@
  * Entries stand by subject in reference/; add new ones there.
  */
 import { airAndWater } from "./reference/airAndWater";
+import { control } from "./reference/control";
 import { general } from "./reference/general";
 import { money } from "./reference/money";
 import { pipe } from "./reference/pipe";
 import { pool } from "./reference/pool";
 import { refrigeration } from "./reference/refrigeration";
+import { sink } from "./reference/sink";
 import { exchanger } from "./reference/exchanger";
 import type { Reference } from "./reference/entry";
 
-const TABLE = { ...general, ...airAndWater, ...pool, ...pipe, ...exchanger, ...refrigeration, ...money };
+const TABLE = {
+  ...general,
+  ...airAndWater,
+  ...pool,
+  ...pipe,
+  ...exchanger,
+  ...refrigeration,
+  ...money,
+  ...control,
+  ...sink,
+};
 
 export type SourceKey = keyof typeof TABLE;
 

@@ -1,0 +1,112 @@
+/** Caution rules of sensors and of the sequence of operation. */
+import { caution } from "../kernel/caution";
+import { us } from "../kernel/quantity";
+
+/** Other curves further off than this are worth a word: 1 °F. */
+const WORTH_A_WORD = us("temperature difference", 1);
+const TABLE_FROM = us("temperature", -40);
+const TABLE_TO = us("temperature", 140);
+const USER_LIMIT = us("temperature", 90);
+const PEOPLE_LIMIT = us("temperature", 104);
+const PVC_LIMIT = us("temperature", 140);
+
+export const wrongCurve = caution({
+  code: "CONTROL-SENSOR-CURVE",
+  severity: "Caution",
+  source: "betaEquation",
+  about: "Thermistors sold as 10k follow different curves; the wrong one reads some degrees off.",
+  needs: { otherLowest: "temperature", otherHighest: "temperature" },
+  when: ({ otherLowest, otherHighest }) => otherHighest - otherLowest > WORTH_A_WORD,
+  say: ({ otherLowest, otherHighest }, show) =>
+    `By the other curves that are sold as 10k the same resistance reads ${show(otherLowest, "temperature")} to ${show(otherHighest, "temperature")}: look up which part it is, and check it at two temperatures with a thermometer.`,
+});
+
+export const beyondTable = caution({
+  code: "CONTROL-SENSOR-SPAN",
+  severity: "Notice",
+  source: "ntcTable",
+  about: "The curves were checked from −40 to 140 °F only.",
+  needs: { sensorTemperature: "temperature" },
+  when: ({ sensorTemperature }) => sensorTemperature < TABLE_FROM - 1e-6 || sensorTemperature > TABLE_TO + 1e-6,
+  say: ({ sensorTemperature }, show) =>
+    `${show(sensorTemperature, "temperature")} lies beyond ${show(TABLE_FROM, "temperature")} to ${show(TABLE_TO, "temperature")}, where the curve was checked against a table.`,
+});
+
+export const notEquipment = caution({
+  code: "CONTROL-NOT-EQUIPMENT",
+  severity: "Warning",
+  source: "commonPractice",
+  about: "For checking a sequence of operation on paper, not for running equipment.",
+  needs: {},
+  when: () => true,
+  say: () =>
+    "For checking a sequence of operation, not for running equipment: a spreadsheet is no safety control. Flow switch, high-pressure cut-out and high limit belong in series in the machine's own wiring, by the maker's leave and a licensed electrician.",
+});
+
+export const flowNeedsPump = caution({
+  code: "CONTROL-FLOW-NEEDS-PUMP",
+  severity: "Caution",
+  source: "flowSwitchNotes",
+  about: "Flow may need the pump before it can be proven.",
+  needs: { flowProven: "yes/no", pumpWanted: "word" },
+  when: ({ flowProven, pumpWanted }) => !flowProven && pumpWanted === "yes",
+  say: () =>
+    "Pool mode is wanted and only the flow is missing: the pump may have to run first. Start it, let the flow prove itself (paddles close near 20 gpm; a pressure switch is fooled by elevation), then shift the valve; if it stays unproven, alarm.",
+});
+
+export const pilotValve = caution({
+  code: "CONTROL-PILOT-VALVE",
+  severity: "Notice",
+  source: "commonPractice",
+  about: "A pilot-operated diverting valve shifts only with a pressure difference.",
+  needs: {},
+  when: () => true,
+  say: () =>
+    "A pilot-operated valve shifts only while the compressor holds a pressure difference, and may stop half way at low load: prove its position by the temperatures behind it, and let it fall to the outdoor coil when unpowered.",
+});
+
+export const spaLimit = caution({
+  code: "CONTROL-SPA-LIMIT",
+  severity: "Danger",
+  source: "cpscSpa1979",
+  about: "A limit above 90 °F is a spa's: it needs its own limit, and never above 104 °F.",
+  needs: { setPoint: "temperature", highLimit: "temperature" },
+  when: ({ setPoint, highLimit }) => Math.max(setPoint, highLimit) > USER_LIMIT,
+  say: ({ setPoint, highLimit }, show) => {
+    const highest = show(Math.max(setPoint, highLimit), "temperature");
+    return `${highest} is above the ${show(USER_LIMIT, "temperature")} usual for pools. Spa mode needs a limit of its own, on its own sensor; water above ${show(PEOPLE_LIMIT, "temperature")} endangers life (heat stroke, drowning), and children and pregnant users need less.`;
+  },
+});
+
+export const limitBelowSetPoint = caution({
+  code: "CONTROL-LIMIT-BELOW-SET-POINT",
+  severity: "Caution",
+  source: "commonPractice",
+  about: "The high limit stands at or below the set point: it will do the set point's work.",
+  needs: { setPoint: "temperature", highLimit: "temperature" },
+  when: ({ setPoint, highLimit }) => highLimit <= setPoint,
+  say: ({ setPoint, highLimit }, show) =>
+    `The high limit of ${show(highLimit, "temperature")} does not lie above the set point of ${show(setPoint, "temperature")}: it will trip in place of the band.`,
+});
+
+export const noEvaporator = caution({
+  code: "CONTROL-NO-POOL-EVAPORATOR",
+  severity: "Danger",
+  source: "commonPractice",
+  about: "A heat pump must never run the pool exchanger as its evaporator.",
+  needs: { heatingOrDefrost: "yes/no" },
+  when: ({ heatingOrDefrost }) => heatingOrDefrost,
+  say: () =>
+    "In heating or defrost the refrigerant runs the other way: the pool exchanger must never be the evaporator. It freezes, bursts, and lets pool water into the refrigerant. The outdoor position must be forced by the reversing valve's own signal.",
+});
+
+export const hotLeavingWater = caution({
+  code: "CONTROL-HOT-LEAVING-WATER",
+  severity: "Warning",
+  source: "machinerysHandbook",
+  about: "A leaving limit above 104 °F at an inlet that people can reach, or above what PVC carries.",
+  needs: { leavingLimit: "temperature" },
+  when: ({ leavingLimit }) => leavingLimit > PEOPLE_LIMIT + 1e-9,
+  say: ({ leavingLimit }, show) =>
+    `Leaving water may reach ${show(leavingLimit, "temperature")}: above ${show(PEOPLE_LIMIT, "temperature")} keep people from the inlet, and PVC keeps half of its strength or less above ${show(us("temperature", 110), "temperature")} and none that counts above ${show(PVC_LIMIT, "temperature")}.`,
+});

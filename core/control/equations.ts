@@ -1,0 +1,69 @@
+/** Equations of thermistors. Strict SI. */
+import { equation, symbol } from "../kernel/equation";
+
+/** Resistance at 25 °C of the parts that are sold as "10k", ohm. */
+export const R25 = 10_000;
+
+/** Steinhart–Hart constants of the 10K3 part. */
+export const STEINHART_10K3 = { A: 1.12924e-3, B: 2.34108e-4, C: 0.87755e-7 } as const;
+
+const R = symbol("resistance", "resistance", 500, 400_000);
+const T = symbol("temperature", "temperature", 233.15, 373.15);
+const beta = symbol("number", "beta value, K", 2000, 6000);
+
+export const steinhartTemperature = equation({
+  name: "Steinhart–Hart",
+  form: "T = 1 / (A + B * log(R) + C * log(R)^3)",
+  gives: "temperature",
+  takes: { R },
+  constants: STEINHART_10K3,
+  source: "steinhartHart1968",
+  code: (x) => {
+    const l = Math.log(x.R);
+    return 1 / (STEINHART_10K3.A + STEINHART_10K3.B * l + STEINHART_10K3.C * l ** 3);
+  },
+});
+
+/** The cubic in ln R solved in closed form. */
+export const steinhartHalf = equation({
+  name: "Half of Steinhart–Hart's rest",
+  form: "x = (A - 1 / T) / (2 * C)",
+  gives: "number",
+  takes: { T },
+  constants: { A: STEINHART_10K3.A, C: STEINHART_10K3.C },
+  source: "steinhartHart1968",
+  code: (x) => (STEINHART_10K3.A - 1 / x.T) / (2 * STEINHART_10K3.C),
+});
+
+export const steinhartResistance = equation({
+  name: "Steinhart–Hart, solved for the resistance",
+  form: "R = exp(cbrt(sqrt((B / (3 * C))^3 + x^2) - x) - cbrt(sqrt((B / (3 * C))^3 + x^2) + x))",
+  gives: "resistance",
+  takes: { x: symbol("number", "half of the rest, from above", -18_000, -8000) },
+  constants: { B: STEINHART_10K3.B, C: STEINHART_10K3.C },
+  source: "steinhartHart1968",
+  code: ({ x }) => {
+    const y = Math.sqrt((STEINHART_10K3.B / (3 * STEINHART_10K3.C)) ** 3 + x ** 2);
+    return Math.exp(Math.cbrt(y - x) - Math.cbrt(y + x));
+  },
+});
+
+export const betaTemperature = equation({
+  name: "Beta equation",
+  form: "T = 1 / (1 / 298.15 + log(R / R25) / beta)",
+  gives: "temperature",
+  takes: { R: symbol("resistance", "resistance", 700, 200_000), beta },
+  constants: { R25 },
+  source: "betaEquation",
+  code: (x) => 1 / (1 / 298.15 + Math.log(x.R / R25) / x.beta),
+});
+
+export const betaResistance = equation({
+  name: "Beta equation, solved for the resistance",
+  form: "R = R25 * exp(beta * (1 / T - 1 / 298.15))",
+  gives: "resistance",
+  takes: { T, beta },
+  constants: { R25 },
+  source: "betaEquation",
+  code: (x) => R25 * Math.exp(x.beta * (1 / x.T - 1 / 298.15)),
+});

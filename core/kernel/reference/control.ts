@@ -1,0 +1,25 @@
+import { references } from "./entry";
+
+/** Sensors and the sequence of operation. */
+export const control = references({
+  ntcTable: {
+    short: "10 kΩ NTC table",
+    full: "Resistance table of the 10 kΩ NTC thermistor 10K3 (type II) and its Steinhart–Hart constants A 1.12924e-3, B 2.34108e-4, C 0.87755e-7, as published in instrument manuals.",
+    seen: "opened",
+  },
+  steinhartHart1968: {
+    short: "Steinhart, Hart 1968",
+    full: "J. S. Steinhart, S. R. Hart: Calibration curves for thermistors, Deep-Sea Research 15 (1968) 497–503.",
+    seen: "memory",
+  },
+  betaEquation: {
+    short: "beta equation of thermistors",
+    full: "R = R25 exp(B (1/T − 1/298.15 K)), as thermistor data sheets define the beta value.",
+    seen: "copied",
+  },
+  flowSwitchNotes: {
+    short: "pool flow-switch notes",
+    full: "Notes on flow proof at pool heaters: a paddle switch typically closes near 20 gpm, a pressure switch at 1.5 psi and can be fooled by elevation.",
+    seen: "opened",
+  },
+});
