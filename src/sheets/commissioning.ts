@@ -195,5 +195,5 @@ export const commissioning: StarterSheet = sheetOf({
     ...checks,
     ...revisions,
   ],
-  named: {},
+  named: { CommissionedUA: "ua" },
 });

@@ -152,5 +152,5 @@ export const refrigerantSide: StarterSheet = sheetOf({
     ...checks,
     ...revisions,
   ],
-  named: {},
+  named: { Superheat: "superheat", Subcooling: "subcooling" },
 });

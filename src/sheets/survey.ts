@@ -116,5 +116,5 @@ export const survey: StarterSheet = sheetOf({
     ...checks,
     ...revisions,
   ],
-  named: {},
+  named: { Decision: "decision" },
 });
