@@ -89,7 +89,10 @@ export const admitBlock = (
   name: string,
   desk: Desk,
 ): { readonly values: Readonly<Record<string, unknown>>; readonly given: ReadonlySet<string> } => {
-  if (!Array.isArray(raw)) throw mend(`${name}: expected a range of labels and values, got ${came(raw)}`);
+  if (!Array.isArray(raw)) {
+    passErrors(raw as RawScalar, name);
+    throw mend(`${name}: expected a range of labels and values, got ${came(raw)}`);
+  }
   const matrix = raw as RawMatrix;
   if ((matrix[0]?.length ?? 0) < 2)
     throw mend(`${name}: expected two or three columns (label, value, unit), got ${sizeText(matrix)}`);

@@ -11,6 +11,7 @@ import { EVERY, goodRaw, run } from "./every";
 
 const kindIn = (arg: ArgData, values: Readonly<Record<string, unknown>>): KindName | undefined => {
   const shape = arg.shape.type === "either" ? arg.shape.quantity : arg.shape;
+  if (shape.type === "several") return shape.kind;
   return shape.type === "quantity" ? kindOf(shape.kind, values) : undefined;
 };
 
