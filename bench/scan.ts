@@ -76,6 +76,7 @@ function book(of: Case, spent: { host: number; reads: number }): Workbook {
     select: never,
     write: never,
     insert: never,
+    handOver: never,
     recalculate: never,
     onSelection: never,
     onChange: never,

@@ -25,6 +25,8 @@ export interface Look {
   readonly align?: Align;
   readonly verticalAlign?: VerticalAlign;
   readonly wrap?: boolean;
+  /** Stands one step off the edge. */
+  readonly indent?: boolean;
   readonly edges?: Readonly<Partial<Record<"top" | "bottom" | "left" | "right", Edge>>>;
 }
 

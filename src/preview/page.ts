@@ -5,7 +5,7 @@ import { emptySheet } from "./data";
 import type { BookData } from "./data";
 import type { FunctionsMetadata } from "./metadata";
 import { formulaTexts } from "./formulas";
-import { connectFiles } from "./page/files";
+import { connectFiles, deliverFile } from "./page/files";
 import { followScheme, movablePanel } from "./page/layout";
 import { connectMessage } from "./page/message";
 import { starterData } from "./starter";
@@ -53,14 +53,15 @@ const start = async (): Promise<void> => {
   const book = startOnScreen(element("sheet"), set, firstBook());
   followScheme(book.setDark);
   connectMessage(book, element("message"), (id, args) => warmback.explain(id, args).cautions.length);
-  connectFiles(book, formulaTexts(namespace, metadata), {
+  const texts = formulaTexts(namespace, metadata);
+  connectFiles(book, texts, {
     open: element("open"),
     save: element("save"),
     file: element("file") as HTMLInputElement,
     status: element("status"),
   });
   movablePanel(element("splitter"), element("side"), element("toggle"));
-  globalThis.warmbackPreview = { workbook: previewWorkbook(book) };
+  globalThis.warmbackPreview = { workbook: previewWorkbook(book, deliverFile(texts)) };
   await addScript("taskpane.js");
 };
 

@@ -25,6 +25,11 @@ const LOOKS: Readonly<Record<SheetStyle, Look>> = {
   "Explanatory Text": { italic: true, color: "#595959" },
 };
 
+/** A font whose measures every office suite has. */
+const TEXT: Look = { font: "Arial", size: 10, verticalAlign: "middle" };
+
+const ENTRY: Look = { verticalAlign: "top", edges: { bottom: line("#bfbfbf") } };
+
 const decimal = (operator: string, ...formulae: number[]): Pick<ValidationData, "type" | "operator" | "formulae"> => ({
   type: "decimal",
   operator,
@@ -54,10 +59,16 @@ const validationOf = (rule: Validation, address: string): ValidationData => ({
   errorStyle: "stop",
 });
 
-/** Height of a row of the standard font, in points. */
-const LINE_POINTS = 15;
+/** Height of a line of the text, in points. */
+const LINE_POINTS = 13;
 /** Characters of usual text that fit where the width says one digit: letters are a little narrower than digits. */
-const LETTERS_PER_DIGIT = 1.05;
+const LETTERS_PER_DIGIT = 1.2;
+/** No row can be higher in a file. */
+const HIGHEST_POINTS = 409;
+
+/** Lines that a text takes in a column of so many letters. */
+const linesOf = (text: string, letters: number): number =>
+  text.split("\n").reduce((sum, part) => sum + Math.max(1, Math.ceil(part.length / letters)), 0);
 
 /** Rows whose wrapped texts need more than one line get the height for them: no host is asked to measure. */
 const heightsOf = (starter: StarterSheet): Readonly<Record<number, number>> => {
@@ -65,8 +76,9 @@ const heightsOf = (starter: StarterSheet): Readonly<Record<number, number>> => {
   for (const { row, column, cell } of placedCells(starter)) {
     if (cell.wrap !== true || typeof cell.content !== "string") continue;
     const letters = (starter.widths[column] ?? 8) * LETTERS_PER_DIGIT;
-    const lines = Math.ceil(cell.content.length / letters);
-    if (lines > 1) heights[row] = Math.max(heights[row] ?? 0, lines * LINE_POINTS + 3);
+    const lines = linesOf(cell.content, letters);
+    const points = Math.min(HIGHEST_POINTS, lines * LINE_POINTS + 3);
+    if (lines > 1) heights[row] = Math.max(heights[row] ?? 0, points);
   }
   return heights;
 };
@@ -94,9 +106,15 @@ export const starterData = (starter: StarterSheet, title: string, taken: Readonl
   const own = names.filter(({ name }) => taken.has(name.toLowerCase()));
   const references = new Map(own.map(({ name, refersTo }) => [name.toLowerCase(), refersTo]));
   const cells = placedCells(starter).map(({ row, column, cell }) => {
-    const { content, style, format, wrap, validation } = cell;
-    const formula = typeof content === "string" && content.startsWith("=") ? content : undefined;
-    const look: Look = { verticalAlign: "middle", ...(style && LOOKS[style]), ...(wrap === true && { wrap }) };
+    const { content, style, format, text, wrap, indent, entry, validation } = cell;
+    const formula = typeof content === "string" && text !== true && content.startsWith("=") ? content : undefined;
+    const look: Look = {
+      ...TEXT,
+      ...(entry === true && ENTRY),
+      ...(style && LOOKS[style]),
+      ...(wrap === true && { wrap }),
+      ...(indent === true && { indent }),
+    };
     const address = cellsText({ row, column, rows: 1, columns: 1 });
     return {
       row,

@@ -2,7 +2,9 @@ import { freeName } from "../workbook/excel/starter";
 import type { Area, ReferenceText, Workbook } from "../workbook/port";
 import { parseReference } from "../workbook/reader/reference";
 import type { SheetBook } from "./book";
+import type { BookData } from "./data";
 import { areaOf } from "./address";
+import { handedBook } from "./handOver";
 import { starterData } from "./starter";
 
 /** The workbook port over the preview's sheet engine. */
@@ -30,8 +32,18 @@ const requireSheet = (book: SheetBook, sheet: string): void => {
   if (!there) throw new Error(`there is no sheet named "${sheet}"`);
 };
 
-/** The port over a sheet book; every method answers when the engine has settled. */
-export const previewWorkbook = (book: SheetBook): Workbook => ({
+/** Gives a workbook to the user as a file; answers the file's name. */
+export type Deliver = (data: BookData) => Promise<string>;
+
+const undelivered: Deliver = async () => {
+  throw new Error("there is nowhere to put a file here");
+};
+
+/**
+ * The port over a sheet book; every method answers when the engine has settled.
+ * @param deliver where hand-over copies go
+ */
+export const previewWorkbook = (book: SheetBook, deliver: Deliver = undelivered): Workbook => ({
   host: "preview",
   sheets: async () => book.sheets(),
   used: async (sheet) => book.used(sheet),
@@ -64,6 +76,10 @@ export const previewWorkbook = (book: SheetBook): Workbook => ({
     book.addSheet(sheet, names);
     await book.settled();
     return title;
+  },
+  handOver: async (copy) => {
+    await book.settled();
+    return `the file ${await deliver(handedBook(book.data(), copy))}`;
   },
   recalculate: async (areas) => {
     for (const { sheet } of areas) requireSheet(book, sheet);

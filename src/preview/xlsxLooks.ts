@@ -57,6 +57,7 @@ export const lookOfFile = (style: Partial<Style>): Look | undefined => {
     ...((horizontal === "left" || horizontal === "center" || horizontal === "right") && { align: horizontal }),
     ...((vertical === "top" || vertical === "middle" || vertical === "bottom") && { verticalAlign: vertical }),
     ...(alignment?.wrapText === true && { wrap: true }),
+    ...((alignment?.indent ?? 0) > 0 && { indent: true }),
     ...(edges !== undefined && { edges }),
   };
   return Object.keys(look).length === 0 ? undefined : look;
@@ -68,7 +69,8 @@ const bordersOf = (edges: NonNullable<Look["edges"]>): Partial<Borders> =>
   );
 
 export const fileStyle = (look: Look | undefined, format: string | undefined): Partial<Style> => {
-  const { font, size, bold, italic, underline, strike, color, fill, align, verticalAlign, wrap, edges } = look ?? {};
+  const { font, size, bold, italic, underline, strike, color, fill, align, verticalAlign, wrap, indent, edges } =
+    look ?? {};
   const fontRecord = {
     ...(font !== undefined && { name: font }),
     ...(size !== undefined && { size }),
@@ -82,6 +84,8 @@ export const fileStyle = (look: Look | undefined, format: string | undefined): P
     ...(align !== undefined && { horizontal: align }),
     ...(verticalAlign !== undefined && { vertical: verticalAlign }),
     ...(wrap === true && { wrapText: true }),
+    // Only cells that say which edge are moved off it.
+    ...(indent === true && { horizontal: align ?? ("left" as const), indent: 1 }),
   };
   return {
     ...(format !== undefined && { numFmt: format }),

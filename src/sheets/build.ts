@@ -125,7 +125,8 @@ const cellsOf = (
         ...(line.validation ? { validation: line.validation } : {}),
       },
     ]);
-  if (line.unit) cells.push([`C${row}`, { content: line.unit, ...(line.unitStyle ? { style: line.unitStyle } : {}) }]);
+  if (line.unit)
+    cells.push([`C${row}`, { content: line.unit, indent: true, ...(line.unitStyle ? { style: line.unitStyle } : {}) }]);
   if (line.source)
     cells.push([`D${row}`, { content: line.source, style: line.sourceStyle ?? "Explanatory Text", wrap: true }]);
   if (line.note)
@@ -153,7 +154,7 @@ export const sheetOf = (plan: SheetPlan): StarterSheet => {
   const end = last ? last[0] + (last[1].spills ?? 0) : 1;
   const print: PrintSetUp = {
     area: `A1:${COLUMNS.at(-1) ?? "E"}${end}`,
-    landscape: plan.landscape ?? false,
+    landscape: plan.landscape ?? true,
     fitToWidth: true,
     titleRows: `1:${plan.frozenRows}`,
     footer: `${plan.name}: sheet &P of &N`,

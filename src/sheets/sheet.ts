@@ -26,6 +26,10 @@ export interface SheetCell {
   readonly validation?: Validation;
   /** The content is text, even where it begins with "=". */
   readonly text?: true;
+  /** Stands a little off the column's edge: a unit beside its number. */
+  readonly indent?: true;
+  /** Part of a record's line: at the top of its row, with a rule below. */
+  readonly entry?: true;
   /** Wraps the text in its column. */
   readonly wrap?: boolean;
 }

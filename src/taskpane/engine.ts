@@ -1,14 +1,17 @@
 /** The calculation as the reader, the scan and the panel use it. */
 import type { Catalogue } from "../../core/kernel/catalogue";
+import { EDITION } from "../../core/kernel/edition";
 import { evaluate } from "../../core/kernel/evaluate";
 import { explain, type Explanation } from "../../core/kernel/explain";
 import { CATALOGUE, COMPILED } from "../functions/compiled";
 import { outcomeOf } from "../functions/outcome";
+import type { RecordingEngine } from "../workbook/handOver";
 import type { CallLog } from "../workbook/log";
 import type { CautionEngine } from "../workbook/scan";
 import type { RawValue } from "../workbook/values";
+import { describedOf } from "./model/described";
 
-export interface PanelEngine extends CautionEngine {
+export interface PanelEngine extends CautionEngine, RecordingEngine {
   readonly catalogue: Catalogue;
   /** Works a call again with its steps; undefined for a function that isn't there. */
   explain(id: string, args: readonly RawValue[]): Explanation | undefined;
@@ -28,6 +31,11 @@ export const panelEngine = (log: CallLog): PanelEngine => ({
     return compiled ? explain(compiled, args, CATALOGUE, { steps: false }).cautions : [];
   },
   heavy: (id) => COMPILED.get(id)?.definition.heavy === true,
+  edition: EDITION,
+  describe(id, args) {
+    const compiled = COMPILED.get(id);
+    return compiled && describedOf(explain(compiled, args, CATALOGUE));
+  },
   explain(id, args) {
     const compiled = COMPILED.get(id);
     return compiled && explain(compiled, args, CATALOGUE);

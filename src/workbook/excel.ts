@@ -1,5 +1,6 @@
 /** The workbook port over Office.js. What a host may lack is tested for when it is needed. */
 import { readAreas, rangeOf, writeCells } from "./excel/cells";
+import { addHandOver } from "./excel/handOver";
 import { resolveReferences } from "./excel/references";
 import { isMissing, reading, supports, writing } from "./excel/run";
 import { insertStarter } from "./excel/starter";
@@ -154,6 +155,7 @@ export function excelWorkbook(): Workbook {
     select,
     write: (cells) => named(sheetsOf(cells), () => writing((context) => writeCells(context, cells))),
     insert: (sheet) => writing((context) => insertStarter(context, sheet)),
+    handOver: (copy) => named(sheetsOf(copy.sheets), () => writing((context) => addHandOver(context, copy))),
     recalculate,
     onSelection,
     onChange,

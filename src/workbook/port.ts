@@ -46,6 +46,24 @@ export interface CellWrite extends Address {
   readonly content: string | number | boolean | null;
 }
 
+/** Values in place of the formulas of an area, from its first cell on. */
+export interface HandedArea {
+  readonly row: number;
+  readonly column: number;
+  readonly values: readonly (readonly CellValue[])[];
+}
+
+/** Sheets to copy, each with the areas that hold values in the copy, and the record that goes with them. */
+export interface HandOverCopy {
+  readonly sheets: readonly {
+    readonly sheet: string;
+    /** What the copy is called where it stands beside the original. */
+    readonly title: string;
+    readonly areas: readonly HandedArea[];
+  }[];
+  readonly record: StarterSheet;
+}
+
 /** What a reference text means on a sheet: `Inputs!B4`, a defined name, `Table[Column]`, `[@Column]`, `A1#`. */
 export type ReferenceText = { readonly text: string; readonly from: Address };
 
@@ -68,6 +86,11 @@ export interface Workbook {
   write(cells: readonly CellWrite[]): Promise<void>;
   /** Adds a sheet from its description and shows it; answers the name it got (a taken name gets a number behind it). */
   insert(sheet: StarterSheet): Promise<string>;
+  /**
+   * Makes a copy of the workbook with values in place of some formulas and with its record; no sheet that is there is
+   * changed. Answers where it is, as the end of a sentence: "the new sheets …", "the file …".
+   */
+  handOver(copy: HandOverCopy): Promise<string>;
   /** Marks areas dirty, so that the host calculates them again. */
   recalculate(areas: readonly Area[]): Promise<void>;
   /** Calls back when another cell is selected. */

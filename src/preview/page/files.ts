@@ -1,5 +1,6 @@
 import type { SheetBook } from "../book";
 import type { FormulaTexts } from "../formulas";
+import type { Deliver } from "../workbook";
 
 /** Opening and saving .xlsx files from the page. */
 
@@ -13,6 +14,7 @@ export interface FileControls {
 
 const TYPE = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
 
+/** Gives bytes to the user as a file. */
 const download = (bytes: ArrayBuffer, name: string): void => {
   const link = document.createElement("a");
   link.href = URL.createObjectURL(new Blob([bytes], { type: TYPE }));
@@ -20,6 +22,17 @@ const download = (bytes: ArrayBuffer, name: string): void => {
   link.click();
   setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
 };
+
+/** Where the page puts hand-over copies. */
+export const deliverFile =
+  (texts: FormulaTexts): Deliver =>
+  async (data) => {
+    const { writeXlsx } = await import(/* webpackChunkName: "xlsx" */ "../xlsx");
+    download(await writeXlsx(data, texts), HAND_OVER);
+    return HAND_OVER;
+  };
+
+const HAND_OVER = "Hand-over copy.xlsx";
 
 export const connectFiles = (book: SheetBook, texts: FormulaTexts, controls: FileControls): void => {
   const { open, save, file, status } = controls;

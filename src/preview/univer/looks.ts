@@ -39,9 +39,13 @@ const bordersOf = (edges: NonNullable<Look["edges"]>): IBorderData => ({
   ...(edges.right && { r: borderOf(edges.right) }),
 });
 
+/** One step off the edge, in pixels. */
+const INDENT = 9;
+
 export const styleOf = (look: Look | undefined, format: string | undefined): IStyleData | undefined => {
   if (look === undefined && format === undefined) return undefined;
-  const { font, size, bold, italic, underline, strike, color, fill, align, verticalAlign, wrap, edges } = look ?? {};
+  const { font, size, bold, italic, underline, strike, color, fill, align, verticalAlign, wrap, indent, edges } =
+    look ?? {};
   return {
     ...(font !== undefined && { ff: font }),
     ...(size !== undefined && { fs: size }),
@@ -54,6 +58,7 @@ export const styleOf = (look: Look | undefined, format: string | undefined): ISt
     ...(align !== undefined && { ht: ALIGNS[align] }),
     ...(verticalAlign !== undefined && { vt: UPRIGHTS[verticalAlign] }),
     ...(wrap === true && { tb: WrapStrategy.WRAP }),
+    ...(indent === true && { pd: { l: INDENT } }),
     ...(edges !== undefined && { bd: bordersOf(edges) }),
     ...(format !== undefined && format !== "General" && { n: { pattern: format } }),
   };
@@ -97,6 +102,7 @@ export const lookOf = (style: Nullable<IStyleData>): Look | undefined => {
     ...(align !== undefined && { align }),
     ...(verticalAlign !== undefined && { verticalAlign }),
     ...(style.tb === WrapStrategy.WRAP && { wrap: true }),
+    ...(style.pd?.l === INDENT && { indent: true }),
     ...(edges !== undefined && { edges }),
   };
   return Object.keys(look).length === 0 ? undefined : look;

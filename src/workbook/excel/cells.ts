@@ -135,6 +135,9 @@ export async function readAreas(context: Excel.RequestContext, areas: readonly A
   });
 }
 
+/** A text that stays a text whatever it looks like. */
+export const asText = (text: string): string => (text.startsWith("=") ? `'${text}` : String(asTyped(text)));
+
 /** Texts that Excel would take for a number, a date or a truth value get its own mark for text. */
 export function asTyped(content: CellWrite["content"]): string | number | boolean {
   if (typeof content !== "string") return content ?? "";

@@ -1,9 +1,9 @@
 /** Puts a starter sheet into the workbook. */
-import type { SheetStyle, StarterSheet, Validation } from "../../sheets/sheet";
+import type { SheetCell, SheetStyle, StarterSheet, Validation } from "../../sheets/sheet";
 import { cellsText } from "../reader/reference";
 import { freeName, placedCells } from "../starter";
 import type { Placed } from "../starter";
-import { asTyped } from "./cells";
+import { asText, asTyped } from "./cells";
 import { supports } from "./run";
 
 /** Excel's own names for its built-in styles, the same in every language. */
@@ -20,15 +20,21 @@ const STYLES: Readonly<Record<SheetStyle, string>> = {
   "Explanatory Text": "ExplanatoryText",
 };
 
+/** Colour of the rule under a record's line. */
+const RULE = "#bfbfbf";
+
 /** Excel takes a list typed into a rule up to this length. */
 const LONGEST_LIST = 255;
+
+const typedCell = ({ content, text }: SheetCell): string | number | boolean =>
+  text === true ? asText(String(content)) : asTyped(content);
 
 /** Everything that cells hold, as one grid from A1 on. */
 function grid(cells: readonly Placed[]): (string | number | boolean)[][] {
   const rows = Math.max(...cells.map(({ row }) => row)) + 1;
   const columns = Math.max(...cells.map(({ column }) => column)) + 1;
   const found = Array.from({ length: rows }, () => new Array<string | number | boolean>(columns).fill(""));
-  for (const { row, column, cell } of cells) (found[row] ?? [])[column] = asTyped(cell.content);
+  for (const { row, column, cell } of cells) (found[row] ?? [])[column] = typedCell(cell);
   return found;
 }
 
@@ -55,12 +61,17 @@ export function ruleOf(validation: Validation, address: string): Excel.DataValid
 }
 
 function dress(worksheet: Excel.Worksheet, { row, column, cell }: Placed): void {
-  const { style, format, wrap, validation } = cell;
-  if (style === undefined && format === undefined && wrap === undefined && validation === undefined) return;
+  const { style, format, wrap, validation, indent, entry } = cell;
+  if ([style, format, wrap, validation, indent, entry].every((one) => one === undefined)) return;
   const range = worksheet.getRangeByIndexes(row, column, 1, 1);
   if (style !== undefined) range.style = STYLES[style];
   if (format !== undefined) range.numberFormat = [[format]];
   if (wrap !== undefined) range.format.wrapText = wrap;
+  if (indent === true && supports("1.9")) range.format.indentLevel = 1;
+  if (entry === true) {
+    range.format.verticalAlignment = "Top";
+    range.format.borders.getItem("EdgeBottom").color = RULE;
+  }
   if (validation === undefined || !supports("1.8")) return;
   range.dataValidation.rule = ruleOf(validation, cellsText({ row, column, rows: 1, columns: 1 }));
   range.dataValidation.prompt = { message: validation.prompt, showPrompt: true, title: "" };

@@ -3,7 +3,7 @@
  * others hold the value that they were given.
  */
 import type { PanelEngine } from "../../../src/taskpane/engine";
-import type { Address, Area, Block, CellValue, CellWrite, Workbook } from "../../../src/workbook/port";
+import type { Address, Area, Block, CellValue, CellWrite, HandOverCopy, Workbook } from "../../../src/workbook/port";
 import { readCells } from "../../../src/workbook/reader/read";
 import { parseCells } from "../../../src/workbook/reader/reference";
 import { isMatrix, isOutcomeFault, type CellOutcome } from "../../../src/workbook/values";
@@ -16,6 +16,7 @@ interface Cell {
 export interface Book {
   readonly workbook: Workbook;
   readonly inserted: string[];
+  readonly handed: HandOverCopy[];
   readonly written: CellWrite[];
   readonly asked: { used: string[]; recalculated: string[] };
   selected: Address | undefined;
@@ -80,6 +81,7 @@ export function makeBook(names: readonly string[], engine: PanelEngine): Book {
   };
   const book: Book = {
     inserted: [],
+    handed: [],
     written: [],
     asked: { used: [], recalculated: [] },
     selected: undefined,
@@ -143,6 +145,10 @@ export function makeBook(names: readonly string[], engine: PanelEngine): Book {
       async insert(sheet) {
         book.inserted.push(sheet.id);
         return sheet.name;
+      },
+      async handOver(copy) {
+        book.handed.push(copy);
+        return "the file Copy.xlsx";
       },
       async recalculate(areas) {
         book.asked.recalculated.push(...areas.map(({ sheet }) => sheet));
