@@ -98,7 +98,7 @@ export const coilPull = equation({
     To: temperature("outdoor air at the rating", 295, 312),
   },
   valid: "the temperature difference is proportional to the heat",
-  source: "wangHandbook",
+  source: "commonPractice",
   code: (x) => x.Q / (x.Tm - x.To),
 });
 

@@ -1,5 +1,6 @@
 import { catalogueOf } from "../kernel/catalogue";
 import { area } from "./functions/area";
+import { balance } from "./functions/balance";
 import { correction } from "./functions/correction";
 import { duty } from "./functions/duty";
 import { effectiveness } from "./functions/effectiveness";
@@ -27,4 +28,5 @@ export const exchanger = catalogueOf([
   waterDuty,
   holdHead,
   zones,
+  balance,
 ]);

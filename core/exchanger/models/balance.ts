@@ -14,12 +14,45 @@ export interface Sink {
 
 export interface Settled extends Running {
   readonly sink: Sink;
-  readonly search: { readonly bracket: readonly [number, number]; readonly iterations: number; readonly residual: number };
+  readonly search: {
+    readonly bracket: readonly [number, number];
+    readonly iterations: number;
+    readonly residual: number;
+  };
 }
 
-/** K; the heat balance then closes to better than a millionth. */
-const TOLERANCE = 2e-6;
-const MOST_WIDENINGS = 12;
+/** Width of the last bracket, K: the heat balance then closes to better than a millionth. */
+const TOLERANCE = 4e-6;
+const MOST_STEPS = 16;
+
+/** Heat given off falls a little as condensing warms: beside what the sink takes per kelvin. */
+const STEEPER = 1.05;
+
+/** Two temperatures around the root, as close as the secant leads. Ends inside `limits`; undefined where it doesn't change sign. */
+const around = (
+  surplus: (T: number) => number,
+  start: number,
+  pull: number,
+  [lowest, highest]: readonly [number, number],
+): { readonly ends: readonly [number, number]; readonly changes: boolean } => {
+  const inside = (T: number): number => Math.min(highest, Math.max(lowest, T));
+  let a = inside(start);
+  let fa = surplus(a);
+  let slope = -STEEPER * pull;
+  for (let pass = 0; pass < MOST_STEPS && fa !== 0; pass++) {
+    const step = -fa / slope;
+    // Close to the root a step a little beyond it closes the bracket.
+    const b = inside(Math.abs(step) < TOLERANCE / 2 ? a + Math.sign(step) * TOLERANCE : a + step);
+    if (b === a) return { ends: [a, a], changes: false };
+    const fb = surplus(b);
+    if (fa * fb <= 0 && Math.abs(b - a) <= TOLERANCE * 1.001)
+      return { ends: [Math.min(a, b), Math.max(a, b)], changes: true };
+    const secant = (fb - fa) / (b - a);
+    slope = secant < 0 ? secant : -STEEPER * pull;
+    [a, fa] = [b, fb];
+  }
+  return { ends: [a, a], changes: fa === 0 };
+};
 
 /**
  * Solves for the condensing temperature at which the sink takes just what the machine gives off.
@@ -41,25 +74,16 @@ export const settle = (machine: Machine, sink: Sink, wetBulb: number): Settled =
     const running = at(condensing);
     return running.rejected - sink.pull * (running.meanCondensing - sink.temperature);
   };
-  const lowest = Math.max(fluid.coldest, evaporating + 1);
-  const highest = fluid.warmestSaturated - 0.5;
-  const inside = (T: number): number => Math.min(highest, Math.max(lowest, T));
+  const limits = [Math.max(fluid.coldest, evaporating + 1), fluid.warmestSaturated - 0.5] as const;
   const ratedRejection = (machine.rating.cooling * machine.rated.rejected) / machine.rated.cooling;
-  // Heat hardly answers to condensing temperature, so the sink's line alone leads nearly there; then a little beyond.
-  let a = inside(sink.temperature + ratedRejection / sink.pull);
-  let fa = surplus(a);
-  let b = a;
-  for (let pass = 0; pass < MOST_WIDENINGS && fa !== 0; pass++) {
-    b = inside(a + (1.1 * fa) / sink.pull + Math.sign(fa) * 1e-6);
-    const fb = surplus(b);
-    if (fa * fb <= 0) break;
-    if (b === a) return refuse(b, highest);
-    [a, fa] = [b, fb];
-  }
-  const root = bracketedRoot(surplus, Math.min(a, b), Math.max(a, b), { tolerance: TOLERANCE, most: 60 });
-  if (fa !== 0 && !root.found) return refuse(b, highest);
-  const answer = at(fa === 0 ? a : root.x);
-  return { ...answer, sink, search: { bracket: root.bracket, iterations: seen.size, residual: surplus(answer.condensing) } };
+  const start = sink.temperature + ratedRejection / sink.pull;
+  const { ends, changes } = around(surplus, start, sink.pull, limits);
+  // Where the secant went astray the whole range is searched.
+  const bracket = changes ? ends : limits;
+  const root = bracketedRoot(surplus, bracket[0], bracket[1], { tolerance: TOLERANCE, most: 80 });
+  if (!root.found) return refuse(surplus(limits[1]) > 0 ? limits[1] : limits[0], limits[1]);
+  const answer = at(root.x);
+  return { ...answer, sink, search: { bracket, iterations: seen.size, residual: surplus(root.x) } };
 };
 
 const refuse = (reached: number, highest: number): never => {
@@ -96,7 +120,10 @@ export interface Balance extends Settled {
 }
 
 /** What water takes per kelvin, by the transfer units of a condenser. */
-export const waterSink = ({ ua, waterFlow }: GivenExchanger, enteringWater: number): Sink & { capacityRate: number } => {
+export const waterSink = (
+  { ua, waterFlow }: GivenExchanger,
+  enteringWater: number,
+): Sink & { capacityRate: number } => {
   const capacityRate = waterRate(waterFlow, enteringWater);
   return { pull: pull.code({ C: capacityRate, UA: ua }), temperature: enteringWater, capacityRate };
 };

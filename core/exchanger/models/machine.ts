@@ -5,7 +5,11 @@ import { told } from "../../numeric/told";
 import { cycle, type Cycle } from "../../cycle/models/cycle";
 import type { PhaseState } from "../../refrigerant/helmholtz/substance";
 import type { Fluid } from "../../refrigerant/models/refrigerant";
-import { saturatedStateAtPressure, saturationPressure, saturationTemperature } from "../../refrigerant/models/saturation";
+import {
+  saturatedStateAtPressure,
+  saturationPressure,
+  saturationTemperature,
+} from "../../refrigerant/models/saturation";
 import { checkRange, singlePhase } from "../../refrigerant/models/state";
 import { alongIsobar, stateByEntropy } from "../../refrigerant/models/stateBy";
 import { evaporatorLine, pumpedFlow, sweptVolume, volumetricEfficiencyAt } from "../balanceEquations";

@@ -132,4 +132,9 @@ export const exchanger = references({
     full: "T. L. Bergman and others: Introduction to Heat Transfer, 6th ed. 2011, section 9.9: Nu^n = NuF^n ± NuN^n, n = 4 for cylinders in transverse flow (Churchill 1983).",
     seen: "memory",
   },
+  stoeckerJones1982: {
+    short: "Stoecker and Jones 1982",
+    full: "W. F. Stoecker, J. W. Jones: Refrigeration and Air Conditioning, 2nd ed., McGraw-Hill 1982: clearance volumetric efficiency (chapter 11), balance of compressor, condenser and evaporator (chapter 14).",
+    seen: "memory",
+  },
 });

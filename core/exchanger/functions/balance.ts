@@ -1,0 +1,152 @@
+import { cellFunction } from "../../kernel/cellFunction";
+import { list, of, word } from "../../kernel/result";
+import { EQUATION_SOURCES } from "../../refrigerant/sources";
+import { aboveGreatest, balanceModel, belowLeast, frostingCoil, noPoolGain, waterTooWarm } from "../balanceCautions";
+import { BALANCE_INPUTS } from "../balanceInputs";
+import { bothSides } from "../models/balanceTraced";
+
+const fernhill = {
+  refrigerant: "R-410A",
+  ratedCooling: 90000,
+  UA: 5000,
+  waterFlow: 40,
+  enteringWater: 82,
+} as const;
+
+/** The outdoor coil at its rating must give the rating back. */
+const rating = { ...fernhill, refrigerant: "R-22" } as const;
+
+/** Where the answer stands among the limits given. */
+const limitsOf = (
+  { condensing, leavingWater }: { readonly condensing: number; readonly leavingWater: number },
+  limits: {
+    readonly leastCondensing: number;
+    readonly greatestCondensing: number;
+    readonly greatestLeavingWater: number;
+  },
+): string => {
+  const broken = [
+    ...(condensing < limits.leastCondensing ? ["below the least condensing temperature"] : []),
+    ...(condensing > limits.greatestCondensing ? ["above the greatest condensing temperature"] : []),
+    ...(leavingWater > limits.greatestLeavingWater ? ["leaving water too warm"] : []),
+  ];
+  return broken.length === 0 ? "within the limits" : broken.join(", ");
+};
+
+export const balance = cellFunction({
+  id: "EXCHANGER.BALANCE",
+  topic: "exchanger",
+  summary: "Where compressor, evaporator and pool water settle, beside the same machine on its outdoor coil.",
+  finds: ["condensing temperature", "head pressure", "capacity", "operating point", "settle"],
+  remarks: [
+    "Compressor: constant swept volume from the rating, one isentropic efficiency; the volumetric efficiency falls with the pressure ratio as gas left in a clearance expands again.",
+    "Evaporator: its cooling is proportional to entering wet bulb less evaporating temperature, as at the rating.",
+    "Exchanger: the given UA against the mean of dew and bubble temperature, all heat counted at that; the true UA changes with water flow and load. Outdoor coil: its temperature difference is proportional to the heat.",
+    "Pressure is absolute. Power and COP on the outdoor coil count its fan where one is given; pumps are apart.",
+  ],
+  args: { inputs: BALANCE_INPUTS },
+  gives: list("where it settles", {
+    condensing: of("temperature", "condensing dew temperature on the pool"),
+    condensingPressureAbsolute: of("pressure", "its pressure, absolute"),
+    evaporating: of("temperature", "evaporating dew temperature on the pool"),
+    heatIntoPool: of("heat rate", "heat into the pool water"),
+    cooling: of("heat rate", "cooling on the pool"),
+    power: of("electric power", "compressor power on the pool"),
+    COP: of("COP", "cooling over that power"),
+    leavingWater: of("temperature", "water leaving"),
+    condensingOutdoors: of("temperature", "condensing dew temperature on the outdoor coil"),
+    condensingPressureOutdoors: of("pressure", "its pressure, absolute"),
+    evaporatingOutdoors: of("temperature", "evaporating dew temperature on the outdoor coil"),
+    heatOutdoors: of("heat rate", "heat to the outdoor air"),
+    coolingOutdoors: of("heat rate", "cooling on the outdoor coil"),
+    powerOutdoors: of("electric power", "compressor and outdoor fan there"),
+    COPOutdoors: of("COP", "cooling over that power"),
+    condensingChange: of("temperature difference", "pool less outdoors"),
+    coolingChange: of("fraction", "relative change of cooling"),
+    powerChange: of("fraction", "relative change of power"),
+    COPChange: of("fraction", "relative change of COP"),
+    limits: word("limits breached"),
+  }),
+  facts: { least: "temperature", greatest: "temperature", warmest: "temperature" },
+  heavy: true,
+  cautions: [
+    { rule: belowLeast, fires: { inputs: { ...fernhill, enteringWater: 45 } } },
+    { rule: aboveGreatest, fires: { inputs: { ...fernhill, UA: 2000 } } },
+    { rule: waterTooWarm, fires: { inputs: { ...fernhill, waterFlow: 8 } } },
+    { rule: frostingCoil, fires: { inputs: { ...fernhill, indoorWetBulb: 46 } } },
+    { rule: noPoolGain, fires: { inputs: { ...fernhill, UA: 2000, outdoor: 75 } } },
+    { rule: balanceModel, fires: { inputs: fernhill } },
+  ],
+  sources: EQUATION_SOURCES,
+  checks: [
+    {
+      at: { inputs: rating },
+      gives: { condensingOutdoors: 115, evaporatingOutdoors: 45, coolingOutdoors: 90000 },
+      within: "0.001 %",
+      from: "identity",
+      remark: "the outdoor coil at its rating gives the rating back",
+    },
+    {
+      at: { inputs: rating },
+      gives: { COPOutdoors: 3.93 },
+      within: 0.005,
+      from: "coolprop8",
+      remark: "R-22 at 45 and 115 °F, superheat and subcooling 10 °F, efficiency 0.65",
+    },
+    { at: { inputs: { ...fernhill, UA: 100 } }, gives: "#N/A", from: "identity", remark: "too small for any pressure" },
+  ],
+  work({ inputs }, { trace, note }) {
+    const { refrigerant, superheat, subcooling, efficiency, volumetricEfficiency } = inputs;
+    const { pool, outdoors, powerOutdoors, change } = bothSides(
+      {
+        machine: {
+          refrigerant,
+          superheat,
+          subcooling,
+          efficiency,
+          volumetricEfficiency,
+          cooling: inputs.ratedCooling,
+          evaporating: inputs.ratedEvaporating,
+          condensing: inputs.ratedCondensing,
+          wetBulb: inputs.ratedIndoorWetBulb,
+        },
+        exchanger: { ua: inputs.UA, waterFlow: inputs.waterFlow },
+        coil: { ratedOutdoor: inputs.ratedOutdoor },
+        conditions: {
+          enteringWater: inputs.enteringWater,
+          wetBulb: inputs.indoorWetBulb,
+          outdoor: inputs.outdoor,
+        },
+        outdoorFan: inputs.outdoorFan,
+      },
+      trace,
+    );
+    note({
+      least: inputs.leastCondensing,
+      greatest: inputs.greatestCondensing,
+      warmest: inputs.greatestLeavingWater,
+    });
+    return {
+      condensing: pool.condensing,
+      condensingPressureAbsolute: pool.condensingPressure,
+      evaporating: pool.evaporating,
+      heatIntoPool: pool.rejected,
+      cooling: pool.cooling,
+      power: pool.power,
+      COP: pool.cooling / pool.power,
+      leavingWater: pool.leavingWater,
+      condensingOutdoors: outdoors.condensing,
+      condensingPressureOutdoors: outdoors.condensingPressure,
+      evaporatingOutdoors: outdoors.evaporating,
+      heatOutdoors: outdoors.rejected,
+      coolingOutdoors: outdoors.cooling,
+      powerOutdoors,
+      COPOutdoors: outdoors.cooling / powerOutdoors,
+      condensingChange: pool.condensing - outdoors.condensing,
+      coolingChange: change.cooling,
+      powerChange: change.power,
+      COPChange: change.COP,
+      limits: limitsOf(pool, inputs),
+    };
+  },
+});
