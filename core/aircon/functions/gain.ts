@@ -36,6 +36,7 @@ export const gain = cellFunction({
     poolCOP: of("COP", "COP of the compressor on the pool"),
   }),
   facts: { cooler: "temperature difference", condensing: "temperature" },
+  heavy: true,
   cautions: [
     { rule: gainInTheField, fires: { refrigerant: "R-22", ...usual } },
     { rule: noGain, fires: { refrigerant: "R-22", ...usual, condensingPool: 125 } },

@@ -68,6 +68,7 @@ export const chargeBalance = cellFunction({
     newCharge: of("mass", "new total, where the nameplate charge is given"),
   }),
   facts: { gasShare: "fraction", liquidShare: "fraction" },
+  heavy: true,
   cautions: [
     { rule: trappedLiquid, fires: { inputs: fernhill } },
     { rule: checkValves, fires: { inputs: fernhill } },

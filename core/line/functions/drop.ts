@@ -52,6 +52,7 @@ export const drop = cellFunction({
     outletQuality: of("fraction", "vapour's share at the end of a liquid line"),
   }),
   facts: { leastFlow: "mass flow" },
+  heavy: true,
   cautions: [
     {
       rule: lineLoss,

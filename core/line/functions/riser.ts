@@ -35,6 +35,7 @@ export const riser = cellFunction({
     leastCooling: of("heat rate", "cooling at that flow"),
     leastCoolingPartLoad: of("heat rate", "the greater of that and the same in mild weather"),
   }),
+  heavy: true,
   cautions: [
     {
       rule: riserAtPartLoad,

@@ -25,6 +25,7 @@ export const saturated = cellFunction({
     ...ZERO_ROW,
   }),
   facts: { blend: "yes/no" },
+  heavy: true,
   cautions: [{ rule: blendByMixing, fires: { refrigerant: "R-454B", temperature: 100 } }],
   sources: [...EQUATION_SOURCES, ...TRANSPORT_SOURCES],
   checks: [

@@ -29,6 +29,7 @@ export const state = cellFunction({
   },
   gives: list("properties", { ...PROPERTY_ROWS, ...ZERO_ROW }),
   facts: { blend: "yes/no", quality: "fraction", hottest: "temperature" },
+  heavy: true,
   cautions: [
     {
       rule: twoPhases,
