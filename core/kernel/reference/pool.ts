@@ -92,4 +92,24 @@ export const pool = references({
     full: "US Consumer Product Safety Commission, release 79-071 (1979): water of spas and hot tubs should never exceed 104 °F (40 °C); the limit of UL 1563 too.",
     seen: "copied",
   },
+  duffieBeckman2013: {
+    short: "Duffie, Beckman 2013",
+    full: "J. A. Duffie, W. A. Beckman: Solar Engineering of Thermal Processes, 4th edition, Wiley 2013, chapters 1 and 2 (declination, sun outside the air, hourly shares by Collares-Pereira and Rabl 1979, days of a month by Bendt and others 1981, Hollands and Huget 1983 and Herzog 1985); constants from memory.",
+    seen: "memory",
+  },
+  erbs1984: {
+    short: "Erbs 1984",
+    full: "D. G. Erbs: Models and applications for weather statistics related to building heating and cooling loads, PhD thesis, University of Wisconsin-Madison, 1984: shape of the day's temperature; coefficients from memory.",
+    seen: "memory",
+  },
+  kastenCzeplak1980: {
+    short: "Kasten, Czeplak 1980",
+    full: "F. Kasten, G. Czeplak: Solar and terrestrial radiation dependent on the amount and type of cloud, Solar Energy 24 (1980) 177–189; constants from memory.",
+    seen: "memory",
+  },
+  burchChristensen2007: {
+    short: "Burch, Christensen 2007",
+    full: "J. Burch, C. Christensen: Towards development of an algorithm for mains water temperature, ASES 2007; form read in open weather code of NREL.",
+    seen: "copied",
+  },
 });
