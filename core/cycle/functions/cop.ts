@@ -12,6 +12,7 @@ export const cop = cellFunction({
   summary: "Cooling per compressor power of the refrigeration cycle, without fans.",
   finds: ["coefficient of performance", "efficiency", "EER"],
   remarks: ["Single stage, no pressure drops, adiabatic shell; all superheat counts as useful cooling."],
+  heavy: true,
   args: CYCLE_ARGS,
   gives: of("COP", "COP of the compressor"),
   facts: { dischargeTemperature: "temperature", pressureRatio: "number" },

@@ -11,6 +11,7 @@ export const discharge = cellFunction({
   summary: "Temperature of the compressor's discharge gas.",
   finds: ["hot gas"],
   remarks: ["Adiabatic shell: a real discharge is cooler by the shell's loss."],
+  heavy: true,
   args: CYCLE_ARGS,
   gives: of("temperature", "discharge temperature"),
   facts: { dischargeTemperature: "temperature", pressureRatio: "number" },

@@ -12,6 +12,7 @@ export const massFlow = cellFunction({
   topic: "cycle",
   summary: "Refrigerant mass flow that gives a cooling.",
   finds: ["refrigerant flow"],
+  heavy: true,
   args: { cooling: HEAT_RATE.saying("cooling at the evaporator"), ...CYCLE_ARGS },
   gives: of("mass flow", "refrigerant mass flow"),
   facts: { dischargeTemperature: "temperature", pressureRatio: "number" },

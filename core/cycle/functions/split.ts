@@ -11,6 +11,7 @@ export const split = cellFunction({
   topic: "cycle",
   summary: "Shares of the heat rejected: desuperheating, condensing, subcooling.",
   finds: ["desuperheater", "zones"],
+  heavy: true,
   args: CYCLE_ARGS,
   gives: row("shares of the heat rejected", {
     desuperheating: of("fraction", "share that is desuperheating"),

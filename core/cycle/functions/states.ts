@@ -17,6 +17,7 @@ export const states = cellFunction({
   summary: "State points of the refrigeration cycle.",
   finds: ["pressure enthalpy", "log p h", "points"],
   remarks: ["Pressures are absolute. Enthalpy zero: 200 kJ/kg and 1 kJ/(kg·K) for saturated liquid at 0 °C (IIR)."],
+  heavy: true,
   args: CYCLE_ARGS,
   gives: table("state points", {
     point: word("where in the cycle"),
