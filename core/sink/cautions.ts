@@ -1,0 +1,130 @@
+/** Caution rules of hot water, space heat and refrigeration racks. */
+import { caution } from "../kernel/caution";
+import { us } from "../kernel/quantity";
+
+const degF = (value: number): number => us("temperature", value);
+const GROWTH_FROM = degF(77);
+const STORE = degF(140);
+const DELIVER = degF(120);
+const FLOOR_LIMIT = degF(84.2);
+
+export const legionella = caution({
+  code: "SINK-LEGIONELLA",
+  severity: "Danger",
+  source: "cdcLegionella",
+  about: "A preheat tank stands in the range in which Legionella grows.",
+  needs: { preheat: "temperature" },
+  when: ({ preheat }) => preheat >= GROWTH_FROM && preheat < STORE,
+  say: ({ preheat }, show) =>
+    `A preheat tank at ${show(preheat, "temperature")} stands where Legionella grows or survives (best ${show(GROWTH_FROM, "temperature")} to ${show(degF(113), "temperature")}): pass all of it through a main heater that stores at ${show(STORE, "temperature")}, keep circulating water above ${show(DELIVER, "temperature")}, and follow the building's water management plan.`,
+});
+
+export const lukewarmStore = caution({
+  code: "SINK-STORE-BELOW-140",
+  severity: "Warning",
+  source: "ashrae12",
+  about: "Hot water stored below 140 °F.",
+  needs: { hot: "temperature" },
+  when: ({ hot }) => hot < STORE - 1e-6,
+  say: ({ hot }, show) =>
+    `Stored at ${show(hot, "temperature")}, below the ${show(STORE, "temperature")} that guidelines ask for against Legionella.`,
+});
+
+export const scald = caution({
+  code: "SINK-SCALD",
+  severity: "Danger",
+  source: "scaldTimes",
+  about: "Water above 120 °F scalds: mixing valves near the fixtures.",
+  needs: { hot: "temperature" },
+  when: ({ hot }) => hot > DELIVER + 1e-6,
+  say: ({ hot }, show) =>
+    `Water stored at ${show(hot, "temperature")} scalds (about 5 s at ${show(STORE, "temperature")}, 5 to 10 min at ${show(DELIVER, "temperature")}): deliver at most ${show(DELIVER, "temperature")} through mixing valves near the fixtures. A licensed plumber's work.`,
+});
+
+export const doubleWall = caution({
+  code: "SINK-DOUBLE-WALL",
+  severity: "Danger",
+  source: "doubleWallCodes",
+  about: "Refrigerant beside drinking water needs a vented double wall.",
+  needs: {},
+  when: () => true,
+  say: () =>
+    "Refrigerant stands at higher pressure than drinking water: plumbing codes ask for a double-wall exchanger with its gap vented to the air, and backflow protection. Single wall is a matter for the pool only.",
+});
+
+export const neverSoHot = caution({
+  code: "SINK-PREHEAT-TEMPERATURE",
+  severity: "Caution",
+  source: "desuperheaterNotes",
+  about: "Recovered heat often can't hold 140 °F: preheat ahead of the main heater.",
+  needs: { preheat: "temperature" },
+  when: ({ preheat }) => preheat > degF(110) + 1e-6,
+  say: ({ preheat }, show) =>
+    `${show(preheat, "temperature")} is more than full condensing gives (about ${show(degF(95), "temperature")} to ${show(degF(105), "temperature")}): only the desuperheating share, 10 to 25 % of the heat, reaches it, and not in every hour.`,
+});
+
+export const heatWhenCooling = caution({
+  code: "SINK-HEAT-WHEN-COOLING",
+  severity: "Notice",
+  source: "commonPractice",
+  about: "An air conditioner's heat comes when rooms need none.",
+  needs: {},
+  when: () => true,
+  say: () =>
+    "Heat is to be had while something is being cooled: reheat, another building part, or a refrigeration rack can use it; rooms of the same building seldom. Keep a heater for the rest.",
+});
+
+export const warmFloor = caution({
+  code: "SINK-WARM-FLOOR",
+  severity: "Warning",
+  source: "en1264",
+  about: "A floor surface above 84 °F where people stay.",
+  needs: { floorSurface: "temperature" },
+  when: ({ floorSurface }) => floorSurface > FLOOR_LIMIT,
+  say: ({ floorSurface }, show) =>
+    `The floor surface would reach ${show(floorSurface, "temperature")}, above the ${show(FLOOR_LIMIT, "temperature")} allowed where people stay: less water, cooler water, or more floor.`,
+});
+
+export const hotSupply = caution({
+  code: "SINK-HOT-SUPPLY",
+  severity: "Caution",
+  source: "commonPractice",
+  about: "Full condensing gives water of about 95 to 105 °F; hotter water costs compressor energy.",
+  needs: { supplyWater: "temperature" },
+  when: ({ supplyWater }) => supplyWater > degF(105) + 1e-6,
+  say: ({ supplyWater }, show) =>
+    `Water at ${show(supplyWater, "temperature")} needs a condensing temperature above it: full condensing gives about ${show(degF(95), "temperature")} to ${show(degF(105), "temperature")} without holding the head up.`,
+});
+
+export const holdingHeadUp = caution({
+  code: "SINK-HOLDING-HEAD-UP",
+  severity: "Caution",
+  source: "ornlReclaim2011",
+  about: "Holding the head pressure up for heat is contested: it usually costs more than it yields.",
+  needs: { extraPower: "electric power", extraPowerLeast: "electric power", extraPowerMost: "electric power" },
+  when: ({ extraPower }) => extraPower > 0,
+  say: ({ extraPower, extraPowerLeast, extraPowerMost }, show) =>
+    `Contested: holding the head up takes ${show(extraPower, "electric power")} more by the table, ${show(extraPowerLeast, "electric power")} to ${show(extraPowerMost, "electric power")} by rules of 0.5 to 2 % for each °F. A national laboratory's study found that it usually costs more than it yields (run the lowest head and take what heat there is); a supplier argues that it pays.`,
+});
+
+export const oldTable = caution({
+  code: "SINK-REJECTION-TABLE",
+  severity: "Notice",
+  source: "heatRejectionFactors",
+  about: "Rejection factors are of the R-12/R-22 era and not for carbon dioxide.",
+  needs: {},
+  when: () => true,
+  say: () =>
+    "The rejection factors are of the R-12/R-22 era: take the compressor maker's data where there are any. Not for carbon dioxide above its critical point, nor for two-stage or cascade racks. Loads are those of the same hour, not design loads.",
+});
+
+export const belowTable = caution({
+  code: "SINK-REJECTION-BELOW-TABLE",
+  severity: "Caution",
+  source: "heatRejectionFactors",
+  about: "Below −4 °F evaporating only one column of the table is published.",
+  needs: { coldest: "temperature" },
+  when: ({ coldest }) => coldest < degF(-4) - 1e-6,
+  say: ({ coldest }, show) =>
+    `At ${show(coldest, "temperature")} evaporating only the factor at ${show(degF(86), "temperature")} condensing is published; its rise is taken from the ${show(degF(-4), "temperature")} row (an I-P table's example agrees within 1 %). Single-stage compressors may not reach it.`,
+});

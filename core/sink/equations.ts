@@ -1,0 +1,138 @@
+/** Equations of hot water, space heat and refrigeration racks. Strict SI. */
+import { equation, relation, symbol } from "../kernel/equation";
+
+/** Hot water as the published method takes it: 8.2938 lb/gal and 1.000743 BTU/(lb·°F), in J/(m³·K). */
+export const HOT_WATER = (8.2938 * 0.45359237 * 1.000743 * 4186.8) / 0.003785411784;
+
+const heat = symbol("heat rate", "heat", 1000, 200_000);
+const Ts = symbol("temperature", "water supplied", 305, 325);
+const Tr = symbol("temperature", "room", 288, 298);
+
+export const hotWaterHeat = equation({
+  name: "Heat in hot water",
+  form: "E = c * V * (Th - Tc)",
+  gives: "heat",
+  takes: {
+    V: symbol("daily draw", "hot water drawn in a day", 0.05, 20),
+    Th: symbol("temperature", "warmed to", 300, 340),
+    Tc: symbol("temperature", "cold water", 275, 299),
+  },
+  constants: { c: HOT_WATER },
+  source: "lblHotWater",
+  code: (x) => HOT_WATER * x.V * (x.Th - x.Tc),
+});
+
+export const capacityRate = equation({
+  name: "Heat carried for each degree",
+  form: "C = rho * cp * V",
+  gives: "heat conductance",
+  takes: {
+    rho: symbol("density", "density", 1, 1000),
+    cp: symbol("heat capacity", "heat capacity", 1000, 4200),
+    V: symbol("water flow", "flow", 1e-4, 1),
+  },
+  source: "identity",
+  code: (x) => x.rho * x.cp * x.V,
+});
+
+export const coilCapacity = equation({
+  name: "Heat of an air coil",
+  form: "Q = e * C * (Ts - Tr)",
+  gives: "heat rate",
+  takes: {
+    e: symbol("fraction", "effectiveness", 0.3, 0.9),
+    C: symbol("heat conductance", "lesser of the two streams", 100, 20_000),
+    Ts,
+    Tr,
+  },
+  source: "bergman2011",
+  code: (x) => x.e * x.C * (x.Ts - x.Tr),
+});
+
+export const streamAfter = equation({
+  name: "Temperature of a stream behind the coil or floor",
+  form: "T2 = T1 + s * Q / C",
+  gives: "temperature",
+  takes: {
+    T1: symbol("temperature", "before", 288, 325),
+    s: symbol("number", "1 where it is warmed, -1 where it is cooled", -1, 1),
+    Q: heat,
+    C: symbol("heat conductance", "heat carried for each degree", 2000, 40_000),
+  },
+  source: "identity",
+  code: (x) => x.T1 + (x.s * x.Q) / x.C,
+});
+
+export const floorHeat = equation({
+  name: "Heat from a warm floor",
+  form: "Q = 8.92 * A * (Tf - Tr)^1.1",
+  gives: "heat rate",
+  takes: {
+    A: symbol("area", "heated floor", 5, 500),
+    Tf: symbol("temperature", "floor surface", 299, 306),
+    Tr: symbol("temperature", "room", 288, 298),
+  },
+  source: "en1264",
+  code: (x) => 8.92 * x.A * (x.Tf - x.Tr) ** 1.1,
+});
+
+export const floorBalance = relation({
+  name: "Floor surface",
+  form: "8.92 * (Tf - Tr)^1.1 * R = Ts - 8.92 * A * (Tf - Tr)^1.1 / (2 * C) - Tf",
+  takes: {
+    Tf: symbol("temperature", "floor surface", 299, 306),
+    Tr: symbol("temperature", "room", 288, 298),
+    R: symbol("fouling resistance", "from the mean water to the floor surface", 0.05, 0.3),
+    Ts,
+    A: symbol("area", "heated floor", 5, 100),
+    C: symbol("heat conductance", "heat carried for each degree", 2000, 40_000),
+  },
+  source: "en1264",
+  left: (x) => 8.92 * (x.Tf - x.Tr) ** 1.1 * x.R,
+  right: (x) => x.Ts - (8.92 * x.A * (x.Tf - x.Tr) ** 1.1) / (2 * x.C) - x.Tf,
+});
+
+const load = symbol("heat rate", "refrigeration", 1000, 500_000);
+const factor = symbol("number", "heat rejected per refrigeration", 1.05, 1.7);
+
+export const heatRejected = equation({
+  name: "Heat rejected",
+  form: "Q = qm * fm + ql * fl",
+  gives: "heat rate",
+  takes: { qm: load, fm: factor, ql: load, fl: factor },
+  source: "heatRejectionFactors",
+  code: (x) => x.qm * x.fm + x.ql * x.fl,
+});
+
+export const compressorHeat = equation({
+  name: "Compressor power that becomes heat",
+  form: "P = qm * (fm - 1) + ql * (fl - 1)",
+  gives: "electric power",
+  takes: { qm: load, fm: factor, ql: load, fl: factor },
+  valid: "suction-cooled: motor input; open: shaft power",
+  source: "identity",
+  code: (x) => x.qm * (x.fm - 1) + x.ql * (x.fl - 1),
+});
+
+export const shareOfHeat = equation({
+  name: "Share of the heat",
+  form: "Qs = s * Q",
+  gives: "heat rate",
+  takes: { s: symbol("fraction", "share", 0, 1), Q: heat },
+  source: "identity",
+  code: (x) => x.s * x.Q,
+});
+
+export const penaltyByRule = equation({
+  name: "More power for a higher condensing temperature, by rule",
+  form: "dP = P * r * dT / 0.5555555555555556",
+  gives: "electric power",
+  takes: {
+    P: symbol("electric power", "compressor power", 500, 200_000),
+    r: symbol("fraction", "share for each °F", 0.005, 0.02),
+    dT: symbol("temperature difference", "held higher by", 0, 20),
+  },
+  valid: "contested: 0.5 to 2 % for each °F",
+  source: "ornlReclaim2011",
+  code: (x) => (x.P * x.r * x.dT) / 0.5555555555555556,
+});

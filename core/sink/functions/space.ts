@@ -1,0 +1,115 @@
+import { block, choice, quantity } from "../../kernel/argument";
+import { cellFunction } from "../../kernel/cellFunction";
+import { WATER_FLOW } from "../../kernel/glossary";
+import { us } from "../../kernel/quantity";
+import { NO_VALUE, list, of, word } from "../../kernel/result";
+import { heatWhenCooling, hotSupply, warmFloor } from "../cautions";
+import { EMITTERS, spaceHeat } from "../models/space";
+
+const degF = (value: number): number => us("temperature", value);
+
+const INPUTS = {
+  emitter: choice("Emitter", EMITTERS, "what gives the heat to the space"),
+  recoveredHeat: quantity("heat rate", "heat to be had at the condenser", { above: 0 }),
+  heatNeeded: quantity("heat rate", "heat that the space needs at the same time", { above: 0 }),
+  supplyWater: quantity("temperature", "water to the coil or floor", { from: degF(60), to: degF(180) }).otherwise(
+    degF(100),
+  ),
+  waterFlow: WATER_FLOW,
+  room: quantity("temperature", "room air, or air to the coil", { from: degF(30), to: degF(100) }).otherwise(degF(70)),
+  airFlow: quantity("air flow", "air through the coil", { above: 0 }).optionally(),
+  effectiveness: quantity("fraction", "effectiveness of the coil", { above: 0, to: 1, usual: [0.3, 0.85] }).otherwise(
+    0.6,
+  ),
+  floorArea: quantity("area", "heated floor", { above: 0 }).optionally(),
+  floorResistance: quantity("fouling resistance", "from the mean water to the floor surface", { above: 0 }).otherwise(
+    us("fouling resistance", 0.6),
+  ),
+};
+
+const COIL = {
+  emitter: "air coil",
+  "recovered heat": 100000,
+  "heat needed": 80000,
+  "supply water": 100,
+  "water flow": 12,
+  "air flow": 3000,
+};
+const FLOOR = {
+  emitter: "floor loop",
+  "recovered heat": 100000,
+  "heat needed": 80000,
+  "water flow": 12,
+  "floor area": 1500,
+};
+
+export const space = cellFunction({
+  id: "SINK.SPACE",
+  topic: "sink",
+  summary: "Air or floor heating from recovered heat: what the coil or floor takes, and what is left over.",
+  finds: ["space heating", "reheat", "reclaim coil", "radiant floor", "floor heating"],
+  remarks: [
+    "Air coil: effectiveness × the lesser stream × (water − air); 0.6 stands where the maker's figure is missing. Air at 0.075 lb/ft³.",
+    "Floor: 8.92 (surface − room)^1.1 W/m² from the surface (EN 1264, from memory); the resistance from the mean water to the surface is the floor maker's, 0.6 h·ft²·°F/BTU (common practice) stands for tiles on screed.",
+  ],
+  args: { inputs: block(INPUTS, "labels, values and units: see NOTE.INPUTS") },
+  gives: list("heat to the space", {
+    emitterCapacity: of("heat rate", "what the coil or floor can take"),
+    heatToSpace: of("heat rate", "heat that goes to the space"),
+    limitedBy: word("what limits it"),
+    shareOfNeed: of("fraction", "share of the need that is met"),
+    heatStillNeeded: of("heat rate", "for another heater"),
+    heatLeftOver: of("heat rate", "for the next sink"),
+    leavingWater: of("temperature", "water behind the coil or floor"),
+    supplyAir: of("temperature", "air behind the coil"),
+    floorSurface: of("temperature", "floor surface"),
+  }),
+  facts: { supplyWater: "temperature" },
+  cautions: [
+    { rule: heatWhenCooling, fires: { inputs: COIL } },
+    { rule: hotSupply, fires: { inputs: { ...COIL, "supply water": 120 } } },
+    {
+      rule: warmFloor,
+      fires: { inputs: { ...FLOOR, "floor resistance": 0.1, "floor area": 800, "supply water": 105 } },
+    },
+  ],
+  checks: [
+    {
+      at: { inputs: COIL },
+      gives: { emitterCapacity: 58300, shareOfNeed: 0.729, supplyAir: 88 },
+      within: "0.7 %",
+      from: "commonPractice",
+      remark: "1.08 × 3,000 cfm × 0.6 × 30 °F = 58,320 BTU/h; the air is warmed by 0.6 × 30 °F",
+    },
+    {
+      at: {
+        inputs: {
+          emitter: "floor loop",
+          "recovered heat": 100,
+          "heat needed": 1.004,
+          "supply water": 40,
+          room: 20,
+          "water flow": 5,
+          "floor area": 10,
+        },
+        units: "SI",
+      },
+      gives: { floorSurface: 29 },
+      within: 0.05,
+      from: "en1264",
+      remark: "8.92 × 9^1.1 = 100 W/m², the usual limit where people stay",
+    },
+  ],
+  work({ inputs }, { trace, note }) {
+    const found = spaceHeat(inputs, trace);
+    note({ supplyWater: inputs.supplyWater });
+    return {
+      ...found,
+      shareOfNeed: found.heatToSpace / inputs.heatNeeded,
+      heatStillNeeded: inputs.heatNeeded - found.heatToSpace,
+      heatLeftOver: inputs.recoveredHeat - found.heatToSpace,
+      supplyAir: found.supplyAir ?? NO_VALUE,
+      floorSurface: found.floorSurface ?? NO_VALUE,
+    };
+  },
+});
