@@ -10,6 +10,7 @@ import { tabs } from "./tabs";
 import { cautionsView } from "./views/cautions";
 import { explainView } from "./views/explain";
 import { findView } from "./views/find";
+import { workbookView } from "./views/workbook";
 
 export interface PanelOptions {
   readonly starters?: readonly StarterSheet[];
@@ -71,6 +72,7 @@ export function mountPanel(root: HTMLElement, workbook: Workbook, options: Panel
         { id: "cautions", label: "Cautions", view: cautionsView(desk) },
         { id: "explain", label: "Explain", view: explainView(desk) },
         { id: "find", label: "Find", view: findView(desk) },
+        { id: "workbook", label: "Workbook", view: workbookView(desk) },
       ],
       "Views",
     ),

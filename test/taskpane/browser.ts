@@ -22,7 +22,7 @@ export interface Pane {
   /** The page that was opened last. */
   readonly page: Page;
   open(query?: string, mode?: Mode): Promise<void>;
-  tab(name: "Cautions" | "Explain" | "Find"): Promise<void>;
+  tab(name: "Cautions" | "Explain" | "Find" | "Workbook"): Promise<void>;
   /** Selects a cell as a user does. */
   select(sheet: string, cell: string): Promise<void>;
   selected(): Promise<unknown>;

@@ -11,9 +11,9 @@ describe.skipIf(!HERE)("The panel", { timeout: 30_000 }, () => {
     await pane.page.getByRole("tab", { name: "Cautions" }).focus();
     for (const [key, name] of [
       ["ArrowRight", "Explain"],
-      ["End", "Find"],
+      ["End", "Workbook"],
       ["ArrowRight", "Cautions"],
-      ["ArrowLeft", "Find"],
+      ["ArrowLeft", "Workbook"],
       ["Home", "Cautions"],
     ] as const) {
       await pane.page.keyboard.press(key);
@@ -48,6 +48,17 @@ describe.skipIf(!HERE)("The panel", { timeout: 30_000 }, () => {
     await pane.page.locator("fluent-text-input input").fill("zebra");
     await pane.page.locator("#view-find", { hasText: "No function meets" }).waitFor();
     await check();
+    await pane.tab("Workbook");
+    await check();
+    await pane.page.evaluate(() => globalThis.book.type("Notes", "A1", "=_xldudf_WARMBACK_PIPE_VELOCITY(90,0)"));
+    for (const name of ["Make a hand-over copy", "Mend formulas"]) {
+      await pane.page.getByRole("button", { name }).click();
+      await pane.page
+        .locator("#view-workbook .outcome", { hasText: /^Made |mended/ })
+        .last()
+        .waitFor();
+      await check();
+    }
   });
 
   test.each(modes)("breaks no rule of accessibility in an empty workbook, %s", async (_name, mode) => {

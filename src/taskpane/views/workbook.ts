@@ -1,0 +1,128 @@
+/** What can be done with the workbook as a whole: a copy for people without the add-in, and mending formulas. */
+import { handOver, type HandOver } from "../../workbook/handOver";
+import { mend, type Mending } from "../../workbook/mend";
+import type { Address } from "../../workbook/port";
+import type { Desk, View } from "../desk";
+import { sentenceOf } from "../desk";
+import { action, h, replace, type Child } from "../elements";
+import { counted } from "../model/summary";
+import { cellButtons } from "./cells";
+
+/** Where a command's result stands: a live region, so that it is read out when it comes. */
+const outcome = (): HTMLElement => h("div", { role: "status", class: "outcome" });
+
+/** Runs a command: says what goes on, then what came of it, or why it failed. */
+async function report(into: HTMLElement, busy: string, work: () => Promise<readonly Child[]>): Promise<void> {
+  replace(into, h("p", { class: "quiet" }, busy));
+  try {
+    replace(into, await work());
+  } catch (error) {
+    replace(into, h("p", { class: "fault" }, `Nothing was changed: ${sentenceOf(error)}.`));
+  }
+}
+
+const handedText = ({ cells, ours, stale }: HandOver, where: string): readonly Child[] => [
+  h(
+    "p",
+    {},
+    `Made ${where}: ${counted(cells, "formula")} became ${cells === 1 ? "a value" : "values"}, ` +
+      `${String(ours)} of them ${ours === 1 ? "calls" : "call"} these functions. Your own sheets are as they were.`,
+  ),
+  stale === 0
+    ? undefined
+    : h(
+        "p",
+        { class: "fault" },
+        `${counted(stale, "cell")} ${stale === 1 ? "is" : "are"} out of date: recalculate under Cautions and make the copy again.`,
+      ),
+];
+
+const NO_USE = "No cell of this workbook uses these functions.";
+
+const handOverSection = (desk: Desk): HTMLElement => {
+  const result = outcome();
+  const run = (): Promise<void> =>
+    report(result, "Making the copy…", async () => {
+      const copy = await handOver(desk.workbook, desk.engine);
+      if (copy === undefined) return [h("p", {}, NO_USE)];
+      return handedText(copy, await desk.workbook.handOver(copy));
+    });
+  const where =
+    desk.workbook.host === "excel" ? "New sheets of this workbook hold the copy." : "The copy is saved as a file.";
+  return h(
+    "section",
+    { "aria-labelledby": "hand-over-title" },
+    h("h3", { id: "hand-over-title" }, "Hand over"),
+    h(
+      "p",
+      {},
+      "A copy for people without this add-in: values in place of every formula that needs it, and a record of formula, " +
+        `inputs, method, source and cautions beside them. ${where}`,
+    ),
+    h("p", { class: "actions" }, action("Make a hand-over copy", run, { key: "hand over", primary: true })),
+    result,
+  );
+};
+
+const cellsOf = (desk: Desk, cells: readonly Address[], key: string): Child =>
+  cells.length === 0 ? undefined : cellButtons(desk, cells, key);
+
+const mendedText = (desk: Desk, { mended, failing, protectedSheets }: Mending): readonly Child[] => [
+  h(
+    "p",
+    {},
+    mended.length === 0 && protectedSheets.length === 0
+      ? "No formula needs mending."
+      : `${counted(mended.length, "formula")} mended.`,
+  ),
+  cellsOf(desk, mended, "mended"),
+  failing.length === 0
+    ? undefined
+    : [
+        h("p", { class: "fault" }, "Still #NAME?: something else in these formulas isn't known here."),
+        cellsOf(desk, failing, "failing still"),
+      ],
+  protectedSheets.length === 0
+    ? undefined
+    : [
+        h("p", { class: "fault" }, "These sheets are protected: take the protection off and mend again."),
+        h(
+          "ul",
+          {},
+          protectedSheets.map(({ sheet, cells }) => h("li", {}, `${sheet}: ${counted(cells, "formula")}`)),
+        ),
+      ],
+];
+
+const mendSection = (desk: Desk): HTMLElement => {
+  const result = outcome();
+  const run = (): Promise<void> =>
+    report(result, "Looking through the formulas…", async () =>
+      mendedText(desk, await mend(desk.workbook, desk.engine.known)),
+    );
+  return h(
+    "section",
+    { "aria-labelledby": "mend-title" },
+    h("h3", { id: "mend-title" }, "Mend formulas"),
+    h(
+      "p",
+      {},
+      "Cells that show #NAME? because the add-in was missing, or whose formulas name a lost book before a function, are " +
+        "written again.",
+    ),
+    h("p", { class: "actions" }, action("Mend formulas", run, { key: "mend" })),
+    result,
+  );
+};
+
+/** The view of commands on the whole workbook. */
+export function workbookView(desk: Desk): View {
+  const root = h(
+    "div",
+    { class: "view" },
+    h("h2", { tabindex: -1 }, "Workbook"),
+    handOverSection(desk),
+    mendSection(desk),
+  );
+  return { root, show: () => undefined, hide: () => undefined };
+}
