@@ -2,7 +2,7 @@ import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { excelWorkbook } from "../../src/workbook/excel";
 import { asTyped } from "../../src/workbook/excel/cells";
 import { ruleOf } from "../../src/workbook/excel/starter";
-import type { Area } from "../../src/workbook/port";
+import type { Area, HandOverCopy } from "../../src/workbook/port";
 import { readCells } from "../../src/workbook/reader/read";
 import { callLog } from "../../src/workbook/log";
 import { contract } from "./contract";
@@ -78,6 +78,65 @@ describe("The Office.js adapter", () => {
     const broken = { ...SMALL, cells: { ...SMALL.cells, B9: { content: "=BAD(" } } };
     await expect(book.insert(broken)).rejects.toThrow("Excel refused a value, a formula or an address");
     expect((await book.sheets()).map(({ name }) => name)).toEqual(["Sheet1", "Data"]);
+  });
+
+  const COPY: HandOverCopy = {
+    sheets: [
+      {
+        sheet: "Data",
+        title: "Data values",
+        areas: [
+          {
+            row: 0,
+            column: 1,
+            values: [
+              [2.5, "=A1"],
+              [null, "1-2"],
+            ],
+          },
+        ],
+      },
+    ],
+    record: { ...SMALL, name: "Record", cells: { A1: { content: "=A1+1", text: true, entry: true, indent: true } } },
+  };
+
+  test("hands over new sheets with values in place of formulas; the originals stay", async () => {
+    await book.write([
+      { sheet: "Data", row: 0, column: 0, content: 7 },
+      { sheet: "Data", row: 0, column: 1, content: "=A1*2" },
+      { sheet: "Data", row: 1, column: 2, content: "=A1" },
+      { sheet: "Data", row: 5, column: 5, content: "=A1+1" },
+    ]);
+    expect(await book.handOver(COPY)).toBe("the new sheets “Data values”, “Record”");
+    expect((await book.sheets()).map(({ name }) => name)).toEqual(["Sheet1", "Data", "Data values", "Record"]);
+    const { cells } = sheetOf(fake, "Data values");
+    const plain = (at: string): unknown => [cells.get(at)?.formula, cells.get(at)?.value];
+    expect(plain("B1")).toEqual(["", 2.5]);
+    expect(plain("C1")).toEqual(["", "=A1"]);
+    expect(plain("C2")).toEqual(["", "1-2"]);
+    expect(cells.get("B2")).toBeUndefined();
+    expect(cells.get("F6")?.formula).toBe("=A1+1");
+    expect(sheetOf(fake, "Data").cells.get("B1")?.formula).toBe("=A1*2");
+    expect(sheetOf(fake, "Record").cells.get("A1")).toMatchObject({ formula: "", value: "=A1+1" });
+    expect(Object.fromEntries(sheetOf(fake, "Record").set)).toMatchObject({
+      "A1.verticalAlignment": "Top",
+      "A1.indentLevel": 1,
+    });
+  });
+
+  test("hands over a protected sheet without a password, and leaves the original protected", async () => {
+    sheetOf(fake, "Data").protected = true;
+    await book.handOver(COPY);
+    expect(sheetOf(fake, "Data values").protected).toBe(false);
+    expect(sheetOf(fake, "Data").protected).toBe(true);
+  });
+
+  test("takes away the copies where the record can't be made, and says where copying isn't to be had", async () => {
+    const broken = { ...COPY, record: { ...COPY.record, cells: { A1: { content: "=BAD(" } } } };
+    await expect(book.handOver(broken)).rejects.toThrow("Excel refused a value, a formula or an address");
+    expect((await book.sheets()).map(({ name }) => name)).toEqual(["Sheet1", "Data"]);
+    fake.supported = "1.6";
+    await expect(book.handOver(COPY)).rejects.toThrow("this Excel can't copy sheets");
   });
 
   test("writes in one undo step where Excel has that", async () => {

@@ -76,11 +76,22 @@ export function range(session: Session, place: () => Place | undefined): unknown
   const one = (at: string | undefined) => (at === undefined ? undefined : parseCells(at));
   const setters = {
     formulas: (grid: unknown) => written(session, must(), grid),
+    values: (grid: unknown) => written(session, must(), grid),
     style: note("style"),
     numberFormat: note("numberFormat"),
   };
   const inner = {
-    format: proxy(session, {}, {}, { wrapText: note("wrapText"), columnWidth: note("columnWidth") }),
+    format: proxy(
+      session,
+      {},
+      { borders: { getItem: (edge: string) => proxy(session, {}, {}, { color: note(`${edge}.color`) }) } },
+      {
+        wrapText: note("wrapText"),
+        columnWidth: note("columnWidth"),
+        indentLevel: note("indentLevel"),
+        verticalAlignment: note("verticalAlignment"),
+      },
+    ),
     dataValidation: proxy(
       session,
       {},

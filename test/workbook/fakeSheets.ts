@@ -81,8 +81,23 @@ function worksheet(session: Session, find: () => FakeSheet | undefined): unknown
         }),
       activate: () => session.queue.push(() => (book.active = { ...book.active, sheet: must().name })),
       delete: () => session.queue.push(() => book.sheets.splice(book.sheets.indexOf(must()), 1)),
+      copy: () => {
+        let made: FakeSheet | undefined;
+        session.queue.push(() => {
+          const { cells, protected: shut, name } = must();
+          made = addSheet(book, `${name} (2)`);
+          made.protected = shut;
+          for (const [at, cell] of cells) made.cells.set(at, { ...cell });
+        });
+        return worksheet(session, () => made);
+      },
+      protection: proxy(
+        session,
+        { protected: () => must().protected },
+        { unprotect: () => session.queue.push(() => (must().protected = false)) },
+      ),
     },
-    {},
+    { name: (value) => (must().name = String(value)) },
     () => find() === undefined,
   );
 }
