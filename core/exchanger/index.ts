@@ -1,6 +1,7 @@
 import { catalogueOf } from "../kernel/catalogue";
 import { area } from "./functions/area";
 import { balance } from "./functions/balance";
+import { coil } from "./functions/coil";
 import { correction } from "./functions/correction";
 import { duty } from "./functions/duty";
 import { effectiveness } from "./functions/effectiveness";
@@ -29,4 +30,5 @@ export const exchanger = catalogueOf([
   holdHead,
   zones,
   balance,
+  coil,
 ]);
