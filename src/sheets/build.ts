@@ -10,6 +10,25 @@ const VALUE_COLUMN = "B";
 
 type Content = string | number | boolean;
 
+/** A cell of a line besides the usual ones: a second value, a column of a list. */
+export interface ExtraCell {
+  readonly content: Content;
+  readonly style?: SheetStyle;
+  readonly format?: string;
+  readonly validation?: Validation;
+}
+
+/** Where a sheet has its columns; value and label stand in A and B always. */
+export interface ColumnPlan {
+  readonly unit: string;
+  readonly source: string;
+  readonly note: string;
+  /** The last column of the print area. */
+  readonly last: string;
+}
+
+const USUAL_COLUMNS: ColumnPlan = { unit: "C", source: "D", note: "E", last: "E" };
+
 /** One line of the sheet. */
 export interface Line {
   readonly key?: string;
@@ -25,6 +44,8 @@ export interface Line {
   readonly sourceStyle?: SheetStyle;
   readonly note?: string;
   readonly noteStyle?: SheetStyle;
+  /** Cells in other columns, by column letter; formulas in them may say [@] for this line's own row. */
+  readonly extra?: Readonly<Record<string, ExtraCell>>;
   /** Rows that a spilling formula needs below this one, kept free. */
   readonly spills?: number;
 }
@@ -82,13 +103,13 @@ const placed = (lines: readonly Line[]): readonly (readonly [number, Line])[] =>
   });
 };
 
-const KEY = /\[([a-zA-Z][a-zA-Z0-9]*)\]/g;
+const KEY = /\[([a-zA-Z][a-zA-Z0-9]*)(?:@([A-Z]))?\]/g;
 
 const BLOCK = /\[\[([a-zA-Z0-9]+):([a-zA-Z0-9]+)\]\]/g;
 
 /**
- * Puts addresses in place of [keys]; a range of values is written [from]:[to], an input block of labels, values and units
- * [[from:to]].
+ * Puts addresses in place of [keys]; [key@C] is that line's cell in column C, a range of values is written [from]:[to], an
+ * input block of labels, values and units [[from:to]].
  */
 const resolved = (formula: string, rows: ReadonlyMap<string, number>): string => {
   const rowOf = (key: string): number => {
@@ -98,16 +119,27 @@ const resolved = (formula: string, rows: ReadonlyMap<string, number>): string =>
   };
   return formula
     .replace(BLOCK, (_, from: string, to: string) => `$A$${rowOf(from)}:$C$${rowOf(to)}`)
-    .replace(KEY, (_, key: string) => `$${VALUE_COLUMN}$${rowOf(key)}`);
+    .replace(KEY, (_, key: string, column: string | undefined) => `$${column ?? VALUE_COLUMN}$${rowOf(key)}`);
 };
 
 const content = (value: Content, rows: ReadonlyMap<string, number>): Content =>
   typeof value === "string" && value.startsWith("=") ? resolved(value, rows) : value;
 
+const extraCells = (
+  row: number,
+  line: Line,
+  rows: ReadonlyMap<string, number>,
+): readonly (readonly [string, SheetCell])[] =>
+  Object.entries(line.extra ?? {}).map(([column, cell]) => {
+    const own = typeof cell.content === "string" ? cell.content.replace(/\[@\]/g, String(row)) : cell.content;
+    return [`${column}${row}`, { ...cell, content: content(own, rows) }] as const;
+  });
+
 const cellsOf = (
   row: number,
   line: Line,
   rows: ReadonlyMap<string, number>,
+  columns: ColumnPlan,
 ): readonly (readonly [string, SheetCell])[] => {
   const cells: [string, SheetCell][] = [];
   if (line.label !== "")
@@ -126,12 +158,21 @@ const cellsOf = (
       },
     ]);
   if (line.unit)
-    cells.push([`C${row}`, { content: line.unit, indent: true, ...(line.unitStyle ? { style: line.unitStyle } : {}) }]);
+    cells.push([
+      `${columns.unit}${row}`,
+      { content: line.unit, indent: true, ...(line.unitStyle ? { style: line.unitStyle } : {}) },
+    ]);
   if (line.source)
-    cells.push([`D${row}`, { content: line.source, style: line.sourceStyle ?? "Explanatory Text", wrap: true }]);
+    cells.push([
+      `${columns.source}${row}`,
+      { content: line.source, style: line.sourceStyle ?? "Explanatory Text", wrap: true },
+    ]);
   if (line.note)
-    cells.push([`E${row}`, { content: content(line.note, rows), style: line.noteStyle ?? "Note", wrap: true }]);
-  return cells;
+    cells.push([
+      `${columns.note}${row}`,
+      { content: content(line.note, rows), style: line.noteStyle ?? "Note", wrap: true },
+    ]);
+  return [...cells, ...extraCells(row, line, rows)];
 };
 
 export interface SheetPlan {
@@ -144,6 +185,8 @@ export interface SheetPlan {
   readonly named: Readonly<Record<string, string>>;
   readonly frozenRows: number;
   readonly landscape?: boolean;
+  /** Other columns for unit, source and note than C, D and E. */
+  readonly columns?: ColumnPlan;
 }
 
 /** Lays the lines out and answers the sheet. */
@@ -151,9 +194,10 @@ export const sheetOf = (plan: SheetPlan): StarterSheet => {
   const lines = placed(plan.lines);
   const rows = new Map(lines.flatMap(([row, line]) => (line.key === undefined ? [] : [[line.key, row] as const])));
   const last = lines.at(-1);
+  const columns = plan.columns ?? USUAL_COLUMNS;
   const end = last ? last[0] + (last[1].spills ?? 0) : 1;
   const print: PrintSetUp = {
-    area: `A1:${COLUMNS.at(-1) ?? "E"}${end}`,
+    area: `A1:${columns.last}${end}`,
     landscape: plan.landscape ?? true,
     fitToWidth: true,
     titleRows: `1:${plan.frozenRows}`,
@@ -164,7 +208,7 @@ export const sheetOf = (plan: SheetPlan): StarterSheet => {
     name: plan.name,
     summary: plan.summary,
     widths: plan.widths,
-    cells: Object.fromEntries(lines.flatMap(([row, line]) => cellsOf(row, line, rows))),
+    cells: Object.fromEntries(lines.flatMap(([row, line]) => cellsOf(row, line, rows, columns))),
     names: Object.fromEntries(Object.entries(plan.named).map(([name, key]) => [name, resolved(`[${key}]`, rows)])),
     frozenRows: plan.frozenRows,
     print,

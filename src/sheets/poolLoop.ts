@@ -1,0 +1,242 @@
+/** Starter sheet "Pool loop": the loop before and after the new exchanger beside each other, for the invented Fernhill Hall. */
+import { computed, gap, heading, input, sheetOf, type Line } from "./build";
+import { FROZEN_ROWS, head, people, revisions, twoPeople } from "./parts";
+import { INVENTED, above, between, check, oneOf, warning } from "./pieces";
+import {
+  ADDED_LINES,
+  AFTER,
+  BEFORE,
+  CURVE_LINES,
+  EXISTING_LINES,
+  LOOP_COLUMNS,
+  LOOP_WIDTHS,
+  NAMES_AFTER,
+  NAMES_BEFORE,
+  PART_HEADS,
+  PUMP_CURVE,
+} from "./poolLoopParts";
+import type { SheetStyle, StarterSheet } from "./sheet";
+
+/** The shared head, with both values' columns named. */
+const headOfSheet = (): readonly Line[] => {
+  const lines = head("Pool loop: before and after the new exchanger", "checkPeople", "checkCover");
+  return lines.map((line) =>
+    line.label === "Quantity"
+      ? { ...line, value: "Before", extra: { C: { content: "After", style: "Heading 3" } } }
+      : line,
+  );
+};
+
+const survey: readonly Line[] = [
+  heading("part", "Inputs"),
+  heading("group", "Pool and pump"),
+  input("volume", "Volume of the pool", 35765, "gal", {
+    format: "#,##0",
+    validation: above("above 0 gal"),
+    source: "POOL.VOLUME on Recovery sizing",
+    note: INVENTED,
+  }),
+  input("turnoverAsked", "Turnover asked for, at most", 9, "h", {
+    validation: above("above 0 h"),
+    source: "health code, designer",
+    note: "6 to 8 h is common for small pools; codes for public pools ask for less.",
+  }),
+  input("water", "Water temperature", 82, "°F", { validation: between(33, 140, "33 to 140 °F"), source: "measured" }),
+  input("schedule", "Schedule of the pipe", "40", "", {
+    validation: oneOf("40 or 80", "40", "80"),
+    source: "survey",
+  }),
+  input("static", "Static head", 0, "ft", {
+    source: "height between open surfaces",
+    note: "0 where the pump takes from the pool and gives back into it.",
+  }),
+  input("knownFlow", "Flow at which the heads below are worked", 75, "gpm", {
+    validation: above("above 0 gpm"),
+    source: "near the flow expected",
+  }),
+  input("altitude", "Altitude", 500, "ft", { validation: between(-1500, 16000, "-1,500 to 16,000 ft"), source: "map" }),
+  input("lift", "Water below the pump (above: negative)", -1, "ft", { source: "survey" }),
+  input("npshNeeded", "Suction head that the pump needs", 12, "ft", {
+    validation: above("above 0 ft"),
+    source: "maker's curve, at this flow",
+    note: INVENTED,
+  }),
+  input("wire", "Efficiency, wire to water", 0.45, "", {
+    format: "0%",
+    validation: between(0.01, 1, "1 to 100 %"),
+    source: "maker; common practice 35 to 60 %",
+  }),
+  input("hours", "Hours that the pump runs in a year", 4400, "h", {
+    format: "#,##0",
+    validation: between(0, 8784, "0 to 8,784 h"),
+    source: "timer",
+  }),
+  input("powerPrice", "Electricity", 0.15, "money/kWh", {
+    format: "0.000",
+    validation: above("above 0"),
+    source: "bill",
+    note: INVENTED,
+  }),
+  input("coverRating", "Rated flow of the drain covers, one blocked", 110, "gpm", {
+    validation: above("above 0 gpm"),
+    source: "marked on the covers",
+    note: "The covers that stay open must carry the whole flow.",
+  }),
+  input("exchangerLeast", "Least flow that the exchanger needs", 50, "gpm", {
+    validation: above("above 0 gpm"),
+    source: "supplier; flow switch",
+  }),
+];
+
+interface Both {
+  readonly format?: string;
+  readonly source?: string;
+  readonly note?: string;
+  readonly style?: SheetStyle;
+}
+
+/** A value before and after: `formula` says {parts} for the list of parts and names other lines with {@} for the column. */
+const both = (key: string, label: string, formula: string, unit: string, options: Both = {}): Line => {
+  const filled = (parts: string, column: string): string =>
+    formula.replace(/\{parts\}/g, parts).replace(/\{@\}/g, column);
+  const { format, style = "Calculation" } = options;
+  return {
+    ...computed(key, label, filled(BEFORE, "@B"), unit, options),
+    extra: { C: { content: filled(AFTER, "@C"), style, ...(format === undefined ? {} : { format }) } },
+  };
+};
+
+const LOOP_AT = (flow: string): string => `WARMBACK.PIPE.LOOP({parts},${flow},[water],[schedule])`;
+const MEETING = `WARMBACK.PIPE.OPERATING(${PUMP_CURVE},[static],[knownFlow],[static]+[systemHead{@}])`;
+
+const count: Line = {
+  ...computed("parts", "Parts in the list", `=SUMPRODUCT(--(${NAMES_BEFORE}<>""))`, "", { source: "count" }),
+  extra: { C: { content: `=SUMPRODUCT(--(${NAMES_AFTER}<>""))`, style: "Calculation" } },
+};
+
+const calculation: readonly Line[] = [
+  heading("part", "Calculation"),
+  count,
+  both("systemHead", "Head lost at the known flow", `=INDEX(${LOOP_AT("[knownFlow]")},[parts{@}]+4,4)`, "ft", {
+    format: "0.0",
+    source: "PIPE.LOOP, total",
+    note: "Published losses of fittings differ two to three times: keep a margin.",
+  }),
+  both("flow", "Flow where pump and loop meet", `=INDEX(${MEETING},1,2)`, "gpm", {
+    format: "0.0",
+    source: "PIPE.OPERATING",
+    style: "Output",
+  }),
+  both("head", "Total head there", `=INDEX(${MEETING},2,2)`, "ft", {
+    format: "0.0",
+    source: "PIPE.OPERATING",
+    style: "Output",
+  }),
+  both("suctionHead", "Of that in the suction line", `=INDEX(${LOOP_AT("[flow{@}]")},[parts{@}]+2,4)`, "ft", {
+    format: "0.0",
+    source: "PIPE.LOOP, subtotal suction",
+  }),
+  both("suctionSpeed", "Fastest water, suction", `=INDEX(${LOOP_AT("[flow{@}]")},[parts{@}]+2,5)`, "ft/s", {
+    format: "0.0",
+    source: "PIPE.LOOP",
+    note: "6 ft/s by common pool standards, 8 by some editions.",
+  }),
+  both("returnSpeed", "Fastest water, return", `=INDEX(${LOOP_AT("[flow{@}]")},[parts{@}]+3,5)`, "ft/s", {
+    format: "0.0",
+    source: "PIPE.LOOP",
+    note: "8 ft/s by common pool standards; which edition is law must be looked up.",
+  }),
+  both("turnover", "Turnover", "=WARMBACK.POOL.TURNOVER([volume],[flow{@}])", "h", {
+    format: "0.0",
+    source: "POOL.TURNOVER",
+    style: "Output",
+  }),
+  both("npsh", "Suction head available", "=WARMBACK.PIPE.NPSH([altitude],[water],[lift],[suctionHead{@}])", "ft", {
+    format: "0.0",
+    source: "PIPE.NPSH",
+    note: "No margin inside: 2 ft more than the pump needs is common.",
+  }),
+  both("pumpPower", "Power of the pump", "=WARMBACK.PIPE.PUMPPOWER([flow{@}],[head{@}],[wire])", "kW", {
+    format: "0.00",
+    source: "PIPE.PUMPPOWER, wire to water",
+  }),
+  both("energy", "Its energy in a year", "=[pumpPower{@}]*[hours]", "kWh", { format: "#,##0", source: "product" }),
+  gap,
+];
+
+const results: readonly Line[] = [
+  heading("part", "Results"),
+  computed("flowLost", "Flow lost by the new exchanger", "=[flow]-[flow@C]", "gpm", { format: "0.0", style: "Output" }),
+  computed("shareLost", "That is of the flow", "=[flowLost]/[flow]", "", { format: "0.0%", style: "Output" }),
+  computed("headAdded", "Head that the new parts take at the known flow", "=[systemHead@C]-[systemHead]", "ft", {
+    format: "0.0",
+    style: "Output",
+  }),
+  computed("longer", "Longer turnover", "=[turnover@C]-[turnover]", "h", { format: "0.0", style: "Output" }),
+  computed("longerHours", "Extra pump energy for the same turnovers", "=[energy@C]*[flow]/[flow@C]-[energy]", "kWh", {
+    format: "#,##0",
+    style: "Output",
+    note: "The pump runs longer by the flow that it lost.",
+  }),
+  computed("longerCost", "It costs in a year", "=[longerHours]*[powerPrice]", "money", {
+    format: "#,##0",
+    style: "Output",
+  }),
+  gap,
+];
+
+const checks: readonly Line[] = [
+  heading("part", "Checks"),
+  twoPeople("checkPeople"),
+  check("checkSuction", "Suction within 6 ft/s", "MAX([suctionSpeed],[suctionSpeed@C])<=6", "Or 8 ft/s, by edition."),
+  check("checkReturn", "Return within 8 ft/s", "MAX([returnSpeed],[returnSpeed@C])<=8", "Else a larger pipe."),
+  check(
+    "checkTurnover",
+    "Turnover kept after",
+    "[turnover@C]<=[turnoverAsked]",
+    "Else more speed, a bypass, or less head.",
+  ),
+  check("checkExchanger", "Exchanger gets its least flow", "[flow@C]>=[exchangerLeast]", "With the filter dirty."),
+  check(
+    "checkNpsh",
+    "Suction head with 2 ft to spare",
+    "MIN([npsh],[npsh@C])>=[npshNeeded]+2",
+    "Else the pump cavitates.",
+  ),
+  check(
+    "checkCover",
+    "Drain covers carry the flow",
+    "MAX([flow],[flow@C])<=[coverRating]",
+    "With one blocked: suction entrapment.",
+  ),
+  gap,
+];
+
+export const poolLoop: StarterSheet = sheetOf({
+  id: "pool-loop",
+  name: "Pool loop",
+  summary: "Flow, head, velocity, turnover and suction before and after the new exchanger, beside each other.",
+  widths: LOOP_WIDTHS,
+  columns: LOOP_COLUMNS,
+  frozenRows: FROZEN_ROWS,
+  lines: [
+    ...headOfSheet(),
+    warning(
+      "Suction entrapment: check every drain cover's rated flow, one blocked, whenever pump, speed, valves or pipe change.",
+    ),
+    ...people("Fernhill Hall, outdoor lap pool (invented)", "Fernhill Hall is an invented example."),
+    ...survey,
+    heading("group", "Loop as it is"),
+    PART_HEADS,
+    ...EXISTING_LINES,
+    heading("group", "Added with the exchanger"),
+    ...ADDED_LINES,
+    ...CURVE_LINES,
+    gap,
+    ...calculation,
+    ...results,
+    ...checks,
+    ...revisions,
+  ],
+  named: { FlowBefore: "flow", FlowLost: "flowLost" },
+});
