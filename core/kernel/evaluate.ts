@@ -67,7 +67,7 @@ const systemOf = (compiled: Compiled, raw: readonly unknown[]): System => {
 
 const NO_KEYS: ReadonlySet<string> = new Set();
 
-const missing = (name: string, arg: ArgData): Error => mend(`${name}: is blank: ${arg.about} is needed`);
+const missing = (name: string, arg: ArgData): Error => mend(`${name}: is blank, but it is needed (${arg.about})`);
 
 /** A zero in an optional argument is what a blank cell becomes on some hosts: taken as left out where zero can't be meant. */
 const meansBlank = (arg: ArgData, raw: Raw): boolean =>
@@ -75,7 +75,8 @@ const meansBlank = (arg: ArgData, raw: Raw): boolean =>
   arg.presence !== "required" &&
   (arg.shape.type === "choice" || arg.shape.type === "either" || arg.shape.type === "text");
 
-const isScalarShape = ({ type }: Shape): boolean => type !== "block" && type !== "rows" && type !== "repeat";
+const isScalarShape = ({ type }: Shape): boolean =>
+  type !== "block" && type !== "rows" && type !== "sheet" && type !== "repeat";
 
 const admitSingle = (shape: Shape, raw: Raw, name: string, desk: Desk): unknown => {
   if (typeof raw === "object") throw mend(`${name}: expected one value, got ${came(raw)}`);

@@ -75,8 +75,7 @@ const RULES: Readonly<Record<Column, Rule>> = {
 
 const DAILY_SUN: Rule = { kind: "daily sun", from: 0, to: 4.7e7, hint: "of a day on a level surface; another unit?" };
 
-const ruleOf = (column: Column, monthly: boolean): Rule =>
-  column === "sun" && monthly ? DAILY_SUN : RULES[column];
+const ruleOf = (column: Column, monthly: boolean): Rule => (column === "sun" && monthly ? DAILY_SUN : RULES[column]);
 
 /** Units as weather files write them. */
 const UNIT_WORDS: Readonly<Record<string, string>> = {
@@ -174,8 +173,7 @@ const readColumn = (
     const cell = lines[i]?.[place.at];
     const row = firstRow + i;
     if (isBlank(cell)) throw refuse(row, place.column, "is blank");
-    const value =
-      typeof cell === "number" ? cell * factor + shift : textValue(cell ?? null, place, kind, row, system);
+    const value = typeof cell === "number" ? cell * factor + shift : textValue(cell ?? null, place, kind, row, system);
     if (!(value >= from - 1e-9 && value <= to + 1e-9))
       throw refuse(
         row,

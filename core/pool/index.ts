@@ -9,6 +9,7 @@ import { turnover } from "./functions/turnover";
 import { volume } from "./functions/volume";
 import { warmUp } from "./functions/warmUp";
 import { windAtWater } from "./functions/windAtWater";
+import { year } from "./functions/year";
 
 export const pool = catalogueOf([
   volume,
@@ -21,4 +22,5 @@ export const pool = catalogueOf([
   warmUp,
   settles,
   turnover,
+  year,
 ]);

@@ -124,8 +124,9 @@ const drive = (run: PoolRun, hour: number, going: Going, to: Scratch): void => {
     }
     to.onPool = going.onPool;
   }
-  const cooling = to.onPool ? machine.onPool.cooling(going.T) : (machine.outdoorCooling[hour] ?? 0);
-  const power = to.onPool ? machine.onPool.power(going.T) : (machine.outdoorPower[hour] ?? 0);
+  const side = to.onPool ? machine.onPool : undefined;
+  const cooling = side ? side.cooling(going.T) : (machine.outdoorCooling[hour] ?? 0);
+  const power = side ? side.power(going.T) : (machine.outdoorPower[hour] ?? 0);
   const share = runShare(machine, load, cooling);
   const met = Math.min(load, cooling);
   to.share = share;

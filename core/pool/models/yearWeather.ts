@@ -88,7 +88,14 @@ const SPELL = 0.3719;
 const CHANGE = 0.2113;
 
 /** Writes one month's days into the year. */
-const fillMonth = (month: number, { columns }: Climate, lat: number, sigma: number, to: Weather, wind: Float64Array) => {
+const fillMonth = (
+  month: number,
+  { columns }: Climate,
+  lat: number,
+  sigma: number,
+  to: Weather,
+  wind: Float64Array,
+) => {
   const days = DAYS[month] ?? 30;
   const first = FIRST_DAY[month] ?? 0;
   const at = (values: Float64Array | undefined): number => values?.[month] ?? 0;

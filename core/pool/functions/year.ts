@@ -1,0 +1,110 @@
+import { cellFunction } from "../../kernel/cellFunction";
+import { table } from "../../kernel/result";
+import { coverInUse, estimate, methodSpread, noCover, spaLimit, warmPool } from "../cautions";
+import { admitClimate } from "../climate";
+import { MIAMI_MONTHS } from "../data/miami";
+import { yearOf } from "../models/year";
+import { YEAR_FACTS, yearFacts } from "../models/yearFacts";
+import { yearRows } from "../models/yearRows";
+import {
+  atLimit,
+  beyondCurve,
+  dearPump,
+  frozen,
+  keepHeater,
+  littleInSpring,
+  madeHours,
+  morePower,
+  noRecovery,
+  notMet,
+} from "../yearCautions";
+import { YEAR_TABLE_COLUMNS } from "../yearColumns";
+import { CLIMATE, YEAR_INPUTS } from "../yearInputs";
+
+/** 100 m² in Miami, 1.5 m deep, held at 27 °C; shelter 0.3. */
+const HELD = { poolArea: 100, waterDepth: 1.5, setPoint: 27, latitude: 25.82, altitude: 11, shelter: 0.3 } as const;
+const MACHINE = { ratedCooling: 26.4, ratedPower: 8.1, outdoorFan: 0.6, exchangerUA: 2500 } as const;
+
+const at = (inputs: Readonly<Record<string, string | number>>) =>
+  ({ inputs: { ...HELD, ...inputs }, climate: MIAMI_MONTHS, units: "SI" }) as const;
+
+/** As Miami, but 25 K colder. */
+const COLD = MIAMI_MONTHS.map((line, row) =>
+  line.map((cell, column) => (row > 0 && column === 0 && typeof cell === "number" ? cell - 25 : cell)),
+);
+
+export const year = cellFunction({
+  id: "POOL.YEAR",
+  topic: "pool",
+  heavy: true,
+  summary:
+    "A year of pool, air conditioner and valve, hour by hour: temperatures, heat taken, back-up heat, electricity, saving.",
+  finds: ["hourly simulation", "season", "payback", "annual", "heat recovery", "savings", "weather file", "TMY", "EPW"],
+  remarks: [
+    "Four pools run side by side: left to itself, and held at the set point through the season by back-up heat, each without and with recovery. Losses by kind, modes and heat taken are of the pool left to itself; columns named held are of the other pair.",
+    "Climate of 12 rows: air, swing (mean daily highest less lowest), humidity, wind at 10 m, sun (a day), mains. Of 8,760 rows: air, humidity or dew point, wind at 10 m, sun (W/m² of the hour), cloud (opaque, tenths), pressure; the first hour is that after midnight of 1 January, without leap day. A header row names the columns in any order; a unit in brackets behind a name wins over units. Columns month, day and hour are passed over.",
+    "From 12 rows the hours are made: Erbs's shape of the day's temperature and spread of the days about the month, sun by Collares-Pereira and Rabl with the days' clearness by Bendt, Hollands and Huget, cloud by Kasten and Czeplak from the month's clearness, wind that swings by 28 % with its peak at 14 h, the dew point held through each day. The year's need for heat agrees with that from hourly weather within 5 % (Miami, Chicago, Phoenix, Houston).",
+    "Losses are those of POOL.LOSSES, hour by hour; a cover lies about midnight. Negative evaporation (dew) warms the water. Outdoor relations of evaporation only.",
+    "Load: straight from none at balance outdoor to design load at design outdoor and on, plus the sun let in; what is beyond the machine is told. Part load costs the cycling loss. Outdoors the machine follows AIRCON.ATOUTDOOR from 65 to 115 °F (the ends hold beyond); on the pool it settles as in EXCHANGER.BALANCE at the pool's temperature, its outdoor fan off.",
+    "The pool takes heat below its limit less the dead band until it reaches the limit, while the pump runs or may be called. Pump electricity counts beyond its hours only; its heat warms both pools.",
+    "Money and carbon: with a back-up source the back-up heat saved and the change of electricity of the pair that it holds; without, the electricity of the pool left to itself. Heat taken is never priced: what the pool doesn't need is worth nothing.",
+    "back up by month is the month's loss less sun and pump at the set point; hour by hour it can be up to twice as much. Below freezing a temperature reads frozen; ice and snow are not reckoned.",
+  ],
+  args: { inputs: YEAR_INPUTS, climate: CLIMATE },
+  gives: table("the year by months", YEAR_TABLE_COLUMNS, { total: true }),
+  facts: YEAR_FACTS,
+  sources: [
+    "duffieBeckman2013",
+    "erbs1984",
+    "erbs1983",
+    "kastenCzeplak1980",
+    "burchChristensen2007",
+    "cutler2013",
+    "clarkAllen1978",
+    "bowen1926",
+  ],
+  cautions: [
+    { rule: atLimit, fires: at({ ...MACHINE, highLimit: 29 }) },
+    { rule: littleInSpring, fires: at(MACHINE) },
+    { rule: keepHeater, fires: at({}) },
+    { rule: frozen, fires: { ...at({}), climate: COLD } },
+    { rule: noRecovery, fires: at({}) },
+    { rule: madeHours, fires: at({}) },
+    { rule: beyondCurve, fires: at({ ...MACHINE, solarAperture: 20 }) },
+    { rule: notMet, fires: at({ ...MACHINE, designLoad: 60 }) },
+    { rule: dearPump, fires: at({ ...MACHINE, pumpPower: 2, pumpHours: 0 }) },
+    { rule: morePower, fires: at(MACHINE) },
+    { rule: estimate, fires: at({}) },
+    { rule: methodSpread, fires: at({}) },
+    { rule: noCover, fires: at({}) },
+    { rule: coverInUse, fires: at({ cover: "bubble" }) },
+    { rule: warmPool, fires: at({ ...MACHINE, highLimit: 35 }) },
+    {
+      rule: spaLimit,
+      fires: at({ ...MACHINE, poolArea: 15, ratedCooling: 100, ratedPower: 30, exchangerUA: 12000, highLimit: 43 }),
+    },
+  ],
+  checks: [
+    {
+      at: at({}),
+      gives: { row: "Year", column: "backUpByMonth", is: 113_382 },
+      within: "5 %",
+      from: "tmy3",
+      remark: "1,133.8 kWh/m² by another program from the 8,760 hours with the same relations",
+    },
+    {
+      at: at({ evaporationMethod: "Carrier" }),
+      gives: { row: "Year", column: "backUpByMonth", is: 155_834 },
+      within: "5 %",
+      from: "tmy3",
+      remark: "1,558.3 kWh/m² by another program from the 8,760 hours with the same relations",
+    },
+    { at: at({}), gives: { row: "Year", column: "heatTaken", is: 0 }, within: 0, from: "identity" },
+  ],
+  work({ inputs, climate }, { trace, note, system }) {
+    const admitted = admitClimate(climate, system);
+    const found = yearOf(inputs, admitted, undefined, trace);
+    note(yearFacts(found, admitted.monthly));
+    return yearRows(found);
+  },
+});

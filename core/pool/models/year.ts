@@ -1,0 +1,122 @@
+/**
+ * The year of a pool: left to itself and held by a back-up heater, each without and with the air conditioner's heat. Four
+ * pools in the same weather, hour by hour, each begun so that its year repeats.
+ */
+import { silent, type Trace } from "../../kernel/steps";
+import type { Climate } from "../climate";
+import { repeatingYear, type PoolRun, type PoolYear } from "./yearPool";
+import { yearSurface, type Weather, type YearSurface } from "./yearSurface";
+import { heldExactly, totalOf, type Held } from "./yearTerms";
+import {
+  backUpOf,
+  capacityOf,
+  checkYearInputs,
+  machineThroughYear,
+  onPoolOf,
+  pumpOf,
+  siteOf,
+  yearPoolOf,
+  type YearInputs,
+} from "./yearSetUp";
+import type { Machine } from "./yearMachine";
+import { weatherOf } from "./yearWeather";
+
+export interface Pair {
+  readonly without: PoolYear;
+  readonly with: PoolYear;
+}
+
+export interface Year {
+  readonly inputs: YearInputs;
+  readonly weather: Weather;
+  readonly surface: YearSurface;
+  readonly machine: Machine | undefined;
+  /** Left to itself, and held at the set point through the season. */
+  readonly free: Pair;
+  readonly held: Pair;
+  /** Kept at exactly the set point: the month's balance. */
+  readonly balance: Held;
+}
+
+const FREEZING = 273.15;
+
+/** Ends of an earlier year, to begin near: free without and with, held without and with, K. */
+export type Begin = readonly [number, number, number, number];
+
+export const beginOf = ({ free, held }: Year): Begin => [
+  free.without.end.temperature,
+  free.with.end.temperature,
+  held.without.end.temperature,
+  held.with.end.temperature,
+];
+
+const beginFrom = (inputs: YearInputs, weather: Weather): Begin => {
+  const air = Math.max(FREEZING + 1, totalOf(weather.air) / weather.hours);
+  return [air, air, inputs.setPoint, inputs.setPoint];
+};
+
+const pairOf = (run: PoolRun, recovery: PoolRun["recovery"], begin: readonly [number, number]): Pair => {
+  const without = repeatingYear(run, begin[0]);
+  return { without, with: recovery ? repeatingYear({ ...run, recovery }, begin[1]) : without };
+};
+
+export const yearOf = (inputs: YearInputs, climate: Climate, begin?: Begin, trace: Trace = silent): Year => {
+  checkYearInputs(inputs);
+  const weather = weatherOf(climate, siteOf(inputs));
+  const surface = yearSurface(yearPoolOf(inputs, weather), weather);
+  const onPool = onPoolOf(inputs);
+  const machine = machineThroughYear(inputs, weather, onPool);
+  const run: PoolRun = {
+    surface,
+    area: inputs.poolArea,
+    capacity: capacityOf(inputs),
+    pump: pumpOf(inputs),
+    machine,
+    recovery: undefined,
+    backUp: undefined,
+    freezing: FREEZING,
+  };
+  const { highLimit: limit, deadBand: band, leastTime, pumpOnCall: onCall } = inputs;
+  const recovery = onPool && { limit, band, leastTime, onCall };
+  const [a, b, c, d] = begin ?? beginFrom(inputs, weather);
+  const free = pairOf(run, recovery, [a, b]);
+  const held = pairOf({ ...run, backUp: backUpOf(inputs) }, recovery, [c, d]);
+  const year = { inputs, weather, surface, machine, free, held, balance: heldExactly(surface, inputs.setPoint) };
+  if (trace.on) tell(year, trace);
+  return year;
+};
+
+/** The hours as series: no hour is written out. */
+const tell = ({ inputs, weather, surface, machine, free, held }: Year, trace: Trace): void => {
+  const series = (title: string, of: string, kind: "temperature" | "irradiance" | "heat rate", values: Float64Array) =>
+    trace.series({ title, of, kind, values });
+  trace.within("Weather", () => {
+    series("Air", "hours", "temperature", weather.air);
+    series("Sun on a level surface", "hours", "irradiance", weather.sun);
+    series("Sun absorbed", "hours", "irradiance", surface.sun);
+  });
+  trace.within("Pool", () => {
+    series("Left to itself, without recovery", "hours", "temperature", free.without.temperature);
+    series("Left to itself, with recovery", "hours", "temperature", free.with.temperature);
+    series("Back-up heat without recovery", "hours", "heat rate", held.without.backUp);
+    series("Back-up heat with recovery", "hours", "heat rate", held.with.backUp);
+  });
+  if (machine)
+    trace.within("Air conditioner", () => {
+      series("Cooling load", "hours", "heat rate", machine.load);
+      series("Heat to the pool", "hours", "heat rate", free.with.taken);
+      series("Heat outdoors", "hours", "heat rate", free.with.outdoors);
+    });
+  trace.remark(
+    `Each hour is one step, solved exactly for losses that are a straight line about the hour's first temperature; ${free.with.subSteps + held.with.subSteps} further steps where that or the valve asked for them. ${inputs.evaporationMethod} for evaporation.`,
+  );
+};
+
+/** Gains less losses less what the water stored, over the sum of all losses: 0 but for rounding. */
+export const imbalance = ({ sums, start, end }: PoolYear, capacity: number): number => {
+  const { evaporation, convection, radiation, ground, makeUp, sun, pumpHeat, taken, backUp } = sums;
+  const lost = [evaporation, convection, radiation, ground, makeUp].reduce((sum, each) => sum + totalOf(each), 0);
+  const gained = [sun, pumpHeat, taken, backUp].reduce((sum, each) => sum + totalOf(each), 0);
+  const stored = (end.temperature - start.temperature) * capacity - (end.ice - start.ice);
+  return (gained - lost - stored) / Math.max(1, Math.abs(gained), Math.abs(lost));
+};

@@ -1,0 +1,69 @@
+/** What the cautions of the year ask for. */
+import type { Year } from "./year";
+import { totalOf } from "./yearTerms";
+
+const [CURVE_FROM, CURVE_TO] = [291.483, 319.261];
+
+const beyondCurve = ({ machine, weather }: Year): number => {
+  let time = 0;
+  for (let hour = 0; hour < weather.hours; hour++) {
+    const T = weather.air[hour] ?? 0;
+    if ((machine?.load[hour] ?? 0) > 0 && (T < CURVE_FROM || T > CURVE_TO)) time += 3600;
+  }
+  return time;
+};
+
+export const YEAR_FACTS = {
+  poolTemperature: "temperature",
+  evaporationBy: "word",
+  lossEstimated: "yes/no",
+  coverKind: "word",
+  sentOutdoors: "fraction",
+  timeAtLimit: "time",
+  limit: "temperature",
+  usefulOfNeed: "fraction",
+  usefulOfTaken: "fraction",
+  stillNeeded: "heat",
+  frozenTime: "time",
+  recovers: "yes/no",
+  monthlyRows: "yes/no",
+  beyondCurveTime: "time",
+  notMetShare: "fraction",
+  pumpBeyond: "electric energy",
+  electricitySaved: "electric energy",
+} as const;
+
+/** Facts about recovery; none where there is no exchanger. */
+const recoveryFacts = ({ inputs, free, held }: Year) => {
+  const need = totalOf(held.without.sums.backUp);
+  const saved = need - totalOf(held.with.sums.backUp);
+  const { sums } = free.with;
+  return {
+    sentOutdoors: 1 - (inputs.poolArea * totalOf(sums.taken)) / Math.max(1, totalOf(sums.rejected)),
+    timeAtLimit: totalOf(sums.outdoorTime),
+    limit: inputs.highLimit,
+    usefulOfTaken: saved / Math.max(1, totalOf(held.with.sums.taken)),
+    pumpBeyond: totalOf(sums.extraPump),
+    electricitySaved: totalOf(free.without.sums.electricity) - totalOf(sums.electricity),
+    ...(need > 0 ? { usefulOfNeed: saved / need } : {}),
+  };
+};
+
+export const yearFacts = (year: Year, monthlyRows: boolean) => {
+  const { inputs, machine, free, held } = year;
+  const recovers = machine?.onPool !== undefined;
+  const load = machine ? 3600 * totalOf(machine.load) : 0;
+  return {
+    poolTemperature: Math.max(...free.with.highest),
+    evaporationBy: inputs.evaporationMethod,
+    lossEstimated: true,
+    coverKind: inputs.cover,
+    stillNeeded: inputs.poolArea * totalOf(held.with.sums.backUp),
+    frozenTime: totalOf(free.with.sums.frozen),
+    recovers,
+    monthlyRows,
+    beyondCurveTime: beyondCurve(year),
+    notMetShare: load > 0 ? totalOf(free.with.sums.unmet) / load : 0,
+    ...(recovers ? recoveryFacts(year) : {}),
+  };
+};

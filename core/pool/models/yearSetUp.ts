@@ -1,0 +1,189 @@
+/** From the input block of the year to its models. */
+import { mend, outside } from "../../kernel/fault";
+import type { ValueOf } from "../../kernel/argument";
+import { densityOfWater, heatCapacityOfWater } from "../../water/equations";
+import { us } from "../../kernel/quantity";
+import { told } from "../../numeric/told";
+import { POOL_DENSITY, POOL_HEAT_CAPACITY } from "../equations";
+import type { YEAR_INPUTS } from "../yearInputs";
+import { checkActivity } from "./evaporation";
+import {
+  coolingAtDesign,
+  compressorOf,
+  onPoolCurve,
+  yearMachine,
+  type Machine,
+  type OnPool,
+  type PoolExchanger,
+  type Rating,
+} from "./yearMachine";
+import type { PoolRun, Pump } from "./yearPool";
+import type { Weather, YearPool } from "./yearSurface";
+import type { Site } from "./yearWeather";
+
+export type YearInputs = ValueOf<typeof YEAR_INPUTS>;
+
+const DAY = 86_400;
+const SUPERHEAT = us("temperature difference", 10);
+const SUBCOOLING = us("temperature difference", 10);
+const USUAL_RISE = us("temperature difference", 10);
+const LEAST_SPAN = us("temperature difference", 5);
+
+/** Refuses entries that don't go together. */
+export const checkYearInputs = (inputs: YearInputs): void => {
+  checkActivity(inputs.evaporationMethod, inputs.activity);
+  if (inputs.lossMethod === "surface rule" && inputs.cover !== "none")
+    throw mend('inputs: cover: the surface rule knows no cover: use loss method "parts"');
+  if (inputs.ratedCooling !== undefined && inputs.ratedPower === undefined)
+    throw mend('inputs: the label "rated power" is missing or blank: it is needed with rated cooling');
+  if (inputs.ratedCooling === undefined && inputs.exchangerUA !== undefined)
+    throw mend('inputs: the label "rated cooling" is missing or blank: an exchanger needs an air conditioner');
+  const span = inputs.designOutdoor - inputs.balanceOutdoor;
+  if (span < LEAST_SPAN - 1e-9)
+    throw mend(
+      `inputs: design outdoor must lie at least ${told("temperature difference", LEAST_SPAN)} above balance outdoor, got ${told("temperature", inputs.designOutdoor)} over ${told("temperature", inputs.balanceOutdoor)}`,
+    );
+  if (inputs.backUpSource !== "none" && inputs.highLimit < inputs.setPoint)
+    throw mend(
+      `inputs: high limit must be at least the set point, ${told("temperature", inputs.setPoint)}, got ${told("temperature", inputs.highLimit)}`,
+    );
+};
+
+export const siteOf = (inputs: YearInputs): Site => ({
+  latitude: inputs.latitude === undefined ? undefined : (inputs.latitude * Math.PI) / 180,
+  altitude: inputs.altitude,
+  shelter: inputs.shelter,
+  windAtWater: inputs.windAtWater,
+  mains: inputs.mainsTemperature,
+});
+
+const meanOf = (values: Float64Array): number => values.reduce((sum, value) => sum + value, 0) / values.length;
+
+export const yearPoolOf = (inputs: YearInputs, weather: Weather): YearPool => {
+  const perArea = POOL_DENSITY / DAY / inputs.poolArea;
+  const rain = (inputs.rain * POOL_DENSITY) / DAY;
+  const coverHours = inputs.coverHours ?? DAY / 2;
+  return {
+    surface: {
+      method: inputs.evaporationMethod,
+      activity: inputs.activity,
+      convection: inputs.convectionMethod,
+      hiddenSky: inputs.hiddenSky,
+    },
+    area: inputs.poolArea,
+    depth: inputs.waterDepth,
+    rule: inputs.lossMethod === "surface rule" ? inputs.surfaceCoefficient : undefined,
+    cover: {
+      kind: inputs.cover,
+      hours: coverHours / 3600,
+      covered: inputs.coveredShare,
+      convectionCut: inputs.coverConvectionCut,
+      radiationCut: inputs.coverRadiationCut,
+    },
+    ground: {
+      coefficient: inputs.groundCoefficient,
+      temperature: inputs.groundTemperature ?? meanOf(weather.air),
+    },
+    water: { drawn: (inputs.splash + inputs.backwash + inputs.leak) * perArea - rain, rain },
+    sunShare: inputs.sunShare,
+    shading: inputs.shading,
+  };
+};
+
+/** Part of each clock hour between a start and an end some hours later, through midnight. */
+export const scheduleOf = (start: number, hours: number): Float64Array =>
+  Float64Array.from({ length: 24 }, (_, hour) => {
+    const overlap = (from: number): number => Math.max(0, Math.min(hour + 1, from + hours) - Math.max(hour, from));
+    return Math.min(1, overlap(start) + overlap(start - 24));
+  });
+
+export const pumpOf = (inputs: YearInputs): Pump => ({
+  schedule: scheduleOf(inputs.pumpStart, inputs.pumpHours / 3600),
+  power: inputs.pumpPower,
+  heat: inputs.pumpPower * inputs.pumpHeatShare,
+});
+
+export const ratingOf = (inputs: YearInputs): Rating | undefined => {
+  const { ratedCooling, ratedPower } = inputs;
+  if (ratedCooling === undefined || ratedPower === undefined) return undefined;
+  const fans = inputs.outdoorFan + inputs.indoorFan;
+  if (!(fans < ratedPower))
+    throw mend(
+      `inputs: both fans must take less than rated power, ${told("electric power", ratedPower)}, got ${told("electric power", fans)}`,
+    );
+  return {
+    cooling: ratedCooling,
+    power: ratedPower,
+    outdoorFan: inputs.outdoorFan,
+    indoorFan: inputs.indoorFan,
+    refrigerant: inputs.refrigerant,
+    evaporating: inputs.ratedEvaporating,
+    condensing: inputs.ratedCondensing,
+    wetBulb: inputs.indoorWetBulb,
+    superheat: SUPERHEAT,
+    subcooling: SUBCOOLING,
+  };
+};
+
+export const exchangerOf = (inputs: YearInputs, rating: Rating): PoolExchanger | undefined => {
+  if (inputs.exchangerUA === undefined) return undefined;
+  const heat = rating.cooling + rating.power - rating.outdoorFan;
+  const byRise = heat / (densityOfWater.code({ T: 300 }) * heatCapacityOfWater.code({ T: 300 }) * USUAL_RISE);
+  return {
+    ua: inputs.exchangerUA,
+    waterFlow: inputs.waterFlow ?? byRise,
+    leastCondensing: inputs.leastCondensing,
+  };
+};
+
+/** The machine on the pool; depends on the rating, the exchanger and the limit only. */
+export const onPoolOf = (inputs: YearInputs): OnPool | undefined => {
+  const rating = ratingOf(inputs);
+  const exchanger = rating && exchangerOf(inputs, rating);
+  if (!rating || !exchanger) return undefined;
+  const warmest = Math.max(inputs.highLimit, inputs.setPoint) + 1;
+  const curve = onPoolCurve(compressorOf(rating), exchanger, rating, warmest);
+  const highest = curve.condensing.at(-1) ?? 0;
+  if (highest > GREATEST_CONDENSING)
+    throw outside(
+      `inputs: with water of ${told("temperature", warmest)} condensing would reach ${told("temperature", highest)}, above ${told("temperature", GREATEST_CONDENSING)}: exchanger UA or water flow is too small for this machine`,
+    );
+  return curve;
+};
+
+/** Comfort machines are cut out by pressure near here. */
+const GREATEST_CONDENSING = us("temperature", 155);
+
+export const machineThroughYear = (
+  inputs: YearInputs,
+  weather: Weather,
+  onPool: OnPool | undefined,
+): Machine | undefined => {
+  const rating = ratingOf(inputs);
+  if (!rating) return undefined;
+  const load = {
+    balance: inputs.balanceOutdoor,
+    designOutdoor: inputs.designOutdoor,
+    design: inputs.designLoad ?? coolingAtDesign(rating, inputs.designOutdoor),
+    aperture: inputs.solarAperture,
+  };
+  return yearMachine(rating, load, inputs.cyclingLoss, weather, onPool);
+};
+
+/** Whether each month, 0 to 11, lies in the season, which may run through New Year. */
+export const seasonOf = ({ seasonStart, seasonEnd }: YearInputs): readonly boolean[] =>
+  Array.from({ length: 12 }, (_, i) => {
+    const month = i + 1;
+    return seasonStart <= seasonEnd
+      ? month >= seasonStart && month <= seasonEnd
+      : month >= seasonStart || month <= seasonEnd;
+  });
+
+/** J/(m²·K) of the water below a square metre of surface. */
+export const capacityOf = ({ waterDepth }: YearInputs): number => POOL_HEAT_CAPACITY * waterDepth;
+
+export const backUpOf = (inputs: YearInputs): NonNullable<PoolRun["backUp"]> => ({
+  set: inputs.setPoint,
+  most: inputs.backUpCapacity === undefined ? Number.MAX_VALUE : inputs.backUpCapacity / inputs.poolArea,
+  months: seasonOf(inputs),
+});
