@@ -8,6 +8,7 @@ import { isOutcomeFault, type RawValue } from "../../workbook/values";
 import type { Desk } from "../desk";
 import { h, type Child } from "../elements";
 import { explainedArguments, readArguments } from "./arguments";
+import { picturesBox } from "./pictures";
 import { faultText, resultOf } from "./result";
 import { severityClass, severityMark } from "./severity";
 import { workingOf } from "./steps";
@@ -39,12 +40,19 @@ const working = (desk: Desk, { steps, system }: Explanation, key: string): HTMLE
     workingOf(desk, steps, system),
   );
 
-const explained = (desk: Desk, explanation: Explanation, { args }: ReadCall, key: string): readonly Child[] => {
+const explained = (
+  desk: Desk,
+  explanation: Explanation,
+  { args }: ReadCall,
+  values: readonly RawValue[],
+  key: string,
+): readonly Child[] => {
   const { definition, out, steps, system } = explanation;
   const refused = isFault(out) && steps.length === 0;
   return [
     resultOf(definition, out, system),
     cautionList(explanation),
+    isFault(out) ? undefined : picturesBox(definition.id, values, key),
     refused ? readArguments(definition, args) : explainedArguments(explanation.args),
     refused ? undefined : working(desk, explanation, key),
   ];
@@ -72,7 +80,9 @@ export function callSection(desk: Desk, call: ReadCall, key: string): HTMLElemen
     { class: "card call" },
     h("h3", { class: "function-name" }, h("span", {}, `${NAMESPACE}.`, h("wbr"), call.id)),
     h("p", {}, definition.summary, " ", helpLink(call.id, key)),
-    explanation === undefined ? unexplained(definition, call) : explained(desk, explanation, call, key),
+    explanation === undefined || values === undefined
+      ? unexplained(definition, call)
+      : explained(desk, explanation, call, values, key),
   );
 }
 
