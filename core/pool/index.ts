@@ -2,8 +2,10 @@ import { catalogueOf } from "../kernel/catalogue";
 import { area } from "./functions/area";
 import { evaporation } from "./functions/evaporation";
 import { heat } from "./functions/heat";
+import { hours } from "./functions/hours";
 import { losses } from "./functions/losses";
 import { settles } from "./functions/settles";
+import { spread } from "./functions/spread";
 import { surfaceLoss } from "./functions/surfaceLoss";
 import { turnover } from "./functions/turnover";
 import { volume } from "./functions/volume";
@@ -23,4 +25,6 @@ export const pool = catalogueOf([
   settles,
   turnover,
   year,
+  spread,
+  hours,
 ]);
