@@ -41,11 +41,12 @@ export interface CoilRating {
 const SHAH_1979_TO = 0.44;
 
 /** Prandtl number of the leaving liquid at the wall, taken at the mean of liquid and water. */
-const wallPrandtl = (fluid: Fluid, found: Matched): number => {
+const wallPrandtl = (fluid: Fluid, found: Matched, trace: Trace): number => {
   const zone = found.zones.subcooling;
   if (!zone) return Number.NaN;
   const T = (zone.refrigerantIn + zone.refrigerantOut + zone.waterIn + zone.waterOut) / 4;
-  return prandtlOf(propertiesOf(fluid, singlePhase(fluid, found.curve.pressure, T, "liquid")));
+  const liquid = singlePhase(fluid, found.curve.pressure, T, "liquid");
+  return prandtlOf(propertiesOf(fluid, liquid, "liquid at the wall", trace), trace);
 };
 
 const filmOf = (
@@ -57,7 +58,7 @@ const filmOf = (
   trace: Trace,
 ): number => {
   if (name === "desuperheating") return insideFilm(tube, gas, condensing.flow, undefined, trace);
-  if (name === "subcooling") return insideFilm(tube, liquid, condensing.flow, wallPrandtl(fluid, found), trace);
+  if (name === "subcooling") return insideFilm(tube, liquid, condensing.flow, wallPrandtl(fluid, found, trace), trace);
   trace.remark("Condensing: relation of a straight horizontal tube; in a coil the film is rather thinner.");
   if (trace.on && condensing.fluid.reducedPressure <= SHAH_1979_TO)
     trace.within("Shah 1979 beside it, half condensed", () => shah1979(condensing, 0.5, trace));
@@ -97,7 +98,7 @@ export const rateCoil = (
   const { tubes, outsideDiameter, wall, tubeLength } = coil;
   const bore = trace.step(insideDiameter, { Do: outsideDiameter, w: wall });
   const flow = found.massFlow / tubes;
-  const inside = insideOf(fluid, found, bore, flow);
+  const inside = trace.within("Refrigerant inside", () => insideOf(fluid, found, bore, flow, trace));
   const tube: Tube = { bore, length: tubeLength, coilDiameter: coil.coilDiameter };
   const { total, curve } = found;
   const shell = trace.within("Shell", () => shellSide(coil, waterFlow, (total.waterIn + total.waterOut) / 2, trace));

@@ -1,10 +1,13 @@
 /** The refrigerant inside a coil: properties, friction drop and mass held. */
-import type { Trace } from "../../kernel/steps";
+import type { KindName } from "../../kernel/quantity";
+import type { Source } from "../../kernel/reference";
+import type { Shown, Trace } from "../../kernel/steps";
 import type { PhaseState } from "../../refrigerant/helmholtz/substance";
 import type { Fluid } from "../../refrigerant/models/refrigerant";
 import { singlePhase } from "../../refrigerant/models/state";
 import { conductivity, viscosity } from "../../refrigerant/models/transport/transport";
 import { us } from "../../kernel/quantity";
+import { equationSource } from "../../refrigerant/sources";
 import type { CoilZone } from "./coilZone";
 import type { CondensingFlow } from "./condensingFilm";
 import type { PhaseProperties, Tube } from "./fluid";
@@ -14,13 +17,24 @@ import type { Matched, ZoneName } from "./zones";
 
 const GLIDE_THAT_MATTERS = us("temperature difference", 1);
 
-/** One phase at its state. */
-export const propertiesOf = (fluid: Fluid, { phase, temperature, density, cp }: PhaseState): PhaseProperties => ({
-  rho: density,
-  cp,
-  mu: viscosity(fluid, { phase, temperature, density }).value,
-  k: conductivity(fluid, { phase, temperature, density }).value,
-});
+const shown = (value: number, kind: KindName): Shown => ({ value, kind });
+
+/** One phase at its state; the working lists the four properties under `name`. */
+export const propertiesOf = (fluid: Fluid, state: PhaseState, name: string, trace: Trace): PhaseProperties => {
+  const { phase, temperature, density, cp } = state;
+  const mu = viscosity(fluid, { phase, temperature, density });
+  const k = conductivity(fluid, { phase, temperature, density });
+  if (trace.on) {
+    const at = { pressure: shown(state.pressure, "pressure"), temperature: shown(temperature, "temperature") };
+    const tell = (property: string, gives: Shown, source: Source): void =>
+      trace.property({ substance: fluid.name, property: `${property}, ${name}`, at, gives, source });
+    tell("density", shown(density, "density"), equationSource(fluid));
+    tell("heat capacity", shown(cp, "heat capacity"), equationSource(fluid));
+    tell("viscosity", shown(mu.value, "viscosity"), mu.source);
+    tell("conductivity", shown(k.value, "conductivity"), k.source);
+  }
+  return { rho: density, cp, mu: mu.value, k: k.value };
+};
 
 /** The state halfway along a zone. */
 const middle = (fluid: Fluid, { curve }: Matched, from: number, to: number, phase: "vapour" | "liquid"): PhaseState =>
@@ -33,19 +47,24 @@ export interface Inside {
   readonly condensing: CondensingFlow;
 }
 
-export const insideOf = (fluid: Fluid, found: Matched, bore: number, flow: number): Inside => {
+export const insideOf = (fluid: Fluid, found: Matched, bore: number, flow: number, trace: Trace): Inside => {
   const { curve, water } = found;
   const { dew, bubble } = curve;
   const glide = dew.temperature - bubble.temperature;
   return {
-    gas: propertiesOf(fluid, middle(fluid, found, 0, curve.dewAt, "vapour")),
-    liquid: propertiesOf(fluid, middle(fluid, found, curve.bubbleAt, water.length - 1, "liquid")),
+    gas: propertiesOf(fluid, middle(fluid, found, 0, curve.dewAt, "vapour"), "gas", trace),
+    liquid: propertiesOf(
+      fluid,
+      middle(fluid, found, curve.bubbleAt, water.length - 1, "liquid"),
+      "leaving liquid",
+      trace,
+    ),
     condensing: {
       bore,
       flow,
       fluid: {
-        liquid: propertiesOf(fluid, bubble),
-        vapour: propertiesOf(fluid, dew),
+        liquid: propertiesOf(fluid, bubble, "saturated liquid", trace),
+        vapour: propertiesOf(fluid, dew, "saturated vapour", trace),
         reducedPressure: curve.pressure / fluid.critical.pressure,
       },
       ...(glide > GLIDE_THAT_MATTERS && { glide: { temperature: glide, heat: dew.enthalpy - bubble.enthalpy } }),

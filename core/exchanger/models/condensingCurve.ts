@@ -13,6 +13,9 @@ export const SLICES = { desuperheating: 8, condensing: 24, subcooling: 4 } as co
 /** Below this glide, K, temperature is taken as linear in enthalpy between bubble and dew: within 0.005 K. */
 const SMALL_GLIDE = 0.15;
 
+/** K within which gas counts as saturated: pressure and temperature turn into each other with rounding. */
+const ON_THE_LINE = 1e-6;
+
 export interface CondensingCurve {
   readonly pressure: number;
   /** The gas as it enters, its dew point, its bubble point, the liquid as it leaves. */
@@ -38,11 +41,11 @@ const inletState = (fluid: Fluid, dew: PhaseState, inlet: Inlet): PhaseState => 
     return inlet.enthalpy === dew.enthalpy ? dew : alongIsobar(fluid, dew, inlet.enthalpy, "enthalpy");
   }
   const T = inlet.temperature;
-  if (T < dew.temperature)
+  if (T < dew.temperature - ON_THE_LINE)
     throw outside(
       `dischargeTemperature: at least condensing (${told("temperature", dew.temperature)}), or the gas is wet, got ${told("temperature", T)}`,
     );
-  if (T === dew.temperature) return dew;
+  if (T <= dew.temperature + ON_THE_LINE) return dew;
   checkRange(fluid, dew.pressure, T);
   return singlePhase(fluid, dew.pressure, T, "vapour");
 };
