@@ -1,13 +1,17 @@
 /** Draws a picture as SVG. Colours come from the stylesheet by name, so that they follow light, dark and forced colours. */
 import { axisX, axisY, barY, dot, gridX, gridY, line, plot, ruleY, text, type Markish } from "@observablehq/plot";
-import type { Axis, Curve, Picture, Point, Stack, Tone } from "./picture";
+import type { Axis, Curve, Mark, Picture, Point, Stack, Tone } from "./picture";
 
 const toneOf = (tone: Tone): string => `var(--picture-${tone})`;
 const INK = "currentColor";
-const GRID = "var(--picture-grid)";
+const GROUND = "var(--picture-ground)";
+const DASHES = "6 3";
 
 const HEIGHT = 260;
 const TEXT_SIZE = 11;
+/** Room that a number along the x axis takes, in pixels. */
+const TICK_ROOM = 75;
+const MARGIN = { marginLeft: 58, marginRight: 16, marginTop: 36, marginBottom: 40 };
 
 const across = ([x]: Point): number => x;
 const up = ([, y]: Point): number => y;
@@ -18,33 +22,16 @@ const curveMark = ({ points, tone, dashed }: Curve): Markish =>
     y: up,
     stroke: toneOf(tone),
     strokeWidth: tone === "outline" ? 1.25 : 2,
-    ...(dashed === true && { strokeDasharray: "6 3" }),
-  });
-
-/** The point of a curve at which its name stands: a third of the way for lines, so that names don't meet at the ends. */
-const namePlace = ({ points }: Curve, share: number): Point => points[Math.floor(points.length * share)] ?? [0, 0];
-
-const halo = { stroke: "var(--picture-ground)", strokeWidth: 4, fontSize: TEXT_SIZE } as const;
-
-const nameMark = (curve: Curve, place: number): Markish =>
-  text([namePlace(curve, 0.4 + 0.15 * (place % 2))], {
-    x: across,
-    y: up,
-    text: () => curve.name,
-    fill: toneOf(curve.tone),
-    dy: place % 2 === 0 ? -9 : 11,
-    ...halo,
+    ...(dashed === true && { strokeDasharray: DASHES }),
   });
 
 const stretchMarks = ({ stretches = [] }: Picture): readonly Markish[] => {
   const widest = Math.max(0, ...stretches.map(({ to }) => to));
   // A narrow stretch has no room for its name: the table has it.
   const named = stretches.filter(({ from, to }) => to - from > widest * 0.15);
+  const places = stretches.slice(1).map(({ from }) => from);
   return [
-    gridX(
-      stretches.slice(1).map(({ from }) => from),
-      { stroke: INK, strokeOpacity: 0.6, strokeDasharray: "2 3" },
-    ),
+    gridX(places, { stroke: INK, strokeOpacity: 0.6, strokeDasharray: "2 3" }),
     text(named, {
       x: ({ from, to }: { from: number; to: number }) => (from + to) / 2,
       text: "label",
@@ -56,39 +43,40 @@ const stretchMarks = ({ stretches = [] }: Picture): readonly Markish[] => {
   ];
 };
 
-const markMarks = ({ marks = [] }: Picture): readonly Markish[] => {
-  const place = { x: ({ at }: { at: Point }) => at[0], y: ({ at }: { at: Point }) => at[1] };
+/** Words stand to the right of their points, in the right part of the picture to the left. */
+const markMarks = ({ marks = [], curves }: Picture): readonly Markish[] => {
+  const all = curves.flatMap(({ points }) => points.map(across));
+  const middle = (Math.min(...all) + 2 * Math.max(...all)) / 3;
+  const isRight = ({ at, label }: Mark): boolean => at[0] > middle && label.length > 2;
+  const place = { x: ({ at }: Mark) => at[0], y: ({ at }: Mark) => at[1] };
+  const look = { ...place, text: "label", fill: INK, stroke: GROUND, strokeWidth: 4, fontSize: TEXT_SIZE };
+  const right = marks.filter(isRight);
+  const left = marks.filter((mark) => !isRight(mark));
   return [
     dot(marks, { ...place, fill: INK, r: 3 }),
-    text(marks, { ...place, text: "label", fill: INK, dy: 12, dx: 8, textAnchor: "start", ...halo }),
+    text(left, { ...look, dx: 8, dy: 12, textAnchor: "start" }),
+    text(right, { ...look, dx: -6, dy: -12, textAnchor: "end" }),
   ];
 };
 
 interface Bar {
   readonly name: string;
-  readonly value: number;
+  readonly from: number;
+  readonly to: number;
 }
-
-const stackMarks = ({ stacks = [], x }: Picture): readonly Markish[] =>
-  stacks.map((stack, place) =>
-    barY(
-      (x.names ?? []).map((name, at): Bar & { readonly base: number } => ({
-        name,
-        value: stack.values[at] ?? 0,
-        base: below(stacks, place, at),
-      })),
-      {
-        x: "name",
-        y1: "base",
-        y2: ({ base, value }: { base: number; value: number }) => base + value,
-        fill: toneOf(stack.tone),
-        stroke: "var(--picture-ground)",
-      },
-    ),
-  );
 
 const below = (stacks: readonly Stack[], place: number, at: number): number =>
   stacks.slice(0, place).reduce((sum, { values }) => sum + (values[at] ?? 0), 0);
+
+const stackMarks = ({ stacks = [], x: { names = [] } }: Picture): readonly Markish[] =>
+  stacks.map(({ tone, values }, place) => {
+    const bars = names.map((name, at): Bar => {
+      const from = below(stacks, place, at);
+      return { name, from, to: from + (values[at] ?? 0) };
+    });
+    // A pattern of gaps tells the stacks apart where colours don't.
+    return barY(bars, { x: "name", y1: "from", y2: "to", fill: toneOf(tone), stroke: GROUND, inset: place * 0.75 });
+  });
 
 const levelMarks = ({ levels = [] }: Picture): readonly Markish[] =>
   levels.flatMap(({ at, label }) => [
@@ -96,63 +84,63 @@ const levelMarks = ({ levels = [] }: Picture): readonly Markish[] =>
     text([label], {
       y: () => at,
       frameAnchor: "left",
+      textAnchor: "start",
       text: (each: string) => each,
       fill: INK,
-      dx: 34,
+      stroke: GROUND,
+      strokeWidth: 4,
+      fontSize: TEXT_SIZE,
+      dx: 4,
       dy: -8,
-      ...halo,
     }),
   ]);
-
-const isBanded = ({ stacks = [] }: Picture): boolean => stacks.length > 0;
-
-const axisMarks = (picture: Picture): readonly Markish[] => {
-  const { x, y } = picture;
-  const style = { fontSize: TEXT_SIZE, color: INK, tickSize: 4 } as const;
-  const along = x.names !== undefined && !isBanded(picture) ? { ticks: x.names.map((_, at) => at) } : { ticks: 5 };
-  return [
-    gridY({ stroke: GRID, strokeOpacity: 1, ticks: 5 }),
-    axisX({
-      ...style,
-      ...(isBanded(picture) ? {} : along),
-      label: x.label,
-      labelAnchor: "center",
-      labelArrow: "none",
-      ...(x.names !== undefined && !isBanded(picture) && { tickFormat: (at: number) => x.names?.[at] ?? "" }),
-    }),
-    axisY({ ...style, ticks: 5, label: y.label, labelArrow: "none", tickFormat: tickText(y) }),
-  ];
-};
 
 const tickText = ({ log }: Axis): ((value: number) => string) =>
   log === true ? (value) => String(value) : (value) => value.toLocaleString("en-US");
 
+const style = { fontSize: TEXT_SIZE, color: INK, tickSize: 4, labelArrow: "none" } as const;
+
+/** The axis below: numbers as many as have room, or texts of its own. */
+const axisBelow = ({ x }: Picture, width: number): Markish => {
+  const label = { ...style, label: x.label, labelAnchor: "center" } as const;
+  if (x.names !== undefined) return axisX(label);
+  const { ticks } = x;
+  if (ticks === undefined) {
+    const room = Math.floor((width - MARGIN.marginLeft) / TICK_ROOM);
+    return axisX({ ...label, ticks: Math.max(2, room), tickFormat: tickText(x) });
+  }
+  const texts = new Map(ticks.map(({ at, text: own }) => [at, own]));
+  return axisX(
+    ticks.map(({ at }) => at),
+    { ...label, tickFormat: (at: number) => texts.get(at) ?? "" },
+  );
+};
+
 /** The picture at a width in pixels. */
 export function drawn(picture: Picture, width: number): Element {
   const { curves, says, x, y } = picture;
-  const named = curves.filter(({ tone }) => tone !== "outline");
   const made = plot({
     width,
     height: HEIGHT,
-    marginLeft: 56,
-    marginRight: 16,
-    marginTop: 36,
-    marginBottom: 40,
+    ...MARGIN,
     ariaLabel: says,
-    x: { ...(isBanded(picture) ? { type: "band", domain: [...(x.names ?? [])] } : { nice: false, inset: 8 }) },
-    y: { ...(y.log === true && { type: "log" as const }), inset: 8 },
+    x: x.names === undefined ? { inset: 8 } : { type: "band", domain: [...x.names] },
+    y: y.log === true ? { type: "log", inset: 8 } : { inset: x.names === undefined ? 8 : 0 },
     marks: [
-      ...axisMarks(picture),
+      gridY({ stroke: "var(--picture-grid)", strokeOpacity: 1, ticks: 5 }),
+      axisBelow(picture, width),
+      axisY({ ...style, ticks: 5, label: y.label, tickFormat: tickText(y) }),
       ...stretchMarks(picture),
       ...stackMarks(picture),
       ...levelMarks(picture),
       ...curves.map(curveMark),
       ...markMarks(picture),
-      ...(named.length > 1 ? named.map(nameMark) : []),
     ],
   });
   // A style element is what the page's policy bars; the stylesheet says the same.
   made.querySelector("style")?.remove();
   made.setAttribute("role", "img");
+  // It is read out as one sentence: what stands inside says nothing more.
+  for (const part of made.querySelectorAll("[aria-label]")) part.removeAttribute("aria-label");
   return made;
 }

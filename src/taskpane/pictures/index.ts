@@ -3,12 +3,17 @@ import { admit } from "../../../core/kernel/evaluate";
 import type { System } from "../../../core/kernel/quantity";
 import type { NamedCycle } from "../../../core/cycle/models/traced";
 import { zonesOf, type DutyInputs } from "../../../core/exchanger/models/zonesTraced";
+import type { RawMatrix } from "../../../core/kernel/raw";
 import { silent } from "../../../core/kernel/steps";
+import { admitClimate } from "../../../core/pool/climate";
+import { yearOf } from "../../../core/pool/models/year";
+import type { YearInputs } from "../../../core/pool/models/yearSetUp";
 import { COMPILED } from "../../functions/compiled";
 import type { RawValue } from "../../workbook/values";
 import { balancePictures, type BalanceEntries } from "./balance";
 import { cyclePicture } from "./cycle";
 import type { Picture } from "./picture";
+import { yearPictures } from "./year";
 import { zonesPicture } from "./zones";
 
 export { drawn } from "./draw";
@@ -26,6 +31,8 @@ const PICTURES: Readonly<Record<string, (values: Values, system: System) => read
   "EXCHANGER.ZONES": alongZones,
   "EXCHANGER.COIL": alongZones,
   "EXCHANGER.BALANCE": ({ inputs }, system) => balancePictures(inputs as BalanceEntries, system),
+  "POOL.YEAR": ({ inputs, climate }, system) =>
+    yearPictures(yearOf(inputs as YearInputs, admitClimate(climate as RawMatrix, system)), system),
 };
 
 /** The functions that this script draws. */

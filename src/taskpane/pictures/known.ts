@@ -4,4 +4,5 @@ export const PICTURED: ReadonlySet<string> = new Set([
   "EXCHANGER.ZONES",
   "EXCHANGER.COIL",
   "EXCHANGER.BALANCE",
+  "POOL.YEAR",
 ]);

@@ -6,10 +6,17 @@ export type Tone = "first" | "second" | "third" | "outline";
 
 export type Point = readonly [x: number, y: number];
 
+export interface Tick {
+  readonly at: number;
+  readonly text: string;
+}
+
 export interface Axis {
   readonly label: string;
   readonly log?: true;
-  /** Names of places along the axis, from 0 on, in place of numbers. */
+  /** Texts at places of the axis, in place of numbers. */
+  readonly ticks?: readonly Tick[];
+  /** What stacks of bars stand on. */
   readonly names?: readonly string[];
 }
 

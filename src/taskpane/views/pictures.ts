@@ -37,6 +37,23 @@ const table = ({ head, rows, title }: Picture): HTMLElement =>
     ),
   );
 
+/** What the lines and bars mean: a sample of each beside its name. */
+function legend({ curves, stacks = [] }: Picture): HTMLElement | undefined {
+  const lines = curves.filter(({ tone }) => tone !== "outline");
+  const entries = [
+    ...lines.map(({ name, tone, dashed }) => ({ name, tone, look: dashed === true ? "dashed" : "line" })),
+    ...stacks.map(({ name, tone }) => ({ name, tone, look: "bar" })),
+  ];
+  if (entries.length < 2) return undefined;
+  return h(
+    "ul",
+    { class: "legend" },
+    entries.map(({ name, tone, look }) =>
+      h("li", {}, h("span", { class: `sample ${look} ${tone}`, "aria-hidden": "true" }), name),
+    ),
+  );
+}
+
 /** Draws again when the panel's width changes. */
 function canvas(picture: Picture, { drawn }: Drawing): HTMLElement {
   const box = h("div", { class: "picture" });
@@ -56,6 +73,7 @@ const figure = (picture: Picture, drawing: Drawing, key: string): HTMLElement =>
     "figure",
     {},
     h("figcaption", {}, picture.title),
+    legend(picture),
     canvas(picture, drawing),
     h(
       "details",

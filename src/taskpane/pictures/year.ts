@@ -1,0 +1,140 @@
+/** The pictures of a pool's year: temperatures, heat by month, and the usual day of a month. */
+import type { System } from "../../../core/kernel/quantity";
+import { DAYS } from "../../../core/aircon/models/fullLoadHours";
+import type { Year } from "../../../core/pool/models/year";
+import type { PoolYear } from "../../../core/pool/models/yearPool";
+import { MONTHS } from "../../../core/pool/models/yearRows";
+import { FIRST_DAY } from "../../../core/pool/models/yearSun";
+import { inUnit, printed, type Curve, type Picture, type Point } from "./picture";
+
+const DAY = 24;
+const HOUR = 3600;
+const HOURS = Array.from({ length: DAY }, (_, hour) => hour);
+
+type Hourly = Float64Array;
+
+const meanOf = (values: readonly number[]): number => values.reduce((sum, each) => sum + each, 0) / values.length;
+
+const firstHour = (month: number): number => DAY * (FIRST_DAY[month] ?? 0);
+const hoursIn = (month: number): number => DAY * (DAYS[month] ?? 0);
+const ofMonth = (hourly: Hourly, month: number): readonly number[] =>
+  Array.from(hourly.subarray(firstHour(month), firstHour(month) + hoursIn(month)));
+
+const sumOf = (hourly: Hourly, month: number): number => ofMonth(hourly, month).reduce((sum, each) => sum + each, 0);
+
+/** Means of the days of the year. */
+const daily = (hourly: Hourly): readonly number[] =>
+  Array.from({ length: Math.floor(hourly.length / DAY) }, (_, day) =>
+    meanOf(Array.from(hourly.subarray(DAY * day, DAY * (day + 1)))),
+  );
+
+/** Means of a month's hours of the day. */
+const usualDay = (hourly: Hourly, month: number): readonly number[] => {
+  const values = ofMonth(hourly, month);
+  return HOURS.map((hour) => meanOf(values.filter((_, at) => at % DAY === hour)));
+};
+
+const points = (values: readonly number[], of: (base: number) => number): readonly Point[] =>
+  values.map((value, at): Point => [at, of(value)]);
+
+/** Daily means of the pool left to itself, with the set point. */
+export const temperaturePicture = ({ inputs, free, machine }: Year, system: System): Picture => {
+  const temperature = inUnit("temperature", system);
+  const line = (name: string, pool: PoolYear, look: Pick<Curve, "tone" | "dashed">): Curve => ({
+    name,
+    ...look,
+    points: points(daily(pool.temperature), temperature.of),
+  });
+  const means = (pool: PoolYear): readonly number[] =>
+    MONTHS.map((_, month) => printed(temperature.of(meanOf(ofMonth(pool.temperature, month)))));
+  const pairs = [["without recovery", free.without] as const];
+  const all = machine === undefined ? pairs : [...pairs, ["with recovery", free.with] as const];
+  const columns = all.map(([name, pool]) => [name, means(pool)] as const);
+  const span = columns.map(
+    ([name, each]) => `${name} ${String(Math.min(...each))} to ${String(Math.max(...each))} ${temperature.unit}`,
+  );
+  const set = `${String(printed(temperature.of(inputs.setPoint)))} ${temperature.unit}`;
+  return {
+    title: "Pool temperature through the year, left to itself",
+    says: `Daily means of the pool's temperature through the year; monthly means ${span.join(", ")}; set point ${set}.`,
+    x: { label: "month", ticks: MONTHS.map((name, month) => ({ at: FIRST_DAY[month] ?? 0, text: name.slice(0, 1) })) },
+    y: { label: `temperature, ${temperature.unit}` },
+    curves: [
+      line("without recovery", free.without, { tone: "second", dashed: true }),
+      ...(machine === undefined ? [] : [line("with recovery", free.with, { tone: "first" })]),
+    ],
+    levels: [{ at: temperature.of(inputs.setPoint), label: "set point" }],
+    head: ["month", ...columns.map(([name]) => `${name}, mean, ${temperature.unit}`)],
+    rows: MONTHS.map((name, month) => [name, ...columns.map(([, each]) => each[month] ?? 0)]),
+  };
+};
+
+/** Heat of the pool that back-up heat holds at the set point, with recovery. */
+export const monthsPicture = ({ held: { with: pool } }: Year, system: System): Picture => {
+  const heat = inUnit("heat", system);
+  const months = (hourly: Hourly): readonly number[] => MONTHS.map((_, month) => heat.of(sumOf(hourly, month) * HOUR));
+  const [taken, outdoors, backUp] = [months(pool.taken), months(pool.outdoors), months(pool.backUp)];
+  const total = (values: readonly number[]): string =>
+    `${printed(values.reduce((sum, each) => sum + each, 0)).toLocaleString("en-US")} ${heat.unit}`;
+  return {
+    title: "Heat by month, pool held at the set point",
+    says:
+      `Heat of each month with recovery, one on the other; in the year ${total(taken)} taken by the pool, ` +
+      `${total(outdoors)} sent outdoors, ${total(backUp)} of back-up heat.`,
+    x: { label: "month", names: MONTHS.map((name) => name) },
+    y: { label: `heat, ${heat.unit}` },
+    curves: [],
+    stacks: [
+      { name: "taken by the pool", tone: "first", values: taken },
+      { name: "back-up heat", tone: "third", values: backUp },
+      { name: "sent outdoors", tone: "second", values: outdoors },
+    ],
+    head: ["month", `taken, ${heat.unit}`, `back-up, ${heat.unit}`, `outdoors, ${heat.unit}`],
+    rows: MONTHS.map((name, month) => [
+      name,
+      ...[taken, backUp, outdoors].map((values) => printed(values[month] ?? 0)),
+    ]),
+  };
+};
+
+/** The usual day of the month in which the pool takes most heat; undefined where it takes none. */
+export const dayPicture = ({ weather, free: { with: pool } }: Year, system: System): Picture | undefined => {
+  const sums = MONTHS.map((_, month) => sumOf(pool.taken, month));
+  const month = sums.indexOf(Math.max(...sums));
+  if (!((sums[month] ?? 0) > 0)) return undefined;
+  const rate = inUnit("heat rate", system);
+  const temperature = inUnit("temperature", system);
+  const [taken, outdoors] = [usualDay(pool.taken, month), usualDay(pool.outdoors, month)];
+  const [air, water] = [usualDay(weather.air, month), usualDay(pool.temperature, month)];
+  const name = MONTHS[month] ?? "";
+  const most = taken.indexOf(Math.max(...taken));
+  return {
+    title: `The usual day of ${name}, pool left to itself`,
+    says: `Means of the hours of ${name}: the pool takes most, ${String(printed(rate.of(taken[most] ?? 0)))} ${rate.unit}, at ${String(most)} h.`,
+    x: { label: "hour of the day", ticks: [0, 6, 12, 18, 23].map((at) => ({ at, text: String(at) })) },
+    y: { label: `heat, ${rate.unit}` },
+    curves: [
+      { name: "taken by the pool", tone: "first", points: points(taken, rate.of) },
+      { name: "sent outdoors", tone: "second", dashed: true, points: points(outdoors, rate.of) },
+    ],
+    head: [
+      "hour",
+      `taken, ${rate.unit}`,
+      `outdoors, ${rate.unit}`,
+      `air, ${temperature.unit}`,
+      `pool, ${temperature.unit}`,
+    ],
+    rows: HOURS.map((hour) => [
+      hour,
+      printed(rate.of(taken[hour] ?? 0)),
+      printed(rate.of(outdoors[hour] ?? 0)),
+      printed(temperature.of(air[hour] ?? 0)),
+      printed(temperature.of(water[hour] ?? 0)),
+    ]),
+  };
+};
+
+export const yearPictures = (year: Year, system: System): readonly Picture[] => {
+  const day = dayPicture(year, system);
+  return [temperaturePicture(year, system), monthsPicture(year, system), ...(day === undefined ? [] : [day])];
+};

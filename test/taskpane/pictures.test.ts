@@ -1,0 +1,217 @@
+/** Pictures as data, against the cells' own results, and drawn in a browser. */
+import { describe, expect, test } from "vitest";
+import { CATALOGUE } from "../../core/catalogue";
+import { isFault } from "../../core/kernel/fault";
+import { lookUp } from "../../core/kernel/catalogue";
+import { rawByPlace } from "../../core/kernel/describe";
+import { MIAMI_MONTHS } from "../../core/pool/data/miami";
+import { panelEngine } from "../../src/taskpane/engine";
+import { DRAWN, picturesOf, type Picture } from "../../src/taskpane/pictures";
+import { PICTURED } from "../../src/taskpane/pictures/known";
+import { callLog } from "../../src/workbook/log";
+import type { RawValue } from "../../src/workbook/values";
+import { HERE, until, usePane } from "./browser";
+
+const engine = panelEngine(callLog());
+
+const outOf = (id: string, args: readonly RawValue[]): readonly (readonly unknown[])[] => {
+  const out = engine.explain(id, args)?.out;
+  if (!Array.isArray(out) || isFault(out)) throw new Error(`${id} gives no table`);
+  return out as readonly (readonly unknown[])[];
+};
+
+const numbers = ({ curves, stacks = [] }: Picture): readonly number[] => [
+  ...curves.flatMap(({ points }) => points.flat()),
+  ...stacks.flatMap(({ values }) => values),
+];
+
+const ZONES: RawValue = [
+  ["refrigerant", "R-407C"],
+  ["heat rejected", 112000],
+  ["condensing", 105],
+  ["evaporating", 45],
+  ["water flow", 40],
+  ["entering water", 82],
+];
+const BALANCE: RawValue = [
+  ["refrigerant", "R-410A"],
+  ["rated cooling", 90000],
+  ["UA", 5000],
+  ["water flow", 40],
+  ["entering water", 82],
+];
+const YEAR: RawValue = [
+  ["pool area", 1076],
+  ["water depth", 5],
+  ["latitude", 25.82],
+  ["rated cooling", 90000],
+  ["rated power", 8.1],
+  ["outdoor fan", 0.6],
+  ["exchanger UA", 5000],
+];
+
+describe("Pictures as data", () => {
+  test("are announced for exactly the functions that have them, and these exist", () => {
+    expect([...PICTURED].sort()).toEqual([...DRAWN].sort());
+    for (const id of PICTURED) expect(lookUp(CATALOGUE, id), id).toBeDefined();
+  });
+
+  test.each([...PICTURED])("of %s come for its own examples, with finite numbers, a sentence and a table", (id) => {
+    const definition = lookUp(CATALOGUE, id);
+    const examples = (definition?.checks ?? []).map(({ at }) => rawByPlace(definition as never, at) as RawValue[]);
+    const drawn = examples.flatMap((args) => picturesOf(id, args));
+    expect(drawn.length).toBeGreaterThan(0);
+    for (const picture of drawn) {
+      expect(numbers(picture).every(Number.isFinite), picture.title).toBe(true);
+      expect(picture.says).toMatch(/\.$/);
+      expect(picture.says).not.toContain("NaN");
+      for (const row of picture.rows) expect(row).toHaveLength(picture.head.length);
+    }
+  });
+
+  test("of a refused call there are none", () => {
+    expect(picturesOf("CYCLE.STATES", ["R-410A", 105, 45])).toEqual([]);
+    expect(picturesOf("CYCLE.STATES", ["no such refrigerant", 45, 105])).toEqual([]);
+    expect(picturesOf("PIPE.HEADLOSS", [40, "2 in", 100])).toEqual([]);
+  });
+
+  test.each(["US", "SI"])("of a cycle go through the points that the cell gives, in %s units", (units) => {
+    const args: RawValue[] = units === "US" ? ["R-410A", 45, 105] : ["R-410A", 7, 41, null, null, null, "SI"];
+    const [picture] = picturesOf("CYCLE.STATES", args);
+    const loop = picture?.curves.find(({ name }) => name === "cycle");
+    const corners = new Map(outOf("CYCLE.STATES", args).map(([point, p, , h]) => [point, [h, p] as const]));
+    const places = ["suction", "discharge", "dew point", "bubble point", "liquid", "after expansion", "suction"];
+    expect(loop?.points).toHaveLength(places.length);
+    places.forEach((place, at) => {
+      const [h, p] = corners.get(place) ?? [];
+      expect(loop?.points[at]?.[0]).toBeCloseTo(Number(h), 6);
+      expect(loop?.points[at]?.[1]).toBeCloseTo(Number(p), 6);
+    });
+    expect(picture?.marks?.map(({ label }) => label)).toEqual(["1", "2", "3", "4"]);
+  });
+
+  test("draw a dome whose pressure rises to the top and falls, with dew to the right of bubble", () => {
+    const [picture] = picturesOf("CYCLE.STATES", ["R-410A", 45, 105]);
+    const dome = picture?.curves.find(({ tone }) => tone === "outline")?.points ?? [];
+    const half = dome.length / 2;
+    for (let at = 1; at < half; at++) expect(dome[at]?.[1]).toBeGreaterThan(dome[at - 1]?.[1] ?? 0);
+    for (let at = half + 1; at < dome.length; at++) expect(dome[at]?.[1]).toBeLessThan(dome[at - 1]?.[1] ?? 0);
+    for (let at = 0; at < half; at++)
+      expect(dome[dome.length - 1 - at]?.[0]).toBeGreaterThan(dome[at]?.[0] ?? Number.NaN);
+  });
+
+  test("of zones end where the cell's zones end, and their pinch is the cell's", () => {
+    const [picture] = picturesOf("EXCHANGER.ZONES", [ZONES]);
+    const [head = [], ...rows] = outOf("EXCHANGER.ZONES", [ZONES]);
+    const duty = rows.map((row) => Number(row[1]));
+    const total = rows.at(-1) ?? [];
+    expect(picture?.stretches?.map(({ label }) => label)).toEqual(["desuperheating", "condensing", "subcooling"]);
+    picture?.stretches?.forEach(({ from, to }, at) => expect(to - from).toBeCloseTo(duty[at] ?? Number.NaN, 4));
+    const [refrigerant, water] = picture?.curves ?? [];
+    const gaps = (refrigerant?.points ?? []).map(([, T], at) => T - (water?.points[at]?.[1] ?? 0));
+    const least = head.findIndex((each) => String(each).startsWith("least difference"));
+    expect(Math.min(...gaps)).toBeCloseTo(Number(total[least]), 6);
+    expect(Math.min(...gaps)).toBeGreaterThan(0);
+  });
+
+  test("of a balance show both cycles at the cell's temperatures, and streams where they don't cross", () => {
+    const pictures = picturesOf("EXCHANGER.BALANCE", [BALANCE]);
+    expect(pictures.map(({ title }) => title)).toEqual([
+      "Pressure against enthalpy",
+      "Temperature against heat passed",
+    ]);
+    const rows = new Map(outOf("EXCHANGER.BALANCE", [BALANCE]).map(([label, value]) => [label, Number(value)]));
+    const told = pictures[0]?.says ?? "";
+    expect(told).toContain(`condensing at ${rows.get("condensing")?.toFixed(1) ?? ""} °F`);
+    expect(told).toContain(`condensing at ${rows.get("condensing outdoors")?.toFixed(1) ?? ""} °F`);
+    const heat = pictures[1]?.curves[0]?.points.at(-1)?.[0];
+    expect((heat ?? 0) / (rows.get("heat into pool") ?? 1)).toBeCloseTo(1, 6);
+  });
+
+  test("of a year hold the cell's monthly means and sums", () => {
+    const args: RawValue[] = [YEAR, MIAMI_MONTHS];
+    const [temperature, months, day] = picturesOf("POOL.YEAR", args);
+    const [head = [], ...rows] = outOf("POOL.YEAR", args);
+    const column = (name: string): readonly number[] => {
+      const at = head.findIndex((each) => String(each).replace(/,? \(.*$/, "") === name);
+      expect(at, `${name} in ${head.join("; ")}`).toBeGreaterThan(0);
+      return rows.slice(0, 12).map((row) => Number(row[at]));
+    };
+    column("pool with").forEach((mean, at) => expect(Number(temperature?.rows[at]?.[2])).toBeCloseTo(mean, 1));
+    const [taken = [], backUp = []] = (months?.stacks ?? []).map(({ values }) => values);
+    column("heat taken held").forEach((heat, at) => expect(taken[at]).toBeCloseTo(heat, -1));
+    column("back up with").forEach((heat, at) => expect(backUp[at]).toBeCloseTo(heat, -1));
+    expect(temperature?.curves.map(({ points }) => points.length)).toEqual([365, 365]);
+    expect(day?.rows).toHaveLength(24);
+  });
+});
+
+type Cells = readonly (readonly [string, string | number])[];
+
+const typed = (value: RawValue, columns: string): Cells =>
+  (value as readonly (readonly (string | number)[])[]).flatMap((row, down) =>
+    row.map((each, over): readonly [string, string | number] => [`${columns[over] ?? ""}${String(down + 1)}`, each]),
+  );
+
+describe.skipIf(!HERE)("Pictures in Explain", { timeout: 60_000 }, () => {
+  const pane = usePane();
+  const CELLS: Cells = [
+    ...typed(BALANCE, "AB"),
+    ...typed(ZONES, "DE"),
+    ...typed(YEAR, "GH"),
+    ...typed(MIAMI_MONTHS as RawValue, "JKLMNO"),
+    ["A20", "=WARMBACK.EXCHANGER.BALANCE(A1:B5)"],
+    ["A60", "=WARMBACK.EXCHANGER.ZONES(D1:E6)"],
+    ["A80", "=WARMBACK.POOL.YEAR(G1:H7,J1:O13)"],
+  ];
+  const show = async (cell: string, count: number): Promise<void> => {
+    await pane.select("Notes", cell);
+    await pane.page.locator("#view-explain .where", { hasText: cell }).waitFor();
+    await until(async () => (await pane.page.locator("#view-explain .picture svg").count()) === count);
+  };
+  const fill = (): Promise<void> =>
+    pane.page.evaluate(async (cells) => {
+      for (const [at, content] of cells) globalThis.book.type("Notes", at, content);
+      await globalThis.book.calculate();
+    }, CELLS);
+
+  test.each([
+    ["light", { colorScheme: "light" }],
+    ["dark", { colorScheme: "dark" }],
+    ["forced colours", { colorScheme: "dark", forcedColors: "active" }],
+  ] as const)("break no rule of accessibility and fit 320 px, %s", async (name, mode) => {
+    await pane.open("", { ...mode, viewport: { width: 320, height: 900 } });
+    await fill();
+    await pane.tab("Explain");
+    for (const [cell, count] of [
+      ["A20", 2],
+      ["A60", 1],
+      ["A80", 3],
+    ] as const) {
+      await show(cell, count);
+      for (const summary of await pane.page.locator(".pictures summary").all()) await summary.click();
+      expect(await pane.violations()).toEqual([]);
+      expect(await pane.tooWide()).toBe(0);
+      const folder = process.env["SHOTS"];
+      for (const summary of await pane.page.locator(".pictures summary").all()) await summary.click();
+      if (folder !== undefined)
+        await pane.page.locator(".pictures").screenshot({ path: `${folder}/${name.slice(0, 5)}-${cell}.png` });
+    }
+  });
+
+  test("are read out as one sentence, follow the width and have their numbers below", async () => {
+    await pane.open();
+    await fill();
+    await pane.tab("Explain");
+    await show("A60", 1);
+    const picture = pane.page.getByRole("img", { name: /^Refrigerant and water beside each other/ });
+    expect(await picture.count()).toBe(1);
+    const width = async (): Promise<number> => Number(await picture.getAttribute("width"));
+    const narrow = await width();
+    await pane.page.setViewportSize({ width: 480, height: 700 });
+    await until(async () => (await width()) >= narrow + 150);
+    await pane.page.getByText("Numbers of the picture").click();
+    expect(await pane.page.locator(".pictures tbody tr").count()).toBe(5);
+    expect(await pane.page.locator(".pictures .legend li").allTextContents()).toEqual(["refrigerant", "water"]);
+  });
+});
