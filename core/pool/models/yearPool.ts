@@ -4,7 +4,7 @@
  * the bend of the losses or a valve that is about to turn would be missed.
  */
 import type { Machine } from "./yearMachine";
-import { LOSSES, MONTH_OF, emptySums, sumOf, terms, termsAt, type Figure, type Sums } from "./yearTerms";
+import { LOSSES, MONTH_OF, emptySums, sumOf, terms, termsAt, type Sums } from "./yearTerms";
 import type { YearSurface } from "./yearSurface";
 
 /** How the machine's heat is let into the pool. */
@@ -78,27 +78,32 @@ const TOLERANCE = 0.001;
 /** The loss's second derivative is at most about this share of the first, 1/K: vapour pressure bends so. */
 const BEND = 0.07;
 
-interface Going {
-  T: number;
-  ice: number;
-  onPool: boolean;
-  since: number;
-  subSteps: number;
-}
+// Bound here once: read from another module they would be asked for a million times a year.
+const COUNT = LOSSES;
+const monthOf = MONTH_OF;
+const writeTerms = termsAt;
+const summed = sumOf;
 
-/** Room for one step's answers. */
-interface Scratch {
-  readonly at: Float64Array;
-  slope: number;
-  heat: number;
-  taken: number;
-  rejected: number;
-  share: number;
-  onPool: boolean;
-  electricity: number;
-  unmet: number;
-  extra: number;
-}
+/** What goes on from step to step, and one step's answers: places in a record of numbers, so that nothing is allocated. */
+const T = 0;
+const ICE = 1;
+const ON_POOL = 2;
+const SINCE = 3;
+const SLOPE = 4;
+const HEAT = 5;
+const TAKEN = 6;
+const REJECTED = 7;
+const SHARE = 8;
+const ELECTRICITY = 9;
+const UNMET = 10;
+const EXTRA = 11;
+/** Whether the step's machine runs on the pool. */
+const DRIVES = 12;
+const PLACES = 13;
+
+type Going = Float64Array;
+
+const at = (of: Float64Array, place: number): number => of[place] ?? 0;
 
 /** The share of the hour that the machine runs for a load, with the loss of starting and stopping. */
 const runShare = (machine: Machine, load: number, cooling: number): number => {
@@ -107,44 +112,50 @@ const runShare = (machine: Machine, load: number, cooling: number): number => {
   return part / (1 - machine.cyclingLoss * (1 - part));
 };
 
-/** Decides the valve, and what the machine gives to pool and air at water temperature T. */
-const drive = (run: PoolRun, hour: number, going: Going, to: Scratch): void => {
+/** Turns the valve where it must and may; whether the machine is on the pool. */
+const turn = (recovery: Recovery, schedule: number, going: Going): boolean => {
+  const on = going[ON_POOL] === 1;
+  const wants = at(going, T) < recovery.limit - (on ? 0 : recovery.band);
+  const running = recovery.onCall || schedule >= 1;
+  const next = wants && running;
+  if (next === on || (running && at(going, SINCE) < recovery.leastTime)) return on;
+  going[ON_POOL] = next ? 1 : 0;
+  going[SINCE] = 0;
+  return next;
+};
+
+/** Decides the valve, and what the machine gives to pool and air at the water's temperature. */
+const drive = (run: PoolRun, hour: number, going: Going): void => {
   const { machine, recovery, pump } = run;
-  to.taken = to.rejected = to.share = to.electricity = to.unmet = to.extra = 0;
-  to.onPool = false;
-  const load = machine === undefined ? 0 : (machine.load[hour] ?? 0);
-  if (machine === undefined || load <= 0) return;
-  if (recovery !== undefined) {
-    const wants = going.onPool ? going.T < recovery.limit : going.T < recovery.limit - recovery.band;
-    const running = recovery.onCall || (pump.schedule[hour % 24] ?? 0) >= 1;
-    const next = wants && running;
-    if (next !== going.onPool && (going.since >= recovery.leastTime || !running)) {
-      going.onPool = next;
-      going.since = 0;
-    }
-    to.onPool = going.onPool;
+  const load = machine === undefined ? 0 : at(machine.load, hour);
+  if (machine === undefined || load <= 0) {
+    going.fill(0, TAKEN, PLACES);
+    return;
   }
-  const side = to.onPool ? machine.onPool : undefined;
-  const cooling = side ? side.cooling(going.T) : (machine.outdoorCooling[hour] ?? 0);
-  const power = side ? side.power(going.T) : (machine.outdoorPower[hour] ?? 0);
+  const schedule = at(pump.schedule, hour % 24);
+  const side = recovery !== undefined && turn(recovery, schedule, going) ? machine.onPool : undefined;
+  const cooling = side ? side.cooling(at(going, T)) : at(machine.outdoorCooling, hour);
+  const power = side ? side.power(at(going, T)) : at(machine.outdoorPower, hour);
   const share = runShare(machine, load, cooling);
-  const met = Math.min(load, cooling);
-  to.share = share;
-  to.unmet = load - met;
-  to.electricity = share * power;
-  to.rejected = met + share * (power - (to.onPool ? 0 : machine.outdoorFan));
-  to.taken = to.onPool ? to.rejected : 0;
-  to.extra = to.onPool ? share * (1 - (pump.schedule[hour % 24] ?? 0)) : 0;
+  const met = load < cooling ? load : cooling;
+  const rejected = met + share * (power - (side ? 0 : machine.outdoorFan));
+  going[DRIVES] = side ? 1 : 0;
+  going[SHARE] = share;
+  going[UNMET] = load - met;
+  going[ELECTRICITY] = share * power;
+  going[REJECTED] = rejected;
+  going[TAKEN] = side ? rejected : 0;
+  going[EXTRA] = side ? share * (1 - schedule) : 0;
 };
 
 /** Losses, slope and net heat, W/m², at the start of a step. */
-const look = (run: PoolRun, hour: number, going: Going, to: Scratch): void => {
-  drive(run, hour, going, to);
-  termsAt(run.surface, hour, going.T, to.at);
-  to.slope = sumOf(to.at, LOSSES);
-  const pump = run.pump.heat * ((run.pump.schedule[hour % 24] ?? 0) + to.extra);
-  const gains = (run.surface.sun[hour] ?? 0) + (run.extra?.[hour] ?? 0) + (to.taken + pump) / run.area;
-  to.heat = gains - sumOf(to.at, 0);
+const look = (run: PoolRun, hour: number, going: Going, losses: Float64Array): void => {
+  drive(run, hour, going);
+  writeTerms(run.surface, hour, at(going, T), losses);
+  const pump = run.pump.heat * (at(run.pump.schedule, hour % 24) + at(going, EXTRA));
+  const extra = run.extra === undefined ? 0 : at(run.extra, hour);
+  going[SLOPE] = summed(losses, COUNT);
+  going[HEAT] = at(run.surface.sun, hour) + extra + (at(going, TAKEN) + pump) / run.area - summed(losses, 0);
 };
 
 /** (1 − (1 − e^−z)/z)/z: what a step's mean takes of heat × time ÷ capacity. */
@@ -152,99 +163,102 @@ const meanPart = (z: number): number =>
   z < 0.2 ? 0.5 * (1 - (z / 3) * (1 - (z / 4) * (1 - (z / 5) * (1 - z / 6)))) : (1 + Math.expm1(-z) / z) / z;
 
 /** How many steps an hour needs: one, unless the losses bend within it or the valve would turn in it. */
-const stepsFor = (run: PoolRun, going: Going, at: Scratch): number => {
+const stepsFor = (run: PoolRun, going: Going): number => {
   if (run.steps !== undefined) return run.steps;
-  const rise = (at.heat * HOUR) / run.capacity;
-  const error = (at.slope * BEND * rise * rise * HOUR) / (6 * run.capacity);
+  const rise = (at(going, HEAT) * HOUR) / run.capacity;
+  const error = (at(going, SLOPE) * BEND * rise * rise * HOUR) / (6 * run.capacity);
   const bend = error > TOLERANCE ? Math.ceil(Math.sqrt(error / TOLERANCE)) : 1;
-  const over = at.onPool && run.recovery ? going.T + rise - run.recovery.limit : 0;
-  const turns = run.recovery && over > run.recovery.band / 4 ? Math.ceil((4 * over) / run.recovery.band) : 1;
+  const { recovery } = run;
+  const over = recovery !== undefined && going[DRIVES] === 1 ? at(going, T) + rise - recovery.limit : 0;
+  const turns = recovery !== undefined && over > recovery.band / 4 ? Math.ceil((4 * over) / recovery.band) : 1;
   return Math.min(MOST_STEPS, Math.max(bend, turns));
 };
 
 /** Ends a step at the temperature that its heat leads to, with ice formed before water is colder than 0 °C. */
 const settle = (run: PoolRun, going: Going, reached: number): void => {
   const { freezing, capacity } = run;
-  if (going.ice > 0 || reached < freezing) {
-    going.ice -= (reached - freezing) * capacity;
-    going.T = going.ice < 0 ? freezing - going.ice / capacity : freezing;
-    if (going.ice < 0) going.ice = 0;
-  } else going.T = reached;
+  if (at(going, ICE) <= 0 && reached >= freezing) {
+    going[T] = reached;
+    return;
+  }
+  const ice = at(going, ICE) - (reached - freezing) * capacity;
+  going[T] = ice < 0 ? freezing - ice / capacity : freezing;
+  going[ICE] = ice < 0 ? 0 : ice;
 };
 
 const backUpFor = (run: PoolRun, month: number, reached: number, gain: number): number => {
   const { backUp } = run;
-  if (backUp?.months[month] !== true || reached >= backUp.set) return 0;
+  if (backUp === undefined || reached >= backUp.set || backUp.months[month] !== true) return 0;
   return Math.min(backUp.most, (backUp.set - reached) / gain);
 };
 
-const add = (to: Float64Array, month: number, value: number): void => {
-  to[month] = (to[month] ?? 0) + value;
+const add = (to: Float64Array, place: number, value: number): void => {
+  to[place] = (to[place] ?? 0) + value;
 };
 
-const LOSS_FIGURES: readonly Figure[] = ["evaporation", "convection", "radiation", "ground", "makeUp"];
+/** Losses of a step at its mean temperature, `above` its start, J/m². */
+const addLosses = (sums: Sums, month: number, losses: Float64Array, dt: number, above: number): void => {
+  add(sums.evaporation, month, dt * (at(losses, 0) + at(losses, COUNT) * above));
+  add(sums.convection, month, dt * (at(losses, 1) + at(losses, COUNT + 1) * above));
+  add(sums.radiation, month, dt * (at(losses, 2) + at(losses, COUNT + 2) * above));
+  add(sums.ground, month, dt * (at(losses, 3) + at(losses, COUNT + 3) * above));
+  add(sums.makeUp, month, dt * (at(losses, 4) + at(losses, COUNT + 4) * above));
+};
 
-/** Runs from a state through the hours `from` to `to`; `record` false for warming up. */
+/** One step from what `look` found; gives the integral of temperature over time, K·s. */
+const step = (run: PoolRun, year: PoolYear, going: Going, losses: Float64Array, hour: number, dt: number): number => {
+  const month = monthOf[hour] ?? 0;
+  const start = at(going, T);
+  const z = (at(going, SLOPE) * dt) / run.capacity;
+  const mean = meanPart(z);
+  const frozen = at(going, ICE) > 0;
+  const gain = (dt / run.capacity) * (frozen ? 1 : 1 - z * mean);
+  const alone = start + at(going, HEAT) * gain - at(going, ICE) / run.capacity;
+  const backUp = backUpFor(run, month, alone, gain);
+  const heat = at(going, HEAT) + backUp;
+  const above = frozen ? 0 : (heat * dt * mean) / run.capacity;
+  addLosses(year.sums, month, losses, dt, above);
+  note(year, run, going, hour, month, dt, backUp);
+  settle(run, going, start + heat * gain);
+  going[SINCE] = at(going, SINCE) + dt;
+  const end = at(going, T);
+  if (at(going, ICE) > 0) add(year.sums.frozen, month, dt);
+  if (end < at(year.lowest, month)) year.lowest[month] = end;
+  if (end > at(year.highest, month)) year.highest[month] = end;
+  return dt * Math.max(start + above, run.freezing);
+};
+
+/** Runs from a state through the hours `from` to `to`, one after the other. */
 export const runPool = (run: PoolRun, start: State, from: number, to: number): PoolYear => {
-  const year: PoolYear = emptyYear(to, start);
-  const { sums } = year;
-  const lossSums = LOSS_FIGURES.map((figure) => sums[figure]);
-  const going: Going = { T: start.temperature, ice: start.ice, onPool: start.onPool, since: start.since, subSteps: 0 };
-  const now: Scratch = {
-    at: terms(),
-    slope: 0,
-    heat: 0,
-    taken: 0,
-    rejected: 0,
-    share: 0,
-    onPool: false,
-    electricity: 0,
-    unmet: 0,
-    extra: 0,
-  };
+  const year = emptyYear(to, start);
+  const going = new Float64Array(PLACES);
+  const losses = terms();
+  let subSteps = 0;
+  going.set([start.temperature, start.ice, start.onPool ? 1 : 0, start.since]);
   for (let hour = from; hour < to; hour++) {
-    const month = MONTH_OF[hour] ?? 0;
-    look(run, hour, going, now);
-    const steps = stepsFor(run, going, now);
-    going.subSteps += steps - 1;
+    look(run, hour, going, losses);
+    const steps = stepsFor(run, going);
     const dt = HOUR / steps;
-    let warmth = 0;
-    for (let step = 0; step < steps; step++) {
-      if (step > 0) look(run, hour, going, now);
-      const z = (now.slope * dt) / run.capacity;
-      const mean = meanPart(z);
-      const frozen = going.ice > 0;
-      const gain = (dt / run.capacity) * (frozen ? 1 : 1 - z * mean);
-      const backUp = backUpFor(run, month, going.T + now.heat * gain - going.ice / run.capacity, gain);
-      const heat = now.heat + backUp;
-      const above = frozen ? 0 : (heat * dt * mean) / run.capacity;
-      for (let place = 0; place < LOSSES; place++)
-        add(
-          lossSums[place] as Float64Array,
-          month,
-          dt * ((now.at[place] ?? 0) + (now.at[LOSSES + place] ?? 0) * above),
-        );
-      warmth += dt * Math.max(going.T + above, run.freezing);
-      settle(run, going, going.T + heat * gain);
-      going.since += dt;
-      note(year, run, now, hour, month, dt, backUp);
-      if (going.ice > 0) add(sums.frozen, month, dt);
-      if (going.T < (year.lowest[month] ?? 0)) year.lowest[month] = going.T;
-      if (going.T > (year.highest[month] ?? 0)) year.highest[month] = going.T;
+    let warmth = step(run, year, going, losses, hour, dt);
+    for (let more = 1; more < steps; more++) {
+      look(run, hour, going, losses);
+      warmth += step(run, year, going, losses, hour, dt);
     }
+    subSteps += steps - 1;
+    const month = monthOf[hour] ?? 0;
     year.temperature[hour] = warmth / HOUR;
-    add(sums.warmth, month, warmth);
-    add(sums.sun, month, HOUR * (run.surface.sun[hour] ?? 0));
+    add(year.sums.warmth, month, warmth);
+    add(year.sums.sun, month, HOUR * at(run.surface.sun, hour));
   }
-  const end = { temperature: going.T, ice: going.ice, onPool: going.onPool, since: going.since };
-  return { ...year, end, subSteps: going.subSteps };
+  const [temperature = 0, ice = 0, onPool, since = 0] = going;
+  return { ...year, end: { temperature, ice, onPool: onPool === 1, since }, subSteps };
 };
 
-/** Sums what the machine and the back-up heater did in a step. */
+/** Sums what the machine, the pump and the back-up heater did in a step. */
 const note = (
   year: PoolYear,
   run: PoolRun,
-  now: Scratch,
+  going: Going,
   hour: number,
   month: number,
   dt: number,
@@ -252,22 +266,28 @@ const note = (
 ): void => {
   const { sums } = year;
   const part = dt / HOUR;
-  const pump = (run.pump.schedule[hour % 24] ?? 0) + now.extra;
-  add(sums.pumpHeat, month, (dt * run.pump.heat * pump) / run.area);
+  if (run.pump.heat > 0)
+    add(
+      sums.pumpHeat,
+      month,
+      (dt * run.pump.heat * (at(run.pump.schedule, hour % 24) + at(going, EXTRA))) / run.area,
+    );
   if (backUp > 0) {
     add(sums.backUp, month, dt * backUp);
     add(year.backUp, hour, part * backUp * run.area);
   }
-  if (now.share === 0) return;
-  add(sums.taken, month, (dt * now.taken) / run.area);
-  add(sums.rejected, month, dt * now.rejected);
-  add(now.onPool ? sums.poolTime : sums.outdoorTime, month, dt * now.share);
-  add(sums.electricity, month, dt * now.electricity);
-  add(sums.extraPump, month, dt * run.pump.power * now.extra);
-  add(sums.unmet, month, dt * now.unmet);
-  add(year.taken, hour, part * now.taken);
-  add(year.outdoors, hour, part * (now.rejected - now.taken));
-  add(year.electricity, hour, part * now.electricity);
+  const share = at(going, SHARE);
+  if (share === 0) return;
+  const [taken, rejected] = [at(going, TAKEN), at(going, REJECTED)];
+  add(sums.taken, month, (dt * taken) / run.area);
+  add(sums.rejected, month, dt * rejected);
+  add(going[DRIVES] === 1 ? sums.poolTime : sums.outdoorTime, month, dt * share);
+  add(sums.electricity, month, dt * at(going, ELECTRICITY));
+  add(sums.extraPump, month, dt * run.pump.power * at(going, EXTRA));
+  add(sums.unmet, month, dt * at(going, UNMET));
+  add(year.taken, hour, part * taken);
+  add(year.outdoors, hour, part * (rejected - taken));
+  add(year.electricity, hour, part * at(going, ELECTRICITY));
 };
 
 const emptyYear = (hours: number, start: State): PoolYear => ({

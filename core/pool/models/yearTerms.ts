@@ -11,6 +11,11 @@ export const GROUND = 3;
 export const MAKE_UP = 4;
 export const LOSSES = 5;
 
+// Bound here once: read from another module they would be asked for a million times a year.
+const pressureAt = vapourPressureAt;
+const slopeAt = vapourSlopeAt;
+const makeUpHeat = MAKE_UP_HEAT;
+
 /** Room for the five losses and their slopes. */
 export const terms = (): Float64Array => new Float64Array(2 * LOSSES);
 
@@ -21,8 +26,8 @@ export const termsAt = (of: YearSurface, hour: number, T: number, into: Float64A
   const airFilm = of.airFilm[hour] ?? 0;
   const glow = of.glow[hour] ?? 0;
   const air = weather.air[hour] ?? 0;
-  const evaporation = film * (vapourPressureAt(T) - (weather.vapour[hour] ?? 0));
-  const steeper = film * vapourSlopeAt(T);
+  const evaporation = film * (pressureAt(T) - (weather.vapour[hour] ?? 0));
+  const steeper = film * slopeAt(T);
   const latent = of.latent0 + of.latentSlope * T;
   const drawn = evaporation / latent + of.drawn;
   const colder = T - (weather.mains[hour] ?? 0);
@@ -31,12 +36,12 @@ export const termsAt = (of: YearSurface, hour: number, T: number, into: Float64A
   into[CONVECTION] = airFilm * (T - air);
   into[RADIATION] = glow * T * T * T * T - (of.sky[hour] ?? 0);
   into[GROUND] = of.ground * (T - of.groundTemperature);
-  into[MAKE_UP] = MAKE_UP_HEAT * (made * colder + of.rain * (T - air));
+  into[MAKE_UP] = makeUpHeat * (made * colder + of.rain * (T - air));
   into[LOSSES + EVAPORATION] = steeper;
   into[LOSSES + CONVECTION] = airFilm;
   into[LOSSES + RADIATION] = 4 * glow * T * T * T;
   into[LOSSES + GROUND] = of.ground;
-  into[LOSSES + MAKE_UP] = MAKE_UP_HEAT * (made + (drawn > 0 ? (steeper / latent) * colder : 0) + of.rain);
+  into[LOSSES + MAKE_UP] = makeUpHeat * (made + (drawn > 0 ? (steeper / latent) * colder : 0) + of.rain);
 };
 
 export const sumOf = (of: Float64Array, from: number): number =>
