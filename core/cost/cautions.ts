@@ -32,9 +32,9 @@ export const typicalUsed = caution({
   source: "commonPractice",
   about: "Without an efficiency a typical one of the source is taken.",
   needs: { source: "word", used: "number", typical: "yes/no" },
-  when: ({ typical }) => typical,
+  when: ({ source, typical }) => typical && source !== "electric resistance",
   say: ({ source, used }) =>
-    `A typical ${used} of heat on energy bought is taken for ${source}: give your own machine's.`,
+    `Counted with ${used} of heat on energy bought, typical of ${source}: give your own machine's figure where you know it.`,
 });
 
 export const ownTariff = caution({

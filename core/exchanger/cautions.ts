@@ -37,7 +37,7 @@ export const cleanCoil = caution({
   needs: { insideFouling: "fouling resistance", outsideFouling: "fouling resistance" },
   when: ({ insideFouling, outsideFouling }) => insideFouling === 0 && outsideFouling === 0,
   say: (_, show) =>
-    `Clean coil, no allowance: both fouling resistances are zero. Tables give ${show(us("fouling resistance", 0.001), "fouling resistance")} for city water; for pool water none is tabulated, ${show(us("fouling resistance", 0.0005), "fouling resistance")} to that is taken.`,
+    `Clean coil, no allowance: both fouling resistances are zero. Tables give ${show(us("fouling resistance", 0.001), "fouling resistance")} for city water; for pool water none is tabulated; from half of that up to all of it is usually taken.`,
 });
 
 export const attackedMetal = caution({
@@ -85,6 +85,20 @@ export const bypassLimits = caution({
   when: ({ held }) => held,
   say: ({ flowThroughExchanger }, show) =>
     `${show(flowThroughExchanger, "water flow")} through the exchanger must still satisfy its flow switch and the limit for the water film at the tube; otherwise bypass less and hold the head by other means.`,
+});
+
+/** Where high-pressure cut-outs of common air conditioners come near. */
+const NEAR_CUT_OUT = us("temperature", 140);
+
+export const hotCondensing = caution({
+  code: "EXCHANGER-HOT-CONDENSING",
+  severity: "Warning",
+  source: "commonPractice",
+  about: "Condensing above 140 °F: near or past the high-pressure cut-out of most air conditioners.",
+  needs: { condensingAtFullFlow: "temperature" },
+  when: ({ condensingAtFullFlow }) => condensingAtFullFlow > NEAR_CUT_OUT,
+  say: ({ condensingAtFullFlow }, show) =>
+    `Even at full flow the machine would condense at ${show(condensingAtFullFlow, "temperature")}: above ${show(NEAR_CUT_OUT, "temperature")} most trip on high pressure. The exchanger is too small for this heat or the water too warm: check the UA and its unit, and leave the heat to the outdoor coil.`,
 });
 
 export const coldPoolOrifice = caution({

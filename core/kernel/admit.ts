@@ -49,7 +49,11 @@ export const kindOf = (kind: KindName | KindByChoice, before: Readonly<Record<st
 };
 
 const hint = (kind: KindName): string =>
-  kind === "relative humidity" || kind === "fraction" ? " (a fraction: type 60% or 0.6)" : "";
+  kind === "relative humidity" || kind === "fraction"
+    ? " (a fraction: type 60% or 0.6)"
+    : kind === "yearly rate"
+      ? " (a fraction: type 3% or 0.03)"
+      : "";
 
 /** Checks limits in base units. */
 export const checkLimits = (value: number, kind: KindName, limits: Limits, name: string, system: System): void => {

@@ -133,6 +133,28 @@ const readHeader = (shape: RowsShape, line: readonly RawScalar[], name: string):
   return columns;
 };
 
+/** "12 rows", "2 to 40 rows". */
+const countsText = ({ least, most }: RowsShape): string =>
+  least === most ? `${most} row${most === 1 ? "" : "s"}, one below the other` : `${least} to ${most} rows`;
+
+/** Where a zero can't be meant: words, texts, and quantities above zero. */
+const isNeverZero = ({ shape }: ArgData): boolean =>
+  shape.type === "choice" ||
+  shape.type === "either" ||
+  shape.type === "text" ||
+  (shape.type === "quantity" && shape.above === 0);
+
+/** Inside a range a blank cell arrives as 0 on some hosts: it counts as left out where zero can't be meant. */
+const isLeftOut = (arg: ArgData, value: RawScalar): boolean =>
+  isBlank(value) || (value === 0 && arg.presence !== "required" && isNeverZero(arg));
+
+/** A line of blanks, or of zeros where a word must stand. */
+const isEmptyLine = ({ columns }: RowsShape, line: readonly RawScalar[]): boolean => {
+  if (line.every(isBlank)) return true;
+  const needsWord = Object.values(columns).some((arg) => arg.presence === "required" && isNeverZero(arg));
+  return needsWord && line.every((cell) => isBlank(cell) || cell === 0);
+};
+
 /** Admits rows with named columns. */
 export const admitRows = (
   shape: RowsShape,
@@ -147,9 +169,9 @@ export const admitRows = (
   const lines = matrix
     .map((line, place) => ({ line, place: place + 1 }))
     .slice(header ? 1 : 0)
-    .filter(({ line }) => line.some((cell) => !isBlank(cell)));
+    .filter(({ line }) => !isEmptyLine(shape, line));
   if (lines.length < shape.least || lines.length > shape.most)
-    throw mend(`${name}: expected ${shape.least} to ${shape.most} rows, got ${lines.length}`);
+    throw mend(`${name}: expected ${countsText(shape)}, got ${lines.length}`);
   return lines.map(({ line, place }) => admitLine(shape, columns, line, `${name}, row ${place}`, desk));
 };
 
@@ -173,7 +195,7 @@ const admitLine = (
     const place = columns.findIndex((column) => column.key === key);
     const value = place < 0 ? null : (line[place] ?? null);
     const label = `${name}, ${labelOf(key)}`;
-    values[key] = isBlank(value)
+    values[key] = isLeftOut(arg, value)
       ? fill(arg, () => mend(`${label}: is blank: ${arg.about}`), values)
       : admitCell(arg, { value, unit: columns[place]?.unit ?? "" }, label, inside);
   }

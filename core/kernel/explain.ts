@@ -7,6 +7,7 @@ import type { CellFunction } from "./cellFunction";
 import { admit, asFault, runAdmitted, type AdmittedCall, type Compiled } from "./evaluate";
 import { isFault, type Fault } from "./fault";
 import type { Out } from "./present";
+import { gaugeZero } from "./pressureBasis";
 import { KINDS, fromBase, show, showNumber, type KindName, type System } from "./quantity";
 import { recorder, silent, type Step } from "./steps";
 import { clear, came } from "./raw";
@@ -59,7 +60,9 @@ const explainScalar = (
   return { ...base, value: typeof value === "boolean" ? value : String(value), unit: "" };
 };
 
-/** A pressure reading is shown as it was typed; inside the call it is absolute. */
+const counted = (count: number, what: string): string => `${count} ${what}${count === 1 ? "" : "s"}`;
+
+/** A pressure reading is shown as it counts inside the call: absolute. */
 const explainArg = (compiled: Compiled, call: AdmittedCall, name: string, arg: ArgData): readonly ExplainedArg[] => {
   const { values, system, given } = call;
   const value = values[name];
@@ -72,11 +75,11 @@ const explainArg = (compiled: Compiled, call: AdmittedCall, name: string, arg: A
     });
   if (shape.type === "rows") {
     const count = (value as readonly unknown[]).length;
-    return [{ label: labelOf(name), about: arg.about, value: `${count} rows`, unit: "", given: true }];
+    return [{ label: labelOf(name), about: arg.about, value: counted(count, "row"), unit: "", given: true }];
   }
   if (shape.type === "repeat") {
     const count = (value as readonly unknown[]).length;
-    return [{ label: labelOf(name), about: arg.about, value: `${count} arguments`, unit: "", given: count > 0 }];
+    return [{ label: labelOf(name), about: arg.about, value: counted(count, "argument"), unit: "", given: count > 0 }];
   }
   const label = compiled.readings.includes(name) ? `${labelOf(name)}, absolute` : labelOf(name);
   return [explainScalar(label, arg, value, given.has(name), values, system)];
@@ -128,9 +131,12 @@ const unusual = (
     const limits = shape.type === "either" ? shape.quantity : shape;
     if (limits.type !== "quantity" || limits.usual === undefined || typeof value !== "number") return [];
     const [least, most] = limits.usual;
-    if (value >= least && value <= most) return [];
+    // A reading is absolute by now; what is usual stands as the gauge shows it.
+    const asRead = limits.reading ? value - gaugeZero(call.values["basis"]) : value;
+    const rounding = 1e-9 * Math.abs(value);
+    if (asRead >= least - rounding && asRead <= most + rounding) return [];
     const kind = kindOf(limits.kind, values as Readonly<Record<string, unknown>>);
-    const [a, b, c] = [value, least, most].map((each) => show(each, kind, call.system));
+    const [a, b, c] = [asRead, least, most].map((each) => show(each, kind, call.system));
     const text = `${labelOf(name)}: ${a ?? ""} is outside the usual ${b ?? ""} to ${c ?? ""}; check value and unit.`;
     return [{ code: "UNUSUAL-INPUT", severity: "Notice" as const, text }];
   });

@@ -15,11 +15,15 @@ const distance = (a: string, b: string): number => {
   return row[b.length] ?? 0;
 };
 
-/** The known word with the least edit distance; the first of equals. */
+/** Letters that are missing count little where all that was typed stands in the known word: "area" is "pool area". */
+const farness = (wanted: string, known: string): number =>
+  wanted.length > 2 && known.includes(wanted) ? (known.length - wanted.length) / 100 : distance(wanted, known);
+
+/** The known word that is nearest; the first of equals. */
 export const nearest = (wanted: string, known: readonly string[]): string =>
   known.reduce(
     (best, each) => {
-      const far = distance(folded(wanted), folded(each));
+      const far = farness(folded(wanted), folded(each));
       return far < best.far ? { each, far } : best;
     },
     { each: known[0] ?? "", far: Number.POSITIVE_INFINITY },

@@ -19,10 +19,31 @@ export const standardAtmosphere = equation({
 
 /** How a pressure reading counts: "gauge" over 101.325 kPa, "absolute", or gauge over the atmosphere at an altitude. */
 export const BASIS = either(
-  choice("PressureBasis", ["gauge", "absolute"], "how the pressure counts"),
+  choice("PressureBasis", ["gauge", "absolute"], "how the pressure counts", {
+    abs: "absolute",
+    psia: "absolute",
+    "bar a": "absolute",
+    "kPa a": "absolute",
+    psig: "gauge",
+    "bar g": "gauge",
+    "kPa g": "gauge",
+  }),
   quantity("altitude", "altitude above sea level", { from: -500, to: 9000 }),
   "gauge (over 101.325 kPa), absolute, or an altitude with its unit for gauge over the air there",
 ).otherwise("gauge");
+
+/** What a gauge shows of an absolute pressure. */
+export const gaugeReading = equation({
+  name: "Gauge reading over the air's pressure",
+  form: "pg = p - p0",
+  gives: "pressure",
+  takes: {
+    p: symbol("pressure", "absolute pressure", 1e5, 5e6),
+    p0: symbol("pressure", "pressure of the air that the gauge counts from", 3e4, 110_000),
+  },
+  source: "identity",
+  code: ({ p, p0 }) => p - p0,
+});
 
 /** Pressure of the air below which a gauge reading counts from, Pa: 0 for absolute ones. */
 export const gaugeZero = (basis: unknown): number => {

@@ -35,6 +35,17 @@ export const deepVacuum = caution({
     "Never recover, evacuate or pump down a water-filled exchanger without water flow: it freezes and bursts. Blank off or drain it first. The maker's vacuum limit governs (500 micron and a standing test are usual).",
 });
 
+export const compoundGauge = caution({
+  code: "LINE-COMPOUND-GAUGE",
+  severity: "Caution",
+  source: "identity",
+  about: "The vacuum counts as absolute pressure; inches of vacuum on a compound gauge count down from the atmosphere.",
+  needs: { vacuum: "vacuum" },
+  when: ({ vacuum }) => vacuum > us("vacuum", 100_000),
+  say: ({ vacuum }, show) =>
+    `${show(vacuum, "vacuum")} absolute is hardly a vacuum. Inches on a compound gauge count down from the atmosphere: 29 inHg of vacuum at sea level leave 0.92 inHg, about ${show(us("vacuum", 23_400), "vacuum")}. Give the micron gauge's reading.`,
+});
+
 export const fixedOrificeOnly = caution({
   code: "LINE-TARGET-ORIFICE",
   severity: "Notice",

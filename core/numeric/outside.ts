@@ -13,7 +13,12 @@ export interface OutsideRange extends Error {
  * @param came what came, e.g. "500 K"
  */
 export const outside = (quantity: string, limit: string, came: string): OutsideRange =>
-  Object.assign(new Error(`${quantity}: ${limit}, got ${came}`), { name: "OutsideRange", quantity, limit, came });
+  Object.assign(new Error(`${quantity}: must be ${limit}, got ${came}`), {
+    name: "OutsideRange",
+    quantity,
+    limit,
+    came,
+  });
 
 /** Whether a caught value is a refusal made by `outside`. */
 export const isOutside = (error: unknown): error is OutsideRange =>

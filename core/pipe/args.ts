@@ -40,12 +40,20 @@ const SIZE_ALIASES: Readonly<Record<string, string>> = {
 
 export const NOMINAL_SIZE = choice("PipeSize", SIZES, "nominal pipe size, such as 2 in or DN50", SIZE_ALIASES);
 
-export const SCHEDULE = choice("PipeSchedule", ["40", "80"], "schedule of the PVC pipe, 40 or 80").otherwise("40");
+export const SCHEDULE = choice("PipeSchedule", ["40", "80"], "schedule of the PVC pipe, 40 or 80", {
+  "sch 40": "40",
+  "sch. 40": "40",
+  "schedule 40": "40",
+  "sch 80": "80",
+  "sch. 80": "80",
+  "schedule 80": "80",
+}).otherwise("40");
 
 export const BORE_RULE = choice(
   "PipeBore",
   ["average", "minimum wall"],
   "bore: the published average, or outside less two minimum walls",
+  { minimum: "minimum wall" },
 ).otherwise("average");
 
 export const STRAIGHT_LENGTH = quantity("length", "length of straight pipe", {
@@ -59,4 +67,5 @@ export const FITTING = choice(
   "PipeFitting",
   FITTINGS.map(({ fitting }) => fitting),
   "kind of fitting",
+  { "90 elbow": "elbow 90", "45 elbow": "elbow 45", "3-way valve": "three-way valve", "check valve": "swing check" },
 );

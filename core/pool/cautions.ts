@@ -135,7 +135,7 @@ export const ruleHoldsAll = caution({
   needs: { surfaceRuleBy: "film coefficient" },
   when: () => true,
   say: ({ surfaceRuleBy }, show) =>
-    `The surface rule with ${show(surfaceRuleBy, "film coefficient")} already holds evaporation, convection and radiation: add none of them. 10.5 BTU/(h·ft²·°F) stands for wind of 3 to 5 mph; US DOE sizes heater output by 12, textbooks heater input by 15.`,
+    `The surface rule with ${show(surfaceRuleBy, "film coefficient")} already holds evaporation, convection and radiation: add none of them. ${show(us("film coefficient", 10.5), "film coefficient")} stands for wind of 3 to 5 mph (1.3 to 2.2 m/s); US DOE sizes heater output by ${show(us("film coefficient", 12), "film coefficient")}, textbooks heater input by ${show(us("film coefficient", 15), "film coefficient")}.`,
 });
 
 export const shelterGuess = caution({

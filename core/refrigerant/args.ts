@@ -3,7 +3,14 @@ import { choice, quantity } from "../kernel/argument";
 import { us } from "../kernel/quantity";
 import { REFRIGERANTS } from "./models/refrigerant";
 
-export const REFRIGERANT = choice("Refrigerant", REFRIGERANTS, "refrigerant, such as R-410A");
+/** The number alone, as on a cylinder's collar: "410A", 22; "1234ze" is the isomer E. */
+const NUMBERS_ALONE = Object.fromEntries(REFRIGERANTS.map((name) => [name.replace("R-", ""), name]));
+
+export const REFRIGERANT = choice("Refrigerant", REFRIGERANTS, "refrigerant, such as R-410A", {
+  ...NUMBERS_ALONE,
+  "R-1234ze": "R-1234ze(E)",
+  "1234ze": "R-1234ze(E)",
+});
 
 export const SATURATION_TEMPERATURE = quantity("temperature", "saturation temperature", {
   from: us("temperature", -300),
@@ -17,7 +24,10 @@ export const LINE_TEMPERATURE = quantity("temperature", "temperature of the line
 });
 
 /** A gauge or absolute reading by `basis`. */
-export const READING = quantity("pressure", "pressure as read by basis", { reading: true, to: 1e9 });
+export const READING = quantity("pressure", "pressure, as read on the gauge or as basis says", {
+  reading: true,
+  to: 1e9,
+});
 
 export const CURVE = choice(
   "SaturationCurve",

@@ -119,7 +119,7 @@ describe("refusals of the cycle", () => {
 
   it("names each argument that leaves its limits", () => {
     expect(refused("R-32", { condensing: 270 })).toContain("condensing temperature");
-    expect(refused("R-32", { superheat: -1 })).toContain("superheat: 0 K or more, got -1 K");
+    expect(refused("R-32", { superheat: -1 })).toContain("superheat: must be 0 K or more, got -1 K");
     expect(refused("R-32", { subcooling: -1 })).toContain("subcooling");
     expect(refused("R-32", { efficiency: 0 })).toContain("efficiency");
     expect(refused("R-32", { efficiency: 1.2 })).toContain("at most 1, got 1.2");

@@ -36,7 +36,7 @@ describe("scalar arguments", () => {
   });
 
   test.each<[string, unknown[], string]>([
-    ["a blank required argument is named", [null], "#VALUE! length: is blank: a length is needed"],
+    ["a blank required argument is named", [null], "#VALUE! length: is blank, but it is needed (a length)"],
     ["zero where positive is needed", [0], "#VALUE! length: must be above 0 ft, got blank or zero"],
     ["a negative value", [-2], "#VALUE! length: must be above 0 ft, got -2 ft"],
     ["a value above the limit", [1e9], "#VALUE! length: must be at most 3280840 ft, got 1000000000 ft"],

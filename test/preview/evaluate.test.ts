@@ -32,6 +32,18 @@ describe("A formula", () => {
     expect(await one(formula)).toMatchObject({ value });
   });
 
+  test.each([
+    ["3/8", "a tube's size, no date"],
+    ["50%", "read by the function that knows what it is"],
+    ["1-1/2", "a pipe's size"],
+  ])("hands the text %s over as it stands: %s", async (text) => {
+    expect(await one(`=WARMBACK.TEST.SHOW("${text}")`)).toMatchObject({ value: `string:${text} null` });
+  });
+
+  test("hands a percentage over as its number", async () => {
+    expect(await one("=WARMBACK.TEST.SHOW(50%)")).toMatchObject({ value: "number:0.5 null" });
+  });
+
   test("that spills gives a matrix, with an error inside as an object", async () => {
     expect(await one("=WARMBACK.TEST.TABLE(2)")).toMatchObject({
       value: [

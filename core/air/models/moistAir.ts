@@ -52,7 +52,7 @@ export const wetBulbOfAir = (T: number, humidity: number, altitude: number, trac
     property: "thermodynamic wet bulb",
     at: {
       air: { value: T, kind: "temperature" },
-      humidityRatio: { value: W, kind: "humidity ratio" },
+      "humidity ratio": { value: W, kind: "humidity ratio" },
       pressure: { value: p, kind: "pressure" },
     },
     gives: { value: wetBulb, kind: "temperature" },

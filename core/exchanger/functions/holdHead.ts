@@ -4,7 +4,7 @@ import { HEAT_RATE, WATER_FLOW, WATER_TEMPERATURE } from "../../kernel/glossary"
 import { us } from "../../kernel/quantity";
 import { list, of, word } from "../../kernel/result";
 import { CONDUCTANCE } from "../args";
-import { bypassLimits, coldPoolOrifice } from "../cautions";
+import { bypassLimits, coldPoolOrifice, hotCondensing } from "../cautions";
 import { holdHeadOf } from "../models/holdHead";
 
 const coldPool = { heat: 110000, ua: 8000, water: 60, leastCondensing: 90, flow: 40 };
@@ -39,6 +39,7 @@ export const holdHead = cellFunction({
   cautions: [
     { rule: bypassLimits, fires: coldPool },
     { rule: coldPoolOrifice, fires: coldPool },
+    { rule: hotCondensing, fires: { ...coldPool, ua: 1500, water: 85 } },
   ],
   checks: [
     {

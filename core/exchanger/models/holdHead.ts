@@ -39,6 +39,9 @@ export interface HeldHeadAnswer {
   readonly leavingWater: number;
 }
 
+/** Above the critical temperature of every refrigerant here, K. */
+const HOTTEST = 410;
+
 /** Widens the bracket beyond rounding: with many transfer units the root lies at its upper end. */
 const MARGIN = 1e-9;
 
@@ -68,6 +71,10 @@ export const holdHeadOf = (held: HeldHead, trace: Trace = silent): HeldHeadAnswe
   const C = trace.step(capacityRateOfWater, { V: flow, rho, cp });
   const N = trace.step(unitsOfCondenser, { UA, C });
   const condensingAtFullFlow = trace.step(condensingForDuty, { Tw, Q, C, N });
+  if (condensingAtFullFlow > HOTTEST)
+    throw outside(
+      `ua: too small: the refrigerant would condense at ${told("temperature", condensingAtFullFlow)}, where none condenses any more; check UA, heat and their units`,
+    );
   if (condensingAtFullFlow >= held.leastCondensing) {
     const leaving = trace.step(leavingWater, { Tw, Q, C });
     return { condensingAtFullFlow, holds: false, flowThrough: flow, bypass: 0, leavingWater: leaving };

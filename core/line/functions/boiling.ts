@@ -2,7 +2,7 @@ import { quantity } from "../../kernel/argument";
 import { cellFunction } from "../../kernel/cellFunction";
 import { us } from "../../kernel/quantity";
 import { of } from "../../kernel/result";
-import { deepVacuum, iceInVacuum } from "../cautions";
+import { compoundGauge, deepVacuum, iceInVacuum } from "../cautions";
 import { boilingTemperature } from "../models/boiling";
 
 export const boiling = cellFunction({
@@ -25,6 +25,7 @@ export const boiling = cellFunction({
   cautions: [
     { rule: deepVacuum, fires: { vacuum: 500 } },
     { rule: iceInVacuum, fires: { vacuum: 500 } },
+    { rule: compoundGauge, fires: { vacuum: "29 inHg" } },
   ],
   sources: ["iapwsR14", "iapwsSr1"],
   checks: [

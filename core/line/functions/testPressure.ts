@@ -1,5 +1,6 @@
 import { quantity } from "../../kernel/argument";
 import { cellFunction } from "../../kernel/cellFunction";
+import { STANDARD_PRESSURE, gaugeReading } from "../../kernel/pressureBasis";
 import { us } from "../../kernel/quantity";
 import { of } from "../../kernel/result";
 import { TEST_READING } from "../args";
@@ -36,5 +37,9 @@ export const testPressure = cellFunction({
     },
     { at: { pressure: 150, then: 80, now: 70 }, gives: 146.9, within: 0.1, from: "commonPractice" },
   ],
-  work: ({ pressure, then, now }, { step }) => step(gasPressure, { p1: pressure, T1: then, T2: now }),
+  work({ pressure, then, now }, { step }) {
+    const p = step(gasPressure, { p1: pressure, T1: then, T2: now });
+    step(gaugeReading, { p, p0: STANDARD_PRESSURE });
+    return p;
+  },
 });

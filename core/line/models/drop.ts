@@ -55,8 +55,8 @@ const saturationLoss = (cycle: Cycle, service: Service, drop: number, trace: Tra
   const curve = service === "liquid" ? "bubble" : "dew";
   if (!(low > 0))
     throw outside(
-      `${service} line`,
-      `a pressure drop below the absolute pressure, ${told("pressure", start)}`,
+      `pressure drop of the ${service} line`,
+      `below the absolute pressure, ${told("pressure", start)}`,
       told("pressure drop", drop),
     );
   const loss = saturationTemperature(fluid, high, curve) - saturationTemperature(fluid, low, curve);

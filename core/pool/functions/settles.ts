@@ -1,11 +1,15 @@
 import { quantity } from "../../kernel/argument";
 import { cellFunction } from "../../kernel/cellFunction";
 import { AIR_TEMPERATURE } from "../../kernel/glossary";
-import { us } from "../../kernel/quantity";
+import { outside } from "../../kernel/fault";
+import { show, us } from "../../kernel/quantity";
 import { of } from "../../kernel/result";
 import { COEFFICIENT, SURFACE } from "../args";
 import { estimate, ruleHoldsAll, spaLimit, warmPool } from "../cautions";
 import { settlingTemperature } from "../equations";
+
+/** K */
+const BOILING = 373.15;
 
 export const settles = cellFunction({
   id: "POOL.SETTLES",
@@ -43,8 +47,12 @@ export const settles = cellFunction({
     },
     { at: { area: 800, air: 70, heat: 50_400, sunAbsorbed: 33_600 }, gives: 80, within: 0.001, from: "identity" },
   ],
-  work({ area, air, heat, coefficient, sunAbsorbed }, { step, note }) {
+  work({ area, air, heat, coefficient, sunAbsorbed }, { step, note, system }) {
     const T = step(settlingTemperature, { Ta: air, q: heat + sunAbsorbed, U: coefficient, A: area });
+    if (T >= BOILING)
+      throw outside(
+        `heat: the surface rule would settle at ${show(T, "temperature", system)}, where water boils: check heat, area and their units`,
+      );
     note({ poolTemperature: T, surfaceRuleBy: coefficient, lossEstimated: true });
     return T;
   },

@@ -2,6 +2,7 @@ import { quantity } from "../../kernel/argument";
 import { cellFunction } from "../../kernel/cellFunction";
 import { mend } from "../../kernel/fault";
 import { BASIS } from "../../kernel/pressureBasis";
+import { show } from "../../kernel/quantity";
 import { of, table } from "../../kernel/result";
 import { REFRIGERANT, SATURATION_TEMPERATURE } from "../args";
 import { refrigerant as named } from "../models/refrigerant";
@@ -43,13 +44,16 @@ export const chart = cellFunction({
       from: "refpropTable",
     },
   ],
-  work({ refrigerant, from, to, step: width }, { trace }) {
-    if (to < from) throw mend("to: must not lie below from");
+  work({ refrigerant, from, to, step: width }, { trace, system }) {
+    if (to < from)
+      throw mend(
+        `to: must be at least from (${show(from, "temperature", system)}), got ${show(to, "temperature", system)}`,
+      );
     const count = Math.floor((to - from) / width + 1e-9) + 1;
-    if (count > MOST_ROWS) throw mend(`step: gives ${count} rows; at most ${MOST_ROWS} are shown`);
+    if (count > MOST_ROWS) throw mend(`step: must give at most ${MOST_ROWS} rows, got ${count}`);
     const fluid = named(refrigerant);
     const rows = Array.from({ length: count }, (_, place) => {
-      const temperature = Number((from + place * width).toPrecision(12));
+      const temperature = from + place * width;
       return {
         temperature,
         bubblePressure: saturationPressure(fluid, temperature, "bubble"),

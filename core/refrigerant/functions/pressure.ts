@@ -1,5 +1,5 @@
 import { cellFunction } from "../../kernel/cellFunction";
-import { BASIS } from "../../kernel/pressureBasis";
+import { BASIS, gaugeReading, gaugeZero } from "../../kernel/pressureBasis";
 import { of } from "../../kernel/result";
 import { CURVE, REFRIGERANT, SATURATION_TEMPERATURE } from "../args";
 import { pressureOnLine } from "../models/traced";
@@ -46,5 +46,9 @@ export const pressure = cellFunction({
       remark: "above the critical point nothing condenses",
     },
   ],
-  work: ({ refrigerant, temperature, curve }, { trace }) => pressureOnLine(refrigerant, temperature, curve, trace),
+  work({ refrigerant, temperature, curve, basis }, { trace }) {
+    const p = pressureOnLine(refrigerant, temperature, curve, trace);
+    if (trace.on && basis !== "absolute") trace.step(gaugeReading, { p, p0: gaugeZero(basis) });
+    return p;
+  },
 });

@@ -90,7 +90,7 @@ export const state = cellFunction({
   work({ refrigerant, pressure, temperature }, { trace, note, system }) {
     const fluid = named(refrigerant);
     const found = stateAt(fluid, pressure, temperature);
-    note({ hottest: fluid.range.hottest, blend: !isPure(fluid) });
+    note({ hottest: fluid.range.hottest, blend: !isPure(fluid) && found.phase !== "two-phase" });
     if (found.phase === "two-phase") note({ quality: found.quality });
     return propertyTable(fluid, found, system, trace);
   },

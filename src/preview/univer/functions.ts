@@ -29,6 +29,11 @@ export const functionClass = (entry: FunctionEntry, call: CustomFunction, log: C
     override minParams = -1;
     override maxParams = -1;
 
+    // A text stays text, as in Excel: "3/8" is a tube's size and no date.
+    override isArgumentsIgnoreNumberPattern(): boolean {
+      return true;
+    }
+
     override calculate(...variants: BaseValueObject[]): BaseValueObject {
       const sheetId = this.subUnitId ?? "";
       const site: CallSite = { sheetId, row: this.row, column: this.column };
