@@ -34,8 +34,9 @@ const COLD = MIAMI_MONTHS.map((line, row) =>
 export const hours = cellFunction({
   id: "POOL.HOURS",
   topic: "pool",
-  heavy: true,
-  summary: "A month's typical day by the hour out of POOL.YEAR: temperatures, load, heat taken, back-up, electricity; for a chart.",
+  heavy: "slow",
+  summary:
+    "A month's typical day by the hour out of POOL.YEAR: temperatures, load, heat taken, back-up, electricity; for a chart.",
   finds: ["daily profile", "typical day", "chart", "diurnal", "load curve"],
   remarks: [
     "Means of all days of the month by the clock's hour (standard time), the hour by its start. Temperatures, heat taken and electricity are of the pool left to itself, back-up heat of the one held at the set point.",
@@ -66,7 +67,10 @@ export const hours = cellFunction({
       at,
       gives: { row: 14, column: "air", is: 31.9 },
       within: 0.4,
-      from: { key: "erbs1984", where: "shape of the day: highest at 14 to 15 h, about 0.48 of the swing above the mean" },
+      from: {
+        key: "erbs1984",
+        where: "shape of the day: highest at 14 to 15 h, about 0.48 of the swing above the mean",
+      },
       remark: "Miami in July: mean 28.13 °C, swing 7.85 K",
     },
     { at, gives: { row: 0, column: "sun", is: 0 }, within: 0, from: "identity" },

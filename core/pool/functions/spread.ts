@@ -7,7 +7,7 @@ import { estimate, methodSpread } from "../cautions";
 import { admitClimate } from "../climate";
 import { MIAMI_MONTHS } from "../data/miami";
 import { spreadOver } from "../models/yearSpread";
-import { yearRows } from "../models/yearRows";
+import { totalOfYear } from "../models/yearRows";
 import { madeHours } from "../yearCautions";
 import { YEAR_COLUMNS } from "../yearColumns";
 import { CLIMATE, YEAR_INPUTS } from "../yearInputs";
@@ -20,7 +20,7 @@ const at = { inputs: HELD, climate: MIAMI_MONTHS, label: "shelter", values: [[0.
 export const spread = cellFunction({
   id: "POOL.SPREAD",
   topic: "pool",
-  heavy: true,
+  heavy: "slow",
   summary: "The year of POOL.YEAR for several values of one input: how far wind, cover or set point move the answer.",
   finds: ["sensitivity", "what if", "range", "compare", "sweep", "estimate"],
   remarks: [
@@ -67,9 +67,6 @@ export const spread = cellFunction({
     }));
     const years = spreadOver(varied, admitted, trace);
     note({ lossEstimated: true, evaporationBy: inputs.evaporationMethod, monthlyRows: admitted.monthly });
-    return years.map((year, place) => {
-      const { month: _, ...total } = yearRows(year).at(-1) ?? yearRows(year)[0]!;
-      return { value: String(cells[place] ?? ""), ...total };
-    });
+    return years.map((year, place) => ({ value: String(cells[place] ?? ""), ...totalOfYear(year) }));
   },
 });

@@ -60,9 +60,16 @@ const pairOf = (run: PoolRun, recovery: PoolRun["recovery"], begin: readonly [nu
   return { without, with: recovery ? repeatingYear({ ...run, recovery }, begin[1]) : without };
 };
 
-export const yearOf = (inputs: YearInputs, climate: Climate, begin?: Begin, trace: Trace = silent): Year => {
+/** The hours at the pool's place. */
+export const weatherAt = (inputs: YearInputs, climate: Climate): Weather => weatherOf(climate, siteOf(inputs));
+
+/** @param begin where the pools begin; else from the air and the set point */
+export const yearOf = (inputs: YearInputs, climate: Climate, begin?: Begin, trace: Trace = silent): Year =>
+  yearIn(inputs, weatherAt(inputs, climate), begin, trace);
+
+/** The year in weather that is made already. */
+export const yearIn = (inputs: YearInputs, weather: Weather, begin?: Begin, trace: Trace = silent): Year => {
   checkYearInputs(inputs);
-  const weather = weatherOf(climate, siteOf(inputs));
   const surface = yearSurface(yearPoolOf(inputs, weather), weather);
   const onPool = onPoolOf(inputs);
   const machine = machineThroughYear(inputs, weather, onPool);

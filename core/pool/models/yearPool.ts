@@ -228,9 +228,15 @@ const step = (run: PoolRun, year: PoolYear, going: Going, losses: Float64Array, 
   return dt * Math.max(start + above, run.freezing);
 };
 
-/** Runs from a state through the hours `from` to `to`, one after the other. */
-export const runPool = (run: PoolRun, start: State, from: number, to: number): PoolYear => {
-  const year = emptyYear(to, start);
+/** Runs from a state through the hours `from` to `to`, one after the other, adding to `into`. */
+export const runPool = (
+  run: PoolRun,
+  start: State,
+  from: number,
+  to: number,
+  into: PoolYear = emptyYear(to, start),
+): PoolYear => {
+  const year = { ...into, start };
   const going = new Float64Array(PLACES);
   const losses = terms();
   let subSteps = 0;
@@ -267,11 +273,7 @@ const note = (
   const { sums } = year;
   const part = dt / HOUR;
   if (run.pump.heat > 0)
-    add(
-      sums.pumpHeat,
-      month,
-      (dt * run.pump.heat * (at(run.pump.schedule, hour % 24) + at(going, EXTRA))) / run.area,
-    );
+    add(sums.pumpHeat, month, (dt * run.pump.heat * (at(run.pump.schedule, hour % 24) + at(going, EXTRA))) / run.area);
   if (backUp > 0) {
     add(sums.backUp, month, dt * backUp);
     add(year.backUp, hour, part * backUp * run.area);
@@ -304,8 +306,17 @@ const emptyYear = (hours: number, start: State): PoolYear => ({
   subSteps: 0,
 });
 
+/** The same arrays for another run. */
+const cleared = (year: PoolYear): PoolYear => {
+  for (const months of Object.values(year.sums)) months.fill(0);
+  for (const hours of [year.taken, year.outdoors, year.backUp, year.electricity]) hours.fill(0);
+  year.lowest.fill(Number.MAX_VALUE);
+  year.highest.fill(0);
+  return year;
+};
+
 /** Of the year's end, run before the first year so that it begins near where it will end, h. */
-const LEAD = 24 * 45;
+const LEAD = 24 * 30;
 const MOST_YEARS = 8;
 /** Ends and begins within this, K. */
 const REPEATS = 0.002;
@@ -313,10 +324,11 @@ const REPEATS = 0.002;
 /** The year that repeats itself: its end is its beginning. */
 export const repeatingYear = (run: PoolRun, guess: number): PoolYear => {
   const hours = run.surface.weather.hours;
-  let start: State = { temperature: guess, ice: 0, onPool: false, since: HOUR };
-  start = runPool(run, start, hours - LEAD, hours).end;
+  const begin: State = { temperature: guess, ice: 0, onPool: false, since: HOUR };
+  const room = emptyYear(hours, begin);
+  let start = runPool(run, begin, hours - LEAD, hours, room).end;
   for (let pass = 1; ; pass++) {
-    const year = runPool(run, start, 0, hours);
+    const year = runPool(run, start, 0, hours, cleared(room));
     const off = Math.abs(year.end.temperature - start.temperature) + Math.abs(year.end.ice - start.ice) / run.capacity;
     if (off < REPEATS || pass === MOST_YEARS) return year;
     start = year.end;

@@ -195,10 +195,16 @@ const totalRow = (rows: readonly YearRow[]): YearRow => {
   };
 };
 
+const monthRows = (year: Year): readonly YearRow[] => {
+  const season = seasonOf(year.inputs);
+  return monthlyMeans(year.weather.air).map((mean, month) => monthRow(year, month, mean, season[month] ?? false));
+};
+
 /** Twelve months and the year. */
 export const yearRows = (year: Year): readonly YearRow[] => {
-  const air = monthlyMeans(year.weather.air);
-  const season = seasonOf(year.inputs);
-  const rows = air.map((mean, month) => monthRow(year, month, mean, season[month] ?? false));
+  const rows = monthRows(year);
   return [...rows, totalRow(rows)];
 };
+
+/** The year alone. */
+export const totalOfYear = (year: Year): YearRow => totalRow(monthRows(year));

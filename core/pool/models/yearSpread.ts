@@ -1,13 +1,19 @@
 /** Years that differ in one input: each begins where the last one ended. */
 import { silent, type Trace } from "../../kernel/steps";
 import type { Climate } from "../climate";
-import { beginOf, yearOf, type Begin, type Year } from "./year";
-import type { YearInputs } from "./yearSetUp";
+import { beginOf, weatherAt, yearIn, type Begin, type Year } from "./year";
+import { siteOf, type YearInputs } from "./yearSetUp";
+import type { Weather } from "./yearSurface";
+
+const sameSite = (a: YearInputs, b: YearInputs): boolean => JSON.stringify(siteOf(a)) === JSON.stringify(siteOf(b));
 
 export const spreadOver = (varied: readonly YearInputs[], climate: Climate, trace: Trace = silent): readonly Year[] => {
   let begin: Begin | undefined;
+  let made: { readonly inputs: YearInputs; readonly weather: Weather } | undefined;
   return varied.map((inputs, place) => {
-    const year = trace.within(`Value ${place + 1}`, () => yearOf(inputs, climate, begin, place === 0 ? trace : silent));
+    const weather = made && sameSite(made.inputs, inputs) ? made.weather : weatherAt(inputs, climate);
+    made = { inputs, weather };
+    const year = trace.within(`Value ${place + 1}`, () => yearIn(inputs, weather, begin, place === 0 ? trace : silent));
     begin = beginOf(year);
     return year;
   });
