@@ -87,8 +87,8 @@ interface Common<A extends Args, G extends Gives, F extends FactKinds> {
   readonly facts?: F;
   /** The argument behind which `units` stands: the last, unless arguments were added later. */
   readonly unitsAfter?: keyof A & string;
-  /** Over 20 µs: remembered. */
-  readonly heavy?: true;
+  /** Over 20 µs: remembered. "slow": over 5 ms, kept out of the self-test in the cell. */
+  readonly heavy?: true | "slow";
   /** Sources besides those of equations, cautions and checks. */
   readonly sources?: readonly Source[];
   readonly checks: readonly Check<A>[];

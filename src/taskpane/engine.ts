@@ -30,7 +30,7 @@ export const panelEngine = (log: CallLog): PanelEngine => ({
     const compiled = COMPILED.get(id);
     return compiled ? explain(compiled, args, CATALOGUE, { steps: false }).cautions : [];
   },
-  heavy: (id) => COMPILED.get(id)?.definition.heavy === true,
+  heavy: (id) => COMPILED.get(id)?.definition.heavy !== undefined,
   edition: EDITION,
   describe(id, args) {
     const compiled = COMPILED.get(id);

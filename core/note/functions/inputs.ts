@@ -13,7 +13,7 @@ export const inputs = cellFunction({
   args: { function: FUNCTION, system: choice("Units", ["US", "SI"], "units of the block, US or SI").otherwise("US") },
   gives: grid("labels, defaults, units"),
   cautions: [],
-  checks: [],
+  checks: [{ at: { function: "POOL.LOSSES" }, gives: { cover: "none" }, from: "identity" }],
   work({ function: name, system }, { catalogue }) {
     const definition = functionNamed(catalogue, name);
     const block = Object.values(definition.args).find(({ shape }) => shape.type === "block");

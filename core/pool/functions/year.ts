@@ -36,7 +36,7 @@ const COLD = MIAMI_MONTHS.map((line, row) =>
 export const year = cellFunction({
   id: "POOL.YEAR",
   topic: "pool",
-  heavy: true,
+  heavy: "slow",
   summary:
     "A year of pool, air conditioner and valve, hour by hour: temperatures, heat taken, back-up heat, electricity, saving.",
   finds: ["hourly simulation", "season", "payback", "annual", "heat recovery", "savings", "weather file", "TMY", "EPW"],
