@@ -2,20 +2,9 @@
 import { computed, gap, heading, input, sheetOf, type Line } from "./build";
 import { FROZEN_ROWS, head, people, revisions, twoPeople } from "./parts";
 import { INVENTED, above, between, check, oneOf, warning } from "./pieces";
-import {
-  ADDED_LINES,
-  AFTER,
-  BEFORE,
-  CURVE_LINES,
-  EXISTING_LINES,
-  LOOP_COLUMNS,
-  LOOP_WIDTHS,
-  NAMES_AFTER,
-  NAMES_BEFORE,
-  PART_HEADS,
-  PUMP_CURVE,
-} from "./poolLoopParts";
-import type { SheetStyle, StarterSheet } from "./sheet";
+import { ADDED_LINES, CURVE_LINES, EXISTING_LINES, LOOP_COLUMNS, LOOP_WIDTHS, PART_HEADS } from "./poolLoopParts";
+import { LOOP_CALCULATION } from "./poolLoopResults";
+import type { StarterSheet } from "./sheet";
 
 /** The shared head, with both values' columns named. */
 const headOfSheet = (): readonly Line[] => {
@@ -88,82 +77,6 @@ const survey: readonly Line[] = [
   }),
 ];
 
-interface Both {
-  readonly format?: string;
-  readonly source?: string;
-  readonly note?: string;
-  readonly style?: SheetStyle;
-}
-
-/** A value before and after: `formula` says {parts} for the list of parts and names other lines with {@} for the column. */
-const both = (key: string, label: string, formula: string, unit: string, options: Both = {}): Line => {
-  const filled = (parts: string, column: string): string =>
-    formula.replace(/\{parts\}/g, parts).replace(/\{@\}/g, column);
-  const { format, style = "Calculation" } = options;
-  return {
-    ...computed(key, label, filled(BEFORE, "@B"), unit, options),
-    extra: { C: { content: filled(AFTER, "@C"), style, ...(format === undefined ? {} : { format }) } },
-  };
-};
-
-const LOOP_AT = (flow: string): string => `WARMBACK.PIPE.LOOP({parts},${flow},[water],[schedule])`;
-const MEETING = `WARMBACK.PIPE.OPERATING(${PUMP_CURVE},[static],[knownFlow],[static]+[systemHead{@}])`;
-
-const count: Line = {
-  ...computed("parts", "Parts in the list", `=SUMPRODUCT(--(${NAMES_BEFORE}<>""))`, "", { source: "count" }),
-  extra: { C: { content: `=SUMPRODUCT(--(${NAMES_AFTER}<>""))`, style: "Calculation" } },
-};
-
-const calculation: readonly Line[] = [
-  heading("part", "Calculation"),
-  count,
-  both("systemHead", "Head lost at the known flow", `=INDEX(${LOOP_AT("[knownFlow]")},[parts{@}]+4,4)`, "ft", {
-    format: "0.0",
-    source: "PIPE.LOOP, total",
-    note: "Published losses of fittings differ two to three times: keep a margin.",
-  }),
-  both("flow", "Flow where pump and loop meet", `=INDEX(${MEETING},1,2)`, "gpm", {
-    format: "0.0",
-    source: "PIPE.OPERATING",
-    style: "Output",
-  }),
-  both("head", "Total head there", `=INDEX(${MEETING},2,2)`, "ft", {
-    format: "0.0",
-    source: "PIPE.OPERATING",
-    style: "Output",
-  }),
-  both("suctionHead", "Of that in the suction line", `=INDEX(${LOOP_AT("[flow{@}]")},[parts{@}]+2,4)`, "ft", {
-    format: "0.0",
-    source: "PIPE.LOOP, subtotal suction",
-  }),
-  both("suctionSpeed", "Fastest water, suction", `=INDEX(${LOOP_AT("[flow{@}]")},[parts{@}]+2,5)`, "ft/s", {
-    format: "0.0",
-    source: "PIPE.LOOP",
-    note: "6 ft/s by common pool standards, 8 by some editions.",
-  }),
-  both("returnSpeed", "Fastest water, return", `=INDEX(${LOOP_AT("[flow{@}]")},[parts{@}]+3,5)`, "ft/s", {
-    format: "0.0",
-    source: "PIPE.LOOP",
-    note: "8 ft/s by common pool standards; which edition is law must be looked up.",
-  }),
-  both("turnover", "Turnover", "=WARMBACK.POOL.TURNOVER([volume],[flow{@}])", "h", {
-    format: "0.0",
-    source: "POOL.TURNOVER",
-    style: "Output",
-  }),
-  both("npsh", "Suction head available", "=WARMBACK.PIPE.NPSH([altitude],[water],[lift],[suctionHead{@}])", "ft", {
-    format: "0.0",
-    source: "PIPE.NPSH",
-    note: "No margin inside: 2 ft more than the pump needs is common.",
-  }),
-  both("pumpPower", "Power of the pump", "=WARMBACK.PIPE.PUMPPOWER([flow{@}],[head{@}],[wire])", "kW", {
-    format: "0.00",
-    source: "PIPE.PUMPPOWER, wire to water",
-  }),
-  both("energy", "Its energy in a year", "=[pumpPower{@}]*[hours]", "kWh", { format: "#,##0", source: "product" }),
-  gap,
-];
-
 const results: readonly Line[] = [
   heading("part", "Results"),
   computed("flowLost", "Flow lost by the new exchanger", "=[flow]-[flow@C]", "gpm", { format: "0.0", style: "Output" }),
@@ -233,7 +146,7 @@ export const poolLoop: StarterSheet = sheetOf({
     ...ADDED_LINES,
     ...CURVE_LINES,
     gap,
-    ...calculation,
+    ...LOOP_CALCULATION,
     ...results,
     ...checks,
     ...revisions,

@@ -76,17 +76,16 @@ const ADDED: readonly Part[] = [
   ["union", SIZE, 2, "return"],
   ["swing check", SIZE, 1, "return"],
   ["", "", "", ""],
-  ["", "", "", ""],
 ];
 
 export const EXISTING_LINES: readonly Line[] = EXISTING.map((part, i) => partLine(`existing${i + 1}`, part));
 export const ADDED_LINES: readonly Line[] = ADDED.map((part, i) => partLine(`added${i + 1}`, part));
 
-/** Ranges of parts, before and after the new exchanger. */
-export const BEFORE = `[existing1@A]:[existing${EXISTING.length}@F]`;
-export const AFTER = `[existing1@A]:[added${ADDED.length}@F]`;
-export const NAMES_BEFORE = `[existing1@A]:[existing${EXISTING.length}@A]`;
-export const NAMES_AFTER = `[existing1@A]:[added${ADDED.length}@A]`;
+/** Ranges of parts: the loop as it is, and what the exchanger adds. */
+export const EXISTING_PARTS = `[existing1@A]:[existing${EXISTING.length}@F]`;
+export const ADDED_PARTS = `[added1@A]:[added${ADDED.length}@F]`;
+export const EXISTING_NAMES = `[existing1@A]:[existing${EXISTING.length}@A]`;
+export const ADDED_NAMES = `[added1@A]:[added${ADDED.length}@A]`;
 
 const CURVE = [
   [0, 66],

@@ -82,6 +82,12 @@ describe("the loop's head", () => {
     expect(velocities.at(-3)).toBe(velocities[1]);
   });
 
+  test("takes zeros as blanks, as a host hands empty cells of a range over", () => {
+    const withZeros = LOOP.map((row) => Array.from({ length: 7 }, (_, i) => row[i] ?? 0));
+    const out = cells([...withZeros, [0, 0, 0, 0, 0, 0, 0]], 50);
+    expect(out).toEqual(cells(LOOP, 50));
+  });
+
   test("refuses what it can't work with, and says in which row", () => {
     expect(refusal([["elbw 90", "2 in", 2]], 50)).toMatch(/#VALUE! items, elbw 90: .*nearest: "elbow 90"/);
     expect(refusal([["pipe", "2 in"]], 50)).toMatch(/length of the pipe is needed/);
@@ -130,7 +136,7 @@ describe("reducers", () => {
     for (const row of rows)
       expect(suddenContraction.code({ D: numberIn(row, "small_ID_mm"), Db: numberIn(row, "large_ID_mm") })).toBeCloseTo(
         numberIn(row, "K"),
-        7,
+        4,
       );
   });
 });

@@ -13,9 +13,9 @@ const ITEM = {
   lengthOrCount: quantity(
     { choice: "what", kinds: Object.fromEntries(PIPE_WORDS.map((each) => [each, "length"])) },
     "length of a pipe, number of pieces of all else (1)",
-    { from: 0 },
+    { above: 0 },
   ).optionally(),
-  loss: quantity("head", "head lost at the known flow", { from: 0 }).optionally(),
+  loss: quantity("head", "head lost at the known flow", { above: 0 }).optionally(),
   knownFlow: quantity("water flow", "flow at which the loss is known", { above: 0 }).optionally(),
   side: choice("LoopSide", ["suction", "return"], "before or behind the pump").otherwise("return"),
   flowCoefficient: quantity("number", "flow coefficient Cv of a valve: gpm at 1 psi", { above: 0 }).optionally(),

@@ -1,0 +1,75 @@
+import { describe, expect, test } from "vitest";
+import { CATALOGUE } from "../../core/catalogue";
+import { lookUp } from "../../core/kernel/catalogue";
+import { placedArgs } from "../../core/kernel/units";
+import { sheetOf } from "../../src/sheets/build";
+import { otherSinks } from "../../src/sheets/otherSinks";
+import { poolLoop } from "../../src/sheets/poolLoop";
+import { takeOff } from "../../src/sheets/takeOff";
+import { readCalls } from "../../src/workbook/reader/calls";
+import { isRefusal } from "../../src/workbook/reader/tokens";
+import { parse } from "../../src/workbook/reader/tree";
+
+const KNOWN = new Set(CATALOGUE.map(({ id }) => id));
+
+describe.each([poolLoop, takeOff, otherSinks].map((sheet) => [sheet.name, sheet] as const))("sheet %s", (_, sheet) => {
+  const formulas = Object.entries(sheet.cells).flatMap(([address, { content }]) =>
+    typeof content === "string" && content.startsWith("=") ? [[address, content] as const] : [],
+  );
+
+  test("names only lines that it has, and every formula can be parsed", () => {
+    expect(formulas.length).toBeGreaterThan(20);
+    for (const [address, formula] of formulas) {
+      expect(formula, address).not.toMatch(/\[|\{@\}|undefined/);
+      expect(isRefusal(parse(formula)), `${address} ${formula}`).toBe(false);
+    }
+  });
+
+  test("calls known functions with all required arguments and none too many", () => {
+    for (const [address, formula] of formulas) {
+      const calls = readCalls(formula, KNOWN);
+      expect(calls.length, `${address} ${formula}`).toBe(formula.split("WARMBACK.").length - 1);
+      for (const { id, args } of calls) {
+        const definition = lookUp(CATALOGUE, id);
+        if (!definition) throw new Error(`${address} ${id}`);
+        const placed = placedArgs(definition);
+        const required = placed.filter(([, arg]) => arg.presence === "required").length;
+        expect(args.length, `${address} ${formula}`).toBeGreaterThanOrEqual(required);
+        expect(args.length, `${address} ${formula}`).toBeLessThanOrEqual(placed.length);
+      }
+    }
+  });
+
+  test("keeps its cells within its widths and its print area", () => {
+    const last = (/:([A-Z])\d+$/.exec(sheet.print.area) ?? [])[1] ?? "";
+    expect(sheet.widths).toHaveLength(last.charCodeAt(0) - 64);
+    for (const address of Object.keys(sheet.cells))
+      expect(address.charCodeAt(0)).toBeLessThanOrEqual(last.charCodeAt(0));
+  });
+
+  test("marks its example as invented", () => {
+    expect(JSON.stringify(sheet.cells)).toMatch(/Fernhill Hall is an invented example/);
+  });
+});
+
+describe("the builder", () => {
+  test("puts further columns, a line's own row and another column's address where they are named", () => {
+    const { cells, print } = sheetOf({
+      id: "trial",
+      name: "Trial",
+      summary: "",
+      widths: [1, 1, 1, 1],
+      columns: { unit: "D", source: "E", note: "F", last: "F" },
+      frozenRows: 1,
+      named: {},
+      lines: [
+        { key: "one", label: "One", value: 1, unit: "ft", extra: { C: { content: 2, style: "Input" } } },
+        { label: "Two", value: "=[one]+[one@C]", extra: { C: { content: "=$A[@]" } } },
+      ],
+    });
+    expect(cells["D1"]?.content).toBe("ft");
+    expect(cells["B2"]?.content).toBe("=$B$1+$C$1");
+    expect(cells["C2"]?.content).toBe("=$A2");
+    expect(print.area).toBe("A1:F2");
+  });
+});
