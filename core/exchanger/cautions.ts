@@ -98,7 +98,7 @@ export const hotCondensing = caution({
   needs: { condensingAtFullFlow: "temperature" },
   when: ({ condensingAtFullFlow }) => condensingAtFullFlow > NEAR_CUT_OUT,
   say: ({ condensingAtFullFlow }, show) =>
-    `Even at full flow the machine would condense at ${show(condensingAtFullFlow, "temperature")}: above ${show(NEAR_CUT_OUT, "temperature")} most trip on high pressure. The exchanger is too small for this heat or the water too warm: check the UA and its unit, and leave the heat to the outdoor coil.`,
+    `Even at full flow the machine would condense at ${show(condensingAtFullFlow, "temperature")}: above ${show(NEAR_CUT_OUT, "temperature")} most air conditioners trip on high pressure. The exchanger is too small for this heat or the water too warm: check the UA and its unit, and leave the heat to the outdoor coil.`,
 });
 
 export const coldPoolOrifice = caution({

@@ -53,8 +53,8 @@ export const fixedOrificeOnly = caution({
   about: "Target superheat is for fixed orifices on the outdoor coil.",
   needs: { answer: "temperature difference" },
   when: () => true,
-  say: () =>
-    "For a fixed orifice on its own outdoor coil, with the maker's airflow. No published target exists for pool mode, and machines with an expansion valve are charged by subcooling. The maker's chart governs; printed charts differ by about 1 °F.",
+  say: (_, show) =>
+    `For a fixed orifice on its own outdoor coil, with the maker's airflow. No published target exists for pool mode, and machines with an expansion valve are charged by subcooling. The maker's chart governs; printed charts differ by about ${show(us("temperature difference", 1), "temperature difference")}.`,
 });
 
 export const highTarget = caution({
@@ -65,7 +65,7 @@ export const highTarget = caution({
   needs: { answer: "temperature difference" },
   when: ({ answer }) => answer > us("temperature difference", 25),
   say: ({ answer }, show) =>
-    `A target of ${show(answer, "temperature difference")} lies above 25 °F: humid indoor air or a cool day; let the rooms settle and measure again before adjusting the charge.`,
+    `A target of ${show(answer, "temperature difference")} lies above ${show(us("temperature difference", 25), "temperature difference")}: humid indoor air or a cool day; let the rooms settle and measure again before adjusting the charge.`,
 });
 
 export const roomIsACheckOnly = caution({

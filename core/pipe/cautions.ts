@@ -39,7 +39,7 @@ export const outsideHazenWilliams = caution({
   when: ({ method, water, reynolds }) =>
     method === "Hazen-Williams" && (reynolds < 4000 || water < us("temperature", 50) || water > us("temperature", 75)),
   say: ({ water }, show) =>
-    `Hazen–Williams was fitted to turbulent water near 60 °F; at ${show(water, "temperature")} prefer Darcy–Weisbach.`,
+    `Hazen–Williams was fitted to turbulent water near ${show(us("temperature", 60), "temperature")}; at ${show(water, "temperature")} prefer Darcy–Weisbach.`,
 });
 
 export const littleSuctionHead = caution({
