@@ -1,8 +1,8 @@
-import { choice } from "../../kernel/argument";
 import { cellFunction } from "../../kernel/cellFunction";
 import { blockRows } from "../../kernel/describe";
 import { outside } from "../../kernel/fault";
 import { grid } from "../../kernel/result";
+import { UNITS } from "../../kernel/units";
 import { FUNCTION, functionNamed } from "../args";
 
 export const inputs = cellFunction({
@@ -10,11 +10,11 @@ export const inputs = cellFunction({
   topic: "note",
   summary: "The input block of a function, to fill in: label, default, unit, what it is.",
   finds: ["block", "template", "labels"],
-  args: { function: FUNCTION, system: choice("Units", ["US", "SI"], "units of the block, US or SI").otherwise("US") },
+  args: { function: FUNCTION, units: UNITS },
   gives: grid("labels, defaults, units"),
   cautions: [],
   checks: [{ at: { function: "POOL.LOSSES" }, gives: { cover: "none" }, from: "identity" }],
-  work({ function: name, system }, { catalogue }) {
+  work({ function: name }, { catalogue, system }) {
     const definition = functionNamed(catalogue, name);
     const block = Object.values(definition.args).find(({ shape }) => shape.type === "block");
     if (block?.shape.type !== "block")
