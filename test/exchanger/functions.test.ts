@@ -1,4 +1,4 @@
-import { assert, double, property } from "fast-check";
+import { assert, double, pre, property } from "fast-check";
 import { describe, expect, it } from "vitest";
 import { CATALOGUE } from "../../core/catalogue";
 import { decayShare } from "../../core/exchanger/equations";
@@ -132,6 +132,8 @@ describe("held head", () => {
         double({ min: 275, max: 305, noNaN: true }),
         double({ min: 1, max: 40, noNaN: true }),
         (heat, ua, water, above) => {
+          // More heat than that on the conductance finds nothing that condenses any more.
+          pre(heat / ua < 75);
           const held = { heat, ua, water, leastCondensing: water + above, flow: 0.003 };
           const answer = holdHeadOf(held);
           expect(answer.flowThrough).toBeLessThanOrEqual(held.flow);

@@ -131,7 +131,7 @@ const FORMS: readonly (readonly [string, string])[] = [
   ["NOTE.WORKING", "function, arguments"],
   ["NOTE.CAUTIONS", "function, arguments"],
   ["NOTE.SOURCES", "function"],
-  ["NOTE.INPUTS", "function, [system]"],
+  ["NOTE.INPUTS", "function, [units]"],
   ["NOTE.AGREES", "byHand, computed, [tolerance]"],
   ["NOTE.EDITION", ""],
   ["NOTE.SELFTEST", ""],
