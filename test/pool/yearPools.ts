@@ -1,0 +1,56 @@
+/** Pools and weather that the tests of the year share. */
+import type { PoolRun } from "../../core/pool/models/yearPool";
+import type { Surface } from "../../core/pool/models/surface";
+import type { Weather, YearPool, YearSurface } from "../../core/pool/models/yearSurface";
+
+/** No cover, ground, make-up or shade; 100 m², 1.5 m deep. */
+export const openPool = (surface: Partial<Surface> = {}, rule?: number): YearPool => ({
+  surface: { method: "Smith-Lof-Jones", activity: 1, convection: "by evaporation", hiddenSky: 0, ...surface },
+  area: 100,
+  depth: 1.5,
+  rule,
+  cover: { kind: "none", hours: 0, covered: 1, convectionCut: 0, radiationCut: 0 },
+  ground: { coefficient: 0, temperature: 288 },
+  // So much rain-free draw below zero that no make-up water is ever counted.
+  water: { drawn: -1, rain: 0 },
+  sunShare: 0.8,
+  shading: 0,
+});
+
+export const bareRun = (surface: YearSurface): PoolRun => ({
+  surface,
+  area: 100,
+  capacity: 6.25e6,
+  pump: { schedule: new Float64Array(24), power: 0, heat: 0 },
+  machine: undefined,
+  recovery: undefined,
+  backUp: undefined,
+  freezing: 273.15,
+});
+
+export interface SteadyWeather {
+  readonly air: number;
+  readonly vapour: number;
+  readonly dewPoint: number;
+  readonly wind: number;
+  readonly sun: number;
+  readonly cloud: number;
+  readonly pressure: number;
+  readonly mains: number;
+}
+
+/** The same hour all year. */
+export const steady = (values: SteadyWeather): Weather => {
+  const all = (value: number): Float64Array => new Float64Array(8760).fill(value);
+  return {
+    hours: 8760,
+    air: all(values.air),
+    vapour: all(values.vapour),
+    dewPoint: all(values.dewPoint),
+    wind: all(values.wind),
+    sun: all(values.sun),
+    cloud: all(values.cloud),
+    pressure: all(values.pressure),
+    mains: all(values.mains),
+  };
+};
