@@ -1,8 +1,21 @@
 /** The starter sheets, in the order of the job. */
 import { commissioning } from "./commissioning";
+import { exchangerInquiry } from "./exchangerInquiry";
+import { otherSinks } from "./otherSinks";
+import { poolLoop } from "./poolLoop";
 import { recoverySizing } from "./recoverySizing";
 import { refrigerantSide } from "./refrigerantSide";
 import type { StarterSheet } from "./sheet";
 import { survey } from "./survey";
+import { takeOff } from "./takeOff";
 
-export const STARTER_SHEETS: readonly StarterSheet[] = [recoverySizing, survey, refrigerantSide, commissioning];
+export const STARTER_SHEETS: readonly StarterSheet[] = [
+  recoverySizing,
+  survey,
+  exchangerInquiry,
+  poolLoop,
+  refrigerantSide,
+  takeOff,
+  otherSinks,
+  commissioning,
+];
