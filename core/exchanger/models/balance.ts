@@ -76,7 +76,9 @@ export const settle = (machine: Machine, sink: Sink, wetBulb: number): Settled =
   };
   const limits = [Math.max(fluid.coldest, evaporating + 1), fluid.warmestSaturated - 0.5] as const;
   const ratedRejection = (machine.rating.cooling * machine.rated.rejected) / machine.rated.cooling;
-  const start = sink.temperature + ratedRejection / sink.pull;
+  const { condensing: ratedDew } = machine.rating;
+  const glideAbove = ratedDew - meanCondensing(fluid, ratedDew, machine.rated.condensingPressure);
+  const start = sink.temperature + ratedRejection / sink.pull + glideAbove;
   const { ends, changes } = around(surplus, start, sink.pull, limits);
   // Where the secant went astray the whole range is searched.
   const bracket = changes ? ends : limits;
