@@ -88,9 +88,9 @@ module.exports = {
     ),
     rule(
       "src-by-catalogue",
-      "The hosts see the catalogue and the kernel.",
+      "The hosts see catalogue, pictures and kernel.",
       { path: "^src/" },
-      { path: "^core/", pathNot: "^core/(catalogue|kernel/)" },
+      { path: "^core/", pathNot: "^core/(catalogue|pictures|kernel/)" },
     ),
     rule(
       "workbook-low",

@@ -115,7 +115,7 @@ export default tseslint.config(
       "@typescript-eslint/no-restricted-imports": [
         "error",
         {
-          patterns: [{ regex: "/core/(?!catalogue$|kernel/)", message: "The hosts see the catalogue and the kernel." }],
+          patterns: [{ regex: "/core/(?!catalogue$|pictures$|kernel/)", message: "The hosts see catalogue, pictures and kernel." }],
         },
       ],
     },

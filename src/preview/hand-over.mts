@@ -4,9 +4,10 @@
  */
 import { createRequire } from "node:module";
 import { fileURLToPath } from "node:url";
+import type * as HandOverFile from "./handOverFile";
 
 // The sheet engine's ES modules can't be imported by Node as they are: it is required.
-const { writeHandOver } = createRequire(import.meta.url)("./handOverFile.ts") as typeof import("./handOverFile");
+const { writeHandOver } = createRequire(import.meta.url)("./handOverFile.ts") as typeof HandOverFile;
 
 // The engine writes its own remarks with console.log and the like.
 for (const method of ["log", "info", "debug", "warn"] as const) console[method] = () => undefined;

@@ -53,7 +53,7 @@ async function areasOf(book: Workbook, reaches: readonly Reach[]): Promise<reado
   const told = new Map(asked.map((one, at) => [one, answers[at]] as const));
   return reaches.map((reach) => {
     const areas = reach?.map((one) => plainArea(one) ?? told.get(one));
-    return areas?.every((area) => area !== undefined) === true ? (areas as readonly Area[]) : undefined;
+    return areas?.every((area) => area !== undefined) === true ? areas : undefined;
   });
 }
 

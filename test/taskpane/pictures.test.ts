@@ -139,8 +139,9 @@ describe("Pictures as data", () => {
     };
     column("pool with").forEach((mean, at) => expect(Number(temperature?.rows[at]?.[2])).toBeCloseTo(mean, 1));
     const [taken = [], backUp = []] = (months?.stacks ?? []).map(({ values }) => values);
-    column("heat taken held").forEach((heat, at) => expect(taken[at]).toBeCloseTo(heat, -1));
-    column("back up with").forEach((heat, at) => expect(backUp[at]).toBeCloseTo(heat, -1));
+    column("heat taken held").forEach((heat, at) => expect((taken[at] ?? 0) * 1e6).toBeCloseTo(heat, -1));
+    column("back up with").forEach((heat, at) => expect((backUp[at] ?? 0) * 1e6).toBeCloseTo(heat, -1));
+    expect(months?.y.label).toBe("heat, million BTU");
     expect(temperature?.curves.map(({ points }) => points.length)).toEqual([365, 365]);
     expect(day?.rows).toHaveLength(24);
   });
@@ -159,7 +160,7 @@ describe.skipIf(!HERE)("Pictures in Explain", { timeout: 60_000 }, () => {
     ...typed(BALANCE, "AB"),
     ...typed(ZONES, "DE"),
     ...typed(YEAR, "GH"),
-    ...typed(MIAMI_MONTHS as RawValue, "JKLMNO"),
+    ...typed(MIAMI_MONTHS, "JKLMNO"),
     ["A20", "=WARMBACK.EXCHANGER.BALANCE(A1:B5)"],
     ["A60", "=WARMBACK.EXCHANGER.ZONES(D1:E6)"],
     ["A80", "=WARMBACK.POOL.YEAR(G1:H7,J1:O13)"],

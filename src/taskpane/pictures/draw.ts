@@ -1,6 +1,6 @@
 /** Draws a picture as SVG. Colours come from the stylesheet by name, so that they follow light, dark and forced colours. */
 import { axisX, axisY, barY, dot, gridX, gridY, line, plot, ruleY, text, type Markish } from "@observablehq/plot";
-import type { Axis, Curve, Mark, Picture, Point, Stack, Tone } from "./picture";
+import type { Axis, Curve, Mark, Picture, Point, Stack, Tone } from "../../../core/pictures";
 
 const toneOf = (tone: Tone): string => `var(--picture-${tone})`;
 const INK = "currentColor";
@@ -11,6 +11,8 @@ const HEIGHT = 260;
 const TEXT_SIZE = 11;
 /** Room that a number along the x axis takes, in pixels. */
 const TICK_ROOM = 75;
+/** Room that a short name takes; its first letter stands where there is less. */
+const NAME_ROOM = 28;
 const MARGIN = { marginLeft: 58, marginRight: 16, marginTop: 36, marginBottom: 40 };
 
 const across = ([x]: Point): number => x;
@@ -103,7 +105,10 @@ const style = { fontSize: TEXT_SIZE, color: INK, tickSize: 4, labelArrow: "none"
 /** The axis below: numbers as many as have room, or texts of its own. */
 const axisBelow = ({ x }: Picture, width: number): Markish => {
   const label = { ...style, label: x.label, labelAnchor: "center" } as const;
-  if (x.names !== undefined) return axisX(label);
+  if (x.names !== undefined) {
+    const narrow = (width - MARGIN.marginLeft) / x.names.length < NAME_ROOM;
+    return axisX({ ...label, tickFormat: (name: string) => (narrow ? name.slice(0, 1) : name) });
+  }
   const { ticks } = x;
   if (ticks === undefined) {
     const room = Math.floor((width - MARGIN.marginLeft) / TICK_ROOM);

@@ -2,10 +2,11 @@
 import type { RawValue } from "../../workbook/values";
 import { h, markScrollable } from "../elements";
 import { PICTURED } from "../pictures/known";
-import type { Picture } from "../pictures/picture";
+import type { Picture } from "../../../core/pictures";
+import type * as Pictures from "../pictures";
 import { valueText } from "./result";
 
-type Drawing = typeof import("../pictures");
+type Drawing = typeof Pictures;
 
 const table = ({ head, rows, title }: Picture): HTMLElement =>
   h(

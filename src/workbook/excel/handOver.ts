@@ -23,23 +23,25 @@ const quoted = (names: readonly string[]): string => names.map((name) => `“${n
 export async function addHandOver(context: Excel.RequestContext, { sheets, record }: HandOverCopy): Promise<string> {
   if (!supports("1.7")) throw new Error("this Excel can't copy sheets from an add-in: copy the sheet by hand");
   const { worksheets } = context.workbook;
-  const added: Excel.Worksheet[] = [];
+  const copies = sheets.map(({ sheet, title }) => {
+    const copy = worksheets.getItem(sheet).copy("End");
+    copy.name = title;
+    copy.protection.load("protected");
+    return copy;
+  });
   try {
-    for (const { sheet, title, areas } of sheets) {
-      const copy = worksheets.getItem(sheet).copy("End");
-      added.push(copy);
-      copy.name = title;
+    await context.sync();
+    sheets.forEach(({ areas }, at) => {
+      const copy = copies[at];
+      if (copy === undefined) return;
       // A copy is as protected as its original; one without a password opens.
-      copy.protection.load("protected");
-      await context.sync();
       if (copy.protection.protected) copy.protection.unprotect();
       for (const area of areas) putValues(copy, area);
-      await context.sync();
-    }
+    });
     const name = await insertStarter(context, record);
     return `the new sheets ${quoted([...sheets.map(({ title }) => title), name])}`;
   } catch (error) {
-    for (const copy of added) copy.delete();
+    for (const copy of copies) copy.delete();
     await context.sync().catch(() => undefined);
     throw error;
   }

@@ -1,9 +1,9 @@
 /** Pressure against enthalpy: the saturation dome and refrigeration cycles in it. */
-import type { System } from "../../../core/kernel/quantity";
-import { afterExpansion, type Cycle } from "../../../core/cycle/models/cycle";
-import { cycleOf, type NamedCycle } from "../../../core/cycle/models/traced";
-import type { Fluid } from "../../../core/refrigerant/models/refrigerant";
-import { saturatedState } from "../../../core/refrigerant/models/saturation";
+import type { System } from "../kernel/quantity";
+import { afterExpansion, type Cycle } from "../cycle/models/cycle";
+import { cycleOf, type NamedCycle } from "../cycle/models/traced";
+import type { Fluid } from "../refrigerant/models/refrigerant";
+import { saturatedState } from "../refrigerant/models/saturation";
 import { inUnit, printed, type Curve, type InUnit, type Picture, type Point, type Tone } from "./picture";
 
 interface Units {

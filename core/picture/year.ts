@@ -1,10 +1,10 @@
 /** The pictures of a pool's year: temperatures, heat by month, and the usual day of a month. */
-import type { System } from "../../../core/kernel/quantity";
-import { DAYS } from "../../../core/aircon/models/fullLoadHours";
-import type { Year } from "../../../core/pool/models/year";
-import type { PoolYear } from "../../../core/pool/models/yearPool";
-import { MONTHS } from "../../../core/pool/models/yearRows";
-import { FIRST_DAY } from "../../../core/pool/models/yearSun";
+import type { System } from "../kernel/quantity";
+import { DAYS } from "../aircon/models/fullLoadHours";
+import type { Year } from "../pool/models/year";
+import type { PoolYear } from "../pool/models/yearPool";
+import { MONTHS } from "../pool/models/yearRows";
+import { FIRST_DAY } from "../pool/models/yearSun";
 import { inUnit, printed, type Curve, type Picture, type Point } from "./picture";
 
 const DAY = 24;
@@ -76,18 +76,24 @@ export const monthsPicture = ({ held: { with: pool } }: Year, system: System): P
   const [taken, outdoors, backUp] = [months(pool.taken), months(pool.outdoors), months(pool.backUp)];
   const total = (values: readonly number[]): string =>
     `${printed(values.reduce((sum, each) => sum + each, 0)).toLocaleString("en-US")} ${heat.unit}`;
+  const highest = Math.max(
+    ...MONTHS.map((_, at) => [taken, outdoors, backUp].reduce((sum, of) => sum + (of[at] ?? 0), 0)),
+  );
+  // So many digits have no room beside the picture.
+  const scale = highest >= 1e6 ? { by: 1e6, word: "million " } : { by: 1, word: "" };
+  const scaled = (values: readonly number[]): readonly number[] => values.map((each) => each / scale.by);
   return {
     title: "Heat by month, pool held at the set point",
     says:
       `Heat of each month with recovery, one on the other; in the year ${total(taken)} taken by the pool, ` +
       `${total(outdoors)} sent outdoors, ${total(backUp)} of back-up heat.`,
     x: { label: "month", names: MONTHS.map((name) => name) },
-    y: { label: `heat, ${heat.unit}` },
+    y: { label: `heat, ${scale.word}${heat.unit}` },
     curves: [],
     stacks: [
-      { name: "taken by the pool", tone: "first", values: taken },
-      { name: "back-up heat", tone: "third", values: backUp },
-      { name: "sent outdoors", tone: "second", values: outdoors },
+      { name: "taken by the pool", tone: "first", values: scaled(taken) },
+      { name: "back-up heat", tone: "third", values: scaled(backUp) },
+      { name: "sent outdoors", tone: "second", values: scaled(outdoors) },
     ],
     head: ["month", `taken, ${heat.unit}`, `back-up, ${heat.unit}`, `outdoors, ${heat.unit}`],
     rows: MONTHS.map((name, month) => [

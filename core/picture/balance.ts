@@ -1,11 +1,11 @@
 /** The pictures of a machine that settles on pool water. */
-import type { System } from "../../../core/kernel/quantity";
-import { cycle } from "../../../core/cycle/models/cycle";
-import type { NamedCycle } from "../../../core/cycle/models/traced";
-import { bothSides } from "../../../core/exchanger/models/balanceTraced";
-import type { Balance } from "../../../core/exchanger/models/balance";
-import { matched, type Matched } from "../../../core/exchanger/models/zones";
-import { refrigerant } from "../../../core/refrigerant/models/refrigerant";
+import type { System } from "../kernel/quantity";
+import { cycle } from "../cycle/models/cycle";
+import type { NamedCycle } from "../cycle/models/traced";
+import { bothSides } from "../exchanger/models/balanceTraced";
+import type { Balance } from "../exchanger/models/balance";
+import { matched, type Matched } from "../exchanger/models/zones";
+import { refrigerant } from "../refrigerant/models/refrigerant";
 import { twoCyclesPicture } from "./cycle";
 import type { Picture } from "./picture";
 import { zonesPicture } from "./zones";
