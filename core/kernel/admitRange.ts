@@ -53,6 +53,15 @@ interface FoundCell {
 
 const HEADINGS = new Set(["label", "input", "inputs", "name", "quantity", "item"]);
 
+/** A blank cell inside a range arrives as 0 on some hosts. */
+const isBlankInRange = (cell: RawScalar): boolean => isBlank(cell) || cell === 0;
+
+/** A row without value and unit, or the block's own head. */
+const isHeading = (text: string, value: RawScalar, unit: RawScalar): boolean =>
+  (isBlankInRange(value) && isBlankInRange(unit)) ||
+  isBlank(value) ||
+  (HEADINGS.has(folded(text)) && typeof value === "string");
+
 /** Label → value and unit of a block's filled rows. */
 const readBlock = (shape: BlockShape, matrix: RawMatrix, name: string): ReadonlyMap<string, FoundCell> => {
   const keys = keysByLabel(shape.entries);
@@ -60,17 +69,17 @@ const readBlock = (shape: BlockShape, matrix: RawMatrix, name: string): Readonly
   for (const line of matrix) {
     const [label = null, value = null, unit = null] = line;
     passErrors(label, name);
-    if (isBlank(label)) continue;
+    if (isBlank(label) || (label === 0 && isBlankInRange(value))) continue;
     const text = String(label).trim();
     const key = keys.get(folded(text));
     if (key === undefined) {
-      const heading = isBlank(value) || (HEADINGS.has(folded(text)) && typeof value === "string");
-      if (heading) continue;
+      if (isHeading(text, value, unit)) continue;
       throw unknownLabel(name, text, shape.entries);
     }
-    if (isBlank(value)) continue;
+    const arg = shape.entries[key];
+    if (arg === undefined || isLeftOut(arg, value)) continue;
     if (found.has(key)) throw mend(`${name}: the label "${text}" stands twice`);
-    found.set(key, { value, unit: isBlank(unit) ? "" : String(unit).trim() });
+    found.set(key, { value, unit: isBlankInRange(unit) ? "" : String(unit).trim() });
   }
   return found;
 };
@@ -172,8 +181,21 @@ export const admitRows = (
     .filter(({ line }) => !isEmptyLine(shape, line));
   if (lines.length < shape.least || lines.length > shape.most)
     throw mend(`${name}: expected ${countsText(shape)}, got ${lines.length}`);
-  return lines.map(({ line, place }) => admitLine(shape, columns, line, `${name}, row ${place}`, desk));
+  const slots = Object.entries(shape.columns).map(([key, arg]): Slot => {
+    const at = columns.findIndex((column) => column.key === key);
+    return { key, arg, label: labelOf(key), at, unit: columns[at]?.unit ?? "" };
+  });
+  return lines.map(({ line, place }) => admitLine(slots, line, `${name}, row ${place}`, desk));
 };
+
+/** A declared column and where it stands in this range; `at` is −1 where it is missing. */
+interface Slot {
+  readonly key: string;
+  readonly arg: ArgData;
+  readonly label: string;
+  readonly at: number;
+  readonly unit: string;
+}
 
 /** Admits a range as it stands; error values pass through. */
 export const admitSheet = (raw: Raw, name: string): RawMatrix => {
@@ -183,21 +205,19 @@ export const admitSheet = (raw: Raw, name: string): RawMatrix => {
 };
 
 const admitLine = (
-  shape: RowsShape,
-  columns: readonly Column[],
+  slots: readonly Slot[],
   line: readonly RawScalar[],
   name: string,
   desk: Desk,
 ): Readonly<Record<string, unknown>> => {
   const values: Record<string, unknown> = {};
   const inside: Desk = { ...desk, unitsPlace: "", before: values };
-  for (const [key, arg] of Object.entries(shape.columns)) {
-    const place = columns.findIndex((column) => column.key === key);
-    const value = place < 0 ? null : (line[place] ?? null);
-    const label = `${name}, ${labelOf(key)}`;
+  for (const { key, arg, label: own, at, unit } of slots) {
+    const value = at < 0 ? null : (line[at] ?? null);
+    const label = `${name}, ${own}`;
     values[key] = isLeftOut(arg, value)
       ? fill(arg, () => mend(`${label}: is blank: ${arg.about}`), values)
-      : admitCell(arg, { value, unit: columns[place]?.unit ?? "" }, label, inside);
+      : admitCell(arg, { value, unit }, label, inside);
   }
   return values;
 };

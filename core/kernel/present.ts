@@ -55,10 +55,14 @@ export const headOf = (key: string, single: SingleResult, system: System): strin
   return text === "" ? labelOf(key) : `${labelOf(key)} (${text})`;
 };
 
-const lines = (columns: Readonly<Record<string, SingleResult>>, rows: readonly Values[], manner: Manner): CellOut[][] =>
-  rows.map((values) =>
-    Object.entries(columns).map(([key, single]) => entry(values[key], single, labelOf(key), manner)),
-  );
+const lines = (
+  columns: Readonly<Record<string, SingleResult>>,
+  rows: readonly Values[],
+  manner: Manner,
+): CellOut[][] => {
+  const slots = Object.entries(columns).map(([key, single]) => ({ key, single, label: labelOf(key) }));
+  return rows.map((values) => slots.map(({ key, single, label }) => entry(values[key], single, label, manner)));
+};
 
 /** Turns what `work` returned into what the cell shows. */
 export const present = (gives: Gives, result: unknown, manner: Manner): Out => {

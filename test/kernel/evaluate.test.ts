@@ -138,6 +138,19 @@ describe("blocks and rows", () => {
     expect(temperature).toBeCloseTo(80.6, 9);
   });
 
+  test("blanks that a host hands over as zeros count as blanks: headings, units, words", () => {
+    const [cover, area, temperature] = line([
+      ["INPUTS", 0, 0],
+      [0, 0, 0],
+      ["pool area", 500, 0],
+      ["Water", 0, 0],
+      ["water temperature", 80, 0],
+      ["cover", 0, 0],
+    ]);
+    expect([cover, area]).toEqual(["none", 500]);
+    expect(temperature).toBeCloseTo(80, 9);
+  });
+
   test("missing optional labels take their defaults", () => {
     const [cover, , temperature] = line([["pool area", 500]]);
     expect(cover).toBe("none");
