@@ -1,0 +1,70 @@
+/** The built panel beside the preview's sheet: a hand-over copy saved as a file, a picture loaded when it is first shown. */
+import type { Browser, Page } from "playwright-core";
+import ExcelJS from "exceljs";
+import { afterAll, beforeAll, describe, expect, test, vi } from "vitest";
+import { DIST, ensureBuilt } from "../../src/functions/build.mjs";
+import { serve, type Served } from "../../src/preview/serve";
+import { hasBrowser, launch, openPage, type Watched } from "./browser";
+
+describe.skipIf(!hasBrowser)("The panel in the preview", { timeout: 90_000 }, () => {
+  let served: Served;
+  let browser: Browser;
+  let watched: Watched;
+  let page: Page;
+
+  beforeAll(async () => {
+    await ensureBuilt();
+    served = await serve({ folder: DIST, port: 0, open: false });
+    browser = await launch();
+    watched = await openPage(browser, served.address, { acceptDownloads: true });
+    ({ page } = watched);
+    await page.getByRole("tab", { name: "Workbook" }).waitFor();
+    // The first sheet is worked out when its master check stands in the second row.
+    await vi.waitFor(
+      async () => {
+        const value = await page.evaluate(async () => {
+          const area = { sheet: "Recovery sizing", row: 1, column: 1, rows: 1, columns: 1 };
+          return (await globalThis.warmbackPreview?.workbook.read([area]))?.[0]?.values[0]?.[0];
+        });
+        expect(value).toMatch(/^OK$|^LOOK/);
+      },
+      { timeout: 60_000, interval: 300 },
+    );
+  }, 240_000);
+  afterAll(async () => {
+    await browser.close();
+    await served.close();
+  });
+
+  test("saves a hand-over copy: values, record, no call of ours", async () => {
+    await page.getByRole("tab", { name: "Workbook" }).click();
+    const [download] = await Promise.all([
+      page.waitForEvent("download"),
+      page.getByRole("button", { name: "Make a hand-over copy" }).click(),
+    ]);
+    expect(download.suggestedFilename()).toBe("Hand-over copy.xlsx");
+    await page.getByRole("status").filter({ hasText: "Made the file Hand-over copy.xlsx" }).waitFor();
+    const book = new ExcelJS.Workbook();
+    await book.xlsx.readFile(await download.path());
+    expect(book.worksheets.map(({ name }) => name)).toEqual(["Recovery sizing", "Record"]);
+    const ours: string[] = [];
+    for (const sheet of book.worksheets)
+      sheet.eachRow((row) =>
+        row.eachCell(({ formula, address }) => void (/warmback/i.test(formula ?? "") && ours.push(address))),
+      );
+    expect(ours).toEqual([]);
+    expect(String(book.getWorksheet("Record")?.getCell("B4").value)).toMatch(/^=WARMBACK\./);
+  });
+
+  test("loads the pictures' script when a cycle is explained, and the page's policy refuses nothing", async () => {
+    await page.evaluate(async () => {
+      const at = { sheet: "Recovery sizing", row: 3, column: 7 };
+      const content = '=WARMBACK.CYCLE.STATES("R-410A",45,105)';
+      await globalThis.warmbackPreview?.workbook.write([{ ...at, content }]);
+      await globalThis.warmbackPreview?.workbook.select(at);
+    });
+    await page.getByRole("tab", { name: "Explain" }).click();
+    await page.getByRole("img", { name: /^Pressure against enthalpy of R-410A/ }).waitFor();
+    expect(watched.faults).toEqual([]);
+  });
+});
