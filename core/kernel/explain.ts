@@ -8,7 +8,7 @@ import { admit, asFault, runAdmitted, type AdmittedCall, type Compiled } from ".
 import { isFault, type Fault } from "./fault";
 import type { Out } from "./present";
 import { gaugeZero } from "./pressureBasis";
-import { KINDS, fromBase, show, showNumber, type KindName, type System } from "./quantity";
+import { KINDS, fromBase, show, showNumber, type KindName, type System, showBriefly } from "./quantity";
 import { recorder, silent, type Step } from "./steps";
 import { clear, came } from "./raw";
 
@@ -153,7 +153,7 @@ const raise = (
 ): readonly RaisedCaution[] => {
   const { definition } = compiled;
   const facts = factsOf(definition, call, result, noted);
-  const showIn: Show = (value, kind) => show(value, kind, call.system);
+  const showIn: Show = (value, kind) => showBriefly(value, kind, call.system);
   const rules = definition.cautions.flatMap(({ rule }) => raised(rule, facts, showIn) ?? []);
   return [...rules, ...unusual(call, compiled.args, call.values)].sort(bySeverity);
 };

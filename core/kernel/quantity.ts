@@ -140,5 +140,11 @@ export const show = (value: number, name: KindName, system: System): string => {
   return withUnit(showNumber(Math.abs(shown) < 1e-12 * Math.abs(unitOf.shift) ? 0 : shown), unitOf);
 };
 
+/** The same, rounded to four digits: for sentences that are read, not copied. */
+export const showBriefly = (value: number, name: KindName, system: System): string => {
+  const unitOf = KINDS[name][system];
+  return show(toBase(Number(fromBase(value, unitOf).toPrecision(4)), unitOf), name, system);
+};
+
 /** A number text with its unit behind it, none where the unit is empty. */
 export const withUnit = (text: string, unitOf: Unit): string => (unitOf.text === "" ? text : `${text} ${unitOf.text}`);

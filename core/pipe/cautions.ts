@@ -37,7 +37,7 @@ export const outsideHazenWilliams = caution({
   about: "The Hazen–Williams formula knows no temperature and no laminar flow.",
   needs: { method: "word", water: "temperature", reynolds: "number" },
   when: ({ method, water, reynolds }) =>
-    method === "Hazen-Williams" && (reynolds < 4000 || water < us("temperature", 50) || water > us("temperature", 75)),
+    method === "Hazen-Williams" && (reynolds < 4000 || water < us("temperature", 40) || water > us("temperature", 90)),
   say: ({ water }, show) =>
     `Hazen–Williams was fitted to turbulent water near ${show(us("temperature", 60), "temperature")}; at ${show(water, "temperature")} prefer Darcy–Weisbach.`,
 });

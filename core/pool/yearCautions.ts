@@ -100,7 +100,7 @@ export const dearPump = caution({
   needs: { pumpBeyond: "electric energy", electricitySaved: "electric energy" },
   when: ({ pumpBeyond, electricitySaved }) => pumpBeyond > 0 && pumpBeyond > 0.25 * electricitySaved,
   say: ({ pumpBeyond, electricitySaved }, show) =>
-    `The pump's extra hours take ${show(pumpBeyond, "electric energy")} a year beside ${show(electricitySaved, "electric energy")} of cooling electricity saved: shift its hours into the afternoon, or run it slower.`,
+    `The pump's extra hours take ${show(pumpBeyond, "electric energy")} a year beside ${show(Math.abs(electricitySaved), "electric energy")} of cooling electricity ${electricitySaved < 0 ? "added" : "saved"}: shift its hours into the afternoon, or run it slower.`,
 });
 
 export const morePower = caution({

@@ -1,5 +1,6 @@
 /** Caution rules of refrigerant readings. */
 import { caution } from "../kernel/caution";
+import { us } from "../kernel/quantity";
 
 export const noSuperheat = caution({
   code: "REFRIG-NO-SUPERHEAT",
@@ -10,6 +11,17 @@ export const noSuperheat = caution({
   when: ({ answer }) => answer <= 0,
   say: ({ dew, lineTemperature }, show) =>
     `No superheat: the line is at ${show(lineTemperature, "temperature")} and the dew point at this pressure is ${show(dew, "temperature")}. Liquid may be reaching the compressor, or the gauge, the clamp, the refrigerant or the basis (gauge, absolute, altitude) is wrong. Stop and check before running on.`,
+});
+
+export const littleSuperheat = caution({
+  code: "REFRIG-LITTLE-SUPERHEAT",
+  severity: "Caution",
+  source: "commonPractice",
+  about: "A superheat within the error of gauge and clamp.",
+  needs: { answer: "temperature difference" },
+  when: ({ answer }) => answer > 0 && answer < us("temperature difference", 3),
+  say: ({ answer }, show) =>
+    `A superheat of ${show(answer, "temperature difference")} lies within the error of gauge and clamp: the compressor may get liquid. Measure again with the clamp insulated.`,
 });
 
 export const noSubcooling = caution({

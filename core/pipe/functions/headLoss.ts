@@ -3,7 +3,7 @@ import { cellFunction } from "../../kernel/cellFunction";
 import { WATER_FLOW } from "../../kernel/glossary";
 import { of } from "../../kernel/result";
 import { BORE_RULE, LOOP_WATER, NOMINAL_SIZE, SCHEDULE, STRAIGHT_LENGTH } from "../args";
-import { fastWater, outsideHazenWilliams, transitionalFlow } from "../cautions";
+import { fastWater, hotPlastic, outsideHazenWilliams, transitionalFlow } from "../cautions";
 import { headLossOf } from "../models/headLoss";
 
 export const headLoss = cellFunction({
@@ -31,7 +31,8 @@ export const headLoss = cellFunction({
   cautions: [
     { rule: fastWater, fires: { flow: 90, size: "2 in", length: 100 } },
     { rule: transitionalFlow, fires: { flow: 1, size: "1 in", length: 100 } },
-    { rule: outsideHazenWilliams, fires: { flow: 40, size: "2 in", length: 100, method: "Hazen-Williams", water: 90 } },
+    { rule: outsideHazenWilliams, fires: { flow: 40, size: "2 in", length: 100, method: "Hazen-Williams", water: 95 } },
+    { rule: hotPlastic, fires: { flow: 40, size: "2 in", length: 100, water: 120 } },
   ],
   checks: [
     {

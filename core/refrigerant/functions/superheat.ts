@@ -2,7 +2,7 @@ import { cellFunction } from "../../kernel/cellFunction";
 import { BASIS } from "../../kernel/pressureBasis";
 import { of } from "../../kernel/result";
 import { LINE_TEMPERATURE, READING, REFRIGERANT } from "../args";
-import { certifiedWork, noSuperheat } from "../cautions";
+import { certifiedWork, littleSuperheat, noSuperheat } from "../cautions";
 import { superheatOf } from "../equations";
 import { temperatureOnLine } from "../models/traced";
 import { EQUATION_SOURCES } from "../sources";
@@ -17,6 +17,7 @@ export const superheat = cellFunction({
   facts: { dew: "temperature" },
   cautions: [
     { rule: noSuperheat, fires: { refrigerant: "R-22", pressure: 76, lineTemperature: 40 } },
+    { rule: littleSuperheat, fires: { refrigerant: "R-410A", pressure: 130, lineTemperature: 46 } },
     { rule: certifiedWork, fires: { refrigerant: "R-22", pressure: 76, lineTemperature: 55 } },
   ],
   sources: EQUATION_SOURCES,
