@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { balanceOf } from "../../core/exchanger/models/balance";
-import type { Args, ArgData, BlockShape } from "../../core/kernel/argument";
+import type { ArgData, BlockShape } from "../../core/kernel/argument";
 import { si } from "../../core/kernel/quantity";
 import { bracketedRoot } from "../../core/numeric/root";
 import { admitClimate } from "../../core/pool/climate";
@@ -12,7 +12,8 @@ import { surfaceLoss } from "../../core/pool/models/surface";
 import { dewPointOver, vapourPressureAt } from "../../core/pool/models/vapourTable";
 import { imbalance, yearOf, type Year } from "../../core/pool/models/year";
 import { compressorOf, onPoolCurve, type Rating } from "../../core/pool/models/yearMachine";
-import { repeatingYear, runPool, type State } from "../../core/pool/models/yearPool";
+import { runPool, type State } from "../../core/pool/models/yearPool";
+import { repeatingYear } from "../../core/pool/models/yearRepeat";
 import { yearRows } from "../../core/pool/models/yearRows";
 import { capacityOf, type YearInputs } from "../../core/pool/models/yearSetUp";
 import { yearSurface } from "../../core/pool/models/yearSurface";
@@ -35,10 +36,7 @@ const STEADY = {
 const START: State = { temperature: 300, ice: 0, onPool: false, since: 3600 };
 
 const defaults = Object.fromEntries(
-  Object.entries((YEAR_INPUTS.shape as BlockShape).entries as Args).map(([key, arg]: [string, ArgData]) => [
-    key,
-    arg.fallback,
-  ]),
+  Object.entries((YEAR_INPUTS.shape as BlockShape).entries).map(([key, arg]: [string, ArgData]) => [key, arg.fallback]),
 );
 
 const inputsOf = (values: Partial<YearInputs>): YearInputs =>

@@ -4,7 +4,8 @@
  */
 import { silent, type Trace } from "../../kernel/steps";
 import type { Climate } from "../climate";
-import { repeatingYear, type PoolRun, type PoolYear } from "./yearPool";
+import type { PoolRun, PoolYear } from "./yearPool";
+import { repeatingYear } from "./yearRepeat";
 import { yearSurface, type Weather, type YearSurface } from "./yearSurface";
 import { heldExactly, totalOf, type Held } from "./yearTerms";
 import {
