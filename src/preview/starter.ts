@@ -63,6 +63,8 @@ const validationOf = (rule: Validation, address: string): ValidationData => ({
 const LINE_POINTS = 13;
 /** Characters of usual text that fit where the width says one digit: letters are a little narrower than digits. */
 const LETTERS_PER_DIGIT = 1.2;
+/** Height of a row with large text, over the text's size. */
+const LARGE_TEXT = 1.4;
 /** No row can be higher in a file. */
 const HIGHEST_POINTS = 409;
 
@@ -70,10 +72,12 @@ const HIGHEST_POINTS = 409;
 const linesOf = (text: string, letters: number): number =>
   text.split("\n").reduce((sum, part) => sum + Math.max(1, Math.ceil(part.length / letters)), 0);
 
-/** Rows whose wrapped texts need more than one line get the height for them: no host is asked to measure. */
+/** Rows with large text, and rows whose wrapped texts need more than one line, get the height for them: no host is asked to measure. */
 const heightsOf = (starter: StarterSheet): Readonly<Record<number, number>> => {
   const heights: Record<number, number> = {};
   for (const { row, column, cell } of placedCells(starter)) {
+    const { size = 0 } = cell.style === undefined ? {} : LOOKS[cell.style];
+    if (size > 11) heights[row] = Math.max(heights[row] ?? 0, size * LARGE_TEXT);
     if (cell.wrap !== true || typeof cell.content !== "string") continue;
     const letters = (starter.widths[column] ?? 8) * LETTERS_PER_DIGIT;
     const lines = linesOf(cell.content, letters);

@@ -87,6 +87,6 @@ export const revisions: readonly Line[] = [
 ];
 
 /** Widths of the five columns, in characters. */
-export const WIDTHS: readonly number[] = [34, 15, 14, 40, 46];
+export const WIDTHS: readonly number[] = [34, 19, 14, 40, 46];
 
 export const LAST_COLUMN = COLUMNS.at(-1) ?? "E";
