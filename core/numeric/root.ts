@@ -63,7 +63,7 @@ export const bracketedRoot = (
 /** The step from b by inverse quadratic interpolation, or the secant where two points coincide. */
 const interpolated = (a: number, b: number, c: number, fa: number, fb: number, fc: number): number => {
   const s = fb / fa;
-  if (a === c) return ((c - b) * s) / (1 - s);
+  if (a === c) return ((c - b) * s) / (s - 1);
   const q = fa / fc;
   const r = fb / fc;
   const p = s * ((c - b) * q * (q - r) - (b - a) * (r - 1));

@@ -3,8 +3,18 @@ import { readFileSync } from "node:fs";
 
 export type GoldenCells = Readonly<Record<string, string>>;
 
-const cellsOf = (line: string): readonly string[] =>
-  [...line.matchAll(/(?:^|,)(?:"((?:[^"]|"")*)"|([^,]*))/g)].map((hit) => (hit[1] ?? hit[2] ?? "").replace(/""/g, '"'));
+const CELL = /(?:"((?:[^"]|"")*)"|([^",]*))(?:,|$)/y;
+
+const cellsOf = (line: string): readonly string[] => {
+  const cells: string[] = [];
+  CELL.lastIndex = 0;
+  while (CELL.lastIndex < line.length) {
+    const hit = CELL.exec(line);
+    if (!hit) throw new Error(`can't read the line ${line}`);
+    cells.push(hit[1]?.replace(/""/g, '"') ?? hit[2] ?? "");
+  }
+  return line.endsWith(",") ? [...cells, ""] : cells;
+};
 
 /** Rows of a file in test/golden as column → text. */
 export const cellsIn = (file: string): readonly GoldenCells[] => {
