@@ -80,7 +80,7 @@ describe("Chebyshev pieces", () => {
 describe("outside", () => {
   it("carries the quantity, the limit and what came", () => {
     const error = outside("R-32 temperature", "at most 478.5 K", "500 K");
-    expect(error.message).toBe("R-32 temperature: at most 478.5 K, got 500 K");
+    expect(error.message).toBe("R-32 temperature: must be at most 478.5 K, got 500 K");
     expect(isOutside(error)).toBe(true);
     expect(isOutside(new Error("other"))).toBe(false);
   });
