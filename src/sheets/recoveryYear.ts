@@ -1,0 +1,81 @@
+/**
+ * The year on the sheet "Recovery sizing": an input block for POOL.YEAR that takes what stands above it, twelve rows of
+ * climate, and the year's totals. Fernhill Hall is invented; its climate here is that of Houston, Texas (NREL TMY3, station
+ * "Houston Bush Intercontinental", 30.00° N, public data of the United States), to be replaced by the site's own.
+ */
+import { computed, heading, input, type ExtraCell, type Line } from "./build";
+
+/** Air °C, swing K, humidity, wind m/s, sun kWh/(m²·day), mains °C. */
+const HOUSTON = [
+  [10.51, 10.55, 0.7374, 3.822, 2.8273, 18.09],
+  [12.77, 12.08, 0.6944, 3.851, 3.2801, 18.34],
+  [16.2, 11.22, 0.692, 4.569, 4.2719, 19.97],
+  [20.49, 10.21, 0.7481, 3.945, 4.9166, 22.61],
+  [24.03, 9.2, 0.7452, 3.659, 5.4364, 25.55],
+  [27.02, 9.2, 0.7659, 2.904, 5.9489, 27.99],
+  [28.27, 10.24, 0.7405, 2.737, 6.1763, 29.27],
+  [28.21, 11.41, 0.7614, 2.11, 5.4675, 29.03],
+  [26.44, 11.97, 0.708, 3.527, 5.0607, 27.35],
+  [20.32, 13.93, 0.7095, 2.948, 4.2498, 24.68],
+  [17.1, 12.13, 0.7576, 3.741, 3.1881, 21.75],
+  [12.54, 12.2, 0.6978, 3.56, 2.6079, 19.34],
+] as const;
+
+const MONTHS = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"] as const;
+
+const HEADS = ["air (°C)", "swing (K)", "humidity", "wind at 10 m (m/s)", "sun (kWh/(m²·day))", "mains (°C)"] as const;
+
+const beside = (values: readonly (string | number)[]): Readonly<Record<string, ExtraCell>> =>
+  Object.fromEntries(
+    ["C", "D", "E", "F", "G"].map((column, place) => [column, { content: values[place + 1] ?? "", style: "Input" }]),
+  );
+
+const climateLine = (key: string, label: string, values: readonly (string | number)[]): Line => ({
+  key,
+  label,
+  value: values[0] ?? "",
+  style: "Input",
+  extra: beside(values),
+});
+
+/** The block's labels are those of POOL.YEAR; what stands above is taken over. */
+export const YEAR_LINES: readonly Line[] = [
+  heading("group", "Year: inputs of the hourly reckoning"),
+  computed("yearArea", "pool area", "=[area]", "ft²"),
+  computed("yearSet", "set point", "=[water]", "°F"),
+  input("yearSeasonStart", "season start", 4, "", { source: "owner", note: "Month, 1 to 12." }),
+  input("yearSeasonEnd", "season end", 10, "", { source: "owner" }),
+  input("yearLatitude", "latitude", 30, "", { source: "map", note: "Degrees; of the climate below." }),
+  computed("yearShelter", "shelter", "=[shelter]", ""),
+  input("yearCover", "cover", "none", "", {
+    validation: {
+      list: ["none", "foam", "bubble", "solid", "disks", "liquid"],
+      prompt: "none, foam, bubble, solid, disks or liquid",
+    },
+    source: "owner",
+  }),
+  computed("yearCooling", "rated cooling", "=[cooling]", "BTU/h"),
+  computed("yearPower", "rated power", "=[power]", "kW"),
+  computed("yearFan", "outdoor fan", "=[outdoorFan]", "kW"),
+  computed("yearRefrigerant", "refrigerant", "=[refrigerant]", ""),
+  input("yearUA", "exchanger UA", 9500, "BTU/(h·°F)", {
+    source: "supplier",
+    note: "Conductance of the pool exchanger.",
+  }),
+  input("yearLimit", "high limit", 88, "°F", { source: "owner", note: "Above it the heat goes outdoors." }),
+  heading("group", "Year: climate by month", "Houston, Texas (NREL TMY3): replace by the climate of the site."),
+  climateLine("climateHead", "month", HEADS),
+  ...MONTHS.map((month, place) => climateLine(`climate${month}`, month, HOUSTON[place] ?? [])),
+];
+
+const YEAR = "WARMBACK.POOL.YEAR([[yearArea:yearLimit]],[climateHead@A]:[climateDec@G])";
+
+/** The table spills a header, twelve months and the year: one row on its own line and 13 below. */
+export const YEAR_RESULTS: readonly Line[] = [
+  heading("group", "Year: what the hours come to"),
+  computed("yearTable", "The year by months", `=${YEAR}`, "", {
+    source: "POOL.YEAR",
+    note: "Estimate: ±30 % by wind and use.",
+    spills: 13,
+  }),
+];
