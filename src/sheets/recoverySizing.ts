@@ -11,6 +11,7 @@ import {
   poolResults,
   warmUpResults,
 } from "./recoveryResults";
+import { YEAR_LINES, YEAR_RESULTS } from "./recoveryYear";
 import type { StarterSheet } from "./sheet";
 
 const answer = (key: string, label: string, formula: string, unit: string, format: string, note = ""): Line =>
@@ -84,7 +85,8 @@ export const recoverySizing: StarterSheet = sheetOf({
   id: "recovery-sizing",
   name: "Recovery sizing",
   summary: "An air conditioner's heat into a pool: loss, heat, exchanger, loop, warm-up, money.",
-  widths: WIDTHS,
+  widths: [...WIDTHS, 17, 12],
+  columns: { unit: "C", source: "D", note: "E", last: "G" },
   frozenRows: FROZEN_ROWS,
   lines: [
     ...head("Recovery sizing: an air conditioner's heat into a pool", "checkPeople", "checkHead"),
@@ -94,6 +96,8 @@ export const recoverySizing: StarterSheet = sheetOf({
     ...coolerInputs,
     ...loopInputs,
     ...moneyInputs,
+    ...YEAR_LINES,
+    gap,
     ...poolResults,
     ...LOSS_RESULTS,
     ...heatResults,
@@ -101,6 +105,7 @@ export const recoverySizing: StarterSheet = sheetOf({
     ...loopResults,
     ...warmUpResults,
     ...moneyResults,
+    ...YEAR_RESULTS,
     ...results,
     ...checks,
     ...revisions,

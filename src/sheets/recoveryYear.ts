@@ -3,7 +3,9 @@
  * climate, and the year's totals. Fernhill Hall is invented; its climate here is that of Houston, Texas (NREL TMY3, station
  * "Houston Bush Intercontinental", 30.00° N, public data of the United States), to be replaced by the site's own.
  */
-import { computed, heading, input, type ExtraCell, type Line } from "./build";
+import { CATALOGUE } from "../../core/catalogue";
+import { lookUp } from "../../core/kernel/catalogue";
+import { computed, gap, heading, input, type ExtraCell, type Line } from "./build";
 
 /** Air °C, swing K, humidity, wind m/s, sun kWh/(m²·day), mains °C. */
 const HOUSTON = [
@@ -41,41 +43,80 @@ const climateLine = (key: string, label: string, values: readonly (string | numb
 /** The block's labels are those of POOL.YEAR; what stands above is taken over. */
 export const YEAR_LINES: readonly Line[] = [
   heading("group", "Year: inputs of the hourly reckoning"),
-  computed("yearArea", "pool area", "=[area]", "ft²"),
-  computed("yearSet", "set point", "=[water]", "°F"),
-  input("yearSeasonStart", "season start", 4, "", { source: "owner", note: "Month, 1 to 12." }),
-  input("yearSeasonEnd", "season end", 10, "", { source: "owner" }),
-  input("yearLatitude", "latitude", 30, "", { source: "map", note: "Degrees; of the climate below." }),
-  computed("yearShelter", "shelter", "=[shelter]", ""),
-  input("yearCover", "cover", "none", "", {
-    validation: {
-      list: ["none", "foam", "bubble", "solid", "disks", "liquid"],
-      prompt: "none, foam, bubble, solid, disks or liquid",
-    },
-    source: "owner",
-  }),
-  computed("yearCooling", "rated cooling", "=[cooling]", "BTU/h"),
-  computed("yearPower", "rated power", "=[power]", "kW"),
-  computed("yearFan", "outdoor fan", "=[outdoorFan]", "kW"),
-  computed("yearRefrigerant", "refrigerant", "=[refrigerant]", ""),
-  input("yearUA", "exchanger UA", 9500, "BTU/(h·°F)", {
-    source: "supplier",
-    note: "Conductance of the pool exchanger.",
-  }),
-  input("yearLimit", "high limit", 88, "°F", { source: "owner", note: "Above it the heat goes outdoors." }),
+  computed("yearArea", "Pool area", "=[area]", "ft²", { format: "#,##0" }),
+  computed("yearDepth", "Water depth", "=[meanDepth]", "ft", { format: "0.00" }),
+  computed("yearSet", "Set point", "=[water]", "°F"),
+  input("yearSeasonStart", "Season start", 4, "", { source: "owner", note: "Month, 1 to 12." }),
+  input("yearSeasonEnd", "Season end", 10, "", { source: "owner", note: "Month, 1 to 12." }),
+  input("yearLatitude", "Latitude", 30, "", { source: "map", note: "Degrees; of the climate below." }),
+  computed("yearShelter", "Shelter", "=[shelter]", ""),
+  computed("yearCover", "Cover", "=[cover]", ""),
+  computed("yearCoverHours", "Cover hours", "=[coverHours]", "h"),
+  computed("yearCooling", "Rated cooling", "=[cooling]", "BTU/h", { format: "#,##0" }),
+  computed("yearPower", "Rated power", "=[power]", "kW"),
+  computed("yearFan", "Outdoor fan", "=[outdoorFan]", "kW"),
+  computed("yearRefrigerant", "Refrigerant", "=[refrigerant]", ""),
+  input("yearUA", "Exchanger UA", 9500, "BTU/(h·°F)", { format: "#,##0", source: "supplier" }),
+  computed("yearFlow", "Water flow", "=[flow]", "gpm"),
+  input("yearLimit", "High limit", 88, "°F", { source: "owner", note: "Above it the heat goes outdoors." }),
+  input("yearBackUp", "Back up source", "natural gas", "", { source: "what heats the pool otherwise" }),
+  computed("yearGas", "Back up price", "=[gasPrice]", "money/therm"),
+  computed("yearElectricity", "Electricity price", "=[powerPrice]", "money/kWh"),
   heading("group", "Year: climate by month", "Houston, Texas (NREL TMY3): replace by the climate of the site."),
   climateLine("climateHead", "month", HEADS),
   ...MONTHS.map((month, place) => climateLine(`climate${month}`, month, HOUSTON[place] ?? [])),
 ];
 
-const YEAR = "WARMBACK.POOL.YEAR([[yearArea:yearLimit]],[climateHead@A]:[climateDec@G])";
+const YEAR = "WARMBACK.POOL.YEAR([[yearArea:yearElectricity]],[climateHead@A]:[climateDec@G])";
 
-/** The table spills a header, twelve months and the year: one row on its own line and 13 below. */
+/** The year's row stands below a head and twelve months. */
+const TOTAL_ROW = 14;
+
+const columnsOfYear = (): readonly string[] => {
+  const gives = lookUp(CATALOGUE, "POOL.YEAR")?.gives;
+  return gives?.type === "table" ? Object.keys(gives.columns) : [];
+};
+
+/** One column of the year's total; the function is remembered, so that many cells cost one run. */
+const total = (key: string, label: string, column: string, unit: string, note = ""): Line => {
+  const place = columnsOfYear().indexOf(column) + 1;
+  if (place === 0) throw new Error(`POOL.YEAR has no column ${column}`);
+  return computed(key, label, `=INDEX(${YEAR},${TOTAL_ROW},${place})`, unit, {
+    format: "#,##0",
+    source: `POOL.YEAR, column ${place}`,
+    ...(note === "" ? {} : { note }),
+  });
+};
+
+/** What the hours of a year come to. */
 export const YEAR_RESULTS: readonly Line[] = [
-  heading("group", "Year: what the hours come to"),
-  computed("yearTable", "The year by months", `=${YEAR}`, "", {
-    source: "POOL.YEAR",
-    note: "Estimate: ±30 % by wind and use.",
-    spills: 13,
+  heading("group", "8 The year, hour by hour"),
+  total("yearRejected", "Heat rejected", "heatRejected", "BTU"),
+  total("yearTaken", "Of that taken by the pool", "heatTaken", "BTU"),
+  computed("yearShare", "Share that coincides with the pool's need", "=[yearTaken]/[yearRejected]", "", {
+    format: "0%",
+    source: "quotient",
+    note: "The rest goes outdoors: too warm a pool in high summer, little heat in spring.",
   }),
+  total("yearWarmest", "Warmest water with recovery", "poolWithHighest", "°F"),
+  total("yearDaysWithout", "Warm days without recovery", "warmDaysWithout", "day"),
+  total(
+    "yearDaysWith",
+    "Warm days with recovery",
+    "warmDaysWith",
+    "day",
+    "Days of the season at the set point or above.",
+  ),
+  total("yearBackWithout", "Back-up heat without recovery", "backUpWithout", "BTU"),
+  total("yearBackWith", "Back-up heat with recovery", "backUpWith", "BTU", "Keep the back-up heater."),
+  total("yearCoolWithout", "Cooling electricity without", "electricityWithout", "kWh"),
+  total("yearCoolWith", "Cooling electricity with", "electricityWith", "kWh"),
+  total(
+    "yearMoney",
+    "Money saved in the year",
+    "moneySaved",
+    "money",
+    "Against natural gas, pump and cooling electricity counted; ±30 % by wind and use.",
+  ),
+  gap,
 ];
