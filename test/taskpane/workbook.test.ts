@@ -46,4 +46,15 @@ describe.skipIf(!HERE)("The view Workbook", { timeout: 30_000 }, () => {
     await pane.page.getByRole("button", { name: "Mend formulas" }).click();
     await until(async () => (await outcomes()).includes("No formula needs mending."));
   });
+
+  test("works every published value again, the slow functions' too", async () => {
+    await pane.open();
+    await pane.tab("Workbook");
+    await pane.page.getByRole("button", { name: "Run the checks" }).click();
+    const told = pane.page.locator("#view-workbook [role=status]", { hasText: "published values agree." });
+    await told.waitFor({ timeout: 60_000 });
+    const [, agree = "", all = ""] = /(\d+) of (\d+) published values/.exec((await told.textContent()) ?? "") ?? [];
+    expect(Number(all)).toBeGreaterThan(300);
+    expect(agree).toBe(all);
+  }, 90_000);
 });

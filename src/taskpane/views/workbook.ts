@@ -7,6 +7,7 @@ import { sentenceOf } from "../desk";
 import { action, h, replace, type Child } from "../elements";
 import { counted } from "../model/summary";
 import { cellButtons } from "./cells";
+import { publishedChecks } from "./publishedChecks";
 
 /** Where a command's result stands: a live region, so that it is read out when it comes. */
 const outcome = (): HTMLElement => h("div", { role: "status", class: "outcome" });
@@ -123,6 +124,7 @@ export function workbookView(desk: Desk): View {
     h("h2", { tabindex: -1 }, "Workbook"),
     handOverSection(desk),
     mendSection(desk),
+    publishedChecks(desk),
   );
   return { root, show: () => undefined, hide: () => undefined };
 }
