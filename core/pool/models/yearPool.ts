@@ -99,7 +99,13 @@ const UNMET = 10;
 const EXTRA = 11;
 /** Whether the step's machine runs on the pool. */
 const DRIVES = 12;
-const PLACES = 13;
+const MACHINE_END = 13;
+/** Length of a step, s; back-up heat, W/m²; mean of a step above its start, K; integral of temperature over the hour, K·s. */
+const DT = 13;
+const BACK_UP = 14;
+const ABOVE = 15;
+const WARMTH = 16;
+const PLACES = 17;
 
 type Going = Float64Array;
 
@@ -125,14 +131,14 @@ const turn = (recovery: Recovery, schedule: number, going: Going): boolean => {
 };
 
 /** Decides the valve, and what the machine gives to pool and air at the water's temperature. */
-const drive = (run: PoolRun, hour: number, going: Going): void => {
+const drive = (run: PoolRun, hour: number, clock: number, going: Going): void => {
   const { machine, recovery, pump } = run;
   const load = machine === undefined ? 0 : at(machine.load, hour);
   if (machine === undefined || load <= 0) {
-    going.fill(0, TAKEN, PLACES);
+    if (going[SHARE] !== 0 || going[UNMET] !== 0) going.fill(0, TAKEN, MACHINE_END);
     return;
   }
-  const schedule = at(pump.schedule, hour % 24);
+  const schedule = at(pump.schedule, clock);
   const side = recovery !== undefined && turn(recovery, schedule, going) ? machine.onPool : undefined;
   const cooling = side ? side.cooling(at(going, T)) : at(machine.outdoorCooling, hour);
   const power = side ? side.power(at(going, T)) : at(machine.outdoorPower, hour);
@@ -149,18 +155,21 @@ const drive = (run: PoolRun, hour: number, going: Going): void => {
 };
 
 /** Losses, slope and net heat, W/m², at the start of a step. */
-const look = (run: PoolRun, hour: number, going: Going, losses: Float64Array): void => {
-  drive(run, hour, going);
+const look = (run: PoolRun, hour: number, clock: number, going: Going, losses: Float64Array): void => {
+  drive(run, hour, clock, going);
   writeTerms(run.surface, hour, at(going, T), losses);
-  const pump = run.pump.heat * (at(run.pump.schedule, hour % 24) + at(going, EXTRA));
+  const pump = run.pump.heat * (at(run.pump.schedule, clock) + at(going, EXTRA));
   const extra = run.extra === undefined ? 0 : at(run.extra, hour);
   going[SLOPE] = summed(losses, COUNT);
   going[HEAT] = at(run.surface.sun, hour) + extra + (at(going, TAKEN) + pump) / run.area - summed(losses, 0);
 };
 
+const THIRD = 1 / 3;
+const SIXTH = 1 / 6;
+
 /** (1 − (1 − e^−z)/z)/z: what a step's mean takes of heat × time ÷ capacity. */
 const meanPart = (z: number): number =>
-  z < 0.2 ? 0.5 * (1 - (z / 3) * (1 - (z / 4) * (1 - (z / 5) * (1 - z / 6)))) : (1 + Math.expm1(-z) / z) / z;
+  z < 0.2 ? 0.5 * (1 - z * THIRD * (1 - z * 0.25 * (1 - z * 0.2 * (1 - z * SIXTH)))) : (1 + Math.expm1(-z) / z) / z;
 
 /** How many steps an hour needs: one, unless the losses bend within it or the valve would turn in it. */
 const stepsFor = (run: PoolRun, going: Going): number => {
@@ -196,8 +205,10 @@ const add = (to: Float64Array, place: number, value: number): void => {
   to[place] = (to[place] ?? 0) + value;
 };
 
-/** Losses of a step at its mean temperature, `above` its start, J/m². */
-const addLosses = (sums: Sums, month: number, losses: Float64Array, dt: number, above: number): void => {
+/** Losses of a step at its mean temperature, J/m². */
+const addLosses = (sums: Sums, month: number, losses: Float64Array, going: Going): void => {
+  const dt = at(going, DT);
+  const above = at(going, ABOVE);
   add(sums.evaporation, month, dt * (at(losses, 0) + at(losses, COUNT) * above));
   add(sums.convection, month, dt * (at(losses, 1) + at(losses, COUNT + 1) * above));
   add(sums.radiation, month, dt * (at(losses, 2) + at(losses, COUNT + 2) * above));
@@ -205,9 +216,10 @@ const addLosses = (sums: Sums, month: number, losses: Float64Array, dt: number, 
   add(sums.makeUp, month, dt * (at(losses, 4) + at(losses, COUNT + 4) * above));
 };
 
-/** One step from what `look` found; gives the integral of temperature over time, K·s. */
-const step = (run: PoolRun, year: PoolYear, going: Going, losses: Float64Array, hour: number, dt: number): number => {
+/** One step from what `look` found. Numbers go by `going`: as arguments and answers each would be a box on the heap. */
+const step = (run: PoolRun, year: PoolYear, going: Going, losses: Float64Array, hour: number, clock: number): void => {
   const month = monthOf[hour] ?? 0;
+  const dt = at(going, DT);
   const start = at(going, T);
   const z = (at(going, SLOPE) * dt) / run.capacity;
   const mean = meanPart(z);
@@ -217,15 +229,18 @@ const step = (run: PoolRun, year: PoolYear, going: Going, losses: Float64Array, 
   const backUp = backUpFor(run, month, alone, gain);
   const heat = at(going, HEAT) + backUp;
   const above = frozen ? 0 : (heat * dt * mean) / run.capacity;
-  addLosses(year.sums, month, losses, dt, above);
-  note(year, run, going, hour, month, dt, backUp);
+  going[BACK_UP] = backUp;
+  going[ABOVE] = above;
+  addLosses(year.sums, month, losses, going);
+  note(year, run, going, hour, clock, month);
   settle(run, going, start + heat * gain);
   going[SINCE] = at(going, SINCE) + dt;
   const end = at(going, T);
   if (at(going, ICE) > 0) add(year.sums.frozen, month, dt);
   if (end < at(year.lowest, month)) year.lowest[month] = end;
   if (end > at(year.highest, month)) year.highest[month] = end;
-  return dt * Math.max(start + above, run.freezing);
+  const warm = start + above;
+  going[WARMTH] = at(going, WARMTH) + dt * (warm > run.freezing ? warm : run.freezing);
 };
 
 /** Runs from a state through the hours `from` to `to`, one after the other, adding to `into`. */
@@ -242,16 +257,19 @@ export const runPool = (
   let subSteps = 0;
   going.set([start.temperature, start.ice, start.onPool ? 1 : 0, start.since]);
   for (let hour = from; hour < to; hour++) {
-    look(run, hour, going, losses);
+    const clock = hour % 24;
+    look(run, hour, clock, going, losses);
     const steps = stepsFor(run, going);
-    const dt = HOUR / steps;
-    let warmth = step(run, year, going, losses, hour, dt);
+    going[DT] = HOUR / steps;
+    going[WARMTH] = 0;
+    step(run, year, going, losses, hour, clock);
     for (let more = 1; more < steps; more++) {
-      look(run, hour, going, losses);
-      warmth += step(run, year, going, losses, hour, dt);
+      look(run, hour, clock, going, losses);
+      step(run, year, going, losses, hour, clock);
     }
     subSteps += steps - 1;
     const month = monthOf[hour] ?? 0;
+    const warmth = at(going, WARMTH);
     year.temperature[hour] = warmth / HOUR;
     add(year.sums.warmth, month, warmth);
     add(year.sums.sun, month, HOUR * at(run.surface.sun, hour));
@@ -261,26 +279,21 @@ export const runPool = (
 };
 
 /** Sums what the machine, the pump and the back-up heater did in a step. */
-const note = (
-  year: PoolYear,
-  run: PoolRun,
-  going: Going,
-  hour: number,
-  month: number,
-  dt: number,
-  backUp: number,
-): void => {
+const note = (year: PoolYear, run: PoolRun, going: Going, hour: number, clock: number, month: number): void => {
   const { sums } = year;
+  const dt = at(going, DT);
   const part = dt / HOUR;
+  const backUp = at(going, BACK_UP);
   if (run.pump.heat > 0)
-    add(sums.pumpHeat, month, (dt * run.pump.heat * (at(run.pump.schedule, hour % 24) + at(going, EXTRA))) / run.area);
+    add(sums.pumpHeat, month, (dt * run.pump.heat * (at(run.pump.schedule, clock) + at(going, EXTRA))) / run.area);
   if (backUp > 0) {
     add(sums.backUp, month, dt * backUp);
     add(year.backUp, hour, part * backUp * run.area);
   }
   const share = at(going, SHARE);
   if (share === 0) return;
-  const [taken, rejected] = [at(going, TAKEN), at(going, REJECTED)];
+  const taken = at(going, TAKEN);
+  const rejected = at(going, REJECTED);
   add(sums.taken, month, (dt * taken) / run.area);
   add(sums.rejected, month, dt * rejected);
   add(going[DRIVES] === 1 ? sums.poolTime : sums.outdoorTime, month, dt * share);

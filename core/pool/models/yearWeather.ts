@@ -106,25 +106,32 @@ const fillMonth = (
   const clearness = clearnessOfDays(K, days);
   const warmth = orderOf(days, SPELL);
   const dullness = orderOf(days, CHANGE);
+  const winds = Array.from({ length: 24 }, (_, hour) => hourOfWind.code({ m: at(columns.windAt10m), t: hour + 0.5 }));
   const shape = Array.from({ length: 24 }, (_, hour) => hourOfWarmth.code({ A: at(columns.swing), t: hour + 0.5 }));
+  const full = new Float64Array(24);
   for (let day = 0; day < days; day++) {
     const share = ((warmth[day] ?? 0) + 0.5) / days;
     const dayMean = mean + s * Math.log(share / (1 - share));
     const sun = (clearness[dullness[day] ?? 0] ?? K) * middle.outside;
     const cloud = cloudOfDay(K * middle.outside, middle);
     let inverse = 0;
-    for (let hour = 0; hour < 24; hour++) inverse += 1 / vapourPressureAt(dayMean + (shape[hour] ?? 0)) / 24;
+    for (let hour = 0; hour < 24; hour++) {
+      const saturated = vapourPressureAt(dayMean + (shape[hour] ?? 0));
+      full[hour] = saturated;
+      inverse += 1 / saturated / 24;
+    }
     // The dew point holds through the day; the mean of the humidity is then this vapour pressure times the mean of 1/ps.
     const vapour = at(columns.humidity) / inverse;
+    const dewPoint = dewPointOver(vapour);
     for (let hour = 0; hour < 24; hour++) {
       const i = 24 * (first + day) + hour;
-      const T = dayMean + (shape[hour] ?? 0);
-      to.air[i] = T;
-      to.vapour[i] = Math.min(vapour, vapourPressureAt(T));
-      to.dewPoint[i] = dewPointOver(to.vapour[i] ?? 0);
+      const saturated = full[hour] ?? 0;
+      to.air[i] = dayMean + (shape[hour] ?? 0);
+      to.vapour[i] = Math.min(vapour, saturated);
+      to.dewPoint[i] = vapour <= saturated ? dewPoint : dewPointOver(saturated);
       to.sun[i] = (sun * (middle.shares[hour] ?? 0)) / 3600;
       to.cloud[i] = cloud;
-      wind[i] = hourOfWind.code({ m: at(columns.windAt10m), t: hour + 0.5 });
+      wind[i] = winds[hour] ?? 0;
     }
   }
 };
