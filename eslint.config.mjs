@@ -115,7 +115,12 @@ export default tseslint.config(
       "@typescript-eslint/no-restricted-imports": [
         "error",
         {
-          patterns: [{ regex: "/core/(?!catalogue$|pictures$|kernel/)", message: "The hosts see catalogue, pictures and kernel." }],
+          patterns: [
+            {
+              regex: "/core/(?!catalogue$|pictures$|kernel/)",
+              message: "The hosts see catalogue, pictures and kernel.",
+            },
+          ],
         },
       ],
     },

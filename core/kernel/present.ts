@@ -36,8 +36,7 @@ const inFault = (fault: Fault, system: System): Fault => {
 
 const entry = (value: unknown, single: SingleResult, label: string, manner: Manner): CellOut => {
   if (isFault(value)) return inFault(value, manner.system);
-  if (value === "" || (single.type === "quantity" && single.or !== undefined && single.or === value))
-    return value as string;
+  if (value === "" || (single.type === "quantity" && single.or !== undefined && single.or === value)) return value;
   if (single.type === "word") return String(value);
   try {
     return presentNumber(value as number, single, label, manner);

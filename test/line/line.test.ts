@@ -83,7 +83,7 @@ describe("LINE.DROP", () => {
         (name, service, massFlow) => {
           const solved = at(name);
           const drop = (change: Partial<LineInput>, flow = massFlow) =>
-            lineDrop(line({ service: service as LineInput["service"], ...change }), solved, flow).frictionDrop;
+            lineDrop(line({ service: service, ...change }), solved, flow).frictionDrop;
           expect(drop({ length: 20 })).toBeCloseTo(2 * drop({ length: 10 }), 6);
           expect(drop({ length: 10, fittingsLength: 10 })).toBeCloseTo(drop({ length: 20 }), 6);
           expect(drop({}, 1.2 * massFlow)).toBeGreaterThan(drop({}));

@@ -75,7 +75,9 @@ describe("REFRIG.STATE", () => {
   it("refuses a pure refrigerant on its line and tells pressures in the cell's units", () => {
     const out = call("REFRIG.PRESSURE", "R-22", 100, "", "absolute") as number;
     expect(refusal("REFRIG.STATE", "R-22", out, 100, "absolute")).toMatch(/#N\/A.*psi absolute at 100 °F/);
-    expect(refusal("REFRIG.STATE", "R-22", 100, 700)).toMatch(/R-22 temperature: must be from .* °F to .* °F, got 700 °F/);
+    expect(refusal("REFRIG.STATE", "R-22", 100, 700)).toMatch(
+      /R-22 temperature: must be from .* °F to .* °F, got 700 °F/,
+    );
   });
 });
 

@@ -31,7 +31,8 @@ describe.each(STARTER_SHEETS.map((sheet) => [sheet.name, sheet] as const))("star
       expect(calls.length, `${address} ${formula}`).toBeGreaterThan(0);
       for (const call of calls) {
         const definition = lookUp(CATALOGUE, call.id);
-        if (definition) expect(call.args.length, `${address} ${formula}`).toBeLessThanOrEqual(placedArgs(definition).length);
+        if (definition)
+          expect(call.args.length, `${address} ${formula}`).toBeLessThanOrEqual(placedArgs(definition).length);
       }
     }
   });
