@@ -82,6 +82,9 @@ export interface PoolExchanger {
   readonly leastCondensing: number;
 }
 
+// Bound here once: read from another module it would be asked for many thousand times a year.
+const readCubic = cubicAt;
+
 /** Balances on the pool side, evenly spread over condensing temperature. */
 const BALANCES = 13;
 
@@ -126,8 +129,8 @@ export const onPoolCurve = (
   const [low, high] = [water[0] ?? COLDEST_POOL, water.at(-1) ?? warmest];
   const within = (T: number): number => (T < low ? low : T > high ? high : T);
   return {
-    cooling: (T) => cubicAt(cooling, within(T)),
-    power: (T) => cubicAt(power, within(T)),
+    cooling: (T) => readCubic(cooling, within(T)),
+    power: (T) => readCubic(power, within(T)),
     water,
     condensing: found.map((each) => each.condensing),
   };
@@ -163,13 +166,6 @@ const outdoorTable = (rating: Rating): Table => {
   return { cooling, power };
 };
 
-const readTable = (values: Float64Array, T: number): number => {
-  const x = (Math.min(CURVE_TO, Math.max(CURVE_FROM, T)) - CURVE_FROM) / CURVE_STEP;
-  const i = Math.min(values.length - 2, Math.floor(x));
-  const t = x - i;
-  return (1 - t) * (values[i] ?? 0) + t * (values[i + 1] ?? 0);
-};
-
 /** The machine's net cooling at the design outdoor temperature, W: what the load is there unless told. */
 export const coolingAtDesign = (rating: Rating, designOutdoor: number): number =>
   atOutdoor(rating, Math.min(CURVE_TO, Math.max(CURVE_FROM, designOutdoor)), rating.wetBulb).cooling;
@@ -183,15 +179,18 @@ export const yearMachine = (
 ): Machine => {
   const table = outdoorTable(rating);
   const slope = load.design / (load.designOutdoor - load.balance);
-  const { air, sun } = weather;
-  return {
-    load: air.map((T, i) => Math.max(0, slope * (T - load.balance) + load.aperture * (sun[i] ?? 0))),
-    outdoorCooling: air.map((T) => readTable(table.cooling, T)),
-    outdoorPower: air.map((T) => readTable(table.power, T)),
-    outdoorFan: rating.outdoorFan,
-    cyclingLoss,
-    onPool,
-  };
+  const array = (): Float64Array => new Float64Array(weather.hours);
+  const hours = { load: array(), outdoorCooling: array(), outdoorPower: array() };
+  for (let i = 0; i < weather.hours; i++) {
+    const T = weather.air[i] ?? 0;
+    hours.load[i] = Math.max(0, slope * (T - load.balance) + load.aperture * (weather.sun[i] ?? 0));
+    const x = (Math.min(CURVE_TO, Math.max(CURVE_FROM, T)) - CURVE_FROM) / CURVE_STEP;
+    const at = Math.min(table.cooling.length - 2, Math.floor(x));
+    const t = x - at;
+    hours.outdoorCooling[i] = (1 - t) * (table.cooling[at] ?? 0) + t * (table.cooling[at + 1] ?? 0);
+    hours.outdoorPower[i] = (1 - t) * (table.power[at] ?? 0) + t * (table.power[at + 1] ?? 0);
+  }
+  return { ...hours, outdoorFan: rating.outdoorFan, cyclingLoss, onPool };
 };
 
 export { RATED_OUTDOOR };

@@ -19,6 +19,7 @@ import {
 } from "./yearMachine";
 import type { PoolRun, Pump } from "./yearPool";
 import type { Weather, YearPool } from "./yearSurface";
+import { totalOf } from "./yearTerms";
 import type { Site } from "./yearWeather";
 
 export type YearInputs = ValueOf<typeof YEAR_INPUTS>;
@@ -57,7 +58,7 @@ export const siteOf = (inputs: YearInputs): Site => ({
   mains: inputs.mainsTemperature,
 });
 
-const meanOf = (values: Float64Array): number => values.reduce((sum, value) => sum + value, 0) / values.length;
+const meanOf = (values: Float64Array): number => totalOf(values) / values.length;
 
 export const yearPoolOf = (inputs: YearInputs, weather: Weather): YearPool => {
   const perArea = POOL_DENSITY / DAY / inputs.poolArea;

@@ -110,30 +110,54 @@ const latentLine = (): readonly [number, number] => {
   return [latentHeatOfWater(cold) - slope * cold, slope];
 };
 
-/** Film, air film, radiation and sun of one hour, written into the arrays. */
-const fillHour = (pool: YearPool, to: YearSurface, hour: number): void => {
-  const { weather } = to;
-  const { cover, surface } = pool;
-  const row = coverOf(cover.kind);
-  const on = cover.kind === "none" ? 0 : coveredPart(hour % 24, cover.hours) * cover.covered;
-  const air = weather.air[hour] ?? 0;
-  const absorbed = pool.sunShare - on * Math.min(row.sun, pool.sunShare);
-  to.sun[hour] = (weather.sun[hour] ?? 0) * absorbed * (1 - pool.shading);
-  if (pool.rule !== undefined) {
-    to.airFilm[hour] = pool.rule;
-    return;
-  }
-  const film = filmAt(pool, weather, hour);
-  const airFilm =
-    surface.convection === "by wind"
-      ? windFilm.code({ v: weather.wind[hour] ?? 0 })
-      : bowenFilm.code({ k: film, Y: 1, p: weather.pressure[hour] ?? 0 });
+/** Radiation that the sky and what hides it give an open pool, for each fourth power of the air's K, W/(m²·K⁴). */
+const skyAt = ({ surface }: YearPool, weather: Weather, hour: number): number => {
   const es = skyEmissivity.code({ Td: weather.dewPoint[hour] ?? 0, N: weather.cloud[hour] ?? 0 });
-  const open = 1 - on * cover.radiationCut;
-  to.film[hour] = film * (1 - on * row.evaporation);
-  to.airFilm[hour] = airFilm * (1 - on * cover.convectionCut);
-  to.glow[hour] = open * GLOW;
-  to.sky[hour] = -open * skyRadiation.code({ A: 1, Tw: 0, Ta: air, f: surface.hiddenSky, es });
+  return -skyRadiation.code({ A: 1, Tw: 0, Ta: 1, f: surface.hiddenSky, es });
+};
+
+const airFilmAt = ({ surface }: YearPool, weather: Weather, hour: number, film: number): number =>
+  surface.convection === "by wind"
+    ? windFilm.code({ v: weather.wind[hour] ?? 0 })
+    : bowenFilm.code({ k: film, Y: 1, p: weather.pressure[hour] ?? 0 });
+
+/** Share of the surface that is under the cover, by hour of the day. */
+const coveredOfDay = ({ cover }: YearPool): Float64Array =>
+  Float64Array.from({ length: 24 }, (_, hour) =>
+    cover.kind === "none" ? 0 : coveredPart(hour, cover.hours) * cover.covered,
+  );
+
+const fillSun = (pool: YearPool, to: YearSurface, covered: Float64Array): void => {
+  const off = Math.min(coverOf(pool.cover.kind).sun, pool.sunShare);
+  const sun = to.weather.sun;
+  for (let hour = 0; hour < to.weather.hours; hour++) {
+    const absorbed = pool.sunShare - (covered[hour % 24] ?? 0) * off;
+    to.sun[hour] = (sun[hour] ?? 0) * absorbed * (1 - pool.shading);
+  }
+};
+
+/** Films and radiation. The sky is asked for anew when dew point or cloud change, the film when the wind does in a day. */
+const fillParts = (pool: YearPool, to: YearSurface, covered: Float64Array): void => {
+  const { weather } = to;
+  const { dewPoint, cloud, wind } = weather;
+  const { cover } = pool;
+  const cut = coverOf(cover.kind).evaporation;
+  const films = new Float64Array(24);
+  let sky = 0;
+  for (let hour = 0; hour < weather.hours; hour++) {
+    const clock = hour % 24;
+    const on = covered[clock] ?? 0;
+    if (hour < 24 || wind[hour] !== wind[hour - 24]) films[clock] = filmAt(pool, weather, hour);
+    if (hour === 0 || dewPoint[hour] !== dewPoint[hour - 1] || cloud[hour] !== cloud[hour - 1])
+      sky = skyAt(pool, weather, hour);
+    const film = films[clock] ?? 0;
+    const air = weather.air[hour] ?? 0;
+    const open = 1 - on * cover.radiationCut;
+    to.film[hour] = film * (1 - on * cut);
+    to.airFilm[hour] = airFilmAt(pool, weather, hour, film) * (1 - on * cover.convectionCut);
+    to.glow[hour] = open * GLOW;
+    to.sky[hour] = open * sky * air * air * air * air;
+  }
 };
 
 /** Emissivity of water times the Stefan–Boltzmann constant: the relation with a sky that gives nothing. */
@@ -157,7 +181,10 @@ export const yearSurface = (pool: YearPool, weather: Weather): YearSurface => {
     latent0,
     latentSlope,
   };
-  for (let hour = 0; hour < weather.hours; hour++) fillHour(pool, made, hour);
+  const covered = coveredOfDay(pool);
+  fillSun(pool, made, covered);
+  if (pool.rule === undefined) fillParts(pool, made, covered);
+  else made.airFilm.fill(pool.rule);
   return made;
 };
 

@@ -33,7 +33,9 @@ const latitudeFor = (site: Site, why: string): number => {
 const windOf = (site: Site, wind10m: Float64Array): Float64Array => {
   if (site.windAtWater !== undefined) return new Float64Array(HOURS).fill(site.windAtWater);
   const share = windAtWaterBy(1, site.shelter);
-  return wind10m.map((each) => each * share);
+  const wind = new Float64Array(HOURS);
+  for (let hour = 0; hour < HOURS; hour++) wind[hour] = share * (wind10m[hour] ?? 0);
+  return wind;
 };
 
 const meanOver = (values: Float64Array, from: number, to: number): number => {
