@@ -1,11 +1,12 @@
 /** The pictures of calls as data: what the hosts draw. Loaded only where pictures are shown. */
 import type { NamedCycle } from "./cycle/models/traced";
+import type { BalanceEntries } from "./exchanger/balanceInputs";
 import { zonesOf, type DutyInputs } from "./exchanger/models/zonesTraced";
 import { admit, type Compiled } from "./kernel/evaluate";
 import type { System } from "./kernel/quantity";
 import type { RawMatrix } from "./kernel/raw";
 import { silent } from "./kernel/steps";
-import { balancePictures, type BalanceEntries } from "./picture/balance";
+import { balancePictures } from "./picture/balance";
 import { cyclePicture } from "./picture/cycle";
 import type { Picture } from "./picture/picture";
 import { yearPictures } from "./picture/year";

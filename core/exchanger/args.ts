@@ -1,5 +1,5 @@
 /** Arguments of the exchanger functions. */
-import { choice, quantity } from "../kernel/argument";
+import { choice, either, quantity } from "../kernel/argument";
 import { us } from "../kernel/quantity";
 
 const degF = (value: number): number => us("temperature", value);
@@ -62,3 +62,17 @@ export const FOULING = quantity("fouling resistance", "fouling resistance", {
   from: 0,
   usual: [0, us("fouling resistance", 0.01)],
 }).otherwise(0);
+
+export const TUBE_MATERIAL = either(
+  choice("TubeMaterial", ["titanium", "cupronickel 90-10", "stainless 304", "copper"], "tube material", {
+    cupronickel: "cupronickel 90-10",
+    CuNi: "cupronickel 90-10",
+    stainless: "stainless 304",
+    "90-10": "cupronickel 90-10",
+  }),
+  quantity("conductivity", "conductivity of the tube", {
+    above: 0,
+    usual: [us("conductivity", 0.1), us("conductivity", 250)],
+  }),
+  "tube material, or its conductivity",
+);

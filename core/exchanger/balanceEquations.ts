@@ -88,6 +88,22 @@ export const pull = equation({
   code: (x) => x.C * -Math.expm1(-x.UA / x.C),
 });
 
+/** The other way round: what a given-UA balance needs to find the same heat. */
+export const conductanceOfHeat = equation({
+  name: "Conductance that passes this heat at one condensing temperature",
+  form: "UA = -C * log(1 - Q / (C * (Tm - Tw)))",
+  gives: "heat conductance",
+  takes: {
+    C: symbol("heat conductance", "capacity rate of the water", 5000, 50_000),
+    Q: symbol("heat rate", "heat into the water", 1e3, 4e4),
+    Tm: temperature("mean condensing temperature", 310, 330),
+    Tw: temperature("water entering", 275, 300),
+  },
+  valid: "water leaves below the mean condensing temperature",
+  source: "bergman2011",
+  code: (x) => -x.C * Math.log1p(-x.Q / (x.C * (x.Tm - x.Tw))),
+});
+
 export const coilPull = equation({
   name: "Heat taken per kelvin over the outdoor air",
   form: "G = Q / (Tm - To)",

@@ -1,16 +1,26 @@
 import { cellFunction } from "../../kernel/cellFunction";
-import { list, of, word } from "../../kernel/result";
-import { EQUATION_SOURCES } from "../../refrigerant/sources";
+import { list, NO_VALUE, of, word } from "../../kernel/result";
+import { EQUATION_SOURCES, TRANSPORT_SOURCES } from "../../refrigerant/sources";
 import { aboveGreatest, balanceModel, belowLeast, frostingCoil, noPoolGain, waterTooWarm } from "../balanceCautions";
 import { BALANCE_INPUTS } from "../balanceInputs";
+import { balanceInputOf } from "../models/balanceBlock";
 import { bothSides } from "../models/balanceTraced";
 
-const fernhill = {
-  refrigerant: "R-410A",
-  ratedCooling: 90000,
-  UA: 5000,
-  waterFlow: 40,
-  enteringWater: 82,
+const machine = { refrigerant: "R-410A", ratedCooling: 90000, waterFlow: 40, enteringWater: 82 } as const;
+const fernhill = { ...machine, UA: 5000 } as const;
+
+/** The coil of EXCHANGER.COIL's example on the same machine. */
+const coiled = {
+  ...machine,
+  outsideDiameter: 0.625,
+  wall: 0.028,
+  tubes: 4,
+  tubeLength: 60,
+  coilDiameter: 10,
+  pitch: 1,
+  shellDiameter: 12,
+  coreDiameter: 8,
+  outsideFouling: 0.0005,
 } as const;
 
 /** The outdoor coil at its rating must give the rating back. */
@@ -42,6 +52,7 @@ export const balance = cellFunction({
     "Compressor: constant swept volume from the rating, one isentropic efficiency; the volumetric efficiency falls with the pressure ratio as gas left in a clearance expands again.",
     "Evaporator: its cooling is proportional to entering wet bulb less evaporating temperature, as at the rating.",
     "Exchanger: the given UA against the mean of dew and bubble temperature, all heat counted at that; the true UA changes with water flow and load. Outdoor coil: its temperature difference is proportional to the heat.",
+    "In place of UA: the coil's geometry with the labels of EXCHANGER.COIL. Condensing then settles where the coil's rating has no margin left at the machine's own heat; UA tells the conductance that gives the same answer with all heat at the mean condensing temperature (none where water leaves above that). Rate the coil with EXCHANGER.COIL at what was found for films, drops and their cautions.",
     "Pressure is absolute. Power and COP on the outdoor coil count its fan where one is given; pumps are apart.",
   ],
   args: { inputs: BALANCE_INPUTS },
@@ -66,6 +77,7 @@ export const balance = cellFunction({
     powerChange: of("fraction", "relative change of power"),
     COPChange: of("fraction", "relative change of COP"),
     limits: word("limits breached"),
+    UA: of("heat conductance", "conductance of the pool exchanger against the mean condensing temperature"),
   }),
   facts: { least: "temperature", greatest: "temperature", warmest: "temperature" },
   heavy: true,
@@ -77,7 +89,7 @@ export const balance = cellFunction({
     { rule: noPoolGain, fires: { inputs: { ...fernhill, UA: 2000, outdoor: 75 } } },
     { rule: balanceModel, fires: { inputs: fernhill } },
   ],
-  sources: EQUATION_SOURCES,
+  sources: [...EQUATION_SOURCES, ...TRANSPORT_SOURCES],
   checks: [
     {
       at: { inputs: rating },
@@ -94,33 +106,11 @@ export const balance = cellFunction({
       remark: "R-22 at 45 and 115 °F, superheat and subcooling 10 °F, efficiency 0.65",
     },
     { at: { inputs: { ...fernhill, UA: 100 } }, gives: "#N/A", from: "identity", remark: "too small for any pressure" },
+    { at: { inputs: { ...coiled, UA: 5000 } }, gives: "#VALUE!", from: "identity", remark: "UA and coil both" },
+    { at: { inputs: machine }, gives: "#VALUE!", from: "identity", remark: "neither UA nor coil" },
   ],
   work({ inputs }, { trace, note }) {
-    const { refrigerant, superheat, subcooling, efficiency, volumetricEfficiency } = inputs;
-    const { pool, outdoors, powerOutdoors, change } = bothSides(
-      {
-        machine: {
-          refrigerant,
-          superheat,
-          subcooling,
-          efficiency,
-          volumetricEfficiency,
-          cooling: inputs.ratedCooling,
-          evaporating: inputs.ratedEvaporating,
-          condensing: inputs.ratedCondensing,
-          wetBulb: inputs.ratedIndoorWetBulb,
-        },
-        exchanger: { ua: inputs.UA, waterFlow: inputs.waterFlow },
-        coil: { ratedOutdoor: inputs.ratedOutdoor },
-        conditions: {
-          enteringWater: inputs.enteringWater,
-          wetBulb: inputs.indoorWetBulb,
-          outdoor: inputs.outdoor,
-        },
-        outdoorFan: inputs.outdoorFan,
-      },
-      trace,
-    );
+    const { pool, outdoors, powerOutdoors, change } = bothSides(balanceInputOf(inputs, trace), trace);
     note({
       least: inputs.leastCondensing,
       greatest: inputs.greatestCondensing,
@@ -147,6 +137,7 @@ export const balance = cellFunction({
       powerChange: change.power,
       COPChange: change.COP,
       limits: limitsOf(pool, inputs),
+      UA: pool.ua ?? NO_VALUE,
     };
   },
 });

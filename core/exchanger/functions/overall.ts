@@ -1,17 +1,10 @@
-import { choice, either, quantity } from "../../kernel/argument";
+import { quantity } from "../../kernel/argument";
 import { cellFunction } from "../../kernel/cellFunction";
 import { us } from "../../kernel/quantity";
 import { of } from "../../kernel/result";
-import { FILM, FOULING } from "../args";
+import { FILM, FOULING, TUBE_MATERIAL } from "../args";
 import { attackedMetal, cleanCoil, contestedTitanium } from "../cautions";
 import { conductivityOfWall, overallOf } from "../models/overall";
-
-const MATERIAL = choice("TubeMaterial", ["titanium", "cupronickel 90-10", "stainless 304", "copper"], "tube material", {
-  cupronickel: "cupronickel 90-10",
-  CuNi: "cupronickel 90-10",
-  stainless: "stainless 304",
-  "90-10": "cupronickel 90-10",
-});
 
 const bareTube = { insideFilm: 300, outsideFilm: 400, outsideDiameter: 0.625, wall: 0.028 };
 
@@ -35,14 +28,7 @@ export const overall = cellFunction({
       above: 0,
       usual: [us("diameter", 0.01), us("diameter", 0.25)],
     }),
-    material: either(
-      MATERIAL,
-      quantity("conductivity", "conductivity of the tube", {
-        above: 0,
-        usual: [us("conductivity", 0.1), us("conductivity", 250)],
-      }),
-      "tube material, or its conductivity",
-    ),
+    material: TUBE_MATERIAL,
     insideFouling: FOULING.saying("fouling resistance inside, on the inside area"),
     outsideFouling: FOULING.saying("fouling resistance outside, on the outside area"),
   },

@@ -2,7 +2,7 @@
 import { outside } from "../../kernel/fault";
 import { bracketedRoot } from "../../numeric/root";
 import { told } from "../../numeric/told";
-import { coilPull, pull } from "../balanceEquations";
+import { coilPull, pull, settledHeat } from "../balanceEquations";
 import { machineOf, meanCondensing, runningAt, type Machine, type Running } from "./machine";
 import { waterRate } from "./zones";
 
@@ -18,6 +18,8 @@ export interface Settled extends Running {
     readonly bracket: readonly [number, number];
     readonly iterations: number;
     readonly residual: number;
+    /** Name of the relation that holds at the answer. */
+    readonly solves: string;
   };
 }
 
@@ -85,10 +87,15 @@ export const settle = (machine: Machine, sink: Sink, wetBulb: number): Settled =
   const root = bracketedRoot(surplus, bracket[0], bracket[1], { tolerance: TOLERANCE, most: 80 });
   if (!root.found) return refuse(surplus(limits[1]) > 0 ? limits[1] : limits[0], limits[1]);
   const answer = at(root.x);
-  return { ...answer, sink, search: { bracket, iterations: seen.size, residual: surplus(root.x) } };
+  return {
+    ...answer,
+    sink,
+    search: { bracket, iterations: seen.size, residual: surplus(root.x), solves: settledHeat.name },
+  };
 };
 
-const refuse = (reached: number, highest: number): never => {
+/** No temperature inside the limits: the whole way up to `highest`, or down to `reached`, K. */
+export const refuse = (reached: number, highest: number): never => {
   throw outside(
     reached >= highest
       ? `no condensing temperature up to ${told("temperature", highest)} rejects the heat: the condenser is too small or too warm for this machine`
@@ -119,6 +126,8 @@ export interface Balance extends Settled {
   readonly capacityRate: number;
   /** K */
   readonly leavingWater: number;
+  /** W/K against the mean condensing temperature; undefined where water leaves warmer than that. */
+  readonly ua: number | undefined;
 }
 
 /** What water takes per kelvin, by the transfer units of a condenser. */
@@ -150,6 +159,7 @@ export const balanceOf = (machine: Machine, exchanger: GivenExchanger, condition
     ...settled,
     capacityRate: sink.capacityRate,
     leavingWater: conditions.enteringWater + settled.rejected / sink.capacityRate,
+    ua: exchanger.ua,
   };
 };
 

@@ -6,6 +6,7 @@ import { densityOfWater, heatCapacityOfWater } from "../../water/equations";
 import {
   changeOfHeat,
   coilPull,
+  conductanceOfHeat,
   evaporatorLine,
   heatOfFlow,
   pull,
@@ -24,11 +25,14 @@ import {
   type OutdoorCoil,
   type Settled,
 } from "./balance";
+import { coilBalanceOf, coilDuty, type CoilExchanger } from "./balanceCoil";
+import { rateCoil } from "./coil";
+import { zonesOf } from "./zonesTraced";
 import { machineOf, meanCondensing, type Machine, type MachineRating } from "./machine";
 
 export interface BalanceInput {
   readonly machine: Omit<MachineRating, "fluid"> & { readonly refrigerant: string };
-  readonly exchanger: GivenExchanger;
+  readonly exchanger: GivenExchanger | CoilExchanger;
   readonly coil: OutdoorCoil;
   readonly conditions: BalanceConditions & { readonly outdoor: number };
   /** W, saved on the pool. */
@@ -68,7 +72,7 @@ const tellSettled = (machine: Machine, settled: Settled, wetBulb: number, trace:
   trace.solution({
     unknown: "condensing dew temperature",
     kind: "temperature",
-    solves: settledHeat.name,
+    solves: search.solves,
     bracket: search.bracket,
     iterations: search.iterations,
     residual: search.residual,
@@ -94,12 +98,23 @@ const tellSettled = (machine: Machine, settled: Settled, wetBulb: number, trace:
   trace.relation(settledHeat, { m, qc: rejected, G: sink.pull, Tm: settled.meanCondensing, Ts: sink.temperature });
 };
 
+/** The coil at the duty and temperature found, and the conductance that stands for it. */
+const tellCoil = (machine: Machine, exchanger: CoilExchanger, pool: Balance, Tw: number, trace: Trace): void => {
+  trace.within("Coil at the duty found", () => {
+    const found = zonesOf(coilDuty(machine, pool, exchanger, Tw), trace);
+    rateCoil(machine.rating.fluid, found, exchanger.coil, exchanger.waterFlow, trace);
+  });
+  if (pool.ua !== undefined)
+    trace.step(conductanceOfHeat, { C: pool.capacityRate, Q: pool.rejected, Tm: pool.meanCondensing, Tw });
+};
+
 const tellPool = ({ exchanger, conditions }: BalanceInput, machine: Machine, pool: Balance, trace: Trace): void =>
   trace.within("On the pool", () => {
     const rho = trace.step(densityOfWater, { T: conditions.enteringWater });
     const cp = trace.step(heatCapacityOfWater, { T: conditions.enteringWater });
     const C = trace.step(capacityRateOfWater, { V: exchanger.waterFlow, rho, cp });
-    trace.step(pull, { C, UA: exchanger.ua });
+    if ("coil" in exchanger) tellCoil(machine, exchanger, pool, conditions.enteringWater, trace);
+    if (pool.ua !== undefined) trace.step(pull, { C, UA: pool.ua });
     tellSettled(machine, pool, conditions.wetBulb, trace);
     trace.step(leavingWater, { Tw: conditions.enteringWater, Q: pool.rejected, C });
   });
@@ -117,7 +132,9 @@ const tellOutdoors = ({ coil, conditions }: BalanceInput, machine: Machine, sett
 export const bothSides = (input: BalanceInput, trace: Trace = silent): BothSides => {
   const { conditions } = input;
   const machine = machineOf({ ...input.machine, fluid: refrigerant(input.machine.refrigerant) });
-  const pool = balanceOf(machine, input.exchanger, conditions);
+  const { exchanger } = input;
+  const pool =
+    "coil" in exchanger ? coilBalanceOf(machine, exchanger, conditions) : balanceOf(machine, exchanger, conditions);
   const outdoors = outdoorBalanceOf(machine, input.coil, conditions.outdoor, conditions.wetBulb);
   if (trace.on) {
     tellMachine(machine, trace);

@@ -163,7 +163,17 @@ const zoneBetween = (streams: Streams, from: number, to: number, direction: Dire
 export const matched = (input: ZonesInput): Matched => {
   const streams = besideWater(input, input.condensing);
   const pinch = whole(streams);
-  if (!(pinch.difference > 0)) refuse(input, pinch);
+  return pinch.difference > 0 ? zoned(input, streams, pinch) : refuse(input, pinch);
+};
+
+/** Matches both streams; undefined where the curves cross or touch. */
+export const matchedIfParted = (input: ZonesInput): Matched | undefined => {
+  const streams = besideWater(input, input.condensing);
+  const pinch = whole(streams);
+  return pinch.difference > 0 ? zoned(input, streams, pinch) : undefined;
+};
+
+const zoned = (input: ZonesInput, streams: Streams, pinch: Pinch): Matched => {
   const { dewAt, bubbleAt } = streams.curve;
   const last = streams.water.length - 1;
   const between = (from: number, to: number): Zone | undefined =>

@@ -1,0 +1,122 @@
+/** Where a machine settles on a coil known by its geometry: the area that its heat needs is the area that the coil has. */
+import { bracketedRoot } from "../../numeric/root";
+import type { Direction } from "../args";
+import { conductanceOfHeat } from "../balanceEquations";
+import { marginOfArea } from "../geometryEquations";
+import { refuse, type Balance, type BalanceConditions } from "./balance";
+import { rateCoil } from "./coil";
+import { checkGeometry, type CoilGeometry } from "./coilShell";
+import { runningAt, type Machine, type Running } from "./machine";
+import { matchedIfParted, waterRate } from "./zones";
+import { zonesInputOf, type DutyInputs } from "./zonesTraced";
+
+/** A tube coil in its shell on a water flow, m³/s. */
+export interface CoilExchanger {
+  readonly coil: CoilGeometry;
+  readonly waterFlow: number;
+  readonly direction: Direction;
+}
+
+/** Width of the last bracket, K: the margin is steep where a large coil leaves the streams close together. */
+const TOLERANCE = 1e-7;
+const MOST_STEPS = 60;
+
+/** First width of the bracket, K; it doubles until the margin changes sign. */
+const FIRST_WIDTH = 4;
+
+/** Margin where the streams cross: no area would do. */
+const CROSSED = -1;
+
+/** A film of water and a wall of titanium in common coils, W/(m²·K): only where the search starts. */
+const USUAL_COEFFICIENT = 800;
+
+/** The duty of EXCHANGER.COIL that the machine asks for as it runs, entering water in K. */
+export const coilDuty = (
+  { rating: { fluid, superheat, subcooling, efficiency } }: Machine,
+  { massFlow, evaporating, condensing }: Running,
+  { waterFlow, direction }: CoilExchanger,
+  enteringWater: number,
+): DutyInputs => ({
+  refrigerant: fluid.name,
+  heatRejected: undefined,
+  massFlow,
+  dischargeTemperature: undefined,
+  evaporating,
+  condensing,
+  superheat,
+  subcooling,
+  efficiency,
+  waterFlow,
+  enteringWater,
+  direction,
+});
+
+/** A bracket around the root of a rising margin, widened from `start` inside the limits, K. */
+const bracketFrom = (
+  margin: (T: number) => number,
+  start: number,
+  [lowest, highest]: readonly [number, number],
+): readonly [number, number] => {
+  const inside = (T: number): number => Math.min(highest, Math.max(lowest, T));
+  let near = inside(start);
+  const up = margin(near) < 0;
+  for (let width = FIRST_WIDTH; ; width *= 2) {
+    const far = inside(near + (up ? width : -width));
+    if (far === near) return refuse(near, highest);
+    if (margin(far) < 0 !== up) return up ? [near, far] : [far, near];
+    near = far;
+  }
+};
+
+/** W/K between entering water and the mean condensing temperature at which the coil would pass the rated heat. */
+const roughPull = (coil: CoilGeometry, capacityRate: number): number => {
+  const area = Math.PI * coil.outsideDiameter * coil.tubeLength * coil.tubes;
+  return capacityRate * -Math.expm1((-USUAL_COEFFICIENT * area) / capacityRate);
+};
+
+/**
+ * Solves for the condensing temperature at which the coil has just the area that the machine's heat needs there. Zones,
+ * films and wall are those of the coil's rating; the conductance told is the one that gives the same answer with all heat
+ * at the mean condensing temperature.
+ *
+ * @throws where the coil doesn't fit its shell, or no condensing temperature of the refrigerant's range does
+ */
+export const coilBalanceOf = (machine: Machine, exchanger: CoilExchanger, conditions: BalanceConditions): Balance => {
+  const { coil, waterFlow } = exchanger;
+  const { enteringWater, wetBulb } = conditions;
+  checkGeometry(coil);
+  const { rating, rated } = machine;
+  const { fluid } = rating;
+  const capacityRate = waterRate(waterFlow, enteringWater);
+  let guess = rating.evaporating;
+  let iterations = 0;
+  const at = (condensing: number): Running => {
+    const running = runningAt(machine, condensing, wetBulb, guess);
+    guess = running.evaporating;
+    return running;
+  };
+  const margin = (condensing: number): number => {
+    iterations++;
+    const found = matchedIfParted(zonesInputOf(coilDuty(machine, at(condensing), exchanger, enteringWater)));
+    return found === undefined ? CROSSED : rateCoil(fluid, found, coil, waterFlow).margin;
+  };
+  const limits = [Math.max(fluid.coldest, rating.evaporating + 1), fluid.warmestSaturated - 0.5] as const;
+  const start = enteringWater + (rating.cooling * rated.rejected) / rated.cooling / roughPull(coil, capacityRate);
+  const bracket = bracketFrom(margin, start, limits);
+  const root = bracketedRoot(margin, bracket[0], bracket[1], { tolerance: TOLERANCE, most: MOST_STEPS });
+  if (!root.found) return refuse(bracket[0], limits[1]);
+  const settled = at(root.x);
+  const { rejected, meanCondensing } = settled;
+  const over = meanCondensing - enteringWater;
+  return {
+    ...settled,
+    sink: { pull: rejected / over, temperature: enteringWater },
+    search: { bracket, iterations, residual: root.residual, solves: marginOfArea.name },
+    capacityRate,
+    leavingWater: enteringWater + rejected / capacityRate,
+    ua:
+      rejected < capacityRate * over
+        ? conductanceOfHeat.code({ C: capacityRate, Q: rejected, Tm: meanCondensing, Tw: enteringWater })
+        : undefined,
+  };
+};

@@ -1,0 +1,216 @@
+import { assert, constantFrom, double, pre, property, record } from "fast-check";
+import { describe, expect, it } from "vitest";
+import { CATALOGUE } from "../../core/catalogue";
+import { lookUp } from "../../core/kernel/catalogue";
+import { compile, evaluate } from "../../core/kernel/evaluate";
+import { isFault } from "../../core/kernel/fault";
+import { us } from "../../core/kernel/quantity";
+import { recorder, type Step } from "../../core/kernel/steps";
+import { isOutside } from "../../core/numeric/outside";
+import { balanceOf } from "../../core/exchanger/models/balance";
+import { coilBalanceOf, coilDuty, type CoilExchanger } from "../../core/exchanger/models/balanceCoil";
+import { bothSides } from "../../core/exchanger/models/balanceTraced";
+import { rateCoil } from "../../core/exchanger/models/coil";
+import { machineOf, type Machine } from "../../core/exchanger/models/machine";
+import { zonesOf } from "../../core/exchanger/models/zonesTraced";
+import { refrigerant } from "../../core/refrigerant/models/refrigerant";
+
+const NAMES = ["R-22", "R-410A", "R-407C", "R-454B"] as const;
+const degF = (value: number): number => us("temperature", value);
+
+const rating = {
+  cooling: us("heat rate", 90_000),
+  evaporating: degF(45),
+  condensing: degF(115),
+  wetBulb: degF(67),
+  superheat: 5.6,
+  subcooling: 5.6,
+  efficiency: 0.65,
+  volumetricEfficiency: 0.95,
+} as const;
+
+const readyFor = (name: string): Machine => machineOf({ ...rating, fluid: refrigerant(name) });
+
+const exchangerOf = (tubeLength: number, waterFlow: number): CoilExchanger => ({
+  coil: {
+    outsideDiameter: us("diameter", 0.625),
+    wall: us("diameter", 0.028),
+    conductivity: 16,
+    tubes: 4,
+    tubeLength,
+    coilDiameter: us("diameter", 10),
+    pitch: us("diameter", 1),
+    shellDiameter: us("diameter", 12),
+    coreDiameter: us("diameter", 8),
+    insideFouling: 0,
+    outsideFouling: 0.0001,
+  },
+  waterFlow,
+  direction: "counterflow",
+});
+
+const cases = record({
+  name: constantFrom(...NAMES),
+  tubeLength: double({ min: 10, max: 60, noNaN: true }),
+  waterFlow: double({ min: 0.001, max: 0.006, noNaN: true }),
+  enteringWater: double({ min: 282, max: 307, noNaN: true }),
+});
+
+const wetBulb = degF(67);
+
+/** Undefined where the refrigerant's range or the machine's ends first. */
+const tried = <T>(work: () => T): T | undefined => {
+  try {
+    return work();
+  } catch (error) {
+    if (isFault(error) || isOutside(error)) return undefined;
+    throw error;
+  }
+};
+
+const settledOn = (name: string, tubeLength: number, waterFlow: number, enteringWater: number) =>
+  tried(() => coilBalanceOf(readyFor(name), exchangerOf(tubeLength, waterFlow), { enteringWater, wetBulb }));
+
+describe("a machine that settles on a coil known by its geometry", () => {
+  it("closes its energy, leaves the coil no margin, and agrees with the conductance that it tells", () => {
+    assert(
+      property(cases, ({ name, tubeLength, waterFlow, enteringWater }) => {
+        const machine = readyFor(name);
+        const exchanger = exchangerOf(tubeLength, waterFlow);
+        const found = settledOn(name, tubeLength, waterFlow, enteringWater);
+        pre(found !== undefined);
+        const taken = found.capacityRate * (found.leavingWater - enteringWater);
+        expect(Math.abs(taken / (found.cooling + found.power) - 1)).toBeLessThan(1e-6);
+        const streams = zonesOf(coilDuty(machine, found, exchanger, enteringWater));
+        expect(Math.abs(streams.total.duty / found.rejected - 1)).toBeLessThan(1e-6);
+        expect(Math.abs(rateCoil(machine.rating.fluid, streams, exchanger.coil, waterFlow).margin)).toBeLessThan(1e-4);
+        const { ua } = found;
+        pre(ua !== undefined);
+        const given = balanceOf(machine, { ua, waterFlow }, { enteringWater, wetBulb });
+        expect(Math.abs(given.condensing - found.condensing)).toBeLessThan(1e-4);
+        for (const key of ["rejected", "cooling", "power", "massFlow"] as const)
+          expect(Math.abs(given[key] / found[key] - 1), key).toBeLessThan(1e-4);
+      }),
+      { numRuns: 30, maxSkipsPerRun: 30 },
+    );
+  }, 60_000);
+
+  it("condenses lower and takes less power on a coil twice as long", () => {
+    for (const name of NAMES) {
+      const [short, long] = [9, 18].map((length) => settledOn(name, length, 0.0025, degF(82)));
+      if (short === undefined || long === undefined) throw new Error(`${name} is refused`);
+      expect(short.condensing - long.condensing, name).toBeGreaterThan(2);
+      expect(long.power / short.power, name).toBeLessThan(0.97);
+      expect(long.cooling, name).toBeGreaterThan(short.cooling);
+    }
+  });
+
+  it("never condenses higher or takes more power on a longer coil", () => {
+    assert(
+      property(
+        cases,
+        double({ min: 1.05, max: 2, noNaN: true }),
+        ({ name, tubeLength, waterFlow, enteringWater }, more) => {
+          const short = settledOn(name, tubeLength, waterFlow, enteringWater);
+          const long = settledOn(name, tubeLength * more, waterFlow, enteringWater);
+          pre(short !== undefined && long !== undefined);
+          // A coil that is long already gains less than the search resolves.
+          expect(long.condensing).toBeLessThan(short.condensing + 1e-6);
+          expect(long.power).toBeLessThan(short.power * (1 + 1e-7));
+          expect(long.cooling).toBeGreaterThan(short.cooling * (1 - 1e-7));
+        },
+      ),
+      { numRuns: 20, maxSkipsPerRun: 30 },
+    );
+  }, 60_000);
+
+  it("never condenses higher on colder water", () => {
+    assert(
+      property(
+        cases,
+        double({ min: 0.1, max: 8, noNaN: true }),
+        ({ name, tubeLength, waterFlow, enteringWater }, colder) => {
+          const now = settledOn(name, tubeLength, waterFlow, enteringWater);
+          const then = settledOn(name, tubeLength, waterFlow, enteringWater - colder);
+          pre(now !== undefined && then !== undefined);
+          expect(then.condensing).toBeLessThanOrEqual(now.condensing);
+        },
+      ),
+      { numRuns: 20, maxSkipsPerRun: 30 },
+    );
+  }, 60_000);
+
+  it("tells no conductance where counterflow water leaves above the mean condensing temperature", () => {
+    const found = settledOn("R-410A", 18, 0.0002, degF(82));
+    expect(found?.leavingWater).toBeGreaterThan(found?.meanCondensing ?? Number.NaN);
+    expect(found?.ua).toBeUndefined();
+  });
+
+  it("refuses a coil too short for any pressure", () => {
+    expect(() =>
+      coilBalanceOf(readyFor("R-410A"), exchangerOf(0.3, 0.0025), { enteringWater: 300, wetBulb }),
+    ).toThrow(/no condensing temperature up to/);
+  });
+
+  it("shows the search, its residual and the coil's rating in the working", () => {
+    const { trace, steps } = recorder();
+    bothSides(
+      {
+        machine: { ...rating, refrigerant: "R-410A" },
+        exchanger: exchangerOf(18, 0.0025),
+        coil: { ratedOutdoor: degF(95) },
+        conditions: { enteringWater: 300, wetBulb, outdoor: degF(95) },
+        outdoorFan: 0,
+      },
+      trace,
+    );
+    const flat = (each: readonly Step[]): readonly Step[] =>
+      each.flatMap((step) => (step.type === "group" ? flat(step.steps) : [step]));
+    const pool = flat(steps.filter((step) => step.type === "group" && step.title === "On the pool"));
+    const solution = pool.find((step) => step.type === "solution" && step.unknown === "condensing dew temperature");
+    expect(solution).toMatchObject({ solves: "Margin of the area" });
+    if (solution?.type !== "solution") throw new Error("no solution is told");
+    expect(Math.abs(solution.residual)).toBeLessThan(1e-5);
+    expect(solution.iterations).toBeLessThan(20);
+    expect(solution.answer).toBeGreaterThanOrEqual(solution.bracket[0]);
+    expect(solution.answer).toBeLessThanOrEqual(solution.bracket[1]);
+    const told = pool.flatMap((step) => (step.type === "equation" ? [step.equation.name] : []));
+    expect(told).toContain("Conductance that passes this heat at one condensing temperature");
+  });
+});
+
+describe("the block of EXCHANGER.BALANCE", () => {
+  const machine = { refrigerant: "R-410A", "rated cooling": 90_000, "water flow": 40, "entering water": 82 };
+  const coil = {
+    "outside diameter": 0.625,
+    wall: 0.028,
+    tubes: 4,
+    "tube length": 60,
+    "coil diameter": 10,
+    pitch: 1,
+    "shell diameter": 12,
+  };
+  const definition = lookUp(CATALOGUE, "EXCHANGER.BALANCE");
+  const called = (block: Readonly<Record<string, string | number>>) => {
+    if (definition === undefined) throw new Error("no EXCHANGER.BALANCE");
+    return evaluate(compile(definition), [Object.entries(block)], CATALOGUE);
+  };
+  const message = (block: Readonly<Record<string, string | number>>): string => {
+    const out = called(block);
+    return isFault(out) ? `${out.code} ${out.message}` : "accepted";
+  };
+
+  it("takes UA or a coil's geometry, and refuses both, neither and half a geometry in words", () => {
+    expect(message({ ...machine, UA: 5000 })).toBe("accepted");
+    expect(message({ ...machine, ...coil })).toBe("accepted");
+    expect(message({ ...machine, ...coil, UA: 5000 })).toMatch(
+      /#VALUE! inputs: give one of UA and the coil's geometry, got UA and outside diameter, wall, tubes/,
+    );
+    expect(message({ ...machine, UA: 5000, tubes: 4 })).toMatch(/got UA and tubes$/);
+    expect(message(machine)).toBe("#VALUE! inputs: give one of UA and the coil's geometry, got none");
+    expect(message({ ...machine, wall: 0.028, pitch: 1 })).toBe(
+      "#VALUE! inputs: the coil's geometry also takes outside diameter, tube length, coil diameter, shell diameter, which are blank",
+    );
+    expect(message({ ...machine, ...coil, pitch: 0.3 })).toMatch(/#VALUE! pitch: must be at least outside diameter/);
+  });
+});
