@@ -4,7 +4,7 @@ import { writeFileSync } from "node:fs";
 import { BLENDS } from "../data/blends";
 import { PURE_FLUIDS } from "../data/fluids/index";
 import { PAIRS } from "../data/pairs";
-import type { CurveData, SaturationData } from "../data/saturationData";
+import type { CurveData, SaturationData, SeriesData } from "../data/saturationData";
 import type { ConvergedRefrigerant } from "../equilibrium/converged";
 import { convergedBlend, convergedPure } from "../equilibrium/converged";
 import { fitCurve } from "./curves";
@@ -21,10 +21,31 @@ function fit(name: string, converged: ConvergedRefrigerant): SaturationData {
     to: bubble.range[1],
     critical,
     zero,
-    bubble: curve(bubble, dew && "vapour"),
-    ...(dew && { dew: curve(dew, "liquid") }),
+    bubble: roundedCurve(curve(bubble, dew && "vapour")),
+    ...(dew && { dew: roundedCurve(curve(dew, "liquid")) }),
   };
 }
+
+// Last digits kept: each well below what the fit itself leaves, so that the tables stay short.
+const KEPT = { pressure: 10, temperature: 6, liquid: 9, vapour: 9, incipient: 8 } as const;
+
+/** A series with its coefficients rounded; what the rounding may add stands in the error. */
+function rounded(series: SeriesData, digits: number): SeriesData {
+  const unit = 10 ** -digits;
+  return {
+    ...series,
+    coefficients: series.coefficients.map((c) => Number(c.toFixed(digits)) + 0),
+    error: Number((series.error + ((series.degree + 1) * unit) / 2).toExponential(2)),
+  };
+}
+
+const roundedCurve = (curve: CurveData): CurveData => ({
+  pressure: rounded(curve.pressure, KEPT.pressure),
+  temperature: rounded(curve.temperature, KEPT.temperature),
+  liquid: rounded(curve.liquid, KEPT.liquid),
+  vapour: rounded(curve.vapour, KEPT.vapour),
+  incipient: curve.incipient.map((series) => rounded(series, KEPT.incipient)),
+});
 
 function write(data: SaturationData): void {
   const file = data.name.toLowerCase().replace(/[()]/g, "");
