@@ -56,9 +56,12 @@ const beginFrom = (inputs: YearInputs, weather: Weather): Begin => {
   return [air, air, inputs.setPoint, inputs.setPoint];
 };
 
-const pairOf = (run: PoolRun, recovery: PoolRun["recovery"], begin: readonly [number, number]): Pair => {
-  const without = repeatingYear(run, begin[0]);
-  return { without, with: recovery ? repeatingYear({ ...run, recovery }, begin[1]) : without };
+type Recovery = PoolRun["recovery"];
+type RunOf = (recovery: Recovery) => PoolRun;
+
+const pairOf = (runOf: RunOf, recovery: Recovery, begin: readonly [number, number]): Pair => {
+  const without = repeatingYear(runOf(undefined), begin[0]);
+  return { without, with: recovery ? repeatingYear(runOf(recovery), begin[1]) : without };
 };
 
 /** The hours at the pool's place. */
@@ -74,21 +77,24 @@ export const yearIn = (inputs: YearInputs, weather: Weather, begin?: Begin, trac
   const surface = yearSurface(yearPoolOf(inputs, weather), weather);
   const onPool = onPoolOf(inputs);
   const machine = machineThroughYear(inputs, weather, onPool);
-  const run: PoolRun = {
+  const [capacity, pump] = [capacityOf(inputs), pumpOf(inputs)];
+  // One literal for all four runs: objects of one shape keep the compiled hour loop valid.
+  const run = (recovery: Recovery, backUp: PoolRun["backUp"]): PoolRun => ({
     surface,
     area: inputs.poolArea,
-    capacity: capacityOf(inputs),
-    pump: pumpOf(inputs),
+    capacity,
+    pump,
     machine,
-    recovery: undefined,
-    backUp: undefined,
+    recovery,
+    backUp,
     freezing: FREEZING,
-  };
+  });
   const { highLimit: limit, deadBand: band, leastTime, pumpOnCall: onCall } = inputs;
   const recovery = onPool && { limit, band, leastTime, onCall };
   const [a, b, c, d] = begin ?? beginFrom(inputs, weather);
-  const free = pairOf(run, recovery, [a, b]);
-  const held = pairOf({ ...run, backUp: backUpOf(inputs) }, recovery, [c, d]);
+  const free = pairOf((each) => run(each, undefined), recovery, [a, b]);
+  const backUp = backUpOf(inputs);
+  const held = pairOf((each) => run(each, backUp), recovery, [c, d]);
   const year = { inputs, weather, surface, machine, free, held, balance: heldExactly(surface, inputs.setPoint) };
   if (trace.on) tell(year, trace);
   return year;
