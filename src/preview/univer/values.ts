@@ -54,6 +54,12 @@ const foundReference = (reference: BaseReferenceObject, messageAt: MessageAt): F
   return { kind: "range", cells, blankRows };
 };
 
+const SCIENTIFIC = /^\d+(?:\.\d+)?E[+-]?\d+$/i;
+
+/** The engine leaves a number such as 1E3 in a formula as text; no function here tells that text from the number. */
+const literal = (cell: FoundCell): FoundCell =>
+  typeof cell === "string" && SCIENTIFIC.test(cell) ? Number(cell) : cell;
+
 /** What an argument holds. `innerMessage` knows the message of an error value that a call inside this formula gave. */
 export const found = (
   variant: FunctionVariantType,
@@ -69,7 +75,7 @@ export const found = (
     return { kind: "range", cells: (value as ArrayValueObject).getArrayValue().map((row) => row.map(inner)) };
   }
   // A comma with nothing before it gives a null object; a blank cell comes as a reference.
-  return value.isNull() ? { kind: "omitted" } : { kind: "value", value: inner(value) };
+  return value.isNull() ? { kind: "omitted" } : { kind: "value", value: literal(inner(value)) };
 };
 
 const KNOWN_ERRORS = new Set([
