@@ -90,8 +90,11 @@ export const coilBalanceOf = (machine: Machine, exchanger: CoilExchanger, condit
   const capacityRate = waterRate(waterFlow, enteringWater);
   let guess = rating.evaporating;
   let iterations = 0;
+  // The answer is the very state whose streams were found to part: streams next to touching leave no room for rounding.
+  const seen = new Map<number, Running>();
   const at = (condensing: number): Running => {
-    const running = runningAt(machine, condensing, wetBulb, guess);
+    const running = seen.get(condensing) ?? runningAt(machine, condensing, wetBulb, guess);
+    seen.set(condensing, running);
     guess = running.evaporating;
     return running;
   };
