@@ -55,16 +55,10 @@ export const people = (project: string, marked: string): readonly Line[] => [
 
 /** The check that maker and checker differ. */
 export const twoPeople = (key: string): Line =>
-  computed(
-    key,
-    "Checker is another person than the maker",
-    '=IF(OR([checkedBy]="",[madeBy]<>[checkedBy]),"OK","CHECK")',
-    "",
-    {
-      style: "Check Cell",
-      note: "Blank until the sheet is checked.",
-    },
-  );
+  computed(key, "Checker differs from maker", '=IF(OR([checkedBy]="",[madeBy]<>[checkedBy]),"OK","CHECK")', "", {
+    style: "Check Cell",
+    note: "Blank until the sheet is checked.",
+  });
 
 /** A revision block of three lines. */
 export const revisions: readonly Line[] = [

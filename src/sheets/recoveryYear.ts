@@ -56,7 +56,10 @@ export const YEAR_LINES: readonly Line[] = [
   computed("yearPower", "Rated power", "=[power]", "kW"),
   computed("yearFan", "Outdoor fan", "=[outdoorFan]", "kW"),
   computed("yearRefrigerant", "Refrigerant", "=[refrigerant]", ""),
-  input("yearUA", "Exchanger UA", 9500, "BTU/(h·°F)", { format: "#,##0", source: "supplier" }),
+  computed("yearUA", "Exchanger UA", "=[ua]", "BTU/(h·°F)", {
+    format: "#,##0",
+    source: "as sized below; the supplier's figure when it is there",
+  }),
   computed("yearFlow", "Water flow", "=[flow]", "gpm"),
   input("yearLimit", "High limit", 88, "°F", { source: "owner", note: "Above it the heat goes outdoors." }),
   input("yearBackUp", "Back up source", "natural gas", "", { source: "what heats the pool otherwise" }),
