@@ -32,12 +32,20 @@ const results: readonly Line[] = [
   answer("outHead", "The added pipe takes", "=[headLoss]", "ft", "0.0"),
   answer("outWarm", "Warm-up takes", "=[warmUp]", "h", "0.0"),
   answer(
+    "outTaken",
+    "Of a year's rejected heat the pool takes",
+    "=[yearShare]",
+    "",
+    "0%",
+    "Hour by hour, for the climate above.",
+  ),
+  answer(
     "outWorth",
-    "A year's useful heat is worth",
-    "=[worthGas]",
+    "A year saves",
+    "=[yearMoney]",
     "money",
     "#,##0",
-    "Against natural gas; pump energy not taken off.",
+    "Against natural gas; pump and cooling electricity counted. ±30 %.",
   ),
   gap,
 ];
