@@ -55,13 +55,13 @@ export interface AdmittedCall {
 
 const systemOf = (compiled: Compiled, raw: readonly unknown[]): System => {
   if (compiled.unitsAt < 0) return "US";
-  const came1 = clear(raw[compiled.unitsAt], "units");
-  if (isBlank(came1) || came1 === 0) return "US";
-  if (Array.isArray(came1)) throw mend(`units: expected "US" or "SI", got ${came(came1)}`);
-  passErrors(came1 as string, "units");
-  const word = UNITS.shape.type === "choice" ? wordMeant(UNITS.shape, came1 as string) : undefined;
+  const wanted = clear(raw[compiled.unitsAt], "units");
+  if (isBlank(wanted) || wanted === 0) return "US";
+  if (Array.isArray(wanted)) throw mend(`units: expected "US" or "SI", got ${came(wanted)}`);
+  passErrors(wanted as string, "units");
+  const word = UNITS.shape.type === "choice" ? wordMeant(UNITS.shape, wanted as string) : undefined;
   if (word !== "US" && word !== "SI")
-    throw mend(`units: expected "US" or "SI" as the ${compiled.unitsPlace} argument, got ${came(came1)}`);
+    throw mend(`units: expected "US" or "SI" as the ${compiled.unitsPlace} argument, got ${came(wanted)}`);
   return word;
 };
 
