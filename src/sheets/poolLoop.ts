@@ -22,7 +22,7 @@ const survey: readonly Line[] = [
   input("volume", "Volume of the pool", 35765, "gal", {
     format: "#,##0",
     validation: above("above 0 gal"),
-    source: "POOL.VOLUME on Recovery sizing",
+    source: "POOL.VOLUME",
     note: INVENTED,
   }),
   input("turnoverAsked", "Turnover asked for, at most", 9, "h", {

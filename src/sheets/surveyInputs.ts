@@ -27,7 +27,7 @@ export const SURVEY_INPUTS: readonly Line[] = [
   word("refrigerant", "Refrigerant", "R-410A", REFRIGERANT_NAMES, "As on the nameplate."),
   input("charge", "Charge on the nameplate", 14, "lb", { validation: above("above 0 lb"), source: "nameplate" }),
   word("warranty", "Warranty still running", "no", YES_NO),
-  word("consent", "Maker consents to the second condenser", "not asked", ["yes", "no", "not asked"]),
+  word("consent", "Maker consents to the change", "not asked", ["yes", "no", "not asked"]),
   input("cooling", "Net cooling at rating", 90000, "BTU/h", {
     validation: above("above 0 BTU/h"),
     source: "data sheet",

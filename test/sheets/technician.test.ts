@@ -57,7 +57,7 @@ describe("Survey and decision", () => {
   test("says go where every point is settled", async () => {
     const found = await calculated(
       withInputs(survey, {
-        "Maker consents to the second condenser": "yes",
+        "Maker consents to the change": "yes",
         "Drain cover marked, whole, not expired": "yes",
         "Equipotential bonding present and checked": "yes",
       }),
