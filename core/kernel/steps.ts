@@ -14,6 +14,8 @@ export interface EquationStep {
   readonly equation: AnyEquation;
   readonly x: Readonly<Record<string, number>>;
   readonly value: number;
+  /** Which of many like things it was worked for. */
+  readonly of?: string;
 }
 
 export interface RelationStep {
@@ -22,6 +24,7 @@ export interface RelationStep {
   readonly x: Readonly<Record<string, number>>;
   readonly left: number;
   readonly right: number;
+  readonly of?: string;
 }
 
 /** A table look-up. */
@@ -87,10 +90,10 @@ type Detail<S extends Step> = Omit<S, "type">;
 export interface Trace {
   /** False on the silent trace: skip work that serves the record only. */
   readonly on: boolean;
-  /** Computes an equation and records it. */
-  step<S extends Symbols>(equation: Equation<S>, x: SymbolValues<S>): number;
+  /** Computes an equation and records it; `of` says for which of many like things. */
+  step<S extends Symbols>(equation: Equation<S>, x: SymbolValues<S>, of?: string): number;
   /** Records a relation at its answer. */
-  relation<S extends Symbols>(relation: Relation<S>, x: SymbolValues<S>): void;
+  relation<S extends Symbols>(relation: Relation<S>, x: SymbolValues<S>, of?: string): void;
   lookup(detail: Detail<LookupStep>): void;
   property(detail: Detail<PropertyStep>): void;
   solution(detail: Detail<SolutionStep>): void;
@@ -115,21 +118,33 @@ export const silent: Trace = {
   within: (_title, work) => work(),
 };
 
+const whose = (of: string | undefined): { readonly of?: string } => (of === undefined ? {} : { of });
+
+/** The same trace, its equations and relations told of one thing among many. */
+export const tellingOf = (of: string, trace: Trace): Trace =>
+  trace.on
+    ? {
+        ...trace,
+        step: (equation, x) => trace.step(equation, x, of),
+        relation: (relation, x) => trace.relation(relation, x, of),
+      }
+    : trace;
+
 /** A trace that keeps the tree of steps in `steps`. */
 export const recorder = (): { readonly trace: Trace; readonly steps: readonly Step[] } => {
   const steps: Step[] = [];
   let open = steps;
   const trace: Trace = {
     on: true,
-    step: (equation, x) => {
+    step: (equation, x, of) => {
       const value = equation.code(x);
-      open.push({ type: "equation", equation: equation, x: { ...x }, value });
+      open.push({ type: "equation", equation: equation, x: { ...x }, value, ...whose(of) });
       return value;
     },
-    relation: (relation, x) => {
+    relation: (relation, x, of) => {
       const left = relation.left(x);
       const right = relation.right(x);
-      open.push({ type: "relation", relation: relation, x: { ...x }, left, right });
+      open.push({ type: "relation", relation: relation, x: { ...x }, left, right, ...whose(of) });
     },
     lookup: (detail) => void open.push({ type: "lookup", ...detail }),
     property: (detail) => void open.push({ type: "property", ...detail }),

@@ -5,6 +5,9 @@ import { KINDS, fromBase, show, showNumber, type KindName, type System } from ".
 import { cite } from "./reference";
 import type { Shown, Step } from "./steps";
 
+/** Head of the column of numbers: equations carry no units inside, all else is printed with its unit. */
+export const NUMBERS_HEAD = "with the numbers in (strict SI where no unit stands)";
+
 export interface WorkingLine {
   readonly number: string;
   readonly says: string;
@@ -45,6 +48,9 @@ const seriesText = (values: ArrayLike<number>, kind: KindName, system: System): 
   return `first ${told[0] ?? ""}, last ${told[1] ?? ""}, least ${told[2] ?? ""}, most ${told[3] ?? ""}`;
 };
 
+const titled = (name: string, of: string | undefined, form: string): string =>
+  of === undefined ? `${name}: ${form}` : `${name}, ${of}: ${form}`;
+
 const line = (step: Exclude<Step, { type: "group" }>, number: string, system: System): WorkingLine => {
   const base = { number, numbers: "", value: "" as GridCell, unit: "", source: "" };
   switch (step.type) {
@@ -52,7 +58,7 @@ const line = (step: Exclude<Step, { type: "group" }>, number: string, system: Sy
       const { name, form, gives, constants, source } = step.equation;
       return {
         ...base,
-        says: `${name}: ${form}`,
+        says: titled(name, step.of, form),
         form,
         numbers: withNumbers(form, { ...constants, ...step.x }),
         ...cell(step.value, gives, system),
@@ -64,7 +70,14 @@ const line = (step: Exclude<Step, { type: "group" }>, number: string, system: Sy
       const x = { ...constants, ...step.x };
       const left = withNumbers(`=${form.slice(0, form.indexOf("="))}`, x);
       const numbers = `${left} = ${withNumbers(form, x)}`;
-      return { ...base, says: `${name}: ${form}`, form, numbers, value: step.left - step.right, source: cite(source) };
+      return {
+        ...base,
+        says: titled(name, step.of, form),
+        form,
+        numbers,
+        value: step.left - step.right,
+        source: cite(source),
+      };
     }
     case "lookup":
       return {

@@ -55,6 +55,18 @@ export const curveCoefficient = equation({
   code: (x) => x.h / x.Q ** 2,
 });
 
+const part = (about: string) => symbol("head", about, 0.01, 30);
+
+/** The closing check of a loop's working. */
+export const sidesClose = relation({
+  name: "Suction and return make the total",
+  form: "H = hs + hr",
+  takes: { H: part("head of all rows"), hs: part("head of the suction rows"), hr: part("head of the return rows") },
+  source: "identity",
+  left: (x) => x.H,
+  right: (x) => x.hs + x.hr,
+});
+
 const Hs = symbol("head", "static head", -2, 5);
 const Hk = symbol("head", "total head at the known flow", 6, 30);
 

@@ -6,6 +6,8 @@ import { compile, evaluate } from "../../core/kernel/evaluate";
 import { isFault } from "../../core/kernel/fault";
 import type { CellOut } from "../../core/kernel/present";
 import { us } from "../../core/kernel/quantity";
+import { FITTINGS } from "../../core/pipe/data/fittings";
+import { PVC_PIPE } from "../../core/pipe/data/pvcPipe";
 import { suddenContraction } from "../../core/pipe/fittingEquations";
 import { fittingLoss } from "../../core/pipe/models/fitting";
 import { headLossOf } from "../../core/pipe/models/headLoss";
@@ -124,6 +126,66 @@ describe("the loop's head", () => {
         },
       ),
     );
+  });
+});
+
+describe("the working of a long loop", () => {
+  const noteDefinition = lookUp(CATALOGUE, "NOTE.WORKING");
+  if (!noteDefinition) throw new Error("NOTE.WORKING is not listed");
+  const note = compile(noteDefinition);
+  const working = (...raw: readonly unknown[]): readonly (readonly CellOut[])[] =>
+    evaluate(note, ["PIPE.LOOP", ...raw], CATALOGUE) as readonly (readonly CellOut[])[];
+
+  const PARTS = ["pipe", ...FITTINGS.map(({ fitting }) => fitting), "filter, dirty", "balancing valve"];
+  /** Sixty rows, every one of another kind or size than the one before; no two fittings alike where `sizes` are many. */
+  const sixty = (sizes: readonly string[]): readonly (readonly unknown[])[] =>
+    Array.from({ length: 60 }, (_, i) => {
+      const what = PARTS[i % PARTS.length] ?? "pipe";
+      const size = sizes[(i + Math.floor(i / PARTS.length)) % sizes.length];
+      const side = i % 5 === 0 ? "suction" : "return";
+      if (what === "filter, dirty") return [what, null, 1, 20, 60, side];
+      if (what === "balancing valve") return [what, size, 1, null, null, side, 90];
+      return [what, size, what === "pipe" ? 12 : 2, null, null, side];
+    });
+
+  test.each([
+    ["two sizes", ["2 in", "2-1/2 in"]],
+    [
+      "every size but the largest",
+      PVC_PIPE.filter(({ schedule }) => schedule === "40")
+        .map(({ size }) => size)
+        .slice(0, -1),
+    ],
+  ])("of sixty mixed rows in %s ends with its result, uncut", (_, sizes) => {
+    const told = working(sixty(sizes), 60);
+    expect(told.length).toBeLessThanOrEqual(200);
+    expect(told.map(([step]) => step)).not.toContain("…");
+    expect(told.at(-1)?.[0]).toBe("result");
+    expect(told.at(-2)?.[1]).toMatch(/^Suction and return make the total/);
+    expect(Math.abs(Number(told.at(-2)?.[3]))).toBeLessThan(1e-9);
+  });
+
+  test("has every row's head with its numbers, and the sums", () => {
+    const items = sixty(["2 in", "2-1/2 in", "3 in"]);
+    const told = working(items, 60);
+    const rows = cells(items, 60).slice(1);
+    rows.slice(0, 60).forEach((row, place) => {
+      const lines = told.filter(([, says]) => String(says).includes(`, row ${place + 1}, ${String(row[0])}`));
+      expect(lines.map((line) => line[3])).toContain(Number(Number(row[3]).toPrecision(12)));
+      expect(lines.every((line) => /\d/.test(String(line[2])))).toBe(true);
+    });
+    for (const row of rows.slice(60)) {
+      const sum = told.find(([, says]) => says === `${String(row[0])}, sum`);
+      expect(sum?.[3]).toBeCloseTo(Number(row[3]), 9);
+    }
+  });
+
+  test("can be done by hand: the printed numbers of a fitting give its printed head", () => {
+    const told = working([["elbow 90", "2 in", 8]], 50);
+    const line = told.find(([, says]) => String(says).startsWith("Head lost in fittings, row 1, elbow 90, 2 in"));
+    const numbers = /^(\S+) \* (\S+) \* (\S+)\^2 \/ \(2 \* (\S+)\)$/.exec(String(line?.[2]));
+    const [n, K, v, g] = (numbers ?? []).slice(1).map(Number);
+    expect(((n ?? 0) * (K ?? 0) * (v ?? 0) ** 2) / (2 * (g ?? 1)) / 0.3048).toBeCloseTo(Number(line?.[3]), 4);
   });
 });
 

@@ -3,7 +3,7 @@ import { compile } from "../../kernel/evaluate";
 import { explain } from "../../kernel/explain";
 import { isFault } from "../../kernel/fault";
 import { grid } from "../../kernel/result";
-import { workingLines } from "../../kernel/working";
+import { NUMBERS_HEAD, workingLines } from "../../kernel/working";
 import { ARGUMENTS, FUNCTION, functionNamed } from "../args";
 import { resultRows } from "../models/resultRows";
 
@@ -15,7 +15,9 @@ export const working = cellFunction({
   topic: "note",
   summary: "The working of a calculation: arguments, then every step with equation, numbers, value, unit, source.",
   finds: ["show steps", "explain", "hand check", "audit"],
-  remarks: ["Numbers inside equations stand in strict SI (m, kg, s, K, Pa, W); values stand in the units of the call."],
+  remarks: [
+    "Numbers inside equations stand in strict SI (m, kg, s, K, Pa, W); properties, solutions and sums are told with their units; values stand in the units of the call.",
+  ],
   args: { function: FUNCTION, arguments: ARGUMENTS },
   gives: grid("arguments and steps"),
   cautions: [],
@@ -47,7 +49,7 @@ export const working = cellFunction({
       line.unit,
       line.source,
     ]);
-    const head = ["step", "what", "with the numbers in (strict SI)", "value", "unit", "source"];
+    const head = ["step", "what", NUMBERS_HEAD, "value", "unit", "source"];
     const results = resultRows(definition, told.out, told.system);
     const room = MOST_ROWS - 1 - inputs.length - results.length - 1;
     const shown = steps.slice(0, room);

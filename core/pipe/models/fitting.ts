@@ -54,9 +54,12 @@ export const equivalentLength = (fitting: Fitting, size: string): number | undef
   return feet === undefined ? undefined : us("length", feet);
 };
 
-interface Flowing {
+/** Water in a pipe: what a fitting's coefficient hangs on. */
+export interface Flowing {
   readonly re: number;
+  /** m */
   readonly D: number;
+  /** Darcy friction factor */
   readonly f: number;
 }
 
@@ -102,18 +105,40 @@ const sharedCoefficient = (item: FittingCase, D: number, trace: Trace): number |
   return constant;
 };
 
+/** The spread of coefficients over all methods that have constants for the fitting; undefined where only one has. */
+export const methodSpread = (item: FittingCase, flowing: Flowing, chosen: number): string | undefined => {
+  const others = FITTING_METHODS.filter((each) => each !== item.method).flatMap((each) => {
+    const K = coefficientBy(each, item, flowing, silent);
+    return K === undefined ? [] : [K];
+  });
+  return others.length === 0
+    ? undefined
+    : `${Math.min(chosen, ...others).toFixed(2)} to ${Math.max(chosen, ...others).toFixed(2)}`;
+};
+
 /** What the other methods would read, for the working. */
 const tellOthers = (item: FittingCase, flowing: Flowing, chosen: number, trace: Trace): void =>
   trace.within("The other methods", () => {
-    const others = FITTING_METHODS.filter((each) => each !== item.method).flatMap((each) => {
-      const K = coefficientBy(each, item, flowing, trace);
-      return K === undefined ? [] : [K];
-    });
-    if (others.length > 0)
-      trace.remark(
-        `Coefficients run from ${Math.min(chosen, ...others).toFixed(2)} to ${Math.max(chosen, ...others).toFixed(2)}: published methods differ 2 to 3 times.`,
-      );
+    for (const each of FITTING_METHODS) if (each !== item.method) coefficientBy(each, item, flowing, trace);
+    const spread = methodSpread(item, flowing, chosen);
+    if (spread !== undefined) trace.remark(`Coefficients run from ${spread}: published methods differ 2 to 3 times.`);
   });
+
+/** Whether a fitting's coefficient is one for all methods: no friction factor goes into it. */
+export const isShared = (fitting: Fitting): boolean => {
+  const { three, two } = constantsOf(fitting);
+  return three === undefined && two === undefined;
+};
+
+/** Loss coefficient of one fitting in flowing water. */
+export const coefficientOf = (item: FittingCase, flowing: Flowing, trace: Trace = silent): number => {
+  const K = sharedCoefficient(item, flowing.D, trace) ?? coefficientBy(item.method, item, flowing, trace);
+  if (K === undefined)
+    throw outside(
+      `fitting: the ${item.method} method has no constants for a ${item.fitting} of ${item.size}; take three-constant`,
+    );
+  return K;
+};
 
 /** Head lost in `count` equal fittings, with the coefficient of one. */
 export const fittingLoss = (item: FittingCase, trace: Trace = silent): FittingLoss => {
@@ -121,13 +146,9 @@ export const fittingLoss = (item: FittingCase, trace: Trace = silent): FittingLo
   const v = trace.step(meanVelocity, { Q: item.flow, D });
   const rho = trace.step(densityOfWater, { T: item.water });
   const re = trace.step(reynolds, { rho, v, D, mu: trace.step(viscosityOfWater, { T: item.water }) });
-  const shared = sharedCoefficient(item, D, trace);
-  const flowing: Flowing = { re, D, f: shared === undefined ? frictionFactor(re, PVC_ROUGHNESS, D) : 0 };
-  const K = shared ?? coefficientBy(item.method, item, flowing, trace);
-  if (K === undefined)
-    throw outside(
-      `fitting: the ${item.method} method has no constants for a ${item.fitting} of ${item.size}; take three-constant`,
-    );
-  if (shared === undefined && trace.on) tellOthers(item, flowing, K, trace);
+  const shared = isShared(item.fitting);
+  const flowing: Flowing = { re, D, f: shared ? 0 : frictionFactor(re, PVC_ROUGHNESS, D) };
+  const K = coefficientOf(item, flowing, trace);
+  if (!shared && trace.on) tellOthers(item, flowing, K, trace);
   return { head: trace.step(fittingHead, { n: item.count, K, v }), velocity: v, coefficient: K };
 };

@@ -3,13 +3,13 @@ import { folded } from "../../kernel/argument";
 import { mend } from "../../kernel/fault";
 import { nearest } from "../../kernel/nearest";
 import { NO_VALUE } from "../../kernel/result";
-import { silent, type Trace } from "../../kernel/steps";
+import { silent, tellingOf, type Trace } from "../../kernel/steps";
 import { FITTINGS, type Fitting } from "../data/fittings";
-import { meanVelocity } from "../equations";
-import { curveCoefficient, flowCoefficientLoss, knownLoss, lossCoefficientOf } from "../loopEquations";
-import { boreOf, type Schedule } from "./bore";
-import { fittingLoss } from "./fitting";
-import { headLossOf } from "./headLoss";
+import { darcyWeisbach } from "../equations";
+import { fittingHead } from "../fittingEquations";
+import { curveCoefficient, flowCoefficientLoss, knownLoss, lossCoefficientOf, sidesClose } from "../loopEquations";
+import { isShared } from "./fitting";
+import { loopWater, type LoopFlow, type LoopWater } from "./loopWater";
 
 export type Side = "suction" | "return";
 
@@ -25,14 +25,6 @@ export interface LoopItem {
   readonly side: Side;
   /** Cv: gpm at 1 psi. */
   readonly flowCoefficient: number | undefined;
-}
-
-export interface LoopFlow {
-  /** m³/s */
-  readonly flow: number;
-  /** K */
-  readonly water: number;
-  readonly schedule: Schedule;
 }
 
 export interface LoopLine {
@@ -70,6 +62,10 @@ const sizeOf = ({ what, size }: LoopItem): string => {
   return size;
 };
 
+/** Sizes in which pipe runs: only there the working needs the friction factor. */
+const runsOf = (items: readonly LoopItem[]): ReadonlySet<string> =>
+  new Set(items.flatMap((item) => (isPipe(item) && item.size !== undefined ? [item.size] : [])));
+
 const countOf = ({ what, lengthOrCount }: LoopItem): number => {
   const count = lengthOrCount ?? 1;
   if (Math.abs(count - Math.round(count)) > 1e-9)
@@ -77,45 +73,26 @@ const countOf = ({ what, lengthOrCount }: LoopItem): number => {
   return count;
 };
 
-const pipeLoss = (item: LoopItem, { flow, water, schedule }: LoopFlow, trace: Trace): Loss => {
+const pipeLoss = (item: LoopItem, water: LoopWater, trace: Trace): Loss => {
   if (item.lengthOrCount === undefined)
     throw mend(`items, ${item.what}: length or count: is blank: the length of the pipe is needed`);
-  const { head, velocity } = headLossOf(
-    {
-      flow,
-      size: sizeOf(item),
-      length: item.lengthOrCount,
-      schedule,
-      water,
-      method: "Darcy-Weisbach",
-      bore: "average",
-    },
-    trace,
-  );
-  const coefficient = trace.step(lossCoefficientOf, { h: head, v: velocity });
-  return { head, velocity, coefficient, method: "Darcy-Weisbach" };
+  const { D, v, f } = water.within(sizeOf(item));
+  const head = trace.step(darcyWeisbach, { f, L: item.lengthOrCount, D, v });
+  const coefficient = trace.step(lossCoefficientOf, { h: head, v });
+  return { head, velocity: v, coefficient, method: "Darcy-Weisbach" };
 };
 
-const fittingRow = (item: LoopItem, fitting: Fitting, { flow, water, schedule }: LoopFlow, trace: Trace): Loss => {
-  const { head, velocity, coefficient } = fittingLoss(
-    {
-      fitting,
-      size: sizeOf(item),
-      flow,
-      count: countOf(item),
-      schedule,
-      water,
-      method: "three-constant",
-      bore: "average",
-    },
-    trace,
-  );
-  const constant = FITTINGS.some((each) => each.fitting === fitting && !("three" in each));
-  return { head, velocity, coefficient, method: constant ? "loss coefficient" : "three-constant" };
+const fittingRow = (item: LoopItem, fitting: Fitting, water: LoopWater, trace: Trace): Loss => {
+  const n = countOf(item);
+  const size = sizeOf(item);
+  const { v } = water.within(size);
+  const K = water.coefficient(fitting, size);
+  const head = trace.step(fittingHead, { n, K, v });
+  return { head, velocity: v, coefficient: K, method: isShared(fitting) ? "loss coefficient" : "three-constant" };
 };
 
 /** A part known by the loss at one flow, or a valve by its flow coefficient; undefined where neither is given. */
-const componentLoss = (item: LoopItem, { flow, schedule }: LoopFlow, trace: Trace): Loss | undefined => {
+const componentLoss = (item: LoopItem, water: LoopWater, trace: Trace): Loss | undefined => {
   const { loss, knownFlow, flowCoefficient, what } = item;
   if (loss === undefined && flowCoefficient === undefined) return undefined;
   if (loss !== undefined && flowCoefficient !== undefined)
@@ -123,24 +100,24 @@ const componentLoss = (item: LoopItem, { flow, schedule }: LoopFlow, trace: Trac
   if (loss !== undefined && knownFlow === undefined)
     throw mend(`items, ${what}: known flow: is blank: a known loss needs the flow at which it is known`);
   const n = countOf(item);
+  const { flow } = water;
   const head =
     flowCoefficient === undefined
       ? trace.step(knownLoss, { n, hk: loss ?? 0, Q: flow, Qk: knownFlow ?? flow })
       : trace.step(flowCoefficientLoss, { n, Q: flow, Cv: flowCoefficient });
   const method = flowCoefficient === undefined ? "known loss, by the flow squared" : "flow coefficient";
   if (item.size === undefined) return { head, velocity: NO_VALUE, coefficient: NO_VALUE, method };
-  const velocity = trace.step(meanVelocity, { Q: flow, D: boreOf(item.size, schedule, "average", trace) });
-  return { head, velocity, coefficient: NO_VALUE, method };
+  return { head, velocity: water.within(item.size).v, coefficient: NO_VALUE, method };
 };
 
-const lossOf = (item: LoopItem, at: LoopFlow, trace: Trace): Loss => {
-  const component = componentLoss(item, at, trace);
+const lossOf = (item: LoopItem, water: LoopWater, trace: Trace): Loss => {
+  const component = componentLoss(item, water, trace);
   if (component) return component;
-  if (isPipe(item)) return pipeLoss(item, at, trace);
+  if (isPipe(item)) return pipeLoss(item, water, trace);
   const word = folded(item.what);
   if (word === "pipe") throw mend(`items, ${item.what}: what: write it "pipe"`);
   const fitting = FITTING_WORDS.get(word);
-  if (fitting) return fittingRow(item, fitting, at, trace);
+  if (fitting) return fittingRow(item, fitting, water, trace);
   const near = nearest(item.what, ["pipe", ...FITTINGS.map((each) => each.fitting)]);
   throw mend(
     `items, ${item.what}: is neither pipe nor a known fitting (nearest: "${near}"); any other part needs its loss at a known flow, or a flow coefficient`,
@@ -154,6 +131,8 @@ const fastest = (lines: readonly LoopLine[]): number | "" => {
 
 const summed = (what: string, side: string, lines: readonly LoopLine[], flow: number, trace: Trace): LoopLine => {
   const head = lines.reduce((sum, line) => sum + line.head, 0);
+  if (trace.on && lines.length > 0)
+    trace.series({ title: what, of: "rows", kind: "head", values: lines.map((line) => line.head) });
   return {
     what,
     size: NO_VALUE,
@@ -162,25 +141,28 @@ const summed = (what: string, side: string, lines: readonly LoopLine[], flow: nu
     velocity: fastest(lines),
     lossCoefficient: NO_VALUE,
     method: NO_VALUE,
-    systemCurve: trace.step(curveCoefficient, { h: head, Q: flow }),
+    systemCurve: trace.step(curveCoefficient, { h: head, Q: flow }, what),
   };
+};
+
+const rowLine = (item: LoopItem, place: number, water: LoopWater, trace: Trace): LoopLine => {
+  const { what, side, size = NO_VALUE } = item;
+  const name = `row ${place + 1}, ${what}${size === "" ? "" : `, ${size}`}`;
+  const { head, velocity, coefficient, method } = lossOf(item, water, trace.on ? tellingOf(name, trace) : trace);
+  const systemCurve = curveCoefficient.code({ h: head, Q: water.flow });
+  return { what, size, side, head, velocity, lossCoefficient: coefficient, method, systemCurve };
 };
 
 /** Every row, then the subtotals of suction and return and the total. Velocities of the sums are their rows' highest. */
 export const loopLines = (items: readonly LoopItem[], at: LoopFlow, trace: Trace = silent): readonly LoopLine[] => {
-  const lines = items.map((item) =>
-    trace.within(item.what, (): LoopLine => {
-      const { head, velocity, coefficient, method } = lossOf(item, at, trace);
-      const { what, side, size = NO_VALUE } = item;
-      const systemCurve = trace.step(curveCoefficient, { h: head, Q: at.flow });
-      return { what, size, side, head, velocity, lossCoefficient: coefficient, method, systemCurve };
-    }),
-  );
+  const water = loopWater(at, runsOf(items), trace);
+  const lines = trace.within("Rows", () => items.map((item, place) => rowLine(item, place, water, trace)));
   const of = (side: Side): readonly LoopLine[] => lines.filter((line) => line.side === side);
-  return [
-    ...lines,
-    summed("subtotal suction", "suction", of("suction"), at.flow, trace),
-    summed("subtotal return", "return", of("return"), at.flow, trace),
-    summed("total", NO_VALUE, lines, at.flow, trace),
-  ];
+  return trace.within("Sums; a row's share of the system curve is its head over the flow squared", () => {
+    const suction = summed("subtotal suction", "suction", of("suction"), at.flow, trace);
+    const back = summed("subtotal return", "return", of("return"), at.flow, trace);
+    const total = summed("total", NO_VALUE, lines, at.flow, trace);
+    trace.relation(sidesClose, { H: total.head, hs: suction.head, hr: back.head });
+    return [...lines, suction, back, total];
+  });
 };

@@ -6,7 +6,7 @@ import { isFault, type Fault } from "../../../core/kernel/fault";
 import type { CellOut, Out } from "../../../core/kernel/present";
 import { KINDS, showNumber } from "../../../core/kernel/quantity";
 import { cite } from "../../../core/kernel/reference";
-import { workingLines, type WorkingLine } from "../../../core/kernel/working";
+import { NUMBERS_HEAD, workingLines, type WorkingLine } from "../../../core/kernel/working";
 import type { Gathered, WorkedCheck } from "./gather";
 import { code, escaped, table, type Cell } from "./html";
 
@@ -70,7 +70,7 @@ const workingTable = (told: Explanation): string => {
     valueText(line),
     line.source,
   ]);
-  return `${table("Its working", ["Step", "What", "With the numbers in (strict SI)", "Value", "Source"], rows)}\n${more}`;
+  return `${table("Its working", ["Step", "What", `W${NUMBERS_HEAD.slice(1)}`, "Value", "Source"], rows)}\n${more}`;
 };
 
 const formula = (definition: CellFunction, { at }: Check): string => formulaOf(definition, rawByPlace(definition, at));
