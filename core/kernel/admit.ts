@@ -103,7 +103,7 @@ const readText = (kind: KindName, raw: RawScalar, name: string, desk: Desk): num
 
 const admitSeveral = (shape: SeveralShape, raw: RawScalar, name: string, desk: Desk): readonly number[] => {
   const parts = typeof raw === "string" ? raw.split(";") : [raw];
-  const unit = typeof raw === "string" ? (/[^\d\s.,/+-][^;]*$/u.exec(raw.split(";").at(-1) ?? "")?.[0] ?? "") : "";
+  const unit = typeof raw === "string" ? (/[^\d\s.,/+-][^;\d]*/u.exec(raw.split(";").at(-1) ?? "")?.[0] ?? "") : "";
   if (!shape.counts.includes(parts.length))
     throw mend(`${name}: expected ${shape.counts.join(" or ")} values parted by ";", got ${parts.length}`);
   const one: QuantityShape = { ...shape, type: "quantity" };

@@ -1,18 +1,16 @@
 /**
- * Texts that carry their own unit: "105 degF", "12 m", "1 1/2 in". A normaliser for trade spellings comes first, then the
- * unit texts that we print ourselves, then mathjs, whose units-only build is made on first use.
+ * Texts that carry their own unit: "105 degF", "12 m", "1 1/2 in", 3' 6". A normaliser for trade spellings comes first,
+ * then the unit texts that we print ourselves, then mathjs, whose units-only build is made on first use.
  */
+import { feetAndInches, leadingNumber, plainMarks, type Refusal } from "./numberText";
 import { numberUnits } from "./numberUnits";
-import { KINDS, type KindName, type System, type Unit } from "./quantity";
+import { KINDS, us, type KindName, type System, type Unit } from "./quantity";
 
 /** A value in base units, and how a pressure said that it was read. */
 export interface ReadQuantity {
   readonly value: number;
   readonly basis?: "gauge" | "absolute";
 }
-
-/** Why a text couldn't be read. */
-export type Refusal = string;
 
 /** Trade units that mathjs lacks, by definition in units that it has. */
 const TRADE: readonly (readonly [string, string])[] = [
@@ -62,35 +60,10 @@ const spelled = (text: string): string =>
     .replace(/\bmicrons?\b/gi, "(0.13332236842105263 Pa)")
     .replace(/\bcu\.?\s*ft\b/gi, "ft^3")
     .replace(/\bsq\.?\s*ft\b/gi, "ft^2")
-    .replace(/(?<=\d|\s|^)(?:ft|feet|')$/i, "ft")
-    .replace(/(?<=\d|\s|^)(?:inches|inch|")$/i, "in")
+    .replace(/(?<=\d|\s|^)(?:ft\.?|feet|')$/i, "ft")
+    .replace(/(?<=\d|\s|^)(?:inches|inch|in\.|")$/i, "in")
     .replace(/\bhrs?\b|\bhours?\b/gi, "h")
     .trim();
-
-const NUMBER = /^([+-]?(?:\d+(?:[.,]\d+)?|[.,]\d+)(?:e[+-]?\d+)?)\s*/i;
-const MIXED = /^([+-]?\d+)(?:\s+|-)(\d+)\/(\d+)\s*/;
-const FRACTION = /^([+-]?)(\d+)\/(\d+)\s*/;
-const THOUSANDS = /^[+-]?\d{1,3}(?:[,' ]\d{3})+(?!\d)/;
-
-/** A number at the beginning of a text, and what follows it; a refusal where there is none. */
-const leadingNumber = (text: string): { readonly number: number; readonly rest: string } | Refusal => {
-  if (THOUSANDS.test(text)) return "expected a number without thousands separators";
-  const mixed = MIXED.exec(text);
-  if (mixed) {
-    const whole = Number(mixed[1]);
-    const part = Number(mixed[2]) / Number(mixed[3]);
-    return { number: whole < 0 ? whole - part : whole + part, rest: text.slice(mixed[0].length) };
-  }
-  const fraction = FRACTION.exec(text);
-  if (fraction)
-    return {
-      number: ((fraction[1] === "-" ? -1 : 1) * Number(fraction[2])) / Number(fraction[3]),
-      rest: text.slice(fraction[0].length),
-    };
-  const plain = NUMBER.exec(text);
-  if (!plain) return "expected a number";
-  return { number: Number((plain[1] ?? "").replace(",", ".")), rest: text.slice(plain[0].length) };
-};
 
 const printed = (kind: KindName, rest: string): Unit | undefined => {
   const { US, SI } = KINDS[kind];
@@ -166,8 +139,11 @@ const pricePer = (kind: KindName, number: number, rest: string): number | Refusa
  * says what was expected (without the argument's name).
  */
 export const readQuantityText = (text: string, kind: KindName, system: System): ReadQuantity | Refusal => {
-  const bare = kind === "money" || kind.startsWith("price") ? text.trim().replace(/^\p{Sc}\s*/u, "") : text.trim();
-  const start = leadingNumber(bare.replace(/^[\u2212\u2013]/, "-"));
+  const plain = plainMarks(text);
+  const bare = kind === "money" || kind.startsWith("price") ? plain.replace(/^\p{Sc}\s*/u, "") : plain;
+  const inches = KINDS[kind].base === "m" ? feetAndInches(bare) : undefined;
+  if (inches !== undefined) return typeof inches === "string" ? inches : { value: us("diameter", inches) };
+  const start = leadingNumber(bare);
   if (typeof start === "string") return start;
   const { number } = start;
   const rest = start.rest.trim();

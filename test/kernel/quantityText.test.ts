@@ -1,5 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { admitScalar } from "../../core/kernel/admit";
+import { several } from "../../core/kernel/argument";
 import type { KindName } from "../../core/kernel/quantity";
 import { readQuantityText } from "../../core/kernel/quantityText";
 
@@ -23,6 +25,24 @@ describe("quantity texts", () => {
     ["1-1/2 in", "diameter", 0.0381],
     ["1/2 in", "diameter", 0.0127],
     ['2"', "diameter", 0.0508],
+    ['1/2"', "diameter", 0.0127],
+    ["½ in", "diameter", 0.0127],
+    ["1½″", "diameter", 0.0381],
+    ["-1 1/2 in", "expansion", -0.0381],
+    ["-0 1/2 in", "expansion", -0.0127],
+    ["3' 6\"", "length", 1.0668],
+    ["3'6\"", "length", 1.0668],
+    ["3 ft 6 in", "length", 1.0668],
+    ["3ft6in", "head", 1.0668],
+    ["3 ft. 6 in.", "depth", 1.0668],
+    ["3 feet, 6 inches", "length", 1.0668],
+    ["3'-6 1/2\"", "length", 1.0795],
+    ["3’ 6½”", "length", 1.0795],
+    ["3' 6''", "length", 1.0668],
+    ["-1' 6\"", "head", -0.4572],
+    ["0' 6\"", "length", 0.1524],
+    ["6 ft.", "length", 1.8288],
+    ["5'", "length", 1.524],
     ["1,5 m", "length", 1.5],
     ["60%", "relative humidity", 0.6],
     ["60 %", "relative humidity", 0.6],
@@ -71,6 +91,17 @@ describe("quantity texts", () => {
   test.each<[string, KindName, RegExp]>([
     ["1,500 ft", "length", /thousands/],
     ["1'500 ft", "length", /thousands/],
+    ["1'500\"", "length", /thousands/],
+    ["3' 6", "length", /inches behind the feet need their mark, as in 3' 6" or 3 ft 6 in/],
+    ["3 ft 6 m", "length", /need their mark/],
+    ["3' 14\"", "length", /must be below 12, got 14/],
+    ["3.5' 6\"", "length", /feet with inches must be whole, got 3.5/],
+    ["3' 6.5.1\"", "length", /can't read the inches in "6.5.1""/],
+    ["3' 6\" 2", "length", /need their mark/],
+    ["1/0 in", "diameter", /"1\/0" is no fraction/],
+    ["3' 1/0\"", "length", /can't read the inches/],
+    ["3' 6\"", "area", /can't read the unit/],
+    ["3' 6\"", "temperature", /can't read the unit/],
     ["5 W", "length", /not a unit of length/],
     ["5 furble", "length", /can't read the unit/],
     ["n/a", "length", /expected a number/],
@@ -85,6 +116,42 @@ describe("quantity texts", () => {
   ])("%s as %s is refused: %s", (text, kind, why) => {
     const read = readQuantityText(text, kind, "US");
     expect(read).toMatch(why);
+  });
+
+  test("feet with inches and sixteenths come back in every way of writing them", () => {
+    const styles: readonly ((feet: number, inches: string) => string)[] = [
+      (feet, inches) => `${feet}' ${inches}"`,
+      (feet, inches) => `${feet}'${inches}"`,
+      (feet, inches) => `${feet}'-${inches}"`,
+      (feet, inches) => `${feet} ft ${inches} in`,
+      (feet, inches) => `${feet}′ ${inches}″`,
+    ];
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 0, max: 300 }),
+        fc.integer({ min: 0, max: 11 }),
+        fc.integer({ min: 0, max: 15 }),
+        fc.constantFrom(...styles),
+        fc.constantFrom<KindName>("length", "head", "diameter", "altitude", "depth"),
+        fc.constantFrom("US" as const, "SI" as const),
+        (feet, inches, sixteenths, style, kind, system) => {
+          const written = sixteenths === 0 ? `${inches}` : `${inches} ${sixteenths}/16`;
+          const read = readQuantityText(style(feet, written), kind, system);
+          if (typeof read === "string") throw new Error(read);
+          expect(read.value).toBeCloseTo((feet * 12 + inches + sixteenths / 16) * 0.0254, 9);
+        },
+      ),
+    );
+  });
+
+  test("of several lengths the last one's feet or inches count for bare ones before it, never its inches", () => {
+    const { shape } = several("length", "width", [1, 2], { above: 0 });
+    if (shape.type !== "several") throw new Error(shape.type);
+    const read = (text: string): unknown =>
+      admitScalar(shape, text, "width", { system: "SI", unitsPlace: "", before: {} });
+    expect(read("12; 16' 6\"")).toEqual([12 * 0.3048, 16.5 * 0.3048]);
+    expect(read("12 ft; 198 in")).toEqual([12 * 0.3048, 198 * 0.0254]);
+    expect(read("144; 1 1/2 in")).toEqual([144 * 0.0254, 1.5 * 0.0254]);
   });
 
   test("any text is read or refused, never thrown on", () => {
