@@ -16,6 +16,7 @@ export interface ExtraCell {
   readonly style?: SheetStyle;
   readonly format?: string;
   readonly validation?: Validation;
+  readonly indent?: true;
 }
 
 /** Where a sheet has its columns; value and label stand in A and B always. */
@@ -135,6 +136,9 @@ const extraCells = (
     return [`${column}${row}`, { ...cell, content: content(own, rows) }] as const;
   });
 
+/** The column to the left. */
+const before = (column: string): string => String.fromCharCode(column.charCodeAt(0) - 1);
+
 const cellsOf = (
   row: number,
   line: Line,
@@ -165,7 +169,13 @@ const cellsOf = (
   if (line.source)
     cells.push([
       `${columns.source}${row}`,
-      { content: line.source, style: line.sourceStyle ?? "Explanatory Text", wrap: true },
+      {
+        content: line.source,
+        style: line.sourceStyle ?? "Explanatory Text",
+        wrap: true,
+        // Beside a number of a table it stands off.
+        ...(line.extra?.[before(columns.source)] && !line.sourceStyle ? { indent: true } : {}),
+      },
     ]);
   if (line.note)
     cells.push([

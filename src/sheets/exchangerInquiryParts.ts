@@ -81,14 +81,16 @@ export const LIMIT_LINES: readonly Line[] = [
   input("waterHottest", "Design temperature, water side", 140, "°F", { source: "plastic's limit" }),
 ];
 
-const clause = (label: string, says: string): Line => ({ label, source: says });
+/** Runs over the empty cells beside it: a clause is one line of the print. */
+const clause = (label: string, says: string): Line => ({ label, value: says, style: "Explanatory Text" });
 
 export const CLAUSE_LINES: readonly Line[] = [
   heading("group", "Materials"),
   input("tube", "Tube", "titanium, grade 1 or 2", "", { source: "ASTM B338 or equal", note: "No joint under water." }),
-  input("shell", "Shell", "plastic, stabilized against sunlight", "", { source: "for pool water" }),
-  input("chemistry", "Water that must be stood", "chlorine to 10 ppm, salt to 6,000 ppm, pH 7.2 to 7.8", "", {
+  input("shell", "Shell", "plastic, UV-stable", "", { source: "for pool water, in the sun" }),
+  input("chemistry", "Water that must be stood", "salt to 6,000 ppm", "", {
     source: "pool operator",
+    note: "And chlorine to 10 ppm, pH 7.2 to 7.8.",
   }),
   heading("group", "Connections"),
   input("gasSize", "Hot gas", "7/8 in", "", { source: "copper, brazed" }),

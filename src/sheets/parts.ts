@@ -15,7 +15,7 @@ export const head = (title: string, firstCheck: string, lastCheck: string): read
     value: `=IF(COUNTIF([${firstCheck}]:[${lastCheck}],"OK")=ROWS([${firstCheck}]:[${lastCheck}]),"OK","LOOK AT THE CHECKS")`,
     style: "Check Cell",
     source: "=WARMBACK.NOTE.EDITION()",
-    note: "All checks at the foot of this sheet must read OK.",
+    note: "All checks at the foot must read OK.",
   },
   {
     label: "Legend",
@@ -69,8 +69,11 @@ export const revisions: readonly Line[] = [
     value: "Date",
     style: "Heading 3",
     unit: "By",
+    unitStyle: "Heading 3",
     source: "What changed",
+    sourceStyle: "Heading 3",
     note: "Checked",
+    noteStyle: "Heading 3",
   },
   ...["A", "B", "C"].map((letter): Line => ({
     label: letter,

@@ -28,7 +28,7 @@ const survey: readonly Line[] = [
   input("turnoverAsked", "Turnover asked for, at most", 9, "h", {
     validation: above("above 0 h"),
     source: "health code, designer",
-    note: "6 to 8 h is common for small pools; codes for public pools ask for less.",
+    note: "6 to 8 h is common for small pools.",
   }),
   input("water", "Water temperature", 82, "°F", { validation: between(33, 140, "33 to 140 °F"), source: "measured" }),
   input("schedule", "Schedule of the pipe", "40", "", {
@@ -37,7 +37,7 @@ const survey: readonly Line[] = [
   }),
   input("static", "Static head", 0, "ft", {
     source: "height between open surfaces",
-    note: "0 where the pump takes from the pool and gives back into it.",
+    note: "0 in a closed round from pool to pool.",
   }),
   input("knownFlow", "Flow at which the heads below are worked", 75, "gpm", {
     validation: above("above 0 gpm"),
@@ -53,7 +53,7 @@ const survey: readonly Line[] = [
   input("wire", "Efficiency, wire to water", 0.45, "", {
     format: "0%",
     validation: between(0.01, 1, "1 to 100 %"),
-    source: "maker; common practice 35 to 60 %",
+    source: "maker; usual 35 to 60 %",
   }),
   input("hours", "Hours that the pump runs in a year", 4400, "h", {
     format: "#,##0",
@@ -69,7 +69,7 @@ const survey: readonly Line[] = [
   input("coverRating", "Rated flow of the drain covers, one blocked", 110, "gpm", {
     validation: above("above 0 gpm"),
     source: "marked on the covers",
-    note: "The covers that stay open must carry the whole flow.",
+    note: "Those left open carry the whole flow.",
   }),
   input("exchangerLeast", "Least flow that the exchanger needs", 50, "gpm", {
     validation: above("above 0 gpm"),
@@ -79,6 +79,7 @@ const survey: readonly Line[] = [
 
 const results: readonly Line[] = [
   heading("part", "Results"),
+  { label: "What the exchanger costs the loop", labelStyle: "Heading 3", value: "Change", style: "Heading 3" },
   computed("flowLost", "Flow lost by the new exchanger", "=[flow]-[flow@C]", "gpm", { format: "0.0", style: "Output" }),
   computed("shareLost", "That is of the flow", "=[flowLost]/[flow]", "", { format: "0.0%", style: "Output" }),
   computed("headAdded", "Head that the new parts take at the known flow", "=[systemHead@C]-[systemHead]", "ft", {
@@ -139,12 +140,13 @@ export const poolLoop: StarterSheet = sheetOf({
     ),
     ...people("Fernhill Hall, outdoor lap pool (invented)", "Fernhill Hall is an invented example."),
     ...survey,
-    heading("group", "Loop as it is"),
+    heading("group", "Loop as it is", "A loss known at a flow, or a valve's Cv."),
     PART_HEADS,
     ...EXISTING_LINES,
     heading("group", "Added with the exchanger"),
     ...ADDED_LINES,
     ...CURVE_LINES,
+    gap,
     gap,
     ...LOOP_CALCULATION,
     ...results,

@@ -2,9 +2,9 @@
 import type { ExtraCell, Line } from "./build";
 import { above, oneOf } from "./pieces";
 
-/** Columns of the sheet: A to C part, size, length or count (elsewhere before and after), G the head of a part. */
-export const LOOP_COLUMNS = { unit: "D", source: "E", note: "F", last: "G" } as const;
-export const LOOP_WIDTHS: readonly number[] = [36, 14, 14, 14, 26, 42, 14];
+/** Columns of the sheet: A to G a part as PIPE.LOOP takes it (A to C elsewhere before and after), H the head of a part. */
+export const LOOP_COLUMNS = { unit: "D", source: "E", note: "F", last: "H" } as const;
+export const LOOP_WIDTHS: readonly number[] = [36, 14, 14, 14, 26, 42, 18, 12];
 
 const headCell = (content: string): ExtraCell => ({ content, style: "Heading 3" });
 
@@ -15,11 +15,11 @@ export const PART_HEADS: Line = {
   style: "Heading 3",
   unit: "Loss (ft)",
   unitStyle: "Heading 3",
-  source: "known at flow (gpm)",
+  source: "Known at flow (gpm)",
   sourceStyle: "Heading 3",
   note: "Side of the pump",
   noteStyle: "Heading 3",
-  extra: { C: headCell("Feet or count"), G: headCell("Head (ft)") },
+  extra: { C: headCell("Feet or count"), G: headCell("Cv (gpm at 1 psi)"), H: headCell("Head (ft)") },
 };
 
 type Part = readonly [
@@ -27,11 +27,12 @@ type Part = readonly [
   size: string,
   lengthOrCount: number | "",
   side: string,
-  loss?: number,
-  knownFlow?: number,
+  loss?: number | "",
+  knownFlow?: number | "",
+  flowCoefficient?: number,
 ];
 
-const HEAD_OF_ROW = '=IF($A[@]="","",INDEX(WARMBACK.PIPE.LOOP($A[@]:$F[@],[flow@C],[water],[schedule]),2,4))';
+const HEAD_OF_ROW = '=IF($A[@]="","",INDEX(WARMBACK.PIPE.LOOP($A[@]:$G[@],[flow@C],[water],[schedule]),2,4))';
 
 const typed = (content: string | number, validation?: ExtraCell["validation"]): ExtraCell => ({
   content,
@@ -39,19 +40,20 @@ const typed = (content: string | number, validation?: ExtraCell["validation"]): 
   ...(validation ? { validation } : {}),
 });
 
-const partLine = (key: string, [what, size, lengthOrCount, side, loss, knownFlow]: Part): Line => ({
-  key,
-  label: "",
-  extra: {
+const partLine = (key: string, part: Part): Line => {
+  const [what, size, lengthOrCount, side, loss = "", knownFlow = "", flowCoefficient = ""] = part;
+  const extra = {
     A: typed(what),
     B: typed(size, oneOf("nominal size", "1-1/2 in", "2 in", "2-1/2 in", "3 in", "4 in")),
     C: typed(lengthOrCount),
-    D: typed(loss ?? ""),
-    E: typed(knownFlow ?? ""),
-    F: typed(side, oneOf("suction or return", "suction", "return")),
-    G: { content: HEAD_OF_ROW, style: "Calculation", format: "0.00" },
-  },
-});
+    D: typed(loss),
+    E: typed(knownFlow),
+    F: { ...typed(side, oneOf("suction or return", "suction", "return")), indent: true },
+    G: typed(flowCoefficient, above("above 0, or blank")),
+    H: { content: HEAD_OF_ROW, style: "Calculation", format: "0.00" },
+  } satisfies Line["extra"];
+  return { key, label: "", extra };
+};
 
 const SIZE = "2-1/2 in";
 
@@ -75,6 +77,7 @@ const ADDED: readonly Part[] = [
   ["ball valve", SIZE, 3, "return"],
   ["union", SIZE, 2, "return"],
   ["swing check", SIZE, 1, "return"],
+  ["balancing valve", SIZE, 1, "return", "", "", 120],
   ["", "", "", ""],
 ];
 
@@ -82,8 +85,8 @@ export const EXISTING_LINES: readonly Line[] = EXISTING.map((part, i) => partLin
 export const ADDED_LINES: readonly Line[] = ADDED.map((part, i) => partLine(`added${i + 1}`, part));
 
 /** Ranges of parts: the loop as it is, and what the exchanger adds. */
-export const EXISTING_PARTS = `[existing1@A]:[existing${EXISTING.length}@F]`;
-export const ADDED_PARTS = `[added1@A]:[added${ADDED.length}@F]`;
+export const EXISTING_PARTS = `[existing1@A]:[existing${EXISTING.length}@G]`;
+export const ADDED_PARTS = `[added1@A]:[added${ADDED.length}@G]`;
 export const EXISTING_NAMES = `[existing1@A]:[existing${EXISTING.length}@A]`;
 export const ADDED_NAMES = `[added1@A]:[added${ADDED.length}@A]`;
 

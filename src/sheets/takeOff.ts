@@ -53,7 +53,6 @@ const inputs: readonly Line[] = [
     validation: between(40, 130, "40 to 130 °F"),
     source: "design",
   }),
-  heading("group", "Joints"),
   JOINT_HEADS,
   ...JOINT_LINES,
   gap,
@@ -91,7 +90,7 @@ const calculation: readonly Line[] = [
     "Refrigerant added by the line",
     "=WARMBACK.LINE.CHARGE([refrigerant],[lineSize],[lineRun],[liquid])",
     "lb",
-    { format: "0.0", source: "LINE.CHARGE", note: "The exchanger's own hold-up comes on top: LINE.CHARGEBALANCE." },
+    { format: "0.0", source: "LINE.CHARGE", note: "Without the exchanger's: LINE.CHARGEBALANCE." },
   ),
   gap,
 ];
@@ -100,9 +99,11 @@ const money: readonly Line[] = [
   heading("part", "Material"),
   PRICE_HEADS,
   ...MATERIAL_LINES,
+  gap,
   heading("part", "Work"),
   HOUR_HEADS,
   ...TASK_LINES,
+  gap,
   heading("part", "Margin"),
   input("permits", "Permits, inspection, crane, travel", 450, "money", {
     format: "#,##0.00",

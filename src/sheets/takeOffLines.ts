@@ -4,7 +4,7 @@ import { oneOf } from "./pieces";
 
 /** Columns of the sheet: A item, B quantity, C unit, D price each, E amount, F source, G note. */
 export const TAKE_OFF_COLUMNS = { unit: "C", source: "F", note: "G", last: "G" } as const;
-export const TAKE_OFF_WIDTHS: readonly number[] = [38, 14, 14, 14, 14, 30, 40];
+export const TAKE_OFF_WIDTHS: readonly number[] = [40, 14, 14, 15, 16, 30, 46];
 
 const headCell = (content: string): ExtraCell => ({ content, style: "Heading 3" });
 
@@ -39,7 +39,7 @@ export const PRICE_HEADS: Line = {
   unitStyle: "Heading 3",
   source: "Price from",
   sourceStyle: "Heading 3",
-  extra: { D: headCell("Price each"), E: headCell("Amount") },
+  extra: { D: headCell("Price (money)"), E: headCell("Amount (money)") },
 };
 
 export const HOUR_HEADS: Line = {
@@ -47,7 +47,7 @@ export const HOUR_HEADS: Line = {
   label: "Task",
   value: "Hours",
   source: "Rate from",
-  extra: { D: headCell("Rate (money/h)"), E: headCell("Amount") },
+  extra: { D: headCell("Rate (money/h)"), E: headCell("Amount (money)") },
 };
 
 export const JOINT_HEADS: Line = {

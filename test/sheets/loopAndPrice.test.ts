@@ -1,10 +1,16 @@
-import { describe, expect, test } from "vitest";
+import { beforeAll, describe, expect, test } from "vitest";
 import { CATALOGUE } from "../../core/catalogue";
 import { lookUp } from "../../core/kernel/catalogue";
 import { placedArgs } from "../../core/kernel/units";
+import { DIST, ensureBuilt } from "../../src/functions/build.mjs";
+import { emptySheet } from "../../src/preview/data";
+import { loadFunctions } from "../../src/preview/load";
+import { startHeadless } from "../../src/preview/univer/start";
+import { previewWorkbook } from "../../src/preview/workbook";
 import { sheetOf } from "../../src/sheets/build";
 import { otherSinks } from "../../src/sheets/otherSinks";
 import { poolLoop } from "../../src/sheets/poolLoop";
+import type { StarterSheet } from "../../src/sheets/sheet";
 import { takeOff } from "../../src/sheets/takeOff";
 import { readCalls } from "../../src/workbook/reader/calls";
 import { isRefusal } from "../../src/workbook/reader/tokens";
@@ -49,6 +55,55 @@ describe.each([poolLoop, takeOff, otherSinks].map((sheet) => [sheet.name, sheet]
 
   test("marks its example as invented", () => {
     expect(JSON.stringify(sheet.cells)).toMatch(/Fernhill Hall is an invented example/);
+  });
+});
+
+/** Rows of the calculated sheet by their label. */
+const calculated = async (sheet: StarterSheet): Promise<ReadonlyMap<string, readonly unknown[]>> => {
+  const book = startHeadless(loadFunctions(DIST), { sheets: [emptySheet("Start")], names: [] });
+  try {
+    const workbook = previewWorkbook(book);
+    const name = await workbook.insert(sheet);
+    await book.settled();
+    const used = await workbook.used(name);
+    if (!used) throw new Error("the sheet is empty");
+    const [block] = await workbook.read([used]);
+    return new Map((block?.values ?? []).map((row) => [String(row[0]), row]));
+  } finally {
+    book.dispose();
+  }
+};
+
+describe("the loop before and after", () => {
+  beforeAll(ensureBuilt);
+
+  test("reckons a valve by its flow coefficient at the flow after the change", async () => {
+    const rows = await calculated(poolLoop);
+    const flow = Number(rows.get("Flow where pump and loop meet")?.[2]);
+    const [, , , , , , coefficient, head] = rows.get("balancing valve") ?? [];
+    // 1 psi is 2.31 ft of water.
+    expect(Number(head)).toBeCloseTo(2.31 * (flow / Number(coefficient)) ** 2, 2);
+  });
+
+  test("stands side by side: flow, turnover, velocities, suction head; and what is lost", async () => {
+    const rows = await calculated(poolLoop);
+    const both = (label: string): readonly [number, number] => {
+      const [, before, after] = rows.get(label) ?? [];
+      return [Number(before), Number(after)];
+    };
+    const [flow, less] = both("Flow where pump and loop meet");
+    expect(Number(rows.get("Flow lost by the new exchanger")?.[1])).toBeCloseTo(flow - less, 9);
+    expect(less).toBeLessThan(flow);
+    const [turnover, longer] = both("Turnover");
+    expect(turnover * flow).toBeCloseTo(longer * less, 6);
+    for (const label of ["Fastest water, suction", "Fastest water, return"]) {
+      const [fast, slower] = both(label);
+      expect(fast / slower).toBeCloseTo(flow / less, 9);
+    }
+    const [suction, more] = both("Suction head available");
+    expect(more).toBeGreaterThan(suction);
+    for (const [label, [, verdict]] of rows)
+      if (/^(Suction|Return|Drain covers)/.test(label)) expect(verdict).toBe("OK");
   });
 });
 
