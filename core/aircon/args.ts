@@ -4,14 +4,17 @@ import { us } from "../kernel/quantity";
 
 export const COOLING = quantity("heat rate", "net cooling of the machine", {
   above: 0,
+  to: us("heat rate", 1e9),
   usual: [us("heat rate", 6000), us("heat rate", 2_400_000)],
 });
 
 export const MACHINE_POWER = quantity("electric power", "power of the whole machine: compressor and all fans", {
   above: 0,
+  to: us("electric power", 1e6),
   usual: [us("electric power", 0.3), us("electric power", 250)],
 });
 
 export const OUTDOOR_FAN = quantity("electric power", "power of the outdoor fan, whose heat stays outdoors", {
   from: 0,
+  to: us("electric power", 1e5),
 }).otherwise(0);

@@ -14,11 +14,19 @@ export const COLD_OUT = quantity("temperature", "cold stream, leaving", END);
 export const DIRECTIONS = ["counterflow", "parallel"] as const;
 export type Direction = (typeof DIRECTIONS)[number];
 
-export const DIRECTION = choice("ExchangerDirection", DIRECTIONS, "counterflow or parallel", {
-  counter: "counterflow",
-  cocurrent: "parallel",
-  parallelflow: "parallel",
-}).otherwise("counterflow");
+const BY_CORRECTION = "take counterflow and its correction factor, EXCHANGER.CORRECTION";
+
+export const DIRECTION = choice(
+  "ExchangerDirection",
+  DIRECTIONS,
+  "counterflow or parallel",
+  { counter: "counterflow", cocurrent: "parallel", parallelflow: "parallel" },
+  {
+    condensing:
+      "give the condensing temperature as hotIn and hotOut; with one stream of constant temperature both directions give the same",
+    shellandtube: BY_CORRECTION,
+  },
+).otherwise("counterflow");
 
 export const ARRANGEMENTS = [
   "counterflow",

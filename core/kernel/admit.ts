@@ -55,6 +55,11 @@ const hint = (kind: KindName): string =>
       ? " (a fraction: type 3% or 0.03)"
       : "";
 
+/**
+ * Beyond this size in base units nothing that is meant lies, and powers and products of what lies within it stay finite.
+ */
+const BEYOND = 1e18;
+
 /** Checks limits in base units. */
 export const checkLimits = (value: number, kind: KindName, limits: Limits, name: string, system: System): void => {
   const { above, from, below, to } = limits;
@@ -85,7 +90,11 @@ const admitQuantity = (shape: QuantityShape, raw: RawScalar, name: string, desk:
   const kind = kindOf(shape.kind, desk.before);
   const read = typeof raw === "number" ? toBase(raw, KINDS[kind][desk.system]) : readText(kind, raw, name, desk);
   const value = typeof read === "number" ? read : read.value;
-  if (!Number.isFinite(value)) throw mend(`${name}: expected a finite number, got ${came(raw)}`);
+  // A finite number may leave the numbers by its unit's factor: it is told its limit below.
+  if (!Number.isFinite(value) && !Number.isFinite(raw))
+    throw mend(`${name}: expected a finite number, got ${came(raw)}`);
+  if (Math.abs(value) > BEYOND)
+    throw mend(`${name}: must be at most ${show(BEYOND, kind, desk.system)} in size, got ${came(raw)}`);
   if (shape.whole === true && Math.abs(value - Math.round(value)) > 1e-9)
     throw mend(`${name}: must be a whole number, got ${came(raw)}`);
   checkLimits(value, kind, shape, name, desk.system);
@@ -148,7 +157,9 @@ const admitChoice = (shape: ChoiceShape, raw: RawScalar, name: string, desk: Des
   const word = wordMeant(shape, raw);
   if (word !== undefined) return word;
   if (typeof raw === "string") refuseUnitWord(name, wordsText(shape.words), raw, desk);
-  throw mend(`${name}: expected ${wordsText(shape.words)}, got ${came(raw)}`);
+  const advice = typeof raw === "string" ? shape.instead?.[folded(raw)] : undefined;
+  const more = advice === undefined ? "" : `: ${advice}`;
+  throw mend(`${name}: expected ${wordsText(shape.words)}, got ${came(raw)}${more}`);
 };
 
 const admitEither = (shape: EitherShape, raw: RawScalar, name: string, desk: Desk): string | number | ReadQuantity => {

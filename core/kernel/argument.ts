@@ -45,6 +45,8 @@ export interface ChoiceShape {
   readonly words: readonly string[];
   /** Other spellings: normalised text → word. */
   readonly aliases?: Readonly<Record<string, string>>;
+  /** Words that belong elsewhere: normalised text → what to do instead. */
+  readonly instead?: Readonly<Record<string, string>>;
 }
 
 export interface TextShape {
@@ -154,8 +156,11 @@ export const choice = <const W extends readonly string[]>(
   words: W,
   about: string,
   aliases?: Readonly<Record<string, W[number]>>,
-): Arg<W[number], "required"> =>
-  make({ type: "choice", name, words, ...(aliases === undefined ? {} : { aliases }) }, about, "required");
+  instead?: Readonly<Record<string, string>>,
+): Arg<W[number], "required"> => {
+  const more = { ...(aliases === undefined ? {} : { aliases }), ...(instead === undefined ? {} : { instead }) };
+  return make({ type: "choice", name, words, ...more }, about, "required");
+};
 
 export const text = (about: string, longest = 255): Arg<string, "required"> =>
   make({ type: "text", longest }, about, "required");

@@ -79,6 +79,17 @@ export const roomIsACheckOnly = caution({
     "Ignition of a leak can injure. This is a check by one clause only: the equipment's listing and manual, ASHRAE 15 or 15.2 and the local code decide. The charge meant is the whole system's, pool exchanger and added lines included. Mildly flammable refrigerants belong only in equipment listed for them.",
 });
 
+export const contestedFlammability = caution({
+  code: "LINE-FLAMMABILITY-SPREAD",
+  severity: "Notice",
+  source: "iec60335",
+  about: "Published lower flammability limits differ, or one is from memory: the lower one counts here.",
+  needs: { flammabilityLimit: "concentration", otherLimits: "word" },
+  when: () => true,
+  say: ({ flammabilityLimit, otherLimits }, show) =>
+    `The charge is reckoned with a lower flammability limit of ${show(flammabilityLimit, "concentration")} (${otherLimits}): a lower limit allows less charge. Take the limit that the listing of the equipment uses.`,
+});
+
 export const iceInVacuum = caution({
   code: "LINE-VACUUM-ICE",
   severity: "Notice",

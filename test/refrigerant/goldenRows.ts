@@ -1,4 +1,4 @@
-import { readFileSync } from "node:fs";
+import { cellsIn } from "../golden/rows";
 
 /** A row of a golden file: words and numbers by column; an empty cell is undefined. */
 export interface GoldenRow {
@@ -8,21 +8,16 @@ export interface GoldenRow {
   readonly text: (column: string) => string | undefined;
 }
 
-/** Rows of a file in test/golden, its comment lines skipped. */
-export function goldenRows(file: string): GoldenRow[] {
-  const text = readFileSync(new URL(`../golden/${file}`, import.meta.url), "utf8");
-  const [header, ...lines] = text.split("\n").filter((line) => line !== "" && !line.startsWith("#"));
-  const columns = header!.split(",");
-  return lines.map((line) => {
-    const cells = line.split(",");
-    const cell = (column: string) => {
-      const place = columns.indexOf(column);
-      if (place < 0) throw new Error(`${file}: no column ${column}`);
-      return cells[place]!;
+/** Rows of a file in test/golden; a missing column is a fault of the test. */
+export const goldenRows = (file: string): readonly GoldenRow[] =>
+  cellsIn(file).map((cells) => {
+    const cell = (column: string): string => {
+      const text = cells[column];
+      if (text === undefined) throw new Error(`${file}: no column ${column}`);
+      return text;
     };
     return { word: cell, number: (column) => Number(cell(column)), text: (column) => cell(column) || undefined };
   });
-}
 
 /** Half a unit of the last printed digit, a little widened. */
 export function printedTolerance(text: string): number {

@@ -14,14 +14,14 @@ const qualityOf = (state: State, saturated?: number): number | typeof NO_VALUE =
 export const states = cellFunction({
   id: "CYCLE.STATES",
   topic: "cycle",
-  summary: "State points of the refrigeration cycle.",
+  summary: "State points of the refrigeration cycle; pressures are absolute.",
   finds: ["pressure enthalpy", "log p h", "points"],
   remarks: ["Pressures are absolute. Enthalpy zero: 200 kJ/kg and 1 kJ/(kg·K) for saturated liquid at 0 °C (IIR)."],
   heavy: true,
   args: CYCLE_ARGS,
   gives: table("state points", {
     point: word("where in the cycle"),
-    pressure: of("pressure", "absolute pressure"),
+    pressure: of("pressure", "pressure, absolute"),
     temperature: of("temperature", "temperature"),
     enthalpy: of("enthalpy", "enthalpy, IIR zero"),
     entropy: of("entropy", "entropy, IIR zero"),

@@ -3,7 +3,9 @@ import { HEAT_RATE, WATER_FLOW, WATER_TEMPERATURE } from "../../kernel/glossary"
 import { us } from "../../kernel/quantity";
 import { of } from "../../kernel/result";
 import { densityOfWater, heatCapacityOfWater } from "../../water/equations";
+import { hotWaterBesidePlastic } from "../waterCautions";
 import { capacityRateOfWater, riseOfWater } from "../waterEquations";
+import { warmLeavingWater } from "../zoneCautions";
 
 export const waterRise = cellFunction({
   id: "EXCHANGER.WATERRISE",
@@ -17,7 +19,11 @@ export const waterRise = cellFunction({
     waterTemperature: WATER_TEMPERATURE.otherwise(us("temperature", 80)),
   },
   gives: of("temperature difference", "rise of the water"),
-  cautions: [],
+  facts: { leavingWater: "temperature" },
+  cautions: [
+    { rule: warmLeavingWater, fires: { duty: 100000, flow: 5, waterTemperature: 80 } },
+    { rule: hotWaterBesidePlastic, fires: { duty: 100000, flow: 3, waterTemperature: 80 } },
+  ],
   checks: [
     {
       at: { duty: 100000, flow: 20, waterTemperature: 60 },
@@ -26,12 +32,14 @@ export const waterRise = cellFunction({
       from: "waterRuleOf500",
     },
   ],
-  work({ duty, flow, waterTemperature: T }, { step }) {
+  work({ duty, flow, waterTemperature: T }, { step, note }) {
     const C = step(capacityRateOfWater, {
       V: flow,
       rho: step(densityOfWater, { T }),
       cp: step(heatCapacityOfWater, { T }),
     });
-    return step(riseOfWater, { Q: duty, C });
+    const rise = step(riseOfWater, { Q: duty, C });
+    note({ leavingWater: T + rise });
+    return rise;
   },
 });

@@ -5,7 +5,7 @@ import { us } from "../../kernel/quantity";
 import { list, of, word } from "../../kernel/result";
 import { REFRIGERANT } from "../../refrigerant/args";
 import { FLAMMABILITY } from "../../refrigerant/data/flammability";
-import { roomIsACheckOnly } from "../cautions";
+import { contestedFlammability, roomIsACheckOnly } from "../cautions";
 import { chargeWithoutArea, roomLimitByArea, roomLimitByVolume } from "../equations";
 
 const WHERE: Readonly<Record<string, string>> = {
@@ -33,7 +33,11 @@ export const roomLimit = cellFunction({
     flammabilityLimit: of("concentration", "lower flammability limit used"),
     governs: word("which clause governs"),
   }),
-  cautions: [{ rule: roomIsACheckOnly, fires: { refrigerant: "R-32", floorArea: 300, releaseHeight: 6 } }],
+  facts: { otherLimits: "word" },
+  cautions: [
+    { rule: roomIsACheckOnly, fires: { refrigerant: "R-32", floorArea: 300, releaseHeight: 6 } },
+    { rule: contestedFlammability, fires: { refrigerant: "R-454B", floorArea: 300, releaseHeight: 6 } },
+  ],
   checks: [
     {
       at: { refrigerant: "R-32", floorArea: 10, releaseHeight: 0.6, units: "SI" },
@@ -56,13 +60,14 @@ export const roomLimit = cellFunction({
     },
     { at: { refrigerant: "R-410A", floorArea: 300, releaseHeight: 6 }, gives: "#N/A", from: "ashrae34" },
   ],
-  work({ refrigerant, floorArea: A, releaseHeight: h0 }, { step, trace }) {
+  work({ refrigerant, floorArea: A, releaseHeight: h0 }, { step, trace, note }) {
     const row = FLAMMABILITY.find(({ name }) => name === refrigerant);
     if (row?.safetyClass !== "A2L" || row.lower === undefined)
       throw outside(
         `refrigerant: ${refrigerant} is of class ${row?.safetyClass ?? "unknown"}, this limit is for class 2L; ${WHERE[row?.safetyClass ?? ""] ?? ""}`,
       );
     const LFL = row.lower;
+    if (row.others !== undefined) note({ otherLimits: row.others });
     trace.lookup({
       table: "Lower flammability limit, the lower one published",
       row: `${refrigerant}${row.others === undefined ? "" : ` (${row.others})`}`,

@@ -12,7 +12,7 @@ export interface Flammability {
 
 export const FLAMMABILITY: readonly Flammability[] = [
   { name: "R-22", safetyClass: "A1" },
-  { name: "R-32", safetyClass: "A2L", lower: 0.306, others: "0.307 in IEC 60335-2-40" },
+  { name: "R-32", safetyClass: "A2L", lower: 0.306, others: "0.307 kg/m³ in IEC 60335-2-40" },
   { name: "R-134a", safetyClass: "A1" },
   { name: "R-290", safetyClass: "A3", lower: 0.038, others: "from memory" },
   { name: "R-600a", safetyClass: "A3", lower: 0.043, others: "from memory" },
@@ -22,8 +22,8 @@ export const FLAMMABILITY: readonly Flammability[] = [
   { name: "R-404A", safetyClass: "A1" },
   { name: "R-407C", safetyClass: "A1" },
   { name: "R-410A", safetyClass: "A1" },
-  { name: "R-452B", safetyClass: "A2L", lower: 0.309, others: "from memory; 0.311 also printed" },
-  { name: "R-454B", safetyClass: "A2L", lower: 0.296, others: "0.353 by ASHRAE 34 (worst case of formulation)" },
+  { name: "R-452B", safetyClass: "A2L", lower: 0.309, others: "from memory; 0.311 kg/m³ also printed" },
+  { name: "R-454B", safetyClass: "A2L", lower: 0.296, others: "0.353 kg/m³ by ASHRAE 34, worst case of formulation" },
   { name: "R-507A", safetyClass: "A1" },
   { name: "R-513A", safetyClass: "A1" },
 ];
