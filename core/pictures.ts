@@ -8,36 +8,48 @@ import type { RawMatrix } from "./kernel/raw";
 import { silent } from "./kernel/steps";
 import { balancePictures } from "./picture/balance";
 import { cyclePicture } from "./picture/cycle";
-import type { Picture } from "./picture/picture";
+import type { Shown } from "./picture/picture";
 import { yearPictures } from "./picture/year";
 import { zonesPicture } from "./picture/zones";
 import { admitClimate } from "./pool/climate";
 import { yearOf } from "./pool/models/year";
-import type { YearInputs } from "./pool/models/yearSetUp";
 
-export type { Axis, Curve, Level, Mark, Picture, Point, Stack, Stretch, Tick, Tone } from "./picture/picture";
+export type {
+  Axis,
+  Curve,
+  Level,
+  Mark,
+  Picture,
+  PictureChoice,
+  Point,
+  Shown,
+  Stack,
+  Stretch,
+  Tick,
+  Tone,
+} from "./picture/picture";
 
 type Values = Readonly<Record<string, unknown>>;
 
-const alongZones = ({ inputs }: Values, system: System): readonly Picture[] => [
+const alongZones = ({ inputs }: Values, system: System): readonly Shown[] => [
   zonesPicture(zonesOf(inputs as DutyInputs, silent), system),
 ];
 
 /** By function: pictures from its admitted arguments, which are in base units. */
-const PICTURES: Readonly<Record<string, (values: Values, system: System) => readonly Picture[]>> = {
+const PICTURES: Readonly<Record<string, (values: Values, system: System) => readonly Shown[]>> = {
   "CYCLE.STATES": (values, system) => [cyclePicture(values as unknown as NamedCycle, system)],
   "EXCHANGER.ZONES": alongZones,
   "EXCHANGER.COIL": alongZones,
   "EXCHANGER.BALANCE": ({ inputs }, system) => balancePictures(inputs as BalanceEntries, system),
   "POOL.YEAR": ({ inputs, climate }, system) =>
-    yearPictures(yearOf(inputs as YearInputs, admitClimate(climate as RawMatrix, system)), system),
+    yearPictures(yearOf(inputs as Parameters<typeof yearOf>[0], admitClimate(climate as RawMatrix, system)), system),
 };
 
 /** The functions that have pictures. */
 export const PICTURED: readonly string[] = Object.keys(PICTURES);
 
 /** The pictures of a call; none where the function has none or refuses the arguments. */
-export const picturesOf = (compiled: Compiled, args: readonly unknown[]): readonly Picture[] => {
+export const picturesOf = (compiled: Compiled, args: readonly unknown[]): readonly Shown[] => {
   const make = PICTURES[compiled.definition.id];
   if (make === undefined) return [];
   try {

@@ -16,6 +16,8 @@ export interface Axis {
   readonly log?: true;
   /** Texts at places of the axis, in place of numbers. */
   readonly ticks?: readonly Tick[];
+  /** The least and the highest that the axis shows, where it isn't the drawn values'. */
+  readonly span?: readonly [least: number, highest: number];
   /** What stacks of bars stand on. */
   readonly names?: readonly string[];
 }
@@ -67,6 +69,18 @@ export interface Picture {
   readonly head: readonly string[];
   readonly rows: readonly (readonly (string | number)[])[];
 }
+
+/** Pictures of which one shows at a time: the reader picks it by its name. */
+export interface PictureChoice {
+  /** What is picked: "month". */
+  readonly label: string;
+  /** The place of the option that shows first. */
+  readonly first: number;
+  readonly options: readonly { readonly name: string; readonly picture: Picture }[];
+}
+
+/** What stands in a place for pictures. */
+export type Shown = Picture | PictureChoice;
 
 /** A kind in the cell's units: values for the axes, numbers and units for the table. */
 export interface InUnit {

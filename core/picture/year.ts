@@ -2,16 +2,16 @@
 import type { System } from "../kernel/quantity";
 import { DAYS } from "../aircon/models/fullLoadHours";
 import type { Year } from "../pool/models/year";
-import type { PoolYear } from "../pool/models/yearPool";
 import { MONTHS } from "../pool/models/yearRows";
 import { FIRST_DAY } from "../pool/models/yearSun";
-import { inUnit, printed, type Curve, type Picture, type Point } from "./picture";
+import { inUnit, printed, type Curve, type Picture, type PictureChoice, type Point, type Shown } from "./picture";
 
 const DAY = 24;
 const HOUR = 3600;
 const HOURS = Array.from({ length: DAY }, (_, hour) => hour);
 
 type Hourly = Float64Array;
+type PoolYear = Year["free"]["with"];
 
 const meanOf = (values: readonly number[]): number => values.reduce((sum, each) => sum + each, 0) / values.length;
 
@@ -103,20 +103,24 @@ export const monthsPicture = ({ held: { with: pool } }: Year, system: System): P
   };
 };
 
-/** The usual day of the month in which the pool takes most heat; undefined where it takes none. */
-export const dayPicture = ({ weather, free: { with: pool } }: Year, system: System): Picture | undefined => {
-  const sums = MONTHS.map((_, month) => sumOf(pool.taken, month));
-  const month = sums.indexOf(Math.max(...sums));
-  if (!((sums[month] ?? 0) > 0)) return undefined;
+const sentenceOfDay = (name: string, taken: readonly number[], system: System): string => {
+  const rate = inUnit("heat rate", system);
+  const highest = Math.max(...taken);
+  if (!(highest > 0)) return `Means of the hours of ${name}: the pool takes no heat.`;
+  const told = `${String(printed(rate.of(highest)))} ${rate.unit}`;
+  return `Means of the hours of ${name}: the pool takes most, ${told}, at ${String(taken.indexOf(highest))} h.`;
+};
+
+/** The usual day of a month, 0 for January. */
+export const dayPicture = ({ weather, free: { with: pool } }: Year, month: number, system: System): Picture => {
   const rate = inUnit("heat rate", system);
   const temperature = inUnit("temperature", system);
   const [taken, outdoors] = [usualDay(pool.taken, month), usualDay(pool.outdoors, month)];
   const [air, water] = [usualDay(weather.air, month), usualDay(pool.temperature, month)];
   const name = MONTHS[month] ?? "";
-  const most = taken.indexOf(Math.max(...taken));
   return {
     title: `The usual day of ${name}, pool left to itself`,
-    says: `Means of the hours of ${name}: the pool takes most, ${String(printed(rate.of(taken[most] ?? 0)))} ${rate.unit}, at ${String(most)} h.`,
+    says: sentenceOfDay(name, taken, system),
     x: { label: "hour of the day", ticks: [0, 6, 12, 18, 23].map((at) => ({ at, text: String(at) })) },
     y: { label: `heat, ${rate.unit}` },
     curves: [
@@ -140,7 +144,28 @@ export const dayPicture = ({ weather, free: { with: pool } }: Year, system: Syst
   };
 };
 
-export const yearPictures = (year: Year, system: System): readonly Picture[] => {
-  const day = dayPicture(year, system);
-  return [temperaturePicture(year, system), monthsPicture(year, system), ...(day === undefined ? [] : [day])];
+/**
+ * The usual days of all months, first that of the month in which the pool takes most heat; undefined where it takes none
+ * in the whole year. All have one scale, so that months can be compared.
+ */
+export const dayPictures = (year: Year, system: System): PictureChoice | undefined => {
+  const sums = MONTHS.map((_, month) => sumOf(year.free.with.taken, month));
+  const most = Math.max(...sums);
+  if (!(most > 0)) return undefined;
+  const days = MONTHS.map((_, month) => dayPicture(year, month, system));
+  const heights = days.flatMap(({ curves }) => curves.flatMap(({ points: all }) => all.map(([, height]) => height)));
+  const span: readonly [number, number] = [Math.min(0, ...heights), Math.max(...heights)];
+  return {
+    label: "month",
+    first: sums.indexOf(most),
+    options: days.map((picture, month) => ({
+      name: MONTHS[month] ?? "",
+      picture: { ...picture, y: { ...picture.y, span } },
+    })),
+  };
+};
+
+export const yearPictures = (year: Year, system: System): readonly Shown[] => {
+  const days = dayPictures(year, system);
+  return [temperaturePicture(year, system), monthsPicture(year, system), ...(days === undefined ? [] : [days])];
 };

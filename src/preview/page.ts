@@ -5,7 +5,7 @@ import { emptySheet } from "./data";
 import type { BookData } from "./data";
 import type { FunctionsMetadata } from "./metadata";
 import { formulaTexts } from "./formulas";
-import { connectFiles, deliverFile } from "./page/files";
+import { connectFiles, deliverFile, deliverPicture } from "./page/files";
 import { followScheme, movablePanel } from "./page/layout";
 import { connectMessage } from "./page/message";
 import { starterData } from "./starter";
@@ -61,7 +61,7 @@ const start = async (): Promise<void> => {
     status: element("status"),
   });
   movablePanel(element("splitter"), element("side"), element("toggle"));
-  globalThis.warmbackPreview = { workbook: previewWorkbook(book, deliverFile(texts)) };
+  globalThis.warmbackPreview = { workbook: previewWorkbook(book, deliverFile(texts), deliverPicture) };
   await addScript("taskpane.js");
 };
 

@@ -1,5 +1,5 @@
 import { freeName } from "../workbook/excel/starter";
-import type { Area, ReferenceText, Workbook } from "../workbook/port";
+import type { Area, PlacedPicture, ReferenceText, Workbook } from "../workbook/port";
 import { parseReference } from "../workbook/reader/reference";
 import type { SheetBook } from "./book";
 import type { BookData } from "./data";
@@ -35,6 +35,9 @@ const requireSheet = (book: SheetBook, sheet: string): void => {
 /** Gives a workbook to the user as a file; answers the file's name. */
 export type Deliver = (data: BookData) => Promise<string>;
 
+/** Gives a picture to the user as a file; answers the file's name. */
+export type DeliverPicture = (picture: PlacedPicture) => Promise<string>;
+
 const undelivered: Deliver = async () => {
   throw new Error("there is nowhere to put a file here");
 };
@@ -42,8 +45,13 @@ const undelivered: Deliver = async () => {
 /**
  * The port over a sheet book; every method answers when the engine has settled.
  * @param deliver where hand-over copies go
+ * @param deliverPicture where pictures go: the sheet engine can't place any
  */
-export const previewWorkbook = (book: SheetBook, deliver: Deliver = undelivered): Workbook => ({
+export const previewWorkbook = (
+  book: SheetBook,
+  deliver: Deliver = undelivered,
+  deliverPicture?: DeliverPicture,
+): Workbook => ({
   host: "preview",
   sheets: async () => book.sheets(),
   used: async (sheet) => book.used(sheet),
@@ -81,6 +89,7 @@ export const previewWorkbook = (book: SheetBook, deliver: Deliver = undelivered)
     await book.settled();
     return `the file ${await deliver(handedBook(book.data(), copy))}`;
   },
+  savePicture: deliverPicture && (async (picture) => `the file ${await deliverPicture(picture)}`),
   recalculate: async (areas) => {
     for (const { sheet } of areas) requireSheet(book, sheet);
     book.recalculate(areas);

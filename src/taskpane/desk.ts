@@ -3,10 +3,13 @@ import type { StarterSheet } from "../sheets/sheet";
 import type { Address, Workbook } from "../workbook/port";
 import type { PanelEngine } from "./engine";
 import type { MathSource } from "./mathml";
+import type { Runs } from "./runs/runs";
 
 export interface Desk {
   readonly workbook: Workbook;
+  /** Its heavy calls are awaited: they come through `settled`. */
   readonly engine: PanelEngine;
+  readonly runs: Runs;
   readonly math: MathSource;
   readonly starters: readonly StarterSheet[];
   /** Tells a sentence: it is shown and read out. */

@@ -2,7 +2,7 @@
 import type { Catalogue } from "../../core/kernel/catalogue";
 import { EDITION } from "../../core/kernel/edition";
 import { evaluate } from "../../core/kernel/evaluate";
-import { explain, type Explanation } from "../../core/kernel/explain";
+import { explain } from "../../core/kernel/explain";
 import { CATALOGUE, COMPILED } from "../functions/compiled";
 import { outcomeOf } from "../functions/outcome";
 import type { RecordingEngine } from "../workbook/handOver";
@@ -10,11 +10,15 @@ import type { CallLog } from "../workbook/log";
 import type { CautionEngine } from "../workbook/scan";
 import type { RawValue } from "../workbook/values";
 import { describedOf } from "./model/described";
+import { explainedOf } from "./model/explained";
+import type { Explained } from "./runs/job";
 
 export interface PanelEngine extends CautionEngine, RecordingEngine {
   readonly catalogue: Catalogue;
+  /** Functions that take long. */
+  heavy(id: string): boolean;
   /** Works a call again with its steps; undefined for a function that isn't there. */
-  explain(id: string, args: readonly RawValue[]): Explanation | undefined;
+  explain(id: string, args: readonly RawValue[]): Explained | undefined;
 }
 
 /** An engine over all cell functions that shares definitions and memory with the cells. */
@@ -38,6 +42,6 @@ export const panelEngine = (log: CallLog): PanelEngine => ({
   },
   explain(id, args) {
     const compiled = COMPILED.get(id);
-    return compiled && explain(compiled, args, CATALOGUE);
+    return compiled && explainedOf(explain(compiled, args, CATALOGUE));
   },
 });

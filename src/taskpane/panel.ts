@@ -6,6 +6,8 @@ import { sentenceOf, type Desk } from "./desk";
 import { h } from "./elements";
 import { panelEngine } from "./engine";
 import { mathSource } from "./mathml";
+import { awayEngine } from "./runs/away";
+import { startRuns } from "./runs/runs";
 import { tabs } from "./tabs";
 import { cautionsView } from "./views/cautions";
 import { explainView } from "./views/explain";
@@ -38,9 +40,11 @@ function deskOf(workbook: Workbook, { shown, unseen }: Lines, options: PanelOpti
       return false;
     }
   };
+  const runs = startRuns();
   return {
     workbook,
-    engine: panelEngine(options.log ?? callLog()),
+    engine: awayEngine(panelEngine(options.log ?? callLog()), runs),
+    runs,
     math: mathSource(),
     starters: options.starters ?? [],
     say,

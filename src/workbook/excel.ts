@@ -1,10 +1,11 @@
 /** The workbook port over Office.js. What a host may lack is tested for when it is needed. */
 import { readAreas, rangeOf, writeCells } from "./excel/cells";
 import { addHandOver } from "./excel/handOver";
+import { PICTURES, placePicture } from "./excel/picture";
 import { resolveReferences } from "./excel/references";
 import { isMissing, reading, supports, writing } from "./excel/run";
 import { insertStarter } from "./excel/starter";
-import type { Address, Area, SheetFacts, Unsubscribe, Workbook } from "./port";
+import type { Address, Area, PlacedPicture, SheetFacts, Unsubscribe, Workbook } from "./port";
 
 async function sheets(): Promise<readonly SheetFacts[]> {
   return reading(async (context) => {
@@ -156,6 +157,12 @@ export function excelWorkbook(): Workbook {
     write: (cells) => named(sheetsOf(cells), () => writing((context) => writeCells(context, cells))),
     insert: (sheet) => writing((context) => insertStarter(context, sheet)),
     handOver: (copy) => named(sheetsOf(copy.sheets), () => writing((context) => addHandOver(context, copy))),
+    // Which Excel this is can be asked once Office is ready, which may be later than now.
+    get placePicture() {
+      if (!supports(PICTURES)) return undefined;
+      return (picture: PlacedPicture, beside: Area) =>
+        named([beside.sheet], () => writing((context) => placePicture(context, picture, beside)));
+    },
     recalculate,
     onSelection,
     onChange,

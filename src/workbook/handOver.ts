@@ -6,7 +6,7 @@ import type { SheetCell, StarterSheet } from "../sheets/sheet";
 import type { Area, CellValue, HandOverCopy, HandedArea, Workbook } from "./port";
 import { readCells, type Engine, type Reading } from "./reader/read";
 import { columnLetters } from "./reader/reference";
-import { recordLines, type Describe } from "./record";
+import { recordLines, type Describe, type Recording } from "./record";
 import { reliantCells, type ReliantCell } from "./reliant";
 import { freeName } from "./starter";
 
@@ -112,11 +112,17 @@ async function handed(book: Workbook, cells: readonly ReliantCell[]): Promise<Re
 }
 
 /** A log that holds nothing is of no use for reading arguments: what can't be read is told in the record. */
-const readingsOf = (book: Workbook, cells: readonly ReliantCell[], engine: Engine): Promise<readonly Reading[]> =>
+const readingsOf = (
+  book: Workbook,
+  cells: readonly ReliantCell[],
+  engine: Engine,
+  signal: AbortSignal | undefined,
+): Promise<readonly Reading[]> =>
   readCells(
     book,
     cells.map(({ address, formula, value }) => ({ address, formula, value })),
     engine,
+    signal,
   );
 
 export interface HandOver extends HandOverCopy {
@@ -129,11 +135,15 @@ export interface HandOver extends HandOverCopy {
 }
 
 /** @returns the copy; undefined where no cell of the workbook uses us */
-export async function handOver(book: Workbook, engine: RecordingEngine): Promise<HandOver | undefined> {
+export async function handOver(
+  book: Workbook,
+  engine: RecordingEngine,
+  recording: Recording = {},
+): Promise<HandOver | undefined> {
   const cells = await reliantCells(book);
   if (cells.length === 0) return undefined;
-  const readings = await readingsOf(book, cells, engine);
-  const lines = recordLines(cells, readings, engine.describe);
+  const readings = await readingsOf(book, cells, engine, recording.signal);
+  const lines = await recordLines(cells, readings, engine.describe, recording);
   const titles = (await book.sheets()).map(({ name }) => name);
   const areas = await handed(book, cells);
   const sheets = [...areas].map(([sheet, own]) => {

@@ -64,6 +64,19 @@ export interface HandOverCopy {
   readonly record: StarterSheet;
 }
 
+/** A picture for a workbook. */
+export interface PlacedPicture {
+  /** What it is called among a sheet's shapes, or as a file. */
+  readonly name: string;
+  /** What it shows, in a sentence: told to people who can't see it. */
+  readonly says: string;
+  /** A PNG in base 64. */
+  readonly png: string;
+  /** Its size on paper, points. */
+  readonly width: number;
+  readonly height: number;
+}
+
 /** What a reference text means on a sheet: `Inputs!B4`, a defined name, `Table[Column]`, `[@Column]`, `A1#`. */
 export type ReferenceText = { readonly text: string; readonly from: Address };
 
@@ -91,6 +104,13 @@ export interface Workbook {
    * changed. Answers where it is, as the end of a sentence: "the new sheets …", "the file …".
    */
   handOver(copy: HandOverCopy): Promise<string>;
+  /**
+   * Puts a picture on a sheet to the right of an area, over the cells; missing where the host can't. Answers where it is,
+   * as the end of a sentence: "beside A1:C9".
+   */
+  readonly placePicture?: ((picture: PlacedPicture, beside: Area) => Promise<string>) | undefined;
+  /** Gives a picture to the user as a file, where the host can't place it. Answers "the file …". */
+  readonly savePicture?: ((picture: PlacedPicture) => Promise<string>) | undefined;
   /** Marks areas dirty, so that the host calculates them again. */
   recalculate(areas: readonly Area[]): Promise<void>;
   /** Calls back when another cell is selected. */

@@ -1,10 +1,12 @@
 /** The lines of a hand-over record: what stood in each cell, with inputs, method, sources and cautions. */
+import { settled } from "./awaited";
 import { callKey } from "./memo";
 import type { CellValue } from "./port";
 import { isFault } from "./port";
 import type { ReadArgument, ReadCall, Reading } from "./reader/read";
 import { addressText, cellsText } from "./reader/reference";
 import type { ReliantCell } from "./reliant";
+import { pauses } from "./slices";
 import { isMatrix, isOutcomeFault, type RawValue } from "./values";
 
 /** What a function says of one of its calls. */
@@ -25,6 +27,7 @@ export interface DescribedInput {
   readonly given: boolean;
 }
 
+/** Throws `Awaited` where what is asked for comes later. */
 export type Describe = (id: string, args: readonly RawValue[]) => Described | undefined;
 
 type Content = string | number | boolean;
@@ -151,16 +154,31 @@ const reliantLine = (cell: ReliantCell): RecordLine => [
   "",
 ];
 
-/** Cells with calls of ours first, a line or more for each call; then those that rely on them. */
-export function recordLines(
+/** Is told how many cells have their lines. */
+export interface Recording {
+  readonly signal?: AbortSignal | undefined;
+  tell?(done: number, of: number): void;
+}
+
+/**
+ * Cells with calls of ours first, a line or more for each call; then those that rely on them.
+ * @param recording `signal` ends the work on calls whose descriptions are awaited
+ */
+export async function recordLines(
   cells: readonly ReliantCell[],
   readings: readonly Reading[],
   describe: Describe,
-): readonly RecordLine[] {
+  { signal, tell }: Recording = {},
+): Promise<readonly RecordLine[]> {
   const recorder: Recorder = { describe, told: new Map() };
-  const calls = cells.flatMap((cell, at) =>
-    (readings[at]?.calls ?? []).flatMap((call, place) => callLines(cell, call, place === 0, recorder)),
-  );
+  const lines: RecordLine[] = [];
+  const pause = pauses({}, signal === undefined ? [] : [signal]);
+  for (const [at, cell] of cells.entries()) {
+    tell?.(at, cells.length);
+    await pause();
+    for (const [place, call] of (readings[at]?.calls ?? []).entries())
+      lines.push(...(await settled(() => callLines(cell, call, place === 0, recorder), signal)));
+  }
   const others = cells.filter((_, at) => (readings[at]?.calls.length ?? 0) === 0);
-  return [...calls, ...others.map(reliantLine)];
+  return [...lines, ...others.map(reliantLine)];
 }

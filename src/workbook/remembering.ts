@@ -5,6 +5,7 @@ import type { ReadCall } from "./reader/read";
 import type { Caution } from "./report";
 import type { CellOutcome, RawValue } from "./values";
 
+/** Both may throw `Awaited`. */
 export interface CautionEngine {
   readonly known: ReadonlySet<string>;
   readonly log: CallLog;

@@ -2,6 +2,7 @@
  * Cautions over a workbook. Each sheet is read once, in blocks; equal calls are worked out once; the work is cut into
  * slices so that the panel stays alive, and a newer scan ends the one before it.
  */
+import { settled } from "./awaited";
 import type { Block, CellFault, ReferenceText, Workbook } from "./port";
 import { isFault } from "./port";
 import { mentionsUs, readCalls } from "./reader/calls";
@@ -61,12 +62,25 @@ type Notes = { -readonly [K in keyof SheetNotes]: SheetNotes[K][number][] };
 
 const noNotes = (): Notes => ({ raised: [], cells: [], failing: [], unread: [], stale: [] });
 
-/** Adds what one reading says to its sheet's notes. */
-function note(cell: CellToRead, reading: Reading, engine: Remembering, notes: Notes): void {
+interface Noted {
+  readonly reading: Reading;
+  readonly raised: Notes["raised"];
+}
+
+/** One pass over a cell: its reading, and what its calls raise. */
+function passOver(one: Prepared, resolved: References, engine: Remembering): Noted {
+  const reading = readOne(one, resolved, engine);
+  const { address, calls } = reading;
+  const raised = calls.flatMap((call) =>
+    engine.cautionsFor(call).map((caution) => ({ caution, id: call.id, address })),
+  );
+  return { reading, raised };
+}
+
+/** Adds what was noted of one cell to its sheet's notes. */
+function note(cell: CellToRead, { reading, raised }: Noted, notes: Notes): void {
   const { address, formula, calls, refusal, stale } = reading;
-  for (const call of calls) {
-    for (const caution of engine.cautionsFor(call)) notes.raised.push({ caution, id: call.id, address });
-  }
+  notes.raised.push(...raised);
   const ours = calls.length > 0;
   if (ours) notes.cells.push({ address, formula, ids: idsOf(calls) });
   if (isFault(cell.value) && (ours || refusal !== undefined)) notes.failing.push(failing(reading, cell.value));
@@ -89,12 +103,19 @@ function lightFirst(cells: readonly CellToRead[], engine: CautionEngine): readon
   return [...cells.filter((cell) => !set.has(cell)), ...late];
 }
 
+interface Turns {
+  readonly pause: Pause;
+  /** Ends the work on calls whose results are awaited. */
+  readonly signal: AbortSignal;
+}
+
 async function scanSheets(
   book: Workbook,
   sheets: readonly string[],
   engine: Remembering,
-  pause: Pause,
+  turns: Turns,
 ): Promise<ReadonlyMap<string, SheetNotes>> {
+  const { pause } = turns;
   const held = new Map<string, readonly Block[]>();
   const cells: CellToRead[] = [];
   for (const sheet of sheets) {
@@ -107,7 +128,7 @@ async function scanSheets(
   const resolved = references(book, held);
   const ordered = lightFirst(cells, engine);
   for (let from = 0; from < ordered.length; from += GROUP) {
-    await scanGroup(ordered.slice(from, from + GROUP), resolved, engine, notes, pause);
+    await scanGroup(ordered.slice(from, from + GROUP), resolved, engine, notes, turns);
   }
   return notes;
 }
@@ -117,7 +138,7 @@ async function scanGroup(
   resolved: References,
   engine: Remembering,
   notes: ReadonlyMap<string, Notes>,
-  pause: Pause,
+  { pause, signal }: Turns,
 ): Promise<void> {
   const prepared: Prepared[] = [];
   const wanted: ReferenceText[] = [];
@@ -133,7 +154,8 @@ async function scanGroup(
     const waiting = pause();
     if (waiting !== undefined) await waiting;
     const own = notes.get(one.cell.address.sheet);
-    if (own !== undefined) note(one.cell, readOne(one, resolved, engine), engine, own);
+    const noted = settled(() => passOver(one, resolved, engine), signal);
+    if (own !== undefined) note(one.cell, noted instanceof Promise ? await noted : noted, own);
   }
 }
 
@@ -145,13 +167,13 @@ export function scanner(book: Workbook, engine: CautionEngine, options: SliceOpt
   let current: AbortController | undefined;
   let complete = false;
 
-  async function run(named: readonly string[] | undefined, signals: readonly AbortSignal[]): Promise<CautionReport> {
+  async function run(named: readonly string[] | undefined, signal: AbortSignal): Promise<CautionReport> {
     const there = (await book.sheets()).map(({ name }) => name);
     for (const name of complete && named !== undefined ? named : there) due.add(name);
     for (const name of [...kept.keys()]) if (!there.includes(name)) kept.delete(name);
     const sheets = there.filter((name) => due.has(name));
     for (const name of [...due]) if (!there.includes(name)) due.delete(name);
-    const found = await scanSheets(book, sheets, memory, pauses(options, signals));
+    const found = await scanSheets(book, sheets, memory, { pause: pauses(options, [signal]), signal });
     for (const [sheet, notes] of found) {
       kept.set(sheet, notes);
       due.delete(sheet);
@@ -165,13 +187,18 @@ export function scanner(book: Workbook, engine: CautionEngine, options: SliceOpt
       current?.abort();
       const own = new AbortController();
       current = own;
+      const end = (): void => own.abort();
+      signal?.addEventListener("abort", end);
       try {
-        const signals = signal === undefined ? [own.signal] : [own.signal, signal];
-        const answer = await run(sheets, signals);
-        return signals.some(({ aborted }) => aborted) ? undefined : answer;
+        if (signal?.aborted === true) return undefined;
+        const answer = await run(sheets, own.signal);
+        return own.signal.aborted ? undefined : answer;
       } catch (error) {
-        if (error === ENDED) return undefined;
+        // Whatever broke off ended work is no fault.
+        if (error === ENDED || own.signal.aborted) return undefined;
         throw error;
+      } finally {
+        signal?.removeEventListener("abort", end);
       }
     },
   };

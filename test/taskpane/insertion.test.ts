@@ -1,12 +1,18 @@
 import { describe, expect, test } from "vitest";
 import { CATALOGUE } from "../../core/catalogue";
 import { block, quantity, rows } from "../../core/kernel/argument";
-import { cellFunction } from "../../core/kernel/cellFunction";
+import type { Catalogue } from "../../core/kernel/catalogue";
+import { cellFunction, type CellFunction } from "../../core/kernel/cellFunction";
+import { compile, evaluate } from "../../core/kernel/evaluate";
 import { of } from "../../core/kernel/result";
 import { us } from "../../core/kernel/quantity";
+import { outcomeOf } from "../../src/functions/outcome";
 import { exampleOf, insertionOf } from "../../src/taskpane/model/insertion";
 import { roomRefusal } from "../../src/taskpane/model/room";
 import type { Address, CellWrite } from "../../src/workbook/port";
+
+const call = (definition: CellFunction, catalogue: Catalogue) => (raw: readonly unknown[]) =>
+  outcomeOf(evaluate(compile(definition), raw, catalogue));
 
 const AT: Address = { sheet: "Inputs", row: 4, column: 1 };
 
@@ -45,7 +51,7 @@ const at = (cells: readonly CellWrite[], row: number, column: number): unknown =
   cells.find((cell) => cell.row === row && cell.column === column)?.content;
 
 describe("An example's insertion", () => {
-  const example = exampleOf(pond, [pond]);
+  const example = exampleOf(pond, call(pond, [pond]));
   if (example === undefined) throw new Error("no example");
   const { area, cells, formula } = insertionOf(pond, example, AT);
 
@@ -80,7 +86,7 @@ describe("Every function of the catalogue", () => {
   test.each(CATALOGUE.map((definition) => [definition.id, definition] as const))(
     "%s has an example to insert",
     (_id, definition) => {
-      const example = exampleOf(definition, CATALOGUE);
+      const example = exampleOf(definition, call(definition, CATALOGUE));
       const insertion = example && insertionOf(definition, example, AT);
       if (insertion === undefined) {
         // Functions about functions need the name of one.

@@ -1,24 +1,34 @@
 /** Pictures as data, against the cells' own results, and drawn in a browser. */
 import { describe, expect, test } from "vitest";
 import { CATALOGUE } from "../../core/catalogue";
-import { isFault } from "../../core/kernel/fault";
 import { lookUp } from "../../core/kernel/catalogue";
 import { rawByPlace } from "../../core/kernel/describe";
+import { PICTURED, picturesOf as shownOf, type Picture, type PictureChoice, type Shown } from "../../core/pictures";
 import { MIAMI_MONTHS } from "../../core/pool/data/miami";
+import { COMPILED } from "../../src/functions/compiled";
 import { panelEngine } from "../../src/taskpane/engine";
-import { DRAWN, picturesOf, type Picture } from "../../src/taskpane/pictures";
-import { PICTURED } from "../../src/taskpane/pictures/known";
 import { callLog } from "../../src/workbook/log";
-import type { RawValue } from "../../src/workbook/values";
+import { isMatrix, isOutcomeFault, type RawValue } from "../../src/workbook/values";
 import { HERE, until, usePane } from "./browser";
 
 const engine = panelEngine(callLog());
 
 const outOf = (id: string, args: readonly RawValue[]): readonly (readonly unknown[])[] => {
-  const out = engine.explain(id, args)?.out;
-  if (!Array.isArray(out) || isFault(out)) throw new Error(`${id} gives no table`);
-  return out as readonly (readonly unknown[])[];
+  const outcome = engine.explain(id, args)?.outcome;
+  if (outcome === undefined || isOutcomeFault(outcome) || !isMatrix(outcome.value))
+    throw new Error(`${id} gives no table`);
+  return outcome.value;
 };
+
+const placesOf = (id: string, args: readonly RawValue[]): readonly Shown[] => {
+  const compiled = COMPILED.get(id);
+  if (compiled === undefined) throw new Error(`there is no ${id}`);
+  return shownOf(compiled, args);
+};
+
+/** All pictures, of a choice every one. */
+const picturesOf = (id: string, args: readonly RawValue[]): readonly Picture[] =>
+  placesOf(id, args).flatMap((shown) => ("options" in shown ? shown.options.map(({ picture }) => picture) : [shown]));
 
 const numbers = ({ curves, stacks = [] }: Picture): readonly number[] => [
   ...curves.flatMap(({ points }) => points.flat()),
@@ -51,9 +61,8 @@ const YEAR: RawValue = [
 ];
 
 describe("Pictures as data", () => {
-  test("are announced for exactly the functions that have them, and these exist", () => {
-    expect([...PICTURED].sort()).toEqual([...DRAWN].sort());
-    for (const id of PICTURED) expect(lookUp(CATALOGUE, id), id).toBeDefined();
+  test("exist for functions that are there and that the panel works in a worker", () => {
+    for (const id of PICTURED) expect(lookUp(CATALOGUE, id)?.heavy, id).toBeDefined();
   });
 
   test.each([...PICTURED])("of %s come for its own examples, with finite numbers, a sentence and a table", (id) => {
@@ -144,6 +153,32 @@ describe("Pictures as data", () => {
     expect(months?.y.label).toBe("heat, million BTU");
     expect(temperature?.curves.map(({ points }) => points.length)).toEqual([365, 365]);
     expect(day?.rows).toHaveLength(24);
+  });
+
+  test("of a usual day are there for every month on one scale, first that of the month with most heat", () => {
+    const args: RawValue[] = [YEAR, MIAMI_MONTHS];
+    const days = placesOf("POOL.YEAR", args).find((shown): shown is PictureChoice => "options" in shown);
+    expect(days?.label).toBe("month");
+    expect(days?.options.map(({ name }) => name)).toEqual(
+      outOf("POOL.YEAR", args)
+        .slice(1, 13)
+        .map(([name]) => name),
+    );
+    // The mean of a month's hours times its hours is the month's heat, which the cell tells.
+    const [head = [], ...rows] = outOf("POOL.YEAR", args);
+    const at = head.findIndex((each) => /^heat taken(?! held)/.test(String(each)));
+    const heats = rows.slice(0, 12).map((row) => Number(row[at]));
+    expect(days?.first).toBe(heats.indexOf(Math.max(...heats)));
+    const lengths = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
+    days?.options.forEach(({ picture }, month) => {
+      const taken = picture.rows.reduce((sum, row) => sum + Number(row[1]), 0) * (lengths[month] ?? 0);
+      expect(Math.abs(taken - (heats[month] ?? 0))).toBeLessThan(1e-3 * (heats[month] ?? 0) + 100);
+      expect(picture.y.span).toEqual(days.options[0]?.picture.y.span);
+      for (const [, height] of picture.curves.flatMap(({ points }) => points)) {
+        expect(height).toBeGreaterThanOrEqual(picture.y.span?.[0] ?? Number.NaN);
+        expect(height).toBeLessThanOrEqual(picture.y.span?.[1] ?? Number.NaN);
+      }
+    });
   });
 });
 

@@ -52,6 +52,7 @@ export async function servePanel(forms: readonly string[]): Promise<Served> {
     "taskpane.css": readFileSync(here("../../src/taskpane/taskpane.css"), "utf8"),
     "page.js": await bundle("page/main.ts"),
     "taskpane.js": await bundle("../../src/taskpane/index.ts"),
+    "worker.js": await bundle("../../src/taskpane/runs/worker.ts"),
     "mathml.json": mathml(forms),
   };
   const server: Server = createServer((request, response) => {

@@ -1,6 +1,6 @@
 import type { SheetBook } from "../book";
 import type { FormulaTexts } from "../formulas";
-import type { Deliver } from "../workbook";
+import type { Deliver, DeliverPicture } from "../workbook";
 
 /** Opening and saving .xlsx files from the page. */
 
@@ -15,9 +15,9 @@ export interface FileControls {
 const TYPE = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
 
 /** Gives bytes to the user as a file. */
-const download = (bytes: ArrayBuffer, name: string): void => {
+const download = (bytes: BlobPart, name: string, type = TYPE): void => {
   const link = document.createElement("a");
-  link.href = URL.createObjectURL(new Blob([bytes], { type: TYPE }));
+  link.href = URL.createObjectURL(new Blob([bytes], { type }));
   link.download = name;
   link.click();
   setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
@@ -33,6 +33,20 @@ export const deliverFile =
   };
 
 const HAND_OVER = "Hand-over copy.xlsx";
+
+/** What some system doesn't take in a file's name. */
+const ODD_SIGNS = /[^\w .,-]+/g;
+
+/** Where the page puts pictures. */
+export const deliverPicture: DeliverPicture = async ({ name, png }) => {
+  const file = `${name.replace(ODD_SIGNS, "")}.png`;
+  download(
+    Uint8Array.from(atob(png), (sign) => sign.charCodeAt(0)),
+    file,
+    "image/png",
+  );
+  return file;
+};
 
 export const connectFiles = (book: SheetBook, texts: FormulaTexts, controls: FileControls): void => {
   const { open, save, file, status } = controls;

@@ -1,22 +1,19 @@
 /** Turns a function's example into cells to write: matrices become ranges beside the formula, blocks are written in full. */
 import { folded, type BlockShape } from "../../../core/kernel/argument";
-import type { Catalogue } from "../../../core/kernel/catalogue";
 import type { CellFunction, ExampleArgs } from "../../../core/kernel/cellFunction";
 import { blockRows, formulaOf, rawByPlace } from "../../../core/kernel/describe";
-import { compile, evaluate } from "../../../core/kernel/evaluate";
-import type { Fault } from "../../../core/kernel/fault";
-import type { Out } from "../../../core/kernel/present";
 import type { System } from "../../../core/kernel/quantity";
 import type { Raw, RawMatrix, RawScalar } from "../../../core/kernel/raw";
 import { placedArgs } from "../../../core/kernel/units";
 import type { Address, Area, CellWrite } from "../../workbook/port";
 import { cellsText } from "../../workbook/reader/reference";
+import { isMatrix, isOutcomeFault, type CellOutcome } from "../../workbook/values";
 
 export interface Example {
   readonly raw: readonly Raw[];
   readonly formula: string;
   readonly system: System;
-  readonly out: Out | Fault;
+  readonly outcome: CellOutcome;
 }
 
 const argsOfExample = (definition: CellFunction): ExampleArgs | undefined =>
@@ -26,14 +23,16 @@ const argsOfExample = (definition: CellFunction): ExampleArgs | undefined =>
     ? {}
     : undefined);
 
-/** A function's example, from its first published check; undefined where none is told. */
-export function exampleOf(definition: CellFunction, catalogue: Catalogue): Example | undefined {
+/**
+ * A function's example, from its first published check; undefined where none is told.
+ * @param call works it out
+ */
+export function exampleOf(definition: CellFunction, call: (raw: readonly Raw[]) => CellOutcome): Example | undefined {
   const at = argsOfExample(definition);
   if (at === undefined) return undefined;
   const raw = rawByPlace(definition, at);
   const system = at.units === "SI" ? "SI" : "US";
-  const out = evaluate(compile(definition), raw, catalogue);
-  return { raw, formula: formulaOf(definition, raw), system, out };
+  return { raw, formula: formulaOf(definition, raw), system, outcome: call(raw) };
 }
 
 /** The whole block with the example's values in it: label, value, unit, what it is. */
@@ -73,10 +72,10 @@ export interface Insertion {
   readonly formula: string;
 }
 
-const sizeOf = (out: Out | Fault): { readonly rows: number; readonly columns: number } =>
-  Array.isArray(out)
-    ? { rows: out.length, columns: (out[0] as readonly unknown[] | undefined)?.length ?? 1 }
-    : { rows: 1, columns: 1 };
+const sizeOf = (outcome: CellOutcome): { readonly rows: number; readonly columns: number } =>
+  isOutcomeFault(outcome) || !isMatrix(outcome.value)
+    ? { rows: 1, columns: 1 }
+    : { rows: outcome.value.length, columns: outcome.value[0]?.length ?? 1 };
 
 const token = (place: number): string => `\u0001${String(place)}`;
 
@@ -91,7 +90,7 @@ const cellsOf = (matrix: RawMatrix, at: Address): readonly CellWrite[] =>
 
 /** The cells to write for an example whose formula stands at `at`. */
 export function insertionOf(definition: CellFunction, example: Example, at: Address): Insertion {
-  const result = sizeOf(example.out);
+  const result = sizeOf(example.outcome);
   const cells: CellWrite[] = [];
   const raw: Raw[] = [...example.raw];
   const references = new Map<number, string>();

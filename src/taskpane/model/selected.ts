@@ -35,17 +35,28 @@ const spillOf = (formula: string, calls: readonly ReadCall[]): Size | undefined 
   return isMatrix(value) ? { rows: value.length, columns: value[0]?.length ?? 0 } : undefined;
 };
 
+interface By {
+  readonly engine: PanelEngine;
+  readonly signal?: AbortSignal | undefined;
+}
+
 /** Reads a cell; where its formula spills, the whole spill is compared with what it gives now. */
-async function readCell(book: Workbook, cell: CellToRead, engine: PanelEngine): Promise<Reading | undefined> {
-  const [reading] = await readCells(book, [cell], engine);
+async function readCell(book: Workbook, cell: CellToRead, { engine, signal }: By): Promise<Reading | undefined> {
+  const [reading] = await readCells(book, [cell], engine, signal);
   if (reading === undefined || isFault(cell.value)) return reading;
   const size = spillOf(cell.formula, reading.calls);
   if (size === undefined) return reading;
   const [block] = await book.read([{ ...one(cell.address), ...size }]);
   if (block === undefined) return reading;
-  const [again] = await readCells(book, [{ ...cell, spill: block.values }], engine);
+  const [again] = await readCells(book, [{ ...cell, spill: block.values }], engine, signal);
   return again ?? reading;
 }
+
+/** The cells that a formula of ours fills. */
+export const filledBy = ({ address, reading }: Extract<Selected, { state: "ours" }>): Area => ({
+  ...one(address),
+  ...spillOf(reading.formula, reading.calls),
+});
 
 /** How far above and left of a cell the formula is looked for that spills into it. */
 const REACH = { up: 400, left: 16 };
@@ -63,33 +74,36 @@ const candidates = ({ area, formulas, values }: Block): readonly CellToRead[] =>
     )
     .reverse();
 
-async function spillSource(book: Workbook, at: Address, engine: PanelEngine): Promise<CellToRead | undefined> {
+async function spillSource(book: Workbook, at: Address, { engine, signal }: By): Promise<CellToRead | undefined> {
   const row = Math.max(0, at.row - REACH.up);
   const column = Math.max(0, at.column - REACH.left);
   const area = { sheet: at.sheet, row, column, rows: at.row - row + 1, columns: at.column - column + 1 };
   const [block] = await book.read([area]);
   const tried = block === undefined ? [] : candidates(block).slice(0, MOST_TRIED);
-  const readings = await readCells(book, tried, engine);
+  const readings = await readCells(book, tried, engine, signal);
   return tried.find(({ address, formula }, place) => {
     const size = spillOf(formula, readings[place]?.calls ?? []);
     return size !== undefined && at.row < address.row + size.rows && at.column < address.column + size.columns;
   });
 }
 
-/** What the selected cell says. */
+/**
+ * What the selected cell says.
+ * @param signal ends the work on calls whose results are awaited
+ */
 export async function readSelected(
   book: Workbook,
   address: Address | undefined,
   engine: PanelEngine,
+  signal?: AbortSignal,
 ): Promise<Selected> {
+  const by: By = { engine, signal };
   if (address === undefined) return { state: "nothing" };
   const [block] = await book.read([one(address)]);
   const formula = block?.formulas[0]?.[0] ?? "";
   const value = block?.values[0]?.[0] ?? null;
-  const source =
-    formula === "" && value !== null ? await spillSource(book, address, engine) : { address, formula, value };
-  const reading =
-    source === undefined || !mentionsUs(source.formula) ? undefined : await readCell(book, source, engine);
+  const source = formula === "" && value !== null ? await spillSource(book, address, by) : { address, formula, value };
+  const reading = source === undefined || !mentionsUs(source.formula) ? undefined : await readCell(book, source, by);
   if (source === undefined || reading === undefined || (reading.calls.length === 0 && reading.refusal === undefined))
     return { state: "other", address, formula };
   const inSpill = source.address === address ? {} : { inSpill: address };

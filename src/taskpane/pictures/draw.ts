@@ -130,7 +130,11 @@ export function drawn(picture: Picture, width: number): Element {
     ...MARGIN,
     ariaLabel: says,
     x: x.names === undefined ? { inset: 8 } : { type: "band", domain: [...x.names] },
-    y: y.log === true ? { type: "log", inset: 8 } : { inset: x.names === undefined ? 8 : 0 },
+    y: {
+      ...(y.log === true && { type: "log" }),
+      ...(y.span !== undefined && { domain: [...y.span] }),
+      inset: x.names === undefined ? 8 : 0,
+    },
     marks: [
       gridY({ stroke: "var(--picture-grid)", strokeOpacity: 1, ticks: 5 }),
       axisBelow(picture, width),

@@ -1,19 +1,32 @@
 /** One call of ours in the selected cell: result, cautions, arguments, working. */
 import type { CellFunction } from "../../../core/kernel/cellFunction";
 import { NAMESPACE } from "../../../core/kernel/describe";
-import type { Explanation } from "../../../core/kernel/explain";
-import { isFault } from "../../../core/kernel/fault";
+import type { Area } from "../../workbook/port";
 import type { ReadCall } from "../../workbook/reader/read";
 import { isOutcomeFault, type RawValue } from "../../workbook/values";
 import type { Desk } from "../desk";
-import { h, type Child } from "../elements";
+import { h, markScrollable, replace, type Child } from "../elements";
+import type { Explainer } from "../model/explainer";
+import type { Explained } from "../runs/job";
+import { CANCELLED } from "../runs/runs";
 import { explainedArguments, readArguments } from "./arguments";
 import { picturesBox } from "./pictures";
 import { faultText, resultOf } from "./result";
+import { endedBy, running, stoppedBox } from "./running";
 import { severityClass, severityMark } from "./severity";
 import { workingOf } from "./steps";
 
-const cautionList = ({ cautions }: Explanation): Child =>
+/** Where a call stands in the view and in the workbook. */
+export interface CallPlace {
+  readonly key: string;
+  /** The cells that its formula fills. */
+  readonly area: Area;
+  readonly explainer: Explainer;
+  /** Ends the work on what is no longer looked at. */
+  readonly signal: AbortSignal;
+}
+
+const cautionList = ({ cautions }: Explained): Child =>
   cautions.length === 0
     ? undefined
     : [
@@ -32,29 +45,29 @@ const cautionList = ({ cautions }: Explanation): Child =>
         ),
       ];
 
-const working = (desk: Desk, { steps, system }: Explanation, key: string): HTMLElement =>
+const working = (desk: Desk, explained: Explained, key: string): HTMLElement =>
   h(
     "details",
     { class: "working", open: true, "data-key": `${key} working` },
     h("summary", { "data-key": `${key} working summary` }, "Working"),
-    workingOf(desk, steps, system),
+    workingOf(desk, explained.working),
   );
 
-const explained = (
+const explainedParts = (
   desk: Desk,
-  explanation: Explanation,
+  definition: CellFunction,
+  explained: Explained,
   { args }: ReadCall,
-  values: readonly RawValue[],
-  key: string,
+  { key, area }: CallPlace,
 ): readonly Child[] => {
-  const { definition, out, steps, system } = explanation;
-  const refused = isFault(out) && steps.length === 0;
+  const { outcome, pictures, system } = explained;
+  const refused = isOutcomeFault(outcome) && explained.working.nodes.length === 0;
   return [
-    resultOf(definition, out, system),
-    cautionList(explanation),
-    isFault(out) ? undefined : picturesBox(definition.id, values, key),
-    refused ? readArguments(definition, args) : explainedArguments(explanation.args),
-    refused ? undefined : working(desk, explanation, key),
+    resultOf(definition, outcome, system),
+    cautionList(explained),
+    isOutcomeFault(outcome) ? undefined : picturesBox(desk, pictures, { id: definition.id, key, area }),
+    refused ? readArguments(definition, args) : explainedArguments(explained.args),
+    refused ? undefined : working(desk, explained, key),
   ];
 };
 
@@ -69,20 +82,56 @@ const valuesOf = ({ args }: ReadCall): readonly RawValue[] | undefined => {
   return values.length === args.length ? values : undefined;
 };
 
+interface Due {
+  readonly definition: CellFunction;
+  readonly call: ReadCall;
+  readonly values: readonly RawValue[];
+}
+
+/** A place that fills once the call was worked out again; until then its arguments stand there. */
+function workedLater(desk: Desk, { definition, call, values }: Due, place: CallPlace): HTMLElement {
+  const { explainer, key, signal } = place;
+  const { id } = definition;
+  const body = h("div", { class: "call-body" });
+  const meanwhile = (box: HTMLElement): void => replace(body, box, readArguments(definition, call.args));
+  const work = async (): Promise<void> => {
+    const ending = endedBy(signal);
+    const own = `${key} run`;
+    const box = running(desk, { what: `Working out ${id}`, key: own, cancel: () => ending.abort() });
+    meanwhile(box.root);
+    try {
+      const explained = await explainer.work(id, values, { signal: ending.signal, tell: box.tell });
+      replace(body, explainedParts(desk, definition, explained, call, place));
+      markScrollable(body);
+    } catch (error) {
+      if (signal.aborted) return;
+      meanwhile(stoppedBox(error, own, work));
+      desk.readOut(error === CANCELLED ? `Cancelled: ${id}.` : `Not worked out: ${id}.`);
+    } finally {
+      box.end();
+    }
+  };
+  void work();
+  return body;
+}
+
 /** A call as a section of its own. */
-export function callSection(desk: Desk, call: ReadCall, key: string): HTMLElement | undefined {
+export function callSection(desk: Desk, call: ReadCall, place: CallPlace): HTMLElement | undefined {
   const definition = desk.engine.catalogue.find(({ id }) => id === call.id);
   if (definition === undefined) return undefined;
   const values = valuesOf(call);
-  const explanation = values && desk.engine.explain(call.id, values);
+  const explained = values && place.explainer.known(call.id, values);
+  const parts = (): Child => {
+    if (values === undefined) return unexplained(definition, call);
+    if (explained === undefined) return workedLater(desk, { definition, call, values }, place);
+    return explainedParts(desk, definition, explained, call, place);
+  };
   return h(
     "section",
     { class: "card call" },
     h("h3", { class: "function-name" }, h("span", {}, `${NAMESPACE}.`, h("wbr"), call.id)),
-    h("p", {}, definition.summary, " ", helpLink(call.id, key)),
-    explanation === undefined || values === undefined
-      ? unexplained(definition, call)
-      : explained(desk, explanation, call, values, key),
+    h("p", {}, definition.summary, " ", helpLink(call.id, place.key)),
+    parts(),
   );
 }
 

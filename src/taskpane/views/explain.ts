@@ -5,10 +5,13 @@ import { addressText } from "../../workbook/reader/reference";
 import { isOutcomeFault } from "../../workbook/values";
 import { sentenceOf, type Desk, type View } from "../desk";
 import { action, h, markScrollable, replace, type Child } from "../elements";
-import { readSelected, type Selected } from "../model/selected";
-import { callSection } from "./call";
+import { explainer } from "../model/explainer";
+import { filledBy, readSelected, type Selected } from "../model/selected";
+import { CANCELLED } from "../runs/runs";
+import { callSection, type CallPlace } from "./call";
 import { cellButton } from "./cells";
 import { faultText, valueText } from "./result";
+import { endedBy, running, stoppedBox } from "./running";
 
 /** How long after the last change or move the cell is read again, in milliseconds. */
 const AFTER_CHANGE = 300;
@@ -61,8 +64,9 @@ const ownFault = ({ value, reading }: Ours): Child => {
   return told ? undefined : faultText(error, message);
 };
 
-const ours = (desk: Desk, selected: Ours): readonly Child[] => {
+const ours = (desk: Desk, selected: Ours, by: Pick<CallPlace, "explainer" | "signal">): readonly Child[] => {
   const { address, inSpill, reading } = selected;
+  const area = filledBy(selected);
   const { refusal, calls } = reading;
   return [
     h("p", { class: "where" }, h("strong", {}, addressText(inSpill ?? address))),
@@ -71,7 +75,7 @@ const ours = (desk: Desk, selected: Ours): readonly Child[] => {
     reading.stale ? outOfDate(desk, selected) : undefined,
     refusal === undefined ? undefined : h("p", { class: "fault" }, `The formula can't be read: ${refusal.why}.`),
     ownFault(selected),
-    calls.map((call, place) => callSection(desk, call, `call ${String(place)}`)),
+    calls.map((call, place) => callSection(desk, call, { ...by, area, key: `call ${String(place)}` })),
   ];
 };
 
@@ -85,29 +89,51 @@ const spoken = (selected: Selected): string => {
 export function explainView(desk: Desk): View {
   const content = h("div");
   const root = h("div", { class: "view" }, h("h2", { tabindex: -1 }, "Explain"), content);
+  const explains = explainer(desk.engine, desk.runs);
   let showing = false;
-  let turn = 0;
+  let current = new AbortController();
   let timer: ReturnType<typeof setTimeout> | undefined;
   let last = "";
 
-  const draw = (parts: readonly Child[]): void => {
-    replace(content, parts);
+  const draw = (...parts: readonly Child[]): void => {
+    replace(content, ...parts);
     markScrollable(content);
   };
 
+  /** Reads a cell and shows it, unless another took its place meanwhile. */
+  const show = async (at: Address | undefined, own: AbortController, ending: AbortController): Promise<void> => {
+    const selected = await readSelected(desk.workbook, at, desk.engine, ending.signal);
+    if (own.signal.aborted) return;
+    draw(
+      selected.state === "ours" ? ours(desk, selected, { explainer: explains, signal: own.signal }) : empty(selected),
+    );
+    const sentence = spoken(selected);
+    if (sentence !== last) desk.readOut(sentence);
+    last = sentence;
+  };
+
   const read = async (known?: Address): Promise<void> => {
-    const own = ++turn;
+    current.abort();
+    const own = new AbortController();
+    current = own;
+    const ending = endedBy(own.signal);
+    const box = running(desk, {
+      what: "Working out what the cell gives",
+      key: "reading",
+      cancel: () => ending.abort(),
+      shown: () => draw(box.root),
+    });
     try {
-      const at = known ?? (await desk.workbook.selection());
-      const selected = await readSelected(desk.workbook, at, desk.engine);
-      if (own !== turn || !showing) return;
-      draw(selected.state === "ours" ? ours(desk, selected) : empty(selected));
-      const sentence = spoken(selected);
-      if (sentence !== last) desk.readOut(sentence);
-      last = sentence;
+      await show(known ?? (await desk.workbook.selection()), own, ending);
     } catch (error) {
-      if (own === turn && showing)
-        draw([h("p", { class: "fault", role: "alert" }, `The cell could not be read: ${sentenceOf(error)}`)]);
+      if (own.signal.aborted) return;
+      draw(
+        error === CANCELLED
+          ? stoppedBox(error, "reading", () => read(known))
+          : h("p", { class: "fault", role: "alert" }, `The cell could not be read: ${sentenceOf(error)}`),
+      );
+    } finally {
+      box.end();
     }
   };
 
@@ -126,7 +152,7 @@ export function explainView(desk: Desk): View {
     },
     hide() {
       showing = false;
-      turn++;
+      current.abort();
       clearTimeout(timer);
     },
   };

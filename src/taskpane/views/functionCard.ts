@@ -3,9 +3,10 @@ import { labelOf, type ArgData, type Args } from "../../../core/kernel/argument"
 import type { CellFunction } from "../../../core/kernel/cellFunction";
 import { argText, formOf, limitsText } from "../../../core/kernel/describe";
 import { placedArgs } from "../../../core/kernel/units";
+import { settled } from "../../workbook/awaited";
 import { addressText } from "../../workbook/reader/reference";
-import type { Desk } from "../desk";
-import { action, h, markScrollable, type Child } from "../elements";
+import { sentenceOf, type Desk } from "../desk";
+import { action, h, markScrollable, replace, type Child } from "../elements";
 import { exampleOf, insertionOf, type Example } from "../model/insertion";
 import { roomRefusal } from "../model/room";
 import { helpLink } from "./call";
@@ -55,8 +56,7 @@ const argumentRow = ([name, arg]: readonly [string, ArgData]): HTMLElement => {
   );
 };
 
-const exampleParts = (desk: Desk, definition: CellFunction): readonly Child[] => {
-  const example = exampleOf(definition, desk.engine.catalogue);
+const exampleParts = (desk: Desk, definition: CellFunction, example: Example | undefined): readonly Child[] => {
   if (example === undefined) return [h("p", { class: "quiet" }, "The help page has an example.")];
   const run = async (): Promise<void> => {
     await desk.attempt(() => insert(desk, definition, example));
@@ -69,15 +69,27 @@ const exampleParts = (desk: Desk, definition: CellFunction): readonly Child[] =>
   return [
     h("h4", {}, "Example"),
     h("pre", { class: "source" }, h("code", {}, example.formula)),
-    h("div", { class: "gives" }, "gives ", resultLine(definition, example.out, example.system)),
+    h("div", { class: "gives" }, "gives ", resultLine(definition, example.outcome, example.system)),
     h("p", { class: "actions" }, button),
   ];
+};
+
+/** The example, at once or once a heavy one was worked out. */
+const exampleBox = (desk: Desk, definition: CellFunction): Child => {
+  const example = settled(() => exampleOf(definition, (raw) => desk.engine.call(definition.id, raw)));
+  if (!(example instanceof Promise)) return exampleParts(desk, definition, example);
+  const box = h("div", { class: "call-body" }, h("p", { class: "quiet" }, "Working the example out…"));
+  example.then(
+    (come) => replace(box, exampleParts(desk, definition, come)),
+    (error: unknown) => replace(box, h("p", { class: "fault" }, `${sentenceOf(error)}.`)),
+  );
+  return box;
 };
 
 const body = (desk: Desk, definition: CellFunction): readonly Child[] => [
   h("pre", { class: "source form" }, h("code", {}, formOf(definition))),
   h("dl", { class: "arguments" }, placedArgs(definition).map(argumentRow)),
-  exampleParts(desk, definition),
+  exampleBox(desk, definition),
   h("p", {}, helpLink(definition.id, definition.id)),
 ];
 

@@ -1,9 +1,10 @@
-/** A call's pictures: their script is loaded when one is first shown. */
-import type { RawValue } from "../../workbook/values";
-import { h, markScrollable } from "../elements";
-import { PICTURED } from "../pictures/known";
-import type { Picture } from "../../../core/pictures";
+/** A call's pictures: the script that draws them is loaded when one is first shown. */
+import type { Picture, PictureChoice, Shown } from "../../../core/pictures";
+import type { Desk } from "../desk";
+import { h, markScrollable, replace } from "../elements";
+import { legendOf } from "../model/legend";
 import type * as Pictures from "../pictures";
+import { pictureActions, type PicturesOf } from "./pictureActions";
 import { valueText } from "./result";
 
 type Drawing = typeof Pictures;
@@ -39,13 +40,9 @@ const table = ({ head, rows, title }: Picture): HTMLElement =>
   );
 
 /** What the lines and bars mean: a sample of each beside its name. */
-function legend({ curves, stacks = [] }: Picture): HTMLElement | undefined {
-  const lines = curves.filter(({ tone }) => tone !== "outline");
-  const entries = [
-    ...lines.map(({ name, tone, dashed }) => ({ name, tone, look: dashed === true ? "dashed" : "line" })),
-    ...stacks.map(({ name, tone }) => ({ name, tone, look: "bar" })),
-  ];
-  if (entries.length < 2) return undefined;
+function legend(picture: Picture): HTMLElement | undefined {
+  const entries = legendOf(picture);
+  if (entries.length === 0) return undefined;
   return h(
     "ul",
     { class: "legend" },
@@ -69,28 +66,70 @@ function canvas(picture: Picture, { drawn }: Drawing): HTMLElement {
   return box;
 }
 
-const figure = (picture: Picture, drawing: Drawing, key: string): HTMLElement =>
+/** Everything of a picture below its title. */
+const parts = (desk: Desk, picture: Picture, drawing: Drawing, of: PicturesOf, key: string): readonly HTMLElement[] => [
+  ...[legend(picture) ?? []].flat(),
+  canvas(picture, drawing),
+  ...pictureActions(desk, picture, drawing, of, key),
   h(
-    "figure",
-    {},
-    h("figcaption", {}, picture.title),
-    legend(picture),
-    canvas(picture, drawing),
-    h(
-      "details",
-      { "data-key": `${key} ${picture.title}` },
-      h("summary", { "data-key": `${key} ${picture.title} summary` }, "Numbers of the picture"),
-      table(picture),
-    ),
-  );
+    "details",
+    { "data-key": `${key} numbers` },
+    h("summary", { "data-key": `${key} numbers summary` }, "Numbers of the picture"),
+    table(picture),
+  ),
+];
 
-/** A place that the call's pictures come into; undefined where the function has none. */
-export function picturesBox(id: string, args: readonly RawValue[], key: string): HTMLElement | undefined {
-  if (!PICTURED.has(id)) return undefined;
+const plainFigure = (desk: Desk, picture: Picture, drawing: Drawing, of: PicturesOf): HTMLElement =>
+  h("figure", {}, h("figcaption", {}, picture.title), parts(desk, picture, drawing, of, `${of.key} ${picture.title}`));
+
+/** The last option that was chosen, by place: a picture that is made anew keeps it. */
+const CHOSEN = new WeakMap<Desk, Map<string, string>>();
+
+/** One picture of several, with a list to choose it from. */
+function choiceFigure(
+  desk: Desk,
+  { label, first, options }: PictureChoice,
+  drawing: Drawing,
+  of: PicturesOf,
+): HTMLElement {
+  const chosen = CHOSEN.get(desk) ?? new Map<string, string>();
+  CHOSEN.set(desk, chosen);
+  const { sheet, row, column } = of.area;
+  const place = `${sheet}!${String(row)},${String(column)} ${of.key} ${label}`;
+  const key = `${of.key} ${label}`;
+  const caption = h("figcaption");
+  const body = h("div", { class: "figure-body" });
+  const select = h(
+    "select",
+    { "data-key": key },
+    options.map(({ name }) => h("option", { value: name }, name)),
+  );
+  const show = (): void => {
+    const picture = options.find(({ name }) => name === select.value)?.picture;
+    if (picture === undefined) return;
+    caption.textContent = picture.title;
+    replace(body, parts(desk, picture, drawing, of, key));
+    markScrollable(body);
+  };
+  select.value = chosen.get(place) ?? options[first]?.name ?? "";
+  select.addEventListener("change", () => {
+    chosen.set(place, select.value);
+    show();
+    desk.readOut(options.find(({ name }) => name === select.value)?.picture.says ?? "");
+  });
+  show();
+  return h("figure", {}, caption, h("label", { class: "choice" }, h("span", {}, label), select), body);
+}
+
+/** A place that pictures come into; undefined where there are none. */
+export function picturesBox(desk: Desk, all: readonly Shown[], of: PicturesOf): HTMLElement | undefined {
+  if (all.length === 0) return undefined;
   const box = h("div", { class: "pictures" });
   const fill = async (): Promise<void> => {
     const drawing = await import(/* webpackChunkName: "pictures" */ "../pictures");
-    box.append(...drawing.picturesOf(id, args).map((picture) => figure(picture, drawing, key)));
+    const figure = (shown: Shown): HTMLElement =>
+      "options" in shown ? choiceFigure(desk, shown, drawing, of) : plainFigure(desk, shown, drawing, of);
+    box.append(...all.map(figure));
     markScrollable(box);
   };
   fill().catch(() => {

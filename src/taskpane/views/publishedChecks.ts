@@ -1,28 +1,16 @@
 /** Runs every published check of every function, the slow ones too, and tells what differs. */
-import type { Catalogue } from "../../../core/kernel/catalogue";
-import { verdictsOf, type Verdict } from "../../../core/kernel/check";
-import { cite } from "../../../core/kernel/reference";
 import type { Desk } from "../desk";
+import { sentenceOf } from "../desk";
 import { action, h, replace, type Child } from "../elements";
 import { counted } from "../model/summary";
+import type { Checked } from "../runs/job";
+import { CANCELLED } from "../runs/runs";
+import { running } from "./running";
 
-/** Lets the page breathe between functions. */
-const pause = (): Promise<void> => new Promise((done) => setTimeout(done, 0));
+const differing = ({ id, what, expected, from }: Checked): Child =>
+  h("li", {}, `${id}${what === "" ? "" : `, ${what}`}: ${from} gives ${String(expected)}.`);
 
-async function verdicts(catalogue: Catalogue, tell: (done: number) => void): Promise<readonly Verdict[]> {
-  const found: Verdict[] = [];
-  for (const [place, definition] of catalogue.entries()) {
-    found.push(...definition.checks.flatMap((check) => verdictsOf(definition, check, catalogue)));
-    tell(place + 1);
-    await pause();
-  }
-  return found;
-}
-
-const differing = ({ id, what, expected, check }: Verdict): Child =>
-  h("li", {}, `${id}${what === "" ? "" : `, ${what}`}: ${cite(check.from)} gives ${String(expected)}.`);
-
-const told = (all: readonly Verdict[]): readonly Child[] => {
+const told = (all: readonly Checked[]): readonly Child[] => {
   const off = all.filter(({ agrees }) => !agrees);
   return [
     h("p", {}, `${String(all.length - off.length)} of ${counted(all.length, "published value")} agree.`),
@@ -30,17 +18,27 @@ const told = (all: readonly Verdict[]): readonly Child[] => {
   ];
 };
 
+const WHAT = "Working the published values";
+
 /** The section with the command and, in a live region, what it found. */
 export const publishedChecks = (desk: Desk): HTMLElement => {
+  const going = h("div", { class: "going" });
   const result = h("div", { role: "status", class: "outcome" });
   const run = async (): Promise<void> => {
-    const { catalogue } = desk.engine;
-    const busy = h("p", { class: "quiet", "aria-live": "off" }, "Working…");
-    replace(result, busy);
-    const all = await verdicts(catalogue, (done) => {
-      busy.textContent = `${String(done)} of ${counted(catalogue.length, "function")}…`;
-    });
-    replace(result, told(all));
+    const ending = new AbortController();
+    const box = running(desk, { what: WHAT, key: "checks", cancel: () => ending.abort() });
+    replace(result);
+    replace(going, box.root);
+    try {
+      const all = await desk.runs.run("check", {}, { signal: ending.signal, tell: box.tell });
+      replace(result, told(all));
+    } catch (error) {
+      const text = error === CANCELLED ? "Cancelled: no value was compared to its end." : `${sentenceOf(error)}.`;
+      replace(result, h("p", { class: error === CANCELLED ? undefined : "fault" }, text));
+    } finally {
+      box.end();
+      replace(going);
+    }
   };
   return h(
     "section",
@@ -52,6 +50,7 @@ export const publishedChecks = (desk: Desk): HTMLElement => {
       "Works every published value again, of slow functions too. In a sheet, NOTE.SELFTEST shows them one by one.",
     ),
     h("p", { class: "actions" }, action("Run the checks", run, { key: "checks" })),
+    going,
     result,
   );
 };

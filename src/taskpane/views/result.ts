@@ -1,8 +1,9 @@
 /** What a call gives, as elements: one value, a list, the first rows of a table, or the full error text. */
 import type { CellFunction } from "../../../core/kernel/cellFunction";
-import { isFault, type Fault } from "../../../core/kernel/fault";
-import { unitText, type CellOut, type Out } from "../../../core/kernel/present";
+import { unitText } from "../../../core/kernel/present";
 import { showNumber, type System } from "../../../core/kernel/quantity";
+import { isFault, type CellValue } from "../../workbook/port";
+import { isMatrix, isOutcomeFault, type CellOutcome } from "../../workbook/values";
 import { h } from "../elements";
 import { counted } from "../model/summary";
 
@@ -28,15 +29,16 @@ export const faultText = (code: string, message: string | undefined): HTMLElemen
 
 const MOST_ROWS = 14;
 
-const cellText = (cell: CellOut): string => (isFault(cell) ? `${cell.code} ${cell.message}` : valueText(cell));
+const cellText = (cell: CellValue): string =>
+  isFault(cell) ? `${cell.error} ${cell.message ?? ""}`.trim() : valueText(cell ?? "");
 
-const cell = (tag: "td" | "th", value: CellOut, scope?: string): HTMLElement =>
+const cell = (tag: "td" | "th", value: CellValue, scope?: string): HTMLElement =>
   h(tag, { scope, class: typeof value === "number" ? "number" : undefined }, cellText(value));
 
 const moreRows = (count: number): HTMLElement | undefined =>
   count <= 0 ? undefined : h("p", { class: "quiet" }, `${counted(count, "more row")} in the sheet.`);
 
-const tableOf = (definition: CellFunction, matrix: readonly (readonly CellOut[])[]): HTMLElement => {
+const tableOf = (definition: CellFunction, matrix: readonly (readonly CellValue[])[]): HTMLElement => {
   const { type, about } = definition.gives;
   const headed = type === "table" || type === "grid";
   const [head = [], ...below] = headed ? matrix : [[], ...matrix];
@@ -73,17 +75,19 @@ const tableOf = (definition: CellFunction, matrix: readonly (readonly CellOut[])
 };
 
 /** The whole result. */
-export function resultOf(definition: CellFunction, out: Out | Fault, system: System): HTMLElement {
-  if (isFault(out)) return faultText(out.code, out.message);
-  if (Array.isArray(out)) return tableOf(definition, out as readonly (readonly CellOut[])[]);
+export function resultOf(definition: CellFunction, outcome: CellOutcome, system: System): HTMLElement {
+  if (isOutcomeFault(outcome)) return faultText(outcome.error, outcome.message);
+  const { value } = outcome;
+  if (isMatrix(value)) return tableOf(definition, value);
+  if (isFault(value)) return faultText(value.error, value.message);
   const unit = definition.gives.type === "quantity" ? unitText(definition.gives, system) : "";
-  return h("p", { class: "result" }, valueWithUnit(out as string | number | boolean, unit));
+  return h("p", { class: "result" }, valueWithUnit(value ?? "", unit));
 }
 
 /** The result in one line, for a card: a table is only counted. */
-export function resultLine(definition: CellFunction, out: Out | Fault, system: System): HTMLElement {
-  if (!Array.isArray(out) || isFault(out)) return resultOf(definition, out, system);
-  const matrix = out as readonly (readonly CellOut[])[];
+export function resultLine(definition: CellFunction, outcome: CellOutcome, system: System): HTMLElement {
+  if (isOutcomeFault(outcome) || !isMatrix(outcome.value)) return resultOf(definition, outcome, system);
+  const { value: matrix } = outcome;
   const size = `${counted(matrix.length, "row")} × ${counted(matrix[0]?.length ?? 0, "column")}`;
   return h("p", { class: "result" }, `a table of ${size}`);
 }

@@ -1,14 +1,10 @@
 /** The working of a call: a numbered tree of steps with equations, numbers put in, values and sources. */
-import type { Step } from "../../../core/kernel/steps";
-import type { System } from "../../../core/kernel/quantity";
 import type { WorkingLine } from "../../../core/kernel/working";
 import type { Desk } from "../desk";
 import { h, markScrollable } from "../elements";
-import { symbolOf, titleOf, workingTree, type WorkingNode } from "../model/tree";
+import { symbolOf, titleOf, type WorkingNode, type WorkingTree } from "../model/tree";
 import { counted } from "../model/summary";
 import { valueWithUnit } from "./result";
-
-const MOST_LINES = 200;
 
 /** The equation as text at once, as rendered MathML when that has come. */
 function formulaBox(desk: Desk, form: string): HTMLElement {
@@ -62,9 +58,8 @@ function stepItem(desk: Desk, node: WorkingNode): HTMLElement {
   );
 }
 
-/** All steps; beyond 200 lines it says how many are left out. */
-export function workingOf(desk: Desk, steps: readonly Step[], system: System): HTMLElement {
-  const { nodes, left } = workingTree(steps, system, MOST_LINES);
+/** All steps that were kept; it says how many are left out. */
+export function workingOf(desk: Desk, { nodes, left }: WorkingTree): HTMLElement {
   if (nodes.length === 0)
     return h("p", { class: "quiet" }, "This function looks its answer up and has no steps to show.");
   return h(

@@ -8,17 +8,19 @@ import { action, h, replace, type Child } from "../elements";
 import { counted } from "../model/summary";
 import { cellButtons } from "./cells";
 import { publishedChecks } from "./publishedChecks";
+import { running } from "./running";
 
 /** Where a command's result stands: a live region, so that it is read out when it comes. */
 const outcome = (): HTMLElement => h("div", { role: "status", class: "outcome" });
 
-/** Runs a command: says what goes on, then what came of it, or why it failed. */
-async function report(into: HTMLElement, busy: string, work: () => Promise<readonly Child[]>): Promise<void> {
-  replace(into, h("p", { class: "quiet" }, busy));
+/** Runs a command and says what came of it, why it failed, or that `signal` ended it. */
+async function report(into: HTMLElement, work: () => Promise<readonly Child[]>, signal?: AbortSignal): Promise<void> {
   try {
     replace(into, await work());
   } catch (error) {
-    replace(into, h("p", { class: "fault" }, `Nothing was changed: ${sentenceOf(error)}.`));
+    const cancelled = signal?.aborted === true;
+    const text = cancelled ? "Cancelled: nothing was changed." : `Nothing was changed: ${sentenceOf(error)}.`;
+    replace(into, h("p", { class: cancelled ? undefined : "fault" }, text));
   }
 }
 
@@ -42,12 +44,29 @@ const NO_USE = "No cell of this workbook uses these functions.";
 
 const handOverSection = (desk: Desk): HTMLElement => {
   const result = outcome();
-  const run = (): Promise<void> =>
-    report(result, "Making the copy…", async () => {
-      const copy = await handOver(desk.workbook, desk.engine);
-      if (copy === undefined) return [h("p", {}, NO_USE)];
-      return handedText(copy, await desk.workbook.handOver(copy));
+  const going = h("div", { class: "going" });
+  const run = async (): Promise<void> => {
+    const ending = new AbortController();
+    const { root, tell, end } = running(desk, {
+      what: "Making the copy",
+      key: "hand over",
+      cancel: () => ending.abort(),
     });
+    const told = (done: number, total: number): void =>
+      tell({ done, total, text: `${String(done)} of ${counted(total, "formula")}` });
+    const work = async (): Promise<readonly Child[]> => {
+      const copy = await handOver(desk.workbook, desk.engine, { signal: ending.signal, tell: told });
+      if (copy === undefined) return [h("p", {}, NO_USE)];
+      // What is being written is written to its end.
+      replace(going, h("p", { class: "quiet" }, "Writing the copy…"));
+      return handedText(copy, await desk.workbook.handOver(copy));
+    };
+    replace(result);
+    replace(going, root);
+    await report(result, work, ending.signal);
+    end();
+    replace(going);
+  };
   const where =
     desk.workbook.host === "excel" ? "New sheets of this workbook hold the copy." : "The copy is saved as a file.";
   return h(
@@ -61,6 +80,7 @@ const handOverSection = (desk: Desk): HTMLElement => {
         `inputs, method, source and cautions beside them. ${where}`,
     ),
     h("p", { class: "actions" }, action("Make a hand-over copy", run, { key: "hand over", primary: true })),
+    going,
     result,
   );
 };
@@ -97,10 +117,10 @@ const mendedText = (desk: Desk, { mended, failing, protectedSheets }: Mending): 
 
 const mendSection = (desk: Desk): HTMLElement => {
   const result = outcome();
-  const run = (): Promise<void> =>
-    report(result, "Looking through the formulas…", async () =>
-      mendedText(desk, await mend(desk.workbook, desk.engine.known)),
-    );
+  const run = async (): Promise<void> => {
+    replace(result, h("p", { class: "quiet" }, "Looking through the formulas…"));
+    await report(result, async () => mendedText(desk, await mend(desk.workbook, desk.engine.known)));
+  };
   return h(
     "section",
     { "aria-labelledby": "mend-title" },

@@ -1,6 +1,7 @@
 /** Reads what our calls in cells were given and checks that the cells still hold what those calls give. */
 import type { Address, CellFault, CellValue, ReferenceText, Workbook } from "../port";
 import { isFault } from "../port";
+import { settled } from "../awaited";
 import type { CallLog } from "../log";
 import { collapse, faultIn, isMatrix, rawOf, sameCell, sameValue, topLeft, valueOf } from "../values";
 import type { CellOutcome, RawValue, Value, ValueMatrix } from "../values";
@@ -30,6 +31,7 @@ export interface CellToRead {
 /** The calculation, and the calls that it made in this session. */
 export interface Engine {
   readonly known: ReadonlySet<string>;
+  /** What a call gives; throws `Awaited` where that comes later. */
   call(id: string, args: readonly RawValue[]): CellOutcome;
   readonly log: CallLog;
 }
@@ -163,14 +165,20 @@ function readCall(site: CallSite, done: Worked | undefined, stale: boolean, doub
   return { id, start, end, whole, args, ...(outcome === undefined ? {} : { outcome }), stale };
 }
 
-/** Reads many cells with few round trips. Cells without a call of ours come back with no calls. */
+/**
+ * Reads many cells with few round trips. Cells without a call of ours come back with no calls.
+ * @param signal ends the work on calls whose results are awaited
+ */
 export async function readCells(
   book: Workbook,
   cells: readonly CellToRead[],
   engine: Engine,
+  signal?: AbortSignal,
 ): Promise<readonly Reading[]> {
   const prepared = cells.map((cell) => prepare(cell, engine.known));
   const resolved = references(book);
   await resolved.bring(prepared.flatMap(wantedBy));
-  return prepared.map((one) => readOne(one, resolved, engine));
+  const readings: Reading[] = [];
+  for (const one of prepared) readings.push(await settled(() => readOne(one, resolved, engine), signal));
+  return readings;
 }

@@ -1,0 +1,28 @@
+/** Explains calls: light ones at once, heavy ones by the runs; the last few heavy ones are kept. */
+import { callKey } from "../../workbook/memo";
+import type { RawValue } from "../../workbook/values";
+import type { PanelEngine } from "../engine";
+import type { Explained } from "../runs/job";
+import type { RunOptions, Runs } from "../runs/runs";
+
+export interface Explainer {
+  /** What is known at once; undefined for a heavy call that must be worked out first. */
+  known(id: string, args: readonly RawValue[]): Explained | undefined;
+  work(id: string, args: readonly RawValue[], options: RunOptions): Promise<Explained>;
+}
+
+/** As many heavy calls as stand beside each other in a sheet that is looked through. */
+const MOST_KEPT = 16;
+
+export function explainer(engine: PanelEngine, runs: Runs): Explainer {
+  const kept = new Map<string, Explained>();
+  return {
+    known: (id, args) => (engine.heavy(id) ? kept.get(callKey(id, args)) : engine.explain(id, args)),
+    async work(id, args, options) {
+      const explained = await runs.run("explain", { id, args }, options);
+      kept.set(callKey(id, args), explained);
+      for (const oldest of kept.keys()) if (kept.size > MOST_KEPT) kept.delete(oldest);
+      return explained;
+    },
+  };
+}

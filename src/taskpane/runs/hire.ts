@@ -1,0 +1,57 @@
+/** A worker and what can go wrong with it: a host may refuse to make one, or make one that never starts. */
+import { EDITION } from "../../../core/kernel/edition";
+import type { Answer, Ask } from "./job";
+
+export type Message = Exclude<Answer, { readonly ready: string }>;
+
+export interface Listener {
+  /** It works. */
+  ready(): void;
+  said(message: Message): void;
+  /** It didn't start: none can be had here. */
+  unfit(): void;
+  /** It ended by itself after it had started. */
+  broken(): void;
+}
+
+export interface Hired {
+  ask(ask: Ask): void;
+  end(): void;
+}
+
+/** A worker that says nothing for so many milliseconds is taken for one that the host doesn't let start. */
+const MOST_START = 15_000;
+
+/** @throws what `start` throws */
+export function hire(start: () => Worker, listener: Listener): Hired {
+  const worker = start();
+  let state: "starting" | "ready" | "ended" = "starting";
+  const end = (): void => {
+    state = "ended";
+    clearTimeout(timer);
+    worker.terminate();
+  };
+  const lost = (): void => {
+    if (state === "ended") return;
+    const tell = state === "ready" ? listener.broken : listener.unfit;
+    end();
+    tell();
+  };
+  const timer = setTimeout(() => {
+    if (state === "starting") lost();
+  }, MOST_START);
+  worker.onmessage = ({ data }: MessageEvent<Answer>) => {
+    if (state === "ended") return;
+    if (!("ready" in data)) return listener.said(data);
+    // A worker of another edition would give other results.
+    if (data.ready !== EDITION) return lost();
+    state = "ready";
+    clearTimeout(timer);
+    listener.ready();
+  };
+  worker.onerror = (event) => {
+    event.preventDefault();
+    lost();
+  };
+  return { ask: (ask) => worker.postMessage(ask), end };
+}

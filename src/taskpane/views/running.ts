@@ -1,0 +1,85 @@
+/** Work that goes on: how far it is, how long it has taken, and a button that ends it. */
+import { sentenceOf, type Desk } from "../desk";
+import { action, h } from "../elements";
+import type { Progress } from "../runs/job";
+import { CANCELLED } from "../runs/runs";
+
+/** Work that takes less, in milliseconds, isn't shown: a flash tells nobody anything. */
+const SHOWN_AFTER = 150;
+const SECOND = 1000;
+
+interface Work {
+  /** "Working out POOL.YEAR" */
+  readonly what: string;
+  readonly key: string;
+  cancel(): void;
+  /** It takes long enough to be seen. */
+  shown?(): void;
+}
+
+export interface Running {
+  readonly root: HTMLElement;
+  tell(progress: Progress): void;
+  /** Must be called when the work is over, however it ended. */
+  end(): void;
+}
+
+/** A box that is hidden until the work takes long. */
+export function running(desk: Desk, { what, key, cancel, shown }: Work): Running {
+  const stage = h("p", { class: "quiet" });
+  const seconds = h("span", { class: "count" });
+  const bar = h("progress", { "aria-label": what });
+  const began = performance.now();
+  const root = h(
+    "div",
+    { class: "progress", hidden: true },
+    h("p", { class: "running" }, h("span", {}, `${what}…`), seconds),
+    bar,
+    stage,
+    h("p", { class: "actions" }, action("Cancel", cancel, { key, name: `Cancel: ${what}` })),
+  );
+  const count = (): void => {
+    seconds.textContent = `${String(Math.round((performance.now() - began) / SECOND))} s`;
+  };
+  const show = (): void => {
+    root.hidden = false;
+    desk.readOut(`${what}…`);
+    shown?.();
+  };
+  const first = setTimeout(show, SHOWN_AFTER);
+  const ticking = setInterval(count, SECOND);
+  return {
+    root,
+    tell({ done, total, text }) {
+      stage.textContent = text;
+      bar.max = total;
+      // A bar that stands at nothing looks broken; one without a value moves.
+      if (done > 0) bar.value = done;
+    },
+    end() {
+      clearTimeout(first);
+      clearInterval(ticking);
+    },
+  };
+}
+
+/** What stands in the place of work that was ended or failed, with a button that begins it again. */
+export function stoppedBox(error: unknown, key: string, again: () => Promise<void> | void): HTMLElement {
+  const cancelled = error === CANCELLED;
+  return h(
+    "div",
+    { class: "progress" },
+    cancelled
+      ? h("p", {}, h("strong", {}, "Cancelled."), " The cell keeps what it holds.")
+      : h("p", { class: "fault" }, h("strong", {}, "Not worked out:"), ` ${sentenceOf(error)}.`),
+    h("p", { class: "actions" }, action("Work it out", again, { key })),
+  );
+}
+
+/** An own way to end work that `outer` ends too. */
+export function endedBy(outer: AbortSignal | undefined): AbortController {
+  const own = new AbortController();
+  if (outer?.aborted === true) own.abort();
+  else outer?.addEventListener("abort", () => own.abort(), { once: true });
+  return own;
+}
