@@ -1,6 +1,7 @@
 /** Caution rules of the pool's year. */
 import { caution } from "../kernel/caution";
 import { us } from "../kernel/quantity";
+import { DOUBLE_WALL } from "../sink/cautions";
 
 const percent = (share: number): string => `${Math.round(100 * share)} %`;
 
@@ -112,4 +113,25 @@ export const morePower = caution({
   when: ({ electricitySaved }) => electricitySaved < 0,
   say: ({ electricitySaved }, show) =>
     `Cooling takes ${show(-electricitySaved, "electric energy")} MORE electricity a year on the pool than outdoors: the exchanger is small, the pool warm beside mild air. Try a larger exchanger UA, more water, a lower limit.`,
+});
+
+export const tankWall = caution({
+  code: "POOL-YEAR-TANK-DOUBLE-WALL",
+  severity: "Danger",
+  source: "doubleWallCodes",
+  about: "Refrigerant beside drinking water in the preheat tank needs a vented double wall.",
+  needs: { preheat: "temperature" },
+  when: () => true,
+  say: () => DOUBLE_WALL,
+});
+
+export const tankUnpriced = caution({
+  code: "POOL-YEAR-HOT-WATER-UNPRICED",
+  severity: "Notice",
+  source: "identity",
+  about: "A preheat tank without a main heater's source: its heat counts nothing in money and carbon.",
+  needs: { hotWaterUnpriced: "yes/no" },
+  when: ({ hotWaterUnpriced }) => hotWaterUnpriced,
+  say: () =>
+    "The tank's heat counts nothing in money saved and carbon saved: the label hot water source is none. Name the main heater's source, and its price.",
 });

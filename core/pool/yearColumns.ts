@@ -37,11 +37,19 @@ export const YEAR_COLUMNS = {
   electricityWithout: electricity("cooling electricity on the outdoor coil alone"),
   electricityWith: electricity("cooling electricity with recovery, pool left to itself"),
   electricityHeld: electricity("cooling electricity with recovery, pool held by back-up heat"),
-  extraPump: electricity("pump beyond its hours, pool left to itself"),
-  extraPumpHeld: electricity("pump beyond its hours, pool held by back-up heat"),
+  extraPump: electricity("pump beyond its hours, and the tank's; pool left to itself"),
+  extraPumpHeld: electricity("pump beyond its hours, and the tank's; pool held by back-up heat"),
   coolingNotMet: heat("cooling load beyond the machine's capacity, with recovery"),
   moneySaved: of("money", "saved by recovery: back-up heat and electricity"),
   carbonSaved: of("carbon dioxide", "saved by recovery"),
+  heatToTank: heat("heat taken by the preheat tank"),
+  timeOnTank: of("time", "time the machine runs on the tank"),
+  tankMean: of("temperature", "mean of the tank; blank without one", { or: "" }),
+  tankLoss: heat("lost by the tank to the air around it"),
+  hotWaterLoad: heat("heat that the hot water drawn takes"),
+  hotWaterRecovered: heat("of that out of the preheat tank"),
+  heatToTankHeld: heat("heat taken by the tank beside the pool that back-up heat holds"),
+  hotWaterRecoveredHeld: heat("hot water's heat out of the tank beside the pool that back-up heat holds"),
 } as const;
 
 export const YEAR_TABLE_COLUMNS = { month: word("month; the last row is the year"), ...YEAR_COLUMNS } as const;

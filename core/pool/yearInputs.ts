@@ -1,5 +1,5 @@
 /** The input block of the pool's year. */
-import { block, choice, quantity, several, sheet, yesNo, type KindByChoice } from "../kernel/argument";
+import { block, choice, quantity, several, sheet, yesNo, type KindByChoice, type ValueOf } from "../kernel/argument";
 import { AIR_TEMPERATURE, ALTITUDE, HEAT_RATE, POOL_WATER, WATER_FLOW } from "../kernel/glossary";
 import { si, us, type KindName } from "../kernel/quantity";
 import { SOURCE_NAMES, sourceNamed } from "../cost/data/heatSources";
@@ -25,10 +25,13 @@ export const OUTDOOR_METHODS = ["Smith-Lof-Jones", "Carrier", "McMillan"] as con
 
 export const BACK_UP_SOURCES = ["none", ...SOURCE_NAMES] as const;
 
-const priceKind: KindByChoice = {
-  choice: "backUpSource",
+const priceBy = (source: string): KindByChoice => ({
+  choice: source,
   kinds: Object.fromEntries(SOURCE_NAMES.map((name): [string, KindName] => [name, sourceNamed(name).price])),
-};
+});
+
+const efficiency = () =>
+  quantity("number", "heat on energy bought; left out: typical of the source", { above: 0, to: 60 }).optionally();
 
 const power = (about: string) => quantity("electric power", about, { from: 0, usual: [0, si("electric power", 20)] });
 
@@ -127,19 +130,52 @@ const RECOVERY = {
 const MONEY = {
   backUpSource: choice("BackUpSource", BACK_UP_SOURCES, "back-up heater that holds the set point").otherwise("none"),
   backUpCapacity: HEAT_RATE.saying("heat of the back-up heater; left out: as much as it takes").optionally(),
-  backUpEfficiency: quantity("number", "heat on energy bought; left out: typical of the source", {
-    above: 0,
-    to: 60,
-  }).optionally(),
-  backUpPrice: quantity(priceKind, "price of what the back-up heater uses, by its selling unit", {
+  backUpEfficiency: efficiency(),
+  backUpPrice: quantity(priceBy("backUpSource"), "price of what the back-up heater uses, by its selling unit", {
     from: 0,
   }).optionally(),
   electricityPrice: quantity("price of electricity", "price of electricity", { from: 0 }).optionally(),
 } as const;
 
-export const YEAR_ENTRIES = { ...POOL, ...PUMP, ...MACHINE, ...RECOVERY, ...MONEY } as const;
+export const SECOND_SINKS = ["none", "preheat tank"] as const;
+export const SINK_ORDERS = ["pool first", "tank first"] as const;
+
+const SECOND_SINK = {
+  secondSink: choice("SecondSink", SECOND_SINKS, "what else takes the machine's heat").otherwise("none"),
+  sinkOrder: choice("SinkOrder", SINK_ORDERS, "which of pool and tank is served first").otherwise("pool first"),
+  hotWaterDraw: quantity("daily draw", "hot water drawn in a day", { above: 0 }).optionally(),
+  hotWater: quantity("temperature", "hot water behind the main heater", { from: degF(60), to: degF(200) }).otherwise(
+    degF(140),
+  ),
+  drawStart: quantity("number", "clock hour at which drawing begins", { from: 0, below: 24 }).otherwise(6),
+  drawHours: quantity("time", "time in which it is drawn, a day", {
+    from: us("time", 1),
+    to: us("time", 24),
+  }).otherwise(us("time", 16)),
+  tankVolume: quantity("daily draw", "water in the preheat tank", { above: 0 }).optionally(),
+  tankUA: CONDUCTANCE.saying("conductance of the tank's exchanger (double wall)").optionally(),
+  tankFlow: WATER_FLOW.saying("water through it; left out: rise of 10 °F at the rating").optionally(),
+  tankLimit: quantity("temperature", "tank temperature at which it takes no more heat", {
+    from: degF(50),
+    to: degF(150),
+  }).otherwise(degF(110)),
+  tankLoss: quantity("heat conductance", "loss of the tank for each degree; left out: by R-12.5", {
+    from: 0,
+  }).optionally(),
+  tankSurroundings: AIR_TEMPERATURE.saying("air around the tank").otherwise(degF(70)),
+  tankPumpPower: power("electric power of the tank's circulating pump").otherwise(0),
+  hotWaterSource: choice("BackUpSource", BACK_UP_SOURCES, "main heater of the hot water").otherwise("none"),
+  hotWaterEfficiency: efficiency(),
+  hotWaterPrice: quantity(priceBy("hotWaterSource"), "price of what the main heater uses, by its selling unit", {
+    from: 0,
+  }).optionally(),
+} as const;
+
+export const YEAR_ENTRIES = { ...POOL, ...PUMP, ...MACHINE, ...RECOVERY, ...MONEY, ...SECOND_SINK } as const;
 
 export const YEAR_INPUTS = block(YEAR_ENTRIES, "block of labels, values and units; NOTE.INPUTS spills the empty one");
+
+export type YearInputs = ValueOf<typeof YEAR_INPUTS>;
 
 export const CLIMATE = sheet(
   "12 rows (months) or 8,760 rows (hours) of weather, below a header row",

@@ -41,6 +41,9 @@ export const scald = caution({
     `Water stored at ${show(hot, "temperature")} scalds (about 5 s at ${show(STORE, "temperature")}, 5 to 10 min at ${show(DELIVER, "temperature")}): deliver at most ${show(DELIVER, "temperature")} through mixing valves near the fixtures. A licensed plumber's work.`,
 });
 
+export const DOUBLE_WALL =
+  "Refrigerant stands at higher pressure than drinking water: plumbing codes ask for a double-wall exchanger with its gap vented to the air, and backflow protection. Single wall is a matter for the pool only.";
+
 export const doubleWall = caution({
   code: "SINK-DOUBLE-WALL",
   severity: "Danger",
@@ -48,8 +51,7 @@ export const doubleWall = caution({
   about: "Refrigerant beside drinking water needs a vented double wall.",
   needs: {},
   when: () => true,
-  say: () =>
-    "Refrigerant stands at higher pressure than drinking water: plumbing codes ask for a double-wall exchanger with its gap vented to the air, and backflow protection. Single wall is a matter for the pool only.",
+  say: () => DOUBLE_WALL,
 });
 
 export const neverSoHot = caution({

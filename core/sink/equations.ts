@@ -22,6 +22,21 @@ export const hotWaterHeat = equation({
   code: (x) => HOT_WATER * x.V * (x.Th - x.Tc),
 });
 
+export const tankSurface = equation({
+  name: "Surface of an upright tank",
+  form: "A = pi * (k + 0.5) * (4 * V / (pi * k)) ^ (2 / 3)",
+  gives: "area",
+  takes: {
+    V: symbol("daily draw", "volume", 0.05, 20),
+    k: symbol("number", "height in diameters", 1, 3),
+  },
+  source: "identity",
+  code: (x) => Math.PI * (x.k + 0.5) * ((4 * x.V) / (Math.PI * x.k)) ** (2 / 3),
+});
+
+/** Least insulation asked of storage tanks, R-12.5, m²·K/W. */
+export const TANK_RESISTANCE = 12.5 * 0.17611;
+
 export const capacityRate = equation({
   name: "Heat carried for each degree",
   form: "C = rho * cp * V",

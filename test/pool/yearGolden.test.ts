@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { DAYS } from "../../core/aircon/models/fullLoadHours";
 import { vapourPressureAt } from "../../core/pool/models/vapourTable";
-import type { PoolRun, PoolYear } from "../../core/pool/models/yearPool";
+import type { PoolRun, PoolYear } from "../../core/pool/models/yearPlan";
 import { repeatingYear } from "../../core/pool/models/yearRepeat";
 import { yearSurface, type Weather, type YearSurface } from "../../core/pool/models/yearSurface";
 import { heldExactly, totalOf, type Held } from "../../core/pool/models/yearTerms";

@@ -11,8 +11,9 @@ import { lossesByParts, type PoolState } from "../../core/pool/models/losses";
 import { surfaceLoss } from "../../core/pool/models/surface";
 import { dewPointOver, vapourPressureAt } from "../../core/pool/models/vapourTable";
 import { imbalance, yearOf, type Year } from "../../core/pool/models/year";
-import { compressorOf, onPoolCurve, type Rating } from "../../core/pool/models/yearMachine";
-import { runPool, type State } from "../../core/pool/models/yearPool";
+import { compressorOf, onWaterCurve, type Rating } from "../../core/pool/models/yearMachine";
+import type { State } from "../../core/pool/models/yearPlan";
+import { runPool } from "../../core/pool/models/yearPool";
 import { repeatingYear } from "../../core/pool/models/yearRepeat";
 import { yearRows } from "../../core/pool/models/yearRows";
 import { capacityOf, type YearInputs } from "../../core/pool/models/yearSetUp";
@@ -33,7 +34,7 @@ const STEADY = {
   pressure: 101_000,
   mains: 288,
 };
-const START: State = { temperature: 300, ice: 0, onPool: false, since: 3600 };
+const START: State = { temperature: 300, ice: 0, onPool: false, since: 3600, tank: 290 };
 
 const defaults = Object.fromEntries(
   Object.entries((YEAR_INPUTS.shape as BlockShape).entries).map(([key, arg]: [string, ArgData]) => [key, arg.fallback]),
@@ -127,8 +128,8 @@ describe("the losses made ready for the hours", () => {
           const made = yearSurface(openPool(surface), { ...steady(weather), hours: 1 });
           const at = terms();
           const beside = terms();
-          termsAt(made, 0, water, at);
-          termsAt(made, 0, water + 1e-3, beside);
+          termsAt(made.hours, made.steady, 0, water, at);
+          termsAt(made.hours, made.steady, 0, water + 1e-3, beside);
           const state = { area: 1, water, air, vapourPressure: vapour, dewPoint, wind, cloud, pressure };
           // McMillan's area term belongs to the pool's own area.
           const open = surfaceLoss(surface, { ...state, area: 100 });
@@ -203,6 +204,8 @@ describe("a year in Miami", () => {
   });
 });
 
+const WORDS = { ua: "exchanger UA", flow: "water flow" };
+
 describe("the machine on the pool", () => {
   const rating: Rating = {
     cooling: 26_400,
@@ -233,7 +236,7 @@ describe("the machine on the pool", () => {
     (name, ua, flow) => {
       const own = { ...rating, refrigerant: name };
       const compressor = compressorOf(own);
-      const curve = onPoolCurve(compressor, { ua, waterFlow: flow, leastCondensing: 299.8 }, own, 305);
+      const curve = onWaterCurve(compressor, { ua, waterFlow: flow, leastCondensing: 299.8 }, own, 305, WORDS);
       const least = curve.water[0] ?? 0;
       for (let water = Math.max(279, least + 0.3); water < 305; water += 1.7) {
         const exact = balanceOf(compressor, { ua, waterFlow: flow }, { enteringWater: water, wetBulb: own.wetBulb });
@@ -245,7 +248,8 @@ describe("the machine on the pool", () => {
   );
 
   test("holds what it does at the least condensing temperature in colder water", () => {
-    const curve = onPoolCurve(compressorOf(rating), { ua: 5000, waterFlow: 0.002, leastCondensing: 303 }, rating, 305);
+    const exchanger = { ua: 5000, waterFlow: 0.002, leastCondensing: 303 };
+    const curve = onWaterCurve(compressorOf(rating), exchanger, rating, 305, WORDS);
     const first = curve.water[0] ?? 0;
     expect(curve.condensing[0]).toBe(303);
     expect(curve.power(first - 10)).toBe(curve.power(first));

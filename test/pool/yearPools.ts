@@ -1,5 +1,5 @@
 /** Pools and weather that the tests of the year share. */
-import type { PoolRun } from "../../core/pool/models/yearPool";
+import type { PoolRun } from "../../core/pool/models/yearPlan";
 import type { Surface } from "../../core/pool/models/surface";
 import type { Weather, YearPool, YearSurface } from "../../core/pool/models/yearSurface";
 

@@ -7,6 +7,11 @@ export const sink = references({
     full: "Lawrence Berkeley National Laboratory, Home Energy Saver engineering documentation: water heating; hot water 8.2938 lb/gal and 1.000743 BTU/(lb·°F), 64 gal a day.",
     seen: "opened",
   },
+  storageTanks: {
+    short: "ASHRAE 90.1; US Energy Policy Act of 1992",
+    full: "ANSI/ASHRAE/IES 90.1 and US Energy Policy Act of 1992, section 342(a)(5)(G): hot-water storage tanks over 140 gal are insulated to R-12.5 h·ft²·°F/BTU, as quoted by an insulation maker.",
+    seen: "copied",
+  },
   cdcLegionella: {
     short: "US CDC, Legionella control toolkit",
     full: "US Centers for Disease Control and Prevention: Toolkit for Controlling Legionella, potable water systems: grows best between 77 and 113 °F; circulating hot water above 120 °F, mixing valves near the fixtures.",

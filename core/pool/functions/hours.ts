@@ -55,6 +55,8 @@ export const hours = cellFunction({
     backUpWith: of("heat rate", "back-up heat with recovery"),
     electricityWithout: of("electric power", "cooling electricity without recovery"),
     electricityWith: of("electric power", "cooling electricity with recovery"),
+    heatToTank: of("heat rate", "heat taken by the preheat tank"),
+    tank: of("temperature", "water in the tank; blank without one", { or: "" }),
   }),
   facts: { lossEstimated: "yes/no", monthlyRows: "yes/no", frozenTime: "time" },
   cautions: [

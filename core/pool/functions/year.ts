@@ -17,13 +17,18 @@ import {
   morePower,
   noRecovery,
   notMet,
+  tankUnpriced,
+  tankWall,
 } from "../yearCautions";
+import { legionella, lukewarmStore, neverSoHot, scald } from "../../sink/cautions";
 import { YEAR_TABLE_COLUMNS } from "../yearColumns";
 import { CLIMATE, YEAR_INPUTS } from "../yearInputs";
 
 /** 100 m² in Miami, 1.5 m deep, held at 27 °C; shelter 0.3. */
 const HELD = { poolArea: 100, waterDepth: 1.5, setPoint: 27, latitude: 25.82, altitude: 11, shelter: 0.3 } as const;
 const MACHINE = { ratedCooling: 26.4, ratedPower: 8.1, outdoorFan: 0.6, exchangerUA: 2500 } as const;
+
+const TANK = { ...MACHINE, secondSink: "preheat tank", hotWaterDraw: 1500, tankVolume: 1500, tankUA: 3000 } as const;
 
 const at = (inputs: Readonly<Record<string, string | number>>) =>
   ({ inputs: { ...HELD, ...inputs }, climate: MIAMI_MONTHS, units: "SI" }) as const;
@@ -47,6 +52,7 @@ export const year = cellFunction({
     "Losses are those of POOL.LOSSES, hour by hour; a cover lies about midnight. Negative evaporation (dew) warms the water. Outdoor relations of evaporation only.",
     "Load: straight from none at balance outdoor to design load at design outdoor and on, plus the sun let in; what is beyond the machine is told. Part load costs the cycling loss. Outdoors the machine follows AIRCON.ATOUTDOOR from 65 to 115 °F (the ends hold beyond); on the pool it settles as in EXCHANGER.BALANCE at the pool's temperature, its outdoor fan off.",
     "The pool takes heat below its limit less the dead band until it reaches the limit, while the pump runs or may be called. Pump electricity counts beyond its hours only; its heat warms both pools.",
+    "A second sink: a mixed preheat tank takes the machine's whole heat, by its own exchanger, while the pool doesn't want it (pool first) or before the pool (tank first), up to its limit; the valve to it counts as a share of the hour. Its water is drawn evenly through the draw hours and warmed on by the main heater; its loss is by R-12.5 around an upright tank twice as high as wide where it isn't told. A desuperheater beside the outdoor coil is not reckoned here.",
     "Money and carbon: with a back-up source the back-up heat saved and the change of electricity of the pair that it holds; without, the electricity of the pool left to itself. Heat taken is never priced: what the pool doesn't need is worth nothing.",
     "back up by month is the month's loss less sun and pump at the set point; hour by hour it can be up to twice as much. Below freezing a temperature reads frozen; ice and snow are not reckoned.",
     "Beside the US DOE's heat pump cost table (1,000 ft²; COP 5.0 and 0.085 $/kWh from memory), all that it doesn't tell at the defaults, a bare pool's season costs 1.25 times as much in Miami, 1.0 to 1.1 in Dallas, 1.2 to 1.35 in Atlanta and 1.6 to 1.7 in Phoenix; by the month's balance 1.15, 0.8 to 0.95, 1.1 to 1.15 and 1.45. Phoenix's air is dry: evaporation is over 80 % of the loss there, 3 in of water a week, where the table's guidance says 70 % and 1 to 1½ in. A wind share of 0.2 for 0.3, 90 % of the sun absorbed for 80, half of the sky hidden, or McMillan's relation each bring all four cities within 1.5.",
@@ -68,6 +74,7 @@ export const year = cellFunction({
     "doePoolCosts",
     "et22swe0052",
     "woolley2011",
+    "storageTanks",
   ],
   cautions: [
     { rule: atLimit, fires: at({ ...MACHINE, highLimit: 29 }) },
@@ -89,6 +96,12 @@ export const year = cellFunction({
       rule: spaLimit,
       fires: at({ ...MACHINE, poolArea: 15, ratedCooling: 100, ratedPower: 30, exchangerUA: 12000, highLimit: 43 }),
     },
+    { rule: tankWall, fires: at(TANK) },
+    { rule: legionella, fires: at(TANK) },
+    { rule: scald, fires: at(TANK) },
+    { rule: lukewarmStore, fires: at({ ...TANK, hotWater: 55 }) },
+    { rule: neverSoHot, fires: at({ ...TANK, tankLimit: 48 }) },
+    { rule: tankUnpriced, fires: at(TANK) },
   ],
   checks: [
     {
@@ -106,6 +119,16 @@ export const year = cellFunction({
       remark: "1,558.3 kWh/m² by another program from the 8,760 hours with the same relations",
     },
     { at: at({}), gives: { row: "Year", column: "heatTaken", is: 0 }, within: 0, from: "identity" },
+    {
+      at: {
+        ...at({ ...TANK, hotWaterDraw: 242.2666, mainsTemperature: 14.4444, hotWater: 57.2222, tankLimit: 43 }),
+        climate: MIAMI_MONTHS.map((line) => line.slice(0, 5)),
+      },
+      gives: { row: "Year", column: "hotWaterLoad", is: 4375.3 },
+      within: "0.2 %",
+      from: "lblHotWater",
+      remark: "64 gal a day warmed by 77 °F, 365 days",
+    },
   ],
   work({ inputs, climate }, { trace, note, system }) {
     const admitted = admitClimate(climate, system);

@@ -4,7 +4,7 @@
  */
 import { silent, type Trace } from "../../kernel/steps";
 import type { Climate } from "../climate";
-import type { PoolRun, PoolYear } from "./yearPool";
+import type { PoolRun, PoolYear } from "./yearPlan";
 import { repeatingYear } from "./yearRepeat";
 import { yearSurface, type Weather, type YearSurface } from "./yearSurface";
 import { heldExactly, totalOf, type Held } from "./yearTerms";
@@ -13,13 +13,14 @@ import {
   capacityOf,
   checkYearInputs,
   machineThroughYear,
-  onPoolOf,
   pumpOf,
+  sidesOf,
   siteOf,
   yearPoolOf,
   type YearInputs,
 } from "./yearSetUp";
 import type { Machine } from "./yearMachine";
+import { tankOf } from "./yearTankSetUp";
 import { weatherOf } from "./yearWeather";
 
 export interface Pair {
@@ -56,12 +57,23 @@ const beginFrom = (inputs: YearInputs, weather: Weather): Begin => {
   return [air, air, inputs.setPoint, inputs.setPoint];
 };
 
-type Recovery = PoolRun["recovery"];
-type RunOf = (recovery: Recovery) => PoolRun;
+/** What takes the machine's heat besides the air. */
+type Sinks = Pick<PoolRun, "recovery" | "tank">;
+const NO_SINKS: Sinks = { recovery: undefined, tank: undefined };
 
-const pairOf = (runOf: RunOf, recovery: Recovery, begin: readonly [number, number]): Pair => {
-  const without = repeatingYear(runOf(undefined), begin[0]);
-  return { without, with: recovery ? repeatingYear(runOf(recovery), begin[1]) : without };
+/** A pool's run without and with recovery, and where each begins, K. */
+interface Runs {
+  readonly without: PoolRun;
+  readonly with: PoolRun;
+  readonly begin: readonly [number, number];
+}
+
+const pairOf = ({ without, with: recovering, begin }: Runs): Pair => {
+  // The run that uses most comes first: compiled for it, the hour loop needs no second compilation.
+  const recovers = recovering.recovery !== undefined || recovering.tank !== undefined;
+  const found = recovers ? repeatingYear(recovering, begin[1]) : undefined;
+  const alone = repeatingYear(without, begin[0]);
+  return { without: alone, with: found ?? alone };
 };
 
 /** The hours at the pool's place. */
@@ -75,26 +87,30 @@ export const yearOf = (inputs: YearInputs, climate: Climate, begin?: Begin, trac
 export const yearIn = (inputs: YearInputs, weather: Weather, begin?: Begin, trace: Trace = silent): Year => {
   checkYearInputs(inputs);
   const surface = yearSurface(yearPoolOf(inputs, weather), weather);
-  const onPool = onPoolOf(inputs);
-  const machine = machineThroughYear(inputs, weather, onPool);
+  const sides = sidesOf(inputs);
+  const machine = machineThroughYear(inputs, weather, sides);
   const [capacity, pump] = [capacityOf(inputs), pumpOf(inputs)];
   // One literal for all four runs: objects of one shape keep the compiled hour loop valid.
-  const run = (recovery: Recovery, backUp: PoolRun["backUp"]): PoolRun => ({
+  const run = (sinks: Sinks, backUp: PoolRun["backUp"]): PoolRun => ({
     surface,
     area: inputs.poolArea,
     capacity,
     pump,
     machine,
-    recovery,
+    recovery: sinks.recovery,
+    tank: sinks.tank,
     backUp,
     freezing: FREEZING,
   });
   const { highLimit: limit, deadBand: band, leastTime, pumpOnCall: onCall } = inputs;
-  const recovery = onPool && { limit, band, leastTime, onCall };
-  const [a, b, c, d] = begin ?? beginFrom(inputs, weather);
-  const free = pairOf((each) => run(each, undefined), recovery, [a, b]);
+  const recovery = sides.onPool && { limit, band, leastTime, onCall };
+  const recovering: Sinks = { recovery, tank: tankOf(inputs) };
   const backUp = backUpOf(inputs);
-  const held = pairOf((each) => run(each, backUp), recovery, [c, d]);
+  const [a, b, c, d] = begin ?? beginFrom(inputs, weather);
+  const heldRuns: Runs = { without: run(NO_SINKS, backUp), with: run(recovering, backUp), begin: [c, d] };
+  const freeRuns: Runs = { without: run(NO_SINKS, undefined), with: run(recovering, undefined), begin: [a, b] };
+  const held = pairOf(heldRuns);
+  const free = pairOf(freeRuns);
   const year = { inputs, weather, surface, machine, free, held, balance: heldExactly(surface, inputs.setPoint) };
   if (trace.on) tell(year, trace);
   return year;
@@ -120,6 +136,11 @@ const tell = ({ inputs, weather, surface, machine, free, held }: Year, trace: Tr
       series("Cooling load", "hours", "heat rate", machine.load);
       series("Heat to the pool", "hours", "heat rate", free.with.taken);
       series("Heat outdoors", "hours", "heat rate", free.with.outdoors);
+    });
+  if (machine?.onTank)
+    trace.within("Preheat tank", () => {
+      series("Heat to the tank", "hours", "heat rate", free.with.toTank);
+      series("Water in the tank", "hours", "temperature", free.with.tank);
     });
   trace.remark(
     `Each hour is one step, solved exactly for losses that are a straight line about the hour's first temperature; ${free.with.subSteps + held.with.subSteps} further steps where that or the valve asked for them. ${inputs.evaporationMethod} for evaporation.`,

@@ -31,6 +31,9 @@ export const YEAR_FACTS = {
   notMetShare: "fraction",
   pumpBeyond: "electric energy",
   electricitySaved: "electric energy",
+  preheat: "temperature",
+  hot: "temperature",
+  hotWaterUnpriced: "yes/no",
 } as const;
 
 /** Facts about recovery; none where there is no exchanger. */
@@ -39,19 +42,26 @@ const recoveryFacts = ({ inputs, free, held }: Year) => {
   const saved = need - totalOf(held.with.sums.backUp);
   const { sums } = free.with;
   return {
-    sentOutdoors: 1 - (inputs.poolArea * totalOf(sums.taken)) / Math.max(1, totalOf(sums.rejected)),
+    sentOutdoors:
+      1 - (inputs.poolArea * totalOf(sums.taken) + totalOf(sums.toTank)) / Math.max(1, totalOf(sums.rejected)),
     timeAtLimit: totalOf(sums.outdoorTime),
     limit: inputs.highLimit,
     usefulOfTaken: saved / Math.max(1, totalOf(held.with.sums.taken)),
     pumpBeyond: totalOf(sums.extraPump),
     electricitySaved: totalOf(free.without.sums.electricity) - totalOf(sums.electricity),
-    ...(need > 0 ? { usefulOfNeed: saved / need } : {}),
+    ...(need > 0 && inputs.exchangerUA !== undefined ? { usefulOfNeed: saved / need } : {}),
   };
 };
 
+/** Facts of the preheat tank; none where there is none. */
+const tankFacts = ({ inputs, machine }: Year) =>
+  machine?.onTank
+    ? { preheat: inputs.tankLimit, hot: inputs.hotWater, hotWaterUnpriced: inputs.hotWaterSource === "none" }
+    : {};
+
 export const yearFacts = (year: Year, monthlyRows: boolean) => {
   const { inputs, machine, free, held } = year;
-  const recovers = machine?.onPool !== undefined;
+  const recovers = machine !== undefined && (machine.onPool ?? machine.onTank) !== undefined;
   const load = machine ? 3600 * totalOf(machine.load) : 0;
   return {
     poolTemperature: Math.max(...free.with.highest),
@@ -65,5 +75,6 @@ export const yearFacts = (year: Year, monthlyRows: boolean) => {
     beyondCurveTime: beyondCurve(year),
     notMetShare: load > 0 ? totalOf(free.with.sums.unmet) / load : 0,
     ...(recovers ? recoveryFacts(year) : {}),
+    ...tankFacts(year),
   };
 };

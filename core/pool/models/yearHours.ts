@@ -1,4 +1,5 @@
 /** A month's typical day: means of its days by the clock's hour. */
+import { NO_VALUE } from "../../kernel/result";
 import { DAYS } from "../../aircon/models/fullLoadHours";
 import type { Year } from "./year";
 import { FIRST_DAY } from "./yearSun";
@@ -19,6 +20,9 @@ export interface TypicalHour {
   readonly backUpWith: number;
   readonly electricityWithout: number;
   readonly electricityWith: number;
+  readonly heatToTank: number;
+  /** K; none without a tank. */
+  readonly tank: number | typeof NO_VALUE;
 }
 
 /** @param month 0 to 11 */
@@ -43,5 +47,7 @@ export const typicalDay = ({ weather, machine, free, held }: Year, month: number
     backUpWith: meanAt(held.with.backUp, hour),
     electricityWithout: meanAt(free.without.electricity, hour),
     electricityWith: meanAt(free.with.electricity, hour),
+    heatToTank: meanAt(free.with.toTank, hour),
+    tank: machine?.onTank ? meanAt(free.with.tank, hour) : NO_VALUE,
   }));
 };

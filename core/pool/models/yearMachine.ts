@@ -13,25 +13,33 @@ import { told } from "../../numeric/told";
 import { refrigerant } from "../../refrigerant/models/refrigerant";
 import type { Weather } from "./yearSurface";
 
-export interface OnPool {
-  /** Net cooling and power of the machine without its outdoor fan, W, by the pool's temperature, K. */
+/** The machine on water that takes all its heat. */
+export interface OnWater {
+  /** Net cooling and power of the machine without its outdoor fan, W, by the water's temperature, K. */
   readonly cooling: (water: number) => number;
   readonly power: (water: number) => number;
-  /** The balances it is made of: pool temperature and condensing temperature, K; net cooling and power, W. */
+  /** The same as numbers for `readCurve`. */
+  readonly table: Float64Array;
+  /** The balances it is made of: water's temperature and condensing temperature, K. */
   readonly water: readonly number[];
   readonly condensing: readonly number[];
 }
 
+/** Places in the machine's record of an hour, W: load; net cooling and power on the outdoor coil. */
+export const MACHINE_RECORD = { load: 0, cooling: 1, power: 2 } as const;
+export const MACHINE_WIDTH = 3;
+
 export interface Machine {
-  /** By hour, W. */
+  /** Cooling load by hour, W. */
   readonly load: Float64Array;
-  readonly outdoorCooling: Float64Array;
-  readonly outdoorPower: Float64Array;
+  /** The record of all hours. */
+  readonly hours: Float64Array;
   /** W */
   readonly outdoorFan: number;
   /** Loss of starting and stopping: 1 − this × (1 − part load) of the full-load efficiency. */
   readonly cyclingLoss: number;
-  readonly onPool: OnPool | undefined;
+  readonly onPool: OnWater | undefined;
+  readonly onTank: OnWater | undefined;
 }
 
 /** The machine at its rating: net cooling and power of all of it with its fans, W; dew temperatures, K. */
@@ -75,33 +83,66 @@ export const compressorOf = (rating: Rating): Compressor => {
   return machineOf({ ...given, efficiency });
 };
 
-/** An exchanger on the pool's water: W/K and m³/s; condensing is held at `leastCondensing` (K) or above. */
-export interface PoolExchanger {
+/** An exchanger on water: W/K and m³/s; condensing is held at `leastCondensing` (K) or above. */
+export interface WaterExchanger {
   readonly ua: number;
   readonly waterFlow: number;
   readonly leastCondensing: number;
 }
 
-// Bound here once: read from another module it would be asked for many thousand times a year.
-const readCubic = cubicAt;
-
-/** Balances on the pool side, evenly spread over condensing temperature. */
+/** Balances on the water, evenly spread over condensing temperature. */
 const BALANCES = 13;
 
-/** Span of pool temperatures that the curve must cover, K. */
-const COLDEST_POOL = 273.15;
+/** Span of water temperatures that the curve must cover, K. */
+const COLDEST_WATER = 273.15;
+
+/** First temperature and intervals per kelvin; then cooling and power by turns. */
+const TABLE_HEAD = 2;
+/** K: straight lines between are within 1e-6 of the curve. */
+const TABLE_STEP = 0.05;
+
+const tableOf = (cooling: MonotoneCubic, power: MonotoneCubic, low: number, high: number): Float64Array => {
+  const intervals = Math.max(1, Math.ceil((high - low) / TABLE_STEP));
+  const step = (high - low) / intervals;
+  const table = new Float64Array(TABLE_HEAD + 2 * (intervals + 1));
+  table[0] = low;
+  table[1] = 1 / step;
+  for (let i = 0; i <= intervals; i++) {
+    table[TABLE_HEAD + 2 * i] = cubicAt(cooling, low + i * step);
+    table[TABLE_HEAD + 2 * i + 1] = cubicAt(power, low + i * step);
+  }
+  return table;
+};
+
+/** Cooling (`of` 0) or power (1), W, at a water temperature, K; beyond the table its ends hold. */
+export const readCurve = (table: Float64Array, of: 0 | 1, water: number): number => {
+  const last = (table.length - TABLE_HEAD) / 2 - 2;
+  const x = (water - (table[0] ?? 0)) * (table[1] ?? 0);
+  const held = x > 0 ? x : 0;
+  const i = held < last ? Math.floor(held) : last;
+  const t = held - i < 1 ? held - i : 1;
+  const at = TABLE_HEAD + 2 * i + of;
+  return (1 - t) * (table[at] ?? 0) + t * (table[at + 2] ?? 0);
+};
+
+/** The labels of an exchanger, for messages. */
+export interface ExchangerWords {
+  readonly ua: string;
+  readonly flow: string;
+}
 
 /**
  * Each balance is found by its condensing temperature: the heat rejected there needs the water so much colder. Below the
  * water at which condensing would fall under its least, the flow is cut so that it holds.
  */
-export const onPoolCurve = (
+export const onWaterCurve = (
   compressor: Compressor,
-  exchanger: PoolExchanger,
+  exchanger: WaterExchanger,
   rating: Rating,
   warmest: number,
+  named: ExchangerWords,
   balances = BALANCES,
-): OnPool => {
+): OnWater => {
   const C = waterRate(exchanger.waterFlow, 300);
   const taken = pull.code({ C, UA: exchanger.ua });
   let guess = rating.evaporating;
@@ -115,7 +156,7 @@ export const onPoolCurve = (
   const last = warmest + 1.05 * rise + 1;
   if (last > compressor.rating.fluid.warmestSaturated - 1)
     throw outside(
-      `inputs: with water of ${told("temperature", warmest)} condensing would reach ${told("temperature", last)}, beyond ${rating.refrigerant}: exchanger UA or water flow is too small`,
+      `inputs: with water of ${told("temperature", warmest)} condensing would reach ${told("temperature", last)}, beyond ${rating.refrigerant}: ${named.ua} or ${named.flow} is too small`,
     );
   const span = Math.max(2, last - first.condensing);
   const found = [
@@ -126,11 +167,11 @@ export const onPoolCurve = (
   const curve = (of: (running: (typeof found)[number]) => number): MonotoneCubic => monotoneCubic(water, found.map(of));
   const cooling = curve((running) => running.cooling - rating.indoorFan);
   const power = curve((running) => running.power + rating.indoorFan);
-  const [low, high] = [water[0] ?? COLDEST_POOL, water.at(-1) ?? warmest];
-  const within = (T: number): number => (T < low ? low : T > high ? high : T);
+  const table = tableOf(cooling, power, water[0] ?? COLDEST_WATER, water.at(-1) ?? warmest);
   return {
-    cooling: (T) => readCubic(cooling, within(T)),
-    power: (T) => readCubic(power, within(T)),
+    cooling: (T) => readCurve(table, 0, T),
+    power: (T) => readCurve(table, 1, T),
+    table,
     water,
     condensing: found.map((each) => each.condensing),
   };
@@ -170,27 +211,36 @@ const outdoorTable = (rating: Rating): Table => {
 export const coolingAtDesign = (rating: Rating, designOutdoor: number): number =>
   atOutdoor(rating, Math.min(CURVE_TO, Math.max(CURVE_FROM, designOutdoor)), rating.wetBulb).cooling;
 
+/** What the machine gives its heat to besides the outdoor coil. */
+export interface Sides {
+  readonly onPool: OnWater | undefined;
+  readonly onTank: OnWater | undefined;
+}
+
 export const yearMachine = (
   rating: Rating,
   load: Load,
   cyclingLoss: number,
   weather: Weather,
-  onPool: OnPool | undefined,
+  { onPool, onTank }: Sides,
 ): Machine => {
   const table = outdoorTable(rating);
   const slope = load.design / (load.designOutdoor - load.balance);
-  const array = (): Float64Array => new Float64Array(weather.hours);
-  const hours = { load: array(), outdoorCooling: array(), outdoorPower: array() };
+  const loads = new Float64Array(weather.hours);
+  const hours = new Float64Array(MACHINE_WIDTH * weather.hours);
   for (let i = 0; i < weather.hours; i++) {
     const T = weather.air[i] ?? 0;
-    hours.load[i] = Math.max(0, slope * (T - load.balance) + load.aperture * (weather.sun[i] ?? 0));
+    const wanted = Math.max(0, slope * (T - load.balance) + load.aperture * (weather.sun[i] ?? 0));
     const x = (Math.min(CURVE_TO, Math.max(CURVE_FROM, T)) - CURVE_FROM) / CURVE_STEP;
     const at = Math.min(table.cooling.length - 2, Math.floor(x));
     const t = x - at;
-    hours.outdoorCooling[i] = (1 - t) * (table.cooling[at] ?? 0) + t * (table.cooling[at + 1] ?? 0);
-    hours.outdoorPower[i] = (1 - t) * (table.power[at] ?? 0) + t * (table.power[at + 1] ?? 0);
+    const record = i * MACHINE_WIDTH;
+    loads[i] = wanted;
+    hours[record + MACHINE_RECORD.load] = wanted;
+    hours[record + MACHINE_RECORD.cooling] = (1 - t) * (table.cooling[at] ?? 0) + t * (table.cooling[at + 1] ?? 0);
+    hours[record + MACHINE_RECORD.power] = (1 - t) * (table.power[at] ?? 0) + t * (table.power[at + 1] ?? 0);
   }
-  return { ...hours, outdoorFan: rating.outdoorFan, cyclingLoss, onPool };
+  return { load: loads, hours, outdoorFan: rating.outdoorFan, cyclingLoss, onPool, onTank };
 };
 
 export { RATED_OUTDOOR };

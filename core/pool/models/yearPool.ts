@@ -3,73 +3,13 @@
  * solved exactly (exponential integration): never unstable, and the heat balance closes to rounding. Sub-steps only where
  * the bend of the losses or a valve that is about to turn would be missed.
  */
-import type { Machine } from "./yearMachine";
-import { LOSSES, MONTH_OF, emptySums, sumOf, terms, termsAt, type Sums } from "./yearTerms";
-import type { YearSurface } from "./yearSurface";
-
-/** How the machine's heat is let into the pool. */
-export interface Recovery {
-  /** The pool gets no more heat above this, K, and again this far below, K. */
-  readonly limit: number;
-  readonly band: number;
-  /** Least time between two turns of the valve, s. */
-  readonly leastTime: number;
-  /** Whether the machine may start the pump outside its hours. */
-  readonly onCall: boolean;
-}
-
-export interface Pump {
-  /** Part of each hour of the day in which the pump runs by its schedule. */
-  readonly schedule: Float64Array;
-  /** W, and what of it warms the water, W. */
-  readonly power: number;
-  readonly heat: number;
-}
-
-export interface PoolRun {
-  readonly surface: YearSurface;
-  /** m²; J/(m²·K) */
-  readonly area: number;
-  readonly capacity: number;
-  readonly pump: Pump;
-  readonly machine: Machine | undefined;
-  readonly recovery: Recovery | undefined;
-  /** Back-up heat that keeps the pool from falling below `set` (K), at most `most` (W/m²), by month. */
-  readonly backUp: { readonly set: number; readonly most: number; readonly months: readonly boolean[] } | undefined;
-  /** Heat from elsewhere, W/m² by hour. */
-  readonly extra?: Float64Array;
-  /** At 273.15 K ice forms; lower, the water is let go on cooling, for comparison with reckonings that know no ice. */
-  readonly freezing: number;
-  /** Steps in an hour, 1 if not told. */
-  readonly steps?: number;
-}
-
-export interface PoolYear {
-  readonly sums: Sums;
-  /** By hour: mean temperature, K; heats and electricity, W. */
-  readonly temperature: Float64Array;
-  readonly taken: Float64Array;
-  readonly outdoors: Float64Array;
-  readonly backUp: Float64Array;
-  readonly electricity: Float64Array;
-  /** K by month, at the ends of steps. */
-  readonly lowest: Float64Array;
-  readonly highest: Float64Array;
-  readonly start: State;
-  readonly end: State;
-  /** Steps beyond one an hour. */
-  readonly subSteps: number;
-}
-
-/** What a pool carries from hour to hour. */
-export interface State {
-  readonly temperature: number;
-  /** Heat to melt what has frozen, J/m². */
-  readonly ice: number;
-  readonly onPool: boolean;
-  /** Since the valve turned, s. */
-  readonly since: number;
-}
+import { drive } from "./yearDrive";
+import { meanPart } from "./yearExponential";
+import { MACHINE_WIDTH } from "./yearMachine";
+import { FIXED, GOING, planOf, type Plan, type PoolRun, type PoolYear, type State } from "./yearPlan";
+import { HOUR_RECORD, RECORD_WIDTH } from "./yearSurface";
+import { tankStep } from "./yearTank";
+import { LOSSES, MONTH_OF, PLACE_OF, emptySums, sumOf, termsAt } from "./yearTerms";
 
 const HOUR = 3600;
 const MOST_STEPS = 12;
@@ -83,164 +23,117 @@ const COUNT = LOSSES;
 const monthOf = MONTH_OF;
 const writeTerms = termsAt;
 const summed = sumOf;
-
-/** What goes on from step to step, and one step's answers: places in a record of numbers, so that nothing is allocated. */
-const T = 0;
-const ICE = 1;
-const ON_POOL = 2;
-const SINCE = 3;
-const SLOPE = 4;
-const HEAT = 5;
-const TAKEN = 6;
-const REJECTED = 7;
-const SHARE = 8;
-const ELECTRICITY = 9;
-const UNMET = 10;
-const EXTRA = 11;
-/** Whether the step's machine runs on the pool. */
-const DRIVES = 12;
-const MACHINE_END = 13;
-/** Length of a step, s; back-up heat, W/m²; mean of a step above its start, K; integral of temperature over the hour, K·s. */
-const DT = 13;
-const BACK_UP = 14;
-const ABOVE = 15;
-const WARMTH = 16;
-const PLACES = 17;
-
-type Going = Float64Array;
+const partOf = meanPart;
+const driven = drive;
+const stepTank = tankStep;
+const width = RECORD_WIDTH;
+const machineWidth = MACHINE_WIDTH;
+const SUN = HOUR_RECORD.sun;
+const { T, ICE, SINCE, SLOPE, HEAT, TAKEN, REJECTED, TO_TANK, UNMET, SHARE, TANK_SHARE, ELECTRICITY, EXTRA } = GOING;
+const { DRIVES, DT, BACK_UP, ABOVE, WARMTH, DRAWN, TANK_LOST, TANK_MEAN } = GOING;
+const { AREA, CAPACITY, FREEZING, STEPS, PUMP_POWER, PUMP_HEAT, MACHINE, RECOVERS, LIMIT, BAND } = FIXED;
+const { BACK_UP_SET, BACK_UP_MOST, TANK, TANK_PUMP, EXTRA: GIVEN } = FIXED;
+const SUM = PLACE_OF;
 
 const at = (of: Float64Array, place: number): number => of[place] ?? 0;
-
-/** The share of the hour that the machine runs for a load, with the loss of starting and stopping. */
-const runShare = (machine: Machine, load: number, cooling: number): number => {
-  if (load >= cooling) return 1;
-  const part = load / cooling;
-  return part / (1 - machine.cyclingLoss * (1 - part));
-};
-
-/** Turns the valve where it must and may; whether the machine is on the pool. */
-const turn = (recovery: Recovery, schedule: number, going: Going): boolean => {
-  const on = going[ON_POOL] === 1;
-  const wants = at(going, T) < recovery.limit - (on ? 0 : recovery.band);
-  const running = recovery.onCall || schedule >= 1;
-  const next = wants && running;
-  if (next === on || (running && at(going, SINCE) < recovery.leastTime)) return on;
-  going[ON_POOL] = next ? 1 : 0;
-  going[SINCE] = 0;
-  return next;
-};
-
-/** Decides the valve, and what the machine gives to pool and air at the water's temperature. */
-const drive = (run: PoolRun, hour: number, clock: number, going: Going): void => {
-  const { machine, recovery, pump } = run;
-  const load = machine === undefined ? 0 : at(machine.load, hour);
-  if (machine === undefined || load <= 0) {
-    if (going[SHARE] !== 0 || going[UNMET] !== 0) going.fill(0, TAKEN, MACHINE_END);
-    return;
-  }
-  const schedule = at(pump.schedule, clock);
-  const side = recovery !== undefined && turn(recovery, schedule, going) ? machine.onPool : undefined;
-  const cooling = side ? side.cooling(at(going, T)) : at(machine.outdoorCooling, hour);
-  const power = side ? side.power(at(going, T)) : at(machine.outdoorPower, hour);
-  const share = runShare(machine, load, cooling);
-  const met = load < cooling ? load : cooling;
-  const rejected = met + share * (power - (side ? 0 : machine.outdoorFan));
-  going[DRIVES] = side ? 1 : 0;
-  going[SHARE] = share;
-  going[UNMET] = load - met;
-  going[ELECTRICITY] = share * power;
-  going[REJECTED] = rejected;
-  going[TAKEN] = side ? rejected : 0;
-  going[EXTRA] = side ? share * (1 - schedule) : 0;
-};
-
-/** Losses, slope and net heat, W/m², at the start of a step. */
-const look = (run: PoolRun, hour: number, clock: number, going: Going, losses: Float64Array): void => {
-  drive(run, hour, clock, going);
-  writeTerms(run.surface, hour, at(going, T), losses);
-  const pump = run.pump.heat * (at(run.pump.schedule, clock) + at(going, EXTRA));
-  const extra = run.extra === undefined ? 0 : at(run.extra, hour);
-  going[SLOPE] = summed(losses, COUNT);
-  going[HEAT] = at(run.surface.sun, hour) + extra + (at(going, TAKEN) + pump) / run.area - summed(losses, 0);
-};
-
-const THIRD = 1 / 3;
-const SIXTH = 1 / 6;
-
-/** (1 − (1 − e^−z)/z)/z: what a step's mean takes of heat × time ÷ capacity. */
-const meanPart = (z: number): number =>
-  z < 0.2 ? 0.5 * (1 - z * THIRD * (1 - z * 0.25 * (1 - z * 0.2 * (1 - z * SIXTH)))) : (1 + Math.expm1(-z) / z) / z;
-
-/** How many steps an hour needs: one, unless the losses bend within it or the valve would turn in it. */
-const stepsFor = (run: PoolRun, going: Going): number => {
-  if (run.steps !== undefined) return run.steps;
-  const rise = (at(going, HEAT) * HOUR) / run.capacity;
-  const error = (at(going, SLOPE) * BEND * rise * rise * HOUR) / (6 * run.capacity);
-  const bend = error > TOLERANCE ? Math.ceil(Math.sqrt(error / TOLERANCE)) : 1;
-  const { recovery } = run;
-  const over = recovery !== undefined && going[DRIVES] === 1 ? at(going, T) + rise - recovery.limit : 0;
-  const turns = recovery !== undefined && over > recovery.band / 4 ? Math.ceil((4 * over) / recovery.band) : 1;
-  return Math.min(MOST_STEPS, Math.max(bend, turns));
-};
-
-/** Ends a step at the temperature that its heat leads to, with ice formed before water is colder than 0 °C. */
-const settle = (run: PoolRun, going: Going, reached: number): void => {
-  const { freezing, capacity } = run;
-  if (at(going, ICE) <= 0 && reached >= freezing) {
-    going[T] = reached;
-    return;
-  }
-  const ice = at(going, ICE) - (reached - freezing) * capacity;
-  going[T] = ice < 0 ? freezing - ice / capacity : freezing;
-  going[ICE] = ice < 0 ? 0 : ice;
-};
-
-const backUpFor = (run: PoolRun, month: number, reached: number, gain: number): number => {
-  const { backUp } = run;
-  if (backUp === undefined || reached >= backUp.set || backUp.months[month] !== true) return 0;
-  return Math.min(backUp.most, (backUp.set - reached) / gain);
-};
 
 const add = (to: Float64Array, place: number, value: number): void => {
   to[place] = (to[place] ?? 0) + value;
 };
 
-/** Losses of a step at its mean temperature, J/m². */
-const addLosses = (sums: Sums, month: number, losses: Float64Array, going: Going): void => {
-  const dt = at(going, DT);
-  const above = at(going, ABOVE);
-  add(sums.evaporation, month, dt * (at(losses, 0) + at(losses, COUNT) * above));
-  add(sums.convection, month, dt * (at(losses, 1) + at(losses, COUNT + 1) * above));
-  add(sums.radiation, month, dt * (at(losses, 2) + at(losses, COUNT + 2) * above));
-  add(sums.ground, month, dt * (at(losses, 3) + at(losses, COUNT + 3) * above));
-  add(sums.makeUp, month, dt * (at(losses, 4) + at(losses, COUNT + 4) * above));
+/** Losses, slope and net heat, W/m², at the start of a step. */
+const look = (plan: Plan, hour: number, clock: number): void => {
+  const { going, fixed, losses } = plan;
+  if (fixed[MACHINE] === 1) driven(plan, hour, clock);
+  writeTerms(plan.surface, plan.steady, hour, at(going, T), losses);
+  const pump = at(fixed, PUMP_HEAT) * (at(plan.schedule, clock) + at(going, EXTRA));
+  const extra = fixed[GIVEN] === 1 ? at(plan.extra, hour) : 0;
+  going[SLOPE] = summed(losses, COUNT);
+  going[HEAT] =
+    at(plan.surface, hour * width + SUN) + extra + (at(going, TAKEN) + pump) / at(fixed, AREA) - summed(losses, 0);
 };
 
-/** One step from what `look` found. Numbers go by `going`: as arguments and answers each would be a box on the heap. */
-const step = (run: PoolRun, year: PoolYear, going: Going, losses: Float64Array, hour: number, clock: number): void => {
+/** How many steps an hour needs: one, unless the losses bend within it or the valve would turn in it. */
+const stepsFor = ({ going, fixed }: Plan): number => {
+  if (at(fixed, STEPS) > 0) return at(fixed, STEPS);
+  const rise = (at(going, HEAT) * HOUR) / at(fixed, CAPACITY);
+  const error = (at(going, SLOPE) * BEND * rise * rise * HOUR) / (6 * at(fixed, CAPACITY));
+  const bend = error > TOLERANCE ? Math.ceil(Math.sqrt(error / TOLERANCE)) : 1;
+  const band = at(fixed, BAND);
+  const over = fixed[RECOVERS] === 1 && going[DRIVES] === 1 ? at(going, T) + rise - at(fixed, LIMIT) : 0;
+  const turns = over > band / 4 ? Math.ceil((4 * over) / band) : 1;
+  return Math.min(MOST_STEPS, Math.max(bend, turns));
+};
+
+/** The tank's part of a step; what it takes before the pool is taken from the pool's heat. */
+const divide = (plan: Plan, hour: number): void => {
+  const { going, fixed } = plan;
+  const first = fixed[TANK] === 2;
+  const side = going[DRIVES] === 1 && at(going, SHARE) > 0;
+  const load = first || !side ? at(plan.machine, hour * machineWidth) : 0;
+  const before = at(going, TAKEN) + at(fixed, PUMP_HEAT) * at(going, EXTRA);
+  stepTank(plan, hour, load);
+  const after = at(going, TAKEN) + at(fixed, PUMP_HEAT) * at(going, EXTRA);
+  if (after !== before) going[HEAT] = at(going, HEAT) + (after - before) / at(fixed, AREA);
+};
+
+/** Ends a step at the temperature that its heat leads to, with ice formed before water is colder than 0 °C. */
+const settle = ({ going, fixed }: Plan, reached: number): void => {
+  const freezing = at(fixed, FREEZING);
+  if (at(going, ICE) <= 0 && reached >= freezing) {
+    going[T] = reached;
+    return;
+  }
+  const ice = at(going, ICE) - (reached - freezing) * at(fixed, CAPACITY);
+  going[T] = ice < 0 ? freezing - ice / at(fixed, CAPACITY) : freezing;
+  going[ICE] = ice < 0 ? 0 : ice;
+};
+
+const backUpFor = ({ fixed, months }: Plan, month: number, reached: number, gain: number): number => {
+  const set = at(fixed, BACK_UP_SET);
+  if (months[month] !== 1 || reached >= set) return 0;
+  return Math.min(at(fixed, BACK_UP_MOST), (set - reached) / gain);
+};
+
+/** Losses of a step at its mean temperature, J/m². */
+const addLosses = ({ going, losses, sums }: Plan, month: number): void => {
+  const dt = at(going, DT);
+  const above = at(going, ABOVE);
+  add(sums, SUM.evaporation + month, dt * (at(losses, 0) + at(losses, COUNT) * above));
+  add(sums, SUM.convection + month, dt * (at(losses, 1) + at(losses, COUNT + 1) * above));
+  add(sums, SUM.radiation + month, dt * (at(losses, 2) + at(losses, COUNT + 2) * above));
+  add(sums, SUM.ground + month, dt * (at(losses, 3) + at(losses, COUNT + 3) * above));
+  add(sums, SUM.makeUp + month, dt * (at(losses, 4) + at(losses, COUNT + 4) * above));
+};
+
+/** One step from what `look` found. Numbers go by the plan: as arguments and answers each would be a box on the heap. */
+const step = (plan: Plan, hour: number, clock: number): void => {
+  const { going, fixed, sums, lowest, highest } = plan;
+  if (at(fixed, TANK) > 0) divide(plan, hour);
   const month = monthOf[hour] ?? 0;
   const dt = at(going, DT);
+  const capacity = at(fixed, CAPACITY);
   const start = at(going, T);
-  const z = (at(going, SLOPE) * dt) / run.capacity;
-  const mean = meanPart(z);
+  const z = (at(going, SLOPE) * dt) / capacity;
+  const mean = partOf(z);
   const frozen = at(going, ICE) > 0;
-  const gain = (dt / run.capacity) * (frozen ? 1 : 1 - z * mean);
-  const alone = start + at(going, HEAT) * gain - at(going, ICE) / run.capacity;
-  const backUp = backUpFor(run, month, alone, gain);
+  const gain = (dt / capacity) * (frozen ? 1 : 1 - z * mean);
+  const alone = start + at(going, HEAT) * gain - at(going, ICE) / capacity;
+  const backUp = backUpFor(plan, month, alone, gain);
   const heat = at(going, HEAT) + backUp;
-  const above = frozen ? 0 : (heat * dt * mean) / run.capacity;
+  const above = frozen ? 0 : (heat * dt * mean) / capacity;
   going[BACK_UP] = backUp;
   going[ABOVE] = above;
-  addLosses(year.sums, month, losses, going);
-  note(year, run, going, hour, clock, month);
-  settle(run, going, start + heat * gain);
+  addLosses(plan, month);
+  note(plan, hour, clock, month);
+  settle(plan, start + heat * gain);
   going[SINCE] = at(going, SINCE) + dt;
   const end = at(going, T);
-  if (at(going, ICE) > 0) add(year.sums.frozen, month, dt);
-  if (end < at(year.lowest, month)) year.lowest[month] = end;
-  if (end > at(year.highest, month)) year.highest[month] = end;
+  if (at(going, ICE) > 0) add(sums, SUM.frozen + month, dt);
+  if (end < at(lowest, month)) lowest[month] = end;
+  if (end > at(highest, month)) highest[month] = end;
   const warm = start + above;
-  going[WARMTH] = at(going, WARMTH) + dt * (warm > run.freezing ? warm : run.freezing);
+  going[WARMTH] = at(going, WARMTH) + dt * Math.max(warm, at(fixed, FREEZING));
 };
 
 /** Runs from a state through the hours `from` to `to`, one after the other, adding to `into`. */
@@ -251,71 +144,105 @@ export const runPool = (
   to: number,
   into: PoolYear = emptyYear(to, start),
 ): PoolYear => {
-  const year = { ...into, start };
-  const going = new Float64Array(PLACES);
-  const losses = terms();
+  const plan = planOf(run, start, into);
+  const { going, sums } = plan;
   let subSteps = 0;
-  going.set([start.temperature, start.ice, start.onPool ? 1 : 0, start.since]);
   for (let hour = from; hour < to; hour++) {
     const clock = hour % 24;
-    look(run, hour, clock, going, losses);
-    const steps = stepsFor(run, going);
+    look(plan, hour, clock);
+    const steps = stepsFor(plan);
     going[DT] = HOUR / steps;
     going[WARMTH] = 0;
-    step(run, year, going, losses, hour, clock);
+    step(plan, hour, clock);
     for (let more = 1; more < steps; more++) {
-      look(run, hour, clock, going, losses);
-      step(run, year, going, losses, hour, clock);
+      look(plan, hour, clock);
+      step(plan, hour, clock);
     }
     subSteps += steps - 1;
     const month = monthOf[hour] ?? 0;
     const warmth = at(going, WARMTH);
-    year.temperature[hour] = warmth / HOUR;
-    add(year.sums.warmth, month, warmth);
-    add(year.sums.sun, month, HOUR * at(run.surface.sun, hour));
+    plan.temperature[hour] = warmth / HOUR;
+    add(sums, SUM.warmth + month, warmth);
+    add(sums, SUM.sun + month, HOUR * at(plan.surface, hour * width + SUN));
   }
-  const [temperature = 0, ice = 0, onPool, since = 0] = going;
-  return { ...year, end: { temperature, ice, onPool: onPool === 1, since }, subSteps };
+  const [temperature = 0, ice = 0, onPool, since = 0, tank = 0] = going;
+  return yearFrom(into, start, { temperature, ice, onPool: onPool === 1, since, tank }, subSteps);
 };
 
-/** Sums what the machine, the pump and the back-up heater did in a step. */
-const note = (year: PoolYear, run: PoolRun, going: Going, hour: number, clock: number, month: number): void => {
-  const { sums } = year;
+/** Sums what the machine, the pump, the tank and the back-up heater did in a step. */
+const note = (plan: Plan, hour: number, clock: number, month: number): void => {
+  const { going, fixed, sums } = plan;
   const dt = at(going, DT);
   const part = dt / HOUR;
   const backUp = at(going, BACK_UP);
-  if (run.pump.heat > 0)
-    add(sums.pumpHeat, month, (dt * run.pump.heat * (at(run.pump.schedule, clock) + at(going, EXTRA))) / run.area);
+  const pump = at(fixed, PUMP_HEAT) * (at(plan.schedule, clock) + at(going, EXTRA));
+  if (pump > 0) add(sums, SUM.pumpHeat + month, (dt * pump) / at(fixed, AREA));
   if (backUp > 0) {
-    add(sums.backUp, month, dt * backUp);
-    add(year.backUp, hour, part * backUp * run.area);
+    add(sums, SUM.backUp + month, dt * backUp);
+    add(plan.backUp, hour, part * backUp * at(fixed, AREA));
   }
-  const share = at(going, SHARE);
-  if (share === 0) return;
+  if (at(fixed, TANK) > 0) noteTank(plan, hour, month);
+  if (at(going, REJECTED) === 0) return;
   const taken = at(going, TAKEN);
   const rejected = at(going, REJECTED);
-  add(sums.taken, month, (dt * taken) / run.area);
-  add(sums.rejected, month, dt * rejected);
-  add(going[DRIVES] === 1 ? sums.poolTime : sums.outdoorTime, month, dt * share);
-  add(sums.electricity, month, dt * at(going, ELECTRICITY));
-  add(sums.extraPump, month, dt * run.pump.power * at(going, EXTRA));
-  add(sums.unmet, month, dt * at(going, UNMET));
-  add(year.taken, hour, part * taken);
-  add(year.outdoors, hour, part * (rejected - taken));
-  add(year.electricity, hour, part * at(going, ELECTRICITY));
+  const electricity = at(going, ELECTRICITY);
+  add(sums, SUM.taken + month, (dt * taken) / at(fixed, AREA));
+  add(sums, SUM.rejected + month, dt * rejected);
+  add(sums, (going[DRIVES] === 1 ? SUM.poolTime : SUM.outdoorTime) + month, dt * at(going, SHARE));
+  add(sums, SUM.electricity + month, dt * electricity);
+  add(sums, SUM.extraPump + month, dt * at(fixed, PUMP_POWER) * at(going, EXTRA));
+  add(sums, SUM.unmet + month, dt * at(going, UNMET));
+  add(plan.taken, hour, part * taken);
+  add(plan.outdoors, hour, part * (rejected - taken - at(going, TO_TANK)));
+  add(plan.electricity, hour, part * electricity);
 };
 
-/** Room for a year, all 0. */
-export const emptyYear = (hours: number, start: State): PoolYear => ({
-  sums: emptySums(),
-  temperature: new Float64Array(hours),
-  taken: new Float64Array(hours),
-  outdoors: new Float64Array(hours),
-  backUp: new Float64Array(hours),
-  electricity: new Float64Array(hours),
-  lowest: new Float64Array(12).fill(Number.MAX_VALUE),
-  highest: new Float64Array(12),
+const noteTank = (plan: Plan, hour: number, month: number): void => {
+  const { going, fixed, sums } = plan;
+  const dt = at(going, DT);
+  const part = dt / HOUR;
+  const share = at(going, TANK_SHARE);
+  add(sums, SUM.toTank + month, dt * at(going, TO_TANK));
+  add(sums, SUM.tankTime + month, dt * share);
+  add(sums, SUM.extraPump + month, dt * share * at(fixed, TANK_PUMP));
+  add(sums, SUM.drawnHeat + month, dt * at(going, DRAWN));
+  add(sums, SUM.tankLoss + month, dt * at(going, TANK_LOST));
+  add(sums, SUM.tankWarmth + month, dt * at(going, TANK_MEAN));
+  add(plan.toTank, hour, part * at(going, TO_TANK));
+  add(plan.tank, hour, part * at(going, TANK_MEAN));
+};
+
+/** The same arrays with other ends. Each field by name: objects of one shape keep the compiled loop valid. */
+const yearFrom = (of: Omit<PoolYear, "start" | "end" | "subSteps">, start: State, end: State, subSteps: number) => ({
+  temperature: of.temperature,
+  taken: of.taken,
+  outdoors: of.outdoors,
+  backUp: of.backUp,
+  electricity: of.electricity,
+  toTank: of.toTank,
+  tank: of.tank,
+  sums: of.sums,
+  lowest: of.lowest,
+  highest: of.highest,
   start,
-  end: start,
-  subSteps: 0,
+  end,
+  subSteps,
 });
+
+/** Room for a year, all 0. */
+export const emptyYear = (hours: number, start: State): PoolYear => {
+  const array = (): Float64Array => new Float64Array(hours);
+  const room = {
+    temperature: array(),
+    taken: array(),
+    outdoors: array(),
+    backUp: array(),
+    electricity: array(),
+    toTank: array(),
+    tank: array(),
+    sums: emptySums(),
+    lowest: new Float64Array(12).fill(Number.MAX_VALUE),
+    highest: new Float64Array(12),
+  };
+  return yearFrom(room, start, start, 0);
+};

@@ -1,12 +1,14 @@
 /** The year of a pool that repeats itself, whatever it began with. */
-import { emptyYear, runPool, type PoolRun, type PoolYear, type State } from "./yearPool";
+import { HOURLY, type PoolRun, type PoolYear, type State } from "./yearPlan";
+import { emptyYear, runPool } from "./yearPool";
+import { allSums } from "./yearTerms";
 
 const HOUR = 3600;
 
 /** The same arrays for another run. */
 const cleared = (year: PoolYear): PoolYear => {
-  for (const months of Object.values(year.sums)) months.fill(0);
-  for (const hours of [year.taken, year.outdoors, year.backUp, year.electricity]) hours.fill(0);
+  allSums(year.sums).fill(0);
+  for (const name of HOURLY) year[name].fill(0);
   year.lowest.fill(Number.MAX_VALUE);
   year.highest.fill(0);
   return year;
@@ -21,7 +23,13 @@ const REPEATS = 0.002;
 /** The year that repeats itself: its end is its beginning. */
 export const repeatingYear = (run: PoolRun, guess: number): PoolYear => {
   const hours = run.surface.weather.hours;
-  const begin: State = { temperature: guess, ice: 0, onPool: false, since: HOUR };
+  const begin: State = {
+    temperature: guess,
+    ice: 0,
+    onPool: false,
+    since: HOUR,
+    tank: run.surface.weather.mains[0] ?? guess,
+  };
   const room = emptyYear(hours, begin);
   let start = runPool(run, begin, hours - LEAD, hours, room).end;
   for (let pass = 1; ; pass++) {

@@ -1,12 +1,12 @@
 /** The year as rows: twelve months and the total. */
 import { DAYS } from "../../aircon/models/fullLoadHours";
-import { carbonOfHeat, checkEfficiency, costOfHeat } from "../../cost/models/heat";
-import { sourceNamed } from "../../cost/data/heatSources";
 import { NO_VALUE } from "../../kernel/result";
 import { FIRST_DAY } from "./yearSun";
 import type { Year } from "./year";
-import type { PoolYear } from "./yearPool";
+import type { PoolYear } from "./yearPlan";
+import { savingOf } from "./yearSaving";
 import { seasonOf } from "./yearSetUp";
+import { hotWaterLoad } from "./yearTankSetUp";
 import { monthlyMeans } from "./yearWeather";
 
 export const FROZEN = "frozen" as const;
@@ -53,6 +53,14 @@ export interface YearRow {
   readonly coolingNotMet: number;
   readonly moneySaved: number | typeof NO_VALUE;
   readonly carbonSaved: number;
+  readonly heatToTank: number;
+  readonly timeOnTank: number;
+  readonly tankMean: number | typeof NO_VALUE;
+  readonly tankLoss: number;
+  readonly hotWaterLoad: number;
+  readonly hotWaterRecovered: number;
+  readonly heatToTankHeld: number;
+  readonly hotWaterRecoveredHeld: number;
 }
 
 const HOUR = 3600;
@@ -93,21 +101,21 @@ const temperaturesOf = ({ sums, lowest, highest }: PoolYear, month: number): Tem
   };
 };
 
-/** What recovery saves in a month by the pair that counts: held by the back-up heater where there is one. */
-const savingOf = ({ inputs, free, held }: Year, month: number): { money: number | ""; carbon: number } => {
-  const { backUpSource, backUpPrice, electricityPrice } = inputs;
-  const pair = backUpSource === "none" ? free : held;
-  const electric = (year: PoolYear): number => at(year.sums.electricity, month) + at(year.sums.extraPump, month);
-  const power = electric(pair.without) - electric(pair.with);
-  const grid = carbonOfHeat("electric resistance", 1, 1);
-  const money = electricityPrice === undefined ? undefined : power * electricityPrice;
-  if (backUpSource === "none") return { money: money ?? NO_VALUE, carbon: power * grid };
-  const efficiency = inputs.backUpEfficiency ?? sourceNamed(backUpSource).typical;
-  checkEfficiency(backUpSource, efficiency, "inputs: back up efficiency");
-  const heat = (at(held.without.sums.backUp, month) - at(held.with.sums.backUp, month)) * inputs.poolArea;
-  const carbon = power * grid + carbonOfHeat(backUpSource, heat, efficiency);
-  const saved = backUpPrice === undefined ? undefined : costOfHeat(backUpSource, heat, backUpPrice, efficiency);
-  return { money: money === undefined || saved === undefined ? NO_VALUE : money + saved, carbon };
+/** The preheat tank's month; all 0 without one. */
+const tankOfMonth = ({ inputs, weather, machine, free, held }: Year, month: number) => {
+  const { sums } = free.with;
+  const days = DAYS[month] ?? 1;
+  const stands = machine?.onTank !== undefined;
+  return {
+    heatToTank: at(sums.toTank, month),
+    timeOnTank: at(sums.tankTime, month),
+    tankMean: stands ? at(sums.tankWarmth, month) / (HOUR * DAY * days) : NO_VALUE,
+    tankLoss: at(sums.tankLoss, month),
+    hotWaterLoad: stands ? hotWaterLoad(inputs, weather.mains, FIRST_DAY[month] ?? 0, days) : 0,
+    hotWaterRecovered: at(sums.drawnHeat, month),
+    heatToTankHeld: at(held.with.sums.toTank, month),
+    hotWaterRecoveredHeld: at(held.with.sums.drawnHeat, month),
+  };
 };
 
 const monthRow = (year: Year, month: number, air: number, inSeason: boolean): YearRow => {
@@ -142,10 +150,10 @@ const monthRow = (year: Year, month: number, air: number, inSeason: boolean): Ye
     pumpHeat: heat(sums.pumpHeat),
     heatRejected: at(sums.rejected, month),
     heatTaken: taken,
-    heatOutdoors: at(sums.rejected, month) - taken,
+    heatOutdoors: Math.max(0, at(sums.rejected, month) - taken - at(sums.toTank, month)),
     timeOnPool: at(sums.poolTime, month),
     timeOutdoors: at(sums.outdoorTime, month),
-    timeIdle: length - at(sums.poolTime, month) - at(sums.outdoorTime, month),
+    timeIdle: length - at(sums.poolTime, month) - at(sums.outdoorTime, month) - at(sums.tankTime, month),
     backUpWithout: heat(held.without.sums.backUp),
     backUpWith: heat(held.with.sums.backUp),
     backUpByMonth: inSeason ? area * Math.max(0, at(balance.balance, month) - at(without.sums.pumpHeat, month)) : 0,
@@ -158,6 +166,7 @@ const monthRow = (year: Year, month: number, air: number, inSeason: boolean): Ye
     coolingNotMet: at(sums.unmet, month),
     moneySaved: money,
     carbonSaved: carbon,
+    ...tankOfMonth(year, month),
   };
 };
 
@@ -192,6 +201,9 @@ const totalRow = (rows: readonly YearRow[]): YearRow => {
     poolWithLowest: frozenOr(rows, "poolWithLowest", lowestOf),
     poolWithHighest: highestOf(rows, "poolWithHighest"),
     moneySaved: rows.some((row) => row.moneySaved === NO_VALUE) ? NO_VALUE : sums.moneySaved,
+    tankMean: rows.some((row) => row.tankMean === NO_VALUE)
+      ? NO_VALUE
+      : overDays(rows.map((row) => Number(row.tankMean))),
   };
 };
 

@@ -1,28 +1,31 @@
 /** From the input block of the year to its models. */
 import { mend, outside } from "../../kernel/fault";
-import type { ValueOf } from "../../kernel/argument";
 import { densityOfWater, heatCapacityOfWater } from "../../water/equations";
 import { us } from "../../kernel/quantity";
 import { told } from "../../numeric/told";
 import { POOL_DENSITY, POOL_HEAT_CAPACITY } from "../equations";
-import type { YEAR_INPUTS } from "../yearInputs";
+import type { YearInputs } from "../yearInputs";
 import { checkActivity } from "./evaporation";
 import {
   coolingAtDesign,
   compressorOf,
-  onPoolCurve,
+  onWaterCurve,
   yearMachine,
   type Machine,
-  type OnPool,
-  type PoolExchanger,
+  type ExchangerWords,
+  type OnWater,
   type Rating,
+  type Sides,
+  type WaterExchanger,
 } from "./yearMachine";
-import type { PoolRun, Pump } from "./yearPool";
+import type { PoolRun, Pump } from "./yearPlan";
 import type { Weather, YearPool } from "./yearSurface";
 import { totalOf } from "./yearTerms";
+import { scheduleOf } from "./yearSchedule";
+import { checkTank, needed } from "./yearTankSetUp";
 import type { Site } from "./yearWeather";
 
-export type YearInputs = ValueOf<typeof YEAR_INPUTS>;
+export type { YearInputs };
 
 const DAY = 86_400;
 const SUPERHEAT = us("temperature difference", 10);
@@ -39,6 +42,7 @@ export const checkYearInputs = (inputs: YearInputs): void => {
     throw mend('inputs: the label "rated power" is missing or blank: it is needed with rated cooling');
   if (inputs.ratedCooling === undefined && inputs.exchangerUA !== undefined)
     throw mend('inputs: the label "rated cooling" is missing or blank: an exchanger needs an air conditioner');
+  if (inputs.secondSink !== "none") checkTank(inputs);
   const span = inputs.designOutdoor - inputs.balanceOutdoor;
   if (span < LEAST_SPAN - 1e-9)
     throw mend(
@@ -91,13 +95,6 @@ export const yearPoolOf = (inputs: YearInputs, weather: Weather): YearPool => {
   };
 };
 
-/** Part of each clock hour between a start and an end some hours later, through midnight. */
-export const scheduleOf = (start: number, hours: number): Float64Array =>
-  Float64Array.from({ length: 24 }, (_, hour) => {
-    const overlap = (from: number): number => Math.max(0, Math.min(hour + 1, from + hours) - Math.max(hour, from));
-    return Math.min(1, overlap(start) + overlap(start - 24));
-  });
-
 export const pumpOf = (inputs: YearInputs): Pump => ({
   schedule: scheduleOf(inputs.pumpStart, inputs.pumpHours / 3600),
   power: inputs.pumpPower,
@@ -126,40 +123,50 @@ export const ratingOf = (inputs: YearInputs): Rating | undefined => {
   };
 };
 
-export const exchangerOf = (inputs: YearInputs, rating: Rating): PoolExchanger | undefined => {
-  if (inputs.exchangerUA === undefined) return undefined;
-  const heat = rating.cooling + rating.power - rating.outdoorFan;
-  const byRise = heat / (densityOfWater.code({ T: 300 }) * heatCapacityOfWater.code({ T: 300 }) * USUAL_RISE);
-  return {
-    ua: inputs.exchangerUA,
-    waterFlow: inputs.waterFlow ?? byRise,
-    leastCondensing: inputs.leastCondensing,
-  };
-};
-
-/** The machine on the pool; depends on the rating, the exchanger and the limit only. */
-export const onPoolOf = (inputs: YearInputs): OnPool | undefined => {
-  const rating = ratingOf(inputs);
-  const exchanger = rating && exchangerOf(inputs, rating);
-  if (!rating || !exchanger) return undefined;
-  const warmest = Math.max(inputs.highLimit, inputs.setPoint) + 1;
-  const curve = onPoolCurve(compressorOf(rating), exchanger, rating, warmest);
-  const highest = curve.condensing.at(-1) ?? 0;
-  if (highest > GREATEST_CONDENSING)
-    throw outside(
-      `inputs: with water of ${told("temperature", warmest)} condensing would reach ${told("temperature", highest)}, above ${told("temperature", GREATEST_CONDENSING)}: exchanger UA or water flow is too small for this machine`,
-    );
-  return curve;
-};
+/** Water that the rated heat would warm by the usual rise, m³/s. */
+const usualFlow = (rating: Rating): number =>
+  (rating.cooling + rating.power - rating.outdoorFan) /
+  (densityOfWater.code({ T: 300 }) * heatCapacityOfWater.code({ T: 300 }) * USUAL_RISE);
 
 /** Comfort machines are cut out by pressure near here. */
 const GREATEST_CONDENSING = us("temperature", 155);
 
-export const machineThroughYear = (
-  inputs: YearInputs,
-  weather: Weather,
-  onPool: OnPool | undefined,
-): Machine | undefined => {
+const onWaterOf = (rating: Rating, exchanger: WaterExchanger, warmest: number, named: ExchangerWords): OnWater => {
+  const curve = onWaterCurve(compressorOf(rating), exchanger, rating, warmest, named);
+  const highest = curve.condensing.at(-1) ?? 0;
+  if (highest > GREATEST_CONDENSING)
+    throw outside(
+      `inputs: with water of ${told("temperature", warmest)} condensing would reach ${told("temperature", highest)}, above ${told("temperature", GREATEST_CONDENSING)}: ${named.ua} or ${named.flow} is too small for this machine`,
+    );
+  return curve;
+};
+
+/** The machine on the pool and on the tank; depends on the rating, the exchangers and their limits only. */
+export const sidesOf = (inputs: YearInputs): Sides => {
+  const rating = ratingOf(inputs);
+  if (!rating) return { onPool: undefined, onTank: undefined };
+  const { exchangerUA, leastCondensing } = inputs;
+  const usual = usualFlow(rating);
+  const onPool =
+    exchangerUA === undefined
+      ? undefined
+      : onWaterOf(
+          rating,
+          { ua: exchangerUA, waterFlow: inputs.waterFlow ?? usual, leastCondensing },
+          Math.max(inputs.highLimit, inputs.setPoint) + 1,
+          { ua: "exchanger UA", flow: "water flow" },
+        );
+  if (inputs.secondSink === "none") return { onPool, onTank: undefined };
+  const onTank = onWaterOf(
+    rating,
+    { ua: needed(inputs, "tankUA"), waterFlow: inputs.tankFlow ?? usual, leastCondensing },
+    inputs.tankLimit + 1,
+    { ua: "tank UA", flow: "tank flow" },
+  );
+  return { onPool, onTank };
+};
+
+export const machineThroughYear = (inputs: YearInputs, weather: Weather, sides: Sides): Machine | undefined => {
   const rating = ratingOf(inputs);
   if (!rating) return undefined;
   const load = {
@@ -168,7 +175,7 @@ export const machineThroughYear = (
     design: inputs.designLoad ?? coolingAtDesign(rating, inputs.designOutdoor),
     aperture: inputs.solarAperture,
   };
-  return yearMachine(rating, load, inputs.cyclingLoss, weather, onPool);
+  return yearMachine(rating, load, inputs.cyclingLoss, weather, sides);
 };
 
 /** Whether each month, 0 to 11, lies in the season, which may run through New Year. */

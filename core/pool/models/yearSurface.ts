@@ -54,26 +54,46 @@ export interface YearPool {
   readonly shading: number;
 }
 
-/** Per hour and square metre; evaporation = film × (ps(T) − vapour), convection = air film × (T − air), and so on. */
+/**
+ * Places in the record of an hour, per square metre of water: evaporation = film × (ps(T) − vapour), convection = air film ×
+ * (T − air), radiation = glow × T⁴ − sky. One array of numbers holds all hours: the loop over them reads nothing else.
+ */
+export const HOUR_RECORD = {
+  /** W/(m²·Pa) and Pa */
+  film: 0,
+  vapour: 1,
+  /** W/(m²·K) and K */
+  airFilm: 2,
+  air: 3,
+  /** Factor of T⁴, W/(m²·K⁴); what sky and surroundings give, W/m². */
+  glow: 4,
+  sky: 5,
+  /** Absorbed, W/m². */
+  sun: 6,
+  /** Mains water, K. */
+  mains: 7,
+} as const;
+export const RECORD_WIDTH = 8;
+
+/** Places in the record of what holds all year. */
+export const STEADY_RECORD = {
+  /** W/(m²·K), by water surface; K */
+  ground: 0,
+  groundTemperature: 1,
+  /** kg/(s·m²) */
+  drawn: 2,
+  rain: 3,
+  /** Latent heat, J/kg, as a straight line over K: within 0.02 % between 0 and 45 °C. */
+  latent: 4,
+  latentSlope: 5,
+} as const;
+
 export interface YearSurface {
   readonly weather: Weather;
-  /** W/(m²·Pa) */
-  readonly film: Float64Array;
-  /** W/(m²·K) */
-  readonly airFilm: Float64Array;
-  /** Sky and surroundings, W/m², and factor of T⁴, W/(m²·K⁴). */
-  readonly sky: Float64Array;
-  readonly glow: Float64Array;
-  /** Absorbed, W/m². */
+  readonly hours: Float64Array;
+  readonly steady: Float64Array;
+  /** Absorbed, W/m², by hour. */
   readonly sun: Float64Array;
-  /** W/(m²·K), by water surface; K */
-  readonly ground: number;
-  readonly groundTemperature: number;
-  readonly drawn: number;
-  readonly rain: number;
-  /** Latent heat, J/kg, as a straight line over K: within 0.02 % between 0 and 45 °C. */
-  readonly latent0: number;
-  readonly latentSlope: number;
 }
 
 /** Share of an hour of the day (0 to 23) in which a cover lies that is on for `hours` about midnight. */
@@ -127,18 +147,16 @@ const coveredOfDay = ({ cover }: YearPool): Float64Array =>
     cover.kind === "none" ? 0 : coveredPart(hour, cover.hours) * cover.covered,
   );
 
-const fillSun = (pool: YearPool, to: YearSurface, covered: Float64Array): void => {
+const absorbedSun = (pool: YearPool, weather: Weather, covered: Float64Array): Float64Array => {
   const off = Math.min(coverOf(pool.cover.kind).sun, pool.sunShare);
-  const sun = to.weather.sun;
-  for (let hour = 0; hour < to.weather.hours; hour++) {
-    const absorbed = pool.sunShare - (covered[hour % 24] ?? 0) * off;
-    to.sun[hour] = (sun[hour] ?? 0) * absorbed * (1 - pool.shading);
-  }
+  const absorbed = new Float64Array(weather.hours);
+  for (let hour = 0; hour < weather.hours; hour++)
+    absorbed[hour] = (weather.sun[hour] ?? 0) * (pool.sunShare - (covered[hour % 24] ?? 0) * off) * (1 - pool.shading);
+  return absorbed;
 };
 
 /** Films and radiation. The sky is asked for anew when dew point or cloud change, the film when the wind does in a day. */
-const fillParts = (pool: YearPool, to: YearSurface, covered: Float64Array): void => {
-  const { weather } = to;
+const fillParts = (pool: YearPool, weather: Weather, to: Float64Array, covered: Float64Array): void => {
   const { dewPoint, cloud, wind } = weather;
   const { cover } = pool;
   const cut = coverOf(cover.kind).evaporation;
@@ -153,10 +171,11 @@ const fillParts = (pool: YearPool, to: YearSurface, covered: Float64Array): void
     const film = films[clock] ?? 0;
     const air = weather.air[hour] ?? 0;
     const open = 1 - on * cover.radiationCut;
-    to.film[hour] = film * (1 - on * cut);
-    to.airFilm[hour] = airFilmAt(pool, weather, hour, film) * (1 - on * cover.convectionCut);
-    to.glow[hour] = open * GLOW;
-    to.sky[hour] = open * sky * air * air * air * air;
+    const at = hour * RECORD_WIDTH;
+    to[at + HOUR_RECORD.film] = film * (1 - on * cut);
+    to[at + HOUR_RECORD.airFilm] = airFilmAt(pool, weather, hour, film) * (1 - on * cover.convectionCut);
+    to[at + HOUR_RECORD.glow] = open * GLOW;
+    to[at + HOUR_RECORD.sky] = open * sky * air * air * air * air;
   }
 };
 
@@ -165,27 +184,26 @@ const GLOW = skyRadiation.code({ A: 1, Tw: 1, Ta: 0, f: 0, es: 0 });
 
 /** The losses of a pool in a year's weather, made ready. */
 export const yearSurface = (pool: YearPool, weather: Weather): YearSurface => {
-  const [latent0, latentSlope] = latentLine();
-  const array = (): Float64Array => new Float64Array(weather.hours);
-  const made: YearSurface = {
-    weather,
-    film: array(),
-    airFilm: array(),
-    sky: array(),
-    glow: array(),
-    sun: array(),
-    ground: (pool.ground.coefficient * groundArea.code({ A: pool.area, d: pool.depth })) / pool.area,
-    groundTemperature: pool.ground.temperature,
-    drawn: pool.water.drawn,
-    rain: pool.water.rain,
-    latent0,
-    latentSlope,
-  };
   const covered = coveredOfDay(pool);
-  fillSun(pool, made, covered);
-  if (pool.rule === undefined) fillParts(pool, made, covered);
-  else made.airFilm.fill(pool.rule);
-  return made;
+  const sun = absorbedSun(pool, weather, covered);
+  const hours = new Float64Array(RECORD_WIDTH * weather.hours);
+  for (let hour = 0; hour < weather.hours; hour++) {
+    const at = hour * RECORD_WIDTH;
+    hours[at + HOUR_RECORD.vapour] = weather.vapour[hour] ?? 0;
+    hours[at + HOUR_RECORD.airFilm] = pool.rule ?? 0;
+    hours[at + HOUR_RECORD.air] = weather.air[hour] ?? 0;
+    hours[at + HOUR_RECORD.sun] = sun[hour] ?? 0;
+    hours[at + HOUR_RECORD.mains] = weather.mains[hour] ?? 0;
+  }
+  if (pool.rule === undefined) fillParts(pool, weather, hours, covered);
+  const walls = (pool.ground.coefficient * groundArea.code({ A: pool.area, d: pool.depth })) / pool.area;
+  const { drawn, rain } = pool.water;
+  return {
+    weather,
+    hours,
+    steady: Float64Array.of(walls, pool.ground.temperature, drawn, rain, ...latentLine()),
+    sun,
+  };
 };
 
 /** J/(kg·K), of the water that replaces what was lost. */

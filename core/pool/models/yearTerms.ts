@@ -1,7 +1,7 @@
 /** Losses of a square metre of water in one hour at one temperature, with their slopes over it; and sums by month. */
 import { DAYS } from "../../aircon/models/fullLoadHours";
 import { vapourPressureAt, vapourSlopeAt } from "./vapourTable";
-import { MAKE_UP_HEAT, type YearSurface } from "./yearSurface";
+import { HOUR_RECORD, MAKE_UP_HEAT, RECORD_WIDTH, STEADY_RECORD, type YearSurface } from "./yearSurface";
 
 /** Places in the record of a state: loss in W/m², its slope in W/(m²·K) five places on. */
 export const EVAPORATION = 0;
@@ -15,33 +15,39 @@ export const LOSSES = 5;
 const pressureAt = vapourPressureAt;
 const slopeAt = vapourSlopeAt;
 const makeUpHeat = MAKE_UP_HEAT;
+const width = RECORD_WIDTH;
+const { film: FILM, vapour: VAPOUR, airFilm: AIR_FILM, air: AIR, glow: GLOW, sky: SKY, mains: MAINS } = HOUR_RECORD;
+const { ground: WALLS, groundTemperature: GROUND_AT, drawn: DRAWN, rain: RAIN } = STEADY_RECORD;
+const { latent: LATENT, latentSlope: LATENT_SLOPE } = STEADY_RECORD;
 
 /** Room for the five losses and their slopes. */
 export const terms = (): Float64Array => new Float64Array(2 * LOSSES);
 
-/** Writes the losses at T (K) in an hour, and their slopes. */
-export const termsAt = (of: YearSurface, hour: number, T: number, into: Float64Array): void => {
-  const { weather } = of;
-  const film = of.film[hour] ?? 0;
-  const airFilm = of.airFilm[hour] ?? 0;
-  const glow = of.glow[hour] ?? 0;
-  const air = weather.air[hour] ?? 0;
-  const evaporation = film * (pressureAt(T) - (weather.vapour[hour] ?? 0));
+/** Writes the losses at T (K) in an hour, and their slopes, from the records of a surface. */
+export const termsAt = (hours: Float64Array, steady: Float64Array, hour: number, T: number, into: Float64Array) => {
+  const at = hour * width;
+  const film = hours[at + FILM] ?? 0;
+  const airFilm = hours[at + AIR_FILM] ?? 0;
+  const glow = hours[at + GLOW] ?? 0;
+  const warmer = T - (hours[at + AIR] ?? 0);
+  const ground = steady[WALLS] ?? 0;
+  const rain = steady[RAIN] ?? 0;
+  const evaporation = film * (pressureAt(T) - (hours[at + VAPOUR] ?? 0));
   const steeper = film * slopeAt(T);
-  const latent = of.latent0 + of.latentSlope * T;
-  const drawn = evaporation / latent + of.drawn;
-  const colder = T - (weather.mains[hour] ?? 0);
+  const latent = (steady[LATENT] ?? 0) + (steady[LATENT_SLOPE] ?? 0) * T;
+  const drawn = evaporation / latent + (steady[DRAWN] ?? 0);
+  const colder = T - (hours[at + MAINS] ?? 0);
   const made = drawn > 0 ? drawn : 0;
   into[EVAPORATION] = evaporation;
-  into[CONVECTION] = airFilm * (T - air);
-  into[RADIATION] = glow * T * T * T * T - (of.sky[hour] ?? 0);
-  into[GROUND] = of.ground * (T - of.groundTemperature);
-  into[MAKE_UP] = makeUpHeat * (made * colder + of.rain * (T - air));
+  into[CONVECTION] = airFilm * warmer;
+  into[RADIATION] = glow * T * T * T * T - (hours[at + SKY] ?? 0);
+  into[GROUND] = ground * (T - (steady[GROUND_AT] ?? 0));
+  into[MAKE_UP] = makeUpHeat * (made * colder + rain * warmer);
   into[LOSSES + EVAPORATION] = steeper;
   into[LOSSES + CONVECTION] = airFilm;
   into[LOSSES + RADIATION] = 4 * glow * T * T * T;
-  into[LOSSES + GROUND] = of.ground;
-  into[LOSSES + MAKE_UP] = makeUpHeat * (made + (drawn > 0 ? (steeper / latent) * colder : 0) + of.rain);
+  into[LOSSES + GROUND] = ground;
+  into[LOSSES + MAKE_UP] = makeUpHeat * (made + (drawn > 0 ? (steeper / latent) * colder : 0) + rain);
 };
 
 export const sumOf = (of: Float64Array, from: number): number =>
@@ -54,7 +60,7 @@ export const MONTH_OF: Uint8Array = Uint8Array.from(
   DAYS.flatMap((days, month) => Array.from({ length: 24 * days }, () => month)),
 );
 
-/** What is summed up by month: heats in J/m², machine figures in J, times in s. */
+/** What is summed up by month: heats in J/m², machine and tank figures in J, times in s, warmth in K·s. */
 export const FIGURES = [
   "evaporation",
   "convection",
@@ -73,13 +79,31 @@ export const FIGURES = [
   "extraPump",
   "unmet",
   "frozen",
+  "toTank",
+  "tankTime",
+  "drawnHeat",
+  "tankLoss",
+  "tankWarmth",
 ] as const;
 
 export type Figure = (typeof FIGURES)[number];
 export type Sums = Readonly<Record<Figure, Float64Array>>;
 
-export const emptySums = (): Sums =>
-  Object.fromEntries(FIGURES.map((figure) => [figure, new Float64Array(12)])) as unknown as Sums;
+/** Each figure's place among the sums, for `allSums`: figure by figure, twelve months each. */
+export const PLACE_OF = Object.fromEntries(FIGURES.map((figure, place) => [figure, 12 * place])) as Readonly<
+  Record<Figure, number>
+>;
+
+/** All 0; the figures are parts of one array. */
+export const emptySums = (): Sums => {
+  const all = new Float64Array(12 * FIGURES.length);
+  return Object.fromEntries(
+    FIGURES.map((figure, place) => [figure, all.subarray(12 * place, 12 * place + 12)]),
+  ) as unknown as Sums;
+};
+
+/** The one array that the figures are parts of. */
+export const allSums = (sums: Sums): Float64Array => new Float64Array(sums.evaporation.buffer);
 
 export const totalOf = (months: ArrayLike<number>): number => {
   let sum = 0;
@@ -96,7 +120,7 @@ export interface Held {
 }
 
 /** What a pool kept at exactly one temperature would need: cooled too where the sun is more than the loss. */
-export const heldExactly = (of: YearSurface, T: number): Held => {
+export const heldExactly = ({ weather, hours, steady, sun }: YearSurface, T: number): Held => {
   const balance = new Float64Array(12);
   const hourly = new Float64Array(12);
   const losses = emptySums();
@@ -104,11 +128,10 @@ export const heldExactly = (of: YearSurface, T: number): Held => {
   const add = (to: Float64Array, month: number, value: number): void => {
     to[month] = (to[month] ?? 0) + 3600 * value;
   };
-  for (let hour = 0; hour < of.weather.hours; hour++) {
+  for (let hour = 0; hour < weather.hours; hour++) {
     const month = MONTH_OF[hour] ?? 0;
-    termsAt(of, hour, T, at);
-    const sun = of.sun[hour] ?? 0;
-    const net = sumOf(at, 0) - sun;
+    termsAt(hours, steady, hour, T, at);
+    const net = sumOf(at, 0) - (sun[hour] ?? 0);
     add(balance, month, net);
     add(hourly, month, Math.max(0, net));
     add(losses.evaporation, month, at[EVAPORATION] ?? 0);
@@ -116,7 +139,7 @@ export const heldExactly = (of: YearSurface, T: number): Held => {
     add(losses.radiation, month, at[RADIATION] ?? 0);
     add(losses.ground, month, at[GROUND] ?? 0);
     add(losses.makeUp, month, at[MAKE_UP] ?? 0);
-    add(losses.sun, month, sun);
+    add(losses.sun, month, sun[hour] ?? 0);
   }
   return { balance, hourly, losses };
 };

@@ -89,15 +89,10 @@ const hourly = ({ columns }: Climate, site: Site): Weather => {
 const SPELL = 0.3719;
 const CHANGE = 0.2113;
 
+type Made = Pick<Weather, "air" | "vapour" | "dewPoint" | "sun" | "cloud">;
+
 /** Writes one month's days into the year. */
-const fillMonth = (
-  month: number,
-  { columns }: Climate,
-  lat: number,
-  sigma: number,
-  to: Weather,
-  wind: Float64Array,
-) => {
+const fillMonth = (month: number, { columns }: Climate, lat: number, sigma: number, to: Made, wind: Float64Array) => {
   const days = DAYS[month] ?? 30;
   const first = FIRST_DAY[month] ?? 0;
   const at = (values: Float64Array | undefined): number => values?.[month] ?? 0;
@@ -144,20 +139,12 @@ const synthetic = (climate: Climate, site: Site): Weather => {
   const wind = array();
   const { columns } = climate;
   const sigma = spreadOf(Array.from(columns.air ?? []));
-  const weather = {
-    hours: HOURS,
-    air: array(),
-    vapour: array(),
-    dewPoint: array(),
-    sun: array(),
-    cloud: array(),
-    pressure: array().fill(standardAtmosphere.code({ z: site.altitude })),
-    wind,
-    mains: array(),
-  };
-  for (let month = 0; month < 12; month++) fillMonth(month, climate, lat, sigma, weather, wind);
-  const mains = columns.mains ? Array.from(columns.mains) : site.mains;
-  return { ...weather, wind: windOf(site, wind), mains: mainsOf(mains, weather.air) };
+  const made: Made = { air: array(), vapour: array(), dewPoint: array(), sun: array(), cloud: array() };
+  for (let month = 0; month < 12; month++) fillMonth(month, climate, lat, sigma, made, wind);
+  const { air, vapour, dewPoint, sun, cloud } = made;
+  const mains = mainsOf(columns.mains ? Array.from(columns.mains) : site.mains, air);
+  const pressure = array().fill(standardAtmosphere.code({ z: site.altitude }));
+  return { hours: HOURS, air, vapour, dewPoint, wind: windOf(site, wind), sun, cloud, pressure, mains };
 };
 
 export const weatherOf = (climate: Climate, site: Site): Weather =>

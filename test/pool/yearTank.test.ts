@@ -1,0 +1,175 @@
+/** The preheat tank beside the pool: its balance, its order, its limits. */
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import type { ArgData, BlockShape } from "../../core/kernel/argument";
+import { us } from "../../core/kernel/quantity";
+import { admitClimate } from "../../core/pool/climate";
+import { MIAMI_MONTHS } from "../../core/pool/data/miami";
+import { imbalance, yearOf, type Year } from "../../core/pool/models/year";
+import type { PoolYear } from "../../core/pool/models/yearPlan";
+import { runPool } from "../../core/pool/models/yearPool";
+import { totalOfYear, yearRows } from "../../core/pool/models/yearRows";
+import { capacityOf } from "../../core/pool/models/yearSetUp";
+import { yearSurface } from "../../core/pool/models/yearSurface";
+import { tankOf } from "../../core/pool/models/yearTankSetUp";
+import { totalOf } from "../../core/pool/models/yearTerms";
+import { YEAR_INPUTS, type YearInputs } from "../../core/pool/yearInputs";
+import { HOT_WATER } from "../../core/sink/equations";
+import { bareRun, openPool, steady } from "./yearPools";
+
+const MIAMI = admitClimate(MIAMI_MONTHS, "SI");
+
+const defaults = Object.fromEntries(
+  Object.entries((YEAR_INPUTS.shape as BlockShape).entries).map(([key, arg]: [string, ArgData]) => [key, arg.fallback]),
+);
+
+const BASE = {
+  poolArea: 100,
+  waterDepth: 1.5,
+  setPoint: 300.15,
+  latitude: 25.82,
+  altitude: 11,
+  ratedCooling: 26_400,
+  ratedPower: 8100,
+  outdoorFan: 600,
+  exchangerUA: 5000,
+  pumpPower: 900,
+} as const;
+
+const TANK = {
+  secondSink: "preheat tank",
+  hotWaterDraw: 1.5,
+  tankVolume: 1.5,
+  tankUA: 3000,
+} as const;
+
+const inputsOf = (values: Partial<YearInputs> = {}): YearInputs =>
+  ({ ...defaults, ...BASE, ...TANK, ...values }) as YearInputs;
+
+const yearWith = (values: Partial<YearInputs> = {}): Year => yearOf(inputsOf(values), MIAMI);
+
+/** Heat taken less drawn, lost and stored, over what was taken. */
+const offBalance = ({ sums, start, end }: PoolYear, inputs: YearInputs): number => {
+  const capacity = (inputs.tankVolume ?? NaN) * HOT_WATER;
+  const kept = (end.tank - start.tank) * capacity;
+  const out = totalOf(sums.drawnHeat) + totalOf(sums.tankLoss) + kept;
+  return (totalOf(sums.toTank) - out) / Math.max(1, totalOf(sums.toTank));
+};
+
+const ORDERS = ["pool first", "tank first"] as const;
+
+describe("a preheat tank beside the pool", () => {
+  test.each(ORDERS)("closes its own balance, and the pool's, to 1e-6: %s", (sinkOrder) => {
+    const inputs = inputsOf({ sinkOrder, highLimit: 301 });
+    const { free, held } = yearOf(inputs, MIAMI);
+    for (const pool of [free.with, held.with]) {
+      expect(totalOf(pool.sums.toTank)).toBeGreaterThan(1e9);
+      expect(Math.abs(offBalance(pool, inputs))).toBeLessThan(1e-6);
+      expect(Math.abs(imbalance(pool, capacityOf(inputs)))).toBeLessThan(1e-6);
+    }
+  });
+
+  test.each(ORDERS)("shares out what the machine rejects, hour by hour: %s", (sinkOrder) => {
+    const { free } = yearWith({ sinkOrder, highLimit: 301 });
+    const { taken, outdoors, toTank, sums } = free.with;
+    let shared = 0;
+    taken.forEach((each, hour) => {
+      expect(outdoors[hour] ?? NaN).toBeGreaterThan(-1e-6);
+      shared += 3600 * (each + (outdoors[hour] ?? 0) + (toTank[hour] ?? 0));
+    });
+    expect(shared / totalOf(sums.rejected)).toBeCloseTo(1, 9);
+  });
+
+  test("after the pool leaves the pool as it is without a tank", () => {
+    const alone = yearWith({ secondSink: "none" });
+    const beside = yearWith();
+    expect(beside.free.with.temperature).toEqual(alone.free.with.temperature);
+    expect(totalOf(beside.held.with.sums.backUp)).toBe(totalOf(alone.held.with.sums.backUp));
+  });
+
+  test("before the pool takes more, and leaves the pool less", () => {
+    const [after, before] = ORDERS.map((sinkOrder) => totalOfYear(yearWith({ sinkOrder })));
+    expect(before?.heatToTank).toBeGreaterThan(after?.heatToTank ?? NaN);
+    expect(before?.heatTaken).toBeLessThan(after?.heatTaken ?? NaN);
+  });
+
+  test("without a pool exchanger is all that takes heat", () => {
+    const year = yearWith({ exchangerUA: undefined } as Partial<YearInputs>);
+    expect(totalOf(year.free.with.sums.taken)).toBe(0);
+    expect(totalOf(year.free.with.sums.toTank)).toBeGreaterThan(1e9);
+  });
+
+  test("never grows warmer than its limit", () => {
+    const limit = us("temperature", 105);
+    const { free } = yearWith({ tankLimit: limit, sinkOrder: "tank first" });
+    expect(Math.max(...free.with.tank)).toBeLessThanOrEqual(limit + 1e-9);
+    expect(Math.max(...free.with.tank)).toBeGreaterThan(limit - 1);
+  });
+
+  test("recovers at most what the draw takes from mains to the limit", () => {
+    for (const row of yearRows(yearWith({ sinkOrder: "tank first", tankLimit: 318, hotWater: 318 })))
+      expect(row.hotWaterRecovered).toBeLessThanOrEqual(row.hotWaterLoad * (1 + 1e-9));
+  });
+
+  test("moves its heat by less than 0.5 % when the step is halved", () => {
+    const inputs = inputsOf({ sinkOrder: "tank first" });
+    const year = yearOf(inputs, MIAMI);
+    const run = { ...bareRun(year.surface), machine: year.machine, tank: tankOf(inputs) };
+    const start = { temperature: 300, ice: 0, onPool: false, since: 3600, tank: 300 };
+    const [whole, halves] = [1, 2].map((steps) => runPool({ ...run, steps }, start, 0, 8760));
+    for (const figure of ["toTank", "drawnHeat", "electricity"] as const) {
+      const [one, two] = [whole, halves].map((each) => totalOf(each?.sums[figure] ?? []));
+      expect(Math.abs((one ?? NaN) / (two ?? NaN) - 1), figure).toBeLessThan(0.005);
+    }
+  });
+
+  test("without heat settles where draw and loss meet", () => {
+    const inputs = inputsOf({ drawHours: 24 * 3600, tankLoss: 20, tankSurroundings: 293.15 });
+    const weather = steady({
+      air: 280,
+      vapour: 800,
+      dewPoint: 276,
+      wind: 1,
+      sun: 0,
+      cloud: 5,
+      pressure: 101_000,
+      mains: 283.15,
+    });
+    const tank = tankOf(inputs);
+    const year = yearOf(inputs, MIAMI);
+    const cold = { ...year.machine, load: new Float64Array(8760), hours: new Float64Array(3 * 8760) };
+    const run = { ...bareRun(yearSurface(openPool(), weather)), machine: cold as Year["machine"], tank };
+    const start = { temperature: 300, ice: 0, onPool: false, since: 3600, tank: 310 };
+    const { end } = runPool(run, start, 0, 1000);
+    const draw = (1.5 * HOT_WATER) / 86_400;
+    expect(end.tank).toBeCloseTo((draw * 283.15 + 20 * 293.15) / (draw + 20), 8);
+  });
+
+  test("recovers no less for more draw, a larger exchanger or a larger tank", () => {
+    fc.assert(
+      fc.property(
+        fc.constantFrom("hotWaterDraw" as const, "tankUA" as const, "tankVolume" as const),
+        fc.constantFrom(...ORDERS),
+        fc.double({ min: 1.1, max: 3, noNaN: true }),
+        (label, sinkOrder, factor) => {
+          const [small, large] = [1, factor].map((by) =>
+            totalOfYear(yearWith({ sinkOrder, highLimit: 301, tankLoss: 0, [label]: by * TANK[label] })),
+          );
+          expect(large?.hotWaterRecovered).toBeGreaterThan((small?.hotWaterRecovered ?? NaN) * (1 - 2e-3));
+        },
+      ),
+      { numRuns: 12 },
+    );
+  });
+
+  test.each([
+    [{ tankVolume: undefined }, /label "tank volume" is missing or blank: it is needed with a preheat tank/],
+    [{ tankUA: undefined }, /label "tank UA" is missing or blank/],
+    [{ hotWaterDraw: undefined }, /label "hot water draw" is missing or blank/],
+    [{ ratedCooling: undefined, exchangerUA: undefined }, /a preheat tank needs an air conditioner/],
+    [{ hotWater: 310, tankLimit: 315 }, /tank limit must be at most the hot water's/],
+    [{ tankUA: 300, tankLimit: 330 }, /tank UA or tank flow is too small/],
+  ])("refuses %o by the label's name", (values, message) => {
+    expect(() => yearWith(values as unknown as Partial<YearInputs>)).toThrow(message);
+  });
+});
