@@ -1,12 +1,6 @@
 /** Inputs of the sheet "Recovery sizing", with Fernhill Hall's invented values. */
 import { gap, heading, input, type Line } from "./build";
-import type { Validation } from "./sheet";
-
-const oneOf = (prompt: string, ...list: readonly string[]): Validation => ({ list, prompt });
-const above = (prompt: string, least = 0): Validation => ({ above: least, prompt });
-const between = (from: number, to: number, prompt: string): Validation => ({ from, to, prompt });
-
-const INVENTED = "Invented example: replace by the survey.";
+import { INVENTED, above, between, oneOf } from "./pieces";
 
 export const poolInputs: readonly Line[] = [
   heading("part", "Inputs"),

@@ -6,6 +6,7 @@
 import { CATALOGUE } from "../../core/catalogue";
 import { lookUp } from "../../core/kernel/catalogue";
 import { computed, gap, heading, input, type ExtraCell, type Line } from "./build";
+import { INVENTED, oneOf } from "./pieces";
 
 /** Air °C, swing K, humidity, wind m/s, sun kWh/(m²·day), mains °C. */
 const HOUSTON = [
@@ -65,12 +66,31 @@ export const YEAR_LINES: readonly Line[] = [
   input("yearBackUp", "Back up source", "natural gas", "", { source: "what heats the pool otherwise" }),
   computed("yearGas", "Back up price", "=[gasPrice]", "money/therm"),
   computed("yearElectricity", "Electricity price", "=[powerPrice]", "money/kWh"),
+  input("yearSecond", "Second sink", "none", "", {
+    validation: oneOf("none, or a preheat tank", "none", "preheat tank"),
+    source: "owner",
+    note: "A preheat tank takes heat that the pool doesn't want.",
+  }),
+  input("yearOrder", "Sink order", "pool first", "", {
+    validation: oneOf("which is served first", "pool first", "tank first"),
+    source: "owner",
+  }),
+  input("yearDraw", "Hot water draw", 220, "gal", { source: "meter", note: `${INVENTED} A day; showers and kitchen.` }),
+  input("yearTank", "Tank volume", 250, "gal", { source: "data sheet" }),
+  input("yearTankUA", "Tank UA", 8000, "BTU/(h·°F)", {
+    format: "#,##0",
+    source: "supplier; double wall for drinking water",
+    note: INVENTED,
+  }),
+  input("yearTankLimit", "Tank limit", 105, "°F", { source: "95 to 105 °F from full condensing" }),
+  input("yearHotSource", "Hot water source", "natural gas", "", { source: "the main heater" }),
+  computed("yearHotPrice", "Hot water price", "=[gasPrice]", "money/therm"),
   heading("group", "Year: climate by month", "Houston, Texas (NREL TMY3): replace by the climate of the site."),
   climateLine("climateHead", "month", HEADS),
   ...MONTHS.map((month, place) => climateLine(`climate${month}`, month, HOUSTON[place] ?? [])),
 ];
 
-const YEAR = "WARMBACK.POOL.YEAR([[yearArea:yearElectricity]],[climateHead@A]:[climateDec@G])";
+const YEAR = "WARMBACK.POOL.YEAR([[yearArea:yearHotPrice]],[climateHead@A]:[climateDec@G])";
 
 /** The year's row stands below a head and twelve months. */
 const TOTAL_ROW = 14;
@@ -96,6 +116,7 @@ export const YEAR_RESULTS: readonly Line[] = [
   heading("group", "8 The year, hour by hour"),
   total("yearRejected", "Heat rejected", "heatRejected", "BTU"),
   total("yearTaken", "Of that taken by the pool", "heatTaken", "BTU"),
+  total("yearToTank", "Of that taken by the preheat tank", "heatToTank", "BTU", "0 without a second sink."),
   computed("yearShare", "Share that coincides with the pool's need", "=[yearTaken]/[yearRejected]", "", {
     format: "0%",
     source: "quotient",

@@ -1,53 +1,19 @@
 import { describe, expect, test } from "vitest";
-import { emptySheet } from "../../src/preview/data";
-import { loadFunctions } from "../../src/preview/load";
-import { startHeadless } from "../../src/preview/univer/start";
-import { previewWorkbook } from "../../src/preview/workbook";
 import { commissioning } from "../../src/sheets/commissioning";
 import { refrigerantSide } from "../../src/sheets/refrigerantSide";
-import type { StarterSheet } from "../../src/sheets/sheet";
 import { survey } from "../../src/sheets/survey";
-
-/** The sheet with other inputs, by label. */
-const withInputs = (sheet: StarterSheet, inputs: Readonly<Record<string, string | number>>): StarterSheet => {
-  const cells = { ...sheet.cells };
-  for (const [label, content] of Object.entries(inputs)) {
-    const found = Object.entries(cells).find(([at, cell]) => at.startsWith("A") && cell.content === label);
-    if (!found) throw new Error(`no line ${label}`);
-    const at = `B${found[0].slice(1)}`;
-    const cell = cells[at];
-    if (!cell) throw new Error(`no value beside ${label}`);
-    cells[at] = { ...cell, content };
-  }
-  return { ...sheet, cells };
-};
-
-/** Label → value of the calculated sheet; the last line of a label counts. */
-const calculated = async (sheet: StarterSheet): Promise<ReadonlyMap<string, unknown>> => {
-  const book = startHeadless(loadFunctions("dist"), { sheets: [emptySheet("Start")], names: [] });
-  try {
-    const workbook = previewWorkbook(book);
-    const name = await workbook.insert(sheet);
-    await book.settled();
-    const used = await workbook.used(name);
-    if (!used) throw new Error("the sheet is empty");
-    const [block] = await workbook.read([used]);
-    return new Map((block?.values ?? []).map(([label, value]) => [String(label), value]));
-  } finally {
-    book.dispose();
-  }
-};
+import { valuesOf, withInputs } from "./calculated";
 
 describe("Survey and decision", () => {
   test("says for Fernhill Hall: go, but settle the points first", async () => {
-    const found = await calculated(survey);
+    const found = await valuesOf(survey);
     expect(found.get("Decision")).toBe("GO, BUT");
     expect(found.get("Stopped by")).toBe("nothing");
     expect(found.get("To settle first")).toBe("Warranty and listing; Drain covers; Bonding; ");
   });
 
   test("stops where the machine, the refrigerant's class or a single drain forbids it, and names each", async () => {
-    const found = await calculated(
+    const found = await valuesOf(
       withInputs(survey, { "Machine type": "window unit", Refrigerant: "R-32", "Main drains": "single" }),
     );
     expect(found.get("Decision")).toBe("NO-GO");
@@ -55,7 +21,7 @@ describe("Survey and decision", () => {
   });
 
   test("says go where every point is settled", async () => {
-    const found = await calculated(
+    const found = await valuesOf(
       withInputs(survey, {
         "Maker consents to the change": "yes",
         "Drain cover marked, whole, not expired": "yes",
@@ -69,7 +35,7 @@ describe("Survey and decision", () => {
 
 describe("Commissioning", () => {
   test("finds water side and refrigerant side of Fernhill Hall within 15 %, and a yearly UA that has fallen", async () => {
-    const found = await calculated(withInputs(commissioning, { "UA after year 1": 5000 }));
+    const found = await valuesOf(withInputs(commissioning, { "UA after year 1": 5000 }));
     expect(found.get("The two duties agree within 15 %")).toBe("OK");
     expect(Math.abs(found.get("Water side on refrigerant side") as number)).toBeLessThan(0.06);
     expect(found.get("Year 1")).toBeLessThan(0.8);
@@ -78,7 +44,7 @@ describe("Commissioning", () => {
   });
 
   test("tells duties that don't agree", async () => {
-    const found = await calculated(withInputs(commissioning, { "Water through the exchanger": 35 }));
+    const found = await valuesOf(withInputs(commissioning, { "Water through the exchanger": 35 }));
     expect(found.get("The two duties agree within 15 %")).toBe("CHECK");
   });
 });
@@ -86,15 +52,15 @@ describe("Commissioning", () => {
 describe("Refrigerant side", () => {
   // Printed tables of NIST REFPROP origin: R-410A dew 118.4 psig at 40 °F; R-22 84.1 psig at 50 °F.
   test("charts the chosen refrigerant and reads superheat and subcooling", async () => {
-    const found = await calculated(refrigerantSide);
+    const found = await valuesOf(refrigerantSide);
     expect(found.get("40 °F")).toBeCloseTo(118.4, 0);
     expect(found.get("Subcooling")).toBeCloseTo(10, 0);
-    const other = await calculated(withInputs(refrigerantSide, { Refrigerant: "R-22" }));
+    const other = await valuesOf(withInputs(refrigerantSide, { Refrigerant: "R-22" }));
     expect(other.get("50 °F")).toBeCloseTo(84.1, 0);
   });
 
   test("never lets a mildly flammable refrigerant pass in a machine that isn't listed for it", async () => {
-    const found = await calculated(withInputs(refrigerantSide, { Refrigerant: "R-454B" }));
+    const found = await valuesOf(withInputs(refrigerantSide, { Refrigerant: "R-454B" }));
     expect(found.get("Flammable class only in listed equipment")).toBe("CHECK");
   });
 });
