@@ -24,7 +24,7 @@ export const money = references({
   },
   doePoolCosts: {
     short: "US DOE pool heating costs",
-    full: "US Department of Energy: consumer guidance on gas and heat pump swimming pool heaters; tables worked with 80 % for gas and, from memory, COP 5.0 and 0.085 $/kWh.",
+    full: "US Department of Energy: consumer guidance on gas and heat pump swimming pool heaters; tables worked with 80 % for gas, a pool uncovered for eight hours a day and, from memory, COP 5.0 and 0.085 $/kWh.",
     seen: "copied",
   },
   fsec8323: {
