@@ -1,8 +1,7 @@
-/** Chebyshev series by pieces: ends of the pieces, degree, the pieces' coefficients one after the other. */
-export interface SeriesData {
-  readonly breaks: readonly number[];
-  readonly degree: number;
-  readonly coefficients: readonly number[];
+import type { PackedSeries } from "../../numeric/packedSeries";
+
+/** Chebyshev series by pieces. */
+export interface SeriesData extends PackedSeries {
   /** The largest difference from the converged equilibria, in the series' own unit. */
   readonly error: number;
 }

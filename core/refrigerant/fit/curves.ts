@@ -1,5 +1,4 @@
-import { piecewiseFit } from "../../numeric/chebyshev";
-import type { CurveData, SeriesData } from "../data/saturationData";
+import { piecewiseFit, type PiecewiseFit } from "../../numeric/chebyshev";
 import type { SaturationPoint } from "../equilibrium/trace";
 
 /** A converged saturation curve to be fitted: a solver, its range (K) and the critical temperature for q. */
@@ -9,8 +8,17 @@ export interface ConvergedCurve {
   readonly critical: number;
 }
 
+/** The fits of one curve, before they are rounded and packed: see `CurveData`. */
+export interface FittedCurve {
+  readonly pressure: PiecewiseFit;
+  readonly temperature: PiecewiseFit;
+  readonly liquid: PiecewiseFit;
+  readonly vapour: PiecewiseFit;
+  readonly incipient: readonly PiecewiseFit[];
+}
+
 /** Fits one curve; blends (with an incipient composition) need their incipient phase only as a start for a flash. */
-export function fitCurve(curve: ConvergedCurve, loosely: "liquid" | "vapour" | undefined): CurveData {
+export function fitCurve(curve: ConvergedCurve, loosely: "liquid" | "vapour" | undefined): FittedCurve {
   const { at, range, critical } = curve;
   const seen = new Map<number, SaturationPoint>();
   const point = (temperature: number): SaturationPoint => {
@@ -38,7 +46,7 @@ export function fitCurve(curve: ConvergedCurve, loosely: "liquid" | "vapour" | u
   const q = (temperature: number) => Math.sqrt(1 - temperature / critical);
   // Rounded outwards: the pieces must cover the whole range.
   const qRange = [q(range[1]), q(range[0])] as const;
-  const density = (phase: "liquid" | "vapour"): SeriesData =>
+  const density = (phase: "liquid" | "vapour"): PiecewiseFit =>
     piecewiseFit(
       byQ((p) => Math.log(p[phase])),
       qRange,

@@ -1,19 +1,21 @@
 // Fits the saturation lines of every refrigerant to converged phase equilibria and writes core/refrigerant/data/saturation/.
 // Run: npx tsx core/refrigerant/fit/fit.ts [name ...]; then prettier on the folder.
 import { writeFileSync } from "node:fs";
+import type { PiecewiseFit } from "../../numeric/chebyshev";
+import { packSeries } from "../../numeric/packedSeries";
 import { BLENDS } from "../data/blends";
 import { PURE_FLUIDS } from "../data/fluids/index";
 import { PAIRS } from "../data/pairs";
 import type { CurveData, SaturationData, SeriesData } from "../data/saturationData";
 import type { ConvergedRefrigerant } from "../equilibrium/converged";
 import { convergedBlend, convergedPure } from "../equilibrium/converged";
-import { fitCurve } from "./curves";
+import { fitCurve, type FittedCurve } from "./curves";
 
 const folder = new URL("../data/saturation/", import.meta.url);
 
 function fit(name: string, converged: ConvergedRefrigerant): SaturationData {
   const { critical, bubble, dew, zero } = converged;
-  const curve = (line: typeof bubble, loosely: "liquid" | "vapour" | undefined): CurveData =>
+  const curve = (line: typeof bubble, loosely: "liquid" | "vapour" | undefined): FittedCurve =>
     fitCurve({ ...line, critical: critical.temperature }, loosely);
   return {
     name,
@@ -29,17 +31,16 @@ function fit(name: string, converged: ConvergedRefrigerant): SaturationData {
 // Last digits kept: each well below what the fit itself leaves, so that the tables stay short.
 const KEPT = { pressure: 10, temperature: 6, liquid: 9, vapour: 9, incipient: 8 } as const;
 
-/** A series with its coefficients rounded; what the rounding may add stands in the error. */
-function rounded(series: SeriesData, digits: number): SeriesData {
+/** A series with its coefficients rounded and packed; what the rounding may add stands in the error. */
+function rounded(series: PiecewiseFit, digits: number): SeriesData {
   const unit = 10 ** -digits;
   return {
-    ...series,
-    coefficients: series.coefficients.map((c) => Number(c.toFixed(digits)) + 0),
+    ...packSeries(series, digits),
     error: Number((series.error + ((series.degree + 1) * unit) / 2).toExponential(2)),
   };
 }
 
-const roundedCurve = (curve: CurveData): CurveData => ({
+const roundedCurve = (curve: FittedCurve): CurveData => ({
   pressure: rounded(curve.pressure, KEPT.pressure),
   temperature: rounded(curve.temperature, KEPT.temperature),
   liquid: rounded(curve.liquid, KEPT.liquid),
@@ -67,7 +68,7 @@ function report(data: SaturationData): void {
   write(data);
   const line = (curve: CurveData) =>
     [curve.pressure, curve.temperature, curve.liquid, curve.vapour, ...curve.incipient]
-      .map((s) => `${s.breaks.length - 1} x ${s.error.toExponential(1)}`)
+      .map((s) => `${s.halvings.length} x ${s.error.toExponential(1)}`)
       .join(", ");
   console.log(data.name, data.critical, `bubble ${line(data.bubble)}`, data.dew ? `dew ${line(data.dew)}` : "");
 }

@@ -1,6 +1,7 @@
 import type { ChebyshevPieces } from "../../numeric/chebyshev";
 import { chebyshevAt, chebyshevWithSlope } from "../../numeric/chebyshev";
-import type { CurveData, SeriesData } from "../data/saturationData";
+import { unpackSeries } from "../../numeric/packedSeries";
+import type { CurveData } from "../data/saturationData";
 
 /** A saturation curve ready to evaluate: see `CurveData` for the variables. */
 export interface SaturationCurve {
@@ -15,21 +16,15 @@ export interface SaturationCurve {
   readonly highest: number;
 }
 
-const compile = ({ breaks, degree, coefficients }: SeriesData): ChebyshevPieces => ({
-  breaks: Float64Array.from(breaks),
-  degree,
-  coefficients: Float64Array.from(coefficients),
-});
-
 /** Lays out a curve; `critical` is the temperature in q = sqrt(1 - T / critical). */
 export function compileCurve(data: CurveData, critical: number): SaturationCurve {
-  const pressure = compile(data.pressure);
+  const pressure = unpackSeries(data.pressure);
   return {
     pressure,
-    temperature: compile(data.temperature),
-    liquid: compile(data.liquid),
-    vapour: compile(data.vapour),
-    incipient: data.incipient.map(compile),
+    temperature: unpackSeries(data.temperature),
+    liquid: unpackSeries(data.liquid),
+    vapour: unpackSeries(data.vapour),
+    incipient: data.incipient.map(unpackSeries),
     critical,
     lowest: chebyshevAt(pressure, pressure.breaks[0]!),
     highest: chebyshevAt(pressure, pressure.breaks[pressure.breaks.length - 1]!),
