@@ -71,7 +71,10 @@ export function replace(root: HTMLElement, ...children: readonly Child[]): void 
   }
   if (!focused) return;
   const same = key === undefined ? undefined : keyed(root).find((element) => element.dataset["key"] === key);
-  (same ?? root.closest(".view")?.querySelector<HTMLElement>("[tabindex='-1']"))?.focus();
+  same?.focus();
+  // What isn't there, or is hidden for the moment, takes no focus.
+  if (same === undefined || document.activeElement !== same)
+    root.closest(".view")?.querySelector<HTMLElement>("[tabindex='-1']")?.focus();
 }
 
 /** Lets the keyboard scroll what doesn't fit: boxes of the class `wide` that overflow become focusable, others don't. */

@@ -18,10 +18,18 @@ const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.mi
 
 export type Mode = NonNullable<Parameters<Browser["newPage"]>[0]>;
 
+/** A page that isn't as usual. */
+export interface Odd {
+  /** Is done to the page before it is loaded. */
+  readonly before?: (page: Page) => Promise<void>;
+  /** Complaints that belong to it. */
+  readonly expected?: RegExp;
+}
+
 export interface Pane {
   /** The page that was opened last. */
   readonly page: Page;
-  open(query?: string, mode?: Mode): Promise<void>;
+  open(query?: string, mode?: Mode, odd?: Odd): Promise<void>;
   tab(name: "Cautions" | "Explain" | "Find" | "Workbook"): Promise<void>;
   /** Selects a cell as a user does. */
   select(sheet: string, cell: string): Promise<void>;
@@ -73,13 +81,15 @@ export function usePane(forms: readonly string[] = []): Pane {
     get page() {
       return page;
     },
-    async open(query = "", mode = {}) {
+    async open(query = "", mode = {}, { before, expected } = {}) {
       page = await browser.newPage({ viewport: { width: 320, height: 700 }, ...mode });
       page.setDefaultTimeout(5000);
       page.on("console", (message) => {
-        if (message.type() === "error" || message.type() === "warning") complaints.push(message.text());
+        const bad = message.type() === "error" || message.type() === "warning";
+        if (bad && expected?.test(message.text()) !== true) complaints.push(message.text());
       });
       page.on("pageerror", (error) => complaints.push(error.message));
+      await before?.(page);
       await page.goto(served.address + query);
       await page.locator("#view-cautions h3, #view-cautions .quiet").first().waitFor();
     },

@@ -9,7 +9,8 @@ import { COMPILED } from "../../src/functions/compiled";
 import { panelEngine } from "../../src/taskpane/engine";
 import { callLog } from "../../src/workbook/log";
 import { isMatrix, isOutcomeFault, type RawValue } from "../../src/workbook/values";
-import { HERE, until, usePane } from "./browser";
+import { HERE, until, usePane, type Mode } from "./browser";
+import { typed, YEAR, YEAR_CELLS, type Cells } from "./yearCells";
 
 const engine = panelEngine(callLog());
 
@@ -50,16 +51,6 @@ const BALANCE: RawValue = [
   ["water flow", 40],
   ["entering water", 82],
 ];
-const YEAR: RawValue = [
-  ["pool area", 1076],
-  ["water depth", 5],
-  ["latitude", 25.82],
-  ["rated cooling", 90000],
-  ["rated power", 8.1],
-  ["outdoor fan", 0.6],
-  ["exchanger UA", 5000],
-];
-
 describe("Pictures as data", () => {
   test("exist for functions that are there and that the panel works in a worker", () => {
     for (const id of PICTURED) expect(lookUp(CATALOGUE, id)?.heavy, id).toBeDefined();
@@ -182,23 +173,14 @@ describe("Pictures as data", () => {
   });
 });
 
-type Cells = readonly (readonly [string, string | number])[];
-
-const typed = (value: RawValue, columns: string): Cells =>
-  (value as readonly (readonly (string | number)[])[]).flatMap((row, down) =>
-    row.map((each, over): readonly [string, string | number] => [`${columns[over] ?? ""}${String(down + 1)}`, each]),
-  );
-
 describe.skipIf(!HERE)("Pictures in Explain", { timeout: 60_000 }, () => {
   const pane = usePane();
   const CELLS: Cells = [
     ...typed(BALANCE, "AB"),
     ...typed(ZONES, "DE"),
-    ...typed(YEAR, "GH"),
-    ...typed(MIAMI_MONTHS, "JKLMNO"),
+    ...YEAR_CELLS,
     ["A20", "=WARMBACK.EXCHANGER.BALANCE(A1:B5)"],
     ["A60", "=WARMBACK.EXCHANGER.ZONES(D1:E6)"],
-    ["A80", "=WARMBACK.POOL.YEAR(G1:H7,J1:O13)"],
   ];
   const show = async (cell: string, count: number): Promise<void> => {
     await pane.select("Notes", cell);
@@ -249,5 +231,112 @@ describe.skipIf(!HERE)("Pictures in Explain", { timeout: 60_000 }, () => {
     await pane.page.getByText("Numbers of the picture").click();
     expect(await pane.page.locator(".pictures tbody tr").count()).toBe(5);
     expect(await pane.page.locator(".pictures .legend li").allTextContents()).toEqual(["refrigerant", "water"]);
+  });
+});
+
+describe.skipIf(!HERE)("Pictures for the sheet", { timeout: 60_000 }, () => {
+  const pane = usePane();
+  const open = async (query: string, mode: Mode = {}): Promise<void> => {
+    await pane.open(`?empty&${query}`, mode);
+    await pane.page.evaluate(async (cells) => {
+      for (const [at, content] of cells) globalThis.book.type("Notes", at, content);
+      await globalThis.book.calculate();
+    }, YEAR_CELLS);
+    await pane.tab("Explain");
+    await pane.select("Notes", "A80");
+    await pane.page.locator(".picture svg").nth(2).waitFor();
+  };
+  const button = (name: RegExp) => pane.page.locator(".pictures").getByRole("button", { name });
+
+  test("aren't offered where the host can neither place nor save them", async () => {
+    await open("");
+    expect(await button(/picture/i).count()).toBe(0);
+  });
+
+  /** Size and some colours of a PNG, read by the browser. */
+  const look = (
+    png: string,
+  ): Promise<{ width: number; height: number; corners: string[]; inks: Record<string, number> }> =>
+    pane.page.evaluate(async (data) => {
+      const image = new Image();
+      image.src = `data:image/png;base64,${data}`;
+      await image.decode();
+      const canvas = document.createElement("canvas");
+      const { naturalWidth: width, naturalHeight: height } = image;
+      Object.assign(canvas, { width, height });
+      const brush = canvas.getContext("2d");
+      if (brush === null) throw new Error("no canvas");
+      brush.drawImage(image, 0, 0);
+      const { data: bytes } = brush.getImageData(0, 0, width, height);
+      const at = (place: number): string => [...bytes.slice(4 * place, 4 * place + 4)].join(" ");
+      const inks: Record<string, number> = {};
+      for (let place = 0; place < width * height; place++) inks[at(place)] = (inks[at(place)] ?? 0) + 1;
+      return { width, height, corners: [0, width - 1, width * (height - 1), width * height - 1].map(at), inks };
+    }, png);
+
+  test.each([
+    ["light", { colorScheme: "light" }],
+    ["dark", { colorScheme: "dark" }],
+    ["forced colours", { colorScheme: "dark", forcedColors: "active" }],
+  ] as const)(
+    "go beside the table as a sharp PNG, dark on white, with name, alternative text and size on paper, %s",
+    async (_, mode) => {
+      await open("places", mode);
+      expect(await button(/^Save as picture/).count()).toBe(0);
+      await button(/^Insert as picture: Heat by month/).press("Enter");
+      await pane.page.locator(".status", { hasText: "Inserted beside the table." }).waitFor();
+      const [placed] = await pane.page.evaluate(() => globalThis.book.placed);
+      // The table of twelve months, its heads and the year's row.
+      expect(placed?.beside).toMatchObject({ sheet: "Notes", row: 79, column: 0, rows: 14 });
+      const { name, says, png, width, height } = placed!.picture;
+      expect(name).toBe("POOL.YEAR: Heat by month, pool held at the set point");
+      expect(says).toMatch(/^Heat of each month with recovery, one on the other; in the year /);
+      const seen = await look(png);
+      expect([seen.width * 0.75, seen.height * 0.75]).toEqual([2 * width, 2 * height]);
+      expect(seen.corners).toEqual(Array(4).fill("255 255 255 255"));
+      // The tones of the light scheme: accent, danger and caution; each bar is thousands of pixels.
+      for (const tone of ["11 92 110 255", "173 31 26 255", "112 85 0 255"])
+        expect(seen.inks[tone], tone).toBeGreaterThan(2000);
+      expect(seen.inks["27 35 38 255"], "ink").toBeGreaterThan(500);
+      expect(await pane.page.locator(".paper").count()).toBe(0);
+    },
+  );
+
+  test("are saved as a file where the host can only do that: of several the one that is chosen", async () => {
+    await open("saves");
+    await pane.page.getByRole("combobox", { name: "month" }).selectOption("Feb");
+    await button(/^Save as picture: The usual day of Feb/).click();
+    await pane.page.locator(".status", { hasText: "Saved as the file Picture.png." }).waitFor();
+    const [saved] = await pane.page.evaluate(() => globalThis.book.placed);
+    expect(saved?.picture.name).toBe("POOL.YEAR: The usual day of Feb, pool left to itself");
+    expect(saved?.picture.says).toMatch(/^Means of the hours of Feb: /);
+  });
+
+  test("of a usual day follow the month that is chosen by keyboard, with legend and numbers, and keep it", async () => {
+    await open("");
+    const month = pane.page.getByRole("combobox", { name: "month" });
+    const figure = pane.page.locator("figure", { has: month });
+    const first = await month.inputValue();
+    expect(await figure.locator("figcaption").textContent()).toBe(`The usual day of ${first}, pool left to itself`);
+    await figure.getByText("Numbers of the picture").click();
+    const numbers = async (): Promise<string> => (await figure.locator("tbody").textContent()) ?? "";
+    const before = await numbers();
+    await month.focus();
+    await pane.page.keyboard.press("Home");
+    await until(
+      async () => (await figure.locator("figcaption").textContent()) === "The usual day of Jan, pool left to itself",
+    );
+    expect(await month.inputValue()).toBe("Jan");
+    expect(await figure.getByRole("img", { name: /^Means of the hours of Jan/ }).count()).toBe(1);
+    expect(await figure.locator("details").getAttribute("open")).toBe("");
+    expect(await numbers()).not.toBe(before);
+    expect(await pane.text(".unseen[role=status]")).toMatch(/^Means of the hours of Jan: the pool takes most/);
+    expect(await pane.page.evaluate(() => document.activeElement?.tagName)).toBe("SELECT");
+    expect(await pane.violations()).toEqual([]);
+    // What the sheet's other cells do changes nothing of it.
+    await pane.page.evaluate(() => globalThis.book.changed("Notes"));
+    await pane.page.waitForTimeout(600);
+    expect(await month.inputValue()).toBe("Jan");
+    expect(await figure.locator("figcaption").textContent()).toContain("of Jan,");
   });
 });

@@ -17,7 +17,10 @@ export interface Paper {
 const WIDTH = 520;
 const MARGIN = 12;
 const LINE = 20;
+/** Widths of a line's and of a bar's sample. */
 const SAMPLE = 24;
+const BAR = 12;
+const AFTER_SAMPLE = 6;
 const GAP = 16;
 const TITLE = "600 15px";
 const TEXT = "13px";
@@ -80,32 +83,40 @@ function lookOf(sheet: Element): Look {
 interface Placed extends LegendEntry {
   readonly x: number;
   readonly y: number;
+  /** Width of the sample. */
+  readonly wide: number;
 }
 
 /** The names of lines and bars from left to right, in as many lines as they need. */
 function placeLegend(entries: readonly LegendEntry[], widthOf: (text: string) => number): readonly Placed[] {
   let [x, y] = [MARGIN, 0];
   return entries.map((entry) => {
-    const width = SAMPLE + 6 + widthOf(entry.name) + GAP;
+    const wide = entry.look === "bar" ? BAR : SAMPLE;
+    const width = wide + AFTER_SAMPLE + widthOf(entry.name) + GAP;
     if (x > MARGIN && x + width > WIDTH) {
       x = MARGIN;
       y += LINE;
     }
-    const placed = { ...entry, x, y };
+    const placed = { ...entry, x, y, wide };
     x += width;
     return placed;
   });
 }
 
-function drawSample(brush: CanvasRenderingContext2D, { x, y, look, tone }: Placed, from: number, colours: Look): void {
+function drawSample(
+  brush: CanvasRenderingContext2D,
+  { x, y, wide, look, tone }: Placed,
+  from: number,
+  colours: Look,
+): void {
   const middle = from + y + LINE / 2;
   brush.fillStyle = brush.strokeStyle = colours.toneOf(tone);
-  if (look === "bar") return brush.fillRect(x + SAMPLE - 12, middle - 6, 12, 12);
+  if (look === "bar") return brush.fillRect(x, middle - wide / 2, wide, wide);
   brush.lineWidth = 3;
   brush.setLineDash(look === "dashed" ? [...DASHES] : []);
   brush.beginPath();
   brush.moveTo(x, middle);
-  brush.lineTo(x + SAMPLE, middle);
+  brush.lineTo(x + wide, middle);
   brush.stroke();
   brush.setLineDash([]);
 }
@@ -139,7 +150,7 @@ function compose(picture: Picture, image: HTMLImageElement, look: Look): Paper {
   for (const entry of legend) {
     drawSample(brush, entry, below, look);
     brush.fillStyle = look.ink;
-    brush.fillText(entry.name, entry.x + SAMPLE + 6, below + entry.y + LINE / 2);
+    brush.fillText(entry.name, entry.x + entry.wide + AFTER_SAMPLE, below + entry.y + LINE / 2);
   }
   brush.drawImage(image, 0, below + legendHeight, WIDTH, image.naturalHeight);
   const [, png = ""] = canvas.toDataURL("image/png").split(",");

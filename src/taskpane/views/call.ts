@@ -94,10 +94,10 @@ function workedLater(desk: Desk, { definition, call, values }: Due, place: CallP
   const { id } = definition;
   const body = h("div", { class: "call-body" });
   const meanwhile = (box: HTMLElement): void => replace(body, box, readArguments(definition, call.args));
-  const work = async (): Promise<void> => {
+  const work = async (asked: boolean): Promise<void> => {
     const ending = endedBy(signal);
     const own = `${key} run`;
-    const box = running(desk, { what: `Working out ${id}`, key: own, cancel: () => ending.abort() });
+    const box = running(desk, { what: `Working out ${id}`, key: own, cancel: () => ending.abort(), asked });
     meanwhile(box.root);
     try {
       const explained = await explainer.work(id, values, { signal: ending.signal, tell: box.tell });
@@ -105,13 +105,13 @@ function workedLater(desk: Desk, { definition, call, values }: Due, place: CallP
       markScrollable(body);
     } catch (error) {
       if (signal.aborted) return;
-      meanwhile(stoppedBox(error, own, work));
+      meanwhile(stoppedBox(error, own, () => work(true)));
       desk.readOut(error === CANCELLED ? `Cancelled: ${id}.` : `Not worked out: ${id}.`);
     } finally {
       box.end();
     }
   };
-  void work();
+  void work(false);
   return body;
 }
 

@@ -112,7 +112,7 @@ export function explainView(desk: Desk): View {
     last = sentence;
   };
 
-  const read = async (known?: Address): Promise<void> => {
+  const read = async (known?: Address, asked = false): Promise<void> => {
     current.abort();
     const own = new AbortController();
     current = own;
@@ -121,15 +121,17 @@ export function explainView(desk: Desk): View {
       what: "Working out what the cell gives",
       key: "reading",
       cancel: () => ending.abort(),
+      asked,
       shown: () => draw(box.root),
     });
+    if (asked) draw(box.root);
     try {
       await show(known ?? (await desk.workbook.selection()), own, ending);
     } catch (error) {
       if (own.signal.aborted) return;
       draw(
         error === CANCELLED
-          ? stoppedBox(error, "reading", () => read(known))
+          ? stoppedBox(error, "reading", () => read(known, true))
           : h("p", { class: "fault", role: "alert" }, `The cell could not be read: ${sentenceOf(error)}`),
       );
     } finally {

@@ -101,7 +101,7 @@ function choiceFigure(
   const body = h("div", { class: "figure-body" });
   const select = h(
     "select",
-    { "data-key": key },
+    { "data-key": key, "aria-label": label },
     options.map(({ name }) => h("option", { value: name }, name)),
   );
   const show = (): void => {

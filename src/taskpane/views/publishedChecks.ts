@@ -26,7 +26,7 @@ export const publishedChecks = (desk: Desk): HTMLElement => {
   const result = h("div", { role: "status", class: "outcome" });
   const run = async (): Promise<void> => {
     const ending = new AbortController();
-    const box = running(desk, { what: WHAT, key: "checks", cancel: () => ending.abort() });
+    const box = running(desk, { what: WHAT, key: "checks", cancel: () => ending.abort(), asked: true });
     replace(result);
     replace(going, box.root);
     try {

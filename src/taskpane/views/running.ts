@@ -13,6 +13,8 @@ interface Work {
   readonly what: string;
   readonly key: string;
   cancel(): void;
+  /** The user waits for it: it is seen from its start. */
+  readonly asked?: boolean;
   /** It takes long enough to be seen. */
   shown?(): void;
 }
@@ -24,15 +26,15 @@ export interface Running {
   end(): void;
 }
 
-/** A box that is hidden until the work takes long. */
-export function running(desk: Desk, { what, key, cancel, shown }: Work): Running {
-  const stage = h("p", { class: "quiet" });
+/** A box that is hidden until the work takes long, unless it was asked for. */
+export function running(desk: Desk, { what, key, cancel, asked = false, shown }: Work): Running {
+  const stage = h("p", { class: "quiet" }, "starting");
   const seconds = h("span", { class: "count" });
   const bar = h("progress", { "aria-label": what });
   const began = performance.now();
   const root = h(
     "div",
-    { class: "progress", hidden: true },
+    { class: "progress", hidden: !asked },
     h("p", { class: "running" }, h("span", {}, `${what}…`), seconds),
     bar,
     stage,

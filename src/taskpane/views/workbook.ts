@@ -51,6 +51,7 @@ const handOverSection = (desk: Desk): HTMLElement => {
       what: "Making the copy",
       key: "hand over",
       cancel: () => ending.abort(),
+      asked: true,
     });
     const told = (done: number, total: number): void =>
       tell({ done, total, text: `${String(done)} of ${counted(total, "formula")}` });

@@ -3,7 +3,16 @@
  * others hold the value that they were given.
  */
 import type { PanelEngine } from "../../../src/taskpane/engine";
-import type { Address, Area, Block, CellValue, CellWrite, HandOverCopy, Workbook } from "../../../src/workbook/port";
+import type {
+  Address,
+  Area,
+  Block,
+  CellValue,
+  CellWrite,
+  HandOverCopy,
+  PlacedPicture,
+  Workbook,
+} from "../../../src/workbook/port";
 import { readCells } from "../../../src/workbook/reader/read";
 import { parseCells } from "../../../src/workbook/reader/reference";
 import { isMatrix, isOutcomeFault, type CellOutcome } from "../../../src/workbook/values";
@@ -17,6 +26,7 @@ export interface Book {
   readonly workbook: Workbook;
   readonly inserted: string[];
   readonly handed: HandOverCopy[];
+  readonly placed: { readonly picture: PlacedPicture; readonly beside?: Area }[];
   readonly written: CellWrite[];
   readonly asked: { used: string[]; recalculated: string[] };
   selected: Address | undefined;
@@ -39,7 +49,17 @@ const placeOf = (at: string): { row: number; column: number } => {
   return { row: area.row, column: area.column };
 };
 
-export function makeBook(names: readonly string[], engine: PanelEngine): Book {
+/** What the host can do with pictures. */
+interface Abilities {
+  readonly places: boolean;
+  readonly saves: boolean;
+}
+
+export function makeBook(
+  names: readonly string[],
+  engine: PanelEngine,
+  { places, saves }: Abilities = { places: false, saves: false },
+): Book {
   const sheets = new Map(names.map((name) => [name, new Map<string, Cell>()]));
   const selections: ((address: Address) => void)[] = [];
   const changes: ((sheets: readonly string[]) => void)[] = [];
@@ -82,6 +102,7 @@ export function makeBook(names: readonly string[], engine: PanelEngine): Book {
   const book: Book = {
     inserted: [],
     handed: [],
+    placed: [],
     written: [],
     asked: { used: [], recalculated: [] },
     selected: undefined,
@@ -150,6 +171,18 @@ export function makeBook(names: readonly string[], engine: PanelEngine): Book {
         book.handed.push(copy);
         return "the file Copy.xlsx";
       },
+      placePicture: places
+        ? async (picture, beside) => {
+            book.placed.push({ picture, beside });
+            return "beside the table";
+          }
+        : undefined,
+      savePicture: saves
+        ? async (picture) => {
+            book.placed.push({ picture });
+            return "the file Picture.png";
+          }
+        : undefined,
       async recalculate(areas) {
         book.asked.recalculated.push(...areas.map(({ sheet }) => sheet));
         await book.calculate();

@@ -1,5 +1,5 @@
 /** The workbook of a test page: the pool loop of Fernhill Hall, an invented community hall. */
-import { panelEngine } from "../../../src/taskpane/engine";
+import { panelEngine, type PanelEngine } from "../../../src/taskpane/engine";
 import { callLog } from "../../../src/workbook/log";
 import { makeBook, type Book } from "./book";
 
@@ -7,11 +7,29 @@ declare global {
   var book: Book;
 }
 
-const book = makeBook(["Pool loop", "Refrigerant", "Notes"], panelEngine(callLog()));
-globalThis.book = book;
-Object.assign(globalThis, { warmbackPreview: { workbook: book.workbook } });
+const log = callLog();
+const plain = panelEngine(log);
+const engine: PanelEngine = {
+  ...plain,
+  call(id, args) {
+    const outcome = plain.call(id, args);
+    log.add(id, args, outcome);
+    return outcome;
+  },
+};
 
-if (!location.search.includes("empty")) {
+const asked = new URLSearchParams(location.search);
+const book = makeBook(["Pool loop", "Refrigerant", "Notes"], engine, {
+  places: asked.has("places"),
+  saves: asked.has("saves"),
+});
+globalThis.book = book;
+Object.assign(globalThis, {
+  warmbackPreview: { workbook: book.workbook },
+  ...(asked.has("session") && { warmback: { log } }),
+});
+
+if (!asked.has("empty")) {
   const loop = (at: string, content: string | number): void => book.type("Pool loop", at, content);
   loop("A1", "Fernhill Hall (invented): pool loop");
   loop("B3", 90);

@@ -1,0 +1,246 @@
+/** The line of long work over workers that are acted, and the engine whose heavy calls come through it. */
+import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
+import { EDITION } from "../../core/kernel/edition";
+import { MIAMI_MONTHS } from "../../core/pool/data/miami";
+import { panelEngine } from "../../src/taskpane/engine";
+import { awayEngine } from "../../src/taskpane/runs/away";
+import type { Ask, Progress } from "../../src/taskpane/runs/job";
+import { perform } from "../../src/taskpane/runs/perform";
+import { CANCELLED, startRuns } from "../../src/taskpane/runs/runs";
+import { settled } from "../../src/workbook/awaited";
+import { callLog } from "../../src/workbook/log";
+import type { RawValue } from "../../src/workbook/values";
+import { YEAR } from "./yearCells";
+
+const CALL = { id: "CYCLE.COP", args: ["R-410A", 45, 105] } as const;
+const ARGS: RawValue[] = [...CALL.args];
+
+/** A worker that does what a test tells it to. */
+class Acted {
+  onmessage: ((event: { data: unknown }) => void) | null = null;
+  onerror: ((event: { preventDefault(): void }) => void) | null = null;
+  readonly asked: Ask[] = [];
+  ended = false;
+  postMessage(ask: Ask): void {
+    // What goes to a worker is copied: a function in it throws here as there.
+    this.asked.push(structuredClone(ask));
+  }
+  terminate(): void {
+    this.ended = true;
+  }
+  say(data: unknown): void {
+    this.onmessage?.({ data: structuredClone(data) });
+  }
+  ready(edition = EDITION): void {
+    this.say({ ready: edition });
+  }
+  fail(): void {
+    this.onerror?.({ preventDefault: () => undefined });
+  }
+  async work(): Promise<void> {
+    const ask = this.asked.at(-1);
+    if (ask === undefined) throw new Error("nothing was asked");
+    const gives = await perform(ask.kind, ask.needs, { tell: () => undefined, turn: async () => undefined });
+    this.say({ number: ask.number, gives });
+  }
+}
+
+const hiring = () => {
+  const hired: Acted[] = [];
+  const runs = startRuns(() => {
+    const worker = new Acted();
+    hired.push(worker);
+    return worker as unknown as Worker;
+  });
+  return { hired, runs };
+};
+
+const outcomeHere = () => panelEngine(callLog()).call(CALL.id, ARGS);
+
+describe("Long work", () => {
+  beforeEach(() => void vi.useFakeTimers());
+  afterEach(() => void vi.useRealTimers());
+
+  test("goes to one worker, one piece after the other, and comes back as it would be here", async () => {
+    const { hired, runs } = hiring();
+    const first = runs.run("tell", { id: CALL.id, args: ARGS });
+    const second = runs.run("explain", { id: CALL.id, args: ARGS });
+    const [worker] = hired;
+    worker?.ready();
+    expect(worker?.asked.map(({ kind }) => kind)).toEqual(["tell"]);
+    await worker?.work();
+    expect((await first).outcome).toEqual(outcomeHere());
+    expect(worker?.asked.map(({ kind }) => kind)).toEqual(["tell", "explain"]);
+    await worker?.work();
+    expect(await second).toEqual(panelEngine(callLog()).explain(CALL.id, ARGS));
+    expect(hired).toHaveLength(1);
+    expect(runs.place()).toBe("worker");
+  });
+
+  test("tells how far it is", async () => {
+    const { hired, runs } = hiring();
+    const told: Progress[] = [];
+    void runs.run("check", {}, { tell: (progress) => told.push(progress) });
+    hired[0]?.ready();
+    hired[0]?.say({ number: 1, progress: { done: 2, total: 9, text: "2 of 9" } });
+    hired[0]?.say({ number: 7, progress: { done: 3, total: 9, text: "of another piece" } });
+    expect(told).toEqual([{ done: 2, total: 9, text: "2 of 9" }]);
+  });
+
+  test("that runs is ended with its worker; what waits goes on in a new one", async () => {
+    const { hired, runs } = hiring();
+    const ending = new AbortController();
+    const first = runs.run("check", {}, { signal: ending.signal });
+    const second = runs.run("tell", { id: CALL.id, args: ARGS });
+    hired[0]?.ready();
+    ending.abort();
+    await expect(first).rejects.toBe(CANCELLED);
+    expect(hired.map(({ ended }) => ended)).toEqual([true, false]);
+    hired[0]?.say({ number: 1, gives: [] });
+    hired[1]?.ready();
+    await hired[1]?.work();
+    expect((await second).outcome).toEqual(outcomeHere());
+  });
+
+  test("that waits is taken out of the line; the worker goes on", async () => {
+    const { hired, runs } = hiring();
+    const ending = new AbortController();
+    const first = runs.run("tell", { id: CALL.id, args: ARGS });
+    const second = runs.run("check", {}, { signal: ending.signal });
+    hired[0]?.ready();
+    ending.abort();
+    await expect(second).rejects.toBe(CANCELLED);
+    await hired[0]?.work();
+    await first;
+    expect(hired).toHaveLength(1);
+    expect(hired[0]?.asked.map(({ kind }) => kind)).toEqual(["tell"]);
+    await expect(runs.run("check", {}, { signal: ending.signal })).rejects.toBe(CANCELLED);
+  });
+
+  test("that breaks off says so, and the next piece gets a new worker", async () => {
+    const { hired, runs } = hiring();
+    const first = runs.run("check", {});
+    hired[0]?.ready();
+    hired[0]?.fail();
+    await expect(first).rejects.toThrow("the calculation broke off");
+    const second = runs.run("tell", { id: "NO.SUCH", args: [] });
+    hired[1]?.ready();
+    hired[1]?.say({ number: 2, failed: "there is no function NO.SUCH" });
+    await expect(second).rejects.toThrow("there is no function NO.SUCH");
+    expect(hired).toHaveLength(2);
+  });
+
+  const onPage = async (spoil: (worker: Acted) => void): Promise<void> => {
+    const { hired, runs } = hiring();
+    const first = runs.run("tell", { id: CALL.id, args: ARGS });
+    const second = runs.run("explain", { id: CALL.id, args: ARGS });
+    const [worker] = hired;
+    if (worker === undefined) throw new Error("no worker was tried");
+    spoil(worker);
+    vi.useRealTimers();
+    expect((await first).outcome).toEqual(outcomeHere());
+    expect(await second).toEqual(panelEngine(callLog()).explain(CALL.id, ARGS));
+    expect([worker.ended, hired.length, runs.place()]).toEqual([true, 1, "page"]);
+  };
+
+  test.each([
+    ["its file can't be loaded", (worker: Acted) => worker.fail()],
+    ["it is of another edition", (worker: Acted) => worker.ready("Warmback 0.0.0")],
+    ["it says nothing", () => vi.advanceTimersByTime(60_000)],
+  ])("is done on the page where a worker is made but %s", async (_, spoil) => {
+    await onPage(spoil);
+  });
+
+  test("is done on the page where no worker can be made, and can be ended there between two functions", async () => {
+    vi.useRealTimers();
+    const runs = startRuns(() => {
+      throw new Error("refused by the page's policy");
+    });
+    const ending = new AbortController();
+    const told: number[] = [];
+    const checks = runs.run(
+      "check",
+      {},
+      {
+        signal: ending.signal,
+        tell({ done }) {
+          told.push(done);
+          if (done === 3) ending.abort();
+        },
+      },
+    );
+    await expect(checks).rejects.toBe(CANCELLED);
+    expect(told).toEqual([0, 1, 2, 3]);
+    expect((await runs.run("tell", { id: CALL.id, args: ARGS })).outcome).toEqual(outcomeHere());
+    expect(told).toEqual([0, 1, 2, 3]);
+  });
+});
+
+describe("An engine whose heavy calls come later", () => {
+  const here = panelEngine(callLog());
+  const year: RawValue[] = [YEAR, MIAMI_MONTHS];
+
+  test("gives, raises and describes what the engine here does, working each call once", async () => {
+    const { hired, runs } = hiring();
+    const engine = awayEngine(here, runs);
+    const working = vi
+      .waitFor(() => hired[0] ?? Promise.reject(new Error("no worker yet")))
+      .then(async (worker) => {
+        worker.ready();
+        await worker.work();
+        await vi.waitFor(() => expect(worker.asked).toHaveLength(2));
+        await worker.work();
+      });
+    const passes = vi.fn(() => ({
+      outcome: engine.call("POOL.YEAR", year),
+      cautions: engine.cautionsOf("POOL.YEAR", year),
+      described: engine.describe("POOL.YEAR", year),
+    }));
+    expect(await settled(passes)).toEqual({
+      outcome: here.call("POOL.YEAR", year),
+      cautions: here.cautionsOf("POOL.YEAR", year),
+      described: here.describe("POOL.YEAR", year),
+    });
+    await working;
+    expect(passes).toHaveBeenCalledTimes(3);
+    expect(hired[0]?.asked).toHaveLength(2);
+  });
+
+  test("works light calls at once", () => {
+    const { hired, runs } = hiring();
+    const engine = awayEngine(here, runs);
+    const velocity = (): unknown => engine.call("PIPE.VELOCITY", [90, "2 in"]);
+    expect(settled(velocity)).toEqual(here.call("PIPE.VELOCITY", [90, "2 in"]));
+    expect(hired).toHaveLength(0);
+  });
+
+  test("takes what a cell got in this session as it is, for the very same arguments only", () => {
+    const { runs } = hiring();
+    const log = callLog();
+    const engine = awayEngine(panelEngine(log), runs);
+    log.add(CALL.id, ARGS, { value: 7 });
+    expect(engine.call(CALL.id, [...ARGS])).toEqual({ value: 7 });
+    for (const other of [
+      ["R-410A", 45, 106],
+      ["R-410A", "45", 105],
+      ["R-410A", 45, 105, null],
+    ])
+      expect(() => engine.call(CALL.id, other), JSON.stringify(other)).toThrow("has not come yet");
+  });
+});
+
+describe("A pass that lacks something", () => {
+  test("is made again until it lacks nothing, and passes on what isn't a lack", async () => {
+    expect(settled(() => 5)).toBe(5);
+    expect(() =>
+      settled(() => {
+        throw new Error("a fault");
+      }),
+    ).toThrow("a fault");
+    const refusing = awayEngine(panelEngine(callLog()), {
+      run: () => Promise.reject(CANCELLED),
+      place: () => undefined,
+    });
+    await expect(settled(() => refusing.call(CALL.id, ARGS))).rejects.toBe(CANCELLED);
+  });
+});
