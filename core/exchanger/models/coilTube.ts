@@ -5,7 +5,7 @@ import type { Shown, Trace } from "../../kernel/steps";
 import type { PhaseState } from "../../refrigerant/helmholtz/substance";
 import type { Fluid } from "../../refrigerant/models/refrigerant";
 import { singlePhase } from "../../refrigerant/models/state";
-import { conductivity, viscosity } from "../../refrigerant/models/transport/transport";
+import { transport } from "../../refrigerant/models/transport/transport";
 import { us } from "../../kernel/quantity";
 import { equationSource } from "../../refrigerant/sources";
 import type { CoilZone } from "./coilZone";
@@ -22,8 +22,7 @@ const shown = (value: number, kind: KindName): Shown => ({ value, kind });
 /** One phase at its state; the working lists the four properties under `name`. */
 export const propertiesOf = (fluid: Fluid, state: PhaseState, name: string, trace: Trace): PhaseProperties => {
   const { phase, temperature, density, cp } = state;
-  const mu = viscosity(fluid, { phase, temperature, density });
-  const k = conductivity(fluid, { phase, temperature, density });
+  const { viscosity: mu, conductivity: k } = transport(fluid, { phase, temperature, density });
   if (trace.on) {
     const at = { pressure: shown(state.pressure, "pressure"), temperature: shown(temperature, "temperature") };
     const tell = (property: string, gives: Shown, source: Source): void =>

@@ -1,7 +1,7 @@
 /** One zone of a coil: overall coefficient with the wall at the temperature that the films leave it. */
 import { silent, type Trace } from "../../kernel/steps";
 import { conductivityOfWater, densityOfWater, heatCapacityOfWater, viscosityOfWater } from "../../water/equations";
-import { areaForDuty, totalResistance } from "../equations";
+import { areaForDuty, outsideFilmResistance, totalResistance } from "../equations";
 import { expansionOfWater, filmTemperature, surfaceDifference } from "../geometryEquations";
 import type { PhaseProperties } from "./fluid";
 import { outsideFilm, type OutsideFilm } from "./outsideFilm";
@@ -60,16 +60,27 @@ const waterFilm = ({ outsideDiameter, velocity }: ZoneTube, water: number, over:
 
 const MOST_PASSES = 40;
 
-/** Surface over water, K. The film hardly answers to it (fourth root at most), so that passing it on settles soon. */
+/** K to which the surface answers to the film that it makes. */
+const SETTLED = 1e-9;
+
+/**
+ * Surface over water, K. The film hardly answers to it (fourth root at most), so that passing it on nearly settles; the
+ * secant through the last two passes does the rest.
+ */
 const surfaceOver = (tube: ZoneTube, insideFilm: number, zone: Zone, water: number) => {
+  const rest = resistancesOf({ ...tube, insideFilm, outsideFilm: insideFilm });
   let over = zone.meanDifference / 2;
+  let slope = 0;
+  let before: { readonly over: number; readonly change: number } | undefined;
   for (let passes = 1; passes <= MOST_PASSES; passes++) {
-    const film = waterFilm(tube, water, over, silent).film;
-    const each = resistancesOf({ ...tube, insideFilm, outsideFilm: film });
-    const next = surfaceDifference.code({ dTm: zone.meanDifference, Ro: each.Ro, Rt: totalResistance.code(each) });
+    const Ro = outsideFilmResistance.code({ h: waterFilm(tube, water, over, silent).film });
+    const next = surfaceDifference.code({ dTm: zone.meanDifference, Ro, Rt: totalResistance.code({ ...rest, Ro }) });
     const change = next - over;
-    over = next;
-    if (Math.abs(change) < 1e-9) return { over, passes, change };
+    if (Math.abs(change) < SETTLED) return { over: next, passes, change };
+    if (before !== undefined) slope = 1 + (change - before.change) / (over - before.over);
+    before = { over, change };
+    // A colder surface makes a thinner film: the slope stays below a half, and a wild secant is not followed.
+    over += change / (1 - Math.min(0.5, Math.max(-1, slope)));
   }
   return { over, passes: MOST_PASSES, change: Number.NaN };
 };

@@ -62,15 +62,34 @@ const insideDome = (fluid: Fluid, dew: PhaseState, bubble: PhaseState): ((h: num
           stateAt(fluid, dew.pressure, bubble.temperature + 0.75 * glide),
           dew,
         ];
-  return (h) =>
-    known.reduce((sum, at) => {
-      const weight = known.reduce(
-        (product, other) =>
-          other === at ? product : (product * (h - other.enthalpy)) / (at.enthalpy - other.enthalpy),
-        1,
-      );
-      return sum + weight * at.temperature;
-    }, 0);
+  const parts = known.map((at) =>
+    known.reduce((part, other) => (other === at ? part : part / (at.enthalpy - other.enthalpy)), at.temperature),
+  );
+  return (h) => {
+    let T = 0;
+    for (let k = 0; k < known.length; k++) {
+      let part = parts[k] ?? Number.NaN;
+      for (let j = 0; j < known.length; j++) if (j !== k) part *= h - (known[j]?.enthalpy ?? Number.NaN);
+      T += part;
+    }
+    return T;
+  };
+};
+
+/**
+ * The states of one phase along equal steps of enthalpy: each search starts from the cubic through the two states before
+ * and their heat capacities.
+ */
+const walkAlong = (fluid: Fluid, from: PhaseState): ((h: number) => number) => {
+  let before: PhaseState | undefined;
+  let last = from;
+  return (h) => {
+    const step = h - last.enthalpy;
+    const guess = before && 5 * before.temperature - 4 * last.temperature + step * (2 / before.cp + 4 / last.cp);
+    const next = alongIsobar(fluid, last, h, "enthalpy", guess);
+    [before, last] = [last, next];
+    return next.temperature;
+  };
 };
 
 /** Points of one zone behind its first one. */
@@ -110,21 +129,19 @@ export const condensingCurve = (
   const enters = inletState(fluid, dew, inlet);
   const leaves = subcooling > 0 ? liquidBelow(fluid, bubble, subcooling) : bubble;
   const curve = { h: [enters.enthalpy], T: [enters.temperature] };
-  let gas = enters;
-  fill(curve, dew, SLICES.desuperheating, (h) => (gas = alongIsobar(fluid, gas, h, "enthalpy")).temperature);
+  fill(curve, dew, SLICES.desuperheating, walkAlong(fluid, enters));
   const dewAt = curve.h.length - 1;
   fill(curve, bubble, SLICES.condensing, insideDome(fluid, dew, bubble));
   const bubbleAt = curve.h.length - 1;
-  let liquid = bubble;
-  fill(curve, leaves, SLICES.subcooling, (h) => (liquid = alongIsobar(fluid, liquid, h, "enthalpy")).temperature);
+  fill(curve, leaves, SLICES.subcooling, walkAlong(fluid, bubble));
   return {
     pressure,
     inlet: enters,
     dew,
     bubble,
     outlet: leaves,
-    enthalpies: Float64Array.from(curve.h),
-    temperatures: Float64Array.from(curve.T),
+    enthalpies: new Float64Array(curve.h),
+    temperatures: new Float64Array(curve.T),
     dewAt,
     bubbleAt,
   };

@@ -40,9 +40,9 @@ const liquidFilm = ({ bore, flow, fluid: { liquid } }: CondensingFlow, trace: Tr
   return trace.step(dittusBoelterFilm, { Re, Pr: prandtlOf(liquid, trace), k: liquid.k, D: bore });
 };
 
-/** Film by Shah 1979, W/(m²·K). @param x share of vapour, above 0, below 1 */
-export const shah1979 = (condensing: CondensingFlow, x: number, trace: Trace = silent): number =>
-  trace.step(shah1979Film, { hl: liquidFilm(condensing, trace), x, pr: condensing.fluid.reducedPressure });
+/** Film by Shah 1979, W/(m²·K). @param x share of vapour, above 0, below 1; `hl`: the film of all the flow as liquid, where known */
+export const shah1979 = (condensing: CondensingFlow, x: number, trace: Trace = silent, hl?: number): number =>
+  trace.step(shah1979Film, { hl: hl ?? liquidFilm(condensing, trace), x, pr: condensing.fluid.reducedPressure });
 
 const regimeAt = ({ bore: D, flow: m, fluid }: CondensingFlow, x: number, trace: Trace): Regime => {
   const Z = trace.step(shahParameter, { x, pr: fluid.reducedPressure });
@@ -51,13 +51,13 @@ const regimeAt = ({ bore: D, flow: m, fluid }: CondensingFlow, x: number, trace:
   return J <= trace.step(gravityTo, { Z }) ? "III" : "II";
 };
 
-/** Film by Shah 2009 for a horizontal straight tube. @param x share of vapour, above 0, below 1 */
-export const shah2009 = (condensing: CondensingFlow, x: number, trace: Trace = silent): LocalFilm => {
+/** Film by Shah 2009 for a horizontal straight tube; arguments as `shah1979`. */
+export const shah2009 = (condensing: CondensingFlow, x: number, trace: Trace = silent, hl?: number): LocalFilm => {
   const { bore: D, flow: m, fluid } = condensing;
   const { liquid, vapour, reducedPressure: pr } = fluid;
   const regime = regimeAt(condensing, x, trace);
   const shear = (): number =>
-    trace.step(shearedFilm, { ho: shah1979(condensing, x, trace), mul: liquid.mu, mug: vapour.mu, pr });
+    trace.step(shearedFilm, { ho: shah1979(condensing, x, trace, hl), mul: liquid.mu, mug: vapour.mu, pr });
   const gravity = (): number =>
     trace.step(gravityFilm, { m, x, D, mul: liquid.mu, rl: liquid.rho, rg: vapour.rho, k: liquid.k });
   const film = regime === "I" ? shear() : regime === "III" ? gravity() : shear() + gravity();
@@ -90,9 +90,10 @@ export const condensingFilm = (
   to: number,
   trace: Trace = silent,
 ): MeanFilm => {
+  const hl = liquidFilm(condensing, silent);
   const local = Array.from({ length: SLICES }, (_, slice) => {
     const x = from + ((to - from) * (slice + 0.5)) / SLICES;
-    const { film, regime } = shah2009(condensing, x);
+    const { film, regime } = shah2009(condensing, x, silent, hl);
     return { film: withGlide(condensing, film, x, silent), regime };
   });
   if (trace.on) {

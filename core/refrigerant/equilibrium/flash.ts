@@ -1,5 +1,5 @@
 import { linearSolve } from "../../numeric/linearSolve";
-import { GAS_CONSTANT, logFugacities, mixtureAt } from "../helmholtz/mixture";
+import { GAS_CONSTANT, atComposition, logFugacities, mixtureAlong, mixtureHere } from "../helmholtz/mixture";
 import type { Mixture } from "../helmholtz/mixture";
 
 /** Two phases of a blend in equilibrium at a given temperature and pressure: mole fractions, molar densities mol/m3. */
@@ -56,17 +56,24 @@ export function vapourShare(z: ArrayLike<number>, K: ArrayLike<number>): number 
   return share;
 }
 
+/** The molar density of a phase at its pressure; the mixture's derivatives stand there afterwards. */
 function phaseDensity(m: Mixture, x: Float64Array, T: number, pressure: number, start: number): number {
   const RT = GAS_CONSTANT * T;
   let density = start;
+  let last = 0;
+  atComposition(m, x);
   for (let pass = 0; pass < 20; pass++) {
-    mixtureAt(m, x, T, density);
+    mixtureAlong(m, x, T, density);
     const miss = pressure - density * RT * (1 + m.out[1]!);
     const slope = RT * (1 + 2 * m.out[1]! + m.out[2]!);
     const step = slope > 0 ? miss / (slope * density) : 0.02 * Math.sign(miss);
-    if (Math.abs(step) < 1e-11) break;
     density *= 1 + Math.max(-0.1, Math.min(0.1, step));
+    // Newton squares its error: the step after this one would be about step^3 / last^2, after a first one some ten step^2.
+    const error = Math.abs(step);
+    if (error < 1e-8 || (error < 1e-4 && error ** 3 < 1e-14 * last * last)) break;
+    last = step;
   }
+  mixtureHere(m, x, T, density);
   return density;
 }
 
@@ -126,7 +133,7 @@ export function isothermalFlash(
   // d(g) / d(ln K): successive substitution takes it for minus one.
   const jacobian = new Float64Array(n * n);
   for (let i = 0; i < n; i++) jacobian[i * n + i] = -1;
-  let step: Float64Array | undefined;
+  const step = new Float64Array(n);
   let best: FlashResult | undefined;
   for (let passes = 1; passes <= MOST_PASSES; passes++) {
     evaluateFlash(m, temperature, pressure, at);
@@ -135,9 +142,9 @@ export function isothermalFlash(
     if (residual < ACCEPTED)
       best = { vapourShare: share, x: x.slice(), y: y.slice(), liquid, vapour, residual, passes };
     if (residual < TOLERANCE) break;
-    if (step) broyden(jacobian, step, g);
-    step = Float64Array.from(g, (value) => -value);
-    if (!linearSolve(Float64Array.from(jacobian), step)) break;
+    if (passes > 1) broyden(jacobian, step, g);
+    for (let i = 0; i < n; i++) step[i] = -g[i]!;
+    if (!linearSolve(jacobian.slice(), step)) break;
     for (let i = 0; i < n; i++) logK[i]! += Math.max(-0.5, Math.min(0.5, step[i]!));
   }
   return best;

@@ -1,10 +1,18 @@
 import type { BlendData, FluidData, PairData } from "../data/fluidData";
 
+/** A pair's part in a reducing function: its factor, and beta squared. */
+interface PairShape {
+  readonly factor: number;
+  readonly beta2: number;
+}
+
 /** A pair by the places of its components, with its binary parameters. */
 interface Pair {
   readonly i: number;
   readonly j: number;
   readonly data: PairData;
+  readonly inTemperature: PairShape;
+  readonly inVolume: PairShape;
 }
 
 /** A blend's components and pairs, before a composition is chosen. */
@@ -37,9 +45,25 @@ function findPair(components: readonly FluidData[], a: number, b: number, pairs:
     [b, a],
   ] as const) {
     const data = pairs.find((pair) => pair.first === components[i]!.name && pair.second === components[j]!.name);
-    if (data) return { i, j, data };
+    if (data) return shaped(components, i, j, data);
   }
   throw new Error(`no binary parameters for ${components[a]!.name} and ${components[b]!.name}`);
+}
+
+/** The pair with what the reducing functions need of it at any composition. */
+function shaped(components: readonly FluidData[], i: number, j: number, data: PairData): Pair {
+  const [a, b] = [components[i]!.reducing, components[j]!.reducing];
+  const volume = (Math.cbrt(1 / a.density) + Math.cbrt(1 / b.density)) ** 3 / 8;
+  return {
+    i,
+    j,
+    data,
+    inTemperature: {
+      factor: 2 * data.betaT * data.gammaT * Math.sqrt(a.temperature * b.temperature),
+      beta2: data.betaT * data.betaT,
+    },
+    inVolume: { factor: 2 * data.betaV * data.gammaV * volume, beta2: data.betaV * data.betaV },
+  };
 }
 
 /** Reducing temperature (K) or molar volume (m3/mol) of a composition, with its slopes by each mole fraction. */
@@ -50,26 +74,23 @@ export interface ReducingValue {
 
 /** Evaluates the reducing functions of the multi-fluid model (GERG form). */
 export function reduce(parts: BlendParts, x: ArrayLike<number>, volume: boolean, into: ReducingValue): void {
-  const pure = (k: number) => {
-    const { temperature, density } = parts.components[k]!.reducing;
-    return volume ? 1 / density : temperature;
-  };
-  into.value = 0;
-  for (let k = 0; k < parts.components.length; k++) {
-    into.value += x[k]! * x[k]! * pure(k);
-    into.slopes[k] = 2 * x[k]! * pure(k);
+  const { components, pairs } = parts;
+  let value = 0;
+  for (let k = 0; k < components.length; k++) {
+    const { temperature, density } = components[k]!.reducing;
+    const pure = volume ? 1 / density : temperature;
+    value += x[k]! * x[k]! * pure;
+    into.slopes[k] = 2 * x[k]! * pure;
   }
-  for (const { i, j, data } of parts.pairs) {
-    const beta = volume ? data.betaV : data.betaT;
-    const gamma = volume ? data.gammaV : data.gammaT;
-    const joint = volume ? (Math.cbrt(pure(i)) + Math.cbrt(pure(j))) ** 3 / 8 : Math.sqrt(pure(i) * pure(j));
-    const c = 2 * beta * gamma * joint;
+  for (const pair of pairs) {
+    const { i, j } = pair;
+    const { factor: c, beta2: b2 } = volume ? pair.inVolume : pair.inTemperature;
     const [xi, xj] = [x[i]!, x[j]!];
-    const b2 = beta * beta;
     const below = b2 * xi + xj;
     const f = (xi + xj) / below;
-    into.value += c * xi * xj * f;
+    value += c * xi * xj * f;
     into.slopes[i]! += c * xj * (f + (xi * (below - b2 * (xi + xj))) / (below * below));
     into.slopes[j]! += c * xi * (f + (xj * (below - (xi + xj))) / (below * below));
   }
+  into.value = value;
 }

@@ -4,7 +4,7 @@ import { reduce } from "./blendParts";
 import type { Ideal } from "./ideal";
 import { compileIdeal, idealAt } from "./ideal";
 import type { Residual } from "./residual";
-import { compileResidual, residualAt, setIsotherm } from "./residual";
+import { alongIsotherm, compileResidual, residualAt, setIsotherm } from "./residual";
 import type { EvaluatedPoint, PhaseState, Substance } from "./substance";
 import { stateFrom } from "./substance";
 
@@ -100,11 +100,45 @@ export function compileMixture(parts: BlendParts, zero: Zero): Mixture {
   };
 }
 
+/** Fills the reducing values of a composition (mole); `mixtureAlong` takes them as they stand. */
+export function atComposition(m: Mixture, x: ArrayLike<number>): void {
+  reduce(m.parts, x, false, m.T);
+  reduce(m.parts, x, true, m.v);
+}
+
+/**
+ * Alpha and its first two density derivatives of the mixture, into out[0..2], at a temperature (K) and a molar density
+ * (mol/m3): for a density search at the composition that was given to `atComposition`.
+ */
+export function mixtureAlong(m: Mixture, x: ArrayLike<number>, temperature: number, density: number): void {
+  const { parts, residuals, departures, out } = m;
+  const tau = m.T.value / temperature;
+  const delta = density * m.v.value;
+  out.fill(0);
+  for (let i = 0; i < residuals.length; i++) {
+    const r = residuals[i]!;
+    setIsotherm(r, tau);
+    alongIsotherm(r, delta);
+    for (let k = 0; k < 3; k++) out[k]! += x[i]! * r.out[k]!;
+  }
+  for (let k = 0; k < departures.length; k++) {
+    const { i, j, data } = parts.pairs[k]!;
+    const r = departures[k]!;
+    setIsotherm(r, tau);
+    alongIsotherm(r, delta);
+    for (let q = 0; q < 3; q++) out[q]! += x[i]! * x[j]! * data.factor * r.out[q]!;
+  }
+}
+
 /** Fills the mixture's residual derivatives at composition x (mole), temperature (K) and molar density (mol/m3). */
 export function mixtureAt(m: Mixture, x: ArrayLike<number>, temperature: number, density: number): void {
+  atComposition(m, x);
+  mixtureHere(m, x, temperature, density);
+}
+
+/** As `mixtureAt`, at the composition that was given to `atComposition`. */
+export function mixtureHere(m: Mixture, x: ArrayLike<number>, temperature: number, density: number): void {
   const { parts, residuals, departures, out, byFraction } = m;
-  reduce(parts, x, false, m.T);
-  reduce(parts, x, true, m.v);
   const tau = m.T.value / temperature;
   const delta = density * m.v.value;
   out.fill(0);

@@ -18,8 +18,10 @@ export interface Residual {
   /** Distinct exponents of tau, and their powers at the present tau. */
   readonly exponents: Float64Array;
   readonly powersOfTau: Float64Array;
-  /** By term: n, the exponent's place, the slot. */
+  /** By term: n, n t, n t (t - 1), the exponent's place, the slot. */
   readonly n: Float64Array;
+  readonly nT: Float64Array;
+  readonly nTT: Float64Array;
   readonly exponentOf: Int32Array;
   readonly slotOf: Int32Array;
   /** Terms with exp(-tau^m): m by term, for the last of the terms. */
@@ -59,6 +61,8 @@ export function compileResidual(terms: ResidualTerms): Residual {
     exponents: Float64Array.from(exponents),
     powersOfTau: new Float64Array(exponents.length),
     n: Float64Array.from(powers, (term) => term[0]),
+    nT: Float64Array.from(powers, (term) => term[0] * term[1]),
+    nTT: Float64Array.from(powers, (term) => term[0] * term[1] * (term[1] - 1)),
     exponentOf: Int32Array.from(powers, (term) => exponents.indexOf(term[1])),
     slotOf: Int32Array.from(powers, (term) => first[ls.indexOf(term[3])]! + term[2]),
     m: Float64Array.from(powers.slice(plain), (term) => term[4] ?? 0),
@@ -80,20 +84,18 @@ export function compileResidual(terms: ResidualTerms): Residual {
 /** Refills the slots for a reduced inverse temperature; does nothing where they already belong to it. */
 export function setIsotherm(r: Residual, tau: number): void {
   if (r.tau[0] === tau) return;
-  const { exponents, powersOfTau, n, exponentOf, slotOf, slots, slotsT, slotsTT, m, plain } = r;
+  const { exponents, powersOfTau, n, nT, nTT, exponentOf, slotOf, slots, slotsT, slotsTT, m, plain } = r;
   const logTau = Math.log(tau);
   for (let i = 0; i < exponents.length; i++) powersOfTau[i] = Math.exp(exponents[i]! * logTau);
   slots.fill(0);
   slotsT.fill(0);
   slotsTT.fill(0);
   for (let i = 0; i < plain; i++) {
-    const e = exponentOf[i]!;
-    const t = exponents[e]!;
+    const power = powersOfTau[exponentOf[i]!]!;
     const slot = slotOf[i]!;
-    const c = n[i]! * powersOfTau[e]!;
-    slots[slot]! += c;
-    slotsT[slot]! += t * c;
-    slotsTT[slot]! += t * (t - 1) * c;
+    slots[slot]! += n[i]! * power;
+    slotsT[slot]! += nT[i]! * power;
+    slotsTT[slot]! += nTT[i]! * power;
   }
   for (let i = plain; i < n.length; i++) {
     const e = exponentOf[i]!;
@@ -156,39 +158,44 @@ function analyticAlong(r: Residual, delta: number): void {
 
 /** alpha and all first and second derivatives (made dimensionless by delta and tau) on the present isotherm, into out. */
 export function residualAt(r: Residual, delta: number): void {
-  const { l, first, degree, slotsT, slotsTT, out } = r;
-  let at = 0;
-  let adt = 0;
-  let att = 0;
+  analyticAt(r, delta);
+  if (r.gaussians.length > 0) addGaussians(r, delta, true);
+  if (r.nonAnalytic.length > 0) addNonAnalytic(r, delta, true);
+}
+
+/** The power and exponential terms of `residualAt`: all six sums in one walk through the slots. */
+function analyticAt(r: Residual, delta: number): void {
+  const { l, first, degree, slots, slotsT, slotsTT, out } = r;
+  out.fill(0);
   for (let b = 0; b < l.length; b++) {
     const start = first[b]!;
+    let s = 0;
+    let s1 = 0;
+    let s2 = 0;
     let t = 0;
     let t1 = 0;
     let tt = 0;
     for (let i = start + degree[b]!; i >= start; i--) {
+      s2 = s2 * delta + s1;
+      s1 = s1 * delta + s;
+      s = s * delta + slots[i]!;
       t1 = t1 * delta + t;
       t = t * delta + slotsT[i]!;
       tt = tt * delta + slotsTT[i]!;
     }
+    s1 *= delta;
+    s2 *= 2 * delta * delta;
     t1 *= delta;
     const power = l[b]!;
-    if (power === 0) {
-      at += t;
-      adt += t1;
-      att += tt;
-      continue;
-    }
-    let x = delta;
+    let x = power === 0 ? 0 : delta;
     for (let k = 1; k < power; k++) x *= delta;
     const e = Math.exp(-x);
-    at += e * t;
-    adt += e * (t1 - power * x * t);
-    att += e * tt;
+    const lx = power * x;
+    out[0]! += e * s;
+    out[1]! += e * (s1 - lx * s);
+    out[2]! += e * (s2 - 2 * lx * s1 + (lx * lx - (power - 1) * lx) * s);
+    out[3]! += e * t;
+    out[4]! += e * (t1 - lx * t);
+    out[5]! += e * tt;
   }
-  out[3] = at;
-  out[4] = adt;
-  out[5] = att;
-  analyticAlong(r, delta);
-  if (r.gaussians.length > 0) addGaussians(r, delta, true);
-  if (r.nonAnalytic.length > 0) addNonAnalytic(r, delta, true);
 }

@@ -65,8 +65,16 @@ function glideBy(fluid: Fluid, bubble: PhaseState, dew: PhaseState, target: numb
 /**
  * Newton along an isobar from a state in the same single phase to the state with an enthalpy or entropy; the density is
  * carried along. Nothing is checked but the temperature range: the caller knows that no phase boundary lies between.
+ *
+ * @param guess where Newton begins, K; else as if the heat capacity stayed that of `from`
  */
-export function alongIsobar(fluid: Fluid, from: PhaseState, target: number, coordinate: Coordinate): PhaseState {
+export function alongIsobar(
+  fluid: Fluid,
+  from: PhaseState,
+  target: number,
+  coordinate: Coordinate,
+  guess?: number,
+): PhaseState {
   const s = fluid.substance;
   const { pressure, phase } = from;
   // Enthalpy and entropy rise with temperature: the answer lies on one side of the start.
@@ -75,7 +83,7 @@ export function alongIsobar(fluid: Fluid, from: PhaseState, target: number, coor
   const hottest = rising ? fluid.range.limit : from.temperature;
   let temperature = from.temperature;
   let density = from.density / s.molarMass;
-  let wanted = firstStep(from, target, coordinate);
+  let wanted = guess ?? firstStep(from, target, coordinate);
   for (let pass = 0; pass < 50; pass++) {
     const next = Math.min(Math.max(wanted, coldest), hottest);
     if (pass > 3 && next !== wanted && next === temperature) refuse(fluid, target, coordinate, pressure);
@@ -112,7 +120,7 @@ function isobarStep(
   return ((target - R * (energy - i[0]! - Math.log(density) - r[0]!)) * temperature) / cp;
 }
 
-/** Where Newton begins: as if the heat capacity stayed that of the saturated state. */
+/** Where Newton begins: as if the heat capacity stayed that of the state before. */
 function firstStep(from: PhaseState, target: number, coordinate: Coordinate): number {
   const change = target - from[coordinate];
   if (coordinate === "enthalpy") return from.temperature + change / from.cp;

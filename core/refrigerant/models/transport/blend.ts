@@ -1,7 +1,8 @@
+import type { Substance } from "../../helmholtz/substance";
 import type { Fluid } from "../refrigerant";
 import { refrigerant } from "../refrigerant";
 import { diluteConductivity, residualConductivity } from "./conductivity";
-import { diluteViscosity, residualViscosity, transportOf } from "./viscosity";
+import { diluteViscosity, residualViscosity, sharedState, transportOf } from "./viscosity";
 
 // The dilute gas is mixed by C. R. Wilke (1950) J. Chem. Phys. 18:517-519 and, for conductivity, by E. A. Mason,
 // S. C. Saxena (1958) Phys. Fluids 1:361-369. All above the dilute gas follows corresponding states with the components
@@ -34,45 +35,40 @@ function wilke(x: readonly number[], viscosity: readonly number[], M: readonly n
   );
 }
 
-/** Viscosity of a blend, Pa s, at K and mol/m3 of the blend. */
-export function blendViscosity(fluid: Fluid, temperature: number, density: number): number {
-  const parts = corresponding(fluid, temperature, density);
-  const x = parts.map((c) => c.moleFraction);
+type Parts = ReturnType<typeof corresponding>;
+
+/** The dilute gas: each component's viscosity and weight in the mixture. */
+function diluteGas(parts: Parts, temperature: number) {
   const dilute = parts.map((c) => diluteViscosity(c.transport.viscosity, c.part.substance, temperature));
   const weights = wilke(
-    x,
+    parts.map((c) => c.moleFraction),
     dilute,
     parts.map((c) => c.part.substance.molarMass),
   );
-  const unit = ({ molarMass, reducing }: Fluid["substance"]) =>
-    Math.sqrt(molarMass * reducing.temperature) * reducing.density ** (2 / 3);
-  const gas = dilute.reduce((sum, value, i) => sum + value / weights[i]!, 0);
-  const residual = parts.reduce((sum, c) => {
-    const own = residualViscosity(c.transport.viscosity, c.part.substance, c.temperature, c.density);
-    return sum + (c.moleFraction * own) / unit(c.part.substance);
-  }, 0);
-  return gas + residual * unit(fluid.substance);
+  return { dilute, weights };
 }
 
-/** Thermal conductivity of a blend without critical enhancement, W/(m K), at K and mol/m3 of the blend. */
-export function blendConductivity(fluid: Fluid, temperature: number, density: number): number {
+const viscosityUnit = ({ molarMass, reducing }: Substance): number =>
+  Math.sqrt(molarMass * reducing.temperature) * reducing.density ** (2 / 3);
+
+const conductivityUnit = ({ molarMass, reducing }: Substance): number =>
+  Math.sqrt(reducing.temperature / molarMass) * reducing.density ** (2 / 3);
+
+/** Viscosity, Pa s, and thermal conductivity without critical enhancement, W/(m K), of a blend, at K and mol/m3 of it. */
+export function blendTransport(fluid: Fluid, temperature: number, density: number) {
   const parts = corresponding(fluid, temperature, density);
-  const x = parts.map((c) => c.moleFraction);
-  const viscosities = parts.map((c) => diluteViscosity(c.transport.viscosity, c.part.substance, temperature));
-  const weights = wilke(
-    x,
-    viscosities,
-    parts.map((c) => c.part.substance.molarMass),
-  );
-  const gas = parts.reduce(
-    (sum, c, i) => sum + diluteConductivity(c.transport.conductivity, c.part, temperature) / weights[i]!,
-    0,
-  );
-  const unit = ({ molarMass, reducing }: Fluid["substance"]) =>
-    Math.sqrt(reducing.temperature / molarMass) * reducing.density ** (2 / 3);
-  const residual = parts.reduce((sum, c) => {
-    const own = residualConductivity(c.transport.conductivity, c.part.substance, c.temperature, c.density);
-    return sum + (c.moleFraction * own) / unit(c.part.substance);
-  }, 0);
-  return gas + residual * unit(fluid.substance);
+  const { dilute, weights } = diluteGas(parts, temperature);
+  let [viscosity, conductivity, residual, conducting] = [0, 0, 0, 0];
+  parts.forEach(({ part, transport, moleFraction, temperature: T, density: rho }, i) => {
+    const s = part.substance;
+    const state = sharedState(transport, s, T, rho);
+    viscosity += dilute[i]! / weights[i]!;
+    conductivity += diluteConductivity(transport.conductivity, part, temperature) / weights[i]!;
+    residual += (moleFraction * residualViscosity(transport.viscosity, s, T, rho, state)) / viscosityUnit(s);
+    conducting += (moleFraction * residualConductivity(transport.conductivity, s, T, rho, state)) / conductivityUnit(s);
+  });
+  return {
+    viscosity: viscosity + residual * viscosityUnit(fluid.substance),
+    conductivity: conductivity + conducting * conductivityUnit(fluid.substance),
+  };
 }

@@ -41,6 +41,7 @@ export function conformalState(
   const state = (T: number, rho: number) => ({ temperature: T, density: rho, f: temperature / T, h: rho / density });
   if (Math.abs(a) < DILUTE) return state(plainT, plainRho);
   let [T, rho] = [plainT, plainRho];
+  let last = 0;
   for (let pass = 0; pass < 40; pass++) {
     const r = residualsOf(reference, T, rho);
     const determinant = r.aT * r.zRho - r.aRho * r.zT;
@@ -51,7 +52,10 @@ export function conformalState(
     T *= Math.exp(-scale * stepT);
     rho *= Math.exp(-scale * stepRho);
     if (Math.abs(Math.log(T / plainT)) > 0.7 || Math.abs(Math.log(rho / plainRho)) > 1.1) break;
-    if (Math.abs(stepT) + Math.abs(stepRho) < 1e-9) return state(T, rho);
+    // Newton squares its error: the step after this one would be about step^3 / last^2.
+    const step = Math.abs(stepT) + Math.abs(stepRho);
+    if (step < 1e-9 || (step < 1e-3 && step ** 3 < 1e-13 * last * last)) return state(T, rho);
+    last = step;
   }
   return state(plainT, plainRho);
 }

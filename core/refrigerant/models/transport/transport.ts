@@ -3,9 +3,9 @@ import type { PhaseUncertainty } from "../../data/transportData";
 import type { Phase } from "../../helmholtz/substance";
 import type { Fluid } from "../refrigerant";
 import { isPure } from "../refrigerant";
-import { blendConductivity, blendViscosity } from "./blend";
+import { blendTransport } from "./blend";
 import { pureConductivity } from "./conductivity";
-import { pureViscosity, transportOf } from "./viscosity";
+import { pureViscosity, sharedState, transportOf } from "./viscosity";
 
 /** A transport property with what it is worth. */
 export interface TransportValue {
@@ -31,31 +31,56 @@ export interface TransportPoint {
   readonly density: number;
 }
 
+interface Published {
+  readonly uncertainty: PhaseUncertainty;
+  readonly source: SourceKey;
+}
+
 const share = (uncertainty: PhaseUncertainty, phase: Phase) =>
   phase === "vapour" ? uncertainty.vapour : uncertainty.liquid;
 
-/** Dynamic viscosity of one phase, Pa s. Uncertainties hold away from the critical point. */
-export function viscosity(fluid: Fluid, { phase, temperature, density }: TransportPoint): TransportValue {
-  const molar = density / fluid.substance.molarMass;
-  if (!isPure(fluid))
-    return {
-      value: blendViscosity(fluid, temperature, molar),
-      uncertainty: share(BLEND_VISCOSITY, phase),
-      source: MIXING,
-    };
-  const { source, uncertainty } = transportOf(fluid.name).viscosity;
-  return { value: pureViscosity(fluid, temperature, molar), uncertainty: share(uncertainty, phase), source };
+const published = (value: number, { uncertainty, source }: Published, phase: Phase): TransportValue => ({
+  value,
+  uncertainty: share(uncertainty, phase),
+  source,
+});
+
+/** Both of one phase: Pa s and W/(m K). */
+export interface Transport {
+  readonly viscosity: TransportValue;
+  readonly conductivity: TransportValue;
 }
 
-/** Thermal conductivity of one phase, W/(m K). Uncertainties hold away from the critical point. */
-export function conductivity(fluid: Fluid, { phase, temperature, density }: TransportPoint): TransportValue {
+/** Viscosity and conductivity of one phase. Uncertainties hold away from the critical point. */
+export function transport(fluid: Fluid, { phase, temperature, density }: TransportPoint): Transport {
   const molar = density / fluid.substance.molarMass;
-  if (!isPure(fluid))
+  if (!isPure(fluid)) {
+    const found = blendTransport(fluid, temperature, molar);
     return {
-      value: blendConductivity(fluid, temperature, molar),
-      uncertainty: share(BLEND_CONDUCTIVITY, phase),
-      source: MIXING,
+      viscosity: { value: found.viscosity, uncertainty: share(BLEND_VISCOSITY, phase), source: MIXING },
+      conductivity: { value: found.conductivity, uncertainty: share(BLEND_CONDUCTIVITY, phase), source: MIXING },
     };
-  const { source, uncertainty } = transportOf(fluid.name).conductivity;
-  return { value: pureConductivity(fluid, temperature, molar), uncertainty: share(uncertainty, phase), source };
+  }
+  const data = transportOf(fluid.name);
+  const state = sharedState(data, fluid.substance, temperature, molar);
+  const viscosity = pureViscosity(fluid, temperature, molar, state);
+  return {
+    viscosity: published(viscosity, data.viscosity, phase),
+    conductivity: published(
+      pureConductivity(fluid, { temperature, density: molar, viscosity, state }),
+      data.conductivity,
+      phase,
+    ),
+  };
 }
+
+/** Dynamic viscosity of one phase, Pa s. */
+export function viscosity(fluid: Fluid, point: TransportPoint): TransportValue {
+  if (!isPure(fluid)) return transport(fluid, point).viscosity;
+  const value = pureViscosity(fluid, point.temperature, point.density / fluid.substance.molarMass);
+  return published(value, transportOf(fluid.name).viscosity, point.phase);
+}
+
+/** Thermal conductivity of one phase, W/(m K). */
+export const conductivity = (fluid: Fluid, point: TransportPoint): TransportValue =>
+  transport(fluid, point).conductivity;

@@ -4,7 +4,7 @@ import type { Substance } from "../../helmholtz/substance";
 import { residualAt, setIsotherm } from "../../helmholtz/residual";
 import type { Fluid } from "../refrigerant";
 import { refrigerant } from "../refrigerant";
-import { conformalState } from "./conformal";
+import { conformalState, type ConformalState } from "./conformal";
 
 const AVOGADRO = 6.02214076e23;
 
@@ -85,9 +85,31 @@ function dense(d: DenseViscosity, s: Substance, temperature: number, density: nu
   return first + free * (1 / (delta0 - delta) - 1 / delta0);
 }
 
-/** All above the dilute gas of a correlation, Pa s: the initial-density and the dense part, at K and mol/m3. */
-export function residualViscosity(data: ViscosityData, s: Substance, temperature: number, density: number): number {
-  if (data.kind === "conformal") return conformalViscosity(data, s, temperature, density);
+/** The conformal state that a fluid's viscosity and conductivity share; undefined where they don't share one. */
+export function sharedState(
+  { viscosity, conductivity }: TransportData,
+  s: Substance,
+  temperature: number,
+  density: number,
+): ConformalState | undefined {
+  if (viscosity.kind !== "conformal" || conductivity.kind !== "conformal") return undefined;
+  if (viscosity.reference !== conductivity.reference) return undefined;
+  return conformalState(s, refrigerant(viscosity.reference).substance, temperature, density);
+}
+
+/**
+ * All above the dilute gas of a correlation, Pa s: the initial-density and the dense part, at K and mol/m3.
+ *
+ * @param state the conformal state there, where it is known
+ */
+export function residualViscosity(
+  data: ViscosityData,
+  s: Substance,
+  temperature: number,
+  density: number,
+  state?: ConformalState,
+): number {
+  if (data.kind === "conformal") return conformalViscosity(data, s, temperature, density, state);
   if (data.kind === "entropy") return entropyViscosity(data, s, temperature, density);
   const t = temperature / data.epsilon;
   const B = RAINWATER_FRIEND.reduce((sum, [b, power]) => sum + b * t ** power, 0);
@@ -101,9 +123,11 @@ function conformalViscosity(
   s: Substance,
   temperature: number,
   density: number,
+  state?: ConformalState,
 ): number {
   const reference = refrigerant(data.reference);
-  const { temperature: T0, density: rho0, f, h } = conformalState(s, reference.substance, temperature, density);
+  const known = state ?? conformalState(s, reference.substance, temperature, density);
+  const { temperature: T0, density: rho0, f, h } = known;
   const psi = polynomial(data.psi, density / data.density);
   const masses = Math.sqrt(s.molarMass / reference.substance.molarMass);
   const scale = Math.sqrt(f) * h ** (-2 / 3) * masses;
@@ -126,8 +150,8 @@ function entropyViscosity(
 }
 
 /** Viscosity of a pure fluid, Pa s, at K and mol/m3. */
-export function pureViscosity(fluid: Fluid, temperature: number, density: number): number {
+export function pureViscosity(fluid: Fluid, temperature: number, density: number, state?: ConformalState): number {
   const data = transportOf(fluid.name).viscosity;
   const s = fluid.substance;
-  return diluteViscosity(data, s, temperature) + residualViscosity(data, s, temperature, density);
+  return diluteViscosity(data, s, temperature) + residualViscosity(data, s, temperature, density, state);
 }
