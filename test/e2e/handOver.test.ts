@@ -1,4 +1,5 @@
 /** The built panel beside the preview's sheet: a hand-over copy saved as a file, a picture loaded when it is first shown. */
+import { readFile } from "node:fs/promises";
 import type { Browser, Page } from "playwright-core";
 import ExcelJS from "exceljs";
 import { afterAll, beforeAll, describe, expect, test, vi } from "vitest";
@@ -65,6 +66,24 @@ describe.skipIf(!hasBrowser)("The panel in the preview", { timeout: 90_000 }, ()
     });
     await page.getByRole("tab", { name: "Explain" }).click();
     await page.getByRole("img", { name: /^Pressure against enthalpy of R-410A/ }).waitFor();
+    // It was worked out in the worker, under the page's own policy.
+    expect(page.workers().map((worker) => new URL(worker.url()).pathname)).toEqual(["/worker.js"]);
+    expect(watched.faults).toEqual([]);
+  });
+
+  test("saves a picture as a PNG", async () => {
+    const [download] = await Promise.all([
+      page.waitForEvent("download"),
+      page.getByRole("button", { name: "Save as picture: Pressure against enthalpy" }).click(),
+    ]);
+    expect(download.suggestedFilename()).toBe("CYCLE.STATES Pressure against enthalpy.png");
+    const bytes = await readFile(await download.path());
+    expect(bytes.toString("latin1", 1, 4)).toBe("PNG");
+    expect(bytes.readUInt32BE(16)).toBe(1040);
+    await page
+      .getByRole("status")
+      .filter({ hasText: "Saved as the file CYCLE.STATES Pressure against enthalpy.png." })
+      .waitFor();
     expect(watched.faults).toEqual([]);
   });
 });

@@ -2,7 +2,7 @@ import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { excelWorkbook } from "../../src/workbook/excel";
 import { asTyped } from "../../src/workbook/excel/cells";
 import { ruleOf } from "../../src/workbook/excel/starter";
-import type { Area, HandOverCopy } from "../../src/workbook/port";
+import type { Area, HandOverCopy, PlacedPicture } from "../../src/workbook/port";
 import { readCells } from "../../src/workbook/reader/read";
 import { callLog } from "../../src/workbook/log";
 import { contract } from "./contract";
@@ -137,6 +137,49 @@ describe("The Office.js adapter", () => {
     expect((await book.sheets()).map(({ name }) => name)).toEqual(["Sheet1", "Data"]);
     fake.supported = "1.6";
     await expect(book.handOver(COPY)).rejects.toThrow("this Excel can't copy sheets");
+  });
+
+  const PICTURE: PlacedPicture = {
+    name: "POOL.YEAR: Heat by month",
+    says: "Heat of each month.",
+    png: "iVBORw0KGgoAAAA=",
+    width: 390,
+    height: 243,
+  };
+
+  test("puts a picture beside an area with name, alternative text and its size, in one undo step", async () => {
+    expect(await book.placePicture?.(PICTURE, area("Data", 9, 1, 14, 3))).toBe("beside Data!B10");
+    expect(sheetOf(fake, "Data").shapes).toEqual([
+      {
+        data: PICTURE.png,
+        name: "POOL.YEAR: Heat by month",
+        altTextDescription: "Heat of each month.",
+        left: 4 * 48 + 6,
+        top: 9 * 15,
+        width: 390,
+        height: 243,
+        lockAspectRatio: true,
+      },
+    ]);
+    expect(fake.runs.at(-1)).toMatchObject({ mergeUndoGroup: true });
+  });
+
+  test("gives a second picture of the same name a number, and keeps inside the sheet's last column", async () => {
+    await book.placePicture?.(PICTURE, area("Data", 0, 0));
+    await book.placePicture?.(PICTURE, area("Data", 0, 16_380, 1, 4));
+    await book.placePicture?.(PICTURE, area("Data", 0, 0));
+    const { shapes } = sheetOf(fake, "Data");
+    expect(shapes.map(({ name }) => name)).toEqual([PICTURE.name, `${PICTURE.name} 2`, `${PICTURE.name} 3`]);
+    expect(shapes[1]?.["left"]).toBe(16_380 * 48 + 6);
+  });
+
+  test("can't put pictures below Excel's set of shapes, and says what is in the way on a sheet", async () => {
+    sheetOf(fake, "Data").protected = true;
+    await expect(book.placePicture?.(PICTURE, area("Data", 0, 0))).rejects.toThrow("the sheet is protected");
+    await expect(book.placePicture?.(PICTURE, area("Gone", 0, 0))).rejects.toThrow('there is no sheet named "Gone"');
+    fake.supported = "1.8";
+    expect(book.placePicture).toBeUndefined();
+    expect(book.savePicture).toBeUndefined();
   });
 
   test("writes in one undo step where Excel has that", async () => {

@@ -25,6 +25,8 @@ export interface FakeSheet {
   protected: boolean;
   readonly cells: Map<string, FakeCell>;
   readonly names: Map<string, string>;
+  /** Pictures over the cells: what was set of each, its bytes as `data`. */
+  readonly shapes: Record<string, unknown>[];
   /** Everything else that was set, "B4.style" → value. */
   readonly set: Map<string, unknown>;
 }
@@ -57,6 +59,7 @@ export function addSheet(book: FakeWorkbook, name: string): FakeSheet {
     protected: false,
     cells: new Map(),
     names: new Map(),
+    shapes: [],
     set: new Map(),
   };
   book.sheets.push(sheet);

@@ -105,6 +105,9 @@ export function range(session: Session, place: () => Place | undefined): unknown
       values: () => table(must().area, (at) => here(at)?.value ?? ""),
       formulas: () => table(must().area, (at) => (here(at)?.formula || here(at)?.value) ?? ""),
       valueTypes: () => table(must().area, (at) => (here(at)?.error === true ? "Error" : "String")),
+      // Columns of 48 and rows of 15 points, as a new sheet of Excel has.
+      left: () => 48 * must().area.column,
+      top: () => 15 * must().area.row,
       rowIndex: () => must().area.row,
       columnIndex: () => must().area.column,
       rowCount: () => must().area.rows,

@@ -41,6 +41,39 @@ function placeOf(book: FakeWorkbook, text: string | undefined): Place | undefine
   return text === undefined || area === undefined ? undefined : { sheet: sheetOf(book, text.slice(0, cut)), area };
 }
 
+/** Base 64 of the bytes that every PNG begins with. */
+const PNG = "iVBORw0KGgo";
+
+/** Shapes keep their proportions unless told otherwise: then width and height go together, as in Excel. */
+function shapes(session: Session, must: () => FakeSheet): unknown {
+  const image = (data: string): unknown => {
+    const made: Record<string, unknown> = { data, name: "Picture 1", width: 100, height: 50, lockAspectRatio: true };
+    session.queue.push(() => {
+      if (must().protected) throw new OfficeError("AccessDenied");
+      if (!data.startsWith(PNG)) throw new OfficeError("InvalidArgument");
+      must().shapes.push(made);
+    });
+    const size = (name: "width" | "height", other: "width" | "height") => (value: unknown) => {
+      if (made["lockAspectRatio"] === true) made[other] = (Number(made[other]) * Number(value)) / Number(made[name]);
+      made[name] = value;
+    };
+    const plain = (name: string) => (value: unknown) => void (made[name] = value);
+    return proxy(
+      session,
+      {},
+      {},
+      {
+        ...Object.fromEntries(
+          ["name", "altTextDescription", "lockAspectRatio", "left", "top"].map((name) => [name, plain(name)]),
+        ),
+        width: size("width", "height"),
+        height: size("height", "width"),
+      },
+    );
+  };
+  return proxy(session, { "items/name": () => must().shapes.map(({ name }) => ({ name })) }, { addImage: image });
+}
+
 function worksheet(session: Session, find: () => FakeSheet | undefined): unknown {
   const { book } = session;
   const must = (): FakeSheet => {
@@ -60,6 +93,7 @@ function worksheet(session: Session, find: () => FakeSheet | undefined): unknown
     { name: () => must().name },
     {
       names: names(session, () => must().names),
+      shapes: shapes(session, must),
       freezePanes: { freezeRows: later("frozenRows") },
       pageLayout: proxy(
         session,

@@ -1,4 +1,5 @@
-import { describe, expect, test } from "vitest";
+import { describe, expect, test, vi } from "vitest";
+import { awaited } from "../../src/workbook/awaited";
 import { callLog } from "../../src/workbook/log";
 import { callKey, memo } from "../../src/workbook/memo";
 import type { Address } from "../../src/workbook/port";
@@ -6,6 +7,7 @@ import { addressText } from "../../src/workbook/reader/reference";
 import type { CautionReport } from "../../src/workbook/report";
 import { scanner } from "../../src/workbook/scan";
 import type { CautionEngine, ScanOptions } from "../../src/workbook/scan";
+import type { RawValue } from "../../src/workbook/values";
 import { fakePort } from "./fakeWorkbook";
 import type { FakePort, GridCell } from "./fakeWorkbook";
 
@@ -174,6 +176,48 @@ describe("A scan for cautions", () => {
     control.abort();
     expect(await running).toBeUndefined();
     expect(must(await scan.scan(["Inputs"])).cells).toHaveLength(8);
+  });
+
+  /** The engine, but heavy calls come a moment later, or when told to. */
+  const later = (when: (signal?: AbortSignal) => Promise<void> = () => Promise.resolve()) => {
+    const own = engine();
+    const come = new Set<string>();
+    const signals: (AbortSignal | undefined)[] = [];
+    const wait = <T>(what: string, id: string, args: readonly RawValue[], give: () => T): T => {
+      const key = `${what} ${callKey(id, args)}`;
+      if (id !== "POOL.YEAR" || come.has(key)) return give();
+      throw awaited(async (signal) => {
+        signals.push(signal);
+        await when(signal);
+        come.add(key);
+      });
+    };
+    const made: CautionEngine = {
+      ...own.made,
+      call: (id, args) => wait("call", id, args, () => own.made.call(id, args)),
+      cautionsOf: (id, args) => wait("cautions", id, args, () => own.made.cautionsOf(id, args)),
+    };
+    return { made, signals, calls: own.calls };
+  };
+
+  test("waits for heavy calls that come later, and reports what it would if they came at once", async () => {
+    const { made, calls } = later();
+    const waiting = scanner(fakePort(sheets()).book, made);
+    expect(must(await waiting.scan())).toEqual(must(await start().scan.scan()));
+    // Begun again for what was missing, but equal calls are still worked out once.
+    expect(calls).toHaveLength(new Set(calls).size);
+  });
+
+  test("ends the work on heavy calls with itself, without a fault", async () => {
+    const { made, signals } = later(
+      (signal) => new Promise((_, refuse) => signal?.addEventListener("abort", () => refuse(new Error("ended")))),
+    );
+    const control = new AbortController();
+    const running = scanner(fakePort(sheets()).book, made).scan(undefined, control.signal);
+    await vi.waitFor(() => expect(signals).toHaveLength(1));
+    control.abort();
+    expect(signals[0]?.aborted).toBe(true);
+    expect(await running).toBeUndefined();
   });
 
   test("rejects with the host's own sentence", async () => {
