@@ -2,7 +2,7 @@
 import { KINDS, fromBase, type KindName, type System } from "../kernel/quantity";
 
 /** Colours by role; the stylesheet says which. Lines differ by dashes and labels too, never by colour alone. */
-export type Tone = "first" | "second" | "third" | "outline";
+export type Tone = "first" | "second" | "third" | "fourth" | "outline";
 
 export type Point = readonly [x: number, y: number];
 

@@ -4,7 +4,16 @@ import { DAYS } from "../aircon/models/fullLoadHours";
 import type { Year } from "../pool/models/year";
 import { MONTHS } from "../pool/models/yearRows";
 import { FIRST_DAY } from "../pool/models/yearSun";
-import { inUnit, printed, type Curve, type Picture, type PictureChoice, type Point, type Shown } from "./picture";
+import {
+  inUnit,
+  printed,
+  type Curve,
+  type Picture,
+  type PictureChoice,
+  type Point,
+  type Shown,
+  type Tone,
+} from "./picture";
 
 const DAY = 24;
 const HOUR = 3600;
@@ -69,37 +78,41 @@ export const temperaturePicture = ({ inputs, free, machine }: Year, system: Syst
   };
 };
 
+/** A heat through the months or the hours: what it is called, long and short. */
+interface Share {
+  readonly name: string;
+  readonly short: string;
+  readonly tone: Tone;
+  readonly values: readonly number[];
+}
+
 /** Heat of the pool that back-up heat holds at the set point, with recovery. */
-export const monthsPicture = ({ held: { with: pool } }: Year, system: System): Picture => {
+export const monthsPicture = ({ machine, held: { with: pool } }: Year, system: System): Picture => {
   const heat = inUnit("heat", system);
   const months = (hourly: Hourly): readonly number[] => MONTHS.map((_, month) => heat.of(sumOf(hourly, month) * HOUR));
-  const [taken, outdoors, backUp] = [months(pool.taken), months(pool.outdoors), months(pool.backUp)];
-  const total = (values: readonly number[]): string =>
-    `${printed(values.reduce((sum, each) => sum + each, 0)).toLocaleString("en-US")} ${heat.unit}`;
+  const tank: Share = { name: "taken by the tank", short: "tank", tone: "fourth", values: months(pool.toTank) };
+  const shares: readonly Share[] = [
+    { name: "taken by the pool", short: "taken", tone: "first", values: months(pool.taken) },
+    { name: "back-up heat", short: "back-up", tone: "third", values: months(pool.backUp) },
+    ...(machine?.onTank ? [tank] : []),
+    { name: "sent outdoors", short: "outdoors", tone: "second", values: months(pool.outdoors) },
+  ];
+  const total = ({ name, values }: Share): string =>
+    `${printed(values.reduce((sum, each) => sum + each, 0)).toLocaleString("en-US")} ${heat.unit} ${name}`;
   const highest = Math.max(
-    ...MONTHS.map((_, at) => [taken, outdoors, backUp].reduce((sum, of) => sum + (of[at] ?? 0), 0)),
+    ...MONTHS.map((_, month) => shares.reduce((sum, { values }) => sum + (values[month] ?? 0), 0)),
   );
   // So many digits have no room beside the picture.
   const scale = highest >= 1e6 ? { by: 1e6, word: "million " } : { by: 1, word: "" };
-  const scaled = (values: readonly number[]): readonly number[] => values.map((each) => each / scale.by);
   return {
     title: "Heat by month, pool held at the set point",
-    says:
-      `Heat of each month with recovery, one on the other; in the year ${total(taken)} taken by the pool, ` +
-      `${total(outdoors)} sent outdoors, ${total(backUp)} of back-up heat.`,
+    says: `Heat of each month with recovery, one on the other; in the year ${shares.map(total).join(", ")}.`,
     x: { label: "month", names: MONTHS.map((name) => name) },
     y: { label: `heat, ${scale.word}${heat.unit}` },
     curves: [],
-    stacks: [
-      { name: "taken by the pool", tone: "first", values: scaled(taken) },
-      { name: "back-up heat", tone: "third", values: scaled(backUp) },
-      { name: "sent outdoors", tone: "second", values: scaled(outdoors) },
-    ],
-    head: ["month", `taken, ${heat.unit}`, `back-up, ${heat.unit}`, `outdoors, ${heat.unit}`],
-    rows: MONTHS.map((name, month) => [
-      name,
-      ...[taken, backUp, outdoors].map((values) => printed(values[month] ?? 0)),
-    ]),
+    stacks: shares.map(({ name, tone, values }) => ({ name, tone, values: values.map((each) => each / scale.by) })),
+    head: ["month", ...shares.map(({ short }) => `${short}, ${heat.unit}`)],
+    rows: MONTHS.map((name, month) => [name, ...shares.map(({ values }) => printed(values[month] ?? 0))]),
   };
 };
 
@@ -112,44 +125,58 @@ const sentenceOfDay = (name: string, taken: readonly number[], system: System): 
 };
 
 /** The usual day of a month, 0 for January. */
-export const dayPicture = ({ weather, free: { with: pool } }: Year, month: number, system: System): Picture => {
+export const dayPicture = (
+  { weather, machine, free: { with: pool } }: Year,
+  month: number,
+  system: System,
+): Picture => {
   const rate = inUnit("heat rate", system);
   const temperature = inUnit("temperature", system);
-  const [taken, outdoors] = [usualDay(pool.taken, month), usualDay(pool.outdoors, month)];
-  const [air, water] = [usualDay(weather.air, month), usualDay(pool.temperature, month)];
   const name = MONTHS[month] ?? "";
+  const day = (hourly: Hourly): readonly number[] => usualDay(hourly, month);
+  const taken = day(pool.taken);
+  const tank: Share = { name: "taken by the tank", short: "tank", tone: "fourth", values: day(pool.toTank) };
+  const shares: readonly Share[] = [
+    { name: "taken by the pool", short: "taken", tone: "first", values: taken },
+    ...(machine?.onTank ? [tank] : []),
+    { name: "sent outdoors", short: "outdoors", tone: "second", values: day(pool.outdoors) },
+  ];
+  const waters = [
+    ["air", day(weather.air)],
+    ["pool", day(pool.temperature)],
+    ...(machine?.onTank ? [["tank", day(pool.tank)] as const] : []),
+  ] as const;
   return {
     title: `The usual day of ${name}, pool left to itself`,
     says: sentenceOfDay(name, taken, system),
     x: { label: "hour of the day", ticks: [0, 6, 12, 18, 23].map((at) => ({ at, text: String(at) })) },
     y: { label: `heat, ${rate.unit}` },
-    curves: [
-      { name: "taken by the pool", tone: "first", points: points(taken, rate.of) },
-      { name: "sent outdoors", tone: "second", dashed: true, points: points(outdoors, rate.of) },
-    ],
+    curves: shares.map(({ name: of, tone, values }) => ({
+      name: of,
+      tone,
+      points: points(values, rate.of),
+      ...(tone === "first" ? {} : { dashed: true as const }),
+    })),
     head: [
       "hour",
-      `taken, ${rate.unit}`,
-      `outdoors, ${rate.unit}`,
-      `air, ${temperature.unit}`,
-      `pool, ${temperature.unit}`,
+      ...shares.map(({ short }) => `${short}, ${rate.unit}`),
+      ...waters.map(([of]) => `${of}, ${temperature.unit}`),
     ],
     rows: HOURS.map((hour) => [
       hour,
-      printed(rate.of(taken[hour] ?? 0)),
-      printed(rate.of(outdoors[hour] ?? 0)),
-      printed(temperature.of(air[hour] ?? 0)),
-      printed(temperature.of(water[hour] ?? 0)),
+      ...shares.map(({ values }) => printed(rate.of(values[hour] ?? 0))),
+      ...waters.map(([, values]) => printed(temperature.of(values[hour] ?? 0))),
     ]),
   };
 };
 
 /**
- * The usual days of all months, first that of the month in which the pool takes most heat; undefined where it takes none
- * in the whole year. All have one scale, so that months can be compared.
+ * The usual days of all months, first that of the month in which pool and tank take most heat; undefined where they take
+ * none in the whole year. All have one scale, so that months can be compared.
  */
 export const dayPictures = (year: Year, system: System): PictureChoice | undefined => {
-  const sums = MONTHS.map((_, month) => sumOf(year.free.with.taken, month));
+  const { taken, toTank } = year.free.with;
+  const sums = MONTHS.map((_, month) => sumOf(taken, month) + sumOf(toTank, month));
   const most = Math.max(...sums);
   if (!(most > 0)) return undefined;
   const days = MONTHS.map((_, month) => dayPicture(year, month, system));

@@ -94,7 +94,7 @@ describe("a preheat tank beside the pool", () => {
   });
 
   test("without a pool exchanger is all that takes heat", () => {
-    const year = yearWith({ exchangerUA: undefined } as Partial<YearInputs>);
+    const year = yearWith({ exchangerUA: undefined });
     expect(totalOf(year.free.with.sums.taken)).toBe(0);
     expect(totalOf(year.free.with.sums.toTank)).toBeGreaterThan(1e9);
   });
