@@ -1,65 +1,78 @@
 /** All bundles of the add-in. Read by src/functions/build.mts, since parts of it are TypeScript. */
 import { existsSync } from "node:fs";
 import { join } from "node:path";
-import { fileURLToPath } from "node:url";
 import { EsbuildPlugin } from "esbuild-loader";
-import type { Configuration } from "webpack";
+import webpack, { type Configuration } from "webpack";
+import { CATALOGUE } from "./src/functions/compiled";
 import { derivedPlugin, productionHost } from "./src/functions/derived";
+import { finderTextsOf } from "./src/functions/leanSource";
+import { TARGET } from "./src/functions/script";
+import { ROOT, sharedModule, sharedModules } from "./src/functions/shared";
 import preview from "./src/preview/webpack.mjs";
 
-const root = fileURLToPath(new URL(".", import.meta.url));
-
-/** The oldest browsers that Excel shows add-ins in (WebKit of Safari 14, Edge) know this much. */
-const TARGET = "es2020";
-
-const pane = join(root, "src/taskpane/index.ts");
-
-/** The cell functions, and the panel on top of them: one catalogue, one log, one memory. */
-const addIn: Configuration = {
-  name: "add-in",
+const script = {
   mode: "production",
   target: ["web", TARGET],
-  context: root,
-  entry: {
-    functions: { import: "./src/functions/register.ts" },
-    ...(existsSync(pane) && { taskpane: { import: pane, dependOn: "functions" } }),
-  },
-  output: {
-    path: join(root, "dist"),
-    filename: "[name].js",
-    chunkFilename: "[name].[contenthash].js",
-    // Pages lie at the root of the build; "auto" would ask for a document, which a runtime of functions alone lacks.
-    publicPath: "",
-    globalObject: "globalThis",
-    uniqueName: "warmback",
-  },
+  context: ROOT,
   resolve: { extensions: [".ts", ".js"] },
   module: {
     rules: [{ test: /\.ts$/, loader: "esbuild-loader", options: { target: TARGET } }],
   },
   optimization: { minimizer: [new EsbuildPlugin({ target: TARGET })] },
-  plugins: [derivedPlugin(productionHost())],
   devtool: false,
   performance: false,
+} as const satisfies Configuration;
+
+const output = (uniqueName: string): NonNullable<Configuration["output"]> => ({
+  path: join(ROOT, "dist"),
+  filename: "[name].js",
+  chunkFilename: "[name].[contenthash].js",
+  // Pages lie at the root of the build; "auto" would ask for a document, which a runtime of functions alone lacks.
+  publicPath: "",
+  globalObject: "globalThis",
+  uniqueName,
+});
+
+const shared = new Set(sharedModules());
+
+/** What the functions script lays out is taken from there: one catalogue, one memory. */
+const fromFunctions: NonNullable<Configuration["externals"]> = ({ context = "", request = "" }, decide) => {
+  const id = sharedModule(context, request);
+  if (id === undefined) decide();
+  else if (shared.has(id)) decide(undefined, `var warmback.modules[${JSON.stringify(id)}]`);
+  else decide(new Error(`${id}: is asked for in a way that src/functions/shared.ts doesn't find`));
 };
 
 /**
- * The panel's worker: one file with core and catalogue of its own. Built by itself, since modules that two entries of one
- * build share are joined less tightly, and the functions' script should stay small.
+ * The panel, on top of the functions script, and all that is derived from the catalogue, that script among it. It is made
+ * apart in one pass: a bundle that shares its modules with another can't be drawn together.
  */
+const addIn: Configuration = {
+  ...script,
+  name: "add-in",
+  entry: { taskpane: [join(ROOT, "src/functions/putBack.ts"), join(ROOT, "src/taskpane/index.ts")] },
+  output: output("warmback"),
+  externals: [fromFunctions],
+  plugins: [
+    new webpack.DefinePlugin({ FINDER_TEXTS: JSON.stringify(finderTextsOf(CATALOGUE)) }),
+    derivedPlugin(productionHost()),
+  ],
+};
+
+const workerScript = join(ROOT, "src/taskpane/runs/worker.ts");
+
+/** The panel's worker: a core of its own. */
 const worker: Configuration = {
+  ...script,
   name: "worker",
-  mode: "production",
   target: ["webworker", TARGET],
-  context: root,
-  entry: { worker: "./src/taskpane/runs/worker.ts" },
-  output: { path: join(root, "dist"), filename: "[name].js", publicPath: "" },
-  resolve: { extensions: [".ts", ".js"] },
-  module: { rules: [{ test: /\.ts$/, loader: "esbuild-loader", options: { target: TARGET } }] },
-  optimization: { minimizer: [new EsbuildPlugin({ target: TARGET })] },
-  devtool: false,
-  performance: false,
+  entry: { worker: workerScript },
+  output: output("warmbackWorker"),
 };
 
 /** Everything that is built, in any order. */
-export const configurations: readonly Configuration[] = [addIn, worker, ...preview];
+export const configurations: readonly Configuration[] = [
+  addIn,
+  ...(existsSync(workerScript) ? [worker] : []),
+  ...preview,
+];

@@ -1,7 +1,6 @@
 /** The files that are derived from the catalogue and from templates, as assets of the add-in's build. */
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
-import { fileURLToPath } from "node:url";
 import webpack, { type Compiler } from "webpack";
 import { helpPage, PAGES, VARIANTS } from "../../manifest/manifest";
 import { CATALOGUE } from "./compiled";
@@ -9,11 +8,11 @@ import { printedForms } from "./help/forms";
 import { helpPages } from "./help/pages";
 import { mathmlFor } from "./help/tex";
 import { metadataOf } from "./metadata";
+import { functionsScript } from "./script";
+import { ROOT } from "./shared";
 
 /** Path inside the build → content. */
 export type Files = Readonly<Record<string, string>>;
-
-const ROOT = fileURLToPath(new URL("../..", import.meta.url));
 
 /** The host that help addresses lead to: the environment's WARMBACK_HOST, else the manifest's. */
 export const productionHost = (): string =>
@@ -46,6 +45,7 @@ const paneFiles = (): Files => {
 };
 
 export const derivedFiles = async (host: string): Promise<Files> => ({
+  [PAGES.functions]: await functionsScript(),
   [PAGES.metadata]: metadataFile(host),
   "mathml.json": await mathmlFile(),
   ...helpPages(),

@@ -17,6 +17,8 @@ export interface WarmbackSurface {
   readonly log: CallLog;
   /** Works a call again and tells its value and its cautions, most severe first. Arguments as the host hands them. */
   explain(id: string, args: readonly unknown[]): ToldCall;
+  /** Modules that the panel's script shares, by their paths: see shared.ts. */
+  modules?: Readonly<Record<string, unknown>>;
 }
 
 declare global {
