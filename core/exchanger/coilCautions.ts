@@ -76,12 +76,14 @@ export const largeDrop = caution({
     `The refrigerant loses ${show(refrigerantDrop, "pressure drop")}, worth ${show(saturationDrop, "temperature difference")} of condensing temperature, which the zones leave out: more tubes in parallel or a larger bore.`,
 });
 
+// What stands on any coil stands on its warmest film: a balance without a coil notes none and keeps quiet.
+
 export const poolChemistry = caution({
   code: "EXCHANGER-CHEMISTRY",
   severity: "Caution",
   source: "poolChemistryTexts",
   about: "Water chemistry decides the life of the tube.",
-  needs: { leavingWater: "temperature" },
+  needs: { hottestFilm: "temperature" },
   when: () => true,
   say: () =>
     "Keep pH at 7.2 to 7.8 and feed chlorine and acid downstream of the exchanger, never upstream: strong doses attack metals. Warm film scales sooner in hard water. Trained operator; follow the health code.",
@@ -92,7 +94,7 @@ export const freezingShell = caution({
   severity: "Warning",
   source: "commonPractice",
   about: "A shell full of water freezes in winter, and when its refrigerant is pumped down.",
-  needs: { leavingWater: "temperature" },
+  needs: { hottestFilm: "temperature" },
   when: () => true,
   say: () =>
     "Drain the shell before frost, and never evacuate or pump down the refrigerant side while still water stands in it: it freezes and bursts, and refrigerant and water meet.",
@@ -103,7 +105,7 @@ export const singleWall = caution({
   severity: "Danger",
   source: "doubleWallCodes",
   about: "A single wall between refrigerant and water: not for potable water.",
-  needs: { leavingWater: "temperature" },
+  needs: { hottestFilm: "temperature" },
   when: () => true,
   say: () =>
     "One wall parts refrigerant from water, and refrigerant has the higher pressure: a leak fills the water. Not for potable water, which takes a double wall vented to the atmosphere by most plumbing codes; a pool's fill line needs backflow protection. Local code and a licensed plumber decide.",

@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import { CATALOGUE } from "../../core/catalogue";
 import { lookUp } from "../../core/kernel/catalogue";
 import { compile, evaluate } from "../../core/kernel/evaluate";
+import { explain } from "../../core/kernel/explain";
 import { isFault } from "../../core/kernel/fault";
 import { us } from "../../core/kernel/quantity";
 import { recorder, type Step } from "../../core/kernel/steps";
@@ -183,7 +184,8 @@ describe("a machine that settles on a coil known by its geometry", () => {
 });
 
 describe("the block of EXCHANGER.BALANCE", () => {
-  const machine = { refrigerant: "R-410A", "rated cooling": 90_000, "water flow": 40, "entering water": 82 };
+  const streams = { refrigerant: "R-410A", "water flow": 40, "entering water": 82 };
+  const machine = { ...streams, "rated cooling": 90_000 };
   const coil = {
     "outside diameter": 0.625,
     wall: 0.028,
@@ -215,5 +217,61 @@ describe("the block of EXCHANGER.BALANCE", () => {
       "#VALUE! inputs: the coil's geometry also takes outside diameter, tube length, coil diameter, shell diameter, which are blank",
     );
     expect(message({ ...machine, ...coil, pitch: 0.3 })).toMatch(/#VALUE! pitch: must be at least outside diameter/);
+  });
+
+  describe("and its cautions", () => {
+    const COILS = [
+      "EXCHANGER-HOT-FILM",
+      "EXCHANGER-CONDENSING-DATA",
+      "EXCHANGER-FAST-WATER",
+      "EXCHANGER-REFRIGERANT-DROP",
+      "EXCHANGER-CLEAN-COIL",
+      "EXCHANGER-ATTACKED-METAL",
+      "EXCHANGER-CHEMISTRY",
+      "EXCHANGER-FREEZE",
+      "EXCHANGER-SINGLE-WALL",
+    ];
+    type Block = Readonly<Record<string, string | number>>;
+    const explained = (id: string, block: Block) => {
+      const found = lookUp(CATALOGUE, id);
+      if (found === undefined) throw new Error(`no ${id}`);
+      return explain(compile(found), [Object.entries(block)], CATALOGUE, { steps: false });
+    };
+    const coilsOf = (id: string, block: Block) =>
+      explained(id, block)
+        .cautions.filter(({ code }) => COILS.includes(code))
+        .map(({ code, text }) => `${code} ${text}`);
+
+    it("are those of EXCHANGER.COIL at the duty found, each once", () => {
+      const bad = { ...coil, tubes: 1, "tube length": 200, material: "copper" };
+      for (const [given, expected] of [
+        [{ ...coil, "outside fouling": 0.0005 }, ["CHEMISTRY", "FREEZE", "SINGLE-WALL"]],
+        [{ ...bad, "water flow": 12 }, ["ATTACKED-METAL", "CLEAN-COIL", "CONDENSING-DATA", "REFRIGERANT-DROP"]],
+        [{ ...coil, "water flow": 6 }, ["HOT-FILM", "CLEAN-COIL"]],
+      ] as const) {
+        const block = { ...machine, ...given };
+        const out = called(block);
+        if (isFault(out) || !Array.isArray(out)) throw new Error(message(block));
+        const row = (label: string) => Number(out.find(([first]: readonly unknown[]) => first === label)?.[1]);
+        const raised = coilsOf("EXCHANGER.BALANCE", block);
+        const rated = coilsOf("EXCHANGER.COIL", {
+          ...streams,
+          ...given,
+          "heat rejected": row("heat into pool"),
+          condensing: row("condensing"),
+          evaporating: row("evaporating"),
+        });
+        expect(raised).toEqual(rated);
+        for (const name of expected)
+          expect(
+            raised.filter((each) => each.startsWith(`EXCHANGER-${name} `)),
+            name,
+          ).toHaveLength(1);
+      }
+    });
+
+    it("keep quiet beside a given conductance", () => {
+      expect(coilsOf("EXCHANGER.BALANCE", { ...machine, UA: 5000 })).toEqual([]);
+    });
   });
 });

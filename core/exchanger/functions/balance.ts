@@ -1,8 +1,27 @@
 import { cellFunction } from "../../kernel/cellFunction";
 import { list, NO_VALUE, of, word } from "../../kernel/result";
 import { EQUATION_SOURCES, TRANSPORT_SOURCES } from "../../refrigerant/sources";
-import { aboveGreatest, balanceModel, belowLeast, frostingCoil, noPoolGain, waterTooWarm } from "../balanceCautions";
+import {
+  aboveGreatest,
+  balanceFilms,
+  balanceModel,
+  belowLeast,
+  coilFacts,
+  frostingCoil,
+  noPoolGain,
+  waterTooWarm,
+} from "../balanceCautions";
 import { BALANCE_INPUTS } from "../balanceInputs";
+import { attackedMetal, cleanCoil } from "../cautions";
+import {
+  fastWater,
+  freezingShell,
+  hotFilm,
+  largeDrop,
+  outsideCondensingData,
+  poolChemistry,
+  singleWall,
+} from "../coilCautions";
 import { balanceInputOf } from "../models/balanceBlock";
 import { bothSides } from "../models/balanceTraced";
 
@@ -52,7 +71,7 @@ export const balance = cellFunction({
     "Compressor: constant swept volume from the rating, one isentropic efficiency; the volumetric efficiency falls with the pressure ratio as gas left in a clearance expands again.",
     "Evaporator: its cooling is proportional to entering wet bulb less evaporating temperature, as at the rating.",
     "Exchanger: the given UA against the mean of dew and bubble temperature, all heat counted at that; the true UA changes with water flow and load. Outdoor coil: its temperature difference is proportional to the heat.",
-    "In place of UA: the coil's geometry with the labels of EXCHANGER.COIL. Condensing then settles where the coil's rating has no margin left at the machine's own heat; UA tells the conductance that gives the same answer with all heat at the mean condensing temperature (none where water leaves above that). Rate the coil with EXCHANGER.COIL at what was found for films, drops and their cautions.",
+    "In place of UA: the coil's geometry with the labels of EXCHANGER.COIL. Condensing then settles where the coil's rating has no margin left at the machine's own heat; UA tells the conductance that gives the same answer with all heat at the mean condensing temperature (none where water leaves above that). The cautions of tube, films and water are raised as by EXCHANGER.COIL, which shows films and drops.",
     "Pressure is absolute. Power and COP on the outdoor coil count its fan where one is given; pumps are apart.",
   ],
   args: { inputs: BALANCE_INPUTS },
@@ -79,7 +98,20 @@ export const balance = cellFunction({
     limits: word("limits breached"),
     UA: of("heat conductance", "conductance of the pool exchanger against the mean condensing temperature"),
   }),
-  facts: { least: "temperature", greatest: "temperature", warmest: "temperature" },
+  facts: {
+    least: "temperature",
+    greatest: "temperature",
+    warmest: "temperature",
+    tubeMaterial: "word",
+    outsideData: "word",
+    waterVelocity: "velocity",
+    fastest: "velocity",
+    refrigerantDrop: "pressure drop",
+    saturationDrop: "temperature difference",
+    hottestFilm: "temperature",
+    insideFouling: "fouling resistance",
+    outsideFouling: "fouling resistance",
+  },
   heavy: true,
   cautions: [
     { rule: belowLeast, fires: { inputs: { ...fernhill, enteringWater: 45 } } },
@@ -88,6 +120,16 @@ export const balance = cellFunction({
     { rule: frostingCoil, fires: { inputs: { ...fernhill, indoorWetBulb: 46 } } },
     { rule: noPoolGain, fires: { inputs: { ...fernhill, UA: 2000, outdoor: 75 } } },
     { rule: balanceModel, fires: { inputs: fernhill } },
+    { rule: hotFilm, fires: { inputs: { ...coiled, waterFlow: 5 } } },
+    { rule: outsideCondensingData, fires: { inputs: { ...coiled, tubes: 1 } } },
+    { rule: fastWater, fires: { inputs: { ...coiled, material: "copper", waterFlow: 2000 } } },
+    { rule: largeDrop, fires: { inputs: { ...coiled, tubes: 1, tubeLength: 200 } } },
+    { rule: cleanCoil, fires: { inputs: { ...coiled, outsideFouling: 0 } } },
+    { rule: attackedMetal, fires: { inputs: { ...coiled, material: "copper" } } },
+    { rule: poolChemistry, fires: { inputs: coiled } },
+    { rule: freezingShell, fires: { inputs: coiled } },
+    { rule: singleWall, fires: { inputs: coiled } },
+    { rule: balanceFilms, fires: { inputs: coiled } },
   ],
   sources: [...EQUATION_SOURCES, ...TRANSPORT_SOURCES],
   checks: [
@@ -110,11 +152,12 @@ export const balance = cellFunction({
     { at: { inputs: machine }, gives: "#VALUE!", from: "identity", remark: "neither UA nor coil" },
   ],
   work({ inputs }, { trace, note }) {
-    const { pool, outdoors, powerOutdoors, change } = bothSides(balanceInputOf(inputs, trace), trace);
+    const { pool, coil, outdoors, powerOutdoors, change } = bothSides(balanceInputOf(inputs, trace), trace);
     note({
       least: inputs.leastCondensing,
       greatest: inputs.greatestCondensing,
       warmest: inputs.greatestLeavingWater,
+      ...coilFacts(inputs.material, coil),
     });
     return {
       condensing: pool.condensing,

@@ -4,7 +4,7 @@ import type { Direction } from "../args";
 import { conductanceOfHeat } from "../balanceEquations";
 import { marginOfArea } from "../geometryEquations";
 import { refuse, type Balance, type BalanceConditions } from "./balance";
-import { rateCoil } from "./coil";
+import { rateCoil, type CoilRating } from "./coil";
 import { checkGeometry, type CoilGeometry } from "./coilShell";
 import { runningAt, type Machine, type Running } from "./machine";
 import { matchedIfParted, waterRate } from "./zones";
@@ -15,6 +15,11 @@ export interface CoilExchanger {
   readonly coil: CoilGeometry;
   readonly waterFlow: number;
   readonly direction: Direction;
+}
+
+export interface CoilBalance extends Balance {
+  /** The coil where the machine settles; undefined next to streams that touch. */
+  readonly rating: CoilRating | undefined;
 }
 
 /** Width of the last bracket, K: the margin is steep where a large coil leaves the streams close together. */
@@ -81,7 +86,11 @@ const roughPull = (coil: CoilGeometry, capacityRate: number): number => {
  *
  * @throws where the coil doesn't fit its shell, or no condensing temperature of the refrigerant's range does
  */
-export const coilBalanceOf = (machine: Machine, exchanger: CoilExchanger, conditions: BalanceConditions): Balance => {
+export const coilBalanceOf = (
+  machine: Machine,
+  exchanger: CoilExchanger,
+  conditions: BalanceConditions,
+): CoilBalance => {
   const { coil, waterFlow } = exchanger;
   const { enteringWater, wetBulb } = conditions;
   checkGeometry(coil);
@@ -92,6 +101,7 @@ export const coilBalanceOf = (machine: Machine, exchanger: CoilExchanger, condit
   let iterations = 0;
   // The answer is the very state whose streams were found to part: streams next to touching leave no room for rounding.
   const seen = new Map<number, Running>();
+  const ratings = new Map<number, CoilRating>();
   const at = (condensing: number): Running => {
     const running = seen.get(condensing) ?? runningAt(machine, condensing, wetBulb, guess);
     seen.set(condensing, running);
@@ -101,7 +111,10 @@ export const coilBalanceOf = (machine: Machine, exchanger: CoilExchanger, condit
   const margin = (condensing: number): number => {
     iterations++;
     const found = matchedIfParted(zonesInputOf(coilDuty(machine, at(condensing), exchanger, enteringWater)));
-    return found === undefined ? CROSSED : rateCoil(fluid, found, coil, waterFlow).margin;
+    if (found === undefined) return CROSSED;
+    const coiled = rateCoil(fluid, found, coil, waterFlow);
+    ratings.set(condensing, coiled);
+    return coiled.margin;
   };
   const limits = [Math.max(fluid.coldest, rating.evaporating + 1), fluid.warmestSaturated - 0.5] as const;
   const start = enteringWater + (rating.cooling * rated.rejected) / rated.cooling / roughPull(coil, capacityRate);
@@ -121,5 +134,6 @@ export const coilBalanceOf = (machine: Machine, exchanger: CoilExchanger, condit
       rejected < capacityRate * over
         ? conductanceOfHeat.code({ C: capacityRate, Q: rejected, Tm: meanCondensing, Tw: enteringWater })
         : undefined,
+    rating: ratings.get(root.x),
   };
 };

@@ -26,7 +26,7 @@ import {
   type Settled,
 } from "./balance";
 import { coilBalanceOf, coilDuty, type CoilExchanger } from "./balanceCoil";
-import { rateCoil } from "./coil";
+import { rateCoil, type CoilRating } from "./coil";
 import { zonesOf } from "./zonesTraced";
 import { machineOf, meanCondensing, type Machine, type MachineRating } from "./machine";
 
@@ -42,6 +42,8 @@ export interface BalanceInput {
 /** W and shares. */
 export interface BothSides {
   readonly pool: Balance;
+  /** The coil on the pool, where it is known by its geometry. */
+  readonly coil: CoilRating | undefined;
   readonly outdoors: Settled;
   readonly powerOutdoors: number;
   readonly change: { readonly cooling: number; readonly power: number; readonly COP: number };
@@ -128,13 +130,21 @@ const tellOutdoors = ({ coil, conditions }: BalanceInput, machine: Machine, sett
     tellSettled(machine, settled, conditions.wetBulb, trace);
   });
 
+const settledOn = (
+  machine: Machine,
+  exchanger: GivenExchanger | CoilExchanger,
+  conditions: BalanceConditions,
+): Pick<BothSides, "pool" | "coil"> => {
+  if (!("coil" in exchanger)) return { pool: balanceOf(machine, exchanger, conditions), coil: undefined };
+  const pool = coilBalanceOf(machine, exchanger, conditions);
+  return { pool, coil: pool.rating };
+};
+
 /** Both sides and the change from the outdoor coil to the pool. */
 export const bothSides = (input: BalanceInput, trace: Trace = silent): BothSides => {
   const { conditions } = input;
   const machine = machineOf({ ...input.machine, fluid: refrigerant(input.machine.refrigerant) });
-  const { exchanger } = input;
-  const pool =
-    "coil" in exchanger ? coilBalanceOf(machine, exchanger, conditions) : balanceOf(machine, exchanger, conditions);
+  const { pool, coil } = settledOn(machine, input.exchanger, conditions);
   const outdoors = outdoorBalanceOf(machine, input.coil, conditions.outdoor, conditions.wetBulb);
   if (trace.on) {
     tellMachine(machine, trace);
@@ -146,6 +156,7 @@ export const bothSides = (input: BalanceInput, trace: Trace = silent): BothSides
     trace.within(title, () => trace.step(changeOfHeat, { a, b }));
   return {
     pool,
+    coil,
     outdoors,
     powerOutdoors,
     change: {
