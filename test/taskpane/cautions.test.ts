@@ -30,7 +30,17 @@ describe.skipIf(!HERE)("The view Cautions", { timeout: 30_000 }, () => {
     );
     const failing = pane.page.locator("section", { hasText: "Cells that fail" });
     expect(await failing.textContent()).toContain("#VALUE!length: must be at least 0 ft, got -5 ft");
-    expect(await pane.page.locator("section", { hasText: "Not checked" }).textContent()).toContain("'Pool loop'!B12");
+    expect(await pane.page.locator("section", { hasText: "Not checked" }).textContent()).toMatch(/Pool loopB12$/);
+  });
+
+  test("name a sheet once before its cells; the buttons' names are whole", async () => {
+    await pane.open();
+    const note = pane.page.locator("#view-cautions .notes > li", { hasText: "PIPE.HEADLOSS" }).first();
+    const sheet = note.locator("ul.plain > li").first();
+    expect(await sheet.locator(".sheet-name").textContent()).toBe("Pool loop");
+    const [first] = await sheet.getByRole("button").all();
+    expect(await first?.textContent()).toMatch(/^B\d+$/);
+    expect(await first?.getAttribute("aria-label")).toBe(`Go to 'Pool loop'!${(await first?.textContent()) ?? ""}`);
   });
 
   test("follow an edit: only the changed sheet is read again, 300 ms after the last of several changes", async () => {

@@ -72,6 +72,20 @@ describe.skipIf(!HERE)("The view Explain", { timeout: 30_000 }, () => {
     expect(await pane.page.evaluate(() => document.activeElement?.tagName)).toBe("H2");
   });
 
+  test("says what the cell holds where its formula makes more of our call's result, and only there", async () => {
+    await pane.open();
+    await pane.tab("Explain");
+    await pane.select("Pool loop", "B8");
+    await until(async () => (await pane.text("#view-explain .where")) === "'Pool loop'!B8");
+    const now = await pane.page.evaluate(() => globalThis.book.value("Pool loop", "B8"));
+    await pane.page.evaluate((value) => {
+      globalThis.book.type("Notes", "A1", '=WARMBACK.PIPE.VELOCITY(90,"2 in")+0');
+      globalThis.book.hold("Notes", "A1", value);
+    }, now);
+    await pane.select("Notes", "A1");
+    await until(async () => (await pane.text("#view-explain .where")) === "Notes!A1 holds 8.75686");
+  });
+
   test("shows the first rows of a long table and says how many more there are", async () => {
     await pane.open();
     await pane.page.evaluate(async () => {

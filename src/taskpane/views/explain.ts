@@ -64,12 +64,18 @@ const ownFault = ({ value, reading }: Ours): Child => {
   return told ? undefined : faultText(error, message);
 };
 
+/** What the cell holds, where no call below is all of its formula: their results don't say it then. */
+const holding = ({ inSpill, value, reading: { calls, stale } }: Ours): Child =>
+  inSpill !== undefined || stale || isFault(value) || calls.some(({ whole }) => whole)
+    ? undefined
+    : ` holds ${heldText(value)}`;
+
 const ours = (desk: Desk, selected: Ours, by: Pick<CallPlace, "explainer" | "signal">): readonly Child[] => {
   const { address, inSpill, reading } = selected;
   const area = filledBy(selected);
   const { refusal, calls } = reading;
   return [
-    h("p", { class: "where" }, h("strong", {}, addressText(inSpill ?? address))),
+    h("p", { class: "where" }, h("strong", {}, addressText(inSpill ?? address)), holding(selected)),
     inSpill === undefined ? undefined : h("p", {}, "Spilled from ", cellButton(desk, address, "spill"), "."),
     h("pre", { class: "source" }, h("code", {}, reading.formula)),
     reading.stale ? outOfDate(desk, selected) : undefined,

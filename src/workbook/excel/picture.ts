@@ -1,12 +1,11 @@
 /** Puts a picture over the cells of a sheet. */
 import type { Area, PlacedPicture } from "../port";
-import { addressText } from "../reader/reference";
+import { addressText, MOST_COLUMNS } from "../reader/reference";
 import { rangeOf } from "./cells";
 
 /** The API set that knows shapes. */
 export const PICTURES = "1.9";
 
-const MOST_COLUMNS = 16_384;
 /** Air between cells and picture, points. */
 const GAP = 6;
 
