@@ -145,7 +145,7 @@ const checks: readonly Line[] = [
   check(
     "checkJoints",
     "Joints cover the fittings listed",
-    "[jointsInAll]>=2*([elbows]+[couplings]+[unions]+[ballValves]+[checkValve])+3*[tees]",
+    "[jointsInAll]>=2*([elbows]+[couplings]+[unions]+[ballValves]+[balancingValve]+[checkValve])+3*[tees]",
     "Two a fitting, three a tee.",
   ),
   check("checkAmounts", "Every line is priced", `COUNTIF(${MATERIAL},0)+COUNTIF(${TASKS},0)=0`, "No amount of zero."),

@@ -70,9 +70,9 @@ const jointLine = (key: string, size: string, joints: number): Line => ({
   },
 });
 
-/** Count of the fittings below: elbows 6 × 2, valves 3 × 2, unions 2 × 2, check valve 2, tees 2 × 3, pipe couplings 6 × 2. */
+/** Count of the fittings below: elbows 6 × 2, ball valves 3 × 2, balancing valve 2, unions 2 × 2, check valve 2, tees 2 × 3, pipe couplings 6 × 2. */
 export const JOINT_LINES: readonly Line[] = [
-  jointLine("joints1", "2-1/2 in", 42),
+  jointLine("joints1", "2-1/2 in", 44),
   jointLine("joints2", "1 in", 6),
   jointLine("joints3", "2 in", 4),
 ];
@@ -85,6 +85,7 @@ export const MATERIAL_LINES: readonly Line[] = [
   priced("couplings", "Coupling", 6, "piece", 5.5),
   priced("unions", "Union", 2, "piece", 32),
   priced("ballValves", "Ball valve", 3, "piece", 58),
+  priced("balancingValve", "Balancing valve", 1, "piece", 76),
   priced("checkValve", "Swing check", 1, "piece", 64),
   priced("cementLine", "Solvent cement", "=[cementQuarts]", "quart", 22),
   priced("primerLine", "Primer", "=[primerQuarts]", "quart", 18),
