@@ -1,5 +1,5 @@
 // Size of the built functions script, and the time that Chromium takes to load and associate it; prints a table.
-// Run: npx tsx bench/load.mts (after a build). Targets: under 150 kB gzipped, under 100 ms.
+// Run: npx tsx bench/load.mts (after a build). Targets: under 220 kB gzipped with every refrigerant, under 100 ms.
 import { existsSync, readFileSync } from "node:fs";
 import { gzipSync } from "node:zlib";
 import { chromium } from "playwright-core";
@@ -42,6 +42,6 @@ const timed = async (): Promise<void> => {
 
 row("", "", "target");
 row("functions.js, kB", (script.length / 1000).toFixed(1), "");
-row("functions.js gzipped, kB", (zipped / 1000).toFixed(1), "< 150");
+row("functions.js gzipped, kB", (zipped / 1000).toFixed(1), "< 220");
 if (existsSync(CHROMIUM)) await timed();
 else console.log(`NOT RUN: loading in Chromium (apt-get install chromium)`);
