@@ -86,10 +86,18 @@ const exampleBox = (desk: Desk, definition: CellFunction): Child => {
   return box;
 };
 
+const argumentList = (definition: CellFunction): Child => {
+  const all = placedArgs(definition);
+  return all.length === 0
+    ? undefined
+    : [h("h4", {}, "Arguments"), h("dl", { class: "arguments" }, all.map(argumentRow))];
+};
+
 const body = (desk: Desk, definition: CellFunction): readonly Child[] => [
   h("pre", { class: "source form" }, h("code", {}, formOf(definition))),
-  h("dl", { class: "arguments" }, placedArgs(definition).map(argumentRow)),
+  // Ahead of the arguments: of a block they go on for pages, and the example is what most look for.
   exampleBox(desk, definition),
+  argumentList(definition),
   h("p", {}, helpLink(definition.id, definition.id)),
 ];
 
