@@ -53,7 +53,7 @@ export const targetSuperheat = equation({
   gives: "temperature difference",
   takes: { WB, DB },
   constants: { T0: FAHRENHEIT_ZERO },
-  source: "commonPractice",
+  source: "targetSuperheatNotes",
   code: (x) => (3 * (x.WB - FAHRENHEIT_ZERO) - (80 * 5) / 9 - (x.DB - FAHRENHEIT_ZERO)) / 2,
 });
 

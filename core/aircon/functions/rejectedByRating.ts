@@ -31,6 +31,7 @@ export const rejectedByRating = cellFunction({
     { rule: fanNotGiven, fires: { cooling: 36000, rating: 12 } },
   ],
   checks: [
+    { at: { cooling: 36000, rating: 12 }, gives: 46239, within: 5, from: "condenserSelection", remark: "3 kW" },
     {
       at: { cooling: 100_000, rating: 12 },
       gives: 128_430,

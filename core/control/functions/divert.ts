@@ -75,15 +75,20 @@ export const divert = cellFunction({
     {
       at: { ...CALLING, flowProven: false, was: "pool", minutesInMode: 1 },
       gives: { mode: "outdoor", pumpWanted: "yes", reason: "no proven flow through the pool exchanger" },
-      from: "commonPractice",
+      from: "poolHeaterManual",
       remark: "Loss of flow acts before any minimum time",
     },
     {
-      at: { ...CALLING, pool: 83, was: "pool", minutesInMode: 2 },
-      gives: { mode: "pool", reason: "in this mode for 2 min, at least 5 min" },
-      from: "commonPractice",
+      at: { ...CALLING, pool: 83, was: "pool", minutesInMode: 2, minimumMinutes: 3 },
+      gives: { mode: "pool", reason: "in this mode for 2 min, at least 3 min" },
+      from: "poolHeaterManual",
     },
-    { at: { ...CALLING, pool: 88, was: "pool" }, gives: { mode: "outdoor", outdoorFan: "on" }, from: "commonPractice" },
+    {
+      at: { ...CALLING, pool: 88, was: "pool", minutesInMode: 2, minimumMinutes: 3 },
+      gives: { mode: "outdoor", outdoorFan: "on" },
+      from: "poolHeaterManual",
+      remark: "So does the high limit",
+    },
     {
       at: { ...CALLING, coolingCalls: false },
       gives: { mode: "idle", valvePosition: "outdoor" },

@@ -24,6 +24,13 @@ export const area = cellFunction({
   gives: of("area", "area"),
   cautions: [],
   checks: [
+    {
+      at: { duty: 3880000, u: 158, lmtd: 47 },
+      gives: 523,
+      within: 0.6,
+      from: "kern1950",
+      remark: "Example 12.3, condensing",
+    },
     { at: { duty: 100000, u: 100, lmtd: 20 }, gives: 50, within: 1e-9, from: "identity" },
     { at: { duty: 10, u: 500, lmtd: 10, correction: 0.8, units: "SI" }, gives: 2.5, within: 1e-9, from: "identity" },
   ],

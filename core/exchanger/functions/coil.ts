@@ -111,6 +111,13 @@ export const coil = cellFunction({
       from: "identity",
       remark: "π × 0.625 in × 60 ft × 4",
     },
+    {
+      at: { inputs: { ...fernhill, outsideDiameter: 0.5, tubes: 1, tubeLength: 2.51327, coilDiameter: 9.6 } },
+      gives: { areaGiven: 0.329 },
+      within: 0.0005,
+      from: "kern1950",
+      remark: "Example 20.2, one turn",
+    },
     { at: { inputs: { ...fernhill, pitch: 0.5 } }, gives: "#VALUE!", from: "identity", remark: "turns would overlap" },
     { at: { inputs: { ...fernhill, condensing: 80 } }, gives: "#N/A", from: "identity" },
   ],

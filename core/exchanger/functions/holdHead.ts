@@ -43,6 +43,13 @@ export const holdHead = cellFunction({
   ],
   checks: [
     {
+      at: { heat: 66.667, ua: 3170, water: 20, leastCondensing: 50, flow: 7.2, units: "SI" },
+      gives: { flowThroughExchanger: 3.606, leavingWater: 36 },
+      within: "0.3 %",
+      from: "incropera2007",
+      remark: "one tube of 30,000: 1 kg/s, twice 4.51 m",
+    },
+    {
       at: { heat: 20, ua: 2000, water: 20, leastCondensing: 30, flow: 3.6, units: "SI" },
       gives: { finding: "nothing needs holding", bypassShare: 0 },
       within: 0,

@@ -41,6 +41,12 @@ export const overall = cellFunction({
   ],
   checks: [
     {
+      at: { insideFilm: 3560, outsideFilm: 880.3, outsideDiameter: 25.4, wall: 2.2, material: 74.5, units: "SI" },
+      gives: 663.1,
+      within: 0.1,
+      from: "dutta2001",
+    },
+    {
       at: {
         insideFilm: 400,
         outsideFilm: 400,

@@ -17,6 +17,11 @@ export const control = references({
     full: "R = R25 exp(B (1/T − 1/298.15 K)), as thermistor data sheets define the beta value.",
     seen: "copied",
   },
+  poolHeaterManual: {
+    short: "heat-pump pool heater manual",
+    full: "Installation and operating instructions of a heat-pump pool heater, catalog no. 6000.56A (2017), page 30: once started the compressor runs for 3 minutes even where the set point is reached, unless high pressure, the water pressure switch, the high limit or the user stops it.",
+    seen: "opened",
+  },
   flowSwitchNotes: {
     short: "pool flow-switch notes",
     full: "Notes on flow proof at pool heaters: a paddle switch typically closes near 20 gpm, a pressure switch at 1.5 psi and can be fooled by elevation.",

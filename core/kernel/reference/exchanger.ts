@@ -7,6 +7,21 @@ export const exchanger = references({
     full: "T. L. Bergman, A. S. Lavine, F. P. Incropera, D. P. DeWitt: Introduction to Heat Transfer, 6th ed., Wiley 2011, chapter 11 (mean difference, effectiveness and transfer units).",
     seen: "memory",
   },
+  incropera2007: {
+    short: "Incropera 2007, Ex. 11.5",
+    full: "F. P. Incropera and others: Fundamentals of Heat and Mass Transfer, 6th ed., Wiley 2007, Example 11.5, page 696 (steam condenser), as re-worked in a public notebook (FOSSEE Python-Textbook-Companions).",
+    seen: "copied",
+  },
+  kern1950: {
+    short: "Kern 1950",
+    full: "D. Q. Kern: Process Heat Transfer, McGraw-Hill 1950: Example 12.3 (condenser for butane), page 287 read in a scan's text; Example 20.2 (tube coil), page 723, as re-worked in a public notebook (FOSSEE Python-Textbook-Companions).",
+    seen: "opened",
+  },
+  dutta2001: {
+    short: "Dutta 2001, Ex. 8.1",
+    full: "B. K. Dutta: Heat Transfer: Principles and Applications, PHI 2001, Example 8.1, page 303 (double pipe, benzene and water), as re-worked in a public notebook (FOSSEE Python-Textbook-Companions).",
+    seen: "copied",
+  },
   fakheri2003: {
     short: "Fakheri 2003",
     full: "A. Fakheri: A general expression for the determination of the log mean temperature correction factor for shell and tube heat exchangers, J. Heat Transfer 125 (2003) 527–530, doi 10.1115/1.1571078.",

@@ -92,6 +92,26 @@ export const refrigeration = references({
     full: "IEC 60335-2-40:2018: Particular requirements for electrical heat pumps, air-conditioners and dehumidifiers, annexes BB (flammability limits) and GG (charge limits).",
     seen: "copied",
   },
+  targetSuperheatNotes: {
+    short: "training notes on target superheat",
+    full: "Training notes for service technicians (acservicetech.com, target superheat): [(3 × WB) − 80 − DB]/2 in °F; WB 64 and DB 96 °F give 8 °F; by chart WB 66 and DB 90 °F give 13 °F.",
+    seen: "opened",
+  },
+  superheatTable: {
+    short: "superheat charging table",
+    full: "Superheat charging table of a split machine's installation guide (38VTA, table 4): at 95 °F outdoors and wet bulbs of 64 to 76 °F 6, 10, 14, 18, 22, 25, 29 °F; dashes where no charging is to be tried.",
+    seen: "opened",
+  },
+  title24Superheat: {
+    short: "Title 24, RA3.2",
+    full: "California Energy Commission: 2008 Residential Appendices, RA3.2 (page RA3-14): no valid charge test by superheat where the target is under 5 °F; measured and target within 5 °F pass.",
+    seen: "opened",
+  },
+  ufgs15652: {
+    short: "UFGS 15652A",
+    full: "Unified Facilities Guide Specification 15652A, paragraph 3.2.1.2: a standing test of refrigerant piping is corrected by 0.3 psi for each °F between the ambient temperatures.",
+    seen: "opened",
+  },
   astmB280: {
     short: "ASTM B280-20",
     full: "ASTM B280-20: Standard Specification for Seamless Copper Tube for Air Conditioning and Refrigeration Field Service, table 1 (annealed coils) as opened, table 2 (drawn lengths) from memory.",

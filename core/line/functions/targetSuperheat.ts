@@ -34,16 +34,16 @@ export const targetSuperheat = cellFunction({
     { rule: highTarget, fires: { indoorWetBulb: 72, outdoorDryBulb: 80 } },
   ],
   checks: [
-    { at: { indoorWetBulb: 64, outdoorDryBulb: 96 }, gives: 8, within: 0.01, from: "commonPractice" },
-    { at: { indoorWetBulb: 63, outdoorDryBulb: 95 }, gives: 7, within: 0.01, from: "commonPractice" },
+    { at: { indoorWetBulb: 64, outdoorDryBulb: 96 }, gives: 8, within: 0.01, from: "targetSuperheatNotes" },
+    { at: { indoorWetBulb: 68, outdoorDryBulb: 95 }, gives: 14, within: 0.6, from: "superheatTable" },
     {
       at: { indoorWetBulb: 66, outdoorDryBulb: 90 },
       gives: 13,
       within: 1.01,
-      from: "commonPractice",
+      from: "targetSuperheatNotes",
       remark: "chart value; the formula gives 14",
     },
-    { at: { indoorWetBulb: 58, outdoorDryBulb: 95 }, gives: "#N/A", from: "commonPractice" },
+    { at: { indoorWetBulb: 58, outdoorDryBulb: 95 }, gives: "#N/A", from: "title24Superheat" },
   ],
   work({ indoorWetBulb, outdoorDryBulb }, { step, system }) {
     const target = step(rule, { WB: indoorWetBulb, DB: outdoorDryBulb });

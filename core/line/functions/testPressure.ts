@@ -35,7 +35,13 @@ export const testPressure = cellFunction({
       from: "commonPractice",
       remark: "trade worked example",
     },
-    { at: { pressure: 150, then: 80, now: 70 }, gives: 146.9, within: 0.1, from: "commonPractice" },
+    {
+      at: { pressure: 150, then: 80, now: 70 },
+      gives: 147,
+      within: 0.1,
+      from: "ufgs15652",
+      remark: "0.3 psi for each °F",
+    },
   ],
   work({ pressure, then, now }, { step }) {
     const p = step(gasPressure, { p1: pressure, T1: then, T2: now });
