@@ -9,7 +9,7 @@ import type { metadataOf } from "../../src/functions/metadata";
 import { CATALOGUE } from "../../core/catalogue";
 
 /** The whole catalogue with its checks and citations, and one per cent; the bench prints the figure and its target. */
-const MOST_BYTES = 216_000;
+const MOST_BYTES = 217_500;
 
 const built = (path: string): string => readFileSync(join(DIST, path), "utf8");
 
