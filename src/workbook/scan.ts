@@ -22,12 +22,15 @@ import { isOutcomeFault } from "./values";
 export type { CautionEngine } from "./remembering";
 export type { SliceOptions as ScanOptions } from "./slices";
 
+export type Tell = (done: number, of: number) => void;
+
 export interface Scanner {
   /**
    * Scans the named sheets again (all of them at first, or where none is named) and answers the whole workbook's report;
    * undefined where a newer scan or `signal` ended this one. Sheets that an ended scan left are done by the next one.
+   * @param tell hears now and then how many of the cells that use us are done
    */
-  scan(sheets?: readonly string[], signal?: AbortSignal): Promise<CautionReport | undefined>;
+  scan(sheets?: readonly string[], signal?: AbortSignal, tell?: Tell): Promise<CautionReport | undefined>;
 }
 
 /** The cells of blocks that may hold a call of ours. */
@@ -105,6 +108,7 @@ function lightFirst(cells: readonly CellToRead[], engine: CautionEngine): readon
 
 interface Turns {
   readonly pause: Pause;
+  readonly tell: Tell;
   /** Ends the work on calls whose results are awaited. */
   readonly signal: AbortSignal;
 }
@@ -115,7 +119,7 @@ async function scanSheets(
   engine: Remembering,
   turns: Turns,
 ): Promise<ReadonlyMap<string, SheetNotes>> {
-  const { pause } = turns;
+  const { pause, tell } = turns;
   const held = new Map<string, readonly Block[]>();
   const cells: CellToRead[] = [];
   for (const sheet of sheets) {
@@ -128,7 +132,8 @@ async function scanSheets(
   const resolved = references(book, held);
   const ordered = lightFirst(cells, engine);
   for (let from = 0; from < ordered.length; from += GROUP) {
-    await scanGroup(ordered.slice(from, from + GROUP), resolved, engine, notes, turns);
+    const told: Turns = { ...turns, tell: (done) => tell(from + done, ordered.length) };
+    await scanGroup(ordered.slice(from, from + GROUP), resolved, engine, notes, told);
   }
   return notes;
 }
@@ -138,7 +143,7 @@ async function scanGroup(
   resolved: References,
   engine: Remembering,
   notes: ReadonlyMap<string, Notes>,
-  { pause, signal }: Turns,
+  { pause, signal, tell }: Turns,
 ): Promise<void> {
   const prepared: Prepared[] = [];
   const wanted: ReferenceText[] = [];
@@ -150,11 +155,15 @@ async function scanGroup(
     wanted.push(...wantedBy(one));
   }
   await resolved.bring(wanted);
-  for (const one of prepared) {
+  for (const [at, one] of prepared.entries()) {
     const waiting = pause();
-    if (waiting !== undefined) await waiting;
+    if (waiting !== undefined) {
+      tell(at, prepared.length);
+      await waiting;
+    }
     const own = notes.get(one.cell.address.sheet);
     const noted = settled(() => passOver(one, resolved, engine), signal);
+    if (noted instanceof Promise) tell(at, prepared.length);
     if (own !== undefined) note(one.cell, noted instanceof Promise ? await noted : noted, own);
   }
 }
@@ -167,13 +176,13 @@ export function scanner(book: Workbook, engine: CautionEngine, options: SliceOpt
   let current: AbortController | undefined;
   let complete = false;
 
-  async function run(named: readonly string[] | undefined, signal: AbortSignal): Promise<CautionReport> {
+  async function run(named: readonly string[] | undefined, signal: AbortSignal, tell: Tell): Promise<CautionReport> {
     const there = (await book.sheets()).map(({ name }) => name);
     for (const name of complete && named !== undefined ? named : there) due.add(name);
     for (const name of [...kept.keys()]) if (!there.includes(name)) kept.delete(name);
     const sheets = there.filter((name) => due.has(name));
     for (const name of [...due]) if (!there.includes(name)) due.delete(name);
-    const found = await scanSheets(book, sheets, memory, { pause: pauses(options, [signal]), signal });
+    const found = await scanSheets(book, sheets, memory, { pause: pauses(options, [signal]), signal, tell });
     for (const [sheet, notes] of found) {
       kept.set(sheet, notes);
       due.delete(sheet);
@@ -183,7 +192,7 @@ export function scanner(book: Workbook, engine: CautionEngine, options: SliceOpt
   }
 
   return {
-    async scan(sheets, signal) {
+    async scan(sheets, signal, tell = () => undefined) {
       current?.abort();
       const own = new AbortController();
       current = own;
@@ -191,7 +200,7 @@ export function scanner(book: Workbook, engine: CautionEngine, options: SliceOpt
       signal?.addEventListener("abort", end);
       try {
         if (signal?.aborted === true) return undefined;
-        const answer = await run(sheets, own.signal);
+        const answer = await run(sheets, own.signal, tell);
         return own.signal.aborted ? undefined : answer;
       } catch (error) {
         // Whatever broke off ended work is no fault.

@@ -91,7 +91,7 @@ export function usePane(forms: readonly string[] = []): Pane {
       page.on("pageerror", (error) => complaints.push(error.message));
       await before?.(page);
       await page.goto(served.address + query);
-      await page.locator("#view-cautions h3, #view-cautions .quiet").first().waitFor();
+      await page.locator("#view-cautions h3, #view-cautions .quiet:not(.progress *)").first().waitFor();
     },
     tab: (name) => page.getByRole("tab", { name }).click(),
     select: (sheet, cell) => page.evaluate(([to, at]) => globalThis.book.click(to ?? "", at ?? ""), [sheet, cell]),

@@ -211,6 +211,26 @@ describe.skipIf(!HERE)("Long work of the panel", { timeout: 60_000 }, () => {
     );
   });
 
+  test("of a scan tells cells done and can be ended; the notes of before stay until it is begun again", async () => {
+    const { odd, release } = held();
+    await open("?empty", odd);
+    await pane.tab("Cautions");
+    await pane.page.evaluate(() => globalThis.book.changed("Notes"));
+    const cancel = button(/^Cancel: Reading the workbook$/);
+    await cancel.waitFor();
+    expect(await pane.text("#view-cautions .progress")).toContain("0 of 1 cell");
+    expect(await pane.violations()).toEqual([]);
+    await cancel.focus();
+    await pane.page.keyboard.press("Enter");
+    await until(async () => (await pane.text("#view-cautions")).includes("Cancelled. Not every cell was looked at."));
+    expect(await pane.text("#view-cautions")).toContain("No cell of this workbook uses these functions yet.");
+    expect(await focused()).toBe("Scan again");
+    release();
+    await pane.page.keyboard.press("Enter");
+    await pane.page.locator("#view-cautions .code", { hasText: "POOL-ESTIMATE" }).waitFor({ timeout: 30_000 });
+    expect(await pane.text("#view-cautions")).not.toContain("Cancelled");
+  });
+
   test("raises the cautions of heavy calls as the page by itself does", async () => {
     const cautions = async (odd: Odd): Promise<string> => {
       await open("?empty", odd);

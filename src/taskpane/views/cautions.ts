@@ -3,8 +3,9 @@ import type { CautionReport } from "../../workbook/report";
 import { scanner } from "../../workbook/scan";
 import { sentenceOf, type Desk, type View } from "../desk";
 import { action, h, replace } from "../elements";
-import { scanSentence } from "../model/summary";
+import { counted, scanSentence } from "../model/summary";
 import { reportParts } from "./report";
+import { running } from "./running";
 
 /** How long after the last change the changed sheets are scanned again, in milliseconds. */
 const SETTLE = 300;
@@ -19,14 +20,6 @@ interface Scanning {
 
 const heading = (): HTMLElement => h("h2", { tabindex: -1 }, "Cautions");
 
-const progress = (): HTMLElement =>
-  h(
-    "div",
-    { class: "progress" },
-    h("p", { id: "scan-text" }, "Reading the workbook…"),
-    h("progress", { "aria-labelledby": "scan-text" }),
-  );
-
 const trouble = (error: unknown, again: () => void): HTMLElement =>
   h(
     "div",
@@ -35,10 +28,21 @@ const trouble = (error: unknown, again: () => void): HTMLElement =>
     h("p", { class: "actions" }, action("Scan again", again, { key: "scan again" })),
   );
 
+const WHAT = "Reading the workbook";
+
+const stopped = (again: () => void): HTMLElement =>
+  h(
+    "div",
+    { class: "progress" },
+    h("p", {}, h("strong", {}, "Cancelled."), " Not every cell was looked at."),
+    h("p", { class: "actions" }, action("Scan again", again, { key: "scan" })),
+  );
+
 /** The view of cautions: scans when first shown, then the changed sheets only, and only while it shows. */
 export function cautionsView(desk: Desk): View {
+  const going = h("div", { class: "going" });
   const content = h("div");
-  const root = h("div", { class: "view" }, heading(), content);
+  const root = h("div", { class: "view" }, heading(), going, content);
   const scan = scanner(desk.workbook, desk.engine);
   const state: Scanning = { due: new Set(), report: undefined, showing: false, running: undefined, timer: undefined };
 
@@ -50,14 +54,23 @@ export function cautionsView(desk: Desk): View {
     if (sentence !== before) desk.readOut(sentence);
   };
 
-  const run = async (): Promise<void> => {
+  const run = async (asked = state.report === undefined): Promise<void> => {
     const own = new AbortController();
     const sheets = [...state.due];
     state.running = own;
     root.setAttribute("aria-busy", "true");
-    if (state.report === undefined) replace(content, progress());
+    let cancelled = false;
+    const cancel = (): void => {
+      cancelled = true;
+      own.abort();
+    };
+    const { root: box, tell, end } = running(desk, { what: WHAT, key: "scan", cancel, asked });
+    replace(going, box);
+    if (state.report === undefined) replace(content);
     try {
-      const report = await scan.scan(state.report === undefined ? undefined : sheets, own.signal);
+      const report = await scan.scan(state.report === undefined ? undefined : sheets, own.signal, (done, total) =>
+        tell({ done, total, text: `${String(done)} of ${counted(total, "cell")}` }),
+      );
       if (report === undefined || own.signal.aborted) return;
       for (const sheet of sheets) state.due.delete(sheet);
       show(report);
@@ -65,12 +78,14 @@ export function cautionsView(desk: Desk): View {
       if (!own.signal.aborted)
         replace(
           content,
-          trouble(error, () => void run()),
+          trouble(error, () => void run(true)),
         );
     } finally {
+      end();
       if (state.running === own) {
         state.running = undefined;
         root.removeAttribute("aria-busy");
+        replace(going, cancelled ? stopped(() => void run(true)) : undefined);
       }
     }
   };
