@@ -130,6 +130,21 @@ describe("Long work", () => {
     expect(hired).toHaveLength(2);
   });
 
+  test("that nobody asks for any more lets its worker go, and gets another when it is asked for again", async () => {
+    const { hired, runs } = hiring();
+    for (const count of [1, 2]) {
+      const told = runs.run("tell", { id: CALL.id, args: ARGS });
+      expect(hired).toHaveLength(count);
+      hired.at(-1)?.ready();
+      vi.advanceTimersByTime(600_000);
+      expect(hired.at(-1)?.ended).toBe(false);
+      await hired.at(-1)?.work();
+      await told;
+      vi.advanceTimersByTime(600_000);
+      expect(hired.at(-1)?.ended).toBe(true);
+    }
+  });
+
   const onPage = async (spoil: (worker: Acted) => void): Promise<void> => {
     const { hired, runs } = hiring();
     const first = runs.run("tell", { id: CALL.id, args: ARGS });

@@ -27,6 +27,9 @@ interface Piece {
   fail(error: Error): void;
 }
 
+/** A worker that nothing was asked of for so many milliseconds is let go: it holds the whole core in memory. */
+const IDLE = 120_000;
+
 /** The page draws what it was told before it is kept busy. */
 const nextTask = (): Promise<void> => new Promise((done) => setTimeout(done, 0));
 
@@ -55,6 +58,14 @@ function lineOf(start: () => Worker): Line {
   let running: Piece | undefined;
   let worker: Hired | undefined;
   let place: ReturnType<Runs["place"]>;
+  let idle: ReturnType<typeof setTimeout> | undefined;
+
+  function rest(): void {
+    idle = setTimeout(() => {
+      worker?.end();
+      worker = undefined;
+    }, IDLE);
+  }
 
   function finish(piece: Piece, end: () => void): void {
     if (running !== piece) return;
@@ -97,8 +108,9 @@ function lineOf(start: () => Worker): Line {
 
   function next(): void {
     if (running !== undefined) return;
+    clearTimeout(idle);
     running = waiting.shift();
-    if (running === undefined) return;
+    if (running === undefined) return rest();
     if (place === "page") return toPage();
     try {
       worker ??= hire(start, listener);
