@@ -4,7 +4,7 @@ import { isPure, refrigerant, REFRIGERANTS } from "../../core/refrigerant/models
 import { saturatedState, saturationPressure } from "../../core/refrigerant/models/saturation";
 import { stateAt } from "../../core/refrigerant/models/state";
 import { surfaceTension } from "../../core/refrigerant/models/transport/surfaceTension";
-import { conductivity, viscosity } from "../../core/refrigerant/models/transport/transport";
+import { conductivity, transport, viscosity } from "../../core/refrigerant/models/transport/transport";
 import { fluidsIn, goldenRows, printedTolerance } from "./goldenRows";
 
 const relative = (found: number, wanted: number) => Math.abs(found / wanted - 1);
@@ -111,6 +111,18 @@ describe("transport properties of every refrigerant", () => {
       ),
       { numRuns: 400 },
     );
+  });
+
+  it("are the same asked for together and one by one", () => {
+    for (const name of REFRIGERANTS) {
+      const fluid = refrigerant(name);
+      for (const curve of ["bubble", "dew"] as const) {
+        const state = saturatedState(fluid, 0.85 * fluid.critical.temperature, curve);
+        const both = transport(fluid, state);
+        expect(both.viscosity, name).toEqual(viscosity(fluid, state));
+        expect(both.conductivity, name).toEqual(conductivity(fluid, state));
+      }
+    }
   });
 
   it("fall to no surface tension at the critical point", () => {

@@ -63,6 +63,9 @@ const MOST_PASSES = 40;
 /** K to which the surface answers to the film that it makes. */
 const SETTLED = 1e-9;
 
+/** How far the surface answers to itself through a film that rises with the third root at most. */
+const STEEPEST = 0.4;
+
 /**
  * Surface over water, K. The film hardly answers to it (fourth root at most), so that passing it on nearly settles; the
  * secant through the last two passes does the rest.
@@ -79,8 +82,8 @@ const surfaceOver = (tube: ZoneTube, insideFilm: number, zone: Zone, water: numb
     if (Math.abs(change) < SETTLED) return { over: next, passes, change };
     if (before !== undefined) slope = 1 + (change - before.change) / (over - before.over);
     before = { over, change };
-    // A colder surface makes a thinner film: the slope stays below a half, and a wild secant is not followed.
-    over += change / (1 - Math.min(0.5, Math.max(-1, slope)));
+    // Next to the water's greatest density the film may turn about: a secant as steep as that is not followed.
+    over += Math.abs(slope) < STEEPEST ? change / (1 - slope) : change;
   }
   return { over, passes: MOST_PASSES, change: Number.NaN };
 };
