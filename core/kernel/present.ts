@@ -71,11 +71,10 @@ export const present = (gives: Gives, result: unknown, manner: Manner): Out => {
     case "word":
       return String(result);
     case "list":
-      return Object.entries(gives.rows).map(([key, single]) => [
-        labelOf(key),
-        entry((result as Values)[key], single, labelOf(key), manner),
-        unitText(single, manner.system),
-      ]);
+      return Object.entries(gives.rows).map(([key, single]) => {
+        const label = labelOf(key);
+        return [label, entry((result as Values)[key], single, label, manner), unitText(single, manner.system)];
+      });
     case "table":
       return [
         Object.entries(gives.columns).map(([key, single]) => headOf(key, single, manner.system)),
