@@ -76,8 +76,10 @@ const stackMarks = ({ stacks = [], x: { names = [] } }: Picture): readonly Marki
       const from = below(stacks, place, at);
       return { name, from, to: from + (values[at] ?? 0) };
     });
-    // A pattern of gaps tells the stacks apart where colours don't.
-    return barY(bars, { x: "name", y1: "from", y2: "to", fill: toneOf(tone), stroke: GROUND, inset: place * 0.75 });
+    // Narrower from one to the next and a hair apart: told apart where colours don't, and a thin bar isn't hidden.
+    const side = place * 0.75 + 0.5;
+    const fill = toneOf(tone);
+    return barY(bars, { x: "name", y1: "from", y2: "to", fill, insetLeft: side, insetRight: side, insetTop: 0.5 });
   });
 
 const levelMarks = ({ levels = [] }: Picture): readonly Markish[] =>
