@@ -24,11 +24,17 @@ export const vapourPressureAt = (T: number): number => {
   return s * s * left + t * t * right;
 };
 
-/** Its slope, Pa/K: a straight line between the points, within 1e-4. */
-export const vapourSlopeAt = (T: number): number => {
+/** Writes it and its slope, Pa/K, a straight line between the points within 1e-4, to the first two places. */
+export const writeVapourAt = (T: number, into: Float64Array): void => {
   const i = placeOf(T);
   const t = (T - COLDEST) / STEP - i;
-  return (1 - t) * (SLOPES[i] ?? 0) + t * (SLOPES[i + 1] ?? 0);
+  const s = 1 - t;
+  const m0 = SLOPES[i] ?? 0;
+  const m1 = SLOPES[i + 1] ?? 0;
+  const left = (1 + 2 * t) * (VALUES[i] ?? 0) + t * STEP * m0;
+  const right = (1 + 2 * s) * (VALUES[i + 1] ?? 0) - s * STEP * m1;
+  into[0] = s * s * left + t * t * right;
+  into[1] = s * m0 + t * m1;
 };
 
 /** Dew point, K, over liquid water, of a vapour pressure in Pa. */

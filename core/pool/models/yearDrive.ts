@@ -1,6 +1,6 @@
 /** An hour of the machine: where the valve sends its heat, and what it gives there. */
 import { MACHINE_RECORD, MACHINE_WIDTH, readCurve } from "./yearMachine";
-import { FIXED, GOING, type Plan } from "./yearPlan";
+import { FIXED, GOING, type Going, type Plan } from "./yearPlan";
 import { runShare } from "./yearTank";
 
 // Bound here once: read from another module they would be asked for many thousand times a year.
@@ -11,21 +11,19 @@ const { cooling: OUTDOOR_COOLING, power: OUTDOOR_POWER } = MACHINE_RECORD;
 const { T, ON_POOL, SINCE, TAKEN, REJECTED, UNMET, SHARE, ELECTRICITY, EXTRA, DRIVES } = GOING;
 const { RECOVERS, LIMIT, BAND, LEAST_TIME, ON_CALL, OUTDOOR_FAN, CYCLING_LOSS } = FIXED;
 
-const at = (of: Float64Array, place: number): number => of[place] ?? 0;
-
 /** Turns the valve where it must and may; whether the machine is on the pool. */
 const turn = ({ going, fixed }: Plan, schedule: number): boolean => {
   const on = going[ON_POOL] === 1;
-  const wants = at(going, T) < at(fixed, LIMIT) - (on ? 0 : at(fixed, BAND));
+  const wants = going[T] < fixed[LIMIT] - (on ? 0 : fixed[BAND]);
   const running = fixed[ON_CALL] === 1 || schedule >= 1;
   const next = wants && running;
-  if (next === on || (running && at(going, SINCE) < at(fixed, LEAST_TIME))) return on;
+  if (next === on || (running && going[SINCE] < fixed[LEAST_TIME])) return on;
   going[ON_POOL] = next ? 1 : 0;
   going[SINCE] = 0;
   return next;
 };
 
-const stand = (going: Float64Array): void => {
+const stand = (going: Going): void => {
   going[TAKEN] = 0;
   going[REJECTED] = 0;
   going[UNMET] = 0;
@@ -38,18 +36,18 @@ const stand = (going: Float64Array): void => {
 /** Decides the valve, and what the machine gives to pool or air at the water's temperature. */
 export const drive = (plan: Plan, hour: number, clock: number): void => {
   const { going, fixed, machine } = plan;
-  const load = at(machine, hour * width);
+  const load = machine[hour * width] ?? 0;
   if (load <= 0) {
     if (going[REJECTED] !== 0) stand(going);
     return;
   }
-  const schedule = at(plan.schedule, clock);
+  const schedule = plan.schedule[clock] ?? 0;
   const side = fixed[RECOVERS] === 1 && turn(plan, schedule);
-  const cooling = side ? read(plan.onPool, 0, at(going, T)) : at(machine, hour * width + OUTDOOR_COOLING);
-  const power = side ? read(plan.onPool, 1, at(going, T)) : at(machine, hour * width + OUTDOOR_POWER);
-  const share = shareFor(load, cooling, at(fixed, CYCLING_LOSS));
+  const cooling = side ? read(plan.onPool, 0, going[T]) : (machine[hour * width + OUTDOOR_COOLING] ?? 0);
+  const power = side ? read(plan.onPool, 1, going[T]) : (machine[hour * width + OUTDOOR_POWER] ?? 0);
+  const share = shareFor(load, cooling, fixed[CYCLING_LOSS]);
   const met = load < cooling ? load : cooling;
-  const rejected = met + share * (power - (side ? 0 : at(fixed, OUTDOOR_FAN)));
+  const rejected = met + share * (power - (side ? 0 : fixed[OUTDOOR_FAN]));
   going[DRIVES] = side ? 1 : 0;
   going[SHARE] = share;
   going[UNMET] = load - met;

@@ -3,7 +3,7 @@
  * to call, so that the loop is compiled once and stays compiled, and nothing is allocated in it.
  */
 import type { Machine } from "./yearMachine";
-import { allSums, terms, type Sums } from "./yearTerms";
+import { allSums, emptyTally, terms, type NumbersAt, type Sums, type Tally } from "./yearTerms";
 import type { YearSurface } from "./yearSurface";
 import type { Tank } from "./yearTank";
 
@@ -111,7 +111,7 @@ export const GOING = {
   TANK_GAIN: 24,
   TANK_MEAN_GAIN: 25,
 } as const;
-const GOING_LENGTH = 26;
+export type Going = NumbersAt<typeof GOING>;
 
 /** Places in the record of what holds through a run. */
 export const FIXED = {
@@ -144,12 +144,12 @@ export const FIXED = {
   /** Whether heat comes from elsewhere. */
   EXTRA: 22,
 } as const;
-const FIXED_LENGTH = 23;
+export type Fixed = NumbersAt<typeof FIXED>;
 
 export interface Plan extends Readonly<Record<Hourly, Float64Array>> {
-  readonly going: Float64Array;
+  readonly going: Going;
   readonly losses: Float64Array;
-  readonly fixed: Float64Array;
+  readonly fixed: Readonly<Fixed>;
   readonly surface: Float64Array;
   readonly steady: Float64Array;
   readonly machine: Float64Array;
@@ -161,6 +161,8 @@ export interface Plan extends Readonly<Record<Hourly, Float64Array>> {
   /** 1 in the months of back-up heat. */
   readonly months: Float64Array;
   readonly extra: Float64Array;
+  /** Of the month that runs, and what it is added to. */
+  readonly tally: Tally;
   readonly sums: Float64Array;
   readonly lowest: Float64Array;
   readonly highest: Float64Array;
@@ -169,9 +171,18 @@ export interface Plan extends Readonly<Record<Hourly, Float64Array>> {
 const NONE = new Float64Array(8);
 const TANK_ORDER = { "pool first": 1, "tank first": 2 } as const;
 
-const fixedOf = (run: PoolRun): Float64Array => {
+const numbersFor = (places: Readonly<Record<string, number>>): Float64Array =>
+  new Float64Array(Object.keys(places).length);
+
+const goingFrom = ({ temperature, ice, onPool, since, tank }: State): Going => {
+  const going = numbersFor(GOING);
+  going.set([temperature, ice, onPool ? 1 : 0, since, tank]);
+  return going as unknown as Going;
+};
+
+const fixedOf = (run: PoolRun): Fixed => {
   const { machine, recovery, backUp, tank, pump } = run;
-  const fixed = new Float64Array(FIXED_LENGTH);
+  const fixed = numbersFor(FIXED) as unknown as Fixed;
   fixed[FIXED.AREA] = run.area;
   fixed[FIXED.CAPACITY] = run.capacity;
   fixed[FIXED.FREEZING] = run.freezing;
@@ -203,10 +214,8 @@ const fixedOf = (run: PoolRun): Float64Array => {
 /** The run as numbers, at a state, its sums going into a year's. */
 export const planOf = (run: PoolRun, start: State, into: PoolYear): Plan => {
   const { surface, machine } = run;
-  const going = new Float64Array(GOING_LENGTH);
-  going.set([start.temperature, start.ice, start.onPool ? 1 : 0, start.since, start.tank]);
   return {
-    going,
+    going: goingFrom(start),
     losses: terms(),
     fixed: fixedOf(run),
     surface: surface.hours,
@@ -225,6 +234,7 @@ export const planOf = (run: PoolRun, start: State, into: PoolYear): Plan => {
     electricity: into.electricity,
     toTank: into.toTank,
     tank: into.tank,
+    tally: emptyTally(),
     sums: allSums(into.sums),
     lowest: into.lowest,
     highest: into.highest,

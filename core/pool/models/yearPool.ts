@@ -9,7 +9,7 @@ import { MACHINE_WIDTH } from "./yearMachine";
 import { FIXED, GOING, planOf, type Plan, type PoolRun, type PoolYear, type State } from "./yearPlan";
 import { HOUR_RECORD, RECORD_WIDTH } from "./yearSurface";
 import { tankStep } from "./yearTank";
-import { LOSSES, MONTH_OF, PLACE_OF, emptySums, sumOf, termsAt } from "./yearTerms";
+import { ALL_LOSSES, ALL_SLOPES, FIGURE, LOSSES, MONTH_OF, emptySums, flush, termsAt } from "./yearTerms";
 
 const HOUR = 3600;
 const MOST_STEPS = 12;
@@ -22,45 +22,60 @@ const BEND = 0.07;
 const COUNT = LOSSES;
 const monthOf = MONTH_OF;
 const writeTerms = termsAt;
-const summed = sumOf;
 const partOf = meanPart;
 const driven = drive;
 const stepTank = tankStep;
 const width = RECORD_WIDTH;
 const machineWidth = MACHINE_WIDTH;
 const SUN = HOUR_RECORD.sun;
-const { T, ICE, SINCE, SLOPE, HEAT, TAKEN, REJECTED, TO_TANK, UNMET, SHARE, TANK_SHARE, ELECTRICITY, EXTRA } = GOING;
+const {
+  T,
+  ICE,
+  ON_POOL,
+  SINCE,
+  TANK: IN_TANK,
+  SLOPE,
+  HEAT,
+  TAKEN,
+  REJECTED,
+  TO_TANK,
+  UNMET,
+  SHARE,
+  TANK_SHARE,
+  ELECTRICITY,
+  EXTRA,
+} = GOING;
 const { DRIVES, DT, BACK_UP, ABOVE, WARMTH, DRAWN, TANK_LOST, TANK_MEAN } = GOING;
 const { AREA, CAPACITY, FREEZING, STEPS, PUMP_POWER, PUMP_HEAT, MACHINE, RECOVERS, LIMIT, BAND } = FIXED;
 const { BACK_UP_SET, BACK_UP_MOST, TANK, TANK_PUMP, EXTRA: GIVEN } = FIXED;
-const SUM = PLACE_OF;
-
-const at = (of: Float64Array, place: number): number => of[place] ?? 0;
-
-const add = (to: Float64Array, place: number, value: number): void => {
-  to[place] = (to[place] ?? 0) + value;
-};
+const LOST = ALL_LOSSES;
+const SLOPES = ALL_SLOPES;
+const { evaporation: EVAPORATION, convection: CONVECTION, radiation: RADIATION, ground: GROUND } = FIGURE;
+const { makeUp: MAKE_UP, sun: SUNNY, pumpHeat: PUMPED, backUp: BACKED_UP, warmth: WARM, frozen: FROZEN } = FIGURE;
+const { taken: GIVEN_POOL, rejected: GIVEN_OFF, toTank: GIVEN_TANK, electricity: USED, unmet: NOT_MET } = FIGURE;
+const { poolTime: POOL_TIME, outdoorTime: OUTDOOR_TIME, tankTime: TANK_TIME, extraPump: PUMP_BEYOND } = FIGURE;
+const { drawnHeat: DRAWN_HEAT, tankLoss: TANK_LOSS, tankWarmth: TANK_WARM } = FIGURE;
 
 /** Losses, slope and net heat, W/m², at the start of a step. */
 const look = (plan: Plan, hour: number, clock: number): void => {
   const { going, fixed, losses } = plan;
   if (fixed[MACHINE] === 1) driven(plan, hour, clock);
-  writeTerms(plan.surface, plan.steady, hour, at(going, T), losses);
-  const pump = at(fixed, PUMP_HEAT) * (at(plan.schedule, clock) + at(going, EXTRA));
-  const extra = fixed[GIVEN] === 1 ? at(plan.extra, hour) : 0;
-  going[SLOPE] = summed(losses, COUNT);
+  writeTerms(plan.surface, plan.steady, hour, going[T], losses);
+  const pump = fixed[PUMP_HEAT] * ((plan.schedule[clock] ?? 0) + going[EXTRA]);
+  const extra = fixed[GIVEN] === 1 ? (plan.extra[hour] ?? 0) : 0;
+  going[SLOPE] = losses[SLOPES] ?? 0;
   going[HEAT] =
-    at(plan.surface, hour * width + SUN) + extra + (at(going, TAKEN) + pump) / at(fixed, AREA) - summed(losses, 0);
+    (plan.surface[hour * width + SUN] ?? 0) + extra + (going[TAKEN] + pump) / fixed[AREA] - (losses[LOST] ?? 0);
 };
 
 /** How many steps an hour needs: one, unless the losses bend within it or the valve would turn in it. */
 const stepsFor = ({ going, fixed }: Plan): number => {
-  if (at(fixed, STEPS) > 0) return at(fixed, STEPS);
-  const rise = (at(going, HEAT) * HOUR) / at(fixed, CAPACITY);
-  const error = (at(going, SLOPE) * BEND * rise * rise * HOUR) / (6 * at(fixed, CAPACITY));
+  if (fixed[STEPS] > 0) return fixed[STEPS];
+  const rise = (going[HEAT] * HOUR) / fixed[CAPACITY];
+  const error = (going[SLOPE] * BEND * rise * rise * HOUR) / (6 * fixed[CAPACITY]);
   const bend = error > TOLERANCE ? Math.ceil(Math.sqrt(error / TOLERANCE)) : 1;
-  const band = at(fixed, BAND);
-  const over = fixed[RECOVERS] === 1 && going[DRIVES] === 1 ? at(going, T) + rise - at(fixed, LIMIT) : 0;
+  const band = fixed[BAND];
+  const over = fixed[RECOVERS] === 1 && going[DRIVES] === 1 ? going[T] + rise - fixed[LIMIT] : 0;
   const turns = over > band / 4 ? Math.ceil((4 * over) / band) : 1;
   return Math.min(MOST_STEPS, Math.max(bend, turns));
 };
@@ -69,71 +84,71 @@ const stepsFor = ({ going, fixed }: Plan): number => {
 const divide = (plan: Plan, hour: number): void => {
   const { going, fixed } = plan;
   const first = fixed[TANK] === 2;
-  const side = going[DRIVES] === 1 && at(going, SHARE) > 0;
-  const load = first || !side ? at(plan.machine, hour * machineWidth) : 0;
-  const before = at(going, TAKEN) + at(fixed, PUMP_HEAT) * at(going, EXTRA);
+  const side = going[DRIVES] === 1 && going[SHARE] > 0;
+  const load = first || !side ? (plan.machine[hour * machineWidth] ?? 0) : 0;
+  const before = going[TAKEN] + fixed[PUMP_HEAT] * going[EXTRA];
   stepTank(plan, hour, load);
-  const after = at(going, TAKEN) + at(fixed, PUMP_HEAT) * at(going, EXTRA);
-  if (after !== before) going[HEAT] = at(going, HEAT) + (after - before) / at(fixed, AREA);
+  const after = going[TAKEN] + fixed[PUMP_HEAT] * going[EXTRA];
+  if (after !== before) going[HEAT] = going[HEAT] + (after - before) / fixed[AREA];
 };
 
 /** Ends a step at the temperature that its heat leads to, with ice formed before water is colder than 0 °C. */
 const settle = ({ going, fixed }: Plan, reached: number): void => {
-  const freezing = at(fixed, FREEZING);
-  if (at(going, ICE) <= 0 && reached >= freezing) {
+  const freezing = fixed[FREEZING];
+  if (going[ICE] <= 0 && reached >= freezing) {
     going[T] = reached;
     return;
   }
-  const ice = at(going, ICE) - (reached - freezing) * at(fixed, CAPACITY);
-  going[T] = ice < 0 ? freezing - ice / at(fixed, CAPACITY) : freezing;
+  const ice = going[ICE] - (reached - freezing) * fixed[CAPACITY];
+  going[T] = ice < 0 ? freezing - ice / fixed[CAPACITY] : freezing;
   going[ICE] = ice < 0 ? 0 : ice;
 };
 
 const backUpFor = ({ fixed, months }: Plan, month: number, reached: number, gain: number): number => {
-  const set = at(fixed, BACK_UP_SET);
+  const set = fixed[BACK_UP_SET];
   if (months[month] !== 1 || reached >= set) return 0;
-  return Math.min(at(fixed, BACK_UP_MOST), (set - reached) / gain);
+  return Math.min(fixed[BACK_UP_MOST], (set - reached) / gain);
 };
 
 /** Losses of a step at its mean temperature, J/m². */
-const addLosses = ({ going, losses, sums }: Plan, month: number): void => {
-  const dt = at(going, DT);
-  const above = at(going, ABOVE);
-  add(sums, SUM.evaporation + month, dt * (at(losses, 0) + at(losses, COUNT) * above));
-  add(sums, SUM.convection + month, dt * (at(losses, 1) + at(losses, COUNT + 1) * above));
-  add(sums, SUM.radiation + month, dt * (at(losses, 2) + at(losses, COUNT + 2) * above));
-  add(sums, SUM.ground + month, dt * (at(losses, 3) + at(losses, COUNT + 3) * above));
-  add(sums, SUM.makeUp + month, dt * (at(losses, 4) + at(losses, COUNT + 4) * above));
+const addLosses = ({ going, losses, tally }: Plan): void => {
+  const dt = going[DT];
+  const above = going[ABOVE];
+  tally[EVAPORATION] += dt * ((losses[0] ?? 0) + (losses[COUNT] ?? 0) * above);
+  tally[CONVECTION] += dt * ((losses[1] ?? 0) + (losses[COUNT + 1] ?? 0) * above);
+  tally[RADIATION] += dt * ((losses[2] ?? 0) + (losses[COUNT + 2] ?? 0) * above);
+  tally[GROUND] += dt * ((losses[3] ?? 0) + (losses[COUNT + 3] ?? 0) * above);
+  tally[MAKE_UP] += dt * ((losses[4] ?? 0) + (losses[COUNT + 4] ?? 0) * above);
 };
 
 /** One step from what `look` found. Numbers go by the plan: as arguments and answers each would be a box on the heap. */
 const step = (plan: Plan, hour: number, clock: number): void => {
-  const { going, fixed, sums, lowest, highest } = plan;
-  if (at(fixed, TANK) > 0) divide(plan, hour);
+  const { going, fixed, tally, lowest, highest } = plan;
+  if (fixed[TANK] > 0) divide(plan, hour);
   const month = monthOf[hour] ?? 0;
-  const dt = at(going, DT);
-  const capacity = at(fixed, CAPACITY);
-  const start = at(going, T);
-  const z = (at(going, SLOPE) * dt) / capacity;
+  const dt = going[DT];
+  const capacity = fixed[CAPACITY];
+  const start = going[T];
+  const z = (going[SLOPE] * dt) / capacity;
   const mean = partOf(z);
-  const frozen = at(going, ICE) > 0;
+  const frozen = going[ICE] > 0;
   const gain = (dt / capacity) * (frozen ? 1 : 1 - z * mean);
-  const alone = start + at(going, HEAT) * gain - at(going, ICE) / capacity;
+  const alone = start + going[HEAT] * gain - going[ICE] / capacity;
   const backUp = backUpFor(plan, month, alone, gain);
-  const heat = at(going, HEAT) + backUp;
+  const heat = going[HEAT] + backUp;
   const above = frozen ? 0 : (heat * dt * mean) / capacity;
   going[BACK_UP] = backUp;
   going[ABOVE] = above;
-  addLosses(plan, month);
-  note(plan, hour, clock, month);
+  addLosses(plan);
+  note(plan, hour, clock);
   settle(plan, start + heat * gain);
-  going[SINCE] = at(going, SINCE) + dt;
-  const end = at(going, T);
-  if (at(going, ICE) > 0) add(sums, SUM.frozen + month, dt);
-  if (end < at(lowest, month)) lowest[month] = end;
-  if (end > at(highest, month)) highest[month] = end;
+  going[SINCE] = going[SINCE] + dt;
+  const end = going[T];
+  if (going[ICE] > 0) tally[FROZEN] += dt;
+  if (end < (lowest[month] ?? 0)) lowest[month] = end;
+  if (end > (highest[month] ?? 0)) highest[month] = end;
   const warm = start + above;
-  going[WARMTH] = at(going, WARMTH) + dt * Math.max(warm, at(fixed, FREEZING));
+  going[WARMTH] = going[WARMTH] + dt * Math.max(warm, fixed[FREEZING]);
 };
 
 /** Runs from a state through the hours `from` to `to`, one after the other, adding to `into`. */
@@ -145,9 +160,14 @@ export const runPool = (
   into: PoolYear = emptyYear(to, start),
 ): PoolYear => {
   const plan = planOf(run, start, into);
-  const { going, sums } = plan;
+  const { going, tally } = plan;
   let subSteps = 0;
+  let month = monthOf[from] ?? 0;
   for (let hour = from; hour < to; hour++) {
+    if (month !== monthOf[hour]) {
+      flush(tally, month, plan.sums);
+      month = monthOf[hour] ?? 0;
+    }
     const clock = hour % 24;
     look(plan, hour, clock);
     const steps = stepsFor(plan);
@@ -159,57 +179,56 @@ export const runPool = (
       step(plan, hour, clock);
     }
     subSteps += steps - 1;
-    const month = monthOf[hour] ?? 0;
-    const warmth = at(going, WARMTH);
-    plan.temperature[hour] = warmth / HOUR;
-    add(sums, SUM.warmth + month, warmth);
-    add(sums, SUM.sun + month, HOUR * at(plan.surface, hour * width + SUN));
+    plan.temperature[hour] = going[WARMTH] / HOUR;
+    tally[WARM] += going[WARMTH];
+    tally[SUNNY] += HOUR * (plan.surface[hour * width + SUN] ?? 0);
   }
-  const [temperature = 0, ice = 0, onPool, since = 0, tank = 0] = going;
-  return yearFrom(into, start, { temperature, ice, onPool: onPool === 1, since, tank }, subSteps);
+  flush(tally, month, plan.sums);
+  const end: State = {
+    temperature: going[T],
+    ice: going[ICE],
+    onPool: going[ON_POOL] === 1,
+    since: going[SINCE],
+    tank: going[IN_TANK],
+  };
+  return yearFrom(into, start, end, subSteps);
 };
 
 /** Sums what the machine, the pump, the tank and the back-up heater did in a step. */
-const note = (plan: Plan, hour: number, clock: number, month: number): void => {
-  const { going, fixed, sums } = plan;
-  const dt = at(going, DT);
+const note = (plan: Plan, hour: number, clock: number): void => {
+  const { going, fixed, tally, taken, outdoors, electricity } = plan;
+  const dt = going[DT];
   const part = dt / HOUR;
-  const backUp = at(going, BACK_UP);
-  const pump = at(fixed, PUMP_HEAT) * (at(plan.schedule, clock) + at(going, EXTRA));
-  if (pump > 0) add(sums, SUM.pumpHeat + month, (dt * pump) / at(fixed, AREA));
-  if (backUp > 0) {
-    add(sums, SUM.backUp + month, dt * backUp);
-    add(plan.backUp, hour, part * backUp * at(fixed, AREA));
+  const pump = fixed[PUMP_HEAT] * ((plan.schedule[clock] ?? 0) + going[EXTRA]);
+  if (pump > 0) tally[PUMPED] += (dt * pump) / fixed[AREA];
+  if (going[BACK_UP] > 0) {
+    tally[BACKED_UP] += dt * going[BACK_UP];
+    plan.backUp[hour] = (plan.backUp[hour] ?? 0) + part * going[BACK_UP] * fixed[AREA];
   }
-  if (at(fixed, TANK) > 0) noteTank(plan, hour, month);
-  if (at(going, REJECTED) === 0) return;
-  const taken = at(going, TAKEN);
-  const rejected = at(going, REJECTED);
-  const electricity = at(going, ELECTRICITY);
-  add(sums, SUM.taken + month, (dt * taken) / at(fixed, AREA));
-  add(sums, SUM.rejected + month, dt * rejected);
-  add(sums, (going[DRIVES] === 1 ? SUM.poolTime : SUM.outdoorTime) + month, dt * at(going, SHARE));
-  add(sums, SUM.electricity + month, dt * electricity);
-  add(sums, SUM.extraPump + month, dt * at(fixed, PUMP_POWER) * at(going, EXTRA));
-  add(sums, SUM.unmet + month, dt * at(going, UNMET));
-  add(plan.taken, hour, part * taken);
-  add(plan.outdoors, hour, part * (rejected - taken - at(going, TO_TANK)));
-  add(plan.electricity, hour, part * electricity);
+  if (fixed[TANK] > 0) noteTank(plan, hour);
+  if (going[REJECTED] === 0) return;
+  tally[GIVEN_POOL] += (dt * going[TAKEN]) / fixed[AREA];
+  tally[GIVEN_OFF] += dt * going[REJECTED];
+  tally[going[DRIVES] === 1 ? POOL_TIME : OUTDOOR_TIME] += dt * going[SHARE];
+  tally[USED] += dt * going[ELECTRICITY];
+  tally[PUMP_BEYOND] += dt * fixed[PUMP_POWER] * going[EXTRA];
+  tally[NOT_MET] += dt * going[UNMET];
+  taken[hour] = (taken[hour] ?? 0) + part * going[TAKEN];
+  outdoors[hour] = (outdoors[hour] ?? 0) + part * (going[REJECTED] - going[TAKEN] - going[TO_TANK]);
+  electricity[hour] = (electricity[hour] ?? 0) + part * going[ELECTRICITY];
 };
 
-const noteTank = (plan: Plan, hour: number, month: number): void => {
-  const { going, fixed, sums } = plan;
-  const dt = at(going, DT);
+const noteTank = ({ going, fixed, tally, toTank, tank }: Plan, hour: number): void => {
+  const dt = going[DT];
   const part = dt / HOUR;
-  const share = at(going, TANK_SHARE);
-  add(sums, SUM.toTank + month, dt * at(going, TO_TANK));
-  add(sums, SUM.tankTime + month, dt * share);
-  add(sums, SUM.extraPump + month, dt * share * at(fixed, TANK_PUMP));
-  add(sums, SUM.drawnHeat + month, dt * at(going, DRAWN));
-  add(sums, SUM.tankLoss + month, dt * at(going, TANK_LOST));
-  add(sums, SUM.tankWarmth + month, dt * at(going, TANK_MEAN));
-  add(plan.toTank, hour, part * at(going, TO_TANK));
-  add(plan.tank, hour, part * at(going, TANK_MEAN));
+  tally[GIVEN_TANK] += dt * going[TO_TANK];
+  tally[TANK_TIME] += dt * going[TANK_SHARE];
+  tally[PUMP_BEYOND] += dt * going[TANK_SHARE] * fixed[TANK_PUMP];
+  tally[DRAWN_HEAT] += dt * going[DRAWN];
+  tally[TANK_LOSS] += dt * going[TANK_LOST];
+  tally[TANK_WARM] += dt * going[TANK_MEAN];
+  toTank[hour] = (toTank[hour] ?? 0) + part * going[TO_TANK];
+  tank[hour] = (tank[hour] ?? 0) + part * going[TANK_MEAN];
 };
 
 /** The same arrays with other ends. Each field by name: objects of one shape keep the compiled loop valid. */

@@ -35,8 +35,6 @@ const { TANK_IDLE: IDLE, TANK_GAIN: GAIN, TANK_MEAN_GAIN: MEAN_GAIN } = GOING;
 const { SHARE, ELECTRICITY, UNMET, TAKEN, REJECTED, EXTRA } = GOING;
 const { TANK_CAPACITY, TANK_LOSS, TANK_AROUND, TANK_LIMIT, CYCLING_LOSS } = FIXED;
 
-const at = (of: Float64Array, place: number): number => of[place] ?? 0;
-
 /** The share of a step that the machine runs for a load, with the loss of starting and stopping. */
 export const runShare = (load: number, cooling: number, cyclingLoss: number): number => {
   if (load >= cooling) return 1;
@@ -46,13 +44,13 @@ export const runShare = (load: number, cooling: number, cyclingLoss: number): nu
 
 /** Net heat at the start without the machine, W, and what each watt through the step makes of its end and its mean, K. */
 const readyTank = ({ going, fixed, surface, draw }: Plan, hour: number): void => {
-  const drawn = at(draw, hour % 24);
-  const loss = at(fixed, TANK_LOSS);
-  const T = at(going, TANK);
-  const perWatt = at(going, DT) / at(fixed, TANK_CAPACITY);
+  const drawn = draw[hour % 24] ?? 0;
+  const loss = fixed[TANK_LOSS];
+  const T = going[TANK];
+  const perWatt = going[DT] / fixed[TANK_CAPACITY];
   const z = (drawn + loss) * perWatt;
   const mean = partOf(z);
-  going[IDLE] = drawn * (at(surface, hour * width + MAINS) - T) + loss * (at(fixed, TANK_AROUND) - T);
+  going[IDLE] = drawn * ((surface[hour * width + MAINS] ?? 0) - T) + loss * (fixed[TANK_AROUND] - T);
   going[GAIN] = perWatt * (1 - z * mean);
   going[MEAN_GAIN] = perWatt * mean;
 };
@@ -60,42 +58,38 @@ const readyTank = ({ going, fixed, surface, draw }: Plan, hour: number): void =>
 /** What the machine would give the tank if it ran on it all the step, W, its water at T (K). */
 const heatAt = ({ onTank, fixed }: Plan, load: number, T: number): number => {
   const cooling = read(onTank, 0, T);
-  return Math.min(load, cooling) + runShare(load, cooling, at(fixed, CYCLING_LOSS)) * read(onTank, 1, T);
+  return Math.min(load, cooling) + runShare(load, cooling, fixed[CYCLING_LOSS]) * read(onTank, 1, T);
 };
 
 /** Part of the step in which the tank has the machine: all of it, or what brings the tank to its limit. */
 const shareOf = (plan: Plan, load: number): number => {
   const { going, fixed } = plan;
-  const T = at(going, TANK);
-  const most = Math.max(0, (at(fixed, TANK_LIMIT) - T) / at(going, GAIN) - at(going, IDLE));
+  const T = going[TANK];
+  const most = Math.max(0, (fixed[TANK_LIMIT] - T) / going[GAIN] - going[IDLE]);
   if (most === 0) return 0;
   const first = Math.min(most, heatAt(plan, load, T));
-  going[TANK_MEAN] = T + (at(going, IDLE) + first) * at(going, MEAN_GAIN);
-  const offered = heatAt(plan, load, at(going, TANK_MEAN));
+  going[TANK_MEAN] = T + (going[IDLE] + first) * going[MEAN_GAIN];
+  const offered = heatAt(plan, load, going[TANK_MEAN]);
   return Math.min(1, most / offered);
-};
-
-/** What of pool or air shrinks to the rest of the step. */
-const KEPT = [SHARE, TAKEN, REJECTED, ELECTRICITY, UNMET, EXTRA] as const;
-
-const keep = (going: Float64Array, place: number, rest: number): void => {
-  going[place] = rest * at(going, place);
 };
 
 /** Gives the tank its part of the step's heat and takes that part from pool or air. */
 const give = (plan: Plan, load: number, part: number): void => {
   const { going, fixed, onTank } = plan;
-  const T = at(going, TANK_MEAN);
+  const T = going[TANK_MEAN];
   const cooling = read(onTank, 0, T);
-  const share = runShare(load, cooling, at(fixed, CYCLING_LOSS));
+  const share = runShare(load, cooling, fixed[CYCLING_LOSS]);
   const met = Math.min(load, cooling);
   const power = read(onTank, 1, T);
-  for (let i = 0; i < KEPT.length; i++) keep(going, KEPT[i] ?? 0, 1 - part);
+  const rest = 1 - part;
+  going[SHARE] = rest * going[SHARE];
+  going[TAKEN] = rest * going[TAKEN];
+  going[EXTRA] = rest * going[EXTRA];
   going[TO_TANK] = part * (met + share * power);
   going[TANK_SHARE] = part * share;
-  going[REJECTED] = at(going, REJECTED) + at(going, TO_TANK);
-  going[ELECTRICITY] = at(going, ELECTRICITY) + part * share * power;
-  going[UNMET] = at(going, UNMET) + part * (load - met);
+  going[REJECTED] = rest * going[REJECTED] + going[TO_TANK];
+  going[ELECTRICITY] = rest * going[ELECTRICITY] + part * share * power;
+  going[UNMET] = rest * going[UNMET] + part * (load - met);
 };
 
 /** One step of the tank: with the machine where `load` (W) is above 0. */
@@ -106,11 +100,11 @@ export const tankStep = (plan: Plan, hour: number, load: number): void => {
   going[TANK_SHARE] = 0;
   const part = load > 0 ? shareOf(plan, load) : 0;
   if (part > 0) give(plan, load, part);
-  const heat = at(going, IDLE) + at(going, TO_TANK);
-  const start = at(going, TANK);
-  const mean = start + heat * at(going, MEAN_GAIN);
+  const heat = going[IDLE] + going[TO_TANK];
+  const start = going[TANK];
+  const mean = start + heat * going[MEAN_GAIN];
   going[TANK_MEAN] = mean;
-  going[DRAWN] = at(draw, hour % 24) * (mean - at(surface, hour * width + MAINS));
-  going[LOST] = at(fixed, TANK_LOSS) * (mean - at(fixed, TANK_AROUND));
-  going[TANK] = start + heat * at(going, GAIN);
+  going[DRAWN] = (draw[hour % 24] ?? 0) * (mean - (surface[hour * width + MAINS] ?? 0));
+  going[LOST] = fixed[TANK_LOSS] * (mean - fixed[TANK_AROUND]);
+  going[TANK] = start + heat * going[GAIN];
 };
