@@ -162,7 +162,10 @@ const SECOND_SINK = {
   tankLoss: quantity("heat conductance", "loss of the tank for each degree; left out: by R-12.5", {
     from: 0,
   }).optionally(),
-  tankSurroundings: AIR_TEMPERATURE.saying("air around the tank").otherwise(degF(70)),
+  tankSurroundings: quantity("temperature", "air around the tank, indoors", {
+    from: degF(32),
+    to: degF(130),
+  }).otherwise(degF(70)),
   tankPumpPower: power("electric power of the tank's circulating pump").otherwise(0),
   hotWaterSource: choice("BackUpSource", BACK_UP_SOURCES, "main heater of the hot water").otherwise("none"),
   hotWaterEfficiency: efficiency(),

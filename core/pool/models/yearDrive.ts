@@ -1,7 +1,6 @@
 /** An hour of the machine: where the valve sends its heat, and what it gives there. */
-import { MACHINE_RECORD, MACHINE_WIDTH, readCurve } from "./yearMachine";
+import { MACHINE_RECORD, MACHINE_WIDTH, readCurve, runShare } from "./yearMachine";
 import { FIXED, GOING, type Going, type Plan } from "./yearPlan";
-import { runShare } from "./yearTank";
 
 // Bound here once: read from another module they would be asked for many thousand times a year.
 const read = readCurve;

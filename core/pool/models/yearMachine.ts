@@ -177,6 +177,13 @@ export const onWaterCurve = (
   };
 };
 
+/** The share of a step that the machine runs for a load, with the loss of starting and stopping. */
+export const runShare = (load: number, cooling: number, cyclingLoss: number): number => {
+  if (load >= cooling) return 1;
+  const part = load / cooling;
+  return part / (1 - cyclingLoss * (1 - part));
+};
+
 /** The building's load: none at `balance`, `design` W at `designOutdoor`, a straight line between and on. */
 export interface Load {
   readonly balance: number;

@@ -4,7 +4,7 @@
  * hundred gallons fills and empties within the hour.
  */
 import { meanPart } from "./yearExponential";
-import { readCurve } from "./yearMachine";
+import { readCurve, runShare } from "./yearMachine";
 import { FIXED, GOING, type Plan } from "./yearPlan";
 import { HOUR_RECORD, RECORD_WIDTH } from "./yearSurface";
 
@@ -28,19 +28,13 @@ export interface Tank {
 // Bound here once: read from another module they would be asked for many thousand times a year.
 const partOf = meanPart;
 const read = readCurve;
+const shareFor = runShare;
 const width = RECORD_WIDTH;
 const MAINS = HOUR_RECORD.mains;
 const { TANK, TO_TANK, TANK_SHARE, DT, DRAWN, TANK_LOST: LOST, TANK_MEAN } = GOING;
 const { TANK_IDLE: IDLE, TANK_GAIN: GAIN, TANK_MEAN_GAIN: MEAN_GAIN } = GOING;
 const { SHARE, ELECTRICITY, UNMET, TAKEN, REJECTED, EXTRA } = GOING;
 const { TANK_CAPACITY, TANK_LOSS, TANK_AROUND, TANK_LIMIT, CYCLING_LOSS } = FIXED;
-
-/** The share of a step that the machine runs for a load, with the loss of starting and stopping. */
-export const runShare = (load: number, cooling: number, cyclingLoss: number): number => {
-  if (load >= cooling) return 1;
-  const part = load / cooling;
-  return part / (1 - cyclingLoss * (1 - part));
-};
 
 /** Net heat at the start without the machine, W, and what each watt through the step makes of its end and its mean, K. */
 const readyTank = ({ going, fixed, surface, draw }: Plan, hour: number): void => {
@@ -58,7 +52,7 @@ const readyTank = ({ going, fixed, surface, draw }: Plan, hour: number): void =>
 /** What the machine would give the tank if it ran on it all the step, W, its water at T (K). */
 const heatAt = ({ onTank, fixed }: Plan, load: number, T: number): number => {
   const cooling = read(onTank, 0, T);
-  return Math.min(load, cooling) + runShare(load, cooling, fixed[CYCLING_LOSS]) * read(onTank, 1, T);
+  return Math.min(load, cooling) + shareFor(load, cooling, fixed[CYCLING_LOSS]) * read(onTank, 1, T);
 };
 
 /** Part of the step in which the tank has the machine: all of it, or what brings the tank to its limit. */
@@ -78,7 +72,7 @@ const give = (plan: Plan, load: number, part: number): void => {
   const { going, fixed, onTank } = plan;
   const T = going[TANK_MEAN];
   const cooling = read(onTank, 0, T);
-  const share = runShare(load, cooling, fixed[CYCLING_LOSS]);
+  const share = shareFor(load, cooling, fixed[CYCLING_LOSS]);
   const met = Math.min(load, cooling);
   const power = read(onTank, 1, T);
   const rest = 1 - part;

@@ -53,5 +53,5 @@ export const hotWaterLoad = (inputs: YearInputs, mains: Float64Array, first: num
   let mean = 0;
   const hours = 24 * days;
   for (let hour = 24 * first; hour < 24 * first + hours; hour++) mean += (mains[hour] ?? 0) / hours;
-  return needed(inputs, "hotWaterDraw") * days * HOT_WATER * (inputs.hotWater - mean);
+  return needed(inputs, "hotWaterDraw") * days * HOT_WATER * Math.max(0, inputs.hotWater - mean);
 };
