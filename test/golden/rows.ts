@@ -33,3 +33,10 @@ export const numberIn = (cells: GoldenCells, column: string): number => {
   if (text === undefined || text === "") throw new Error(`no number in column ${column}`);
   return Number(text);
 };
+
+/** A cell as it stands; a missing column is a fault of the test. */
+export const wordIn = (cells: GoldenCells, column: string): string => {
+  const text = cells[column];
+  if (text === undefined) throw new Error(`no column ${column}`);
+  return text;
+};

@@ -9,7 +9,7 @@ import type { Example } from "../../core/kernel/cellFunction";
 import { coverOf } from "../../core/pool/data/covers";
 import { coverReduction, skyEmissivity, skyRadiation } from "../../core/pool/surfaceEquations";
 import { bracketedRoot } from "../../core/numeric/root";
-import { goldenRows } from "./csv";
+import { cellsIn, numberIn, wordIn, type GoldenCells } from "../golden/rows";
 
 type Inputs = Readonly<Record<string, string | number>>;
 
@@ -31,9 +31,14 @@ const losses = (inputs: Inputs, units: "US" | "SI" = "SI"): Map<string, readonly
 const heatOf = (inputs: Inputs, kind: string, units: "US" | "SI" = "SI"): number =>
   losses(inputs, units).get(kind)?.[0] ?? NaN;
 
-const examples = new Map(goldenRows("pool-worked-examples.csv").map((row) => [row.word("id"), row]));
-const printed = (id: string): number => examples.get(id)?.number("expected") ?? NaN;
-const within = (id: string): number => examples.get(id)?.number("tolerance") ?? 0;
+const examples = new Map(cellsIn("pool-worked-examples.csv").map((row) => [wordIn(row, "id"), row]));
+const exampleOf = (id: string): GoldenCells => {
+  const row = examples.get(id);
+  if (row === undefined) throw new Error(`no example ${id}`);
+  return row;
+};
+const printed = (id: string): number => numberIn(exampleOf(id), "expected");
+const within = (id: string): number => numberIn(exampleOf(id), "tolerance");
 
 const POOL = { poolArea: 100, poolTemperature: 27, airTemperature: 20, humidity: 0.5, windAtWater: 1.5 } as const;
 
