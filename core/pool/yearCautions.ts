@@ -10,10 +10,10 @@ export const atLimit = caution({
   severity: "Caution",
   source: "commonPractice",
   about: "In high summer the pool reaches its limit and the heat goes outdoors: it can't be kept for spring.",
-  needs: { sentOutdoors: "fraction", timeAtLimit: "time", limit: "temperature" },
+  needs: { sentOutdoors: "fraction", timeAtLimit: "time", limit: "temperature", warms: "word" },
   when: ({ sentOutdoors }) => sentOutdoors > 0.02,
-  say: ({ sentOutdoors, timeAtLimit, limit }, show) =>
-    `${percent(sentOutdoors)} of the rejected heat goes outdoors (${show(timeAtLimit, "time")} of running time): the pool is at its limit of ${show(limit, "temperature")} or the pump rests. A pool keeps heat for days, not for months: no summer heat reaches spring.`,
+  say: ({ sentOutdoors, timeAtLimit, limit, warms }, show) =>
+    `${percent(sentOutdoors)} of the rejected heat goes outdoors (${show(timeAtLimit, "time")} of running time): the pool is at its limit of ${show(limit, "temperature")} or the pump rests${warms === "pool and tank" ? ", and the tank is at its own" : ""}. A pool keeps heat for days, not for months: no summer heat reaches spring.`,
 });
 
 export const littleInSpring = caution({
@@ -108,11 +108,11 @@ export const morePower = caution({
   code: "POOL-YEAR-MORE-POWER",
   severity: "Caution",
   source: "commonPractice",
-  about: "The machine takes more electricity on the pool than outdoors: exchanger small, pool warm, or air mild.",
-  needs: { electricitySaved: "electric energy" },
+  about: "The machine takes more electricity on the water than outdoors: exchanger small, water warm, or air mild.",
+  needs: { electricitySaved: "electric energy", warms: "word" },
   when: ({ electricitySaved }) => electricitySaved < 0,
-  say: ({ electricitySaved }, show) =>
-    `Cooling takes ${show(-electricitySaved, "electric energy")} MORE electricity a year on the pool than outdoors: the exchanger is small, the pool warm beside mild air. Try a larger exchanger UA, more water, a lower limit.`,
+  say: ({ electricitySaved, warms }, show) =>
+    `Cooling takes ${show(-electricitySaved, "electric energy")} MORE electricity a year on ${warms} than outdoors: the exchanger is small, the water warm beside mild air. Try a larger UA, more water, a lower limit.`,
 });
 
 export const tankWall = caution({

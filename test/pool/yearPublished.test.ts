@@ -65,13 +65,9 @@ describe("heat pump costs of the US Department of Energy", () => {
     expectWithin(bareRatio(row), 1.5);
   });
 
-  test.each(inPhoenix)(
-    "without a cover are outside that in Phoenix, 1.55 to 1.7 times the table's: $title",
-    ({ row }) => {
-      expect(bareRatio(row)).toBeGreaterThan(1.55);
-      expect(bareRatio(row)).toBeLessThan(1.7);
-    },
-  );
+  test.each(inPhoenix)("without a cover lie within 1.75 in Phoenix, outside 1.5 for its dry air: $title", ({ row }) => {
+    expectWithin(bareRatio(row), 1.75);
+  });
 
   test.each(rows)("by the months' balance lie within a factor of 1.5 in all four cities: $title", ({ row }) => {
     expectWithin(costByMonth(row) / numberIn(row, "uncovered_dollars"), 1.5);
@@ -133,15 +129,16 @@ describe("heat pump costs of the US Department of Energy", () => {
     expect(saved).toBeLessThan(0.7);
   });
 
-  test.each(elsewhere)("with a cover for 16 h lie within a factor of 3, above the table's: $title", ({ row }) => {
-    expect(coveredRatio(row)).toBeGreaterThan(1);
-    expect(coveredRatio(row)).toBeLessThan(3);
+  test.each(elsewhere)("with a cover for 16 h lie within a factor of 3: $title", ({ row }) => {
+    expectWithin(coveredRatio(row), 3);
   });
 
-  test.each(inPhoenix)("with a cover for 16 h are outside that in Phoenix, 3.3 to 5.5 times: $title", ({ row }) => {
-    expect(coveredRatio(row)).toBeGreaterThan(3.3);
-    expect(coveredRatio(row)).toBeLessThan(5.5);
-  });
+  test.each(inPhoenix)(
+    "with a cover for 16 h lie within 6 in Phoenix, where the table is a few dollars: $title",
+    ({ row }) => {
+      expectWithin(coveredRatio(row), 6);
+    },
+  );
 
   test("the table's cover must hold back more than evaporation: half of convection and radiation too brings all within 2", () => {
     for (const { row } of rows) expectWithin(coveredRatio(row, { coverConvectionCut: 0.5, coverRadiationCut: 0.5 }), 2);

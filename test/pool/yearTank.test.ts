@@ -6,6 +6,7 @@ import { us } from "../../core/kernel/quantity";
 import { admitClimate } from "../../core/pool/climate";
 import { MIAMI_MONTHS } from "../../core/pool/data/miami";
 import { imbalance, yearOf, type Year } from "../../core/pool/models/year";
+import { yearFacts } from "../../core/pool/models/yearFacts";
 import type { PoolYear } from "../../core/pool/models/yearPlan";
 import { runPool } from "../../core/pool/models/yearPool";
 import { totalOfYear, yearRows } from "../../core/pool/models/yearRows";
@@ -97,6 +98,15 @@ describe("a preheat tank beside the pool", () => {
     const year = yearWith({ exchangerUA: undefined });
     expect(totalOf(year.free.with.sums.taken)).toBe(0);
     expect(totalOf(year.free.with.sums.toTank)).toBeGreaterThan(1e9);
+  });
+
+  test("alone raises no caution that speaks of the pool's limit or exchanger", () => {
+    const { exchangerUA: given, ...rest } = inputsOf({ tankUA: 2000 });
+    expect(given).toBeDefined();
+    const facts = yearFacts(yearOf(rest as YearInputs, MIAMI), true);
+    expect(facts).toMatchObject({ warms: "the tank", recovers: true });
+    expect(facts).not.toHaveProperty("sentOutdoors");
+    expect(facts).not.toHaveProperty("usefulOfTaken");
   });
 
   test("never grows warmer than its limit", () => {

@@ -26,6 +26,7 @@ export const YEAR_FACTS = {
   stillNeeded: "heat",
   frozenTime: "time",
   recovers: "yes/no",
+  warms: "word",
   monthlyRows: "yes/no",
   beyondCurveTime: "time",
   notMetShare: "fraction",
@@ -36,20 +37,29 @@ export const YEAR_FACTS = {
   hotWaterUnpriced: "yes/no",
 } as const;
 
-/** Facts about recovery; none where there is no exchanger. */
-const recoveryFacts = ({ inputs, free, held }: Year) => {
+/** Facts about recovery by pool or tank. */
+const recoveryFacts = ({ machine, free }: Year) => {
+  const { sums } = free.with;
+  const warms = machine?.onPool ? (machine.onTank ? "pool and tank" : "the pool") : "the tank";
+  return {
+    warms,
+    pumpBeyond: totalOf(sums.extraPump),
+    electricitySaved: totalOf(free.without.sums.electricity) - totalOf(sums.electricity),
+  };
+};
+
+/** Facts about recovery by the pool; none where it has no exchanger. */
+const poolFacts = ({ inputs, free, held }: Year) => {
   const need = totalOf(held.without.sums.backUp);
   const saved = need - totalOf(held.with.sums.backUp);
   const { sums } = free.with;
+  const used = inputs.poolArea * totalOf(sums.taken) + totalOf(sums.toTank);
   return {
-    sentOutdoors:
-      1 - (inputs.poolArea * totalOf(sums.taken) + totalOf(sums.toTank)) / Math.max(1, totalOf(sums.rejected)),
+    sentOutdoors: 1 - used / Math.max(1, totalOf(sums.rejected)),
     timeAtLimit: totalOf(sums.outdoorTime),
     limit: inputs.highLimit,
     usefulOfTaken: saved / Math.max(1, totalOf(held.with.sums.taken)),
-    pumpBeyond: totalOf(sums.extraPump),
-    electricitySaved: totalOf(free.without.sums.electricity) - totalOf(sums.electricity),
-    ...(need > 0 && inputs.exchangerUA !== undefined ? { usefulOfNeed: saved / need } : {}),
+    ...(need > 0 ? { usefulOfNeed: saved / need } : {}),
   };
 };
 
@@ -75,6 +85,7 @@ export const yearFacts = (year: Year, monthlyRows: boolean) => {
     beyondCurveTime: beyondCurve(year),
     notMetShare: load > 0 ? totalOf(free.with.sums.unmet) / load : 0,
     ...(recovers ? recoveryFacts(year) : {}),
+    ...(machine?.onPool ? poolFacts(year) : {}),
     ...tankFacts(year),
   };
 };

@@ -3,7 +3,7 @@
  * Outdoors it follows the published curve of the outdoor temperature. On the pool the outdoor coil takes no part, so a curve
  * over the water's temperature is all there is: exact balances of compressor, evaporator and exchanger, joined monotonely.
  */
-import { RATED_OUTDOOR, RATED_WET_BULB, atOutdoor } from "../../aircon/models/atOutdoor";
+import { RATED_WET_BULB, atOutdoor } from "../../aircon/models/atOutdoor";
 import { pull } from "../../exchanger/balanceEquations";
 import { machineOf, runningAt, type Machine as Compressor } from "../../exchanger/models/machine";
 import { waterRate } from "../../exchanger/models/zones";
@@ -249,5 +249,3 @@ export const yearMachine = (
   }
   return { load: loads, hours, outdoorFan: rating.outdoorFan, cyclingLoss, onPool, onTank };
 };
-
-export { RATED_OUTDOOR };

@@ -34,7 +34,9 @@ export const repeatingYear = (run: PoolRun, guess: number): PoolYear => {
   let start = runPool(run, begin, hours - LEAD, hours, room).end;
   for (let pass = 1; ; pass++) {
     const year = runPool(run, start, 0, hours, cleared(room));
-    const off = Math.abs(year.end.temperature - start.temperature) + Math.abs(year.end.ice - start.ice) / run.capacity;
+    const tank = run.tank ? Math.abs(year.end.tank - start.tank) : 0;
+    const ice = Math.abs(year.end.ice - start.ice) / run.capacity;
+    const off = Math.abs(year.end.temperature - start.temperature) + ice + tank;
     if (off < REPEATS || pass === MOST_YEARS) return year;
     start = year.end;
   }
