@@ -19,7 +19,7 @@ export const control = references({
   },
   poolHeaterManual: {
     short: "heat-pump pool heater manual",
-    full: "Installation and operating instructions of a heat-pump pool heater, catalog no. 6000.56A (2017), page 30: once started the compressor runs for 3 minutes even where the set point is reached, unless high pressure, the water pressure switch, the high limit or the user stops it.",
+    full: "A maker's installation and operating instructions of a heat-pump pool heater (2017), page 30: once started the compressor runs for 3 minutes even where the set point is reached, unless high pressure, the water pressure switch, the high limit or the user stops it.",
     seen: "opened",
   },
   flowSwitchNotes: {
