@@ -91,6 +91,8 @@ interface Common<A extends Args, G extends Gives, F extends FactKinds> {
   readonly heavy?: true | "slow";
   /** Sources besides those of equations, cautions and checks. */
   readonly sources?: readonly Source[];
+  /** Arguments that show what it can do, where its first check shows too little (`exampleArgs`). */
+  readonly example?: ExampleArgs<A>;
   readonly checks: readonly Check<A>[];
 }
 

@@ -1,7 +1,7 @@
 /** Texts derived from a definition: argument descriptions, argument form, examples as formulas. */
 import { labelOf, type ArgData, type BlockShape, type Shape } from "./argument";
 import { isBlank, wordsText } from "./admit";
-import type { CellFunction, Example, ExampleArgs } from "./cellFunction";
+import type { CellFunction, Check, Example, ExampleArgs } from "./cellFunction";
 import { KINDS, show, showNumber, type KindName, type System } from "./quantity";
 import { placedArgs } from "./units";
 import type { Raw, RawMatrix, RawScalar } from "./raw";
@@ -119,3 +119,18 @@ const fromBaseText = (value: number, kind: KindName, system: System): string => 
   const unit = KINDS[kind][system];
   return (value / unit.factor - unit.shift).toPrecision(9);
 };
+
+const givesValue = ({ gives }: Check): boolean => typeof gives !== "string" || !gives.startsWith("#");
+
+const needsArgs = ({ args }: CellFunction): boolean =>
+  Object.values(args).some(({ presence, shape }) => presence === "required" && shape.type !== "repeat");
+
+/**
+ * The arguments of a function's example on its help page and in the panel: those that its definition names for it, else
+ * of its first check that gives a value, else of a caution; undefined where none are told.
+ */
+export const exampleArgs = (definition: CellFunction): ExampleArgs | undefined =>
+  definition.example ??
+  definition.checks.find(givesValue)?.at ??
+  definition.cautions[0]?.fires ??
+  (needsArgs(definition) ? undefined : {});

@@ -106,7 +106,8 @@ const line = (step: Exclude<Step, { type: "group" }>, number: string, system: Sy
       };
     case "series": {
       const sum = Array.from(step.values).reduce((total, each) => total + each, 0);
-      const numbers = `${step.values.length} ${step.of}: ${seriesText(step.values, step.kind, system)}`;
+      const count = step.values.length;
+      const numbers = count === 1 ? "one value" : `${count} ${step.of}: ${seriesText(step.values, step.kind, system)}`;
       return { ...base, says: `${step.title}, sum`, numbers, ...cell(sum, step.kind, system) };
     }
     case "remark":

@@ -61,6 +61,17 @@ export const loop = cellFunction({
     { rule: cleanFilter, fires: { items: [["filter, clean", null, 1, 8, 50]], flow: 50 } },
     { rule: contestedFittings, fires: { items: [["elbow 90", "2 in", 8]], flow: 50 } },
   ],
+  example: {
+    items: [
+      ["pipe", "2 in", 40, null, null, "suction"],
+      ["elbow 90", "2 in", 3, null, null, "suction"],
+      ["filter, clean", null, 1, 8, 60],
+      ["exchanger", null, 1, 10, 50],
+      ["pipe", "2 in", 60],
+      ["elbow 90", "2 in", 6],
+    ],
+    flow: 50,
+  },
   checks: [
     {
       at: { items: [["valve", null, 1, null, null, null, 22]], flow: 10 },

@@ -27,6 +27,7 @@ const MONTH = choice("Month", MONTHS, "month, 1 to 12 or its name", {
 
 const HELD = { poolArea: 100, waterDepth: 1.5, setPoint: 27, latitude: 25.82, altitude: 11, shelter: 0.3 } as const;
 const at = { inputs: HELD, climate: MIAMI_MONTHS, month: "Jul", units: "SI" } as const;
+const MACHINE = { ratedCooling: 26.4, ratedPower: 8.1, outdoorFan: 0.6, exchangerUA: 2500 } as const;
 const COLD = MIAMI_MONTHS.map((line, row) =>
   line.map((cell, column) => (row > 0 && column === 0 && typeof cell === "number" ? cell - 25 : cell)),
 );
@@ -64,6 +65,7 @@ export const hours = cellFunction({
     { rule: madeHours, fires: at },
     { rule: frozen, fires: { ...at, climate: COLD, month: 1 } },
   ],
+  example: { ...at, inputs: { ...HELD, ...MACHINE } },
   checks: [
     {
       at,

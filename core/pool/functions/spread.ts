@@ -16,6 +16,7 @@ const MOST_VALUES = 20;
 
 const HELD = { poolArea: 100, waterDepth: 1.5, setPoint: 27, latitude: 25.82, altitude: 11, shelter: 0.3 } as const;
 const at = { inputs: HELD, climate: MIAMI_MONTHS, label: "shelter", values: [[0.3], [0.1]], units: "SI" } as const;
+const MACHINE = { ratedCooling: 26.4, ratedPower: 8.1, outdoorFan: 0.6, exchangerUA: 2500 } as const;
 
 export const spread = cellFunction({
   id: "POOL.SPREAD",
@@ -39,6 +40,7 @@ export const spread = cellFunction({
     { rule: methodSpread, fires: at },
     { rule: madeHours, fires: at },
   ],
+  example: { ...at, inputs: { ...HELD, ...MACHINE } },
   checks: [
     {
       at,

@@ -103,6 +103,7 @@ export const year = cellFunction({
     { rule: neverSoHot, fires: at({ ...TANK, tankLimit: 48 }) },
     { rule: tankUnpriced, fires: at(TANK) },
   ],
+  example: at({ ...MACHINE, backUpSource: "electric resistance", backUpPrice: 0.15, electricityPrice: 0.15 }),
   checks: [
     {
       at: at({}),

@@ -1,7 +1,7 @@
 /** Turns a function's example into cells to write: matrices become ranges beside the formula, blocks are written in full. */
 import { folded, type BlockShape } from "../../../core/kernel/argument";
-import type { CellFunction, ExampleArgs } from "../../../core/kernel/cellFunction";
-import { blockRows, formulaOf, rawByPlace } from "../../../core/kernel/describe";
+import type { CellFunction } from "../../../core/kernel/cellFunction";
+import { blockRows, exampleArgs, formulaOf, rawByPlace } from "../../../core/kernel/describe";
 import type { System } from "../../../core/kernel/quantity";
 import type { Raw, RawMatrix, RawScalar } from "../../../core/kernel/raw";
 import { placedArgs } from "../../../core/kernel/units";
@@ -16,19 +16,12 @@ export interface Example {
   readonly outcome: CellOutcome;
 }
 
-const argsOfExample = (definition: CellFunction): ExampleArgs | undefined =>
-  definition.checks[0]?.at ??
-  definition.cautions[0]?.fires ??
-  (Object.values(definition.args).every(({ presence, shape }) => presence !== "required" || shape.type === "repeat")
-    ? {}
-    : undefined);
-
 /**
- * A function's example, from its first published check; undefined where none is told.
+ * A function's example, the one of its help page; undefined where none is told.
  * @param call works it out
  */
 export function exampleOf(definition: CellFunction, call: (raw: readonly Raw[]) => CellOutcome): Example | undefined {
-  const at = argsOfExample(definition);
+  const at = exampleArgs(definition);
   if (at === undefined) return undefined;
   const raw = rawByPlace(definition, at);
   const system = at.units === "SI" ? "SI" : "US";
