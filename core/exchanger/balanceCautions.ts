@@ -1,7 +1,6 @@
 /** Caution rules of the balance between machine and pool. */
 import { caution } from "../kernel/caution";
 import { us } from "../kernel/quantity";
-import { fastestFor } from "./coilCautions";
 import type { CoilRating } from "./models/coil";
 
 const FREEZING = us("temperature", 32);
@@ -66,8 +65,8 @@ export const balanceFilms = caution({
   severity: "Notice",
   source: "commonPractice",
   about: "How far the coil's film relations may move the balance.",
-  needs: { condensing: "temperature", hottestFilm: "temperature" },
-  when: () => true,
+  needs: { condensing: "temperature", coiled: "yes/no" },
+  when: ({ coiled }) => coiled,
   say: ({ condensing }, show) =>
     `${show(condensing, "temperature")} condensing leaves the coil no area in hand, and its film relations may be off by 20 to 30 %: a shorter coil by that much shows how far it may move. A supplier confirms the duty.`,
 });
@@ -83,19 +82,11 @@ export const balanceModel = caution({
     "Single speed, one isentropic efficiency, no pressure drops; measured machines gain less (field figures run from 0.5 to 2 % per °F). The maker's compressor data go before this. A second condenser on a listed machine needs its maker's consent or a field evaluation, and licensed work.",
 });
 
-/** Beside a given conductance the block's fouling, left at nothing, is no fact of any coil. */
-const NO_COIL = { insideFouling: Number.NaN, outsideFouling: Number.NaN } as const;
-
-/** What the coil's cautions read: of its rating where the machine settles, or that there is no coil. */
-export const coilFacts = (material: string | number, coil: CoilRating | undefined) =>
-  coil === undefined
-    ? NO_COIL
-    : {
-        outsideData: coil.outsideData,
-        waterVelocity: coil.waterVelocity,
-        fastest: fastestFor(material),
-        refrigerantDrop: coil.refrigerantDrop,
-        saturationDrop: coil.saturationDrop,
-        hottestFilm: coil.hottestFilm,
-        ...(typeof material === "string" && { tubeMaterial: material }),
-      };
+/** What the coil's cautions read of its rating where the machine settles. */
+export const coilFacts = (coil: CoilRating) => ({
+  outsideData: coil.outsideData,
+  waterVelocity: coil.waterVelocity,
+  refrigerantDrop: coil.refrigerantDrop,
+  saturationDrop: coil.saturationDrop,
+  hottestFilm: coil.hottestFilm,
+});

@@ -34,8 +34,8 @@ export const cleanCoil = caution({
   severity: "Caution",
   source: "foulingTable",
   about: "Clean coil, no allowance: both fouling resistances are zero.",
-  needs: { insideFouling: "fouling resistance", outsideFouling: "fouling resistance" },
-  when: ({ insideFouling, outsideFouling }) => insideFouling === 0 && outsideFouling === 0,
+  needs: { coiled: "yes/no", insideFouling: "fouling resistance", outsideFouling: "fouling resistance" },
+  when: ({ coiled, insideFouling, outsideFouling }) => coiled && insideFouling === 0 && outsideFouling === 0,
   say: (_, show) =>
     `Clean coil, no allowance: both fouling resistances are zero. Tables give ${show(us("fouling resistance", 0.001), "fouling resistance")} for city water; for pool water none is tabulated; from half of that up to all of it is usually taken.`,
 });

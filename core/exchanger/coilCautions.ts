@@ -76,15 +76,15 @@ export const largeDrop = caution({
     `The refrigerant loses ${show(refrigerantDrop, "pressure drop")}, worth ${show(saturationDrop, "temperature difference")} of condensing temperature, which the zones leave out: more tubes in parallel or a larger bore.`,
 });
 
-// What stands on any coil stands on its warmest film: a balance without a coil notes none and keeps quiet.
+// What stands on any coil hangs on a coil being there, never on what its rating gives.
 
 export const poolChemistry = caution({
   code: "EXCHANGER-CHEMISTRY",
   severity: "Caution",
   source: "poolChemistryTexts",
   about: "Water chemistry decides the life of the tube.",
-  needs: { hottestFilm: "temperature" },
-  when: () => true,
+  needs: { coiled: "yes/no" },
+  when: ({ coiled }) => coiled,
   say: () =>
     "Keep pH at 7.2 to 7.8 and feed chlorine and acid downstream of the exchanger, never upstream: strong doses attack metals. Warm film scales sooner in hard water. Trained operator; follow the health code.",
 });
@@ -94,8 +94,8 @@ export const freezingShell = caution({
   severity: "Warning",
   source: "commonPractice",
   about: "A shell full of water freezes in winter, and when its refrigerant is pumped down.",
-  needs: { hottestFilm: "temperature" },
-  when: () => true,
+  needs: { coiled: "yes/no" },
+  when: ({ coiled }) => coiled,
   say: () =>
     "Drain the shell before frost, and never evacuate or pump down the refrigerant side while still water stands in it: it freezes and bursts, and refrigerant and water meet.",
 });
@@ -105,8 +105,8 @@ export const singleWall = caution({
   severity: "Danger",
   source: "doubleWallCodes",
   about: "A single wall between refrigerant and water: not for potable water.",
-  needs: { hottestFilm: "temperature" },
-  when: () => true,
+  needs: { coiled: "yes/no" },
+  when: ({ coiled }) => coiled,
   say: () =>
     "One wall parts refrigerant from water, and refrigerant has the higher pressure: a leak fills the water. Not for potable water, which takes a double wall vented to the atmosphere by most plumbing codes; a pool's fill line needs backflow protection. Local code and a licensed plumber decide.",
 });

@@ -7,6 +7,7 @@ import { explain } from "../../core/kernel/explain";
 import { isFault } from "../../core/kernel/fault";
 import { us } from "../../core/kernel/quantity";
 import { recorder, type Step } from "../../core/kernel/steps";
+import { workingLines } from "../../core/kernel/working";
 import { isOutside } from "../../core/numeric/outside";
 import { balanceOf } from "../../core/exchanger/models/balance";
 import { coilBalanceOf, coilDuty, type CoilExchanger } from "../../core/exchanger/models/balanceCoil";
@@ -150,6 +151,24 @@ describe("a machine that settles on a coil known by its geometry", () => {
     expect(found?.ua).toBeUndefined();
   });
 
+  it("settles on the parted side where a large coil's streams all but touch, with the coil's rating there", () => {
+    const machines = NAMES.map((name) => machineOf({ ...rating, cooling: 3500, fluid: refrigerant(name) }));
+    let touching = 0;
+    for (const machine of machines)
+      for (const enteringWater of [288, 294, degF(82), 306]) {
+        const exchanger = exchangerOf(us("length", 200), 0.0025);
+        const found = coilBalanceOf(machine, exchanger, { enteringWater, wetBulb });
+        // Refused where the streams cross.
+        const { total } = zonesOf(coilDuty(machine, found, exchanger, enteringWater));
+        if (total.least.difference < 1e-6) touching++;
+        expect(found.rating.margin).toBe(found.search.residual);
+        const { hottestFilm, waterVelocity, refrigerantDrop, saturationDrop } = found.rating;
+        for (const told of [hottestFilm, waterVelocity, refrigerantDrop, saturationDrop])
+          expect(Number.isFinite(told)).toBe(true);
+      }
+    expect(touching).toBeGreaterThan(8);
+  });
+
   it("refuses a coil too short for any pressure", () => {
     expect(() => coilBalanceOf(readyFor("R-410A"), exchangerOf(0.3, 0.0025), { enteringWater: 300, wetBulb })).toThrow(
       /no condensing temperature up to/,
@@ -268,6 +287,17 @@ describe("the block of EXCHANGER.BALANCE", () => {
             name,
           ).toHaveLength(1);
       }
+    });
+
+    it("stand on the largest coils, where the streams all but touch, and so does the working", () => {
+      const block = { ...machine, ...coil, "rated cooling": 12_000, "tube length": 200, material: "copper" };
+      const codes = explained("EXCHANGER.BALANCE", block).cautions.map(({ code }) => code);
+      for (const name of ["SINGLE-WALL", "CHEMISTRY", "FREEZE", "CLEAN-COIL", "ATTACKED-METAL", "BALANCE-FILMS"])
+        expect(codes).toContain(`EXCHANGER-${name}`);
+      if (definition === undefined) throw new Error("no EXCHANGER.BALANCE");
+      const { out, steps } = explain(compile(definition), [Object.entries(block)], CATALOGUE);
+      expect(out).toEqual(called(block));
+      expect(workingLines(steps, "US").filter(({ says }) => says.includes("all but touch"))).toHaveLength(1);
     });
 
     it("keep quiet beside a given conductance", () => {

@@ -15,6 +15,7 @@ import { BALANCE_INPUTS } from "../balanceInputs";
 import { attackedMetal, cleanCoil } from "../cautions";
 import {
   fastWater,
+  fastestFor,
   freezingShell,
   hotFilm,
   largeDrop,
@@ -102,6 +103,7 @@ export const balance = cellFunction({
     least: "temperature",
     greatest: "temperature",
     warmest: "temperature",
+    coiled: "yes/no",
     tubeMaterial: "word",
     outsideData: "word",
     waterVelocity: "velocity",
@@ -157,7 +159,12 @@ export const balance = cellFunction({
       least: inputs.leastCondensing,
       greatest: inputs.greatestCondensing,
       warmest: inputs.greatestLeavingWater,
-      ...coilFacts(inputs.material, coil),
+      coiled: inputs.UA === undefined,
+      fastest: fastestFor(inputs.material),
+      ...(typeof inputs.material === "string" && { tubeMaterial: inputs.material }),
+      insideFouling: inputs.insideFouling,
+      outsideFouling: inputs.outsideFouling,
+      ...(coil && coilFacts(coil)),
     });
     return {
       condensing: pool.condensing,

@@ -82,6 +82,7 @@ export const coil = cellFunction({
     hottestFilm: of("temperature", "warmest surface that water touches"),
   }),
   facts: {
+    coiled: "yes/no",
     tubeMaterial: "word",
     outsideData: "word",
     fastest: "velocity",
@@ -132,7 +133,13 @@ export const coil = cellFunction({
       trace,
     );
     const { desuperheating, condensing, subcooling } = rating.zones;
-    note({ outsideData: rating.outsideData, fastest: fastestFor(material), insideFouling, outsideFouling });
+    note({
+      coiled: true,
+      outsideData: rating.outsideData,
+      fastest: fastestFor(material),
+      insideFouling,
+      outsideFouling,
+    });
     if (typeof material === "string") note({ tubeMaterial: material });
     return {
       duty: found.total.duty,

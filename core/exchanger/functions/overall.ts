@@ -33,7 +33,7 @@ export const overall = cellFunction({
     outsideFouling: FOULING.saying("fouling resistance outside, on the outside area"),
   },
   gives: of("film coefficient", "overall coefficient U on the outside area"),
-  facts: { tubeMaterial: "word" },
+  facts: { coiled: "yes/no", tubeMaterial: "word" },
   cautions: [
     { rule: cleanCoil, fires: { ...bareTube, material: "titanium" } },
     { rule: attackedMetal, fires: { ...bareTube, material: "copper", outsideFouling: 0.0005 } },
@@ -78,7 +78,7 @@ export const overall = cellFunction({
     },
   ],
   work({ material, ...tube }, { trace, note }) {
-    if (typeof material === "string") note({ tubeMaterial: material });
+    note({ coiled: true, ...(typeof material === "string" && { tubeMaterial: material }) });
     return overallOf({ ...tube, conductivity: conductivityOfWall(material, trace) }, trace);
   },
 });

@@ -18,8 +18,8 @@ export interface CoilExchanger {
 }
 
 export interface CoilBalance extends Balance {
-  /** The coil where the machine settles; undefined next to streams that touch. */
-  readonly rating: CoilRating | undefined;
+  /** The coil where the machine settles. */
+  readonly rating: CoilRating;
 }
 
 /** Width of the last bracket, K: the margin is steep where a large coil leaves the streams close together. */
@@ -73,6 +73,13 @@ const bracketFrom = (
   }
 };
 
+/** The known place nearest to `x`, and what is known there. */
+const nearestTo = <T>(x: number, known: ReadonlyMap<number, T>): readonly [number, T] | undefined =>
+  [...known].reduce<readonly [number, T] | undefined>(
+    (best, each) => (best === undefined || Math.abs(each[0] - x) < Math.abs(best[0] - x) ? each : best),
+    undefined,
+  );
+
 /** W/K between entering water and the mean condensing temperature at which the coil would pass the rated heat. */
 const roughPull = (coil: CoilGeometry, capacityRate: number): number => {
   const area = Math.PI * coil.outsideDiameter * coil.tubeLength * coil.tubes;
@@ -120,20 +127,23 @@ export const coilBalanceOf = (
   const start = enteringWater + (rating.cooling * rated.rejected) / rated.cooling / roughPull(coil, capacityRate);
   const bracket = bracketFrom(margin, start, limits);
   const root = bracketedRoot(margin, bracket[0], bracket[1], { tolerance: TOLERANCE, most: MOST_STEPS });
-  if (!root.found) return refuse(bracket[0], limits[1]);
-  const settled = at(root.x);
+  // On a large coil the margin jumps from crossed to in hand inside the last bracket: the answer is on its parted side.
+  const nearest = root.found ? nearestTo(root.x, ratings) : undefined;
+  if (nearest === undefined) return refuse(bracket[0], limits[1]);
+  const [condensing, coiled] = nearest;
+  const settled = at(condensing);
   const { rejected, meanCondensing } = settled;
   const over = meanCondensing - enteringWater;
   return {
     ...settled,
     sink: { pull: rejected / over, temperature: enteringWater },
-    search: { bracket, iterations, residual: root.residual, solves: marginOfArea.name },
+    search: { bracket, iterations, residual: coiled.margin, solves: marginOfArea.name },
     capacityRate,
     leavingWater: enteringWater + rejected / capacityRate,
     ua:
       rejected < capacityRate * over
         ? conductanceOfHeat.code({ C: capacityRate, Q: rejected, Tm: meanCondensing, Tw: enteringWater })
         : undefined,
-    rating: ratings.get(root.x),
+    rating: coiled,
   };
 };

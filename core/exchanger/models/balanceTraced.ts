@@ -100,11 +100,18 @@ const tellSettled = (machine: Machine, settled: Settled, wetBulb: number, trace:
   trace.relation(settledHeat, { m, qc: rejected, G: sink.pull, Tm: settled.meanCondensing, Ts: sink.temperature });
 };
 
+/** K between streams below which a coil's size tells no more: its whole margin lies inside the search's last bracket. */
+const TOUCHING = 1e-5;
+
 /** The coil at the duty and temperature found, and the conductance that stands for it. */
 const tellCoil = (machine: Machine, exchanger: CoilExchanger, pool: Balance, Tw: number, trace: Trace): void => {
   trace.within("Coil at the duty found", () => {
     const found = zonesOf(coilDuty(machine, pool, exchanger, Tw), trace);
     rateCoil(machine.rating.fluid, found, exchanger.coil, exchanger.waterFlow, trace);
+    if (found.total.least.difference < TOUCHING)
+      trace.remark(
+        "The streams all but touch: any cooler they would cross, so the margin is more than nothing and no longer moves the answer.",
+      );
   });
   if (pool.ua !== undefined)
     trace.step(conductanceOfHeat, { C: pool.capacityRate, Q: pool.rejected, Tm: pool.meanCondensing, Tw });
