@@ -60,12 +60,16 @@ export interface SolutionStep {
   readonly answer: number;
 }
 
-/** Many values of one kind (slices, hours), summed up. */
+/** What many values come to: amounts add up, states and rates have a mean, resistances in a row a harmonic one. */
+export type Total = "sum" | "mean" | "harmonic mean";
+
+/** Many values of one kind (slices, hours), told by what they come to. */
 export interface SeriesStep {
   readonly type: "series";
   readonly title: string;
   readonly of: string;
   readonly kind: KindName;
+  readonly total: Total;
   readonly values: ArrayLike<number>;
 }
 

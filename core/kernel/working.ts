@@ -3,7 +3,7 @@ import { inSystem } from "./fault";
 import type { GridCell } from "./result";
 import { KINDS, fromBase, show, showNumber, type KindName, type System } from "./quantity";
 import { cite } from "./reference";
-import type { Shown, Step } from "./steps";
+import type { Shown, Step, Total } from "./steps";
 
 /** Head of the column of numbers: equations carry no units inside, all else is printed with its unit. */
 export const NUMBERS_HEAD = "with the numbers in (strict SI where no unit stands)";
@@ -42,9 +42,23 @@ const shownCell = (given: Shown, system: System): { readonly value: GridCell; re
 const shownText = (given: Shown, system: System): string =>
   typeof given === "string" ? given : show(given.value, given.kind, system);
 
-const seriesText = (values: ArrayLike<number>, kind: KindName, system: System): string => {
-  const all = Array.from(values);
-  const told = [all[0] ?? 0, all.at(-1) ?? 0, Math.min(...all), Math.max(...all)].map((v) => show(v, kind, system));
+const summed = (values: readonly number[]): number => values.reduce((sum, each) => sum + each, 0);
+
+const TOTALS: Readonly<Record<Total, (values: readonly number[]) => number>> = {
+  sum: summed,
+  mean: (values) => summed(values) / values.length,
+  "harmonic mean": (values) => values.length / summed(values.map((each) => 1 / each)),
+};
+
+/** Of the largest value in a series: what is smaller is left of a difference by rounding. */
+const ROUNDING = 1e-12;
+
+const seriesText = (all: readonly number[], kind: KindName, system: System): string => {
+  const [least, most] = [Math.min(...all), Math.max(...all)];
+  const nothing = ROUNDING * Math.max(-least, most);
+  const told = [all[0] ?? 0, all.at(-1) ?? 0, least, most].map((each) =>
+    show(Math.abs(each) < nothing ? 0 : each, kind, system),
+  );
   return `first ${told[0] ?? ""}, last ${told[1] ?? ""}, least ${told[2] ?? ""}, most ${told[3] ?? ""}`;
 };
 
@@ -105,10 +119,11 @@ const line = (step: Exclude<Step, { type: "group" }>, number: string, system: Sy
         ...cell(step.answer, step.kind, system),
       };
     case "series": {
-      const sum = Array.from(step.values).reduce((total, each) => total + each, 0);
-      const count = step.values.length;
-      const numbers = count === 1 ? "one value" : `${count} ${step.of}: ${seriesText(step.values, step.kind, system)}`;
-      return { ...base, says: `${step.title}, sum`, numbers, ...cell(sum, step.kind, system) };
+      const values = Array.from(step.values);
+      const count = values.length;
+      const numbers = count === 1 ? "one value" : `${count} ${step.of}: ${seriesText(values, step.kind, system)}`;
+      const total = TOTALS[step.total](values);
+      return { ...base, says: `${step.title}, ${step.total}`, numbers, ...cell(total, step.kind, system) };
     }
     case "remark":
       return { ...base, says: step.says };

@@ -49,6 +49,7 @@ export const yearOfLoad = (means: readonly number[], model: LoadModel, trace: Tr
       title: "All months",
       of: "equivalent full-load time",
       kind: "time",
+      total: "sum",
       values: months.map(({ time }) => time),
     });
   }

@@ -105,6 +105,7 @@ export const condensingFilm = (
       title: "Condensing film along the share of vapour",
       of: "Silver–Bell–Ghaly on Shah 2009, middles of equal slices",
       kind: "film coefficient",
+      total: "harmonic mean",
       values: local.map(({ film }) => film),
     });
   }

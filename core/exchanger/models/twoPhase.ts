@@ -27,7 +27,13 @@ export const condensingDrop = (
     return twoPhaseDrop.code({ A, B, x }) / SLICES;
   });
   trace.step(twoPhaseDrop, { A, B, x: (shares.from + shares.to) / 2 });
-  trace.series({ title: "Friction drop by slices", of: twoPhaseDrop.name, kind: "pressure drop", values: local });
+  trace.series({
+    title: "Friction drop by slices",
+    of: twoPhaseDrop.name,
+    kind: "pressure drop",
+    total: "sum",
+    values: local,
+  });
   return local.reduce((sum, each) => sum + each, 0);
 };
 

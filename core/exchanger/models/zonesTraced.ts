@@ -82,6 +82,7 @@ const tellZone = (title: string, zone: Zone, slices: Slices, total: number, trac
       title: "Conductance of each slice: its heat over its log mean difference",
       of: conductanceForDuty.name,
       kind: "heat conductance",
+      total: "sum",
       values: slices.conductances,
     });
     trace.step(effectiveDifference, { Q: zone.duty, UA: zone.ua });

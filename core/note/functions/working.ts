@@ -16,7 +16,7 @@ export const working = cellFunction({
   summary: "The working of a calculation: arguments, then every step with equation, numbers, value, unit, source.",
   finds: ["show steps", "explain", "hand check", "audit"],
   remarks: [
-    "Numbers inside equations stand in strict SI (m, kg, s, K, Pa, W); properties, solutions and sums are told with their units; values stand in the units of the call.",
+    "Numbers inside equations stand in strict SI (m, kg, s, K, Pa, W); properties, solutions, sums and means are told with their units; values stand in the units of the call.",
   ],
   args: { function: FUNCTION, arguments: ARGUMENTS },
   gives: grid("arguments and steps"),

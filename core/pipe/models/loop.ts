@@ -132,7 +132,7 @@ const fastest = (lines: readonly LoopLine[]): number | "" => {
 const summed = (what: string, side: string, lines: readonly LoopLine[], flow: number, trace: Trace): LoopLine => {
   const head = lines.reduce((sum, line) => sum + line.head, 0);
   if (trace.on && lines.length > 0)
-    trace.series({ title: what, of: "rows", kind: "head", values: lines.map((line) => line.head) });
+    trace.series({ title: what, of: "rows", kind: "head", total: "sum", values: lines.map((line) => line.head) });
   return {
     what,
     size: NO_VALUE,

@@ -119,7 +119,7 @@ export const yearIn = (inputs: YearInputs, weather: Weather, begin?: Begin, trac
 /** The hours as series: no hour is written out. */
 const tell = ({ inputs, weather, surface, machine, free, held }: Year, trace: Trace): void => {
   const series = (title: string, of: string, kind: "temperature" | "irradiance" | "heat rate", values: Float64Array) =>
-    trace.series({ title, of, kind, values });
+    trace.series({ title, of, kind, total: "mean", values });
   trace.within("Weather", () => {
     series("Air", "hours", "temperature", weather.air);
     series("Sun on a level surface", "hours", "irradiance", weather.sun);
