@@ -1,10 +1,11 @@
 /** An engine whose heavy calls are worked elsewhere: they come later, through `settled`. */
 import { awaited } from "../../workbook/awaited";
 import { callKey } from "../../workbook/memo";
-import { sameValue, type CellOutcome, type RawValue } from "../../workbook/values";
+import type { CellOutcome, RawValue } from "../../workbook/values";
 import type { PanelEngine } from "../engine";
 import type { Gives, Kind } from "./job";
 import type { Runs } from "./runs";
+import { resultInSession } from "./session";
 
 /** Results kept: more than any formula has calls, so that no pass loses what it waited for. */
 const MOST_KEPT = 1024;
@@ -25,6 +26,7 @@ function newest<T>(): Kept<T> {
   return {
     get: (key) => held.get(key),
     set(key, value) {
+      if (held.delete(key)) text -= key.length;
       held.set(key, value);
       text += key.length;
       for (const oldest of held.keys()) {
@@ -35,9 +37,6 @@ function newest<T>(): Kept<T> {
     },
   };
 }
-
-const sameArguments = (a: readonly RawValue[], b: readonly RawValue[]): boolean =>
-  a.length === b.length && a.every((each, at) => typeof each === typeof b[at] && sameValue(each, b[at] ?? null));
 
 /**
  * @param engine works light calls at once
@@ -58,7 +57,7 @@ export function awayEngine(engine: PanelEngine, runs: Runs): PanelEngine {
     throw awaited(async (signal) => results.set(key, await runs.run(kind, { id, args }, { signal })));
   };
   const inSession = (id: string, args: readonly RawValue[]): CellOutcome | undefined =>
-    engine.log.of(id).find((call) => sameArguments(call.args, args))?.result;
+    resultInSession(engine.log.of(id), args);
   return {
     ...engine,
     call: (id, args) =>
