@@ -9,7 +9,7 @@ import { perform } from "../../src/taskpane/runs/perform";
 import { CANCELLED, startRuns } from "../../src/taskpane/runs/runs";
 import { settled } from "../../src/workbook/awaited";
 import { callLog } from "../../src/workbook/log";
-import type { RawValue } from "../../src/workbook/values";
+import type { RawValue, Scalar } from "../../src/workbook/values";
 import { YEAR } from "./yearCells";
 
 const CALL = { id: "CYCLE.COP", args: ["R-410A", 45, 105] } as const;
@@ -18,6 +18,7 @@ const ARGS: RawValue[] = [...CALL.args];
 /** A worker that does what a test tells it to. */
 class Acted {
   onmessage: ((event: { data: unknown }) => void) | null = null;
+  onmessageerror: (() => void) | null = null;
   onerror: ((event: { preventDefault(): void }) => void) | null = null;
   readonly asked: Ask[] = [];
   ended = false;
@@ -130,6 +131,45 @@ describe("Long work", () => {
     expect(hired).toHaveLength(2);
   });
 
+  test("whose answer can't be read breaks off, rather than being waited for without end", async () => {
+    const { hired, runs } = hiring();
+    const first = runs.run("check", {});
+    hired[0]?.ready();
+    hired[0]?.onmessageerror?.();
+    await expect(first).rejects.toThrow("the calculation broke off");
+    expect(hired[0]?.ended).toBe(true);
+  });
+
+  test("waits for a worker whose first word is heard late, after the page was kept busy", async () => {
+    const { hired, runs } = hiring();
+    const first = runs.run("tell", { id: CALL.id, args: ARGS });
+    vi.advanceTimersByTime(15_000);
+    hired[0]?.ready();
+    vi.advanceTimersByTime(60_000);
+    await hired[0]?.work();
+    expect((await first).outcome).toEqual(outcomeHere());
+    expect(runs.place()).toBe("worker");
+  });
+
+  test("tries a worker once more a while after one didn't start, and no third time", async () => {
+    vi.useFakeTimers({ toFake: ["setTimeout", "clearTimeout"], shouldAdvanceTime: true });
+    const { hired, runs } = hiring();
+    const again = () => runs.run("tell", { id: CALL.id, args: ARGS });
+    const first = again();
+    hired[0]?.fail();
+    await first;
+    await again();
+    expect([hired.length, runs.place()]).toEqual([1, "page"]);
+    for (const count of [2, 2]) {
+      vi.advanceTimersByTime(60_000);
+      const late = again();
+      expect(hired).toHaveLength(count);
+      if (hired.at(-1)?.ended === false) hired.at(-1)?.fail();
+      expect((await late).outcome).toEqual(outcomeHere());
+      expect(runs.place()).toBe("page");
+    }
+  });
+
   test("that nobody asks for any more lets its worker go, and gets another when it is asked for again", async () => {
     const { hired, runs } = hiring();
     for (const count of [1, 2]) {
@@ -191,6 +231,32 @@ describe("Long work", () => {
   });
 });
 
+describe("Work on the page", () => {
+  test("leaves others a turn before each piece, even one without stages", async () => {
+    const runs = startRuns(() => {
+      throw new Error("refused by the page's policy");
+    });
+    await runs.run("tell", { id: CALL.id, args: ARGS });
+    const order: string[] = [];
+    const tell = (name: string) =>
+      runs.run("tell", {
+        id: CALL.id,
+        get args() {
+          order.push(name);
+          return ARGS;
+        },
+      });
+    const click = new MessageChannel();
+    click.port1.onmessage = () => {
+      order.push("a click");
+      click.port1.close();
+    };
+    const first = tell("first").then(() => click.port2.postMessage(0));
+    await Promise.all([first, tell("second")]);
+    expect([...new Set(order)]).toEqual(["first", "a click", "second"]);
+  });
+});
+
 describe("An engine whose heavy calls come later", () => {
   const here = panelEngine(callLog());
   const year: RawValue[] = [YEAR, MIAMI_MONTHS];
@@ -241,6 +307,56 @@ describe("An engine whose heavy calls come later", () => {
       ["R-410A", 45, 105, null],
     ])
       expect(() => engine.call(CALL.id, other), JSON.stringify(other)).toThrow("has not come yet");
+  });
+
+  test("tells a blank from a nought where both were worked in this session, and else takes a blank for either", () => {
+    const { runs } = hiring();
+    const log = callLog();
+    const engine = awayEngine(panelEngine(log), runs);
+    const wind = (value: string | number | null): RawValue[] => [
+      [...(YEAR as readonly (readonly Scalar[])[]), ["wind at water", value]],
+      MIAMI_MONTHS,
+    ];
+    const asked = (value: string | number | null): unknown => engine.call("POOL.YEAR", wind(value));
+    log.add("POOL.YEAR", wind(0), { value: 5 });
+    expect([asked(null), asked(0)]).toEqual([{ value: 5 }, { value: 5 }]);
+    log.add("POOL.YEAR", wind(""), { value: 5 });
+    expect(asked(null)).toEqual({ value: 5 });
+    log.add("POOL.YEAR", wind(""), { value: 6 });
+    expect(() => asked(null)).toThrow("has not come yet");
+    log.add("POOL.YEAR", wind(null), { value: 7 });
+    expect([asked(null), asked(0), asked("")]).toEqual([{ value: 7 }, { value: 5 }, { value: 6 }]);
+  });
+
+  test("doesn't take the result of a blank for a nought's", () => {
+    const { runs } = hiring();
+    const log = callLog();
+    const wind = (value: number | null): RawValue[] => [
+      [...(YEAR as readonly (readonly Scalar[])[]), ["wind at water", value]],
+      MIAMI_MONTHS,
+    ];
+    log.add("POOL.YEAR", wind(null), { value: 7 });
+    const engine = awayEngine(panelEngine(log), runs);
+    expect(() => engine.call("POOL.YEAR", wind(0))).toThrow("has not come yet");
+  });
+
+  test("keeps what came twice like what came once", async () => {
+    let runsDone = 0;
+    const gives = { outcome: { value: 1 }, cautions: [] };
+    const engine = awayEngine(panelEngine(callLog()), {
+      run: () => {
+        runsDone += 1;
+        return Promise.resolve(gives as never);
+      },
+      place: () => "worker",
+    });
+    const text = "x".repeat(100_000);
+    const call = (at: number) => (): unknown => engine.call(CALL.id, [`${String(at)} ${text}`]);
+    const all = Array.from({ length: 100 }, (_, at) => call(at));
+    // Two views ask at the same time: both bring it.
+    for (const each of all) await Promise.all([settled(each), settled(each)]);
+    expect(runsDone).toBe(200);
+    for (const each of all) expect(each()).toEqual({ value: 1 });
   });
 });
 

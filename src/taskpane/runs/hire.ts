@@ -22,6 +22,9 @@ export interface Hired {
 /** A worker that says nothing for so many milliseconds is taken for one that the host doesn't let start. */
 const MOST_START = 15_000;
 
+/** What it said while the page was kept busy is heard first, in milliseconds: a late timer may come before it. */
+const HEARD = 250;
+
 /** @throws what `start` throws */
 export function hire(start: () => Worker, listener: Listener): Hired {
   const worker = start();
@@ -37,8 +40,8 @@ export function hire(start: () => Worker, listener: Listener): Hired {
     end();
     tell();
   };
-  const timer = setTimeout(() => {
-    if (state === "starting") lost();
+  let timer = setTimeout(() => {
+    timer = setTimeout(lost, HEARD);
   }, MOST_START);
   worker.onmessage = ({ data }: MessageEvent<Answer>) => {
     if (state === "ended") return;
@@ -53,5 +56,6 @@ export function hire(start: () => Worker, listener: Listener): Hired {
     event.preventDefault();
     lost();
   };
+  worker.onmessageerror = lost;
   return { ask: (ask) => worker.postMessage(ask), end };
 }

@@ -30,18 +30,21 @@ interface Piece {
 /** A worker that nothing was asked of for so many milliseconds is let go: it holds the whole core in memory. */
 const IDLE = 120_000;
 
+/** After a start that failed a worker is tried once more when so many milliseconds have passed: the net may have been away. */
+const TRIED_AGAIN = 60_000;
+
 /** The page draws what it was told before it is kept busy. */
 const nextTask = (): Promise<void> => new Promise((done) => setTimeout(done, 0));
 
 async function onPage({ ask: { kind, needs }, options: { signal, tell } }: Piece): Promise<Gives<Kind>> {
   const { perform } = await import(/* webpackChunkName: "perform" */ "./perform");
-  return perform(kind, needs, {
-    tell: (progress) => tell?.(progress),
-    async turn() {
-      await nextTask();
-      if (signal?.aborted === true) throw CANCELLED;
-    },
-  });
+  const turn = async (): Promise<void> => {
+    await nextTask();
+    if (signal?.aborted === true) throw CANCELLED;
+  };
+  // Work that is one piece, too, leaves the page a turn between itself and the piece before.
+  await turn();
+  return perform(kind, needs, { tell: (progress) => tell?.(progress), turn });
 }
 
 const asError = (thrown: unknown): Error => (thrown instanceof Error ? thrown : new Error(String(thrown)));
@@ -59,6 +62,7 @@ function lineOf(start: () => Worker): Line {
   let worker: Hired | undefined;
   let place: ReturnType<Runs["place"]>;
   let idle: ReturnType<typeof setTimeout> | undefined;
+  let failed = false;
 
   function rest(): void {
     idle = setTimeout(() => {
@@ -74,9 +78,15 @@ function lineOf(start: () => Worker): Line {
     next();
   }
 
-  function toPage(): void {
+  function unfit(): void {
     worker = undefined;
     place = "page";
+    if (!failed) setTimeout(() => (place = undefined), TRIED_AGAIN);
+    failed = true;
+    toPage();
+  }
+
+  function toPage(): void {
     const piece = running;
     if (piece === undefined) return;
     onPage(piece).then(
@@ -98,7 +108,7 @@ function lineOf(start: () => Worker): Line {
       place = "worker";
     },
     said,
-    unfit: toPage,
+    unfit,
     broken() {
       worker = undefined;
       const piece = running;
@@ -117,7 +127,7 @@ function lineOf(start: () => Worker): Line {
       worker.ask(running.ask);
     } catch {
       worker?.end();
-      toPage();
+      unfit();
     }
   }
 
@@ -140,7 +150,7 @@ function lineOf(start: () => Worker): Line {
 
 const startWorker = (): Worker => new Worker("worker.js", { name: "warmback" });
 
-/** @param start makes a worker; where it throws, or what it makes doesn't start, work is done on the page from then on */
+/** @param start makes a worker; where it throws, or what it makes doesn't start, twice, work is done on the page from then on */
 export function startRuns(start: () => Worker = startWorker): Runs {
   const line = lineOf(start);
   let numbers = 0;
