@@ -1,5 +1,4 @@
 /** All bundles of the add-in. Read by src/functions/build.mts, since parts of it are TypeScript. */
-import { existsSync } from "node:fs";
 import { join } from "node:path";
 import { EsbuildPlugin } from "esbuild-loader";
 import webpack, { type Configuration } from "webpack";
@@ -59,20 +58,14 @@ const addIn: Configuration = {
   ],
 };
 
-const workerScript = join(ROOT, "src/taskpane/runs/worker.ts");
-
 /** The panel's worker: a core of its own. */
 const worker: Configuration = {
   ...script,
   name: "worker",
   target: ["webworker", TARGET],
-  entry: { worker: workerScript },
+  entry: { worker: join(ROOT, "src/taskpane/runs/worker.ts") },
   output: output("warmbackWorker"),
 };
 
 /** Everything that is built, in any order. */
-export const configurations: readonly Configuration[] = [
-  addIn,
-  ...(existsSync(workerScript) ? [worker] : []),
-  ...preview,
-];
+export const configurations: readonly Configuration[] = [addIn, worker, ...preview];

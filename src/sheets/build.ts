@@ -4,8 +4,6 @@
  */
 import type { PrintSetUp, SheetCell, SheetStyle, StarterSheet, Validation } from "./sheet";
 
-/** Columns of every starter sheet: label, value, unit, source, note. */
-export const COLUMNS = ["A", "B", "C", "D", "E"] as const;
 const VALUE_COLUMN = "B";
 
 type Content = string | number | boolean;

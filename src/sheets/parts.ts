@@ -1,5 +1,5 @@
 /** Parts that every starter sheet shares: head, people, revisions, checks. */
-import { COLUMNS, computed, gap, heading, input, type Line } from "./build";
+import { computed, gap, heading, input, type Line } from "./build";
 
 /** Rows that stay in sight: title, master check, legend, column heads. */
 export const FROZEN_ROWS = 4;
@@ -85,5 +85,3 @@ export const revisions: readonly Line[] = [
 
 /** Widths of the five columns, in characters. */
 export const WIDTHS: readonly number[] = [34, 19, 14, 40, 46];
-
-export const LAST_COLUMN = COLUMNS.at(-1) ?? "E";

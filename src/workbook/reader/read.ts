@@ -62,9 +62,6 @@ export interface Reading {
   readonly refusal?: Refusal;
 }
 
-/** What a stale reading says. */
-export const OUT_OF_DATE = "out of date: recalculate";
-
 /** A cell whose formula was parsed. */
 export interface Prepared {
   readonly cell: CellToRead;
