@@ -22,6 +22,7 @@ import { outsideFilm } from "../../core/exchanger/models/outsideFilm";
 import { condensingDrop, holdUp, voidFraction } from "../../core/exchanger/models/twoPhase";
 import { forcedNusselt, naturalNusselt } from "../../core/exchanger/outsideEquations";
 import { recorder } from "../../core/kernel/steps";
+import { workingLines } from "../../core/kernel/working";
 import { frictionFactor } from "../../core/pipe/models/friction";
 import { cellsIn, numberIn, type GoldenCells } from "../golden/rows";
 
@@ -222,9 +223,13 @@ describe("condensation in a tube", () => {
 
   it("records a working that ends on numbers", () => {
     const { trace, steps } = recorder();
-    condensingFilm({ bore: 0.0143, flow: 0.03, fluid, glide: { temperature: 1.5, heat: 160_000 } }, 1, 0, trace);
+    const glide = { temperature: 1.5, heat: 160_000 };
+    const { film } = condensingFilm({ bore: 0.0143, flow: 0.03, fluid, glide }, 1, 0, trace);
     expect(steps.length).toBeGreaterThan(1);
     expect(JSON.stringify(steps)).not.toContain("null");
+    const last = workingLines(steps, "SI").at(-1);
+    expect(last?.says).toBe("Condensing film along the share of vapour, harmonic mean");
+    expect(last?.value).toBeCloseTo(film, 6);
   });
 });
 

@@ -5,9 +5,17 @@ import { argText, formOf, rawByPlace } from "../../core/kernel/describe";
 import { compile } from "../../core/kernel/evaluate";
 import { explain } from "../../core/kernel/explain";
 import { isFault } from "../../core/kernel/fault";
+import type { KindName } from "../../core/kernel/quantity";
 import { REFERENCES } from "../../core/kernel/reference";
+import type { SeriesStep, Step } from "../../core/kernel/steps";
 import { placedArgs } from "../../core/kernel/units";
 import { EVERY, coreFiles, exportsOf } from "./every";
+
+/** What adds up to something; states and rates do not. */
+const AMOUNTS: readonly KindName[] = ["heat conductance", "head", "pressure drop", "time"];
+
+const seriesIn = (steps: readonly Step[]): readonly SeriesStep[] =>
+  steps.flatMap((step) => (step.type === "group" ? seriesIn(step.steps) : step.type === "series" ? [step] : []));
 
 describe("the catalogue", () => {
   test("lists every function file, under its folder's topic", async () => {
@@ -79,11 +87,13 @@ describe.each(EVERY)("%s", (_, definition) => {
     }
   });
 
-  test("shows a working for its first check whose last value is the cell's", () => {
+  test("shows a working for its first check that adds up only amounts", () => {
     const check = definition.checks.find(({ gives }) => typeof gives !== "string" || !gives.startsWith("#"));
     if (!check || definition.topic === "note") return;
     const told = explain(compile(definition), rawByPlace(definition, check.at), CATALOGUE);
     expect(isFault(told.out)).toBe(false);
     expect(told.steps.length, "steps").toBeGreaterThan(0);
+    for (const { title, total, kind } of seriesIn(told.steps))
+      if (total === "sum") expect(AMOUNTS, title).toContain(kind);
   });
 });
