@@ -1,6 +1,7 @@
 /** Caution rules of refrigerant lines and commissioning. */
 import { caution } from "../kernel/caution";
 import { us } from "../kernel/quantity";
+import { doubtsOfLimit } from "../refrigerant/models/facts";
 
 export const chargeByMaker = caution({
   code: "LINE-CHARGE-ADDER",
@@ -84,10 +85,10 @@ export const contestedFlammability = caution({
   severity: "Notice",
   source: "iec60335",
   about: "Published lower flammability limits differ, or one is from memory: the lower one counts here.",
-  needs: { flammabilityLimit: "concentration", otherLimits: "word" },
-  when: () => true,
-  say: ({ flammabilityLimit, otherLimits }, show) =>
-    `The charge is reckoned with a lower flammability limit of ${show(flammabilityLimit, "concentration")} (${otherLimits}): a lower limit allows less charge. Take the limit that the listing of the equipment uses.`,
+  needs: { refrigerant: "word", flammabilityLimit: "concentration" },
+  when: ({ refrigerant }) => doubtsOfLimit(refrigerant, String) !== undefined,
+  say: ({ refrigerant, flammabilityLimit }, show) =>
+    `The charge is reckoned with a lower flammability limit of ${show(flammabilityLimit, "concentration")} (${doubtsOfLimit(refrigerant, (limit) => show(limit, "concentration")) ?? ""}): a lower limit allows less charge. Take the limit that the listing of the equipment uses.`,
 });
 
 export const iceInVacuum = caution({

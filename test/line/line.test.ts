@@ -4,7 +4,9 @@ import { CATALOGUE } from "../../core/catalogue";
 import { cycle } from "../../core/cycle/models/cycle";
 import { lookUp } from "../../core/kernel/catalogue";
 import { compile, evaluate } from "../../core/kernel/evaluate";
+import { explain } from "../../core/kernel/explain";
 import { isFault } from "../../core/kernel/fault";
+import { workingLines } from "../../core/kernel/working";
 import { meanVoid } from "../../core/line/chargeEquations";
 import { boilingTemperature } from "../../core/line/models/boiling";
 import { lineDrop, type LineInput } from "../../core/line/models/drop";
@@ -133,6 +135,29 @@ describe("LINE.DROP", () => {
       ...["", "", "", "", "", "", "SI"],
     );
     expect(si.get("pressure drop")).toBeCloseTo(us.get("pressure drop")! * 6.894757293168, 6);
+  });
+});
+
+describe("LINE.ROOMLIMIT", () => {
+  const definition = lookUp(CATALOGUE, "LINE.ROOMLIMIT");
+  const told = (name: string, units: "US" | "SI") => {
+    if (!definition) throw new Error("no LINE.ROOMLIMIT");
+    const { cautions, steps, system } = explain(compile(definition), [name, 30, 2, units], CATALOGUE);
+    const notice = cautions.find(({ code }) => code === "LINE-FLAMMABILITY-SPREAD")?.text ?? "";
+    return [notice, workingLines(steps, system).find(({ says }) => says.startsWith("Lower flammability"))?.says ?? ""];
+  };
+
+  it("tells every flammability limit in the units of the call, in the notice and in the working", () => {
+    for (const name of ["R-32", "R-452B", "R-454B"])
+      for (const text of told(name, "US")) {
+        expect(text, name).toContain(" lb/ft³");
+        expect(text, name).not.toContain("kg/m³");
+      }
+    // 0.353 kg/m³ over 16.01846 kg/m³ for each lb/ft³.
+    expect(told("R-454B", "US")[0]).toContain("0.02204 lb/ft³ by ASHRAE 34");
+    expect(told("R-454B", "SI")[0]).toContain("0.296 kg/m³ (0.353 kg/m³ by ASHRAE 34");
+    expect(told("R-452B", "SI")[0]).toContain("(from memory; 0.311 kg/m³ also printed)");
+    expect(told("R-1234yf", "US")[0]).toContain("lb/ft³ (from memory)");
   });
 });
 

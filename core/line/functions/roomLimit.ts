@@ -4,7 +4,7 @@ import { outside } from "../../kernel/fault";
 import { us } from "../../kernel/quantity";
 import { list, of, word } from "../../kernel/result";
 import { REFRIGERANT } from "../../refrigerant/args";
-import { FLAMMABILITY } from "../../refrigerant/data/flammability";
+import { flammabilityOf, limitRow } from "../../refrigerant/models/facts";
 import { contestedFlammability, roomIsACheckOnly } from "../cautions";
 import { chargeWithoutArea, roomLimitByArea, roomLimitByVolume } from "../equations";
 
@@ -33,7 +33,6 @@ export const roomLimit = cellFunction({
     flammabilityLimit: of("concentration", "lower flammability limit used"),
     governs: word("which clause governs"),
   }),
-  facts: { otherLimits: "word" },
   cautions: [
     { rule: roomIsACheckOnly, fires: { refrigerant: "R-32", floorArea: 300, releaseHeight: 6 } },
     { rule: contestedFlammability, fires: { refrigerant: "R-454B", floorArea: 300, releaseHeight: 6 } },
@@ -60,17 +59,15 @@ export const roomLimit = cellFunction({
     },
     { at: { refrigerant: "R-410A", floorArea: 300, releaseHeight: 6 }, gives: "#N/A", from: "ashrae34" },
   ],
-  work({ refrigerant, floorArea: A, releaseHeight: h0 }, { step, trace, note }) {
-    const row = FLAMMABILITY.find(({ name }) => name === refrigerant);
-    if (row?.safetyClass !== "A2L" || row.lower === undefined)
+  work({ refrigerant, floorArea: A, releaseHeight: h0 }, { step, trace }) {
+    const { safetyClass, lower: LFL } = flammabilityOf(refrigerant);
+    if (safetyClass !== "A2L" || LFL === undefined)
       throw outside(
-        `refrigerant: ${refrigerant} is of class ${row?.safetyClass ?? "unknown"}, this limit is for class 2L; ${WHERE[row?.safetyClass ?? ""] ?? ""}`,
+        `refrigerant: ${refrigerant} is of class ${safetyClass}, this limit is for class 2L; ${WHERE[safetyClass] ?? ""}`,
       );
-    const LFL = row.lower;
-    if (row.others !== undefined) note({ otherLimits: row.others });
     trace.lookup({
       table: "Lower flammability limit, the lower one published",
-      row: `${refrigerant}${row.others === undefined ? "" : ` (${row.others})`}`,
+      row: limitRow(refrigerant),
       gives: { value: LFL, kind: "concentration" },
       source: "iec60335",
     });

@@ -2,7 +2,7 @@ import { cellFunction } from "../../kernel/cellFunction";
 import { NO_VALUE, list, of, word } from "../../kernel/result";
 import { REFRIGERANT } from "../args";
 import { flammable, rulesInMotion } from "../cautions";
-import { boilingAtSeaLevel, compositionOf, flammabilityOf, retrofitNote, warmingOf } from "../models/facts";
+import { boilingAtSeaLevel, compositionOf, flammabilityOf, limitRow, retrofitNote, warmingOf } from "../models/facts";
 import { refrigerant as named } from "../models/refrigerant";
 import { EQUATION_SOURCES } from "../sources";
 
@@ -77,11 +77,11 @@ export const facts = cellFunction({
   ],
   work({ refrigerant }, { trace }) {
     const fluid = named(refrigerant);
-    const { safetyClass, lower, others } = flammabilityOf(refrigerant);
+    const { safetyClass, lower } = flammabilityOf(refrigerant);
     if (lower !== undefined)
       trace.lookup({
         table: "Lower flammability limit, the lowest published",
-        row: others === undefined ? refrigerant : `${refrigerant} (${others})`,
+        row: limitRow(refrigerant),
         gives: { value: lower, kind: "concentration" },
         source: "iec60335",
       });

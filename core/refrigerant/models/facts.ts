@@ -2,6 +2,7 @@
 import { NO_VALUE } from "../../kernel/result";
 import { STANDARD_PRESSURE } from "../../kernel/pressureBasis";
 import { silent, type Trace } from "../../kernel/steps";
+import { told } from "../../numeric/told";
 import { FLAMMABILITY, type Flammability } from "../data/flammability";
 import { RETROFIT_BY_CLASS, RETROFIT_NOTES, US_NEW_SYSTEM_LIMIT } from "../data/retrofit";
 import { WARMING, type Warming } from "../data/warming";
@@ -24,6 +25,19 @@ const rowNamed = <T extends { readonly name: string }>(rows: readonly T[], name:
 };
 
 export const flammabilityOf = (name: string): Flammability => rowNamed(FLAMMABILITY, name);
+
+/** What speaks against a flammability limit: "from memory", and the other one published, kg/m³, by `write`; else undefined. */
+export const doubtsOfLimit = (name: string, write: (limit: number) => string): string | undefined => {
+  const { fromMemory, other } = flammabilityOf(name);
+  const doubts = [...(fromMemory ? ["from memory"] : []), ...(other ? [`${write(other.limit)} ${other.where}`] : [])];
+  return doubts.length === 0 ? undefined : doubts.join("; ");
+};
+
+/** A refrigerant's row in the working's look-up of its flammability limit. */
+export const limitRow = (name: string): string => {
+  const doubts = doubtsOfLimit(name, (limit) => told("concentration", limit));
+  return doubts === undefined ? name : `${name} (${doubts})`;
+};
 
 /** 100-year warming potential by mass of the components, and the reports it rests on. */
 export const warmingOf = (
