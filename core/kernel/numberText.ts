@@ -38,6 +38,8 @@ export const leadingNumber = (text: string): LeadingNumber | Refusal => {
   if (fraction) {
     const [all, sign, whole, over, under] = fraction;
     if (Number(under) === 0) return `"${all.trim()}" is no fraction`;
+    if (whole !== undefined && Number(over) >= Number(under))
+      return `"${all.trim()}": a fraction behind a whole number must be below 1, as in 1-1/2`;
     const size = Number(whole ?? 0) + Number(over) / Number(under);
     return { number: sign === "-" ? -size : size, rest: text.slice(all.length) };
   }
