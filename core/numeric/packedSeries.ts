@@ -21,6 +21,9 @@ const BASE = 32;
 
 /** A whole number: twice its size, plus one where it is below zero, lowest digit first. */
 const packedNumber = (value: number): string => {
+  // Twice its size must still be a whole number that is exact.
+  if (!(Number.isInteger(value) && Math.abs(value) < 2 ** 52))
+    throw new Error(`a coefficient must be a whole number below 2^52 in units of the last decimal, got ${value}`);
   let left = value < 0 ? -2 * value + 1 : 2 * value;
   let text = "";
   do {

@@ -34,6 +34,14 @@ describe("packed series", () => {
     );
   });
 
+  test("refuse coefficients that they couldn't give back", () => {
+    const packing = (coefficient: number) => () =>
+      packSeries({ breaks: [1, 2], degree: 0, coefficients: [coefficient], error: 0 }, 0);
+    const largest = 2 ** 52 - 1;
+    for (const kept of [largest, -largest]) expect([...unpackSeries(packing(kept)()).coefficients]).toEqual([kept]);
+    for (const lost of [Number.NaN, Infinity, 2 ** 52, -(2 ** 52)]) expect(packing(lost)).toThrow(/below 2\^52/);
+  });
+
   test("refuse pieces that aren't halves of their range", () =>
     expect(() => packSeries({ breaks: [0, 1, 3], degree: 0, coefficients: [1, 2], error: 0 }, 1)).toThrow(/halves/));
 });
