@@ -112,7 +112,6 @@ export interface Arg<T, P extends Presence> extends ArgData {
   readonly value?: T;
 }
 
-export type AnyArg = Arg<never, Presence> | Arg<unknown, Presence>;
 export type Args = Readonly<Record<string, ArgData>>;
 
 export type ValueOf<A> = A extends { presence: infer P; value?: infer T }
