@@ -69,10 +69,18 @@ const matrixOfRows = (rows: readonly Readonly<Record<string, RawScalar>>[]): Raw
   return [keys.map(labelOf), ...rows.map((each) => keys.map((key) => each[key] ?? null))];
 };
 
+/** Ranges and array constants have rows of one length. */
+const squared = (rows: RawMatrix): RawMatrix => {
+  const width = Math.max(...rows.map((row) => row.length));
+  return rows.map((row) =>
+    row.length === width ? row : Array.from({ length: width }, (_, place) => row[place] ?? null),
+  );
+};
+
 /** An example's value as a host would hand it over. */
 export const rawOfExample = (value: Example): Raw => {
   if (typeof value !== "object") return value;
-  if (isMatrix(value)) return value;
+  if (isMatrix(value)) return squared(value);
   if (Array.isArray(value)) return matrixOfRows(value as readonly Readonly<Record<string, RawScalar>>[]);
   return Object.entries(value as Readonly<Record<string, RawScalar>>).map(([key, each]) => [labelOf(key), each]);
 };

@@ -1,7 +1,9 @@
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { CATALOGUE } from "../../core/catalogue";
+import { isFault } from "../../core/kernel/fault";
 import { printedForms } from "../../src/functions/help/forms";
+import { gather } from "../../src/functions/help/gather";
 import { helpPages } from "../../src/functions/help/pages";
 import { mathmlFor, symbolTex, texFor } from "../../src/functions/help/tex";
 import { TOPICS } from "../../src/functions/help/topics";
@@ -71,4 +73,46 @@ describe("help pages", () => {
     expect(text).toContain("The source itself was read.");
     expect(text).toContain('<a href="PIPE.BORE.html">PIPE.BORE</a>');
   });
+
+  test("turn a wide result over and show of many rows the first and the last", () => {
+    const text = pageOf("POOL.YEAR");
+    expect(text).toContain("What it shows, turned over, a column in each row: the first and the last of 13 rows");
+    expect(text).toMatch(/<th[^>]*>month<\/th><th[^>]*>Jan<\/th><th[^>]*>Year<\/th>/);
+    const [, taken = "0"] = /heat taken \(kWh\)<\/th><td[^>]*>[\d.]+<\/td><td[^>]*>([\d.]+)</.exec(text) ?? [];
+    expect(Number(taken)).toBeGreaterThan(0);
+  });
+
+  test("name a long formula's ranges, print them beneath, and have the whole to copy", () => {
+    const text = pageOf("POOL.YEAR");
+    expect(text).toContain("<code>=WARMBACK.POOL.YEAR(inputs,climate,&quot;SI&quot;)</code>");
+    expect(text).toContain("The range “climate”: the first 7 and the last of 12 rows");
+    const [, whole = ""] = /The whole formula, to copy<\/summary>\s*<pre[^>]*><code>(.*)<\/code>/.exec(text) ?? [];
+    expect(whole.replaceAll("<wbr>", "")).toMatch(/^=WARMBACK\.POOL\.YEAR\({.*;20\.29,[^}]*},&quot;SI&quot;\)$/);
+  });
+
+  test("tell the formulas of checks by the rows in which they differ", () => {
+    const briefs = [...pageOf("EXCHANGER.COIL").matchAll(/<summary><code class="formula">(.*?)<\/code>/g)];
+    expect(briefs.length).toBeGreaterThan(2);
+    expect(new Set(briefs.map(([, brief]) => brief)).size).toBe(briefs.length);
+  });
+
+  test("fold a working that is long", () => {
+    expect(pageOf("EXCHANGER.BALANCE")).toMatch(/<details class="working">\s*<summary>Its working, \d+ lines</);
+    expect(pageOf("PIPE.HEADLOSS")).not.toContain('<details class="working">');
+  });
+});
+
+describe("The example of a function", () => {
+  const rectangular = (raw: unknown): boolean =>
+    !Array.isArray(raw) || new Set((raw as readonly unknown[][]).map(({ length }) => length)).size <= 1;
+
+  test.each(CATALOGUE.map((definition) => [definition.id, definition] as const))(
+    "%s: gives a value, and its ranges are such as a sheet has",
+    (_id, definition) => {
+      const { example } = gather(definition);
+      expect(example).toBeDefined();
+      expect(isFault(example?.told.out) ? example.told.out.message : "").toBe("");
+      expect(example?.raw.every(rectangular)).toBe(true);
+    },
+  );
 });

@@ -1,22 +1,23 @@
-/** What a function's published checks show of it: its working, equations, data and sources. */
-import type { CellFunction, Check } from "../../../core/kernel/cellFunction";
-import { rawByPlace } from "../../../core/kernel/describe";
+/** What a function's example and its published checks show of it: its working, equations, data and sources. */
+import type { CellFunction, ExampleArgs } from "../../../core/kernel/cellFunction";
+import { exampleArgs, rawByPlace } from "../../../core/kernel/describe";
 import type { AnyEquation, AnyRelation } from "../../../core/kernel/equation";
 import { explain, type Explanation } from "../../../core/kernel/explain";
 import type { Source } from "../../../core/kernel/reference";
+import type { Raw } from "../../../core/kernel/raw";
 import type { LookupStep, PropertyStep, Step } from "../../../core/kernel/steps";
 import { CATALOGUE, COMPILED } from "../compiled";
 
 export type Printed = AnyEquation | AnyRelation;
 
-export interface WorkedCheck {
-  readonly check: Check;
+export interface Worked {
+  readonly raw: readonly Raw[];
   readonly told: Explanation;
 }
 
 export interface Gathered {
-  readonly worked: readonly WorkedCheck[];
-  /** Equations and relations in the order in which the checks meet them, each once. */
+  readonly example: Worked | undefined;
+  /** Equations and relations in the order in which example and checks meet them, each once. */
   readonly equations: readonly Printed[];
   readonly lookups: readonly LookupStep[];
   readonly properties: readonly PropertyStep[];
@@ -37,15 +38,18 @@ const printedIn = (step: Step): readonly Printed[] => {
   return step.type === "relation" ? [step.relation] : [];
 };
 
-const workCheck = (definition: CellFunction, check: Check): WorkedCheck => {
+const workOut = (definition: CellFunction, at: ExampleArgs): Worked => {
   const compiled = COMPILED.get(definition.id);
   if (compiled === undefined) throw new Error(`${definition.id} is not in the catalogue`);
-  return { check, told: explain(compiled, rawByPlace(definition, check.at), CATALOGUE) };
+  const raw = rawByPlace(definition, at);
+  return { raw, told: explain(compiled, raw, CATALOGUE) };
 };
 
 export const gather = (definition: CellFunction): Gathered => {
-  const worked = definition.checks.map((check) => workCheck(definition, check));
-  const steps = worked.flatMap(({ told }) => flat(told.steps));
+  const at = exampleArgs(definition);
+  const example = at && workOut(definition, at);
+  const others = definition.checks.filter((check) => check.at !== at).map((check) => workOut(definition, check.at));
+  const steps = [...(example ? [example] : []), ...others].flatMap(({ told }) => flat(told.steps));
   const equations = once(steps.flatMap(printedIn), ({ form }) => form);
   const lookups = steps.filter((step) => step.type === "lookup");
   const properties = steps.filter((step) => step.type === "property");
@@ -58,7 +62,7 @@ export const gather = (definition: CellFunction): Gathered => {
     ...definition.checks.map(({ from }) => from),
   ];
   return {
-    worked,
+    example,
     equations,
     lookups: once(lookups, ({ table }) => table),
     properties: once(properties, ({ property, substance }) => `${property} of ${substance}`),

@@ -16,11 +16,19 @@ const inner = (cell: Cell): string => (typeof cell === "string" ? escaped(cell) 
 
 export const code = (text: string): Html => html(`<code>${escaped(text)}</code>`);
 
+/** Cards in a narrow window; or a table there too, whose few columns fit. */
+export type Layout = "cards" | "narrow";
+
 /**
- * A table that becomes a list of cards where there is no room. The roles keep it a table for screen readers then. The
- * first cell of a row names it.
+ * A table, as a list of cards where there is no room unless it is narrow. The roles keep it a table for screen readers
+ * then. The first cell of a row names it.
  */
-export const table = (caption: string, heads: readonly string[], rows: readonly (readonly Cell[])[]): string => {
+export const table = (
+  caption: string,
+  heads: readonly string[],
+  rows: readonly (readonly Cell[])[],
+  layout: Layout = "cards",
+): string => {
   const head = heads.map((text) => `<th scope="col" role="columnheader">${escaped(text)}</th>`).join("");
   const body = rows.map((cells) => {
     const [first = "", ...others] = cells;
@@ -31,7 +39,7 @@ export const table = (caption: string, heads: readonly string[], rows: readonly 
     );
     return `<tr role="row">${named}${rest.join("")}</tr>`;
   });
-  return `<table role="table">
+  return `<table role="table" class="${layout}">
 <caption>${escaped(caption)}</caption>
 <thead role="rowgroup"><tr role="row">${head}</tr></thead>
 <tbody role="rowgroup">
@@ -39,6 +47,19 @@ ${body.join("\n")}
 </tbody>
 </table>`;
 };
+
+/** A table of numbers in a box of its own, which scrolls sideways where the window is narrower. */
+export const scrolled = (caption: string, heads: readonly string[], rows: readonly (readonly Cell[])[]): string =>
+  `<div class="scroll" tabindex="0" role="region" aria-label="${escaped(caption)}">
+${table(caption, heads, rows, "narrow")}
+</div>`;
+
+/** What a reader opens who wants it. @param summary HTML, @param content HTML */
+export const folded = (summary: string, content: string, name = "whole"): string =>
+  `<details class="${name}">
+<summary>${summary}</summary>
+${content}
+</details>`;
 
 /** A section with its heading; nothing where it is empty. */
 export const section = (title: string, content: string): string =>

@@ -28,12 +28,15 @@ const symbolList = ({ takes, constants }: Printed): string => {
   return `<ul class="symbols">\n${[...symbols, ...fixed].join("\n")}\n</ul>`;
 };
 
+/** Paper can't be scrolled: on it a longer form stands as computed only. */
+const MOST_ON_PAPER = 90;
+
 const equationCard = (printed: Printed): string => {
   const { name, form, valid, source } = printed;
   const range = valid === undefined ? "" : ` Holds for: ${escaped(valid)}.`;
   return `<article class="equation">
 <h3>${escaped(name)}</h3>
-<div class="math" tabindex="0" role="group" aria-label="${escaped(name)}">${mathmlFor(form)}</div>
+<div class="math${form.length > MOST_ON_PAPER ? " long" : ""}" tabindex="0" role="group" aria-label="${escaped(name)}">${mathmlFor(form)}</div>
 <p class="plain">As computed, in strict SI units: <code>${escaped(form)}</code></p>
 <p>Source: ${escaped(cite(source))}.${range}</p>
 ${symbolList(printed)}

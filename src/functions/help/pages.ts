@@ -36,7 +36,7 @@ const functionPage = (definition: CellFunction): string => {
 <h1>${escaped(id)}</h1>
 <p class="summary">${escaped(summary)}</p>
 <pre tabindex="0"><code>=${escaped(formOf(definition))}</code></pre>
-${section("Arguments", argumentTables(definition))}${section("Result", resultText(gives))}${section("Worked example", workedExample(definition, gathered))}${section(equations.includes("</article>\n<article") ? "Equations" : "Equation", equations)}${section("Tables and properties that it reads", dataList(gathered))}${section("Range and remarks", rangeList(definition, gathered))}${section("Cautions", cautionTable(definition))}${section("Published checks", checkTable(definition))}${section("Sources", sourceList(gathered))}${section("Related functions", related(definition))}</main>`;
+${section("Arguments", argumentTables(definition))}${section("Result", resultText(gives))}${section("Worked example", workedExample(gathered))}${section(equations.includes("</article>\n<article") ? "Equations" : "Equation", equations)}${section("Tables and properties that it reads", dataList(gathered))}${section("Range and remarks", rangeList(definition, gathered))}${section("Cautions", cautionTable(definition))}${section("Published checks", checkTable(definition))}${section("Sources", sourceList(gathered))}${section("Related functions", related(definition))}</main>`;
   return page(`${NAMESPACE}.${id}`, summary, main, FOOTER);
 };
 

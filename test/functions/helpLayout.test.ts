@@ -1,0 +1,78 @@
+/** Help pages in a browser: they fit windows and paper. */
+import { existsSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { basename, join } from "node:path";
+import { pathToFileURL } from "node:url";
+import { chromium, type Browser, type Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { helpPages } from "../../src/functions/help/pages";
+
+const CHROMIUM = "/usr/bin/chromium";
+const HERE = existsSync(CHROMIUM);
+if (!HERE && process.env["CI"] === "true") throw new Error(`${CHROMIUM} is missing: apt-get install chromium`);
+if (!HERE) console.warn("NOT RUN: the help pages in a browser (apt-get install chromium)");
+
+const WINDOWS = [360, 720, 1000] as const;
+const PAPER = 720;
+
+describe.skipIf(!HERE)("Help pages in a browser", () => {
+  let browser: Browser;
+  let page: Page;
+  let folder = "";
+  const pages = Object.entries(helpPages()).map(([path, text]) => [basename(path), text] as const);
+  const names = pages.flatMap(([name]) => (name.endsWith(".html") ? [name] : []));
+  const open = (name: string): Promise<unknown> => page.goto(pathToFileURL(join(folder, name)).href);
+  const tooWide = async (width: number): Promise<number> => {
+    await page.setViewportSize({ width, height: 800 });
+    return page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+  };
+
+  beforeAll(async () => {
+    folder = mkdtempSync(join(tmpdir(), "help-"));
+    for (const [name, text] of pages) writeFileSync(join(folder, name), text);
+    browser = await chromium.launch({ executablePath: CHROMIUM, args: ["--no-sandbox", "--disable-gpu"] });
+    page = await browser.newPage();
+  }, 60_000);
+  afterAll(async () => {
+    await browser.close();
+    rmSync(folder, { recursive: true });
+  });
+
+  test("none scrolls sideways in a narrow, a middle or a wide window, with all opened that is folded", async () => {
+    const wide: string[] = [];
+    for (const name of names) {
+      await open(name);
+      await page.evaluate(() => document.querySelectorAll("details").forEach((each) => (each.open = true)));
+      for (const width of WINDOWS) if ((await tooWide(width)) > 0) wide.push(`${name} at ${String(width)} px`);
+    }
+    expect(names.length).toBeGreaterThan(90);
+    expect(wide).toEqual([]);
+  }, 60_000);
+
+  test("none is cut off on paper, where a folded working stands open", async () => {
+    await page.emulateMedia({ media: "print" });
+    const wide: string[] = [];
+    const shut: string[] = [];
+    for (const name of names) {
+      await open(name);
+      if ((await tooWide(PAPER)) > 0) wide.push(name);
+      const heights = await page.evaluate(() =>
+        [...document.querySelectorAll("details.working table")].map((each) => each.clientHeight),
+      );
+      if (heights.includes(0)) shut.push(name);
+    }
+    await page.emulateMedia({ media: "screen" });
+    expect(wide).toEqual([]);
+    expect(shut).toEqual([]);
+  }, 60_000);
+
+  test("a table that is wider than its window is reached and scrolled by the keyboard", async () => {
+    await open("AIRCON.HOURS.html");
+    await page.setViewportSize({ width: 200, height: 800 });
+    const box = page.locator(".scroll").first();
+    await box.focus();
+    await page.keyboard.press("ArrowRight");
+    await expect.poll(() => box.evaluate((each) => each.scrollLeft)).toBeGreaterThan(0);
+    expect(await box.getAttribute("aria-label")).toContain("What it shows");
+  });
+});
