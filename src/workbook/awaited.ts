@@ -11,17 +11,26 @@ export interface Awaited extends Error {
 export const awaited = (bring: Awaited["bring"]): Awaited =>
   Object.assign(new Error("a result has not come yet"), { bring });
 
+/** Who waits for a result. */
+export interface Waiting {
+  /** Ends the work on what is awaited. */
+  readonly signal?: AbortSignal | undefined;
+  /** Is called when a result has to be waited for. */
+  awaits?(): void;
+}
+
 const isAwaited = (thrown: unknown): thrown is Awaited => thrown instanceof Error && "bring" in thrown;
 
 /**
  * What a pass gives once nothing that it needs is missing: at once where all is there.
  * @param pass is made again from its start each time: it may leave nothing behind before it is through
  */
-export function settled<T>(pass: () => T, signal?: AbortSignal): T | Promise<T> {
+export function settled<T>(pass: () => T, waiting: Waiting = {}): T | Promise<T> {
   try {
     return pass();
   } catch (thrown) {
     if (!isAwaited(thrown)) throw thrown;
-    return thrown.bring(signal).then(() => settled(pass, signal));
+    waiting.awaits?.();
+    return thrown.bring(waiting.signal).then(() => settled(pass, waiting));
   }
 }

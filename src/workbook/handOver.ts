@@ -8,6 +8,7 @@ import { readCells, type Engine, type Reading } from "./reader/read";
 import { columnLetters } from "./reader/reference";
 import { recordLines, type Describe, type Recording } from "./record";
 import { reliantCells, type ReliantCell } from "./reliant";
+import { pauses } from "./slices";
 import { freeName } from "./starter";
 
 /** The calculation, and what it says of a call. */
@@ -116,13 +117,13 @@ const readingsOf = (
   book: Workbook,
   cells: readonly ReliantCell[],
   engine: Engine,
-  signal: AbortSignal | undefined,
+  { signal }: Recording,
 ): Promise<readonly Reading[]> =>
   readCells(
     book,
     cells.map(({ address, formula, value }) => ({ address, formula, value })),
     engine,
-    signal,
+    { signal },
   );
 
 export interface HandOver extends HandOverCopy {
@@ -134,18 +135,24 @@ export interface HandOver extends HandOverCopy {
   readonly stale: number;
 }
 
-/** @returns the copy; undefined where no cell of the workbook uses us */
+/**
+ * @returns the copy; undefined where no cell of the workbook uses us
+ * @throws ENDED where the signal ended it, also while the host was read
+ */
 export async function handOver(
   book: Workbook,
   engine: RecordingEngine,
   recording: Recording = {},
 ): Promise<HandOver | undefined> {
+  const goesOn = pauses({}, recording.signal === undefined ? [] : [recording.signal]);
   const cells = await reliantCells(book);
+  await goesOn();
   if (cells.length === 0) return undefined;
-  const readings = await readingsOf(book, cells, engine, recording.signal);
+  const readings = await readingsOf(book, cells, engine, recording);
   const lines = await recordLines(cells, readings, engine.describe, recording);
   const titles = (await book.sheets()).map(({ name }) => name);
   const areas = await handed(book, cells);
+  await goesOn();
   const sheets = [...areas].map(([sheet, own]) => {
     const title = freeName(`${sheet.slice(0, LONGEST_COPIED)} values`, titles);
     titles.push(title);

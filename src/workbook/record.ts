@@ -177,7 +177,7 @@ export async function recordLines(
     tell?.(at, cells.length);
     await pause();
     for (const [place, call] of (readings[at]?.calls ?? []).entries())
-      lines.push(...(await settled(() => callLines(cell, call, place === 0, recorder), signal)));
+      lines.push(...(await settled(() => callLines(cell, call, place === 0, recorder), { signal })));
   }
   const others = cells.filter((_, at) => (readings[at]?.calls.length ?? 0) === 0);
   return [...lines, ...others.map(reliantLine)];

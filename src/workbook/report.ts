@@ -45,6 +45,8 @@ export interface SheetNotes {
   readonly failing: readonly FailingCell[];
   /** Cells with an argument that can't be read: their cautions aren't known. */
   readonly unread: readonly Address[];
+  /** Cells with a call whose work broke off: their cautions aren't known either. */
+  readonly unworked: readonly Address[];
   /** Cells that hold something else than their formula gives now. */
   readonly stale: readonly Address[];
 }
@@ -98,6 +100,7 @@ export function report(sheets: readonly SheetNotes[]): CautionReport {
     cells: sheets.flatMap(({ cells }) => cells),
     failing: sheets.flatMap(({ failing }) => failing),
     unread: sheets.flatMap(({ unread }) => unread),
+    unworked: sheets.flatMap(({ unworked }) => unworked),
     stale: sheets.flatMap(({ stale }) => stale),
   };
 }

@@ -2,35 +2,38 @@
  * Cautions over a workbook. Each sheet is read once, in blocks; equal calls are worked out once; the work is cut into
  * slices so that the panel stays alive, and a newer scan ends the one before it.
  */
-import { settled } from "./awaited";
-import type { Block, CellFault, ReferenceText, Workbook } from "./port";
-import { isFault } from "./port";
+import { settled, type Waiting } from "./awaited";
+import { note, noNotes, noteUnworked, type Noted, type Notes } from "./notes";
+import type { Block, ReferenceText, Workbook } from "./port";
 import { mentionsUs, readCalls } from "./reader/calls";
 import { prepare, readOne, wantedBy } from "./reader/read";
-import type { CellToRead, Prepared, ReadCall, Reading } from "./reader/read";
+import type { CellToRead, Prepared } from "./reader/read";
 import type { References } from "./reader/resolve";
 import { references } from "./reader/resolve";
 import { readSheet } from "./reader/sheets";
 import { remembering } from "./remembering";
 import type { CautionEngine, Remembering } from "./remembering";
 import { report } from "./report";
-import type { CautionReport, FailingCell, SheetNotes } from "./report";
+import type { CautionReport, SheetNotes } from "./report";
 import { ENDED, pauses } from "./slices";
 import type { Pause, SliceOptions } from "./slices";
-import { isOutcomeFault } from "./values";
 
 export type { CautionEngine } from "./remembering";
 export type { SliceOptions as ScanOptions } from "./slices";
 
-export type Tell = (done: number, of: number) => void;
+/** What is heard of a scan that goes on. */
+export interface Hearing extends Pick<Waiting, "awaits"> {
+  /** Hears now and then how many of the cells that use us are done. */
+  tell?(done: number, of: number): void;
+}
 
 export interface Scanner {
   /**
    * Scans the named sheets again (all of them at first, or where none is named) and answers the whole workbook's report;
-   * undefined where a newer scan or `signal` ended this one. Sheets that an ended scan left are done by the next one.
-   * @param tell hears now and then how many of the cells that use us are done
+   * undefined where a newer scan or `signal` ended this one. Sheets that an ended scan left, or that hold a cell that could
+   * not be worked out, are done by the next one.
    */
-  scan(sheets?: readonly string[], signal?: AbortSignal, tell?: Tell): Promise<CautionReport | undefined>;
+  scan(sheets?: readonly string[], signal?: AbortSignal, hearing?: Hearing): Promise<CautionReport | undefined>;
 }
 
 /** The cells of blocks that may hold a call of ours. */
@@ -49,27 +52,6 @@ async function cellsWithUs(blocks: readonly Block[], pause: Pause): Promise<read
   return found;
 }
 
-const isRead = (call: ReadCall): boolean => call.args.every((argument) => !("unread" in argument));
-
-function failing({ address, calls }: Reading, value: CellFault): FailingCell {
-  const { error } = value;
-  const outcome = calls.find(
-    ({ outcome: one }) => one !== undefined && isOutcomeFault(one) && one.error === error,
-  )?.outcome;
-  const again = outcome !== undefined && isOutcomeFault(outcome) ? outcome.message : undefined;
-  const message = value.message ?? again;
-  return { address, error, ...(message === undefined ? {} : { message }) };
-}
-
-type Notes = { -readonly [K in keyof SheetNotes]: SheetNotes[K][number][] };
-
-const noNotes = (): Notes => ({ raised: [], cells: [], failing: [], unread: [], stale: [] });
-
-interface Noted {
-  readonly reading: Reading;
-  readonly raised: Notes["raised"];
-}
-
 /** One pass over a cell: its reading, and what its calls raise. */
 function passOver(one: Prepared, resolved: References, engine: Remembering): Noted {
   const reading = readOne(one, resolved, engine);
@@ -80,19 +62,12 @@ function passOver(one: Prepared, resolved: References, engine: Remembering): Not
   return { reading, raised };
 }
 
-/** Adds what was noted of one cell to its sheet's notes. */
-function note(cell: CellToRead, { reading, raised }: Noted, notes: Notes): void {
-  const { address, formula, calls, refusal, stale } = reading;
-  notes.raised.push(...raised);
-  const ours = calls.length > 0;
-  if (ours) notes.cells.push({ address, formula, ids: idsOf(calls) });
-  if (isFault(cell.value) && (ours || refusal !== undefined)) notes.failing.push(failing(reading, cell.value));
-  if (refusal !== undefined || !calls.every(isRead)) notes.unread.push(address);
-  if (stale) notes.stale.push(address);
-}
-
-const idsOf = (calls: readonly ReadCall[]): readonly string[] =>
-  calls.length === 1 && calls[0] ? [calls[0].id] : [...new Set(calls.map(({ id }) => id))];
+/** Undefined where work elsewhere broke off: one cell's must not take the whole scan with it. */
+const orUnworked = (noted: Promise<Noted>, { signal }: Turns): Promise<Noted | undefined> =>
+  noted.catch((error: unknown) => {
+    if (signal.aborted) throw error;
+    return undefined;
+  });
 
 /** So many cells are prepared and read together: their references share the round trips. */
 const GROUP = 512;
@@ -106,9 +81,8 @@ function lightFirst(cells: readonly CellToRead[], engine: CautionEngine): readon
   return [...cells.filter((cell) => !set.has(cell)), ...late];
 }
 
-interface Turns {
+interface Turns extends Hearing {
   readonly pause: Pause;
-  readonly tell: Tell;
   /** Ends the work on calls whose results are awaited. */
   readonly signal: AbortSignal;
 }
@@ -132,7 +106,7 @@ async function scanSheets(
   const resolved = references(book, held);
   const ordered = lightFirst(cells, engine);
   for (let from = 0; from < ordered.length; from += GROUP) {
-    const told: Turns = { ...turns, tell: (done) => tell(from + done, ordered.length) };
+    const told: Turns = { ...turns, tell: (done) => tell?.(from + done, ordered.length) };
     await scanGroup(ordered.slice(from, from + GROUP), resolved, engine, notes, told);
   }
   return notes;
@@ -143,8 +117,9 @@ async function scanGroup(
   resolved: References,
   engine: Remembering,
   notes: ReadonlyMap<string, Notes>,
-  { pause, signal, tell }: Turns,
+  turns: Turns,
 ): Promise<void> {
+  const { pause, tell } = turns;
   const prepared: Prepared[] = [];
   const wanted: ReferenceText[] = [];
   for (const cell of cells) {
@@ -158,13 +133,16 @@ async function scanGroup(
   for (const [at, one] of prepared.entries()) {
     const waiting = pause();
     if (waiting !== undefined) {
-      tell(at, prepared.length);
+      tell?.(at, prepared.length);
       await waiting;
     }
     const own = notes.get(one.cell.address.sheet);
-    const noted = settled(() => passOver(one, resolved, engine), signal);
-    if (noted instanceof Promise) tell(at, prepared.length);
-    if (own !== undefined) note(one.cell, noted instanceof Promise ? await noted : noted, own);
+    const noted = settled(() => passOver(one, resolved, engine), turns);
+    if (noted instanceof Promise) tell?.(at, prepared.length);
+    const come = noted instanceof Promise ? await orUnworked(noted, turns) : noted;
+    if (own === undefined) continue;
+    if (come === undefined) noteUnworked(one, own);
+    else note(one.cell, come, own);
   }
 }
 
@@ -176,23 +154,27 @@ export function scanner(book: Workbook, engine: CautionEngine, options: SliceOpt
   let current: AbortController | undefined;
   let complete = false;
 
-  async function run(named: readonly string[] | undefined, signal: AbortSignal, tell: Tell): Promise<CautionReport> {
+  async function run(
+    named: readonly string[] | undefined,
+    signal: AbortSignal,
+    hearing: Hearing,
+  ): Promise<CautionReport> {
     const there = (await book.sheets()).map(({ name }) => name);
     for (const name of complete && named !== undefined ? named : there) due.add(name);
     for (const name of [...kept.keys()]) if (!there.includes(name)) kept.delete(name);
     const sheets = there.filter((name) => due.has(name));
     for (const name of [...due]) if (!there.includes(name)) due.delete(name);
-    const found = await scanSheets(book, sheets, memory, { pause: pauses(options, [signal]), signal, tell });
+    const found = await scanSheets(book, sheets, memory, { ...hearing, pause: pauses(options, [signal]), signal });
     for (const [sheet, notes] of found) {
       kept.set(sheet, notes);
-      due.delete(sheet);
+      if (notes.unworked.length === 0) due.delete(sheet);
     }
     complete = true;
     return report(there.flatMap((name) => kept.get(name) ?? []));
   }
 
   return {
-    async scan(sheets, signal, tell = () => undefined) {
+    async scan(sheets, signal, hearing = {}) {
       current?.abort();
       const own = new AbortController();
       current = own;
@@ -200,7 +182,7 @@ export function scanner(book: Workbook, engine: CautionEngine, options: SliceOpt
       signal?.addEventListener("abort", end);
       try {
         if (signal?.aborted === true) return undefined;
-        const answer = await run(sheets, own.signal, tell);
+        const answer = await run(sheets, own.signal, hearing);
         return own.signal.aborted ? undefined : answer;
       } catch (error) {
         // Whatever broke off ended work is no fault.

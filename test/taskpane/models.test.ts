@@ -10,7 +10,7 @@ import { contrast, pageTheme } from "../../src/taskpane/theme";
 import { report, type SheetNotes } from "../../src/workbook/report";
 
 const A1 = { sheet: "S", row: 0, column: 0 };
-const NOTHING: SheetNotes = { raised: [], cells: [], failing: [], unread: [], stale: [] };
+const NOTHING: SheetNotes = { raised: [], cells: [], failing: [], unread: [], unworked: [], stale: [] };
 const USED: SheetNotes = { ...NOTHING, cells: [{ address: A1, formula: "=X()", ids: ["X"] }] };
 
 describe("The sentence of a scan", () => {

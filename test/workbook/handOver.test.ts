@@ -12,9 +12,10 @@ import { previewWorkbook } from "../../src/preview/workbook";
 import { panelEngine } from "../../src/taskpane/engine";
 import { handOver, RECORD_COLUMNS, type HandOver } from "../../src/workbook/handOver";
 import { callLog } from "../../src/workbook/log";
-import type { CellWrite } from "../../src/workbook/port";
+import type { Area, CellWrite } from "../../src/workbook/port";
 import { parseCells } from "../../src/workbook/reader/reference";
 import { reliantCells } from "../../src/workbook/reliant";
+import { ENDED } from "../../src/workbook/slices";
 import { fakePort } from "./fakeWorkbook";
 
 const engine = panelEngine(callLog());
@@ -157,6 +158,30 @@ describe("A copy made on the sheet engine", { timeout: 60_000 }, () => {
     const cells = Object.values(again?.record.cells ?? {}).map(({ content }) => content);
     expect(cells.filter((content) => content === "as 'Fernhill Hall'!B7")).toHaveLength(3);
     await workbook.write([{ sheet: SHEET, row: 20, column: 0, content: null }]);
+  });
+
+  test("isn't made where it was ended while the host was read, at whatever step", async () => {
+    const steps: string[] = [];
+    const ended = async (at: number): Promise<void> => {
+      const ending = new AbortController();
+      let asked = 0;
+      const after = <T>(name: string, answer: T): T => {
+        if (++asked === at) ending.abort();
+        if (at > 99) steps.push(name);
+        return answer;
+      };
+      const host = {
+        ...workbook,
+        sheets: async () => after("sheets", await workbook.sheets()),
+        read: async (areas: readonly Area[]) => after("read", await workbook.read(areas)),
+      };
+      const made = handOver(host, engine, { signal: ending.signal });
+      if (at > 99) expect(await made).toBeDefined();
+      else await expect(made, String(at)).rejects.toBe(ENDED);
+    };
+    await ended(100);
+    expect(steps.length).toBeGreaterThan(3);
+    for (const at of steps.keys()) await ended(at + 1);
   });
 
   test("is a workbook of its own: values and what relies on them, other formulas, record; the live one stays", async () => {

@@ -220,6 +220,21 @@ describe("A scan for cautions", () => {
     expect(await running).toBeUndefined();
   });
 
+  test("notes a cell whose work broke off beside all others, and tries it again with the next scan", async () => {
+    let broken = true;
+    const heard: string[] = [];
+    const { made } = later(() => (broken ? Promise.reject(new Error("broke off")) : Promise.resolve()));
+    const own = scanner(fakePort(sheets()).book, made);
+    const usual = must(await start().scan.scan());
+    const first = must(await own.scan(undefined, undefined, { awaits: () => heard.push("awaits") }));
+    expect(texts(first.unworked)).toEqual(["Loop!A10"]);
+    expect(texts(first.cells.map(({ address }) => address))).toEqual(texts(usual.cells.map(({ address }) => address)));
+    expect(first.severities.map(({ severity }) => severity)).toEqual(["Danger", "Caution"]);
+    expect(heard).toEqual(["awaits"]);
+    broken = false;
+    expect(must(await own.scan(["Inputs"]))).toEqual(usual);
+  });
+
   test("rejects with the host's own sentence", async () => {
     const { scan, fake } = start();
     const broken = { ...fake.book, read: () => Promise.reject(new Error("the host is away")) };

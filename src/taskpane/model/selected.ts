@@ -1,4 +1,5 @@
 /** Reads the selected cell: which calls of ours it holds, or whose spill it belongs to. */
+import type { Waiting } from "../../workbook/awaited";
 import type { Address, Area, Block, CellValue, Workbook } from "../../workbook/port";
 import { isFault } from "../../workbook/port";
 import { mentionsUs } from "../../workbook/reader/calls";
@@ -37,18 +38,18 @@ const spillOf = (formula: string, calls: readonly ReadCall[]): Size | undefined 
 
 interface By {
   readonly engine: PanelEngine;
-  readonly signal?: AbortSignal | undefined;
+  readonly waiting: Waiting;
 }
 
 /** Reads a cell; where its formula spills, the whole spill is compared with what it gives now. */
-async function readCell(book: Workbook, cell: CellToRead, { engine, signal }: By): Promise<Reading | undefined> {
-  const [reading] = await readCells(book, [cell], engine, signal);
+async function readCell(book: Workbook, cell: CellToRead, { engine, waiting }: By): Promise<Reading | undefined> {
+  const [reading] = await readCells(book, [cell], engine, waiting);
   if (reading === undefined || isFault(cell.value)) return reading;
   const size = spillOf(cell.formula, reading.calls);
   if (size === undefined) return reading;
   const [block] = await book.read([{ ...one(cell.address), ...size }]);
   if (block === undefined) return reading;
-  const [again] = await readCells(book, [{ ...cell, spill: block.values }], engine, signal);
+  const [again] = await readCells(book, [{ ...cell, spill: block.values }], engine, waiting);
   return again ?? reading;
 }
 
@@ -74,30 +75,27 @@ const candidates = ({ area, formulas, values }: Block): readonly CellToRead[] =>
     )
     .reverse();
 
-async function spillSource(book: Workbook, at: Address, { engine, signal }: By): Promise<CellToRead | undefined> {
+async function spillSource(book: Workbook, at: Address, { engine, waiting }: By): Promise<CellToRead | undefined> {
   const row = Math.max(0, at.row - REACH.up);
   const column = Math.max(0, at.column - REACH.left);
   const area = { sheet: at.sheet, row, column, rows: at.row - row + 1, columns: at.column - column + 1 };
   const [block] = await book.read([area]);
   const tried = block === undefined ? [] : candidates(block).slice(0, MOST_TRIED);
-  const readings = await readCells(book, tried, engine, signal);
+  const readings = await readCells(book, tried, engine, waiting);
   return tried.find(({ address, formula }, place) => {
     const size = spillOf(formula, readings[place]?.calls ?? []);
     return size !== undefined && at.row < address.row + size.rows && at.column < address.column + size.columns;
   });
 }
 
-/**
- * What the selected cell says.
- * @param signal ends the work on calls whose results are awaited
- */
+/** What the selected cell says. */
 export async function readSelected(
   book: Workbook,
   address: Address | undefined,
   engine: PanelEngine,
-  signal?: AbortSignal,
+  waiting: Waiting = {},
 ): Promise<Selected> {
-  const by: By = { engine, signal };
+  const by: By = { engine, waiting };
   if (address === undefined) return { state: "nothing" };
   const [block] = await book.read([one(address)]);
   const formula = block?.formulas[0]?.[0] ?? "";

@@ -97,7 +97,7 @@ function workedLater(desk: Desk, { definition, call, values }: Due, place: CallP
   const work = async (asked: boolean): Promise<void> => {
     const ending = endedBy(signal);
     const own = `${key} run`;
-    const box = running(desk, { what: `Working out ${id}`, key: own, cancel: () => ending.abort(), asked });
+    const box = running(desk, { what: `Working out ${id}`, key: own, cancel: () => ending.abort(), asked, signal });
     meanwhile(box.root);
     try {
       const explained = await explainer.work(id, values, { signal: ending.signal, tell: box.tell });

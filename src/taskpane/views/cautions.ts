@@ -5,7 +5,7 @@ import { sentenceOf, type Desk, type View } from "../desk";
 import { action, h, replace } from "../elements";
 import { counted, scanSentence } from "../model/summary";
 import { reportParts } from "./report";
-import { running } from "./running";
+import { HOST_AFTER, orCancelled, running } from "./running";
 
 /** How long after the last change the changed sheets are scanned again, in milliseconds. */
 const SETTLE = 300;
@@ -46,12 +46,15 @@ export function cautionsView(desk: Desk): View {
   const scan = scanner(desk.workbook, desk.engine);
   const state: Scanning = { due: new Set(), report: undefined, showing: false, running: undefined, timer: undefined };
 
-  const show = (report: CautionReport): void => {
+  const show = (report: CautionReport, asked: boolean): void => {
     const before = state.report === undefined ? "" : scanSentence(state.report);
     state.report = report;
-    replace(content, reportParts(desk, report));
+    replace(
+      content,
+      reportParts(desk, report, () => void run(true)),
+    );
     const sentence = scanSentence(report);
-    if (sentence !== before) desk.readOut(sentence);
+    if (asked || sentence !== before) desk.readOut(sentence);
   };
 
   const run = async (asked = state.report === undefined): Promise<void> => {
@@ -64,24 +67,28 @@ export function cautionsView(desk: Desk): View {
       cancelled = true;
       own.abort();
     };
-    const { root: box, tell, end } = running(desk, { what: WHAT, key: "scan", cancel, asked });
-    replace(going, box);
+    const after = asked ? undefined : HOST_AFTER;
+    const { signal } = own;
+    const box = running(desk, { what: WHAT, key: "scan", cancel, asked, after, signal });
+    replace(going, box.root);
     if (state.report === undefined) replace(content);
     try {
-      const report = await scan.scan(state.report === undefined ? undefined : sheets, own.signal, (done, total) =>
-        tell({ done, total, text: `${String(done)} of ${counted(total, "cell")}` }),
-      );
-      if (report === undefined || own.signal.aborted) return;
+      const tell = (done: number, total: number): void =>
+        box.tell({ done, total, text: `${String(done)} of ${counted(total, "cell")}` });
+      const those = state.report === undefined ? undefined : sheets;
+      const report = await orCancelled(scan.scan(those, signal, { tell, awaits: box.soon }), signal);
+      if (report === undefined) return;
       for (const sheet of sheets) state.due.delete(sheet);
-      show(report);
+      show(report, asked);
     } catch (error) {
-      if (!own.signal.aborted)
+      if (!signal.aborted)
         replace(
           content,
           trouble(error, () => void run(true)),
         );
     } finally {
-      end();
+      box.end();
+      if (cancelled) desk.readOut("Cancelled: not every cell was looked at.");
       if (state.running === own) {
         state.running = undefined;
         root.removeAttribute("aria-busy");

@@ -1,148 +1,115 @@
 /** The selected cell: what its functions were given, what they give, and how. */
-import type { Address, CellValue } from "../../workbook/port";
-import { isFault } from "../../workbook/port";
+import type { Address } from "../../workbook/port";
 import { addressText } from "../../workbook/reader/reference";
-import { isOutcomeFault } from "../../workbook/values";
 import { sentenceOf, type Desk, type View } from "../desk";
-import { action, h, markScrollable, replace, type Child } from "../elements";
+import { h, markScrollable, replace, type Child } from "../elements";
 import { explainer } from "../model/explainer";
-import { filledBy, readSelected, type Selected } from "../model/selected";
+import { readSelected, type Selected } from "../model/selected";
 import { CANCELLED } from "../runs/runs";
-import { callSection, type CallPlace } from "./call";
-import { cellButton } from "./cells";
-import { faultText, valueText } from "./result";
-import { endedBy, running, stoppedBox } from "./running";
+import { empty, ours, spoken } from "./cellParts";
+import { endedBy, HOST_AFTER, orCancelled, running, stoppedBox, type Running } from "./running";
 
 /** How long after the last change or move the cell is read again, in milliseconds. */
 const AFTER_CHANGE = 300;
 const AFTER_MOVE = 60;
 
-const emptyText = (selected: Exclude<Selected, { state: "ours" }>): string => {
-  if (selected.state === "nothing") return "Select a cell to see how its value comes about.";
-  const at = addressText(selected.address);
-  return selected.formula === "" ? `${at} holds no formula.` : `${at} uses none of these functions.`;
-};
+const WHAT = "Working out what the cell gives";
 
-const empty = (selected: Exclude<Selected, { state: "ours" }>): readonly Child[] => [
-  h("p", {}, emptyText(selected)),
-  h("p", { class: "quiet" }, "Select a cell whose formula has a WARMBACK function; Find helps to write one."),
-];
+interface CellPlace {
+  show(at: Address | undefined, selected: Selected, signal: AbortSignal): void;
+  /** The read takes long: what is told of another cell would be taken for this one's, so it goes. */
+  wait(at: Address | undefined): void;
+  fail(error: unknown): void;
+}
 
-type Ours = Extract<Selected, { state: "ours" }>;
-
-const heldText = (value: CellValue): string =>
-  value === null ? "nothing" : isFault(value) ? value.error : valueText(value);
-
-const outOfDate = (desk: Desk, { address, value }: Ours): HTMLElement => {
-  const recalculate = async (): Promise<void> => {
-    await desk.attempt(() => desk.workbook.recalculate([{ ...address, rows: 1, columns: 1 }]));
-  };
-  return h(
-    "div",
-    { class: "card attention" },
-    h(
-      "p",
-      {},
-      h("strong", {}, "Out of date: recalculate."),
-      ` The cell holds ${heldText(value)}; its formula gives something else now.`,
-    ),
-    h("p", { class: "actions" }, action("Recalculate", recalculate, { key: "recalculate", primary: true })),
-  );
-};
-
-/** The cell's own error, where no call below says it. */
-const ownFault = ({ value, reading }: Ours): Child => {
-  if (!isFault(value)) return undefined;
-  const { error, message } = value;
-  const told = reading.calls.some(
-    ({ outcome }) =>
-      outcome !== undefined &&
-      isOutcomeFault(outcome) &&
-      outcome.error === error &&
-      (message === undefined || message === outcome.message),
-  );
-  return told ? undefined : faultText(error, message);
-};
-
-/** What the cell holds, where no call below is all of its formula: their results don't say it then. */
-const holding = ({ inSpill, value, reading: { calls, stale } }: Ours): Child =>
-  inSpill !== undefined || stale || isFault(value) || calls.some(({ whole }) => whole)
-    ? undefined
-    : ` holds ${heldText(value)}`;
-
-const ours = (desk: Desk, selected: Ours, by: Pick<CallPlace, "explainer" | "signal">): readonly Child[] => {
-  const { address, inSpill, reading } = selected;
-  const area = filledBy(selected);
-  const { refusal, calls } = reading;
-  return [
-    h("p", { class: "where" }, h("strong", {}, addressText(inSpill ?? address)), holding(selected)),
-    inSpill === undefined ? undefined : h("p", {}, "Spilled from ", cellButton(desk, address, "spill"), "."),
-    h("pre", { class: "source" }, h("code", {}, reading.formula)),
-    reading.stale ? outOfDate(desk, selected) : undefined,
-    refusal === undefined ? undefined : h("p", { class: "fault" }, `The formula can't be read: ${refusal.why}.`),
-    ownFault(selected),
-    calls.map((call, place) => callSection(desk, call, { ...by, area, key: `call ${String(place)}` })),
-  ];
-};
-
-const spoken = (selected: Selected): string => {
-  if (selected.state !== "ours") return emptyText(selected);
-  const names = selected.reading.calls.map(({ id }) => id).join(", ");
-  return `${addressText(selected.inSpill ?? selected.address)}: ${names}${selected.reading.stale ? ", out of date" : ""}`;
-};
-
-/** The view of the selected cell; it follows the selection and the workbook while it shows. */
-export function explainView(desk: Desk): View {
-  const content = h("div");
-  const root = h("div", { class: "view" }, h("h2", { tabindex: -1 }, "Explain"), content);
+/** Where a cell is told of. */
+function cellPlace(desk: Desk, content: HTMLElement): CellPlace {
   const explains = explainer(desk.engine, desk.runs);
-  let showing = false;
-  let current = new AbortController();
-  let timer: ReturnType<typeof setTimeout> | undefined;
+  let told = "";
   let last = "";
-
-  const draw = (...parts: readonly Child[]): void => {
+  const draw = (cell: string, ...parts: readonly Child[]): void => {
+    told = cell;
     replace(content, ...parts);
     markScrollable(content);
   };
-
-  /** Reads a cell and shows it, unless another took its place meanwhile. */
-  const show = async (at: Address | undefined, own: AbortController, ending: AbortController): Promise<void> => {
-    const selected = await readSelected(desk.workbook, at, desk.engine, ending.signal);
-    if (own.signal.aborted) return;
-    draw(
-      selected.state === "ours" ? ours(desk, selected, { explainer: explains, signal: own.signal }) : empty(selected),
-    );
-    const sentence = spoken(selected);
-    if (sentence !== last) desk.readOut(sentence);
-    last = sentence;
+  return {
+    show(at, selected, signal) {
+      const parts = selected.state === "ours" ? ours(desk, selected, { explainer: explains, signal }) : empty(selected);
+      draw(at === undefined ? "" : addressText(at), ...parts);
+      const sentence = spoken(selected);
+      if (sentence !== last) desk.readOut(sentence);
+      last = sentence;
+    },
+    wait(at) {
+      last = "";
+      if (at === undefined || addressText(at) === told) return;
+      draw(addressText(at), h("p", { class: "where" }, h("strong", {}, addressText(at))));
+    },
+    fail(error) {
+      last = "";
+      draw("", h("p", { class: "fault", role: "alert" }, `The cell could not be read: ${sentenceOf(error)}`));
+    },
   };
+}
+
+/** The view of the selected cell; it follows the selection and the workbook while it shows. */
+export function explainView(desk: Desk): View {
+  const going = h("div", { class: "going" });
+  const content = h("div");
+  const root = h("div", { class: "view" }, h("h2", { tabindex: -1 }, "Explain"), going, content);
+  const cell = cellPlace(desk, content);
+  let showing = false;
+  let current = new AbortController();
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  /** The box of the newest read. */
+  let box: Running | undefined;
 
   const read = async (known?: Address, asked = false): Promise<void> => {
     current.abort();
     const own = new AbortController();
     current = own;
     const ending = endedBy(own.signal);
-    const box = running(desk, {
-      what: "Working out what the cell gives",
+    let at = known;
+    const mine = running(desk, {
+      what: WHAT,
       key: "reading",
       cancel: () => ending.abort(),
-      asked,
-      shown: () => draw(box.root),
+      // One that stands already goes on.
+      asked: asked || box?.root.hidden === false,
+      after: asked ? undefined : HOST_AFTER,
+      signal: own.signal,
+      shown() {
+        replace(going, mine.root);
+        cell.wait(at);
+      },
     });
-    if (asked) draw(box.root);
+    if (!mine.root.hidden) replace(going, mine.root);
+    box = mine;
     try {
-      await show(known ?? (await desk.workbook.selection()), own, ending);
+      at ??= await orCancelled(desk.workbook.selection(), ending.signal);
+      const waiting = { signal: ending.signal, awaits: mine.soon };
+      const selected = await orCancelled(readSelected(desk.workbook, at, desk.engine, waiting), ending.signal);
+      cell.show(at, selected, own.signal);
+      replace(going);
     } catch (error) {
-      if (own.signal.aborted) return;
-      draw(
-        error === CANCELLED
-          ? stoppedBox(error, "reading", () => read(known, true))
-          : h("p", { class: "fault", role: "alert" }, `The cell could not be read: ${sentenceOf(error)}`),
-      );
+      if (!own.signal.aborted) stopped(error, at);
     } finally {
-      box.end();
+      mine.end();
+      if (box === mine) box = undefined;
     }
+  };
+
+  const stopped = (error: unknown, at: Address | undefined): void => {
+    if (error !== CANCELLED) {
+      cell.fail(error);
+      return replace(going);
+    }
+    cell.wait(at);
+    replace(
+      going,
+      stoppedBox(error, "reading", () => read(at, true)),
+    );
+    desk.readOut("Cancelled: the cell keeps what it holds.");
   };
 
   const later = (wait: number, at?: Address): void => {
@@ -162,6 +129,7 @@ export function explainView(desk: Desk): View {
       showing = false;
       current.abort();
       clearTimeout(timer);
+      replace(going);
     },
   };
 }

@@ -107,6 +107,22 @@ const unreadSection = (desk: Desk, unread: readonly Address[]): Child =>
         ),
       );
 
+const unworkedSection = (desk: Desk, unworked: readonly Address[], again: () => void): Child =>
+  unworked.length === 0
+    ? undefined
+    : h(
+        "section",
+        {},
+        h("h3", {}, "Not worked out", h("span", { class: "count" }, counted(unworked.length, "cell"))),
+        h(
+          "div",
+          { class: "card" },
+          h("p", {}, "The calculation broke off: whether these cells raise cautions isn't known."),
+          cellButtons(desk, unworked, "unworked"),
+          h("p", { class: "actions" }, action("Scan again", again, { key: "scan unworked" })),
+        ),
+      );
+
 const firstRun = (desk: Desk): readonly Child[] => [
   h("p", {}, "No cell of this workbook uses these functions yet. Their cautions will stand here."),
   h("p", { class: "quiet" }, "Look for a function under Find, or type =WARMBACK. in a cell."),
@@ -116,9 +132,12 @@ const firstRun = (desk: Desk): readonly Child[] => [
 const allQuiet = (): HTMLElement =>
   h("p", { class: "card" }, "No caution is raised by the cells that could be checked.");
 
-/** All of a report: severities from the gravest, then what fails, what is out of date and what could not be checked. */
-export function reportParts(desk: Desk, report: CautionReport): readonly Child[] {
-  const { cells, failing, severities, stale, unread } = report;
+/**
+ * All of a report: severities from the gravest, then what fails, what is out of date and what could not be checked.
+ * @param again scans what could not be worked out
+ */
+export function reportParts(desk: Desk, report: CautionReport, again: () => void): readonly Child[] {
+  const { cells, failing, severities, stale, unread, unworked } = report;
   if (cells.length + failing.length + unread.length === 0) return firstRun(desk);
   return [
     h("p", { class: "quiet" }, useSentence(report)),
@@ -126,5 +145,6 @@ export function reportParts(desk: Desk, report: CautionReport): readonly Child[]
     failingSection(desk, failing),
     staleSection(desk, stale),
     unreadSection(desk, unread),
+    unworkedSection(desk, unworked, again),
   ];
 }

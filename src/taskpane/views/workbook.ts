@@ -2,23 +2,25 @@
 import { handOver, type HandOver } from "../../workbook/handOver";
 import { mend, type Mending } from "../../workbook/mend";
 import type { Address } from "../../workbook/port";
+import { ENDED } from "../../workbook/slices";
 import type { Desk, View } from "../desk";
 import { sentenceOf } from "../desk";
 import { action, h, replace, type Child } from "../elements";
 import { counted } from "../model/summary";
+import { CANCELLED } from "../runs/runs";
 import { cellButtons } from "./cells";
 import { publishedChecks } from "./publishedChecks";
-import { running } from "./running";
+import { orCancelled, running } from "./running";
 
 /** Where a command's result stands: a live region, so that it is read out when it comes. */
 const outcome = (): HTMLElement => h("div", { role: "status", class: "outcome" });
 
-/** Runs a command and says what came of it, why it failed, or that `signal` ended it. */
-async function report(into: HTMLElement, work: () => Promise<readonly Child[]>, signal?: AbortSignal): Promise<void> {
+/** Runs a command and says what came of it, why it failed, or that it was ended. */
+async function report(into: HTMLElement, work: () => Promise<readonly Child[]>): Promise<void> {
   try {
     replace(into, await work());
   } catch (error) {
-    const cancelled = signal?.aborted === true;
+    const cancelled = error === CANCELLED || error === ENDED;
     const text = cancelled ? "Cancelled: nothing was changed." : `Nothing was changed: ${sentenceOf(error)}.`;
     replace(into, h("p", { class: cancelled ? undefined : "fault" }, text));
   }
@@ -56,7 +58,8 @@ const handOverSection = (desk: Desk): HTMLElement => {
     const told = (done: number, total: number): void =>
       tell({ done, total, text: `${String(done)} of ${counted(total, "formula")}` });
     const work = async (): Promise<readonly Child[]> => {
-      const copy = await handOver(desk.workbook, desk.engine, { signal: ending.signal, tell: told });
+      const { signal } = ending;
+      const copy = await orCancelled(handOver(desk.workbook, desk.engine, { signal, tell: told }), signal);
       if (copy === undefined) return [h("p", {}, NO_USE)];
       // What is being written is written to its end.
       replace(going, h("p", { class: "quiet" }, "Writing the copy…"));
@@ -64,7 +67,7 @@ const handOverSection = (desk: Desk): HTMLElement => {
     };
     replace(result);
     replace(going, root);
-    await report(result, work, ending.signal);
+    await report(result, work);
     end();
     replace(going);
   };

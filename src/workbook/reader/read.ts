@@ -1,7 +1,7 @@
 /** Reads what our calls in cells were given and checks that the cells still hold what those calls give. */
 import type { Address, CellFault, CellValue, ReferenceText, Workbook } from "../port";
 import { isFault } from "../port";
-import { settled } from "../awaited";
+import { settled, type Waiting } from "../awaited";
 import type { CallLog } from "../log";
 import { collapse, faultIn, isMatrix, rawOf, sameCell, sameValue, topLeft, valueOf } from "../values";
 import type { CellOutcome, RawValue, Value, ValueMatrix } from "../values";
@@ -164,18 +164,17 @@ function readCall(site: CallSite, done: Worked | undefined, stale: boolean, doub
 
 /**
  * Reads many cells with few round trips. Cells without a call of ours come back with no calls.
- * @param signal ends the work on calls whose results are awaited
  */
 export async function readCells(
   book: Workbook,
   cells: readonly CellToRead[],
   engine: Engine,
-  signal?: AbortSignal,
+  waiting?: Waiting,
 ): Promise<readonly Reading[]> {
   const prepared = cells.map((cell) => prepare(cell, engine.known));
   const resolved = references(book);
   await resolved.bring(prepared.flatMap(wantedBy));
   const readings: Reading[] = [];
-  for (const one of prepared) readings.push(await settled(() => readOne(one, resolved, engine), signal));
+  for (const one of prepared) readings.push(await settled(() => readOne(one, resolved, engine), waiting));
   return readings;
 }

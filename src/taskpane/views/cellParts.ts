@@ -1,0 +1,88 @@
+/** What the selected cell says, as elements and as a sentence. */
+import type { CellValue } from "../../workbook/port";
+import { isFault } from "../../workbook/port";
+import { addressText } from "../../workbook/reader/reference";
+import { isOutcomeFault } from "../../workbook/values";
+import type { Desk } from "../desk";
+import { action, h, type Child } from "../elements";
+import { filledBy, type Selected } from "../model/selected";
+import { callSection, type CallPlace } from "./call";
+import { cellButton } from "./cells";
+import { faultText, valueText } from "./result";
+
+const emptyText = (selected: Exclude<Selected, { state: "ours" }>): string => {
+  if (selected.state === "nothing") return "Select a cell to see how its value comes about.";
+  const at = addressText(selected.address);
+  return selected.formula === "" ? `${at} holds no formula.` : `${at} uses none of these functions.`;
+};
+
+/** A cell that holds no call of ours. */
+export const empty = (selected: Exclude<Selected, { state: "ours" }>): readonly Child[] => [
+  h("p", {}, emptyText(selected)),
+  h("p", { class: "quiet" }, "Select a cell whose formula has a WARMBACK function; Find helps to write one."),
+];
+
+export type Ours = Extract<Selected, { state: "ours" }>;
+
+const heldText = (value: CellValue): string =>
+  value === null ? "nothing" : isFault(value) ? value.error : valueText(value);
+
+const outOfDate = (desk: Desk, { address, value }: Ours): HTMLElement => {
+  const recalculate = async (): Promise<void> => {
+    await desk.attempt(() => desk.workbook.recalculate([{ ...address, rows: 1, columns: 1 }]));
+  };
+  return h(
+    "div",
+    { class: "card attention" },
+    h(
+      "p",
+      {},
+      h("strong", {}, "Out of date: recalculate."),
+      ` The cell holds ${heldText(value)}; its formula gives something else now.`,
+    ),
+    h("p", { class: "actions" }, action("Recalculate", recalculate, { key: "recalculate", primary: true })),
+  );
+};
+
+/** The cell's own error, where no call below says it. */
+const ownFault = ({ value, reading }: Ours): Child => {
+  if (!isFault(value)) return undefined;
+  const { error, message } = value;
+  const told = reading.calls.some(
+    ({ outcome }) =>
+      outcome !== undefined &&
+      isOutcomeFault(outcome) &&
+      outcome.error === error &&
+      (message === undefined || message === outcome.message),
+  );
+  return told ? undefined : faultText(error, message);
+};
+
+/** What the cell holds, where no call below is all of its formula: their results don't say it then. */
+const holding = ({ inSpill, value, reading: { calls, stale } }: Ours): Child =>
+  inSpill !== undefined || stale || isFault(value) || calls.some(({ whole }) => whole)
+    ? undefined
+    : ` holds ${heldText(value)}`;
+
+/** A cell with its calls. */
+export const ours = (desk: Desk, selected: Ours, by: Pick<CallPlace, "explainer" | "signal">): readonly Child[] => {
+  const { address, inSpill, reading } = selected;
+  const area = filledBy(selected);
+  const { refusal, calls } = reading;
+  return [
+    h("p", { class: "where" }, h("strong", {}, addressText(inSpill ?? address)), holding(selected)),
+    inSpill === undefined ? undefined : h("p", {}, "Spilled from ", cellButton(desk, address, "spill"), "."),
+    h("pre", { class: "source" }, h("code", {}, reading.formula)),
+    reading.stale ? outOfDate(desk, selected) : undefined,
+    refusal === undefined ? undefined : h("p", { class: "fault" }, `The formula can't be read: ${refusal.why}.`),
+    ownFault(selected),
+    calls.map((call, place) => callSection(desk, call, { ...by, area, key: `call ${String(place)}` })),
+  ];
+};
+
+/** What is read out of a cell. */
+export const spoken = (selected: Selected): string => {
+  if (selected.state !== "ours") return emptyText(selected);
+  const names = selected.reading.calls.map(({ id }) => id).join(", ");
+  return `${addressText(selected.inSpill ?? selected.address)}: ${names}${selected.reading.stale ? ", out of date" : ""}`;
+};
