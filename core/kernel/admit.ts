@@ -60,24 +60,28 @@ const hint = (kind: KindName): string =>
  */
 const BEYOND = 1e18;
 
+/** Share of a limit by which rounding of units may miss it. */
+const ROUNDING = 1e-9;
+const slack = (limit: number): number => ROUNDING * Math.abs(limit);
+
 /** Checks limits in base units. */
 export const checkLimits = (value: number, kind: KindName, limits: Limits, name: string, system: System): void => {
   const { above, from, below, to } = limits;
   const within =
     (above === undefined || value > above) &&
-    (from === undefined || value >= from) &&
+    (from === undefined || value >= from - slack(from)) &&
     (below === undefined || value < below) &&
-    (to === undefined || value <= to);
+    (to === undefined || value <= to + slack(to));
   if (within) return;
   const blank = value === 0 && ((above ?? -1) >= 0 || (from ?? -1) > 0) && KINDS[kind][system].shift === 0;
   const got = blank ? "blank or zero" : show(value, kind, system);
   if (above !== undefined && !(value > above))
     throw mend(`${name}: must be above ${show(above, kind, system)}, got ${got}`);
-  if (from !== undefined && !(value >= from))
+  if (from !== undefined && !(value >= from - slack(from)))
     throw mend(`${name}: must be at least ${show(from, kind, system)}, got ${got}`);
   if (below !== undefined && !(value < below))
     throw mend(`${name}: must be below ${show(below, kind, system)}${hint(kind)}, got ${got}`);
-  if (to !== undefined && !(value <= to))
+  if (to !== undefined && !(value <= to + slack(to)))
     throw mend(`${name}: must be at most ${show(to, kind, system)}${hint(kind)}, got ${got}`);
 };
 

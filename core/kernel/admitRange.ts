@@ -91,13 +91,18 @@ const admitCell = (arg: ArgData, cell: FoundCell, label: string, desk: Desk): un
   return isReadQuantity(value) ? value.value : value;
 };
 
-/** Admits an input block; `given` gets the keys that were filled in. */
-export const admitBlock = (
-  shape: BlockShape,
-  raw: Raw,
-  name: string,
-  desk: Desk,
-): { readonly values: Readonly<Record<string, unknown>>; readonly given: ReadonlySet<string> } => {
+interface AdmittedBlock {
+  readonly values: Readonly<Record<string, unknown>>;
+  readonly given: ReadonlySet<string>;
+  readonly zeros: readonly string[];
+}
+
+/** Whether a value may be a blank cell that some hosts hand over as 0, and 0 isn't what stands where it is left out. */
+const maybeBlank = (arg: ArgData | undefined, { value }: FoundCell): boolean =>
+  value === 0 && arg !== undefined && arg.presence !== "required" && arg.fallback !== 0 && arg.fallback !== false;
+
+/** Admits an input block; `given` gets the keys that were filled in, `zeros` those of them that may be blank cells. */
+export const admitBlock = (shape: BlockShape, raw: Raw, name: string, desk: Desk): AdmittedBlock => {
   if (!Array.isArray(raw)) {
     passErrors(raw as RawScalar, name);
     throw mend(`${name}: expected a range of labels and values, got ${came(raw)}`);
@@ -115,7 +120,8 @@ export const admitBlock = (
       ? admitCell(arg, cell, label, inside)
       : fill(arg, () => mend(`${name}: the label "${label}" is missing or blank: ${arg.about}`), values);
   }
-  return { values, given: new Set(found.keys()) };
+  const zeros = [...found].filter(([key, cell]) => maybeBlank(shape.entries[key], cell)).map(([key]) => key);
+  return { values, given: new Set(found.keys()), zeros };
 };
 
 const HEADER = /^(.*?)(?:\s*[(,]\s*([^()]*(?:\([^()]*\)[^()]*)?)\)?)?$/;

@@ -51,6 +51,8 @@ export interface AdmittedCall {
   readonly system: System;
   /** Names of the arguments that were given, and per block the labels that were filled ("inputs.label"). */
   readonly given: ReadonlySet<string>;
+  /** Labels of blocks whose 0 may be a blank cell. */
+  readonly zeros: readonly string[];
 }
 
 const systemOf = (compiled: Compiled, raw: readonly unknown[]): System => {
@@ -66,6 +68,13 @@ const systemOf = (compiled: Compiled, raw: readonly unknown[]): System => {
 };
 
 const NO_KEYS: ReadonlySet<string> = new Set();
+const NO_LABELS: readonly string[] = [];
+
+/** What is told of the arguments besides their values, where somebody asks for it. */
+interface Told {
+  readonly given: Set<string>;
+  readonly zeros: string[];
+}
 
 const missing = (name: string, arg: ArgData): Error => mend(`${name}: is blank, but it is needed (${arg.about})`);
 
@@ -83,14 +92,15 @@ const admitSingle = (shape: Shape, raw: Raw, name: string, desk: Desk): unknown 
   return admitScalar(shape as ScalarShape, raw, name, desk);
 };
 
-/** Admits a block or rows; `given` gets the labels that were filled in. */
-const admitRange = (arg: ArgData, raw: Raw, name: string, desk: Desk, given: Set<string> | undefined): unknown => {
+/** Admits a block or rows; `told` gets the labels that were filled in. */
+const admitRange = (arg: ArgData, raw: Raw, name: string, desk: Desk, told: Told | undefined): unknown => {
   const { shape } = arg;
   if (shape.type === "rows") return admitRows(shape, raw, name, desk);
   if (shape.type === "sheet") return admitSheet(raw, name);
   if (shape.type !== "block") return raw;
-  const { values, given: filled } = admitBlock(shape, raw, name, desk);
-  if (given) for (const label of filled) given.add(`${name}.${label}`);
+  const { values, given, zeros } = admitBlock(shape, raw, name, desk);
+  if (told) for (const label of given) told.given.add(`${name}.${label}`);
+  told?.zeros.push(...zeros);
   return values;
 };
 
@@ -130,7 +140,7 @@ export const admit = (compiled: Compiled, raw: readonly unknown[], whole = false
   const system = systemOf(compiled, raw);
   const values: Record<string, unknown> = {};
   const desk: Desk = { system, unitsPlace: compiled.unitsPlace, before: values };
-  const given = whole ? new Set<string>() : undefined;
+  const told: Told | undefined = whole ? { given: new Set(), zeros: [] } : undefined;
   for (let place = 0; place < compiled.args.length; place++) {
     const [name, arg] = compiled.args[place] as PlacedArg;
     if (place === compiled.unitsAt) continue;
@@ -146,12 +156,12 @@ export const admit = (compiled: Compiled, raw: readonly unknown[], whole = false
     }
     values[name] = isScalarShape(arg.shape)
       ? admitSingle(arg.shape, cleared, name, desk)
-      : admitRange(arg, cleared, name, desk, given);
-    given?.add(name);
+      : admitRange(arg, cleared, name, desk, told);
+    told?.given.add(name);
   }
   if (raw.length > compiled.args.length) refuseSurplus(compiled, raw);
   if (compiled.readings.length > 0) turnReadings(compiled, values, system);
-  return { values, system, given: given ?? NO_KEYS };
+  return { values, system, given: told?.given ?? NO_KEYS, zeros: told?.zeros ?? NO_LABELS };
 };
 
 /** Whatever a calculation threw, as a fault whose message stands in the call's units. */

@@ -141,6 +141,14 @@ const unusual = (
     return [{ code: "UNUSUAL-INPUT", severity: "Notice" as const, text }];
   });
 
+/** Zeros of a block that may be blank cells raise one caution: where nothing is meant the result would be another. */
+const zeroOrBlank = ({ zeros }: AdmittedCall): RaisedCaution[] => {
+  if (zeros.length === 0) return [];
+  const labels = zeros.map((key) => `"${labelOf(key)}"`).join(", ");
+  const text = `Taken as 0: ${labels}. A blank cell of a range reaches a function as 0: where none is meant, take the line out of the block.`;
+  return [{ code: "ZERO-OR-BLANK", severity: "Caution", text }];
+};
+
 const bySeverity = (a: RaisedCaution, b: RaisedCaution): number =>
   SEVERITIES.indexOf(a.severity) - SEVERITIES.indexOf(b.severity);
 
@@ -155,7 +163,7 @@ const raise = (
   const facts = factsOf(definition, call, result, noted);
   const showIn: Show = (value, kind) => showBriefly(value, kind, call.system);
   const rules = definition.cautions.flatMap(({ rule }) => raised(rule, facts, showIn) ?? []);
-  return [...rules, ...unusual(call, compiled.args, call.values)].sort(bySeverity);
+  return [...rules, ...zeroOrBlank(call), ...unusual(call, compiled.args, call.values)].sort(bySeverity);
 };
 
 /** What could be read of a call that was refused: the raw arguments as they came. */

@@ -134,6 +134,9 @@ const pricePer = (kind: KindName, number: number, rest: string): number | Refusa
   return typeof amount === "string" ? amount : number / amount;
 };
 
+/** The unit reader would take a number in the unit for its factor. */
+const SECOND_NUMBER = /^[.,'+-]?\d/;
+
 /**
  * Reads a text as a quantity of a kind: a bare number counts in the system's unit. Answers base units, or a refusal that
  * says what was expected (without the argument's name).
@@ -150,6 +153,7 @@ export const readQuantityText = (text: string, kind: KindName, system: System): 
   const own = KINDS[kind];
   const unit = rest === "" ? own[system] : printed(kind, rest);
   if (unit) return { value: (number + unit.shift) * unit.factor };
+  if (SECOND_NUMBER.test(rest)) return `a second number stands behind ${number}: "${rest}"`;
   if (own.base === "" && kind !== "cooling rating") return withoutDimension(kind, number, rest);
   if (kind.startsWith("price")) return wrapped(pricePer(kind, number, rest));
   const pressure = kind === "pressure" ? pressureText(number, rest) : undefined;

@@ -114,7 +114,8 @@ const placeOf = (head: RawScalar, at: number): readonly Place[] => {
 
 const isBlank = (cell: RawScalar | undefined): boolean => cell === null || cell === undefined || cell === "";
 
-const isBlankLine = (line: readonly RawScalar[]): boolean => line.every(isBlank);
+/** A blank cell inside a range arrives as 0 on some hosts; no weather is all 0. */
+const isBlankLine = (line: readonly RawScalar[]): boolean => line.every((cell) => isBlank(cell) || cell === 0);
 
 /** A header is a first row of words, at least one of them a column's name. */
 const hasHeader = (line: readonly RawScalar[]): boolean =>
@@ -222,8 +223,7 @@ export const admitClimate = (matrix: RawMatrix, system: System): Climate => {
   if (!header && width > order.length)
     throw mend(`climate: at most ${order.length} columns without a header row, got ${width}`);
   checkColumns(places, monthly);
-  const wanted = monthly ? places.filter(({ column }) => MONTHLY_ORDER.includes(column)) : places;
-  const used = wanted.filter((place) => !header || place.column !== "mains" || monthly);
+  const used = monthly ? places.filter(({ column }) => MONTHLY_ORDER.includes(column)) : places;
   const columns = Object.fromEntries(
     used.map((place) => [place.column, readColumn(lines, place, monthly, first + 1, system)]),
   );

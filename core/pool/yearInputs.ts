@@ -64,10 +64,15 @@ const POOL = {
     to: us("film coefficient", 20),
   }).otherwise(0),
   groundTemperature: AIR_TEMPERATURE.saying("temperature of the ground; left out: the year's mean air").optionally(),
-  mainsTemperature: several("temperature", "mains water: one value or 12 parted by ;", [1, 12], {
-    from: degF(32),
-    to: degF(120),
-  }).optionally(),
+  mainsTemperature: several(
+    "temperature",
+    "mains water: one value or 12 parted by ;, before a climate column",
+    [1, 12],
+    {
+      from: degF(32),
+      to: degF(120),
+    },
+  ).optionally(),
   splash: daily("water splashed out"),
   backwash: daily("water of filter backwash"),
   leak: daily("water leaked"),
@@ -152,7 +157,7 @@ const SECOND_SINK = {
     from: us("time", 1),
     to: us("time", 24),
   }).otherwise(us("time", 16)),
-  tankVolume: quantity("daily draw", "water in the preheat tank", { above: 0 }).optionally(),
+  tankVolume: quantity("daily draw", "water in the preheat tank", { above: 0, to: us("daily draw", 1e5) }).optionally(),
   tankUA: CONDUCTANCE.saying("conductance of the tank's exchanger (double wall)").optionally(),
   tankFlow: WATER_FLOW.saying("water through it; left out: rise of 10 °F at the rating").optionally(),
   tankLimit: quantity("temperature", "tank temperature at which it takes no more heat", {

@@ -51,7 +51,7 @@ export const LOSS_LINES: readonly Line[] = [
     source: "owner",
     note: "A cover saves more than most machines bring.",
   }),
-  input("coverHours", "Cover hours", 0, "h", {
+  input("coverHours", "Cover hours", 12, "h", {
     validation: { from: 0, to: 24, prompt: "0 to 24 h a day" },
     source: "owner",
   }),

@@ -269,6 +269,26 @@ describe("explaining a call", () => {
     expect(si[1]?.text).toBe("length: 2000 m is outside the usual 0 m to 1000 m; check value and unit.");
   });
 
+  test("a nought of a block that may be a blank cell is told; where nought or nothing are the same it isn't", () => {
+    const codes = (rows: readonly (readonly unknown[])[]) =>
+      explain(compile(blocks), [rows], [blocks]).cautions.filter(({ code }) => code === "ZERO-OR-BLANK");
+    expect(codes([["pool area", 1]])).toEqual([]);
+    expect(
+      codes([
+        ["pool area", 1],
+        ["cover", 0],
+        ["wind at 10 m", 5],
+      ]),
+    ).toEqual([]);
+    const [raised] = codes([
+      ["pool area", 1],
+      ["water temperature", 0],
+      ["wind at 10 m", 0],
+    ]);
+    expect(raised?.severity).toBe("Caution");
+    expect(raised?.text).toMatch(/^Taken as 0: "water temperature", "wind at 10 m"\./);
+  });
+
   test("a refused call is explained with what came", () => {
     const told = explain(compiled, [-1, "twice"], [doubling]);
     expect(isFault(told.out)).toBe(true);

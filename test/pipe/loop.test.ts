@@ -37,6 +37,13 @@ const LOOP = [
 ];
 
 describe("the loop's head", () => {
+  test("of a pipe is found from its length alone", () => {
+    expect(refusal([["pipe", "2 in", 30, null, null, null, 22]], 40)).toMatch(
+      /items, pipe: a pipe's loss is found from its length/,
+    );
+    expect(refusal([["pipe", "2 in", 30, 5, 10]], 40)).toMatch(/a row of its own/);
+  });
+
   test("is the sum of what the single functions give, suction and return apart", () => {
     const at = { flow: us("water flow", 50), water: us("temperature", 80), schedule: "40" } as const;
     const out = cells(LOOP, 50);

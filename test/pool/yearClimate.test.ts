@@ -7,6 +7,7 @@ import { isFault } from "../../core/kernel/fault";
 import type { RawMatrix, RawScalar } from "../../core/kernel/raw";
 import { admitClimate } from "../../core/pool/climate";
 import { MIAMI_MONTHS } from "../../core/pool/data/miami";
+import { weatherOf } from "../../core/pool/models/yearWeather";
 import { cellsIn, numberIn } from "../golden/rows";
 
 type Matrix = (string | number | null)[][];
@@ -115,6 +116,28 @@ describe("8,760 rows of hours", () => {
   test("are read in any order of columns, month, day and hour passed over", () => {
     const turned = miami.map((line, row) => [row === 0 ? "hour" : row, ...[...line].reverse()]);
     expect(admitClimate(turned, "SI")).toEqual(admitClimate(miami, "SI"));
+  });
+
+  test("take mains from their column, from the label before it, else from the air", () => {
+    const withMains = miami.map((line, row) => [...line, row === 0 ? "mains (°C)" : 12]);
+    const site = { latitude: 0.45, altitude: 11, shelter: 0.3, windAtWater: undefined };
+    const mainsOf = (matrix: Matrix, mains: readonly number[] | undefined): readonly number[] => [
+      ...new Set(weatherOf(admitClimate(matrix, "SI"), { ...site, mains }).mains),
+    ];
+    expect(mainsOf(withMains, undefined)).toEqual([285.15]);
+    expect(mainsOf(withMains, [290])).toEqual([290]);
+    expect(mainsOf(monthly("miami-fl"), [290])).toEqual([290]);
+    expect(mainsOf(monthly("miami-fl"), undefined)).toHaveLength(12);
+    expect(mainsOf(miami, undefined)).toHaveLength(365);
+    const junk = withMains.map((line, row) => (row === 5 ? [...line.slice(0, -1), "junk"] : line));
+    expect(refusal(junk)).toMatch(/climate, row 6, mains: expected a number, got "junk"/);
+  });
+
+  test("may be followed by rows that are blank, which come as noughts on some hosts", () => {
+    const months = monthly("miami-fl");
+    const blank = (cell: number | null): Matrix => [...months, ...Array.from({ length: 3 }, () => Array(6).fill(cell))];
+    expect(admitClimate(blank(0), "SI")).toEqual(admitClimate(months, "SI"));
+    expect(admitClimate(blank(null), "SI")).toEqual(admitClimate(months, "SI"));
   });
 
   test("give clouds from the clearness of the sun where there is no column of them", () => {

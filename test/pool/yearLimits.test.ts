@@ -204,7 +204,7 @@ describe("a year in Miami", () => {
   });
 });
 
-const WORDS = { ua: "exchanger UA", flow: "water flow" };
+const WORDS = { ua: "exchanger UA", flow: "water flow", limit: "high limit", limitIs: 304 };
 
 describe("the machine on the pool", () => {
   const rating: Rating = {

@@ -109,6 +109,23 @@ describe("a preheat tank beside the pool", () => {
     expect(facts).not.toHaveProperty("usefulOfTaken");
   });
 
+  test("counts nothing in money for what the room gives it, and nothing at all where there is no tank", () => {
+    const gas = { hotWaterSource: "natural gas", hotWaterPrice: 4e-9, electricityPrice: 0 } as const;
+    const idle = { ...gas, balanceOutdoor: 318, designOutdoor: 328, tankSurroundings: 325, exchangerUA: undefined };
+    const warm = totalOfYear(yearWith(idle));
+    expect(warm.heatToTank).toBe(0);
+    expect(warm.hotWaterRecovered).toBeGreaterThan(1e8);
+    expect(warm.moneySaved).toBeCloseTo(0, 6);
+    const none = { secondSink: "none", hotWaterSource: "natural gas", electricityPrice: 0 } as const;
+    expect(totalOfYear(yearWith(none)).moneySaved).toBe(0);
+  });
+
+  test("repeats its year though the tank is slow", () => {
+    const inputs = inputsOf({ tankVolume: 10, hotWaterDraw: 0.2, tankLoss: 0.5, highLimit: 301 });
+    const { free } = yearOf(inputs, MIAMI);
+    expect(Math.abs(free.with.end.tank - free.with.start.tank)).toBeLessThan(0.01);
+  });
+
   test("never grows warmer than its limit", () => {
     const limit = us("temperature", 105);
     const { free } = yearWith({ tankLimit: limit, sinkOrder: "tank first" });
@@ -173,9 +190,9 @@ describe("a preheat tank beside the pool", () => {
   });
 
   test.each([
-    [{ tankVolume: undefined }, /label "tank volume" is missing or blank: it is needed with a preheat tank/],
-    [{ tankUA: undefined }, /label "tank UA" is missing or blank/],
-    [{ hotWaterDraw: undefined }, /label "hot water draw" is missing or blank/],
+    [{ tankVolume: undefined }, /label "tank volume" is missing, blank or zero: it is needed with a preheat tank/],
+    [{ tankUA: undefined }, /label "tank UA" is missing, blank or zero/],
+    [{ hotWaterDraw: undefined }, /label "hot water draw" is missing, blank or zero/],
     [{ ratedCooling: undefined, exchangerUA: undefined }, /a preheat tank needs an air conditioner/],
     [{ hotWater: 310, tankLimit: 315 }, /tank limit must be at most the hot water's/],
     [{ tankUA: 300, tankLimit: 330 }, /tank UA or tank flow is too small/],

@@ -5,6 +5,7 @@ import { startHeadless } from "../../src/preview/univer/start";
 import { previewWorkbook } from "../../src/preview/workbook";
 import type { StarterSheet } from "../../src/sheets/sheet";
 import type { CellValue } from "../../src/workbook/port";
+import { parseCells } from "../../src/workbook/reader/reference";
 
 type Row = readonly CellValue[];
 
@@ -45,4 +46,24 @@ export const withInputs = (
     cells[at] = { ...cell, content };
   }
   return { ...sheet, cells };
+};
+
+/** Cautions of a code that the sheet's calls raise, by address. */
+export const cautionsIn = async (sheet: StarterSheet, code: string): Promise<readonly string[]> => {
+  const functions = loadFunctions("dist");
+  const book = startHeadless(functions, { sheets: [emptySheet("Start")], names: [] });
+  try {
+    const name = await previewWorkbook(book).insert(sheet);
+    await book.settled();
+    return Object.entries(sheet.cells).flatMap(([address, { content }]) => {
+      if (typeof content !== "string" || !content.includes("WARMBACK.")) return [];
+      const { row = 0, column = 0 } = parseCells(address) ?? {};
+      const raised = book
+        .calls({ sheet: name, row, column })
+        .flatMap(({ id, args }) => functions.warmback.explain(id, args).cautions);
+      return raised.filter((each) => each.code === code).map(({ text }) => `${address}: ${text}`);
+    });
+  } finally {
+    book.dispose();
+  }
 };

@@ -9,6 +9,7 @@ import { previewWorkbook } from "../../src/preview/workbook";
 import { STARTER_SHEETS } from "../../src/sheets";
 import { isFault } from "../../src/workbook/port";
 import { readCalls } from "../../src/workbook/reader/calls";
+import { cautionsIn } from "./calculated";
 
 const KNOWN = new Set(CATALOGUE.map(({ id }) => id));
 
@@ -35,6 +36,10 @@ describe.each(STARTER_SHEETS.map((sheet) => [sheet.name, sheet] as const))("star
           expect(call.args.length, `${address} ${formula}`).toBeLessThanOrEqual(placedArgs(definition).length);
       }
     }
+  });
+
+  test("hands no blank cell over as a nought that could be meant", async () => {
+    expect(await cautionsIn(sheet, "ZERO-OR-BLANK")).toEqual([]);
   });
 
   test("calculates without a failing cell, and its master check says how it stands", async () => {

@@ -34,7 +34,10 @@ export const loop = cellFunction({
     "The velocity of a sum is the highest of its rows. The system curve h = k Q² is exact at this flow only: its coefficients add up, static head is not in it.",
   ],
   args: {
-    items: rows(ITEM, "rows: what, size, length or count, [loss], [known flow], [side], [Cv]", { least: 1, most: 500 }),
+    items: rows(ITEM, "rows: what, size, length or count, [loss], [known flow], [side], [flow coefficient]", {
+      least: 1,
+      most: 500,
+    }),
     flow: WATER_FLOW,
     water: LOOP_WATER,
     schedule: SCHEDULE,

@@ -95,6 +95,10 @@ const fittingRow = (item: LoopItem, fitting: Fitting, water: LoopWater, trace: T
 const componentLoss = (item: LoopItem, water: LoopWater, trace: Trace): Loss | undefined => {
   const { loss, knownFlow, flowCoefficient, what } = item;
   if (loss === undefined && flowCoefficient === undefined) return undefined;
+  if (isPipe(item))
+    throw mend(
+      `items, ${what}: a pipe's loss is found from its length: give a known loss or flow coefficient a row of its own`,
+    );
   if (loss !== undefined && flowCoefficient !== undefined)
     throw mend(`items, ${what}: give the loss at a known flow or the flow coefficient, not both`);
   if (loss !== undefined && knownFlow === undefined)

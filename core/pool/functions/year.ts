@@ -20,7 +20,7 @@ import {
   tankUnpriced,
   tankWall,
 } from "../yearCautions";
-import { legionella, lukewarmStore, neverSoHot, scald } from "../../sink/cautions";
+import { legionella, lukewarmStore, scald } from "../../sink/cautions";
 import { YEAR_TABLE_COLUMNS } from "../yearColumns";
 import { CLIMATE, YEAR_INPUTS } from "../yearInputs";
 
@@ -47,12 +47,12 @@ export const year = cellFunction({
   finds: ["hourly simulation", "season", "payback", "annual", "heat recovery", "savings", "weather file", "TMY", "EPW"],
   remarks: [
     "Four pools run side by side: left to itself, and held at the set point through the season by back-up heat, each without and with recovery. Losses by kind, modes and heat taken are of the pool left to itself; columns named held are of the other pair.",
-    "Climate of 12 rows: air, swing (mean daily highest less lowest), humidity, wind at 10 m, sun (a day), mains. Of 8,760 rows: air, humidity or dew point, wind at 10 m, sun (W/m² of the hour), cloud (opaque, tenths), pressure; the first hour is that after midnight of 1 January, without leap day. A header row names the columns in any order; a unit in brackets behind a name wins over units. Columns month, day and hour are passed over.",
+    "Climate of 12 rows: air, swing (mean daily highest less lowest), humidity, wind at 10 m, sun (a day), mains. Of 8,760 rows: air, humidity or dew point, wind at 10 m, sun (W/m² of the hour), cloud (opaque, tenths), pressure, mains; the first hour is that after midnight of 1 January, without leap day. A header row names the columns in any order; a unit in brackets behind a name wins over units. Columns month, day and hour are passed over.",
     "From 12 rows the hours are made: Erbs's shape of the day's temperature and spread of the days about the month, sun by Collares-Pereira and Rabl with the days' clearness by Bendt, Hollands and Huget, cloud by Kasten and Czeplak from the month's clearness, wind that swings by 28 % with its peak at 14 h, the dew point held through each day. The year's need for heat agrees with that from hourly weather within 5 % (Miami, Chicago, Phoenix, Houston).",
     "Losses are those of POOL.LOSSES, hour by hour; a cover lies about midnight. Negative evaporation (dew) warms the water. Outdoor relations of evaporation only.",
     "Load: straight from none at balance outdoor to design load at design outdoor and on, plus the sun let in; what is beyond the machine is told. Part load costs the cycling loss. Outdoors the machine follows AIRCON.ATOUTDOOR from 65 to 115 °F (the ends hold beyond); on the pool it settles as in EXCHANGER.BALANCE at the pool's temperature, its outdoor fan off.",
     "The pool takes heat below its limit less the dead band until it reaches the limit, while the pump runs or may be called. Pump electricity counts beyond its hours only; its heat warms both pools.",
-    "A second sink: a mixed preheat tank takes the machine's whole heat, by its own exchanger, while the pool doesn't want it (pool first) or before the pool (tank first), up to its limit; the valve to it counts as a share of the hour. Its water is drawn evenly through the draw hours and warmed on by the main heater; its loss is by R-12.5 around an upright tank twice as high as wide where it isn't told. Recovered is what the draw takes out of the tank above the mains: what a warm room gives the tank counts too, and a tank colder than the mains counts against it. A desuperheater beside the outdoor coil is not reckoned here.",
+    "A second sink: a mixed preheat tank takes the machine's whole heat, by its own exchanger, while the pool doesn't want it (pool first) or before the pool (tank first), up to its limit; the valve to it counts as a share of the hour. Its water is drawn evenly through the draw hours and warmed on by the main heater; its loss is by R-12.5 around an upright tank twice as high as wide where it isn't told. Recovered is what the draw takes out of the tank above the mains: what a warm room gives the tank is in it but not in money and carbon, and a tank colder than the mains counts against it. A desuperheater beside the outdoor coil is not reckoned here.",
     "Money and carbon: with a back-up source the back-up heat saved and the change of electricity of the pair that it holds; without, the electricity of the pool left to itself. Heat taken is never priced: what the pool doesn't need is worth nothing.",
     "back up by month is the month's loss less sun and pump at the set point; hour by hour it can be up to twice as much. Below freezing a temperature reads frozen; ice and snow are not reckoned.",
     "Beside the US DOE's heat pump cost table (1,000 ft²; COP 5.0 and 0.085 $/kWh from memory), all that it doesn't tell at the defaults, a bare pool's season costs 1.25 times as much in Miami, 1.0 to 1.1 in Dallas, 1.2 to 1.35 in Atlanta and 1.6 to 1.7 in Phoenix; by the month's balance 1.15, 0.8 to 0.95, 1.1 to 1.15 and 1.45. Phoenix's air is dry: evaporation is over 80 % of the loss there, 3 in of water a week, where the table's guidance says 70 % and 1 to 1½ in. A wind share of 0.2 for 0.3, 90 % of the sun absorbed for 80, half of the sky hidden, or McMillan's relation each bring all four cities within 1.5.",
@@ -100,7 +100,6 @@ export const year = cellFunction({
     { rule: legionella, fires: at(TANK) },
     { rule: scald, fires: at(TANK) },
     { rule: lukewarmStore, fires: at({ ...TANK, hotWater: 55 }) },
-    { rule: neverSoHot, fires: at({ ...TANK, tankLimit: 48 }) },
     { rule: tankUnpriced, fires: at(TANK) },
   ],
   example: at({ ...MACHINE, backUpSource: "electric resistance", backUpPrice: 0.15, electricityPrice: 0.15 }),

@@ -64,9 +64,14 @@ const poolFacts = ({ inputs, free, held }: Year) => {
 };
 
 /** Facts of the preheat tank; none where there is none. */
-const tankFacts = ({ inputs, machine }: Year) =>
+const tankFacts = ({ inputs, machine, free }: Year) =>
   machine?.onTank
-    ? { preheat: inputs.tankLimit, hot: inputs.hotWater, hotWaterUnpriced: inputs.hotWaterSource === "none" }
+    ? {
+        // The room or warm mains may bring the tank above its limit.
+        preheat: free.with.tank.reduce((most, T) => Math.max(most, T), inputs.tankLimit),
+        hot: inputs.hotWater,
+        hotWaterUnpriced: inputs.hotWaterSource === "none",
+      }
     : {};
 
 export const yearFacts = (year: Year, monthlyRows: boolean) => {
@@ -75,9 +80,8 @@ export const yearFacts = (year: Year, monthlyRows: boolean) => {
   const load = machine ? 3600 * totalOf(machine.load) : 0;
   return {
     poolTemperature: Math.max(...free.with.highest),
-    evaporationBy: inputs.evaporationMethod,
     lossEstimated: true,
-    coverKind: inputs.cover,
+    ...(inputs.lossMethod === "parts" ? { evaporationBy: inputs.evaporationMethod, coverKind: inputs.cover } : {}),
     stillNeeded: inputs.poolArea * totalOf(held.with.sums.backUp),
     frozenTime: totalOf(free.with.sums.frozen),
     recovers,

@@ -125,11 +125,19 @@ export const readCurve = (table: Float64Array, of: 0 | 1, water: number): number
   return (1 - t) * (table[at] ?? 0) + t * (table[at + 2] ?? 0);
 };
 
-/** The labels of an exchanger, for messages. */
+/** The labels of an exchanger and of its water's limit, K, for messages. */
 export interface ExchangerWords {
   readonly ua: string;
   readonly flow: string;
+  readonly limit: string;
+  readonly limitIs: number;
 }
+
+/** Refuses an exchanger that is too small: condensing would reach so much, K, beyond what may be. */
+export const tooSmall = ({ ua, flow, limit, limitIs }: ExchangerWords, reached: number, beyond: string): Error =>
+  outside(
+    `inputs: with water at ${limit}, ${told("temperature", limitIs)}, condensing would reach ${told("temperature", reached)}, ${beyond}: ${ua} or ${flow} is too small for this machine, or ${limit} too high`,
+  );
 
 /**
  * Each balance is found by its condensing temperature: the heat rejected there needs the water so much colder. Below the
@@ -154,10 +162,7 @@ export const onWaterCurve = (
   const first = at(Math.max(exchanger.leastCondensing, rating.evaporating + 5));
   const rise = first.condensing - first.water;
   const last = warmest + 1.05 * rise + 1;
-  if (last > compressor.rating.fluid.warmestSaturated - 1)
-    throw outside(
-      `inputs: with water of ${told("temperature", warmest)} condensing would reach ${told("temperature", last)}, beyond ${rating.refrigerant}: ${named.ua} or ${named.flow} is too small`,
-    );
+  if (last > compressor.rating.fluid.warmestSaturated - 1) throw tooSmall(named, last, `beyond ${rating.refrigerant}`);
   const span = Math.max(2, last - first.condensing);
   const found = [
     first,

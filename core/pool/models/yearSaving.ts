@@ -37,7 +37,7 @@ const sumOfMoney = (parts: readonly Saving["money"][]): Saving["money"] =>
   parts.reduce((sum, part) => (sum === NO_VALUE || part === NO_VALUE ? NO_VALUE : sum + part), 0);
 
 /** What recovery saves in a month by the pair that counts: held by the back-up heater where there is one. */
-export const savingOf = ({ inputs, free, held }: Year, month: number): Saving => {
+export const savingOf = ({ inputs, machine, free, held }: Year, month: number): Saving => {
   const { backUpSource, electricityPrice } = inputs;
   const pair = backUpSource === "none" ? free : held;
   const electric = (year: PoolYear): number => at(year.sums.electricity, month) + at(year.sums.extraPump, month);
@@ -53,12 +53,13 @@ export const savingOf = ({ inputs, free, held }: Year, month: number): Saving =>
   );
   const hotWater = worthOf(
     {
-      source: inputs.hotWaterSource,
+      source: machine?.onTank ? inputs.hotWaterSource : "none",
       price: inputs.hotWaterPrice,
       efficiency: inputs.hotWaterEfficiency,
       named: "hot water efficiency",
     },
-    at(pair.with.sums.drawnHeat, month),
+    // What a warm room gives the tank is paid for elsewhere.
+    at(pair.with.sums.drawnHeat, month) + Math.min(0, at(pair.with.sums.tankLoss, month)),
   );
   const bought = electricityPrice === undefined ? NO_VALUE : power * electricityPrice;
   return {

@@ -1,5 +1,5 @@
 /** From the input block of the year to its models. */
-import { mend, outside } from "../../kernel/fault";
+import { mend } from "../../kernel/fault";
 import { densityOfWater, heatCapacityOfWater } from "../../water/equations";
 import { us } from "../../kernel/quantity";
 import { told } from "../../numeric/told";
@@ -10,6 +10,7 @@ import {
   coolingAtDesign,
   compressorOf,
   onWaterCurve,
+  tooSmall,
   yearMachine,
   type Machine,
   type ExchangerWords,
@@ -135,9 +136,7 @@ const onWaterOf = (rating: Rating, exchanger: WaterExchanger, warmest: number, n
   const curve = onWaterCurve(compressorOf(rating), exchanger, rating, warmest, named);
   const highest = curve.condensing.at(-1) ?? 0;
   if (highest > GREATEST_CONDENSING)
-    throw outside(
-      `inputs: with water of ${told("temperature", warmest)} condensing would reach ${told("temperature", highest)}, above ${told("temperature", GREATEST_CONDENSING)}: ${named.ua} or ${named.flow} is too small for this machine`,
-    );
+    throw tooSmall(named, highest, `above ${told("temperature", GREATEST_CONDENSING)}`);
   return curve;
 };
 
@@ -154,14 +153,14 @@ export const sidesOf = (inputs: YearInputs): Sides => {
           rating,
           { ua: exchangerUA, waterFlow: inputs.waterFlow ?? usual, leastCondensing },
           Math.max(inputs.highLimit, inputs.setPoint) + 1,
-          { ua: "exchanger UA", flow: "water flow" },
+          { ua: "exchanger UA", flow: "water flow", limit: "high limit", limitIs: inputs.highLimit },
         );
   if (inputs.secondSink === "none") return { onPool, onTank: undefined };
   const onTank = onWaterOf(
     rating,
     { ua: needed(inputs, "tankUA"), waterFlow: inputs.tankFlow ?? usual, leastCondensing },
-    inputs.tankLimit + 1,
-    { ua: "tank UA", flow: "tank flow" },
+    inputs.tankLimit,
+    { ua: "tank UA", flow: "tank flow", limit: "tank limit", limitIs: inputs.tankLimit },
   );
   return { onPool, onTank };
 };

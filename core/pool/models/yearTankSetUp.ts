@@ -13,7 +13,7 @@ const TANK_LABELS = { tankUA: "tank UA", tankVolume: "tank volume", hotWaterDraw
 export const needed = (inputs: YearInputs, key: keyof typeof TANK_LABELS): number => {
   const value = inputs[key];
   if (value === undefined)
-    throw mend(`inputs: the label "${TANK_LABELS[key]}" is missing or blank: it is needed with a preheat tank`);
+    throw mend(`inputs: the label "${TANK_LABELS[key]}" is missing, blank or zero: it is needed with a preheat tank`);
   return value;
 };
 

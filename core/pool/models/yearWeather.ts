@@ -21,7 +21,7 @@ export interface Site {
   readonly shelter: ShelterWord | number;
   /** In place of wind at 10 m and shelter, m/s. */
   readonly windAtWater: number | undefined;
-  /** One or twelve, K; undefined: a column of the climate, else the estimate from the air. */
+  /** One or twelve, K, in place of a column of the climate; undefined: that column, else the estimate from the air. */
   readonly mains: readonly number[] | undefined;
 }
 
@@ -81,7 +81,7 @@ const hourly = ({ columns }: Climate, site: Site): Weather => {
     sun,
     cloud: columns.cloud ?? cloudOfHours(sun, latitudeFor(site, "where the climate has no column of cloud")),
     pressure,
-    mains: mainsOf(site.mains, air),
+    mains: site.mains === undefined && columns.mains ? columns.mains : mainsOf(site.mains, air),
   };
 };
 
@@ -142,7 +142,7 @@ const synthetic = (climate: Climate, site: Site): Weather => {
   const made: Made = { air: array(), vapour: array(), dewPoint: array(), sun: array(), cloud: array() };
   for (let month = 0; month < 12; month++) fillMonth(month, climate, lat, sigma, made, wind);
   const { air, vapour, dewPoint, sun, cloud } = made;
-  const mains = mainsOf(columns.mains ? Array.from(columns.mains) : site.mains, air);
+  const mains = mainsOf(site.mains ?? (columns.mains && Array.from(columns.mains)), air);
   const pressure = array().fill(standardAtmosphere.code({ z: site.altitude }));
   return { hours: HOURS, air, vapour, dewPoint, wind: windOf(site, wind), sun, cloud, pressure, mains };
 };
