@@ -1,6 +1,7 @@
 /** The panel's long work in a browser: in a worker, on the page where there is none, and ended. */
 import type { Page, Worker } from "playwright-core";
 import { describe, expect, test } from "vitest";
+import { EDITION } from "../../core/kernel/edition";
 import { HERE, until, usePane, type Odd } from "./browser";
 import { YEAR_CELLS } from "./yearCells";
 
@@ -27,6 +28,15 @@ const MISSING: Odd = {
     await page.route(SCRIPT, (route) => route.fulfill({ status: 404 }));
   },
   expected: /404/,
+};
+
+/** A worker that starts and breaks off at whatever it is asked. */
+const BREAKING: Odd = {
+  before: async (page) => {
+    const body = `postMessage({ ready: ${JSON.stringify(EDITION)} }); onmessage = () => { throw new Error("broken"); };`;
+    await page.route(SCRIPT, (route) => route.fulfill({ contentType: "text/javascript", body }));
+  },
+  expected: /broken/,
 };
 
 const UNKNOWN: Odd = {
@@ -229,6 +239,24 @@ describe.skipIf(!HERE)("Long work of the panel", { timeout: 60_000 }, () => {
     await pane.page.keyboard.press("Enter");
     await pane.page.locator("#view-cautions .code", { hasText: "POOL-ESTIMATE" }).waitFor({ timeout: 30_000 });
     expect(await pane.text("#view-cautions")).not.toContain("Cancelled");
+  });
+
+  test("that breaks off leaves a scan its other cells, and the cell is scanned again when asked for", async () => {
+    await open("?empty", BREAKING);
+    await pane.page.evaluate(() => {
+      globalThis.book.type("Notes", "A90", '=WARMBACK.PIPE.HEADLOSS(90,"2 in",100)');
+      globalThis.book.changed("Notes");
+    });
+    await pane.tab("Cautions");
+    const left = pane.page.locator("#view-cautions section", { hasText: "Not worked out" });
+    await left.getByRole("button", { name: "Go to Notes!A80" }).waitFor();
+    expect(await pane.page.locator("#view-cautions .code").allTextContents()).toEqual(["PIPE-FAST-WATER"]);
+    expect(await pane.text(".unseen[role=status]")).toMatch(/1 cell could not be worked out\.$/);
+    expect(await pane.violations()).toEqual([]);
+    await pane.page.unroute(SCRIPT);
+    await button(/^Scan again$/).press("Enter");
+    await pane.page.locator("#view-cautions .code", { hasText: "POOL-ESTIMATE" }).waitFor({ timeout: 30_000 });
+    expect(await left.count()).toBe(0);
   });
 
   test("raises the cautions of heavy calls as the page by itself does", async () => {
