@@ -61,6 +61,13 @@ describe("help pages", () => {
         expect(Object.keys(PAGES), `${path} → ${target}`).toContain(`help/${target}`);
   });
 
+  test("lead to their own sections", () => {
+    for (const { id } of CATALOGUE)
+      for (const [, target = ""] of pageOf(id).matchAll(/href="#([^"]+)"/g))
+        expect(pageOf(id), `${id} → ${target}`).toContain(` id="${target}"`);
+    expect(pageOf("POOL.YEAR")).toContain('<a href="#worked-example">Worked example</a>');
+  });
+
   test("show equation, limits in both systems, working, check, caution and citation", () => {
     const text = pageOf("PIPE.HEADLOSS");
     expect(text).toContain("<math");

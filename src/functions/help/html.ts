@@ -61,9 +61,20 @@ export const folded = (summary: string, content: string, name = "whole"): string
 ${content}
 </details>`;
 
-/** A section with its heading; nothing where it is empty. */
-export const section = (title: string, content: string): string =>
-  content === "" ? "" : `<section>\n<h2>${escaped(title)}</h2>\n${content}\n</section>\n`;
+/** A heading and what stands below it. */
+export type Section = readonly [title: string, content: string];
+
+const anchor = (title: string): string => title.toLowerCase().replace(/\W+/g, "-");
+
+/** Sections that hold something, with links to them in front. */
+export const sections = (all: readonly Section[]): string => {
+  const full = all.filter(([, content]) => content !== "");
+  const links = full.map(([title]) => html(`<a href="#${anchor(title)}">${escaped(title)}</a>`));
+  const parts = full.map(
+    ([title, content]) => `<section id="${anchor(title)}">\n<h2>${escaped(title)}</h2>\n${content}\n</section>\n`,
+  );
+  return `<nav aria-label="On this page">\n${list(links)}\n</nav>\n${parts.join("")}`;
+};
 
 export const list = (items: readonly Cell[]): string =>
   items.length === 0 ? "" : `<ul>\n${items.map((item) => `<li>${inner(item)}</li>`).join("\n")}\n</ul>`;

@@ -8,7 +8,7 @@ import { CATALOGUE } from "../compiled";
 import { argumentTables, resultText } from "./arguments";
 import { checkTable, workedExample } from "./example";
 import { gather } from "./gather";
-import { escaped, html, list, page, section, table } from "./html";
+import { escaped, html, list, page, sections, table } from "./html";
 import { cautionTable, dataList, equationCards, rangeList, sourceList } from "./method";
 import { topicTitle, TOPICS } from "./topics";
 
@@ -28,7 +28,6 @@ const related = (definition: CellFunction): string =>
 const functionPage = (definition: CellFunction): string => {
   const gathered = gather(definition);
   const { id, summary, topic, gives } = definition;
-  const equations = equationCards(gathered);
   const main = `<header>
 <nav aria-label="Place"><a href="index.html">All functions</a> › <a href="index.html#${topic}">${escaped(topicTitle(topic))}</a></nav>
 </header>
@@ -36,7 +35,18 @@ const functionPage = (definition: CellFunction): string => {
 <h1>${escaped(id)}</h1>
 <p class="summary">${escaped(summary)}</p>
 <pre tabindex="0"><code>=${escaped(formOf(definition))}</code></pre>
-${section("Arguments", argumentTables(definition))}${section("Result", resultText(gives))}${section("Worked example", workedExample(gathered))}${section(equations.includes("</article>\n<article") ? "Equations" : "Equation", equations)}${section("Tables and properties that it reads", dataList(gathered))}${section("Range and remarks", rangeList(definition, gathered))}${section("Cautions", cautionTable(definition))}${section("Published checks", checkTable(definition))}${section("Sources", sourceList(gathered))}${section("Related functions", related(definition))}</main>`;
+${sections([
+  ["Arguments", argumentTables(definition)],
+  ["Result", resultText(gives)],
+  ["Worked example", workedExample(gathered)],
+  [gathered.equations.length > 1 ? "Equations" : "Equation", equationCards(gathered)],
+  ["Tables and properties that it reads", dataList(gathered)],
+  ["Range and remarks", rangeList(definition, gathered)],
+  ["Cautions", cautionTable(definition)],
+  ["Published checks", checkTable(definition)],
+  ["Sources", sourceList(gathered)],
+  ["Related functions", related(definition)],
+])}</main>`;
   return page(`${NAMESPACE}.${id}`, summary, main, FOOTER);
 };
 
