@@ -11,6 +11,7 @@ import type {
 import { folded } from "./argument";
 import { mend } from "./fault";
 import { KINDS, show, toBase, type KindName, type System } from "./quantity";
+import { plainMarks } from "./numberText";
 import { readQuantityText, type ReadQuantity } from "./quantityText";
 import { came, passErrors, type RawScalar } from "./raw";
 
@@ -154,7 +155,7 @@ export const wordMeant = (shape: ChoiceShape, raw: RawScalar): string | undefine
   if (typeof raw !== "string" && !(typeof raw === "number" && raw >= 0)) return undefined;
   const known = spellingsOf(shape);
   const text = String(raw);
-  return known.get(text) ?? known.get(folded(text));
+  return known.get(text) ?? known.get(folded(text)) ?? known.get(folded(plainMarks(text)));
 };
 
 const admitChoice = (shape: ChoiceShape, raw: RawScalar, name: string, desk: Desk): string => {

@@ -16,6 +16,8 @@ const FRACTIONS: Readonly<Record<string, string>> = {
   "⅜": "3/8",
   "⅝": "5/8",
   "⅞": "7/8",
+  "⅓": "1/3",
+  "⅔": "2/3",
 };
 
 /** One spelling of minus signs, of foot and inch marks, and of fractions that are one character. */
@@ -24,7 +26,9 @@ export const plainMarks = (text: string): string =>
     .replace(/^[\u2212\u2013]/, "-")
     .replace(/[\u2019\u2032]/g, "'")
     .replace(/[\u201d\u2033]|''/g, '"')
-    .replace(/[½¼¾⅛⅜⅝⅞]/g, (one) => ` ${FRACTIONS[one] ?? ""}`)
+    .replace(/\u2044/g, "/")
+    .replace(/(?<=\d)\s*[\u2012\u2013]\s*(?=\d)/g, "-")
+    .replace(/[½¼¾⅛⅜⅝⅞⅓⅔]/g, (one) => ` ${FRACTIONS[one] ?? ""}`)
     .trim();
 
 const NUMBER = /^([+-]?(?:\d+(?:[.,]\d+)?|[.,]\d+)(?:e[+-]?\d+)?)\s*/i;

@@ -25,6 +25,7 @@ import {
 } from "../coilCautions";
 import { balanceInputOf } from "../models/balanceBlock";
 import { bothSides } from "../models/balanceTraced";
+import { hotWaterBesidePlastic } from "../waterCautions";
 
 const machine = { refrigerant: "R-410A", ratedCooling: 90000, waterFlow: 40, enteringWater: 82 } as const;
 const fernhill = { ...machine, UA: 5000 } as const;
@@ -119,6 +120,7 @@ export const balance = cellFunction({
     { rule: belowLeast, fires: { inputs: { ...fernhill, enteringWater: 45 } } },
     { rule: aboveGreatest, fires: { inputs: { ...fernhill, UA: 2000 } } },
     { rule: waterTooWarm, fires: { inputs: { ...fernhill, waterFlow: 8 } } },
+    { rule: hotWaterBesidePlastic, fires: { inputs: { ...fernhill, waterFlow: 3 } } },
     { rule: frostingCoil, fires: { inputs: { ...fernhill, indoorWetBulb: 46 } } },
     { rule: noPoolGain, fires: { inputs: { ...fernhill, UA: 2000, outdoor: 75 } } },
     { rule: balanceModel, fires: { inputs: fernhill } },

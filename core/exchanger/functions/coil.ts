@@ -19,6 +19,7 @@ import { COIL_INPUTS } from "../coilInputs";
 import { rateCoil } from "../models/coil";
 import { conductivityOfWall } from "../models/overall";
 import { zonesOf } from "../models/zonesTraced";
+import { hotWaterBesidePlastic } from "../waterCautions";
 
 const fernhill = {
   refrigerant: "R-410A",
@@ -92,6 +93,10 @@ export const coil = cellFunction({
   heavy: true,
   cautions: [
     { rule: hotFilm, fires: { inputs: { ...fernhill, condensing: 150, waterFlow: 5, refrigerant: "R-22" } } },
+    {
+      rule: hotWaterBesidePlastic,
+      fires: { inputs: { ...fernhill, condensing: 150, waterFlow: 3, refrigerant: "R-22" } },
+    },
     { rule: shortArea, fires: { inputs: { ...fernhill, tubeLength: 20 } } },
     { rule: filmsUncertain, fires: { inputs: fernhill } },
     { rule: outsideCondensingData, fires: { inputs: { ...fernhill, tubes: 1 } } },

@@ -5,6 +5,7 @@ import { zonesOf } from "../models/zonesTraced";
 import { ZONE_NAMES, type Zone } from "../models/zones";
 import { closePinch, gasBesidePlastic, warmLeavingWater } from "../zoneCautions";
 import { ZONE_INPUTS } from "../zoneInputs";
+import { hotWaterBesidePlastic } from "../waterCautions";
 
 const fernhill = {
   refrigerant: "R-410A",
@@ -93,6 +94,7 @@ export const zones = cellFunction({
   cautions: [
     { rule: closePinch, fires: { inputs: { ...fernhill, condensing: 94 } } },
     { rule: gasBesidePlastic, fires: { inputs: fernhill } },
+    { rule: hotWaterBesidePlastic, fires: { inputs: { ...fernhill, condensing: 148, waterFlow: 3.5 } } },
     { rule: warmLeavingWater, fires: { inputs: { ...fernhill, condensing: 130, waterFlow: 8 } } },
   ],
   sources: EQUATION_SOURCES,
