@@ -39,7 +39,7 @@ const cutMatrix = (value: Raw, place: number, others: readonly (readonly Raw[])[
   return value.flatMap((row, at) => (kept[at] === true ? [row] : kept[at - 1] === true ? [[LEFT_OUT]] : []));
 };
 
-const wholePre = (formula: string): string => `<pre tabindex="0"><code>${breaking(formula)}</code></pre>`;
+const formulaPre = (formula: string): string => `<pre tabindex="0"><code>${breaking(formula)}</code></pre>`;
 
 /** A formula in a cell of a table. @param others those of the whole column */
 export const formulaCell = (
@@ -51,13 +51,13 @@ export const formulaCell = (
   if (whole.length <= LONGEST) return html(`<code class="formula">${breaking(whole)}</code>`);
   const cut = raw.map((value, place) => cutMatrix(value, place, others));
   const brief = formulaOf(definition, cut).replaceAll(`"${LEFT_OUT}"`, LEFT_OUT);
-  return html(folded(`<code class="formula">${breaking(brief)}</code>`, wholePre(whole)));
+  return html(folded(`<code class="formula">${breaking(brief)}</code>`, formulaPre(whole)));
 };
 
 /** A formula with the ranges that it refers to beneath. */
 export const formulaBlock = (definition: CellFunction, raw: readonly Raw[]): string => {
   const whole = formulaOf(definition, raw);
-  if (whole.length <= LONGEST) return `<pre tabindex="0"><code>${escaped(whole)}</code></pre>`;
+  if (whole.length <= LONGEST) return formulaPre(whole);
   const places = placedArgs(definition);
   const nameOf = (place: number): string => places[place]?.[0] ?? "";
   const named = formulaOf(
@@ -68,7 +68,5 @@ export const formulaBlock = (definition: CellFunction, raw: readonly Raw[]): str
     const value = raw[place];
     return isMatrix(value) ? [inputGrid(name, shape, value)] : [];
   });
-  return [`<pre tabindex="0"><code>${escaped(named)}</code></pre>`, ...ranges, folded(WHOLE, wholePre(whole))].join(
-    "\n",
-  );
+  return [formulaPre(named), ...ranges, folded(WHOLE, formulaPre(whole))].join("\n");
 };
