@@ -97,13 +97,22 @@ export const evaluateFormulas = async (
   return results;
 };
 
+/** A file tells no more than its filled cells: behind them a result finds the room that it would have in Excel. */
+const roomy = (sheet: SheetData): SheetData => ({
+  ...sheet,
+  room: {
+    rows: ROOM.rows + Math.max(0, ...sheet.cells.map(({ row }) => row)),
+    columns: ROOM.columns + Math.max(0, ...sheet.cells.map(({ column }) => column)),
+  },
+});
+
 /** Recalculates a workbook and evaluates each cell that has a formula: sheet by sheet, row by row. */
 export const evaluateWorkbook = async (
   book: SheetBook,
   data: BookData,
   warmback: WarmbackGlobal,
 ): Promise<readonly Evaluated[]> => {
-  book.load(data);
+  book.load({ ...data, sheets: data.sheets.map(roomy) });
   await book.settled();
   return data.sheets.flatMap((sheet) =>
     sheet.cells

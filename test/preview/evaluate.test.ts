@@ -119,3 +119,14 @@ test("A workbook's formulas are calculated afresh and told with their addresses,
     { address: "'Pool loop'!A1", formula: "=Inputs!A5+1", value: 121, cautions: [] },
   ]);
 });
+
+test("A workbook's result that runs past its filled cells finds room, as it would in Excel", async () => {
+  const formula = '={"a","b","c";1,2,3}';
+  const cells = [{ row: 2, column: 60, value: null, formula }];
+  const [found] = await evaluateWorkbook(book, { sheets: [{ ...emptySheet("Wide"), cells }], names: [] }, warmback);
+  expect(found?.error).toBeUndefined();
+  expect(found?.value).toEqual([
+    ["a", "b", "c"],
+    [1, 2, 3],
+  ]);
+});
