@@ -118,6 +118,9 @@ const tankOfMonth = ({ inputs, weather, machine, free, held }: Year, month: numb
   };
 };
 
+/** What is left of a heat; nothing where rounding is all that is left. */
+const restOf = (all: number, used: number): number => (all - used > 1e-9 * all ? all - used : 0);
+
 const monthRow = (year: Year, month: number, air: number, inSeason: boolean): YearRow => {
   const { inputs, free, held, balance } = year;
   const { poolArea: area, setPoint } = inputs;
@@ -150,7 +153,7 @@ const monthRow = (year: Year, month: number, air: number, inSeason: boolean): Ye
     pumpHeat: heat(sums.pumpHeat),
     heatRejected: at(sums.rejected, month),
     heatTaken: taken,
-    heatOutdoors: Math.max(0, at(sums.rejected, month) - taken - at(sums.toTank, month)),
+    heatOutdoors: restOf(at(sums.rejected, month), taken + at(sums.toTank, month)),
     timeOnPool: at(sums.poolTime, month),
     timeOutdoors: at(sums.outdoorTime, month),
     timeIdle: length - at(sums.poolTime, month) - at(sums.outdoorTime, month) - at(sums.tankTime, month),
