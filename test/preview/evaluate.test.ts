@@ -130,3 +130,17 @@ test("A workbook's result that runs past its filled cells finds room, as it woul
     [1, 2, 3],
   ]);
 });
+
+test("Texts of array constants stay whole, and sizes don't become dates", async () => {
+  const results = await evaluateFormulas(
+    book,
+    [
+      '=INDEX({"a","10;11";"b",2},1,2)',
+      '=INDEX({"a","5/8";"b",2},1,2)',
+      '=INDEX({"a","x, ""y""";"b",2},1,2)',
+      "=SUM({1,2;3,-4.5})",
+    ],
+    warmback,
+  );
+  expect(results.map(({ value }) => value)).toEqual(["10;11", "5/8", 'x, "y"', 1.5]);
+});

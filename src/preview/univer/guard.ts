@@ -1,12 +1,16 @@
 import type { Injector } from "@univerjs/core";
 import {
+  ArrayValueObject,
   AstTreeBuilder,
   BaseReferenceObject,
   ErrorType,
   ErrorValueObject,
   Interpreter,
   LexerTreeBuilder,
+  StringValueObject,
+  ValueObjectFactory,
 } from "@univerjs/engine-formula";
+import type { BaseValueObject } from "@univerjs/engine-formula";
 
 /** The formula reader's state that it forgets to clear between two formulas. */
 interface ReaderState {
@@ -50,6 +54,51 @@ const limitRanges = (): void => {
   };
 };
 
+/** A cell of an array constant and the mark behind it: a text in quotes, or what has no mark in it. */
+const CONSTANT = /\s*(?:"((?:[^"]|"")*)"\s*|([^,;"]*))([,;]|$)/y;
+
+/** The rows of an array constant, its braces taken off; undefined where it can't be read so. */
+const constantRows = (text: string): BaseValueObject[][] | undefined => {
+  const rows: BaseValueObject[][] = [[]];
+  CONSTANT.lastIndex = 0;
+  for (;;) {
+    const hit = CONSTANT.exec(text);
+    if (hit === null) return undefined;
+    const [, quoted, plain = "", mark] = hit;
+    rows
+      .at(-1)
+      ?.push(
+        quoted === undefined
+          ? ValueObjectFactory.create(plain.trim())
+          : StringValueObject.create(quoted.replace(/""/g, '"')),
+      );
+    if (mark === "") return rows;
+    if (mark === ";") rows.push([]);
+  }
+};
+
+/** What the engine's arrays keep of a constant. */
+interface ArrayState {
+  _formatValue(raw: unknown): BaseValueObject[][];
+  _rowCount: number;
+  _columnCount: number;
+}
+
+/** The engine cuts texts of array constants at their commas and semicolons, and makes "5/8" a date (seen in 0.25.1). */
+const readConstants = (): void => {
+  const prototype = ArrayValueObject.prototype as unknown as ArrayState;
+  if (limited.has(prototype)) return;
+  limited.add(prototype);
+  const format = prototype._formatValue;
+  prototype._formatValue = function readConstant(this: ArrayState, raw: unknown) {
+    const rows = typeof raw === "string" ? constantRows(raw.slice(1, -1)) : undefined;
+    if (rows === undefined) return format.call(this, raw);
+    this._rowCount = rows.length;
+    this._columnCount = Math.max(...rows.map((row) => row.length));
+    return rows;
+  };
+};
+
 /**
  * Keeps one bad formula from ending every calculation: where reading, building or running it throws (as a misshapen LAMBDA
  * does in 0.25.1), that formula alone becomes `#VALUE!`.
@@ -58,6 +107,7 @@ export const guardEngine = (injector: Injector): void => {
   const lexer = injector.get(LexerTreeBuilder);
   clearBetweenFormulas(lexer);
   limitRanges();
+  readConstants();
   const read = lexer.treeBuilder.bind(lexer);
   lexer.treeBuilder = (...given) => {
     try {
