@@ -7,6 +7,19 @@ import { DUTY_ENTRIES } from "./zoneInputs";
 const size = (about: string, usual: readonly [number, number]) =>
   quantity("diameter", about, { above: 0, to: 5, usual: [us("diameter", usual[0]), us("diameter", usual[1])] });
 
+/** The coil of the examples, in US units. */
+export const EXAMPLE_COIL = {
+  outsideDiameter: 0.625,
+  wall: 0.028,
+  tubes: 4,
+  tubeLength: 60,
+  coilDiameter: 10,
+  pitch: 1,
+  shellDiameter: 12,
+  coreDiameter: 8,
+  outsideFouling: 0.0005,
+} as const;
+
 /** Tube, coil, shell, fouling. */
 export const COIL_ENTRIES = {
   outsideDiameter: size("outside diameter of the tube", [0.25, 1.5]),

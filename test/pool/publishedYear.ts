@@ -1,10 +1,9 @@
 /** Years of pools in cities whose monthly climate is at hand, for comparison with published results. */
-import type { ArgData, BlockShape } from "../../core/kernel/argument";
 import { admitClimate, type Climate } from "../../core/pool/climate";
 import { yearOf, type Year } from "../../core/pool/models/year";
 import type { YearInputs } from "../../core/pool/models/yearSetUp";
-import { YEAR_INPUTS } from "../../core/pool/yearInputs";
 import { cellsIn, numberIn } from "../golden/rows";
+import { DEFAULTS } from "./yearPools";
 
 const HEAD = ["air (°C)", "swing (K)", "humidity", "wind at 10 m (m/s)", "sun (kWh/m²/day)"];
 const COLUMNS = [
@@ -38,10 +37,6 @@ const PLACES: Readonly<Record<string, Partial<YearInputs>>> = {
   "atlanta-ga": { latitude: 33.62, altitude: 308 },
 };
 
-const defaults = Object.fromEntries(
-  Object.entries((YEAR_INPUTS.shape as BlockShape).entries).map(([key, arg]: [string, ArgData]) => [key, arg.fallback]),
-);
-
 /** The year of a pool in a city; what isn't given stands at its default. */
 export const yearAt = (city: string, values: Partial<YearInputs>, changed: Changed = {}): Year =>
-  yearOf({ ...defaults, ...PLACES[city], ...values } as YearInputs, climateOf(city, changed));
+  yearOf({ ...DEFAULTS, ...PLACES[city], ...values } as YearInputs, climateOf(city, changed));

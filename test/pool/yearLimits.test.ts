@@ -1,7 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { balanceOf } from "../../core/exchanger/models/balance";
-import type { ArgData, BlockShape } from "../../core/kernel/argument";
 import { si } from "../../core/kernel/quantity";
 import { bracketedRoot } from "../../core/numeric/root";
 import { admitClimate } from "../../core/pool/climate";
@@ -19,8 +18,7 @@ import { yearRows } from "../../core/pool/models/yearRows";
 import { capacityOf, type YearInputs } from "../../core/pool/models/yearSetUp";
 import { yearSurface } from "../../core/pool/models/yearSurface";
 import { LOSSES, terms, termsAt, totalOf } from "../../core/pool/models/yearTerms";
-import { YEAR_INPUTS } from "../../core/pool/yearInputs";
-import { bareRun, openPool, steady } from "./yearPools";
+import { DEFAULTS, bareRun, openPool, steady } from "./yearPools";
 
 const AIR = 295;
 const VAPOUR = 1500;
@@ -36,13 +34,9 @@ const STEADY = {
 };
 const START: State = { temperature: 300, ice: 0, onPool: false, since: 3600, tank: 290 };
 
-const defaults = Object.fromEntries(
-  Object.entries((YEAR_INPUTS.shape as BlockShape).entries).map(([key, arg]: [string, ArgData]) => [key, arg.fallback]),
-);
-
 const inputsOf = (values: Partial<YearInputs>): YearInputs =>
   ({
-    ...defaults,
+    ...DEFAULTS,
     poolArea: 100,
     waterDepth: 1.5,
     setPoint: 300.15,

@@ -1,20 +1,16 @@
 import { describe, expect, test } from "vitest";
-import type { ArgData, BlockShape } from "../../core/kernel/argument";
 import { dayPicture, dayPictures, monthsPicture } from "../../core/picture/year";
 import { admitClimate } from "../../core/pool/climate";
 import { MIAMI_MONTHS } from "../../core/pool/data/miami";
 import { yearOf } from "../../core/pool/models/year";
 import { totalOfYear } from "../../core/pool/models/yearRows";
-import { YEAR_INPUTS, type YearInputs } from "../../core/pool/yearInputs";
-
-const defaults = Object.fromEntries(
-  Object.entries((YEAR_INPUTS.shape as BlockShape).entries).map(([key, arg]: [string, ArgData]) => [key, arg.fallback]),
-);
+import type { YearInputs } from "../../core/pool/yearInputs";
+import { DEFAULTS } from "./yearPools";
 
 const yearWith = (values: Partial<YearInputs>) =>
   yearOf(
     {
-      ...defaults,
+      ...DEFAULTS,
       ...{ poolArea: 100, waterDepth: 1.5, setPoint: 300.15, latitude: 25.82 },
       ...{ ratedCooling: 26_400, ratedPower: 8100, outdoorFan: 600 },
       ...values,

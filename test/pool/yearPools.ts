@@ -1,7 +1,14 @@
 /** Pools and weather that the tests of the year share. */
+import type { ArgData, BlockShape } from "../../core/kernel/argument";
 import type { PoolRun } from "../../core/pool/models/yearPlan";
 import type { Surface } from "../../core/pool/models/surface";
 import type { Weather, YearPool, YearSurface } from "../../core/pool/models/yearSurface";
+import { YEAR_INPUTS } from "../../core/pool/yearInputs";
+
+/** What the year's input block takes for each label that is left out. */
+export const DEFAULTS: Readonly<Record<string, unknown>> = Object.fromEntries(
+  Object.entries((YEAR_INPUTS.shape as BlockShape).entries).map(([key, arg]: [string, ArgData]) => [key, arg.fallback]),
+);
 
 /** No cover, ground, make-up or shade; 100 m², 1.5 m deep. */
 export const openPool = (surface: Partial<Surface> = {}, rule?: number): YearPool => ({

@@ -1,7 +1,6 @@
 /** The preheat tank beside the pool: its balance, its order, its limits. */
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import type { ArgData, BlockShape } from "../../core/kernel/argument";
 import { us } from "../../core/kernel/quantity";
 import { admitClimate } from "../../core/pool/climate";
 import { MIAMI_MONTHS } from "../../core/pool/data/miami";
@@ -14,15 +13,11 @@ import { capacityOf } from "../../core/pool/models/yearSetUp";
 import { yearSurface } from "../../core/pool/models/yearSurface";
 import { tankOf } from "../../core/pool/models/yearTankSetUp";
 import { totalOf } from "../../core/pool/models/yearTerms";
-import { YEAR_INPUTS, type YearInputs } from "../../core/pool/yearInputs";
+import type { YearInputs } from "../../core/pool/yearInputs";
 import { HOT_WATER } from "../../core/sink/equations";
-import { bareRun, openPool, steady } from "./yearPools";
+import { DEFAULTS, bareRun, openPool, steady } from "./yearPools";
 
 const MIAMI = admitClimate(MIAMI_MONTHS, "SI");
-
-const defaults = Object.fromEntries(
-  Object.entries((YEAR_INPUTS.shape as BlockShape).entries).map(([key, arg]: [string, ArgData]) => [key, arg.fallback]),
-);
 
 const BASE = {
   poolArea: 100,
@@ -45,7 +40,7 @@ const TANK = {
 } as const;
 
 const inputsOf = (values: Partial<YearInputs> = {}): YearInputs =>
-  ({ ...defaults, ...BASE, ...TANK, ...values }) as YearInputs;
+  ({ ...DEFAULTS, ...BASE, ...TANK, ...values }) as YearInputs;
 
 const yearWith = (values: Partial<YearInputs> = {}): Year => yearOf(inputsOf(values), MIAMI);
 

@@ -25,23 +25,16 @@ import {
 } from "../coilCautions";
 import { balanceInputOf } from "../models/balanceBlock";
 import { bothSides } from "../models/balanceTraced";
+import { EXAMPLE_COIL } from "../coilInputs";
 import { hotWaterBesidePlastic } from "../waterCautions";
 
 const machine = { refrigerant: "R-410A", ratedCooling: 90000, waterFlow: 40, enteringWater: 82 } as const;
 const fernhill = { ...machine, UA: 5000 } as const;
 
-/** The coil of EXCHANGER.COIL's example on the same machine. */
+/** The example coil on the same machine. */
 const coiled = {
   ...machine,
-  outsideDiameter: 0.625,
-  wall: 0.028,
-  tubes: 4,
-  tubeLength: 60,
-  coilDiameter: 10,
-  pitch: 1,
-  shellDiameter: 12,
-  coreDiameter: 8,
-  outsideFouling: 0.0005,
+  ...EXAMPLE_COIL,
 } as const;
 
 /** The outdoor coil at its rating must give the rating back. */

@@ -15,7 +15,7 @@ import {
   shortArea,
   singleWall,
 } from "../coilCautions";
-import { COIL_INPUTS } from "../coilInputs";
+import { COIL_INPUTS, EXAMPLE_COIL } from "../coilInputs";
 import { rateCoil } from "../models/coil";
 import { conductivityOfWall } from "../models/overall";
 import { zonesOf } from "../models/zonesTraced";
@@ -28,15 +28,7 @@ const fernhill = {
   evaporating: 45,
   waterFlow: 40,
   enteringWater: 82,
-  outsideDiameter: 0.625,
-  wall: 0.028,
-  tubes: 4,
-  tubeLength: 60,
-  coilDiameter: 10,
-  pitch: 1,
-  shellDiameter: 12,
-  coreDiameter: 8,
-  outsideFouling: 0.0005,
+  ...EXAMPLE_COIL,
 } as const;
 
 export const coil = cellFunction({
