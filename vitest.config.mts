@@ -11,7 +11,7 @@ const timeouts = { testTimeout: 30_000, hookTimeout: 120_000 };
 
 const project = (name: string, include: string[], exclude: string[] = []) => ({
   resolve: { alias },
-  test: { name, include, exclude, ...timeouts },
+  test: { name, include, exclude, globalSetup: "test/buildOnce.ts", ...timeouts },
 });
 
 export default defineConfig({

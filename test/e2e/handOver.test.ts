@@ -2,9 +2,8 @@
 import { readFile } from "node:fs/promises";
 import type { Browser, Page } from "playwright-core";
 import ExcelJS from "exceljs";
-import { afterAll, beforeAll, describe, expect, test, vi } from "vitest";
-import { DIST, ensureBuilt } from "../../src/functions/build.mjs";
-import { serve, type Served } from "../../src/preview/serve";
+import { afterAll, beforeAll, describe, expect, inject, test, vi } from "vitest";
+import { serve, type Served } from "../../scripts/serve";
 import { hasBrowser, launch, openPage, type Watched } from "./browser";
 
 describe.skipIf(!hasBrowser)("The panel in the preview", { timeout: 90_000 }, () => {
@@ -14,8 +13,7 @@ describe.skipIf(!hasBrowser)("The panel in the preview", { timeout: 90_000 }, ()
   let page: Page;
 
   beforeAll(async () => {
-    await ensureBuilt();
-    served = await serve({ folder: DIST, port: 0, open: false });
+    served = await serve({ folder: inject("build"), port: 0, open: false });
     browser = await launch();
     watched = await openPage(browser, served.address, { acceptDownloads: true });
     ({ page } = watched);

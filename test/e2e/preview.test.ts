@@ -1,10 +1,9 @@
 /** The main job in a browser: the sizing sheet worked out, an input changed, the panel beside it, a file saved and opened. */
 import { readFile } from "node:fs/promises";
 import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, test, vi } from "vitest";
-import { DIST, ensureBuilt } from "../../src/functions/build.mjs";
-import { serve } from "../../src/preview/serve";
-import type { Served } from "../../src/preview/serve";
+import { afterAll, beforeAll, describe, expect, inject, test, vi } from "vitest";
+import { serve } from "../../scripts/serve";
+import type { Served } from "../../scripts/serve";
 import type { CellValue } from "../../src/workbook/port";
 import { cellsText, parseCells } from "../../src/workbook/reader/reference";
 import { hasBrowser, launch, openPage } from "./browser";
@@ -73,8 +72,7 @@ describe.skipIf(!hasBrowser)("The preview in a browser", { timeout: 90_000 }, ()
   let page: Page;
 
   beforeAll(async () => {
-    await ensureBuilt();
-    served = await serve({ folder: DIST, port: 0, open: false });
+    served = await serve({ folder: inject("build"), port: 0, open: false });
     browser = await launch();
     watched = await openPage(browser, served.address);
     ({ page } = watched);
@@ -175,7 +173,7 @@ test.skipIf(!hasBrowser)(
   "The page can be used at 320 px, in dark and in forced colours",
   { timeout: 120_000 },
   async () => {
-    const served = await serve({ folder: DIST, port: 0, open: false });
+    const served = await serve({ folder: inject("build"), port: 0, open: false });
     const browser = await launch();
     for (const options of [
       { viewport: { width: 320, height: 800 } },

@@ -55,6 +55,15 @@ describe("the functions script", () => {
     expect(globalThis.warmback?.edition).toMatch(/^Warmback \d+\.\d+\.\d+$/);
   });
 
+  test("leaves the core's run-time door, and associates nothing where there is no host", async () => {
+    vi.stubGlobal("CustomFunctions", undefined);
+    vi.stubGlobal("warmback", undefined);
+    vi.resetModules();
+    await import("../../src/functions/register");
+    expect(globalThis.warmback?.core.COMPILED.size).toBe(cells.size);
+    expect(globalThis.warmback?.build).toBe("unbuilt");
+  });
+
   test("answers a number", () => expect(call("PIPE.BORE", "2 in")).toBe(2.049));
 
   test("throws the host's error with code and message, and keeps a passed error's code", () => {

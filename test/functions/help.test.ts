@@ -2,11 +2,11 @@ import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { CATALOGUE } from "../../core/catalogue";
 import { isFault } from "../../core/kernel/fault";
-import { printedForms } from "../../src/functions/help/forms";
-import { gather } from "../../src/functions/help/gather";
-import { helpPages } from "../../src/functions/help/pages";
-import { mathmlFor, symbolTex, texFor } from "../../src/functions/help/tex";
-import { TOPICS } from "../../src/functions/help/topics";
+import { printedForms } from "../../scripts/help/forms";
+import { gather } from "../../scripts/help/gather";
+import { helpPages } from "../../scripts/help/pages";
+import { mathmlFor, symbolTex, texFor } from "../../scripts/help/tex";
+import { TOPICS } from "../../scripts/help/topics";
 
 const PAGES = helpPages();
 /** Without the places where a formula may break. */

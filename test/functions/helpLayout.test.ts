@@ -5,7 +5,7 @@ import { basename, join } from "node:path";
 import { pathToFileURL } from "node:url";
 import { chromium, type Browser, type Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { helpPages } from "../../src/functions/help/pages";
+import { helpPages } from "../../scripts/help/pages";
 
 const CHROMIUM = "/usr/bin/chromium";
 const HERE = existsSync(CHROMIUM);

@@ -4,8 +4,8 @@ import { CATALOGUE } from "../../core/catalogue";
 import { quantity, choice } from "../../core/kernel/argument";
 import { cellFunction } from "../../core/kernel/cellFunction";
 import { of } from "../../core/kernel/result";
-import { helpPage, VARIANTS } from "../../manifest/manifest";
-import { metadataOf, type EnumEntry, type FunctionEntry, type ParameterEntry } from "../../src/functions/metadata";
+import { helpPage, VARIANTS } from "../../scripts/manifest/manifest";
+import { metadataOf, type EnumEntry, type FunctionEntry, type ParameterEntry } from "../../scripts/metadata";
 
 const METADATA = metadataOf(CATALOGUE, (id) => `${VARIANTS.production.host}/${helpPage(id)}`);
 

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { CATALOGUE } from "../../core/catalogue";
 import { NAMESPACE } from "../../core/kernel/describe";
-import { nameFaults } from "../../src/functions/names";
+import { nameFaults } from "../../scripts/names";
 
 describe("names of cell functions", () => {
   test("are all legal in the catalogue", () => expect(nameFaults(CATALOGUE.map(({ id }) => id))).toEqual([]));

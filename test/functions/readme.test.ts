@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
 import { CATALOGUE } from "../../core/catalogue";
 import { lookUp } from "../../core/kernel/catalogue";
-import { withFunctionTable } from "../../src/functions/readmeTable";
+import { withFunctionTable } from "../../scripts/readmeTable";
 import { readCalls } from "../../src/workbook/reader/calls";
 import { compile, evaluate } from "../../core/kernel/evaluate";
 import { isFault } from "../../core/kernel/fault";

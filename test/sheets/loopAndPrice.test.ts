@@ -1,8 +1,7 @@
-import { beforeAll, describe, expect, test } from "vitest";
+import { describe, expect, inject, test } from "vitest";
 import { CATALOGUE } from "../../core/catalogue";
 import { lookUp } from "../../core/kernel/catalogue";
 import { placedArgs } from "../../core/kernel/units";
-import { DIST, ensureBuilt } from "../../src/functions/build.mjs";
 import { emptySheet } from "../../src/preview/data";
 import { loadFunctions } from "../../src/preview/load";
 import { startHeadless } from "../../src/preview/univer/start";
@@ -60,7 +59,7 @@ describe.each([poolLoop, takeOff, otherSinks].map((sheet) => [sheet.name, sheet]
 
 /** Rows of the calculated sheet by their label. */
 const calculated = async (sheet: StarterSheet): Promise<ReadonlyMap<string, readonly unknown[]>> => {
-  const book = startHeadless(loadFunctions(DIST), { sheets: [emptySheet("Start")], names: [] });
+  const book = startHeadless(loadFunctions(inject("build")), { sheets: [emptySheet("Start")], names: [] });
   try {
     const workbook = previewWorkbook(book);
     const name = await workbook.insert(sheet);
@@ -75,8 +74,6 @@ const calculated = async (sheet: StarterSheet): Promise<ReadonlyMap<string, read
 };
 
 describe("the loop before and after", () => {
-  beforeAll(ensureBuilt);
-
   test("reckons a valve by its flow coefficient at the flow after the change", async () => {
     const rows = await calculated(poolLoop);
     const flow = Number(rows.get("Flow where pump and loop meet")?.[2]);

@@ -1,4 +1,4 @@
-import { describe, expect, test } from "vitest";
+import { describe, expect, inject, test } from "vitest";
 import { CATALOGUE } from "../../core/catalogue";
 import { placedArgs } from "../../core/kernel/units";
 import { lookUp } from "../../core/kernel/catalogue";
@@ -43,7 +43,7 @@ describe.each(STARTER_SHEETS.map((sheet) => [sheet.name, sheet] as const))("star
   });
 
   test("calculates without a failing cell, and its master check says how it stands", async () => {
-    const book = startHeadless(loadFunctions("dist"), { sheets: [emptySheet("Start")], names: [] });
+    const book = startHeadless(loadFunctions(inject("build")), { sheets: [emptySheet("Start")], names: [] });
     try {
       const workbook = previewWorkbook(book);
       const name = await workbook.insert(sheet);

@@ -1,11 +1,11 @@
 /** The panel's long work in a browser: in a worker, on the page where there is none, and ended. */
 import type { Page, Worker } from "playwright-core";
 import { describe, expect, test } from "vitest";
-import { EDITION } from "../../core/kernel/edition";
+import { BUILD } from "../../src/functions/buildHash";
 import { HERE, until, usePane, type Odd } from "./browser";
 import { YEAR_CELLS } from "./yearCells";
 
-const SCRIPT = "**/worker.js";
+const SCRIPT = "**/worker.js?v=*";
 
 /** Holds the worker's script back until it is let go. */
 const held = (): { readonly odd: Odd; release(): void } => {
@@ -33,7 +33,7 @@ const MISSING: Odd = {
 /** A worker that starts and breaks off at whatever it is asked. */
 const BREAKING: Odd = {
   before: async (page) => {
-    const body = `postMessage({ ready: ${JSON.stringify(EDITION)} }); onmessage = () => { throw new Error("broken"); };`;
+    const body = `postMessage({ ready: ${JSON.stringify(BUILD)} }); onmessage = () => { throw new Error("broken"); };`;
     await page.route(SCRIPT, (route) => route.fulfill({ contentType: "text/javascript", body }));
   },
   expected: /broken/,

@@ -5,7 +5,7 @@ import { lookUp } from "../../core/kernel/catalogue";
 import { rawByPlace } from "../../core/kernel/describe";
 import { PICTURED, picturesOf as shownOf, type Picture, type PictureChoice, type Shown } from "../../core/pictures";
 import { MIAMI_MONTHS } from "../../core/pool/data/miami";
-import { COMPILED } from "../../src/functions/compiled";
+import { COMPILED } from "../../core/catalogue";
 import { panelEngine } from "../../src/taskpane/engine";
 import { callLog } from "../../src/workbook/log";
 import { isMatrix, isOutcomeFault, type RawValue } from "../../src/workbook/values";

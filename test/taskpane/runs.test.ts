@@ -1,6 +1,6 @@
 /** The line of long work over workers that are acted, and the engine whose heavy calls come through it. */
 import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
-import { EDITION } from "../../core/kernel/edition";
+import { BUILD } from "../../src/functions/buildHash";
 import { MIAMI_MONTHS } from "../../core/pool/data/miami";
 import { panelEngine } from "../../src/taskpane/engine";
 import { awayEngine } from "../../src/taskpane/runs/away";
@@ -32,8 +32,8 @@ class Acted {
   say(data: unknown): void {
     this.onmessage?.({ data: structuredClone(data) });
   }
-  ready(edition = EDITION): void {
-    this.say({ ready: edition });
+  ready(build = BUILD): void {
+    this.say({ ready: build });
   }
   fail(): void {
     this.onerror?.({ preventDefault: () => undefined });
@@ -200,7 +200,7 @@ describe("Long work", () => {
 
   test.each([
     ["its file can't be loaded", (worker: Acted) => worker.fail()],
-    ["it is of another edition", (worker: Acted) => worker.ready("Warmback 0.0.0")],
+    ["it is of another build", (worker: Acted) => worker.ready("0123456789ab")],
     ["it says nothing", () => vi.advanceTimersByTime(60_000)],
   ])("is done on the page where a worker is made but %s", async (_, spoil) => {
     await onPage(spoil);

@@ -1,8 +1,9 @@
 import { expect, test, describe } from "vitest";
 import { CATALOGUE } from "../../core/catalogue";
+import { finderTextsOf } from "../../core/help";
 import { indexOf, search, wordsIn } from "../../src/taskpane/model/search";
 
-const INDEX = indexOf(CATALOGUE);
+const INDEX = indexOf(CATALOGUE, finderTextsOf(CATALOGUE));
 const ids = (question: string): readonly string[] => search(INDEX, question).map(({ id }) => id);
 
 /** What a user types → the function that must stand among the first three. */

@@ -6,7 +6,10 @@ import { fileURLToPath } from "node:url";
 import { build } from "esbuild";
 import { parse } from "mathjs";
 import temml from "temml";
+import { CATALOGUE } from "../../core";
+import { finderTextsOf } from "../../core/help";
 import { headersFor } from "../../manifest/headers";
+import { BUILD } from "../../src/functions/buildHash";
 
 const here = (path: string): string => fileURLToPath(new URL(path, import.meta.url));
 
@@ -20,6 +23,7 @@ async function bundle(entry: string): Promise<string> {
     minify: true,
     write: false,
     logLevel: "silent",
+    define: { FINDER_TEXTS: JSON.stringify(finderTextsOf(CATALOGUE)) },
     plugins: [
       { name: "sample sheets", setup: (it) => it.onResolve({ filter: /^\.\.\/sheets$/ }, () => ({ path: sample })) },
     ],
@@ -52,6 +56,8 @@ export async function servePanel(forms: readonly string[]): Promise<Served> {
     "taskpane.css": readFileSync(here("../../src/taskpane/taskpane.css"), "utf8"),
     "page.js": await bundle("page/main.ts"),
     "taskpane.js": await bundle("../../src/taskpane/index.ts"),
+    // Each script here holds a core of its own; the worker only looks at the build.
+    "functions.js": `globalThis.warmback = { build: ${JSON.stringify(BUILD)} };`,
     "worker.js": await bundle("../../src/taskpane/runs/worker.ts"),
     "mathml.json": mathml(forms),
   };

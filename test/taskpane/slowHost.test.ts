@@ -7,7 +7,7 @@ import { YEAR_CELLS } from "./yearCells";
 /** The worker's script never comes: whatever is asked of it is waited for. */
 const SILENT: Odd = {
   before: async (page: Page) => {
-    await page.route("**/worker.js", () => undefined);
+    await page.route("**/worker.js?v=*", () => undefined);
   },
 };
 

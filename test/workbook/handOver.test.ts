@@ -2,7 +2,7 @@
 import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
 import ExcelJS from "exceljs";
 import { emptySheet, type BookData } from "../../src/preview/data";
 import { writeHandOver } from "../../src/preview/handOverFile";
@@ -79,7 +79,7 @@ const CELLS: Readonly<Record<string, string | number>> = {
 };
 
 describe("A copy made on the sheet engine", { timeout: 60_000 }, () => {
-  const book = startHeadless(loadFunctions("dist"), { sheets: [emptySheet(SHEET)], names: [] });
+  const book = startHeadless(loadFunctions(inject("build")), { sheets: [emptySheet(SHEET)], names: [] });
   const given: BookData[] = [];
   const workbook = previewWorkbook(book, async (data) => {
     given.push(data);
@@ -210,7 +210,7 @@ describe("A starter sheet's copy as a file", { timeout: 60_000 }, () => {
   afterAll(() => rmSync(folder, { recursive: true }));
 
   test("keeps looks, formats, widths and print set-up and holds no call of ours", async () => {
-    await writeHandOver("dist", "recovery-sizing", file);
+    await writeHandOver(inject("build"), "recovery-sizing", file);
     const book = new ExcelJS.Workbook();
     await book.xlsx.readFile(file);
     const [sheet, record] = book.worksheets;
