@@ -1,4 +1,4 @@
-/** Everything that webpack bundles: the panel, its worker, the preview page, the evaluator. Read by scripts/ensureBuilt.mts. */
+/** Everything that webpack bundles: the panel, its worker, the preview page, the evaluator. Read by scripts/makeBuild.mts. */
 import { readFileSync } from "node:fs";
 import { join, relative, sep } from "node:path";
 import { EsbuildPlugin } from "esbuild-loader";

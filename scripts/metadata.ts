@@ -9,7 +9,7 @@ import {
   type Shape,
 } from "../core";
 
-export interface ParameterEntry {
+export interface MetadataParameter {
   readonly name: string;
   readonly description: string;
   readonly type: "any" | "string";
@@ -19,24 +19,24 @@ export interface ParameterEntry {
   readonly customEnumId?: string;
 }
 
-export interface FunctionEntry {
+export interface MetadataFunction {
   readonly id: string;
   readonly name: string;
   readonly description: string;
   readonly helpUrl: string;
-  readonly parameters: readonly ParameterEntry[];
+  readonly parameters: readonly MetadataParameter[];
   readonly result: { readonly dimensionality?: "matrix" };
 }
 
-export interface EnumEntry {
+export interface MetadataEnum {
   readonly id: string;
   readonly type: "string";
   readonly values: readonly { readonly name: string; readonly stringValue: string; readonly tooltip: string }[];
 }
 
 export interface Metadata {
-  readonly functions: readonly FunctionEntry[];
-  readonly enums: readonly EnumEntry[];
+  readonly functions: readonly MetadataFunction[];
+  readonly enums: readonly MetadataEnum[];
 }
 
 /**
@@ -48,7 +48,7 @@ const typeOf = ({ type }: Shape): "any" | "string" => (type === "choice" || type
 const isMatrix = ({ type }: Shape): boolean =>
   type === "block" || type === "rows" || type === "sheet" || type === "repeat";
 
-const parameterOf = ([name, arg]: PlacedArg): ParameterEntry => {
+const parameterOf = ([name, arg]: PlacedArg): MetadataParameter => {
   const { shape } = arg;
   const repeats = shape.type === "repeat";
   return {
@@ -64,7 +64,7 @@ const parameterOf = ([name, arg]: PlacedArg): ParameterEntry => {
 
 const SINGLE: readonly Gives["type"][] = ["quantity", "word"];
 
-const functionOf = (definition: CellFunction, helpUrl: (id: string) => string): FunctionEntry => ({
+const functionOf = (definition: CellFunction, helpUrl: (id: string) => string): MetadataFunction => ({
   id: definition.id,
   name: definition.id,
   description: definition.summary,
@@ -73,7 +73,7 @@ const functionOf = (definition: CellFunction, helpUrl: (id: string) => string): 
   result: SINGLE.includes(definition.gives.type) ? {} : { dimensionality: "matrix" },
 });
 
-const enumOf = ({ name, words }: ChoiceShape): EnumEntry => ({
+const enumOf = ({ name, words }: ChoiceShape): MetadataEnum => ({
   id: name,
   type: "string",
   values: words.map((word) => ({ name: word, stringValue: word, tooltip: "" })),
