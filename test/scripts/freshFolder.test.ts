@@ -34,9 +34,9 @@ describe("a fresh folder", () => {
 
   test("serves two processes that are started at the same time", async () => {
     const program = join(import.meta.dirname, "fillSlowly.mts");
-    const start = () =>
-      promisify(execFile)(process.execPath, ["--import", "tsx", program, join(root, "builds/one"), join(root, "dist")]);
-    const both = await Promise.all([start(), start()]);
+    const command = ["--import", "tsx", program, join(root, "builds/one"), join(root, "dist")];
+    const start = (name: string, other: string) => promisify(execFile)(process.execPath, [...command, name, other]);
+    const both = await Promise.all([start("a", "b"), start("b", "a")]);
     for (const { stdout } of both) expect(JSON.parse(stdout)).toEqual({ filled: 1, texts: 40 });
     expect(readdirSync(join(root, "builds"))).toEqual(["one"]);
     expect(readdirSync(join(root, "dist"))).toHaveLength(40);
