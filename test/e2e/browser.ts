@@ -1,26 +1,5 @@
-/** A browser for the end-to-end tests: Debian's Chromium, and a page that notes whatever goes wrong in it. */
-import { existsSync } from "node:fs";
-import { chromium } from "playwright-core";
+/** A page that notes whatever goes wrong in it. */
 import type { Browser, BrowserContextOptions, Page } from "playwright-core";
-
-const CHROMIUM = process.env["CHROMIUM"] ?? "/usr/bin/chromium";
-
-/** Whether the tests can run here; on a build machine a missing browser is a failure, not a reason to skip. */
-export const hasBrowser = existsSync(CHROMIUM) || process.env["CI"] === "true";
-
-if (!hasBrowser) console.warn("NOT RUN: end-to-end (apt-get install chromium)");
-
-const FLAGS = [
-  "--no-sandbox",
-  "--disable-gpu",
-  "--disable-quic",
-  "--no-first-run",
-  "--disable-background-networking",
-  "--disable-component-update",
-  "--disable-sync",
-];
-
-export const launch = (): Promise<Browser> => chromium.launch({ executablePath: CHROMIUM, args: FLAGS });
 
 export interface Watched {
   readonly page: Page;

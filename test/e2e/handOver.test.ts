@@ -5,9 +5,10 @@ import ExcelJS from "exceljs";
 import { afterAll, beforeAll, describe, expect, test, vi } from "vitest";
 import { DIST, ensureBuilt } from "../../src/functions/build.mjs";
 import { serve, type Served } from "../../src/preview/serve";
-import { hasBrowser, launch, openPage, type Watched } from "./browser";
+import { connectBrowser, HAS_CHROMIUM } from "../setup/chromium";
+import { openPage, type Watched } from "./browser";
 
-describe.skipIf(!hasBrowser)("The panel in the preview", { timeout: 90_000 }, () => {
+describe.skipIf(!HAS_CHROMIUM)("The panel in the preview", { timeout: 90_000 }, () => {
   let served: Served;
   let browser: Browser;
   let watched: Watched;
@@ -16,7 +17,7 @@ describe.skipIf(!hasBrowser)("The panel in the preview", { timeout: 90_000 }, ()
   beforeAll(async () => {
     await ensureBuilt();
     served = await serve({ folder: DIST, port: 0, open: false });
-    browser = await launch();
+    browser = await connectBrowser();
     watched = await openPage(browser, served.address, { acceptDownloads: true });
     ({ page } = watched);
     await page.getByRole("tab", { name: "Workbook" }).waitFor();

@@ -7,7 +7,8 @@ import { serve } from "../../src/preview/serve";
 import type { Served } from "../../src/preview/serve";
 import type { CellValue } from "../../src/workbook/port";
 import { cellsText, parseCells } from "../../src/workbook/reader/reference";
-import { hasBrowser, launch, openPage } from "./browser";
+import { connectBrowser, HAS_CHROMIUM } from "../setup/chromium";
+import { openPage } from "./browser";
 import type { Watched } from "./browser";
 
 const SHEET = "Recovery sizing";
@@ -66,7 +67,7 @@ const ready = async (page: Page): Promise<void> => {
 const numbers = ({ values }: Block): readonly (number | undefined)[] =>
   values.flat().map((value) => (typeof value === "number" ? value : undefined));
 
-describe.skipIf(!hasBrowser)("The preview in a browser", { timeout: 90_000 }, () => {
+describe.skipIf(!HAS_CHROMIUM)("The preview in a browser", { timeout: 90_000 }, () => {
   let served: Served;
   let browser: Browser;
   let watched: Watched;
@@ -75,7 +76,7 @@ describe.skipIf(!hasBrowser)("The preview in a browser", { timeout: 90_000 }, ()
   beforeAll(async () => {
     await ensureBuilt();
     served = await serve({ folder: DIST, port: 0, open: false });
-    browser = await launch();
+    browser = await connectBrowser();
     watched = await openPage(browser, served.address);
     ({ page } = watched);
     await ready(page);
@@ -171,12 +172,12 @@ describe.skipIf(!hasBrowser)("The preview in a browser", { timeout: 90_000 }, ()
   });
 });
 
-test.skipIf(!hasBrowser)(
+test.skipIf(!HAS_CHROMIUM)(
   "The page can be used at 320 px, in dark and in forced colours",
   { timeout: 120_000 },
   async () => {
     const served = await serve({ folder: DIST, port: 0, open: false });
-    const browser = await launch();
+    const browser = await connectBrowser();
     for (const options of [
       { viewport: { width: 320, height: 800 } },
       { colorScheme: "dark" as const },

@@ -1,21 +1,17 @@
 /** Help pages in a browser: they fit windows and paper. */
-import { existsSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { basename, join } from "node:path";
 import { pathToFileURL } from "node:url";
-import { chromium, type Browser, type Page } from "playwright-core";
+import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { helpPages } from "../../src/functions/help/pages";
-
-const CHROMIUM = "/usr/bin/chromium";
-const HERE = existsSync(CHROMIUM);
-if (!HERE && process.env["CI"] === "true") throw new Error(`${CHROMIUM} is missing: apt-get install chromium`);
-if (!HERE) console.warn("NOT RUN: the help pages in a browser (apt-get install chromium)");
+import { connectBrowser, HAS_CHROMIUM } from "../setup/chromium";
 
 const WINDOWS = [360, 720, 1000] as const;
 const PAPER = 720;
 
-describe.skipIf(!HERE)("Help pages in a browser", () => {
+describe.skipIf(!HAS_CHROMIUM)("Help pages in a browser", () => {
   let browser: Browser;
   let page: Page;
   let folder = "";
@@ -30,7 +26,7 @@ describe.skipIf(!HERE)("Help pages in a browser", () => {
   beforeAll(async () => {
     folder = mkdtempSync(join(tmpdir(), "help-"));
     for (const [name, text] of pages) writeFileSync(join(folder, name), text);
-    browser = await chromium.launch({ executablePath: CHROMIUM, args: ["--no-sandbox", "--disable-gpu"] });
+    browser = await connectBrowser();
     page = await browser.newPage();
   }, 60_000);
   afterAll(async () => {

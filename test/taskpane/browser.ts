@@ -1,18 +1,12 @@
 /** The panel in a browser, over a workbook in memory, served with the published headers. */
-import { existsSync, readFileSync } from "node:fs";
+import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
-import { chromium, type Browser, type Page } from "playwright-core";
+import type { Browser, Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, expect } from "vitest";
+import { connectBrowser } from "../setup/chromium";
 import { servePanel, type Served } from "./server";
 
-const CHROMIUM = "/usr/bin/chromium";
-const FLAGS =
-  "--no-sandbox --disable-gpu --disable-quic --no-first-run --disable-background-networking --disable-component-update --disable-sync";
-
-/** Whether there is a browser to test in; where tests must not be skipped, a missing one is an error. */
-export const HERE = existsSync(CHROMIUM);
-if (!HERE && process.env["CI"] === "true") throw new Error(`${CHROMIUM} is missing: apt-get install chromium`);
-if (!HERE) console.warn("NOT RUN: the panel in a browser (apt-get install chromium)");
+export { HAS_CHROMIUM } from "../setup/chromium";
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 
@@ -54,8 +48,8 @@ async function violations(page: Page): Promise<readonly string[]> {
 }
 
 /**
- * Starts server and browser for the tests around it and ends them behind. After each test it demands that no script failed
- * and that the page's policy had nothing to refuse.
+ * Serves the panel to the tests around it. After each test it demands that no script failed and that the page's policy
+ * had nothing to refuse.
  * @param forms the equations that are there as MathML
  */
 export function usePane(forms: readonly string[] = []): Pane {
@@ -65,7 +59,7 @@ export function usePane(forms: readonly string[] = []): Pane {
   let complaints: string[] = [];
   beforeAll(async () => {
     served = await servePanel(forms);
-    browser = await chromium.launch({ executablePath: CHROMIUM, args: FLAGS.split(" ") });
+    browser = await connectBrowser();
   }, 60_000);
   afterAll(async () => {
     await browser.close();

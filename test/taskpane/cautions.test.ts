@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { HERE, until, usePane } from "./browser";
+import { HAS_CHROMIUM, until, usePane } from "./browser";
 
-describe.skipIf(!HERE)("The view Cautions", { timeout: 30_000 }, () => {
+describe.skipIf(!HAS_CHROMIUM)("The view Cautions", { timeout: 30_000 }, () => {
   const pane = usePane();
   test("stand by severity, the gravest first, each as a word beside a shape", async () => {
     await pane.open();

@@ -2,7 +2,7 @@
 import type { Page, Worker } from "playwright-core";
 import { describe, expect, test } from "vitest";
 import { EDITION } from "../../core/kernel/edition";
-import { HERE, until, usePane, type Odd } from "./browser";
+import { HAS_CHROMIUM, until, usePane, type Odd } from "./browser";
 import { YEAR_CELLS } from "./yearCells";
 
 const SCRIPT = "**/worker.js";
@@ -58,7 +58,7 @@ const FORBIDDEN: Odd = {
   expected: /Content Security Policy|worker/i,
 };
 
-describe.skipIf(!HERE)("Long work of the panel", { timeout: 60_000 }, () => {
+describe.skipIf(!HAS_CHROMIUM)("Long work of the panel", { timeout: 60_000 }, () => {
   const pane = usePane();
   const explain = "#view-explain";
 

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { HERE, usePane, type Mode } from "./browser";
+import { HAS_CHROMIUM, usePane, type Mode } from "./browser";
 
-describe.skipIf(!HERE)("The panel", { timeout: 30_000 }, () => {
+describe.skipIf(!HAS_CHROMIUM)("The panel", { timeout: 30_000 }, () => {
   const pane = usePane();
 
   test("is one stop for the Tab key among its tabs; arrows, Home and End move between them", async () => {

@@ -9,7 +9,7 @@ import { COMPILED } from "../../src/functions/compiled";
 import { panelEngine } from "../../src/taskpane/engine";
 import { callLog } from "../../src/workbook/log";
 import { isMatrix, isOutcomeFault, type RawValue } from "../../src/workbook/values";
-import { HERE, until, usePane, type Mode } from "./browser";
+import { HAS_CHROMIUM, until, usePane, type Mode } from "./browser";
 import { typed, YEAR, YEAR_CELLS, type Cells } from "./yearCells";
 
 const engine = panelEngine(callLog());
@@ -173,7 +173,7 @@ describe("Pictures as data", () => {
   });
 });
 
-describe.skipIf(!HERE)("Pictures in Explain", { timeout: 60_000 }, () => {
+describe.skipIf(!HAS_CHROMIUM)("Pictures in Explain", { timeout: 60_000 }, () => {
   const pane = usePane();
   const CELLS: Cells = [
     ...typed(BALANCE, "AB"),
@@ -234,7 +234,7 @@ describe.skipIf(!HERE)("Pictures in Explain", { timeout: 60_000 }, () => {
   });
 });
 
-describe.skipIf(!HERE)("Pictures for the sheet", { timeout: 60_000 }, () => {
+describe.skipIf(!HAS_CHROMIUM)("Pictures for the sheet", { timeout: 60_000 }, () => {
   const pane = usePane();
   const open = async (query: string, mode: Mode = {}): Promise<void> => {
     await pane.open(`?empty&${query}`, mode);

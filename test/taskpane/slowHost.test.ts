@@ -1,7 +1,7 @@
 /** The panel over a host whose every answer is a round trip. */
 import type { Page } from "playwright-core";
 import { describe, expect, test } from "vitest";
-import { HERE, until, usePane, type Odd } from "./browser";
+import { HAS_CHROMIUM, until, usePane, type Odd } from "./browser";
 import { YEAR_CELLS } from "./yearCells";
 
 /** The worker's script never comes: whatever is asked of it is waited for. */
@@ -11,7 +11,7 @@ const SILENT: Odd = {
   },
 };
 
-describe.skipIf(!HERE)("Over a slow host", { timeout: 60_000 }, () => {
+describe.skipIf(!HAS_CHROMIUM)("Over a slow host", { timeout: 60_000 }, () => {
   const pane = usePane();
   const explain = "#view-explain";
   const cautions = "#view-cautions";

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { HERE, until, usePane } from "./browser";
+import { HAS_CHROMIUM, until, usePane } from "./browser";
 
-describe.skipIf(!HERE)("The view Workbook", { timeout: 30_000 }, () => {
+describe.skipIf(!HAS_CHROMIUM)("The view Workbook", { timeout: 30_000 }, () => {
   const pane = usePane();
   const outcomes = (): Promise<string> => pane.text("#view-workbook");
 
