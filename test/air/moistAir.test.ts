@@ -30,7 +30,7 @@ const AIR = double({ min: 240, max: 335, noNaN: true });
 const HUMIDITY = double({ min: 0.02, max: 1, noNaN: true });
 
 describe("moist air against real-gas moist air (ASHRAE RP-1485)", () => {
-  it("has rows at sea level and near 5,000 ft", () => {
+  it("the golden file has rows at sea level and near 5,000 ft", () => {
     expect(rows.filter(({ p }) => p === SEA_LEVEL).length).toBeGreaterThan(250);
     expect(rows.filter(({ p }) => p === 84_000).length).toBeGreaterThan(250);
   });
@@ -62,7 +62,7 @@ describe("moist air against real-gas moist air (ASHRAE RP-1485)", () => {
 });
 
 describe("moist air", () => {
-  it("gets its humidity ratio back from its dew point", () =>
+  it("gives its humidity ratio back at its dew point", () =>
     assert(
       property(AIR, HUMIDITY, (T, humidity) => {
         const W = humidityRatioOfAir(T, humidity, 0);
@@ -104,7 +104,7 @@ describe("moist air", () => {
     expect(saturationPressure(263.15)).toBeCloseTo(259.9, 0);
   });
 
-  it("without vapour has humidity ratio 0, a wet bulb and no dew point", () => {
+  it("dry air has humidity ratio 0, a wet bulb and no dew point", () => {
     expect(run("AIR.HUMIDITYRATIO", 80, 0)).toBe(0);
     expect(run("AIR.VAPORPRESSURE", 80, 0)).toBe(0);
     expect(run("AIR.WETBULB", 80, 0)).toBeGreaterThan(40);

@@ -121,7 +121,7 @@ describe("the truth table", () => {
   });
 });
 
-describe("at any temperature", () => {
+describe("the mode at any temperature", () => {
   const temperature = fc.double({ min: F(33), max: F(119), noNaN: true });
 
   test("heat goes to the pool only below the high limit and with proven flow", () => {

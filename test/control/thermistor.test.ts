@@ -55,7 +55,7 @@ describe("a wrong curve", () => {
     expect(otherReadings(5325, "10K3").otherHighest - ZERO).toBeCloseTo(42.5, 1);
   });
 
-  test("is refused where the sensor must be open or shorted", () => {
+  test("refuses a resistance that only an open or shorted sensor has", () => {
     expect(() => temperatureOf(5e6, "10K3")).toThrow(/open/);
     expect(() => temperatureOf(20, "10K3")).toThrow(/shorted/);
   });

@@ -167,7 +167,7 @@ describe.skipIf(!HAS_CHROMIUM)("The preview in a browser", { timeout: 90_000 }, 
     await eventually(async () => expect(await readSheet(page)).toEqual(before));
   });
 
-  test("has come this far without an error of the page and without a request to anywhere else", () => {
+  test("all of the above raised no error of the page and no request to anywhere else", () => {
     expect(watched.faults).toEqual([]);
   });
 });

@@ -23,22 +23,25 @@ const close = (got: number, expected: number, within: number, about: string): vo
 describe("log mean difference", () => {
   const rows = goldenRows("exchanger-lmtd.csv");
 
-  it("has rows of every kind to be checked against", () => expect(rows.length).toBeGreaterThan(60));
+  it("the golden file has rows of every kind", () => expect(rows.length).toBeGreaterThan(60));
 
   it.each([
     ["counterflow", "cf"],
     ["parallel", "par"],
-  ] as const)("in %s agrees with 50 digits to 1e-9 by the printed end differences", (_, key) => {
-    for (const row of rows) {
-      const exact = row.number(`${key}_LMTD_exact_K`);
-      if (exact === undefined || exact <= 0) continue;
-      const ends = { dT1: number(row.number(`${key}_dT1_K`)), dT2: number(row.number(`${key}_dT2_K`)) };
-      close(logMeanDifference.code(ends) / exact, 1, 1e-9, row.word("note"));
-    }
-  });
+  ] as const)(
+    "the log mean difference in %s agrees with 50 digits to 1e-9 by the printed end differences",
+    (_, key) => {
+      for (const row of rows) {
+        const exact = row.number(`${key}_LMTD_exact_K`);
+        if (exact === undefined || exact <= 0) continue;
+        const ends = { dT1: number(row.number(`${key}_dT1_K`)), dT2: number(row.number(`${key}_dT2_K`)) };
+        close(logMeanDifference.code(ends) / exact, 1, 1e-9, row.word("note"));
+      }
+    },
+  );
 
   it.each(["counterflow", "parallel"] as const)(
-    "in %s by four temperatures agrees or refuses as the rows say",
+    "the log mean difference in %s by four temperatures agrees or is refused as the rows say",
     (way) => {
       const key = way === "counterflow" ? "cf" : "par";
       for (const row of rows) {
@@ -82,7 +85,7 @@ describe("effectiveness", () => {
   const rows = goldenRows("exchanger-entu.csv");
 
   it.each(Object.entries(NAMES))(
-    "of %s agrees with 50 digits, and its inverse gives the transfer units back",
+    "the effectiveness of %s agrees with 50 digits, and its inverse gives the transfer units back",
     (name, way) => {
       const own = rows.filter((row) => row.word("configuration") === name);
       expect(own.length).toBeGreaterThan(30);
@@ -98,7 +101,7 @@ describe("effectiveness", () => {
     },
   );
 
-  it("of a condensing stream is that of counterflow at capacity ratio 0", () => {
+  it("the effectiveness of a condensing stream is that of counterflow at capacity ratio 0", () => {
     for (const N of [0, 0.1, 1, 3, 10])
       expect(effectivenessOf("condensing", N, 0)).toBeCloseTo(effectivenessOf("counterflow", N, 0), 14);
   });
@@ -120,7 +123,7 @@ describe("effectiveness", () => {
     );
   });
 
-  it("is undone by the number of transfer units", () => {
+  it("the number of transfer units inverts the effectiveness", () => {
     assert(
       property(ways, double({ min: 0.001, max: 5, noNaN: true }), C01, (way, N, C) => {
         const e = effectivenessOf(way, N, C);
@@ -131,7 +134,7 @@ describe("effectiveness", () => {
     );
   });
 
-  it("at 0 and 1,000 transfer units stays finite and at its limits, capacity ratio 0 to 1", () => {
+  it("stays finite and at its limits at 0 and 1,000 transfer units, capacity ratio 0 to 1", () => {
     for (const way of ARRANGEMENTS)
       for (const C of way === "condensing" ? [0] : [0, 1e-12, 1e-6, 0.5, 1 - 1e-12, 1]) {
         expect(effectivenessOf(way, 0, C)).toBeCloseTo(0, 14);
@@ -142,7 +145,7 @@ describe("effectiveness", () => {
       }
   });
 
-  it("beyond the limit of an arrangement has no transfer units, and the limit is named", () => {
+  it("an effectiveness beyond an arrangement's limit has no transfer units, and the limit is named", () => {
     expect(() => unitsOf("parallel", 0.6, 1)).toThrow(/below 0.5 in parallel/);
     expect(() => unitsOf("shell and tube", 0.586, 1)).toThrow(/below 0.585786/);
     expect(() => unitsOf("crossflow mixed hot", 0.7, 1)).toThrow(/below 0.632121/);
@@ -175,7 +178,7 @@ describe("correction factor", () => {
     }
   });
 
-  it("of two shells turns the counterflow's transfer units into those of the 2-4 rows", () => {
+  it("the factor of two shells turns the counterflow's transfer units into those of the 2-4 rows", () => {
     const shells = goldenRows("exchanger-entu.csv").filter((row) => row.word("configuration").includes("2-4"));
     expect(shells.length).toBeGreaterThan(30);
     for (const row of shells) {
@@ -186,7 +189,7 @@ describe("correction factor", () => {
     }
   });
 
-  it("is the same with the streams' roles swapped, at most 1, and more shells never lower it", () => {
+  it("the factor is the same with the streams' roles swapped, at most 1, and more shells never lower it", () => {
     const part = double({ min: 0.01, max: 0.55, noNaN: true });
     assert(
       property(part, part, (hot, cold) => {

@@ -34,7 +34,7 @@ describe.skipIf(!HAS_CHROMIUM)("Help pages in a browser", () => {
     rmSync(folder, { recursive: true });
   });
 
-  test("none scrolls sideways in a narrow, a middle or a wide window, with all opened that is folded", async () => {
+  test("no help page scrolls sideways in a narrow, a middle or a wide window, with every fold open", async () => {
     const wide: string[] = [];
     for (const name of names) {
       await open(name);
@@ -45,7 +45,7 @@ describe.skipIf(!HAS_CHROMIUM)("Help pages in a browser", () => {
     expect(wide).toEqual([]);
   }, 60_000);
 
-  test("none is cut off on paper, where a folded working stands open", async () => {
+  test("no help page is cut off on paper, where a folded working is open", async () => {
     await page.emulateMedia({ media: "print" });
     const wide: string[] = [];
     const shut: string[] = [];
@@ -62,7 +62,7 @@ describe.skipIf(!HAS_CHROMIUM)("Help pages in a browser", () => {
     expect(shut).toEqual([]);
   }, 60_000);
 
-  test("a table that is wider than its window is reached and scrolled by the keyboard", async () => {
+  test("the keyboard reaches and scrolls a table that is wider than its window", async () => {
     await open("AIRCON.HOURS.html");
     await page.setViewportSize({ width: 200, height: 800 });
     const box = page.locator(".scroll").first();

@@ -37,7 +37,7 @@ export const f = cellFunction({
 });
 
 describe("what the panel shares", () => {
-  test("is the core and the catalogue, not its own parts, packages or pictures", () => {
+  test("the panel shares the core and the catalogue, not its own parts, packages or pictures", () => {
     const from = (request: string): string | undefined => sharedModule(join(process.cwd(), "src/taskpane"), request);
     expect(from("../../core/kernel/quantity")).toBe("core/kernel/quantity");
     expect(from("../functions/compiled")).toBe("src/functions/compiled");
@@ -51,7 +51,7 @@ describe("what the panel shares", () => {
       expect(from(request), request).toBeUndefined();
   });
 
-  test("holds the one catalogue and its makings", () =>
+  test("the shared modules hold the one catalogue and its makings", () =>
     expect(sharedModules()).toEqual(
       expect.arrayContaining(["core/kernel/evaluate", "core/kernel/explain", "src/functions/compiled"]),
     ));

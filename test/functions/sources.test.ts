@@ -19,7 +19,7 @@ beforeEach(() => {
 afterEach(() => rmSync(root, { recursive: true, force: true }));
 
 describe("the hash of a build's sources", () => {
-  test("stays for equal files and changes with content, name and settings", () => {
+  test("the hash is the same for equal files and changes with content, name and settings", () => {
     const first = sourceHash(root, ["host"]);
     expect(sourceHash(root, ["host"])).toBe(first);
     expect(sourceHash(root, ["other"])).not.toBe(first);
@@ -30,7 +30,7 @@ describe("the hash of a build's sources", () => {
     expect(sourceHash(root, ["host"])).not.toBe(second);
   });
 
-  test("looks at no tests", () => {
+  test("the hash does not change with tests", () => {
     const first = sourceHash(root, []);
     put("test/a.test.ts", "1");
     expect(sourceHash(root, [])).toBe(first);
@@ -40,7 +40,7 @@ describe("the hash of a build's sources", () => {
 describe("a build's lock", () => {
   const wait = (ms: number): Promise<void> => new Promise((resolve) => setTimeout(resolve, ms));
 
-  test("lets one work at a time and passes results and faults on", async () => {
+  test("lets one build work at a time and passes results and faults on", async () => {
     const lock = join(root, ".cache/lock");
     let inside = 0;
     const work = async (): Promise<number> => {
@@ -55,7 +55,7 @@ describe("a build's lock", () => {
     expect(await alone(lock, work)).toBe(7);
   });
 
-  test("is taken over from a process that is gone", async () => {
+  test("the lock of a process that is gone is taken over", async () => {
     put(".cache/lock/pid", "999999999");
     expect(await alone(join(root, ".cache/lock"), () => Promise.resolve("mine"))).toBe("mine");
   });

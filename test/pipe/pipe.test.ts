@@ -16,7 +16,7 @@ const near = (found: number, expected: number, share: number, about: string): vo
 
 describe("dimensions of PVC pipe", () => {
   test.each(cellsIn("pvc-dimensions.csv").map((row) => [`${row["nominal_in"]} in, ${row["schedule"]}`, row] as const))(
-    "%s are as printed",
+    "the dimensions of %s are as printed",
     (_, row) => {
       const schedule = row["schedule"] as Schedule;
       const size = `${row["nominal_in"]} in`;
@@ -29,7 +29,7 @@ describe("dimensions of PVC pipe", () => {
 describe("friction factors", () => {
   const rows = cellsIn("friction.csv");
 
-  test("turbulent ones solve Colebrook's relation to 1e-10 of a 40-digit solution", () => {
+  test("turbulent friction factors solve Colebrook's relation to 1e-10 of a 40-digit solution", () => {
     const turbulent = rows.filter((row) => row["f_colebrook"] !== "" && numberIn(row, "Re") >= 2040);
     expect(turbulent.length).toBeGreaterThan(100);
     for (const row of turbulent)
@@ -41,7 +41,7 @@ describe("friction factors", () => {
       );
   });
 
-  test("laminar ones are 64/Re up to Re 2,040", () => {
+  test("laminar friction factors are 64/Re up to Re 2,040", () => {
     for (const row of rows.filter((each) => numberIn(each, "Re") < 2040))
       near(frictionFactor(numberIn(row, "Re"), 0, 1), numberIn(row, "f_laminar_64_over_Re"), 1e-12, `Re ${row["Re"]}`);
   });
@@ -60,13 +60,13 @@ describe("head of a straight run", () => {
       bore: "minimum wall",
     });
 
-  test("by Darcy and Weisbach agrees with another program within 0.5 %", () => {
+  test("the head by Darcy and Weisbach agrees with another program within 0.5 %", () => {
     expect(rows.length).toBeGreaterThan(300);
     for (const row of rows)
       near(lossOf(row, "Darcy-Weisbach").head, numberIn(row, "DW_head_m_per_100m"), 5e-3, `${row["nominal_in"]} in`);
   });
 
-  test("by Hazen and Williams agrees with the same rounding of the formula within 0.1 %", () => {
+  test("the head by Hazen and Williams agrees with the same rounding of the formula within 0.1 %", () => {
     for (const row of rows)
       near(
         lossOf(row, "Hazen-Williams").head,
@@ -121,7 +121,7 @@ describe("fittings", () => {
     }
   });
 
-  test("lose in proportion to their number", () => {
+  test("fittings lose head in proportion to their number", () => {
     const one = {
       fitting: "elbow 90",
       size: "2 in",

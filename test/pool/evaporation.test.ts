@@ -111,7 +111,7 @@ describe("evaporation by several relations", () => {
     expect(Math.abs(1.7 * ratio(0) - (print.get("P06") ?? 0))).toBeLessThan(0.05);
   });
 
-  it("is linear in the vapour pressures and the area, and signed", () => {
+  it("evaporation is linear in the vapour pressures and the area, and signed", () => {
     const temperature = double({ min: 5, max: 45, noNaN: true });
     assert(
       property(

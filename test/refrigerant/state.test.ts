@@ -19,7 +19,7 @@ const single = (state: State) => {
 };
 
 describe("a state by pressure and temperature", () => {
-  it.each(fluidsIn(rows))("of %s agrees with another program's rows", (name) => {
+  it.each(fluidsIn(rows))("a state of %s agrees with another program's rows", (name) => {
     const fluid = refrigerant(name);
     const [rho, h, cp] = isPure(fluid) ? [2e-4, 50, 2e-3] : [1e-3, 200, 1e-2];
     const phases: Record<string, string> = { V: "vapour", L: "liquid", SC: "supercritical" };
@@ -41,7 +41,7 @@ describe("a state by pressure and temperature", () => {
 
   const printed = goldenRows("refrigerant-papers.csv").filter((row) => row.word("kind") === "state");
   it.each(printed.map((row) => [row.word("fluid"), row.number("T_K"), row.number("p_MPa"), row] as const))(
-    "of %s at %d K and %d MPa reads as the paper prints it",
+    "a state of %s at %d K and %d MPa reads as the paper prints it",
     (name, T, p, row) => {
       const state = single(stateAt(refrigerant(name), p * 1e6, T));
       const check = (column: string, value: number) => {
@@ -119,7 +119,7 @@ describe("a state by pressure and temperature", () => {
 });
 
 describe("a state by pressure and entropy or enthalpy", () => {
-  it("is the one by pressure and temperature", () => {
+  it("a state by pressure and entropy or enthalpy is the one by pressure and temperature", () => {
     assert(
       property(
         constantFrom(...REFRIGERANTS),
@@ -143,7 +143,7 @@ describe("a state by pressure and entropy or enthalpy", () => {
     );
   });
 
-  it("between bubble and dew point mixes the two by the lever rule for a pure fluid", () => {
+  it("a pure fluid between bubble and dew point mixes the two by the lever rule", () => {
     const fluid = refrigerant("R-32");
     const [L, V] = [saturatedState(fluid, 280, "bubble"), saturatedState(fluid, 280, "dew")];
     const state = stateByEnthalpy(fluid, L.pressure, 0.7 * L.enthalpy + 0.3 * V.enthalpy);
@@ -153,7 +153,7 @@ describe("a state by pressure and entropy or enthalpy", () => {
     expect(1 / state.density).toBeCloseTo(0.7 / L.density + 0.3 / V.density, 12);
   });
 
-  it("inside a blend's glide finds the temperature whose flash has the enthalpy", () => {
+  it("a blend inside its glide has the temperature whose flash has the enthalpy", () => {
     for (const name of BLENDS) {
       const fluid = refrigerant(name);
       const p = saturationPressure(fluid, 280, "bubble");
@@ -166,7 +166,7 @@ describe("a state by pressure and entropy or enthalpy", () => {
     }
   });
 
-  it("with an entropy or enthalpy out of reach, or no number, is refused", () => {
+  it("an entropy or enthalpy out of reach, or no number, is refused", () => {
     const caught = (call: () => unknown): unknown => {
       try {
         return call();
@@ -209,7 +209,7 @@ describe("inside a blend's glide", () => {
     }
   });
 
-  it("meets the saturated states at its ends", () => {
+  it("the flash meets the saturated states at the ends of the glide", () => {
     const fluid = refrigerant("R-407C");
     const [low, high] = [saturationPressure(fluid, 290, "dew"), saturationPressure(fluid, 290, "bubble")];
     const [wet, dry] = [stateAt(fluid, high * (1 - 1e-7), 290), stateAt(fluid, low * (1 + 1e-7), 290)];
@@ -249,7 +249,7 @@ describe("refusals of a state", () => {
     expect(message).toContain("critical point (30.9782 °C");
   });
 
-  it("beyond the equation's range the limit and what came are named", () => {
+  it("a refusal beyond the equation's range names the limit and what came", () => {
     const fluid = refrigerant("R-1234yf");
     expect(refused(() => stateAt(fluid, 1e5, 480))).toContain("to 177.85 °C, got 206.85 °C");
     expect(refused(() => stateAt(fluid, 1e5, 100))).toContain("got -173.15 °C");
@@ -261,7 +261,7 @@ describe("refusals of a state", () => {
 });
 
 describe("at an azeotrope", () => {
-  it("the lever rule between dew and bubble pressure stands for the flash", () => {
+  it("the lever rule between dew and bubble pressure replaces the flash at an azeotrope", () => {
     const fluid = refrigerant("R-507A");
     // Near 220 K both curves of R-507A run together to 1e-9.
     const T = 220;

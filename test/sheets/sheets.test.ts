@@ -38,11 +38,11 @@ describe.each(STARTER_SHEETS.map((sheet) => [sheet.name, sheet] as const))("star
     }
   });
 
-  test("hands no blank cell over as a nought that could be meant", async () => {
+  test("passes no blank cell as a zero that could be meant", async () => {
     expect(await cautionsIn(sheet, "ZERO-OR-BLANK")).toEqual([]);
   });
 
-  test("calculates without a failing cell, and its master check says how it stands", async () => {
+  test("calculates without a failing cell, and its master check gives a verdict", async () => {
     const book = startHeadless(loadFunctions("dist"), { sheets: [emptySheet("Start")], names: [] });
     try {
       const workbook = previewWorkbook(book);

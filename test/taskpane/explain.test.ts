@@ -35,7 +35,7 @@ describe.skipIf(!HAS_CHROMIUM)("The view Explain", { timeout: 30_000 }, () => {
     await pane.page.locator("#view-explain code", { hasText: "Re = rho * v * D / mu" }).waitFor();
   });
 
-  test("tells the whole error, and which argument is meant", async () => {
+  test("shows the whole error, and which argument is meant", async () => {
     await pane.open();
     await pane.tab("Explain");
     await pane.select("Pool loop", "B10");

@@ -199,7 +199,7 @@ describe("The parser", () => {
     expect(tree).toMatchObject({ at: expect.any(Number) as number, why: expect.stringMatching(/\w/) as string });
   });
 
-  test("tells where each call stands in the formula", () => {
+  test("gives the place of each call in the formula", () => {
     const formula = '=1+WARMBACK.PIPE.BORE( "2 in" )*2';
     const tree = parse(formula);
     const call =
