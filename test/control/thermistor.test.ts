@@ -38,7 +38,7 @@ describe("every curve", () => {
   test("falls as it gets warmer", () => {
     fc.assert(
       fc.property(sensors, temperatures, temperatures, (sensor, a, b) => {
-        if (Math.abs(a - b) < 1e-6) return;
+        fc.pre(Math.abs(a - b) >= 1e-6);
         expect(Math.sign(resistanceOf(a, sensor) - resistanceOf(b, sensor))).toBe(Math.sign(b - a));
       }),
     );

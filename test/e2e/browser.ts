@@ -1,5 +1,8 @@
 /** A page that notes whatever goes wrong in it. */
-import type { Browser, BrowserContextOptions, Page } from "playwright-core";
+import { mkdtempSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import type { Browser, BrowserContextOptions, Download, Page } from "playwright-core";
 
 export interface Watched {
   readonly page: Page;
@@ -26,3 +29,10 @@ export const openPage = async (
   await page.goto(address);
   return { page, faults };
 };
+
+/** Saves a download and gives its path: the browser's own copy may lie on another machine. */
+export async function saved(download: Download): Promise<string> {
+  const path = join(mkdtempSync(join(tmpdir(), "warmback-download-")), download.suggestedFilename());
+  await download.saveAs(path);
+  return path;
+}

@@ -8,7 +8,7 @@ import type { Served } from "../../src/preview/serve";
 import type { CellValue } from "../../src/workbook/port";
 import { cellsText, parseCells } from "../../src/workbook/reader/reference";
 import { connectBrowser, HAS_CHROMIUM } from "../setup/chromium";
-import { openPage } from "./browser";
+import { openPage, saved } from "./browser";
 import type { Watched } from "./browser";
 
 const SHEET = "Recovery sizing";
@@ -156,7 +156,7 @@ describe.skipIf(!HAS_CHROMIUM)("The preview in a browser", { timeout: 90_000 }, 
       page.waitForEvent("download"),
       page.getByRole("button", { name: "Save .xlsx" }).click(),
     ]);
-    const path = await download.path();
+    const path = await saved(download);
     await type(page, beside(before, "Length"), "10");
     await page.locator("#file").setInputFiles({
       name: "Fernhill Hall.xlsx",

@@ -71,6 +71,7 @@ describe("the built script", () => {
     const told = (modules["core/kernel/explain"] as typeof Explaining).explain;
     const lines = (modules["core/kernel/working"] as typeof Working).workingLines;
     expect(there.CATALOGUE.map(({ id }) => id)).toEqual(CATALOGUE.map(({ id }) => id));
+    const compared: string[] = [];
     for (const [id, compiled] of COMPILED) {
       const { definition } = compiled;
       const compiledThere = there.COMPILED.get(id);
@@ -84,7 +85,13 @@ describe("the built script", () => {
       expect(JSON.stringify(lines(found.steps, found.system)), id).toBe(
         JSON.stringify(workingLines(here.steps, here.system)),
       );
+      compared.push(id);
     }
+    expect(CATALOGUE.map(({ id }) => id).filter((id) => !compared.includes(id))).toEqual([
+      "POOL.YEAR",
+      "POOL.SPREAD",
+      "POOL.HOURS",
+    ]);
   });
 
   test("leaves the finder's texts to the panel's script, which has them all", () => {

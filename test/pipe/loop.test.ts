@@ -179,7 +179,7 @@ describe("the working of a long loop", () => {
     rows.slice(0, 60).forEach((row, place) => {
       const lines = told.filter(([, says]) => String(says).includes(`, row ${place + 1}, ${String(row[0])}`));
       expect(lines.map((line) => line[3])).toContain(Number(Number(row[3]).toPrecision(12)));
-      expect(lines.every((line) => /\d/.test(String(line[2])))).toBe(true);
+      expect(lines.map((line) => String(line[2])).filter((each) => !/\d/.test(each))).toEqual([]);
     });
     for (const row of rows.slice(60)) {
       const sum = told.find(([, says]) => says === `${String(row[0])}, sum`);
@@ -201,7 +201,7 @@ describe("reducers", () => {
     (row) => row["fitting"] === "contraction, sudden" && (row["method"] ?? "").startsWith("Crane"),
   );
   test("a reducer loses what another program carries from TP-410 for a sudden contraction", () => {
-    expect(rows.length).toBeGreaterThan(2);
+    expect(rows).toHaveLength(6);
     for (const row of rows)
       expect(suddenContraction.code({ D: numberIn(row, "small_ID_mm"), Db: numberIn(row, "large_ID_mm") })).toBeCloseTo(
         numberIn(row, "K"),

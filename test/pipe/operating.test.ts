@@ -37,16 +37,16 @@ const systemOf = (row: GoldenCells, q: number): number => {
 };
 
 const VARIANTS = [
-  ["one pump", "Q_m3_h", "H_m", 1, "one"],
-  ["80 % speed", "Q_80pct_speed_m3_h", "H_80pct_speed_m", 0.8, "one"],
-  ["two in series", "Q_two_series_m3_h", "H_two_series_m", 1, "two in series"],
-  ["two in parallel", "Q_two_parallel_m3_h", "H_two_parallel_m", 1, "two in parallel"],
+  ["one pump", "Q_m3_h", "H_m", 1, "one", 14],
+  ["80 % speed", "Q_80pct_speed_m3_h", "H_80pct_speed_m", 0.8, "one", 14],
+  ["two in series", "Q_two_series_m3_h", "H_two_series_m", 1, "two in series", 15],
+  ["two in parallel", "Q_two_parallel_m3_h", "H_two_parallel_m", 1, "two in parallel", 14],
 ] as const;
 
 describe("pump and system of another program", () => {
   test.each(VARIANTS)(
-    "pump and system meet within 0.5 %% of another program: %s",
-    (_, flowColumn, headColumn, speed, pumps) => {
+    "%s meets its system within 0.5 %% of another program",
+    (_, flowColumn, headColumn, speed, pumps, count) => {
       let compared = 0;
       for (const row of rows) {
         if (row[flowColumn] === "") continue;
@@ -65,13 +65,13 @@ describe("pump and system of another program", () => {
         expect(Math.abs(found.head / h - 1), `case ${row["case"]}: head`).toBeLessThan(0.005);
         compared++;
       }
-      expect(compared).toBeGreaterThan(12);
+      expect(compared).toBe(count);
     },
   );
 
   test("pump and system never meet where the static head exceeds the pump's head at no flow", () => {
     const none = rows.filter((row) => (row["status"] ?? "").startsWith("none"));
-    expect(none.length).toBeGreaterThan(0);
+    expect(none).toHaveLength(1);
     for (const row of none)
       expect(() =>
         operatingPoint({

@@ -41,11 +41,12 @@ describe("the year's pictures with a preheat tank", () => {
     const { curves, head, rows } = dayPicture(year, 6, "SI");
     expect(curves.map(({ name }) => name)).toContain("taken by the tank");
     expect(head.at(-1)).toBe("tank, °C");
+    expect(rows).toHaveLength(24);
     for (const row of rows) expect(row).toHaveLength(head.length);
   });
 
   test("usual days show where only the tank takes heat, and no tank where there is none", () => {
-    expect(dayPictures(yearWith(TANK), "SI")).toBeDefined();
+    expect(dayPictures(yearWith(TANK), "SI")?.options).toHaveLength(12);
     const { stacks = [] } = monthsPicture(yearWith({ exchangerUA: 5000 }), "SI");
     expect(stacks.map(({ name }) => name)).not.toContain("taken by the tank");
     expect(dayPictures(yearWith({}), "SI")).toBeUndefined();

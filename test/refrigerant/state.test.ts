@@ -1,4 +1,4 @@
-import { assert, constantFrom, double, property } from "fast-check";
+import { assert, constantFrom, double, pre, property } from "fast-check";
 import { describe, expect, it } from "vitest";
 import { inSystem } from "../../core/kernel/fault";
 import { isOutside } from "../../core/numeric/outside";
@@ -65,7 +65,7 @@ describe("a state by pressure and temperature", () => {
         (name, share, away) => {
           const fluid = refrigerant(name);
           const T = fluid.coldest + 5 + share * (0.97 * fluid.critical.temperature - fluid.coldest - 5);
-          if (Math.abs(away) < 0.5 || T + away < fluid.coldest) return;
+          pre(Math.abs(away) >= 0.5 && T + away >= fluid.coldest);
           const state = single(stateAt(fluid, saturationPressure(fluid, T, away > 0 ? "dew" : "bubble"), T + away));
           expect(state.cp).toBeGreaterThan(state.cv);
           expect(state.cv).toBeGreaterThan(0);
@@ -73,7 +73,7 @@ describe("a state by pressure and temperature", () => {
           const step = 1e-4 * state.pressure;
           const up = single(stateByEntropy(fluid, state.pressure + step, state.entropy));
           const down = single(stateByEntropy(fluid, state.pressure - step, state.entropy));
-          if (up.phase !== state.phase || down.phase !== state.phase) return;
+          pre(up.phase === state.phase && down.phase === state.phase);
           const slope = (2 * step) / (up.density - down.density);
           // The difference of two liquid densities keeps few digits at low pressure.
           const rounding = (1e-13 * state.density) / (up.density - down.density);
@@ -101,7 +101,7 @@ describe("a state by pressure and temperature", () => {
             expect(isOutside(error)).toBe(true);
             return;
           }
-          if (state.phase === "two-phase") return;
+          pre(state.phase !== "two-phase");
           const again = phaseState(fluid.substance, {
             phase: state.phase,
             temperature: T,
@@ -130,9 +130,9 @@ describe("a state by pressure and entropy or enthalpy", () => {
           const T = fluid.coldest + 2 + share * (fluid.range.limit - fluid.coldest - 4);
           const p = Math.min(Math.exp(log), fluid.range.pressure);
           // Next to the critical point neither coordinate moves with temperature as it should for a comparison.
-          if (relative(T, fluid.critical.temperature) < 0.02 && relative(p, fluid.critical.pressure) < 0.1) return;
+          pre(relative(T, fluid.critical.temperature) >= 0.02 || relative(p, fluid.critical.pressure) >= 0.1);
           const state = stateAt(fluid, p, T);
-          if (state.phase === "two-phase") return;
+          pre(state.phase !== "two-phase");
           for (const again of [stateByEntropy(fluid, p, state.entropy), stateByEnthalpy(fluid, p, state.enthalpy)]) {
             expect(Math.abs(again.temperature - T)).toBeLessThan(2e-5);
             expect(relative(again.density, state.density)).toBeLessThan(1e-5);
@@ -255,8 +255,8 @@ describe("refusals of a state", () => {
     expect(refused(() => stateAt(fluid, 1e5, 100))).toContain("got -173.15 °C");
     expect(refused(() => stateAt(fluid, -1, 300))).toContain("got -0.001 kPa absolute");
     expect(refused(() => stateAt(fluid, 2e8, 300))).toContain("to 100000 kPa absolute");
-    expect(refused(() => stateAt(fluid, NaN, 300))).not.toBe("answered");
-    expect(refused(() => stateAt(fluid, 1e5, NaN))).not.toBe("answered");
+    expect(refused(() => stateAt(fluid, NaN, 300))).toContain("R-1234yf pressure: must be from 0.001");
+    expect(refused(() => stateAt(fluid, 1e5, NaN))).toContain("R-1234yf temperature: must be from");
   });
 });
 

@@ -41,19 +41,31 @@ describe("transport properties of pure fluids", () => {
     },
   );
 
-  const SAME = ["R-125", "R-134a", "R-290", "R-600a", "R-744"];
-  it.each(SAME)("the transport properties of %s agree to 1e-5 where that program has the same correlations", (name) => {
-    const fluid = refrigerant(name);
-    for (const row of rows.filter((r) => r.word("fluid") === name)) {
-      const T = row.number("T_K");
-      if (T > 0.97 * fluid.critical.temperature) continue;
-      const [L, V] = [saturatedState(fluid, T, "bubble"), saturatedState(fluid, T, "dew")];
-      expect(relative(viscosity(fluid, L).value, row.number("muL_Pa.s"))).toBeLessThan(1e-5);
-      expect(relative(viscosity(fluid, V).value, row.number("muV_Pa.s"))).toBeLessThan(1e-5);
-      expect(relative(conductivity(fluid, L).value, row.number("kL_W/m/K"))).toBeLessThan(1e-5);
-      expect(relative(conductivity(fluid, V).value, row.number("kV_W/m/K"))).toBeLessThan(1e-5);
-    }
-  });
+  const SAME = [
+    ["R-125", 9],
+    ["R-134a", 12],
+    ["R-290", 12],
+    ["R-600a", 14],
+    ["R-744", 12],
+  ] as const;
+  it.each(SAME)(
+    "the transport properties of %s agree to 1e-5 where that program has the same correlations",
+    (name, count) => {
+      const fluid = refrigerant(name);
+      let compared = 0;
+      for (const row of rows.filter((r) => r.word("fluid") === name)) {
+        const T = row.number("T_K");
+        if (T > 0.97 * fluid.critical.temperature) continue;
+        compared++;
+        const [L, V] = [saturatedState(fluid, T, "bubble"), saturatedState(fluid, T, "dew")];
+        expect(relative(viscosity(fluid, L).value, row.number("muL_Pa.s"))).toBeLessThan(1e-5);
+        expect(relative(viscosity(fluid, V).value, row.number("muV_Pa.s"))).toBeLessThan(1e-5);
+        expect(relative(conductivity(fluid, L).value, row.number("kL_W/m/K"))).toBeLessThan(1e-5);
+        expect(relative(conductivity(fluid, V).value, row.number("kV_W/m/K"))).toBeLessThan(1e-5);
+      }
+      expect(compared).toBe(count);
+    },
+  );
 
   const printed = goldenRows("refrigerant-transport-papers.csv");
   it.each(printed.map((row) => [row.word("property"), row.number("T_K"), row.number("rho_kg/m3"), row] as const))(
@@ -106,7 +118,7 @@ describe("transport properties of every refrigerant", () => {
           expect(viscosity(fluid, L).value).toBeGreaterThan(viscosity(fluid, V).value);
           expect(conductivity(fluid, L).value).toBeGreaterThan(conductivity(fluid, V).value);
           const hot = stateAt(fluid, saturationPressure(fluid, T, "dew") * 0.9, T + superheat);
-          if (hot.phase === "two-phase") return;
+          if (hot.phase === "two-phase") throw new Error("two phases above the dew point");
           for (const found of [viscosity(fluid, hot), conductivity(fluid, hot)]) {
             expect(found.value).toBeGreaterThan(0);
             expect(found.value).toBeLessThan(1);

@@ -14,8 +14,7 @@ export const CHROMIUM = process.env["WARMBACK_CHROMIUM"] ?? "/usr/bin/chromium";
 
 /** Whether tests can run in a browser. Where none may be skipped, a missing browser is an error. */
 export const HAS_CHROMIUM = existsSync(CHROMIUM);
-if (!HAS_CHROMIUM && process.env["CI"] === "true")
-  throw new Error(`${CHROMIUM} is missing: apt-get install chromium`);
+if (!HAS_CHROMIUM && process.env["CI"] === "true") throw new Error(`${CHROMIUM} is missing: apt-get install chromium`);
 
 export const FLAGS = [
   "--no-sandbox",

@@ -18,13 +18,16 @@ import { parse } from "../../src/workbook/reader/tree";
 
 const KNOWN = new Set(CATALOGUE.map(({ id }) => id));
 
+/** How many formulas each sheet has. */
+const FORMULAS: Readonly<Record<string, number>> = { "Pool loop": 55, "Take-off and price": 56, "Other sinks": 28 };
+
 describe.each([poolLoop, takeOff, otherSinks].map((sheet) => [sheet.name, sheet] as const))("sheet %s", (_, sheet) => {
   const formulas = Object.entries(sheet.cells).flatMap(([address, { content }]) =>
     typeof content === "string" && content.startsWith("=") ? [[address, content] as const] : [],
   );
 
   test("names only lines that it has, and every formula can be parsed", () => {
-    expect(formulas.length).toBeGreaterThan(20);
+    expect(formulas).toHaveLength(FORMULAS[sheet.name] ?? 0);
     for (const [address, formula] of formulas) {
       expect(formula, address).not.toMatch(/\[|\{@\}|undefined/);
       expect(isRefusal(parse(formula)), `${address} ${formula}`).toBe(false);

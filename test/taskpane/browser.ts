@@ -78,6 +78,7 @@ export function usePane(forms: readonly string[] = []): Pane {
     async open(query = "", mode = {}, { before, expected } = {}) {
       page = await browser.newPage({ viewport: { width: 320, height: 700 }, ...mode });
       page.setDefaultTimeout(5000);
+      page.setDefaultNavigationTimeout(30_000);
       page.on("console", (message) => {
         const bad = message.type() === "error" || message.type() === "warning";
         if (bad && expected?.test(message.text()) !== true) complaints.push(message.text());

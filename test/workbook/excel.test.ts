@@ -294,7 +294,11 @@ describe("The Office.js adapter", () => {
     expect(seen).toEqual(["Data"]);
     stop();
     fake.supported = "1.8";
-    expect(() => book.onChange(() => undefined)()).not.toThrow();
+    const later = book.onChange((sheets) => seen.push(...sheets));
+    await new Promise((resolve) => setTimeout(resolve, 50));
+    await fire(fake, "onCalculated", { worksheetId: sheetOf(fake, "Data").id });
+    expect(seen).toEqual(["Data"]);
+    later();
   });
 
   test("reads nothing that it didn't load: the mock's own rule holds", async () => {
