@@ -1,7 +1,7 @@
 /** The panel in a browser, over a workbook in memory, served with the published headers. */
 import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
-import type { Browser, Page } from "playwright-core";
+import type { Browser, BrowserContext, Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, expect } from "vitest";
 import { connectBrowser } from "../setup/chromium";
 import { servePanel, type Served } from "./server";
@@ -10,7 +10,14 @@ export { HAS_CHROMIUM } from "../setup/chromium";
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 
-export type Mode = NonNullable<Parameters<Browser["newPage"]>[0]>;
+const WINDOW = { width: 320, height: 700 };
+
+/** How a page is looked at. */
+export interface Mode {
+  readonly viewport?: { readonly width: number; readonly height: number };
+  readonly colorScheme?: "light" | "dark";
+  readonly forcedColors?: "active";
+}
 
 /** A page that isn't as usual. */
 export interface Odd {
@@ -54,12 +61,16 @@ async function violations(page: Page): Promise<readonly string[]> {
  */
 export function usePane(forms: readonly string[] = []): Pane {
   let browser: Browser;
+  let context: BrowserContext;
   let served: Served;
   let page: Page;
   let complaints: string[] = [];
   beforeAll(async () => {
     served = await servePanel(forms);
     browser = await connectBrowser();
+    context = await browser.newContext({ viewport: WINDOW });
+    // Keeps the window open: a window for each page takes longer than the page.
+    await context.newPage();
   }, 60_000);
   afterAll(async () => {
     await browser.close();
@@ -75,8 +86,10 @@ export function usePane(forms: readonly string[] = []): Pane {
     get page() {
       return page;
     },
-    async open(query = "", mode = {}, { before, expected } = {}) {
-      page = await browser.newPage({ viewport: { width: 320, height: 700 }, ...mode });
+    async open(query = "", { viewport, ...media } = {}, { before, expected } = {}) {
+      page = await context.newPage();
+      await page.emulateMedia(media);
+      if (viewport !== undefined) await page.setViewportSize(viewport);
       page.setDefaultTimeout(5000);
       page.setDefaultNavigationTimeout(30_000);
       page.on("console", (message) => {
