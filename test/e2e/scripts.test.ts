@@ -4,7 +4,8 @@ import { join } from "node:path";
 import type { Browser, Page, Route } from "playwright-core";
 import { afterAll, afterEach, beforeAll, describe, expect, inject, test } from "vitest";
 import { serve, type Served } from "../../scripts/serve";
-import { hasBrowser, launch } from "./browser";
+import { HAS_CHROMIUM, launch } from "./browser";
+import { connectBrowser, HAS_CHROMIUM } from "../setup/chromium";
 
 const OFFICE = "https://appsforoffice.microsoft.com/**";
 
@@ -18,7 +19,7 @@ const script =
 
 const missing = (route: Route): Promise<void> => route.fulfill({ status: 404, body: "" });
 
-describe.skipIf(!hasBrowser)("The scripts of one build", { timeout: 60_000 }, () => {
+describe.skipIf(!HAS_CHROMIUM)("The scripts of one build", { timeout: 60_000 }, () => {
   let served: Served;
   let browser: Browser;
   let page: Page;
@@ -44,7 +45,7 @@ describe.skipIf(!hasBrowser)("The scripts of one build", { timeout: 60_000 }, ()
 
   beforeAll(async () => {
     served = await serve({ folder: inject("build"), port: 0, open: false });
-    browser = await launch();
+    browser = await connectBrowser();
   }, 60_000);
   afterEach(() => page.close());
   afterAll(async () => {

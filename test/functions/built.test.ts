@@ -12,10 +12,10 @@ import { CATALOGUE } from "../../core/catalogue";
 const built = (path: string): string => readFileSync(join(inject("build"), path), "utf8");
 
 describe("the built functions script", () => {
-  test("is small enough to load at once, gzipped", () =>
+  test("the functions script is small enough to load at once, gzipped", () =>
     expect(gzipSync(built("functions.js"), { level: 9 }).length).toBeLessThan(MOST_ZIPPED_BYTES));
 
-  test("is a classic script that associates everything at once, with nothing but the host's global", () => {
+  test("the functions script is a classic script that associates everything at once, with nothing but the host's global", () => {
     const shim = createShim();
     const context = createContext({ CustomFunctions: shim.CustomFunctions });
     new Script(built("functions.js"), { filename: "functions.js" }).runInContext(context);
@@ -28,14 +28,14 @@ describe("the built functions script", () => {
       expect(built(path), path).not.toMatch(/\\\\frac|temml|new Function\(|\beval\(/);
   });
 
-  test("lies beside the metadata of the same catalogue, and the forms' MathML", () => {
+  test("has the metadata of the same catalogue and the forms' MathML beside it", () => {
     const { functions } = JSON.parse(built("functions.json")) as ReturnType<typeof metadataOf>;
     expect(functions.map(({ id }) => id)).toEqual(CATALOGUE.map(({ id }) => id));
     const forms = JSON.parse(built("mathml.json")) as Readonly<Record<string, string>>;
     expect(forms["h = f * L / D * v^2 / (2 * g)"]).toMatch(/^<math/);
   });
 
-  test("is loaded by the panel's page after Microsoft's runtime, neither deferred nor as a module, by its build", () => {
+  test("the panel's page loads the functions script of its build, after Microsoft's runtime, neither deferred nor as a module", () => {
     const context = createContext({});
     new Script(built("functions.js"), { filename: "functions.js" }).runInContext(context);
     const { build } = context["warmback"] as WarmbackGlobal;

@@ -48,7 +48,7 @@ const normalised = (read: ReturnType<typeof parseTree>): unknown => ({
 });
 
 describe("functions.json", () => {
-  test("is what the stock parser reads from functions of that shape", () => {
+  test("functions.json is what the stock parser reads from functions of that shape", () => {
     const source = [...METADATA.enums.map(shimEnum), ...METADATA.functions.map(shimOf)].join("\n\n");
     const read = parseTree(source, "shims.ts");
     expect(read.extras.flatMap(({ errors }) => errors)).toEqual([]);

@@ -18,7 +18,7 @@ beforeEach(() => {
 afterEach(() => rmSync(root, { recursive: true, force: true }));
 
 describe("the hash of a build's sources", () => {
-  test("stays for equal files and changes with content, name and settings", () => {
+  test("the hash is the same for equal files and changes with content, name and settings", () => {
     const first = sourceHash(root, ["host"]);
     expect(sourceHash(root, ["host"])).toBe(first);
     expect(sourceHash(root, ["other"])).not.toBe(first);
@@ -29,7 +29,7 @@ describe("the hash of a build's sources", () => {
     expect(sourceHash(root, ["host"])).not.toBe(second);
   });
 
-  test("looks at no tests", () => {
+  test("the hash does not change with tests", () => {
     const first = sourceHash(root, []);
     put("test/a.test.ts", "1");
     expect(sourceHash(root, [])).toBe(first);

@@ -67,7 +67,7 @@ describe("a year in steady weather", () => {
     expect(Math.abs(year.end.temperature - settles.x)).toBeLessThan(0.01 / 1.8);
   });
 
-  test("with the surface rule nears its end exponentially, whatever the step", () => {
+  test("the surface rule nears its end exponentially, whatever the step", () => {
     const U = 59.6;
     const surface = yearSurface(openPool({}, U), steady(STEADY));
     const run = bareRun(surface);
@@ -79,14 +79,14 @@ describe("a year in steady weather", () => {
       );
   });
 
-  test("without losses warms by heat over capacity", () => {
+  test("a pool without losses warms by heat over capacity", () => {
     const surface = yearSurface(openPool({}, 0), steady({ ...STEADY, sun: 0 }));
     const run = { ...bareRun(surface), extra: new Float64Array(8760).fill(25) };
     const { end } = runPool(run, START, 0, 240);
     expect(end.temperature - START.temperature).toBeCloseTo((25 * 240 * 3600) / run.capacity, 9);
   });
 
-  test("freezes and thaws by the heat alone: never below 0 °C, none lost", () => {
+  test("the pool freezes and thaws by its heat: never below 0 °C, none lost", () => {
     const cold = yearSurface(openPool({}, 20), steady({ ...STEADY, air: 263.15, sun: 0 }));
     const run = bareRun(cold);
     const frozen = runPool(run, { ...START, temperature: 274 }, 0, 500);
@@ -99,8 +99,8 @@ describe("a year in steady weather", () => {
   });
 });
 
-describe("the losses made ready for the hours", () => {
-  test("are the steady losses, for any state, and their slopes are the differences", () => {
+describe("the losses prepared for the hours", () => {
+  test("the losses prepared for the hours equal the steady losses in any state, and their slopes the differences", () => {
     fc.assert(
       fc.property(
         fc.record({
@@ -155,14 +155,14 @@ describe("a year in Miami", () => {
     for (const run of runsOf(year)) expect(Math.abs(imbalance(run, capacityOf(machine)))).toBeLessThan(1e-6);
   });
 
-  test("without an air conditioner has two equal pools, and takes no heat", () => {
+  test("a year without an air conditioner has two equal pools, and takes no heat", () => {
     const year = yearOf(inputsOf({}), MIAMI);
     expect(year.free.with.temperature).toEqual(year.free.without.temperature);
     expect(totalOf(year.free.with.sums.taken)).toBe(0);
     expect(totalOf(year.held.with.sums.backUp)).toBe(totalOf(year.held.without.sums.backUp));
   });
 
-  test("is the same from run to run", () => {
+  test("a year is the same from run to run", () => {
     expect(yearRows(yearOf(machine, MIAMI))).toEqual(yearRows(yearOf(machine, MIAMI)));
   });
 
@@ -214,7 +214,7 @@ describe("the machine on the pool", () => {
     subcooling: 5.56,
   };
 
-  test("has at its rating the rating's own cooling and power", () => {
+  test("the machine at its rating has the rating's own cooling and power", () => {
     const compressor = compressorOf(rating);
     const { rated } = compressor;
     expect(compressor.rating.cooling / rated.cop).toBeCloseTo(8100 - 600 - 500, 3);
@@ -250,6 +250,6 @@ describe("the machine on the pool", () => {
   });
 });
 
-test("a cubic metre of pool water holds what a steady warm-up reckons", () => {
+test("a cubic metre of pool water holds the heat that a steady warm-up takes", () => {
   expect(capacityOf(inputsOf({ waterDepth: 2 }))).toBe(2 * POOL_HEAT_CAPACITY);
 });

@@ -3,7 +3,7 @@ import { execFileSync } from "node:child_process";
 import { existsSync, readFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import type { TestProject } from "vitest/node";
-import { ROOT } from "../scripts/root";
+import { ROOT } from "../../scripts/root";
 
 declare module "vitest" {
   interface ProvidedContext {
