@@ -11,8 +11,8 @@ import { cyclePicture } from "./picture/cycle";
 import type { Shown } from "./picture/picture";
 import { yearPictures } from "./picture/year";
 import { zonesPicture } from "./picture/zones";
-import { admitClimate } from "./pool/climate";
-import { yearOf } from "./pool/models/year";
+import { admitClimate } from "./pool/year/climate";
+import { yearOf } from "./pool/year/year";
 
 export type {
   Axis,

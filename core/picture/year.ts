@@ -1,9 +1,9 @@
 /** The pictures of a pool's year: temperatures, heat by month, and the usual day of a month. */
 import type { System } from "../kernel/quantity";
 import { DAYS } from "../aircon/models/fullLoadHours";
-import type { Year } from "../pool/models/year";
-import { MONTHS } from "../pool/models/yearRows";
-import { FIRST_DAY } from "../pool/models/yearSun";
+import type { Year } from "../pool/year/year";
+import { MONTHS } from "../pool/year/monthlyTable";
+import { FIRST_DAY } from "../pool/year/sun";
 import {
   inUnit,
   printed,

@@ -1,10 +1,10 @@
 import { describe, expect, test } from "vitest";
 import { DAYS } from "../../core/aircon/models/fullLoadHours";
-import { vapourPressureAt } from "../../core/pool/models/vapourTable";
-import type { PoolRun, PoolYear } from "../../core/pool/models/yearPlan";
-import { repeatingYear } from "../../core/pool/models/yearRepeat";
-import { yearSurface, type Weather, type YearSurface } from "../../core/pool/models/yearSurface";
-import { heldExactly, totalOf, type Held } from "../../core/pool/models/yearTerms";
+import { vapourPressureAt } from "../../core/pool/year/vapourTable";
+import type { PoolRun, PoolYear } from "../../core/pool/year/state";
+import { repeatingYear } from "../../core/pool/year/repeat";
+import { yearSurface, type Weather, type YearSurface } from "../../core/pool/year/surface";
+import { heldExactly, totalOf, type Held } from "../../core/pool/year/lossesAt";
 import { cellsIn, numberIn, type GoldenCells } from "../golden/rows";
 import { bareRun, openPool } from "./yearPools";
 

@@ -1,9 +1,9 @@
 /** Pools and weather that the tests of the year share. */
 import type { ArgData, BlockShape } from "../../core/kernel/argument";
-import type { PoolRun } from "../../core/pool/models/yearPlan";
-import type { Surface } from "../../core/pool/models/surface";
-import type { Weather, YearPool, YearSurface } from "../../core/pool/models/yearSurface";
-import { YEAR_INPUTS } from "../../core/pool/yearInputs";
+import type { PoolRun } from "../../core/pool/year/state";
+import type { Surface } from "../../core/pool/losses/surface";
+import type { Weather, YearPool, YearSurface } from "../../core/pool/year/surface";
+import { YEAR_INPUTS } from "../../core/pool/year/inputs";
 
 /** What the year's input block takes for each label that is left out. */
 export const DEFAULTS: Readonly<Record<string, unknown>> = Object.fromEntries(

@@ -14,8 +14,8 @@ import {
   spaLimit,
   warmPool,
 } from "../cautions";
-import { checkActivity, evaporationOf } from "../models/evaporation";
-import { evaporationFacts, EVAPORATION_FACTS } from "../models/facts";
+import { checkActivity, evaporationOf } from "../evaporation/evaporation";
+import { evaporationFacts, EVAPORATION_FACTS } from "../evaporation/facts";
 
 const SUMMER = { area: 800, water: 82, air: 80, humidity: 0.6, wind: 3 } as const;
 

@@ -2,13 +2,13 @@ import { choice } from "../../kernel/argument";
 import { cellFunction } from "../../kernel/cellFunction";
 import { of, table } from "../../kernel/result";
 import { estimate } from "../cautions";
-import { admitClimate } from "../climate";
+import { admitClimate } from "../year/climate";
 import { MIAMI_MONTHS } from "../data/miami";
-import { FROZEN, MONTHS } from "../models/yearRows";
-import { typicalDay } from "../models/yearHours";
-import { yearOf } from "../models/year";
-import { frozen, madeHours } from "../yearCautions";
-import { CLIMATE, YEAR_INPUTS } from "../yearInputs";
+import { FROZEN, MONTHS } from "../year/monthlyTable";
+import { typicalDay } from "../year/typicalDay";
+import { yearOf } from "../year/year";
+import { frozen, madeHours } from "../year/cautions";
+import { CLIMATE, YEAR_INPUTS } from "../year/inputs";
 
 const MONTH = choice("Month", MONTHS, "month, 1 to 12 or its name", {
   ...Object.fromEntries(MONTHS.map((name, place) => [String(place + 1), name])),

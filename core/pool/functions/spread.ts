@@ -4,13 +4,13 @@ import { cellFunction } from "../../kernel/cellFunction";
 import { mend } from "../../kernel/fault";
 import { table, word } from "../../kernel/result";
 import { estimate, methodSpread } from "../cautions";
-import { admitClimate } from "../climate";
+import { admitClimate } from "../year/climate";
 import { MIAMI_MONTHS } from "../data/miami";
-import { spreadOver } from "../models/yearSpread";
-import { totalOfYear } from "../models/yearRows";
-import { madeHours } from "../yearCautions";
-import { YEAR_COLUMNS } from "../yearColumns";
-import { CLIMATE, YEAR_INPUTS } from "../yearInputs";
+import { spreadOver } from "../year/spread";
+import { totalOfYear } from "../year/monthlyTable";
+import { madeHours } from "../year/cautions";
+import { YEAR_COLUMNS } from "../year/columns";
+import { CLIMATE, YEAR_INPUTS } from "../year/inputs";
 
 const MOST_VALUES = 20;
 

@@ -4,7 +4,7 @@ import { us } from "../../kernel/quantity";
 import { of } from "../../kernel/result";
 import { SHELTER } from "../args";
 import { shelterGuess } from "../cautions";
-import { windAtWaterBy } from "../models/wind";
+import { windAtWaterBy } from "../losses/wind";
 
 export const windAtWater = cellFunction({
   id: "POOL.WINDATWATER",

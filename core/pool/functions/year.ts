@@ -1,11 +1,11 @@
 import { cellFunction } from "../../kernel/cellFunction";
 import { table } from "../../kernel/result";
 import { coverInUse, estimate, methodSpread, noCover, spaLimit, warmPool } from "../cautions";
-import { admitClimate } from "../climate";
+import { admitClimate } from "../year/climate";
 import { MIAMI_MONTHS } from "../data/miami";
-import { yearOf } from "../models/year";
-import { YEAR_FACTS, yearFacts } from "../models/yearFacts";
-import { yearRows } from "../models/yearRows";
+import { yearOf } from "../year/year";
+import { YEAR_FACTS, yearFacts } from "../year/facts";
+import { yearRows } from "../year/monthlyTable";
 import {
   atLimit,
   beyondCurve,
@@ -19,10 +19,10 @@ import {
   notMet,
   tankUnpriced,
   tankWall,
-} from "../yearCautions";
+} from "../year/cautions";
 import { legionella, lukewarmStore, scald } from "../../sink/cautions";
-import { YEAR_TABLE_COLUMNS } from "../yearColumns";
-import { CLIMATE, YEAR_INPUTS } from "../yearInputs";
+import { YEAR_TABLE_COLUMNS } from "../year/columns";
+import { CLIMATE, YEAR_INPUTS } from "../year/inputs";
 
 /** 100 m² in Miami, 1.5 m deep, held at 27 °C; shelter 0.3. */
 const HELD = { poolArea: 100, waterDepth: 1.5, setPoint: 27, latitude: 25.82, altitude: 11, shelter: 0.3 } as const;
