@@ -91,6 +91,12 @@ module.exports = {
       { path: `^core/(${SUBJECT_TOPICS})/`, pathNot: `^core/(${SUBJECT_TOPICS})/${SUBJECT_LOW}` },
     ),
     rule(
+      "no-type-circle",
+      "A circle of imports, types included.",
+      { path: `^core/(${SUBJECT_TOPICS})/` },
+      { circular: true },
+    ),
+    rule(
       "data-lowest",
       "Tables know their type and nothing else.",
       { path: "^core/[^/]+/data/" },

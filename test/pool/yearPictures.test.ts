@@ -1,10 +1,10 @@
 import { describe, expect, test } from "vitest";
 import { dayPicture, dayPictures, monthsPicture } from "../../core/picture/year";
 import { admitClimate } from "../../core/pool/year/climate";
-import { MIAMI_MONTHS } from "../../core/pool/data/miami";
-import { yearOf } from "../../core/pool/year/year";
-import { totalOfYear } from "../../core/pool/year/monthlyTable";
 import type { YearInputs } from "../../core/pool/year/inputs";
+import { totalOfYear } from "../../core/pool/year/monthlyTable";
+import { yearOf } from "../../core/pool/year/year";
+import { MIAMI_MONTHS } from "../../core/pool/data/miami";
 import { DEFAULTS } from "./yearPools";
 
 const yearWith = (values: Partial<YearInputs>) =>

@@ -1,57 +1,53 @@
-/** An hour of the machine: where the valve sends its heat, and what it gives there. */
-import { MACHINE_RECORD, MACHINE_WIDTH, readCurve, runShare } from "./machine";
-import { FIXED, GOING, type Going, type Plan } from "./state";
+/** A step of the air conditioner: where the valve sends its heat, and what the machine gives there. */
+import { HOURS_OF_DAY } from "./calendar";
+import { runShareFor, type Machine } from "./machine";
+import type { Recovery } from "./run";
+import type { Simulation } from "./simulation";
+import type { StepState } from "./state";
+import { coolingAt, powerAt } from "./waterCurve";
 
-// Bound here once: read from another module they would be asked for many thousand times a year.
-const read = readCurve;
-const shareFor = runShare;
-const width = MACHINE_WIDTH;
-const { cooling: OUTDOOR_COOLING, power: OUTDOOR_POWER } = MACHINE_RECORD;
-const { T, ON_POOL, SINCE, TAKEN, REJECTED, UNMET, SHARE, ELECTRICITY, EXTRA, DRIVES } = GOING;
-const { RECOVERS, LIMIT, BAND, LEAST_TIME, ON_CALL, OUTDOOR_FAN, CYCLING_LOSS } = FIXED;
-
-/** Turns the valve where it must and may; whether the machine is on the pool. */
-const turn = ({ going, fixed }: Plan, schedule: number): boolean => {
-  const on = going[ON_POOL] === 1;
-  const wants = going[T] < fixed[LIMIT] - (on ? 0 : fixed[BAND]);
-  const running = fixed[ON_CALL] === 1 || schedule >= 1;
-  const next = wants && running;
-  if (next === on || (running && going[SINCE] < fixed[LEAST_TIME])) return on;
-  going[ON_POOL] = next ? 1 : 0;
-  going[SINCE] = 0;
+/** Moves the valve where it must and may. Returns whether the machine is on the pool. */
+function moveValve(state: StepState, recovery: Recovery, pumpSchedule: number): boolean {
+  const wants = state.temperature < recovery.limit - (state.onPool ? 0 : recovery.band);
+  const pumpRuns = recovery.onCall || pumpSchedule >= 1;
+  const next = wants && pumpRuns;
+  if (next === state.onPool || (pumpRuns && state.since < recovery.leastTime)) return state.onPool;
+  state.onPool = next;
+  state.since = 0;
   return next;
-};
+}
 
-const stand = (going: Going): void => {
-  going[TAKEN] = 0;
-  going[REJECTED] = 0;
-  going[UNMET] = 0;
-  going[SHARE] = 0;
-  going[ELECTRICITY] = 0;
-  going[EXTRA] = 0;
-  going[DRIVES] = 0;
-};
+function stopMachine(state: StepState): void {
+  state.servesPool = false;
+  state.runShare = 0;
+  state.extraPumpShare = 0;
+  state.rejected = 0;
+  state.heatToPool = 0;
+  state.unmetLoad = 0;
+  state.electricity = 0;
+}
 
-/** Decides the valve, and what the machine gives to pool or air at the water's temperature. */
-export const drive = (plan: Plan, hour: number, clock: number): void => {
-  const { going, fixed, machine } = plan;
-  const load = machine[hour * width] ?? 0;
+/** Serves the load from pool or outdoor coil, as the valve decides at the water's temperature. */
+export function runMachine({ run, recovery, state }: Simulation, machine: Machine, hour: number): void {
+  const load = machine.load[hour] ?? 0;
   if (load <= 0) {
-    if (going[REJECTED] !== 0) stand(going);
+    if (state.rejected !== 0) stopMachine(state);
     return;
   }
-  const schedule = plan.schedule[clock] ?? 0;
-  const side = fixed[RECOVERS] === 1 && turn(plan, schedule);
-  const cooling = side ? read(plan.onPool, 0, going[T]) : (machine[hour * width + OUTDOOR_COOLING] ?? 0);
-  const power = side ? read(plan.onPool, 1, going[T]) : (machine[hour * width + OUTDOOR_POWER] ?? 0);
-  const share = shareFor(load, cooling, fixed[CYCLING_LOSS]);
+  const pumpSchedule = run.pump.schedule[hour % HOURS_OF_DAY] ?? 0;
+  const { poolCurve } = machine;
+  const onPool = poolCurve !== undefined && recovery !== undefined && moveValve(state, recovery, pumpSchedule);
+  const cooling = onPool ? coolingAt(poolCurve, state.temperature) : (machine.outdoorCooling[hour] ?? 0);
+  const power = onPool ? powerAt(poolCurve, state.temperature) : (machine.outdoorPower[hour] ?? 0);
+  const runShare = runShareFor(load, cooling, machine.cyclingLoss);
   const met = load < cooling ? load : cooling;
-  const rejected = met + share * (power - (side ? 0 : fixed[OUTDOOR_FAN]));
-  going[DRIVES] = side ? 1 : 0;
-  going[SHARE] = share;
-  going[UNMET] = load - met;
-  going[ELECTRICITY] = share * power;
-  going[REJECTED] = rejected;
-  going[TAKEN] = side ? rejected : 0;
-  going[EXTRA] = side ? share * (1 - schedule) : 0;
-};
+  // The outdoor fan's power leaves with the air, not with the refrigerant.
+  const rejected = met + runShare * (power - (onPool ? 0 : machine.outdoorFan));
+  state.servesPool = onPool;
+  state.runShare = runShare;
+  state.extraPumpShare = onPool ? runShare * (1 - pumpSchedule) : 0;
+  state.rejected = rejected;
+  state.heatToPool = onPool ? rejected : 0;
+  state.unmetLoad = load - met;
+  state.electricity = runShare * power;
+}

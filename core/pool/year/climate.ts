@@ -8,6 +8,7 @@ import { nearest } from "../../kernel/nearest";
 import { KINDS, show, showNumber, type KindName, type System } from "../../kernel/quantity";
 import { readQuantityText } from "../../kernel/quantityText";
 import { came, sizeText, type RawMatrix, type RawScalar } from "../../kernel/raw";
+import { HOURS_OF_YEAR } from "./calendar";
 
 export type Column = "air" | "swing" | "humidity" | "dewPoint" | "windAt10m" | "sun" | "cloud" | "pressure" | "mains";
 
@@ -17,10 +18,9 @@ export interface Climate {
   readonly columns: Readonly<Partial<Record<Column, Float64Array>>>;
 }
 
-export const HOURLY_ROWS = 8760;
 const MONTHLY_ROWS = 12;
 /** Nine columns, a header, and month, day and hour as weather files have them. */
-export const MOST_CLIMATE_CELLS = 13 * (HOURLY_ROWS + 8);
+export const MOST_CLIMATE_CELLS = 13 * (HOURS_OF_YEAR + 8);
 
 const NAMES: Readonly<Record<Column, string>> = {
   air: "air",
@@ -131,7 +131,7 @@ const checkTwice = (places: readonly Place[]): readonly Place[] => {
 
 const rowsText = (rows: number): string => {
   if (rows === 8784) return " (a leap year: leave out 29 February)";
-  return rows > 8000 && rows < HOURLY_ROWS ? " (hours are missing)" : "";
+  return rows > 8000 && rows < HOURS_OF_YEAR ? " (hours are missing)" : "";
 };
 
 /** A number of one unit in base units: value × factor + shift. */
@@ -211,7 +211,7 @@ export const admitClimate = (matrix: RawMatrix, system: System): Climate => {
   const first = header ? 1 : 0;
   const lines = matrix.slice(first, filled(matrix));
   const monthly = lines.length === MONTHLY_ROWS;
-  if (!monthly && lines.length !== HOURLY_ROWS)
+  if (!monthly && lines.length !== HOURS_OF_YEAR)
     throw mend(
       `climate: expected 12 rows (months) or 8,760 rows (hours) ${header ? "below the header" : ""}, got ${showNumber(lines.length)}${rowsText(lines.length)}; the range has ${sizeText(matrix)}`,
     );

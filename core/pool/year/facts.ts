@@ -1,14 +1,14 @@
-/** What the cautions of the year ask for. */
-import type { Year } from "./year";
-import { totalOf } from "./lossesAt";
-
-const [CURVE_FROM, CURVE_TO] = [291.483, 319.261];
+/** The facts that the cautions of the year read. */
+import { HOUR } from "./calendar";
+import { CURVE_FROM, CURVE_TO } from "./machine";
+import type { Year } from "./results";
+import { totalOf } from "./sums";
 
 const beyondCurve = ({ machine, weather }: Year): number => {
   let time = 0;
   for (let hour = 0; hour < weather.hours; hour++) {
     const T = weather.air[hour] ?? 0;
-    if ((machine?.load[hour] ?? 0) > 0 && (T < CURVE_FROM || T > CURVE_TO)) time += 3600;
+    if ((machine?.load[hour] ?? 0) > 0 && (T < CURVE_FROM || T > CURVE_TO)) time += HOUR;
   }
   return time;
 };
@@ -40,7 +40,7 @@ export const YEAR_FACTS = {
 /** Facts about recovery by pool or tank. */
 const recoveryFacts = ({ machine, free }: Year) => {
   const { sums } = free.with;
-  const warms = machine?.onPool ? (machine.onTank ? "pool and tank" : "the pool") : "the tank";
+  const warms = machine?.poolCurve ? (machine.tankCurve ? "pool and tank" : "the pool") : "the tank";
   return {
     warms,
     pumpBeyond: totalOf(sums.extraPump),
@@ -65,7 +65,7 @@ const poolFacts = ({ inputs, free, held }: Year) => {
 
 /** Facts of the preheat tank; none where there is none. */
 const tankFacts = ({ inputs, machine, free }: Year) =>
-  machine?.onTank
+  machine?.tankCurve
     ? {
         // The room or warm mains may bring the tank above its limit.
         preheat: free.with.tank.reduce((most, T) => Math.max(most, T), inputs.tankLimit),
@@ -76,8 +76,8 @@ const tankFacts = ({ inputs, machine, free }: Year) =>
 
 export const yearFacts = (year: Year, monthlyRows: boolean) => {
   const { inputs, machine, free, held } = year;
-  const recovers = machine !== undefined && (machine.onPool ?? machine.onTank) !== undefined;
-  const load = machine ? 3600 * totalOf(machine.load) : 0;
+  const recovers = machine !== undefined && (machine.poolCurve ?? machine.tankCurve) !== undefined;
+  const load = machine ? HOUR * totalOf(machine.load) : 0;
   return {
     poolTemperature: Math.max(...free.with.highest),
     lossEstimated: true,
@@ -89,7 +89,7 @@ export const yearFacts = (year: Year, monthlyRows: boolean) => {
     beyondCurveTime: beyondCurve(year),
     notMetShare: load > 0 ? totalOf(free.with.sums.unmet) / load : 0,
     ...(recovers ? recoveryFacts(year) : {}),
-    ...(machine?.onPool ? poolFacts(year) : {}),
+    ...(machine?.poolCurve ? poolFacts(year) : {}),
     ...tankFacts(year),
   };
 };

@@ -1,70 +1,28 @@
 /** The year as rows: twelve months and the total. */
 import { DAYS } from "../../aircon/models/fullLoadHours";
 import { NO_VALUE } from "../../kernel/result";
-import { FIRST_DAY } from "./sun";
-import type { Year } from "./year";
-import type { PoolYear } from "./state";
+import { HOUR, HOURS_OF_DAY, MONTHS, firstHourOf, hoursOf } from "./calendar";
+import type { YEAR_COLUMNS } from "./columns";
+import type { PoolYear, Year } from "./results";
 import { savingOf } from "./saving";
-import { seasonOf } from "./setUp";
 import { hotWaterLoad } from "./tankSetUp";
 import { monthlyMeans } from "./weather";
 
 export const FROZEN = "frozen" as const;
-export const MONTHS = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"] as const;
 
 type Warmth = number | typeof FROZEN;
+type MayFreeze = "poolWithout" | "poolWithoutLowest" | "poolWith" | "poolWithLowest";
+type MayBeBlank = "moneySaved" | "tankMean";
 
 /** Temperatures K, heats and electricity J, times s, money plain, carbon dioxide kg. */
-export interface YearRow {
-  readonly month: string;
-  readonly air: number;
-  readonly poolWithout: Warmth;
-  readonly poolWithoutLowest: Warmth;
-  readonly poolWithoutHighest: number;
-  readonly poolWith: Warmth;
-  readonly poolWithLowest: Warmth;
-  readonly poolWithHighest: number;
-  readonly warmDaysWithout: number;
-  readonly warmDaysWith: number;
-  readonly evaporation: number;
-  readonly convection: number;
-  readonly radiation: number;
-  readonly ground: number;
-  readonly makeUp: number;
-  readonly lossWithout: number;
-  readonly lossWith: number;
-  readonly sun: number;
-  readonly pumpHeat: number;
-  readonly heatRejected: number;
-  readonly heatTaken: number;
-  readonly heatOutdoors: number;
-  readonly timeOnPool: number;
-  readonly timeOutdoors: number;
-  readonly timeIdle: number;
-  readonly backUpWithout: number;
-  readonly backUpWith: number;
-  readonly backUpByMonth: number;
-  readonly heatTakenHeld: number;
-  readonly electricityWithout: number;
-  readonly electricityWith: number;
-  readonly electricityHeld: number;
-  readonly extraPump: number;
-  readonly extraPumpHeld: number;
-  readonly coolingNotMet: number;
-  readonly moneySaved: number | typeof NO_VALUE;
-  readonly carbonSaved: number;
-  readonly heatToTank: number;
-  readonly timeOnTank: number;
-  readonly tankMean: number | typeof NO_VALUE;
-  readonly tankLoss: number;
-  readonly hotWaterLoad: number;
-  readonly hotWaterRecovered: number;
-  readonly heatToTankHeld: number;
-  readonly hotWaterRecoveredHeld: number;
-}
+export type YearRow = { readonly month: string } & {
+  readonly [C in keyof typeof YEAR_COLUMNS]: C extends MayFreeze
+    ? Warmth
+    : C extends MayBeBlank
+      ? number | typeof NO_VALUE
+      : number;
+};
 
-const HOUR = 3600;
-const DAY = 24;
 const at = (values: ArrayLike<number>, month: number): number => values[month] ?? 0;
 
 const lossOf = ({ sums }: PoolYear, month: number): number =>
@@ -75,16 +33,16 @@ const lossOf = ({ sums }: PoolYear, month: number): number =>
   at(sums.makeUp, month);
 
 /** Days of a month whose mean temperature reaches the set point, s. */
-const warmDays = ({ temperature }: PoolYear, set: number, month: number): number => {
+function warmDays({ temperature }: PoolYear, set: number, month: number): number {
   let warm = 0;
-  const first = DAY * (FIRST_DAY[month] ?? 0);
+  const first = firstHourOf(month);
   for (let day = 0; day < (DAYS[month] ?? 0); day++) {
     let sum = 0;
-    for (let hour = 0; hour < DAY; hour++) sum += temperature[first + DAY * day + hour] ?? 0;
-    if (sum / DAY >= set - 1e-6) warm++;
+    for (let hour = 0; hour < HOURS_OF_DAY; hour++) sum += temperature[first + HOURS_OF_DAY * day + hour] ?? 0;
+    if (sum / HOURS_OF_DAY >= set - 1e-6) warm++;
   }
-  return warm * DAY * HOUR;
-};
+  return warm * HOURS_OF_DAY * HOUR;
+}
 
 interface Temperatures {
   readonly mean: Warmth;
@@ -95,7 +53,7 @@ interface Temperatures {
 const temperaturesOf = ({ sums, lowest, highest }: PoolYear, month: number): Temperatures => {
   const frozen = at(sums.frozen, month) > 0;
   return {
-    mean: frozen ? FROZEN : at(sums.warmth, month) / (HOUR * DAY * (DAYS[month] ?? 1)),
+    mean: frozen ? FROZEN : at(sums.warmth, month) / (HOUR * hoursOf(month)),
     lowest: frozen ? FROZEN : at(lowest, month),
     highest: at(highest, month),
   };
@@ -104,14 +62,13 @@ const temperaturesOf = ({ sums, lowest, highest }: PoolYear, month: number): Tem
 /** The preheat tank's month; all 0 without one. */
 const tankOfMonth = ({ inputs, weather, machine, free, held }: Year, month: number) => {
   const { sums } = free.with;
-  const days = DAYS[month] ?? 1;
-  const stands = machine?.onTank !== undefined;
+  const hasTank = machine?.tankCurve !== undefined;
   return {
     heatToTank: at(sums.toTank, month),
     timeOnTank: at(sums.tankTime, month),
-    tankMean: stands ? at(sums.tankWarmth, month) / (HOUR * DAY * days) : NO_VALUE,
+    tankMean: hasTank ? at(sums.tankWarmth, month) / (HOUR * hoursOf(month)) : NO_VALUE,
     tankLoss: at(sums.tankLoss, month),
-    hotWaterLoad: stands ? hotWaterLoad(inputs, weather.mains, FIRST_DAY[month] ?? 0, days) : 0,
+    hotWaterLoad: hasTank ? hotWaterLoad(inputs, weather.mains, month) : 0,
     hotWaterRecovered: at(sums.drawnHeat, month),
     heatToTankHeld: at(held.with.sums.toTank, month),
     hotWaterRecoveredHeld: at(held.with.sums.drawnHeat, month),
@@ -127,7 +84,7 @@ const monthRow = (year: Year, month: number, air: number, inSeason: boolean): Ye
   const [without, recovered] = [free.without, free.with];
   const { sums } = recovered;
   const [cold, warm] = [temperaturesOf(without, month), temperaturesOf(recovered, month)];
-  const length = HOUR * DAY * (DAYS[month] ?? 0);
+  const length = HOUR * hoursOf(month);
   const heat = (values: Float64Array): number => area * at(values, month);
   const { money, carbon } = savingOf(year, month);
   const taken = heat(sums.taken);
@@ -210,10 +167,8 @@ const totalRow = (rows: readonly YearRow[]): YearRow => {
   };
 };
 
-const monthRows = (year: Year): readonly YearRow[] => {
-  const season = seasonOf(year.inputs);
-  return monthlyMeans(year.weather.air).map((mean, month) => monthRow(year, month, mean, season[month] ?? false));
-};
+const monthRows = (year: Year): readonly YearRow[] =>
+  monthlyMeans(year.weather.air).map((mean, month) => monthRow(year, month, mean, year.season[month] ?? false));
 
 /** Twelve months and the year. */
 export const yearRows = (year: Year): readonly YearRow[] => {

@@ -3,8 +3,7 @@ import { carbonOfHeat, checkEfficiency, costOfHeat } from "../../cost/models/hea
 import { sourceNamed } from "../../cost/data/heatSources";
 import { NO_VALUE } from "../../kernel/result";
 import type { BACK_UP_SOURCES } from "./inputs";
-import type { Year } from "./year";
-import type { PoolYear } from "./state";
+import type { PoolYear, Year } from "./results";
 
 const at = (values: ArrayLike<number>, month: number): number => values[month] ?? 0;
 
@@ -37,7 +36,7 @@ const sumOfMoney = (parts: readonly Saving["money"][]): Saving["money"] =>
   parts.reduce((sum, part) => (sum === NO_VALUE || part === NO_VALUE ? NO_VALUE : sum + part), 0);
 
 /** What recovery saves in a month by the pair that counts: held by the back-up heater where there is one. */
-export const savingOf = ({ inputs, machine, free, held }: Year, month: number): Saving => {
+export function savingOf({ inputs, machine, free, held }: Year, month: number): Saving {
   const { backUpSource, electricityPrice } = inputs;
   const pair = backUpSource === "none" ? free : held;
   const electric = (year: PoolYear): number => at(year.sums.electricity, month) + at(year.sums.extraPump, month);
@@ -53,7 +52,7 @@ export const savingOf = ({ inputs, machine, free, held }: Year, month: number): 
   );
   const hotWater = worthOf(
     {
-      source: machine?.onTank ? inputs.hotWaterSource : "none",
+      source: machine?.tankCurve ? inputs.hotWaterSource : "none",
       price: inputs.hotWaterPrice,
       efficiency: inputs.hotWaterEfficiency,
       named: "hot water efficiency",
@@ -66,4 +65,4 @@ export const savingOf = ({ inputs, machine, free, held }: Year, month: number): 
     money: sumOfMoney([bought, backUp.money, hotWater.money]),
     carbon: power * carbonOfHeat("electric resistance", 1, 1) + backUp.carbon + hotWater.carbon,
   };
-};
+}

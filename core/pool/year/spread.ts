@@ -1,9 +1,11 @@
 /** Years that differ in one input: each begins where the last one ended. */
 import { silent, type Trace } from "../../kernel/steps";
 import type { Climate } from "./climate";
-import { beginOf, weatherAt, yearIn, type Begin, type Year } from "./year";
-import { siteOf, type YearInputs } from "./setUp";
-import type { Weather } from "./surface";
+import type { YearInputs } from "./inputs";
+import type { Year } from "./results";
+import { siteOf } from "./setUp";
+import type { Weather } from "./weather";
+import { beginOf, weatherAt, yearIn, type Begin } from "./year";
 
 const sameSite = (a: YearInputs, b: YearInputs): boolean => JSON.stringify(siteOf(a)) === JSON.stringify(siteOf(b));
 

@@ -1,5 +1,5 @@
 /** Sun and cloud of the days of a year at a latitude. */
-import { DAYS } from "../../aircon/models/fullLoadHours";
+import { HOUR, HOURS_OF_DAY } from "./calendar";
 import {
   clearSun,
   clearestDay,
@@ -12,7 +12,6 @@ import {
   sunsetAngle,
 } from "./sunEquations";
 
-const HOUR = 3600;
 /** Hour angle at the middle of an hour of the day, noon at 12. */
 const hourAngle = (hour: number): number => ((hour + 0.5 - 12) * Math.PI) / 12;
 
@@ -28,7 +27,7 @@ export interface SunDay {
 export const sunDay = (day: number, lat: number): SunDay => {
   const dec = declination.code({ n: day });
   const ws = sunsetAngle.code({ lat, dec });
-  const raw = Array.from({ length: 24 }, (_, hour) => {
+  const raw = Array.from({ length: HOURS_OF_DAY }, (_, hour) => {
     const w = hourAngle(hour);
     return Math.abs(w) < ws ? Math.max(0, hourOfSun.code({ ws, w })) : 0;
   });
@@ -47,10 +46,10 @@ export const cloudOfDay = (sun: number, { clear }: SunDay): number =>
 /** Opaque cloud by hour from hourly sun: that of the day by day and night. */
 export const cloudOfHours = (sun: Float64Array, lat: number): Float64Array => {
   const cloud = new Float64Array(sun.length);
-  for (let day = 0; day < sun.length / 24; day++) {
+  for (let day = 0; day < sun.length / HOURS_OF_DAY; day++) {
     let sum = 0;
-    for (let hour = 0; hour < 24; hour++) sum += HOUR * (sun[24 * day + hour] ?? 0);
-    cloud.fill(cloudOfDay(sum, sunDay(day + 1, lat)), 24 * day, 24 * day + 24);
+    for (let hour = 0; hour < HOURS_OF_DAY; hour++) sum += HOUR * (sun[HOURS_OF_DAY * day + hour] ?? 0);
+    cloud.fill(cloudOfDay(sum, sunDay(day + 1, lat)), HOURS_OF_DAY * day, HOURS_OF_DAY * (day + 1));
   }
   return cloud;
 };
@@ -75,8 +74,3 @@ export const orderOf = (days: number, step: number): readonly number[] => {
   const sorted = [...fractions].sort((a, b) => a - b);
   return fractions.map((each) => sorted.indexOf(each));
 };
-
-/** First day of each month, counted from 0. */
-export const FIRST_DAY: readonly number[] = DAYS.map((_, month) =>
-  DAYS.slice(0, month).reduce<number>((sum, days) => sum + days, 0),
-);

@@ -1,104 +1,76 @@
 /**
- * A preheat tank that takes the machine's heat beside the pool. Its water is mixed; within a step draw, loss and heat hold, so
- * the step is solved exactly and its heats close. The valve to the tank is reckoned as a share of the step: a tank of some
- * hundred gallons fills and empties within the hour.
+ * A step of the preheat tank. Its water is mixed; within a step draw, loss and heat hold, so the step is solved exactly and
+ * its heats close. The valve to the tank takes a share of the step: a tank of some hundred gallons fills and empties within
+ * the hour.
  */
+import { HOURS_OF_DAY } from "./calendar";
 import { meanPart } from "./exponential";
-import { readCurve, runShare } from "./machine";
-import { FIXED, GOING, type Plan } from "./state";
-import { HOUR_RECORD, RECORD_WIDTH } from "./surface";
+import { runShareFor, type Machine } from "./machine";
+import type { Tank } from "./run";
+import type { Simulation } from "./simulation";
+import type { StepState } from "./state";
+import { coolingAt, powerAt, type WaterCurve } from "./waterCurve";
 
-export type TankOrder = "pool first" | "tank first";
-
-export interface Tank {
-  readonly order: TankOrder;
-  /** J/K */
-  readonly capacity: number;
-  /** W/K to what stands around it, K. */
-  readonly loss: number;
-  readonly around: number;
-  /** It gets no heat above this, K. */
-  readonly limit: number;
-  /** W/K of the water drawn, by the hour of the day. */
-  readonly draw: Float64Array;
-  /** Its circulating pump, W, while it takes heat. */
-  readonly pump: number;
+/** What the tank does by itself: its net heat at the start, and how each watt through the step would warm it. */
+function idleTank(state: StepState, tank: Tank, draw: number, mains: number): void {
+  const perWatt = state.duration / tank.capacity;
+  const z = (draw + tank.loss) * perWatt;
+  const mean = meanPart(z);
+  state.tankIdleHeat = draw * (mains - state.tank) + tank.loss * (tank.around - state.tank);
+  state.tankGain = perWatt * (1 - z * mean);
+  state.tankMeanGain = perWatt * mean;
 }
 
-// Bound here once: read from another module they would be asked for many thousand times a year.
-const partOf = meanPart;
-const read = readCurve;
-const shareFor = runShare;
-const width = RECORD_WIDTH;
-const MAINS = HOUR_RECORD.mains;
-const { TANK, TO_TANK, TANK_SHARE, DT, DRAWN, TANK_LOST: LOST, TANK_MEAN } = GOING;
-const { TANK_IDLE: IDLE, TANK_GAIN: GAIN, TANK_MEAN_GAIN: MEAN_GAIN } = GOING;
-const { SHARE, ELECTRICITY, UNMET, TAKEN, REJECTED, EXTRA } = GOING;
-const { TANK_CAPACITY, TANK_LOSS, TANK_AROUND, TANK_LIMIT, CYCLING_LOSS } = FIXED;
-
-/** Net heat at the start without the machine, W, and what each watt through the step makes of its end and its mean, K. */
-const readyTank = ({ going, fixed, surface, draw }: Plan, hour: number): void => {
-  const drawn = draw[hour % 24] ?? 0;
-  const loss = fixed[TANK_LOSS];
-  const T = going[TANK];
-  const perWatt = going[DT] / fixed[TANK_CAPACITY];
-  const z = (drawn + loss) * perWatt;
-  const mean = partOf(z);
-  going[IDLE] = drawn * ((surface[hour * width + MAINS] ?? 0) - T) + loss * (fixed[TANK_AROUND] - T);
-  going[GAIN] = perWatt * (1 - z * mean);
-  going[MEAN_GAIN] = perWatt * mean;
-};
-
 /** What the machine would give the tank if it ran on it all the step, W, its water at T (K). */
-const heatAt = ({ onTank, fixed }: Plan, load: number, T: number): number => {
-  const cooling = read(onTank, 0, T);
-  return Math.min(load, cooling) + shareFor(load, cooling, fixed[CYCLING_LOSS]) * read(onTank, 1, T);
-};
+function heatOffered(machine: Machine, curve: WaterCurve, load: number, T: number): number {
+  const cooling = coolingAt(curve, T);
+  return Math.min(load, cooling) + runShareFor(load, cooling, machine.cyclingLoss) * powerAt(curve, T);
+}
 
-/** Part of the step in which the tank has the machine: all of it, or what brings the tank to its limit. */
-const shareOf = (plan: Plan, load: number): number => {
-  const { going, fixed } = plan;
-  const T = going[TANK];
-  const most = Math.max(0, (fixed[TANK_LIMIT] - T) / going[GAIN] - going[IDLE]);
+/** Share of the step in which the valve is on the tank: all of it, or what brings the tank to its limit. */
+function tankShare(state: StepState, tank: Tank, machine: Machine, curve: WaterCurve, load: number): number {
+  const start = state.tank;
+  const most = Math.max(0, (tank.limit - start) / state.tankGain - state.tankIdleHeat);
   if (most === 0) return 0;
-  const first = Math.min(most, heatAt(plan, load, T));
-  going[TANK_MEAN] = T + (going[IDLE] + first) * going[MEAN_GAIN];
-  const offered = heatAt(plan, load, going[TANK_MEAN]);
-  return Math.min(1, most / offered);
-};
+  const first = Math.min(most, heatOffered(machine, curve, load, start));
+  state.tankMean = start + (state.tankIdleHeat + first) * state.tankMeanGain;
+  return Math.min(1, most / heatOffered(machine, curve, load, state.tankMean));
+}
 
-/** Gives the tank its part of the step's heat and takes that part from pool or air. */
-const give = (plan: Plan, load: number, part: number): void => {
-  const { going, fixed, onTank } = plan;
-  const T = going[TANK_MEAN];
-  const cooling = read(onTank, 0, T);
-  const share = shareFor(load, cooling, fixed[CYCLING_LOSS]);
+/** Gives the tank its share of the step's heat, and takes that share from pool or outdoor coil. */
+function heatTank(state: StepState, machine: Machine, curve: WaterCurve, load: number, share: number): void {
+  const cooling = coolingAt(curve, state.tankMean);
+  const power = powerAt(curve, state.tankMean);
+  const runShare = runShareFor(load, cooling, machine.cyclingLoss);
   const met = Math.min(load, cooling);
-  const power = read(onTank, 1, T);
-  const rest = 1 - part;
-  going[SHARE] = rest * going[SHARE];
-  going[TAKEN] = rest * going[TAKEN];
-  going[EXTRA] = rest * going[EXTRA];
-  going[TO_TANK] = part * (met + share * power);
-  going[TANK_SHARE] = part * share;
-  going[REJECTED] = rest * going[REJECTED] + going[TO_TANK];
-  going[ELECTRICITY] = rest * going[ELECTRICITY] + part * share * power;
-  going[UNMET] = rest * going[UNMET] + part * (load - met);
-};
+  const rest = 1 - share;
+  state.runShare = rest * state.runShare;
+  state.heatToPool = rest * state.heatToPool;
+  state.extraPumpShare = rest * state.extraPumpShare;
+  state.heatToTank = share * (met + runShare * power);
+  state.tankRunShare = share * runShare;
+  state.rejected = rest * state.rejected + state.heatToTank;
+  state.electricity = rest * state.electricity + share * runShare * power;
+  state.unmetLoad = rest * state.unmetLoad + share * (load - met);
+}
 
-/** One step of the tank: with the machine where `load` (W) is above 0. */
-export const tankStep = (plan: Plan, hour: number, load: number): void => {
-  const { going, fixed, surface, draw } = plan;
-  readyTank(plan, hour);
-  going[TO_TANK] = 0;
-  going[TANK_SHARE] = 0;
-  const part = load > 0 ? shareOf(plan, load) : 0;
-  if (part > 0) give(plan, load, part);
-  const heat = going[IDLE] + going[TO_TANK];
-  const start = going[TANK];
-  const mean = start + heat * going[MEAN_GAIN];
-  going[TANK_MEAN] = mean;
-  going[DRAWN] = (draw[hour % 24] ?? 0) * (mean - (surface[hour * width + MAINS] ?? 0));
-  going[LOST] = fixed[TANK_LOSS] * (mean - fixed[TANK_AROUND]);
-  going[TANK] = start + heat * going[GAIN];
-};
+/** Carries the tank through a step: with the machine where `load` (W) is above 0. */
+export function stepTank({ run, state }: Simulation, tank: Tank, machine: Machine, hour: number, load: number): void {
+  const draw = tank.draw[hour % HOURS_OF_DAY] ?? 0;
+  const mains = run.surface.weather.mains[hour] ?? 0;
+  const { tankCurve } = machine;
+  idleTank(state, tank, draw, mains);
+  state.heatToTank = 0;
+  state.tankRunShare = 0;
+  if (load > 0 && tankCurve !== undefined) {
+    const share = tankShare(state, tank, machine, tankCurve, load);
+    if (share > 0) heatTank(state, machine, tankCurve, load, share);
+  }
+  const heat = state.tankIdleHeat + state.heatToTank;
+  const start = state.tank;
+  const mean = start + heat * state.tankMeanGain;
+  state.tankMean = mean;
+  state.heatDrawn = draw * (mean - mains);
+  state.tankLoss = tank.loss * (mean - tank.around);
+  state.tank = start + heat * state.tankGain;
+}

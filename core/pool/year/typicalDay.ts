@@ -1,8 +1,8 @@
 /** A month's typical day: means of its days by the clock's hour. */
 import { NO_VALUE } from "../../kernel/result";
 import { DAYS } from "../../aircon/models/fullLoadHours";
-import type { Year } from "./year";
-import { FIRST_DAY } from "./sun";
+import { HOURS_OF_DAY, firstHourOf } from "./calendar";
+import type { Year } from "./results";
 
 export interface TypicalHour {
   /** Start of the hour, 0 to 23. */
@@ -26,15 +26,15 @@ export interface TypicalHour {
 }
 
 /** @param month 0 to 11 */
-export const typicalDay = ({ weather, machine, free, held }: Year, month: number): readonly TypicalHour[] => {
-  const first = 24 * (FIRST_DAY[month] ?? 0);
+export function typicalDay({ weather, machine, free, held }: Year, month: number): readonly TypicalHour[] {
+  const first = firstHourOf(month);
   const days = DAYS[month] ?? 30;
   const meanAt = (values: Float64Array | undefined, hour: number): number => {
     let sum = 0;
-    for (let day = 0; day < days; day++) sum += values?.[first + 24 * day + hour] ?? 0;
+    for (let day = 0; day < days; day++) sum += values?.[first + HOURS_OF_DAY * day + hour] ?? 0;
     return sum / days;
   };
-  return Array.from({ length: 24 }, (_, hour) => ({
+  return Array.from({ length: HOURS_OF_DAY }, (_, hour) => ({
     hour,
     air: meanAt(weather.air, hour),
     poolWithout: meanAt(free.without.temperature, hour),
@@ -48,6 +48,6 @@ export const typicalDay = ({ weather, machine, free, held }: Year, month: number
     electricityWithout: meanAt(free.without.electricity, hour),
     electricityWith: meanAt(free.with.electricity, hour),
     heatToTank: meanAt(free.with.toTank, hour),
-    tank: machine?.onTank ? meanAt(free.with.tank, hour) : NO_VALUE,
+    tank: machine?.tankCurve ? meanAt(free.with.tank, hour) : NO_VALUE,
   }));
-};
+}

@@ -24,8 +24,14 @@ export const vapourPressureAt = (T: number): number => {
   return s * s * left + t * t * right;
 };
 
-/** Writes it and its slope, Pa/K, a straight line between the points within 1e-4, to the first two places. */
-export const writeVapourAt = (T: number, into: Float64Array): void => {
+export interface VapourState {
+  /** Vapour pressure over the water, Pa, and its slope, Pa/K. */
+  pressure: number;
+  pressureSlope: number;
+}
+
+/** Writes the vapour pressure, and its slope as a straight line between the points, within 1e-4. */
+export function readVapour(T: number, into: VapourState): void {
   const i = placeOf(T);
   const t = (T - COLDEST) / STEP - i;
   const s = 1 - t;
@@ -33,9 +39,9 @@ export const writeVapourAt = (T: number, into: Float64Array): void => {
   const m1 = SLOPES[i + 1] ?? 0;
   const left = (1 + 2 * t) * (VALUES[i] ?? 0) + t * STEP * m0;
   const right = (1 + 2 * s) * (VALUES[i + 1] ?? 0) - s * STEP * m1;
-  into[0] = s * s * left + t * t * right;
-  into[1] = s * m0 + t * m1;
-};
+  into.pressure = s * s * left + t * t * right;
+  into.pressureSlope = s * m0 + t * m1;
+}
 
 /** Dew point, K, over liquid water, of a vapour pressure in Pa. */
 export const dewPointOver = (p: number): number => {

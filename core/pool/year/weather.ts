@@ -6,11 +6,32 @@ import { standardAtmosphere } from "../../kernel/pressureBasis";
 import type { Climate } from "./climate";
 import { hourOfWarmth, hourOfWind, mainsWater } from "./sunEquations";
 import { windAtWaterBy } from "../losses/wind";
+import { FREEZING } from "../equations";
 import type { ShelterWord } from "../data/shelter";
-import { FIRST_DAY, clearnessOfDays, cloudOfDay, cloudOfHours, orderOf, sunDay } from "./sun";
+import { clearnessOfDays, cloudOfDay, cloudOfHours, orderOf, sunDay } from "./sun";
 import { dewPointOver, vapourPressureAt } from "./vapourTable";
-import { HOURS, MONTH_OF } from "./lossesAt";
-import type { Weather } from "./surface";
+import { FIRST_DAY, HOUR, HOURS_OF_DAY, HOURS_OF_YEAR, MONTH_OF_HOUR, firstHourOf, hoursOf } from "./calendar";
+
+/** Weather of the hours of a year, each value holding through its hour. */
+export interface Weather {
+  readonly hours: number;
+  /** K */
+  readonly air: Float64Array;
+  /** Vapour pressure of the air, Pa. */
+  readonly vapour: Float64Array;
+  /** K */
+  readonly dewPoint: Float64Array;
+  /** At the water, m/s. */
+  readonly wind: Float64Array;
+  /** On a level surface, W/m². */
+  readonly sun: Float64Array;
+  /** Opaque cloud, tenths. */
+  readonly cloud: Float64Array;
+  /** Pa */
+  readonly pressure: Float64Array;
+  /** Mains water, K. */
+  readonly mains: Float64Array;
+}
 
 /** The place of the pool. */
 export interface Site {
@@ -31,10 +52,10 @@ const latitudeFor = (site: Site, why: string): number => {
 };
 
 const windOf = (site: Site, wind10m: Float64Array): Float64Array => {
-  if (site.windAtWater !== undefined) return new Float64Array(HOURS).fill(site.windAtWater);
+  if (site.windAtWater !== undefined) return new Float64Array(HOURS_OF_YEAR).fill(site.windAtWater);
   const share = windAtWaterBy(1, site.shelter);
-  const wind = new Float64Array(HOURS);
-  for (let hour = 0; hour < HOURS; hour++) wind[hour] = share * (wind10m[hour] ?? 0);
+  const wind = new Float64Array(HOURS_OF_YEAR);
+  for (let hour = 0; hour < HOURS_OF_YEAR; hour++) wind[hour] = share * (wind10m[hour] ?? 0);
   return wind;
 };
 
@@ -46,38 +67,44 @@ const meanOver = (values: Float64Array, from: number, to: number): number => {
 
 /** Means of the twelve months of hourly values. */
 export const monthlyMeans = (values: Float64Array): readonly number[] =>
-  DAYS.map((days, month) => {
-    const first = 24 * (FIRST_DAY[month] ?? 0);
-    return meanOver(values, first, first + 24 * days);
+  DAYS.map((_, month) => {
+    const first = firstHourOf(month);
+    return meanOver(values, first, first + hoursOf(month));
   });
 
 /** Mains by hour: given by one or twelve values, else the published estimate from the air's monthly means. */
 const mainsOf = (given: readonly number[] | undefined, air: Float64Array): Float64Array => {
-  const mains = new Float64Array(HOURS);
+  const mains = new Float64Array(HOURS_OF_YEAR);
   if (given !== undefined) {
-    for (let hour = 0; hour < HOURS; hour++) mains[hour] = given[given.length === 1 ? 0 : (MONTH_OF[hour] ?? 0)] ?? 0;
+    for (let hour = 0; hour < HOURS_OF_YEAR; hour++)
+      mains[hour] = given[given.length === 1 ? 0 : (MONTH_OF_HOUR[hour] ?? 0)] ?? 0;
     return mains;
   }
   const means = monthlyMeans(air);
-  const Tf = 1.8 * meanOver(air, 0, HOURS) - 459.67;
+  const Tf = 1.8 * meanOver(air, 0, HOURS_OF_YEAR) - 459.67;
   const D = Math.max(...means) - Math.min(...means);
   for (let day = 0; day < 365; day++)
-    mains.fill(Math.max(273.15, mainsWater.code({ Tf, D, n: day + 1 })), 24 * day, 24 * day + 24);
+    mains.fill(
+      Math.max(FREEZING, mainsWater.code({ Tf, D, n: day + 1 })),
+      HOURS_OF_DAY * day,
+      HOURS_OF_DAY * (day + 1),
+    );
   return mains;
 };
 
-const hourly = ({ columns }: Climate, site: Site): Weather => {
-  const air = columns.air ?? new Float64Array(HOURS);
-  const sun = columns.sun ?? new Float64Array(HOURS);
+const weatherFromHours = ({ columns }: Climate, site: Site): Weather => {
+  const air = columns.air ?? new Float64Array(HOURS_OF_YEAR);
+  const sun = columns.sun ?? new Float64Array(HOURS_OF_YEAR);
   const { dewPoint: given, humidity } = columns;
   const vapour = given ? given.map(vapourPressureAt) : air.map((T, i) => (humidity?.[i] ?? 1) * vapourPressureAt(T));
-  const pressure = columns.pressure ?? new Float64Array(HOURS).fill(standardAtmosphere.code({ z: site.altitude }));
+  const pressure =
+    columns.pressure ?? new Float64Array(HOURS_OF_YEAR).fill(standardAtmosphere.code({ z: site.altitude }));
   return {
-    hours: HOURS,
+    hours: HOURS_OF_YEAR,
     air,
     vapour,
     dewPoint: given ?? vapour.map(dewPointOver),
-    wind: windOf(site, columns.windAt10m ?? new Float64Array(HOURS)),
+    wind: windOf(site, columns.windAt10m ?? new Float64Array(HOURS_OF_YEAR)),
     sun,
     cloud: columns.cloud ?? cloudOfHours(sun, latitudeFor(site, "where the climate has no column of cloud")),
     pressure,
@@ -89,63 +116,82 @@ const hourly = ({ columns }: Climate, site: Site): Weather => {
 const SPELL = 0.3719;
 const CHANGE = 0.2113;
 
-type Made = Pick<Weather, "air" | "vapour" | "dewPoint" | "sun" | "cloud">;
+type Made = Pick<Weather, "air" | "vapour" | "dewPoint" | "wind" | "sun" | "cloud">;
 
-/** Writes one month's days into the year. */
-const fillMonth = (month: number, { columns }: Climate, lat: number, sigma: number, to: Made, wind: Float64Array) => {
+/** A day by the hour: air less the day's mean, K; wind at 10 m, m/s; shares of the day's sun. */
+interface DayShape {
+  readonly warmth: readonly number[];
+  readonly wind: readonly number[];
+  readonly sun: readonly number[];
+}
+
+const byHour = (of: (t: number) => number): readonly number[] =>
+  Array.from({ length: HOURS_OF_DAY }, (_, hour) => of(hour + 0.5));
+
+/** Writes one day: its mean air, K, its sun, J/m², and its cloud; the dew point holds through the day. */
+function fillDay(first: number, mean: number, humidity: number, sun: number, cloud: number, shape: DayShape, to: Made) {
+  let inverse = 0;
+  const saturated = new Float64Array(HOURS_OF_DAY);
+  for (let hour = 0; hour < HOURS_OF_DAY; hour++) {
+    const pressure = vapourPressureAt(mean + (shape.warmth[hour] ?? 0));
+    saturated[hour] = pressure;
+    inverse += 1 / pressure / HOURS_OF_DAY;
+  }
+  // The mean of the day's humidity is this vapour pressure times the mean of 1/ps.
+  const vapour = humidity / inverse;
+  const dewPoint = dewPointOver(vapour);
+  for (let hour = 0; hour < HOURS_OF_DAY; hour++) {
+    const i = first + hour;
+    const most = saturated[hour] ?? 0;
+    to.air[i] = mean + (shape.warmth[hour] ?? 0);
+    to.vapour[i] = Math.min(vapour, most);
+    to.dewPoint[i] = vapour <= most ? dewPoint : dewPointOver(most);
+    to.wind[i] = shape.wind[hour] ?? 0;
+    to.sun[i] = (sun * (shape.sun[hour] ?? 0)) / HOUR;
+    to.cloud[i] = cloud;
+  }
+}
+
+/** Writes one month's days into the year: their means spread about the month's, in a fixed order. */
+function fillMonth(month: number, { columns }: Climate, lat: number, sigma: number, to: Made): void {
   const days = DAYS[month] ?? 30;
-  const first = FIRST_DAY[month] ?? 0;
   const at = (values: Float64Array | undefined): number => values?.[month] ?? 0;
   const mean = at(columns.air);
   const s = daySpread.code({ T: mean, sigma, N: days });
-  const middle = sunDay(first + Math.round(days / 2), lat);
+  const middle = sunDay((FIRST_DAY[month] ?? 0) + Math.round(days / 2), lat);
   const K = middle.outside > 1e5 ? at(columns.sun) / middle.outside : 0.5;
   const clearness = clearnessOfDays(K, days);
   const warmth = orderOf(days, SPELL);
   const dullness = orderOf(days, CHANGE);
-  const winds = Array.from({ length: 24 }, (_, hour) => hourOfWind.code({ m: at(columns.windAt10m), t: hour + 0.5 }));
-  const shape = Array.from({ length: 24 }, (_, hour) => hourOfWarmth.code({ A: at(columns.swing), t: hour + 0.5 }));
-  const full = new Float64Array(24);
+  const cloud = cloudOfDay(K * middle.outside, middle);
+  const shape: DayShape = {
+    warmth: byHour((t) => hourOfWarmth.code({ A: at(columns.swing), t })),
+    wind: byHour((t) => hourOfWind.code({ m: at(columns.windAt10m), t })),
+    sun: middle.shares,
+  };
   for (let day = 0; day < days; day++) {
     const share = ((warmth[day] ?? 0) + 0.5) / days;
     const dayMean = mean + s * Math.log(share / (1 - share));
     const sun = (clearness[dullness[day] ?? 0] ?? K) * middle.outside;
-    const cloud = cloudOfDay(K * middle.outside, middle);
-    let inverse = 0;
-    for (let hour = 0; hour < 24; hour++) {
-      const saturated = vapourPressureAt(dayMean + (shape[hour] ?? 0));
-      full[hour] = saturated;
-      inverse += 1 / saturated / 24;
-    }
-    // The dew point holds through the day; the mean of the humidity is then this vapour pressure times the mean of 1/ps.
-    const vapour = at(columns.humidity) / inverse;
-    const dewPoint = dewPointOver(vapour);
-    for (let hour = 0; hour < 24; hour++) {
-      const i = 24 * (first + day) + hour;
-      const saturated = full[hour] ?? 0;
-      to.air[i] = dayMean + (shape[hour] ?? 0);
-      to.vapour[i] = Math.min(vapour, saturated);
-      to.dewPoint[i] = vapour <= saturated ? dewPoint : dewPointOver(saturated);
-      to.sun[i] = (sun * (middle.shares[hour] ?? 0)) / 3600;
-      to.cloud[i] = cloud;
-      wind[i] = winds[hour] ?? 0;
-    }
+    fillDay(firstHourOf(month) + HOURS_OF_DAY * day, dayMean, at(columns.humidity), sun, cloud, shape, to);
   }
-};
+}
 
-const synthetic = (climate: Climate, site: Site): Weather => {
+const weatherFromMonths = (climate: Climate, site: Site): Weather => {
   const lat = latitudeFor(site, "with monthly rows: it makes the hours of sun");
-  const array = (): Float64Array => new Float64Array(HOURS);
-  const wind = array();
+  const array = (): Float64Array => new Float64Array(HOURS_OF_YEAR);
   const { columns } = climate;
   const sigma = spreadOf(Array.from(columns.air ?? []));
-  const made: Made = { air: array(), vapour: array(), dewPoint: array(), sun: array(), cloud: array() };
-  for (let month = 0; month < 12; month++) fillMonth(month, climate, lat, sigma, made, wind);
-  const { air, vapour, dewPoint, sun, cloud } = made;
-  const mains = mainsOf(site.mains ?? (columns.mains && Array.from(columns.mains)), air);
-  const pressure = array().fill(standardAtmosphere.code({ z: site.altitude }));
-  return { hours: HOURS, air, vapour, dewPoint, wind: windOf(site, wind), sun, cloud, pressure, mains };
+  const made = { air: array(), vapour: array(), dewPoint: array(), wind: array(), sun: array(), cloud: array() };
+  for (let month = 0; month < 12; month++) fillMonth(month, climate, lat, sigma, made);
+  return {
+    ...made,
+    hours: HOURS_OF_YEAR,
+    wind: windOf(site, made.wind),
+    pressure: array().fill(standardAtmosphere.code({ z: site.altitude })),
+    mains: mainsOf(site.mains ?? (columns.mains && Array.from(columns.mains)), made.air),
+  };
 };
 
 export const weatherOf = (climate: Climate, site: Site): Weather =>
-  climate.monthly ? synthetic(climate, site) : hourly(climate, site);
+  climate.monthly ? weatherFromMonths(climate, site) : weatherFromHours(climate, site);

@@ -3,44 +3,17 @@
  * pools in the same weather, hour by hour, each begun so that its year repeats.
  */
 import { silent, type Trace } from "../../kernel/steps";
+import { FREEZING } from "../equations";
 import type { Climate } from "./climate";
-import type { PoolRun, PoolYear } from "./state";
+import type { YearInputs } from "./inputs";
+import { heldExactly } from "./lossesAt";
 import { repeatingYear } from "./repeat";
-import { yearSurface, type Weather, type YearSurface } from "./surface";
-import { heldExactly, totalOf, type Held } from "./lossesAt";
-import {
-  backUpOf,
-  capacityOf,
-  checkYearInputs,
-  machineThroughYear,
-  pumpOf,
-  sidesOf,
-  siteOf,
-  yearPoolOf,
-  type YearInputs,
-} from "./setUp";
-import type { Machine } from "./machine";
-import { tankOf } from "./tankSetUp";
-import { weatherOf } from "./weather";
-
-export interface Pair {
-  readonly without: PoolYear;
-  readonly with: PoolYear;
-}
-
-export interface Year {
-  readonly inputs: YearInputs;
-  readonly weather: Weather;
-  readonly surface: YearSurface;
-  readonly machine: Machine | undefined;
-  /** Left to itself, and held at the set point through the season. */
-  readonly free: Pair;
-  readonly held: Pair;
-  /** Kept at exactly the set point: the month's balance. */
-  readonly balance: Held;
-}
-
-const FREEZING = 273.15;
+import type { Pair, Year } from "./results";
+import type { BackUp, PoolRun } from "./run";
+import { setUpYear, siteOf } from "./setUp";
+import { totalOf } from "./sums";
+import { weatherOf, type Weather } from "./weather";
+import { traceYear } from "./working";
 
 /** Ends of an earlier year, to begin near: free without and with, held without and with, K. */
 export type Begin = readonly [number, number, number, number];
@@ -57,24 +30,27 @@ const beginFrom = (inputs: YearInputs, weather: Weather): Begin => {
   return [air, air, inputs.setPoint, inputs.setPoint];
 };
 
-/** What takes the machine's heat besides the air. */
-type Sinks = Pick<PoolRun, "recovery" | "tank">;
-const NO_SINKS: Sinks = { recovery: undefined, tank: undefined };
+/** The run with another back-up, and without recovery where asked. One literal: objects of one shape keep the compiled loop valid. */
+const variantOf = (run: PoolRun, backUp: BackUp | undefined, recovers: boolean): PoolRun => ({
+  surface: run.surface,
+  area: run.area,
+  capacity: run.capacity,
+  pump: run.pump,
+  machine: run.machine,
+  recovery: recovers ? run.recovery : undefined,
+  tank: recovers ? run.tank : undefined,
+  backUp,
+  freezing: run.freezing,
+});
 
-/** A pool's run without and with recovery, and where each begins, K. */
-interface Runs {
-  readonly without: PoolRun;
-  readonly with: PoolRun;
-  readonly begin: readonly [number, number];
-}
-
-const pairOf = ({ without, with: recovering, begin }: Runs): Pair => {
+/** A pool without and with recovery, and where each begins, K. */
+function pairOf(run: PoolRun, backUp: BackUp | undefined, without: number, recovering: number): Pair {
+  const recovers = run.recovery !== undefined || run.tank !== undefined;
   // The run that uses most comes first: compiled for it, the hour loop needs no second compilation.
-  const recovers = recovering.recovery !== undefined || recovering.tank !== undefined;
-  const found = recovers ? repeatingYear(recovering, begin[1]) : undefined;
-  const alone = repeatingYear(without, begin[0]);
-  return { without: alone, with: found ?? alone };
-};
+  const recovered = recovers ? repeatingYear(variantOf(run, backUp, true), recovering) : undefined;
+  const alone = repeatingYear(variantOf(run, backUp, false), without);
+  return { without: alone, with: recovered ?? alone };
+}
 
 /** The hours at the pool's place. */
 export const weatherAt = (inputs: YearInputs, climate: Climate): Weather => weatherOf(climate, siteOf(inputs));
@@ -83,75 +59,15 @@ export const weatherAt = (inputs: YearInputs, climate: Climate): Weather => weat
 export const yearOf = (inputs: YearInputs, climate: Climate, begin?: Begin, trace: Trace = silent): Year =>
   yearIn(inputs, weatherAt(inputs, climate), begin, trace);
 
-/** The year in weather that is made already. */
-export const yearIn = (inputs: YearInputs, weather: Weather, begin?: Begin, trace: Trace = silent): Year => {
-  checkYearInputs(inputs);
-  const surface = yearSurface(yearPoolOf(inputs, weather), weather);
-  const sides = sidesOf(inputs);
-  const machine = machineThroughYear(inputs, weather, sides);
-  const [capacity, pump] = [capacityOf(inputs), pumpOf(inputs)];
-  // One literal for all four runs: objects of one shape keep the compiled hour loop valid.
-  const run = (sinks: Sinks, backUp: PoolRun["backUp"]): PoolRun => ({
-    surface,
-    area: inputs.poolArea,
-    capacity,
-    pump,
-    machine,
-    recovery: sinks.recovery,
-    tank: sinks.tank,
-    backUp,
-    freezing: FREEZING,
-  });
-  const { highLimit: limit, deadBand: band, leastTime, pumpOnCall: onCall } = inputs;
-  const recovery = sides.onPool && { limit, band, leastTime, onCall };
-  const recovering: Sinks = { recovery, tank: tankOf(inputs) };
-  const backUp = backUpOf(inputs);
-  const [a, b, c, d] = begin ?? beginFrom(inputs, weather);
-  const heldRuns: Runs = { without: run(NO_SINKS, backUp), with: run(recovering, backUp), begin: [c, d] };
-  const freeRuns: Runs = { without: run(NO_SINKS, undefined), with: run(recovering, undefined), begin: [a, b] };
-  const held = pairOf(heldRuns);
-  const free = pairOf(freeRuns);
-  const year = { inputs, weather, surface, machine, free, held, balance: heldExactly(surface, inputs.setPoint) };
-  if (trace.on) tell(year, trace);
+/** The year in the weather of its hours. */
+export function yearIn(inputs: YearInputs, weather: Weather, begin?: Begin, trace: Trace = silent): Year {
+  const { season, run } = setUpYear(inputs, weather);
+  const [freeWithout, freeWith, heldWithout, heldWith] = begin ?? beginFrom(inputs, weather);
+  const held = pairOf(run, run.backUp, heldWithout, heldWith);
+  const free = pairOf(run, undefined, freeWithout, freeWith);
+  const { surface, machine } = run;
+  const balance = heldExactly(surface, inputs.setPoint);
+  const year: Year = { inputs, weather, surface, machine, season, free, held, balance };
+  if (trace.on) traceYear(year, trace);
   return year;
-};
-
-/** The hours as series: no hour is written out. */
-const tell = ({ inputs, weather, surface, machine, free, held }: Year, trace: Trace): void => {
-  const series = (title: string, of: string, kind: "temperature" | "irradiance" | "heat rate", values: Float64Array) =>
-    trace.series({ title, of, kind, total: "mean", values });
-  trace.within("Weather", () => {
-    series("Air", "hours", "temperature", weather.air);
-    series("Sun on a level surface", "hours", "irradiance", weather.sun);
-    series("Sun absorbed", "hours", "irradiance", surface.sun);
-  });
-  trace.within("Pool", () => {
-    series("Left to itself, without recovery", "hours", "temperature", free.without.temperature);
-    series("Left to itself, with recovery", "hours", "temperature", free.with.temperature);
-    series("Back-up heat without recovery", "hours", "heat rate", held.without.backUp);
-    series("Back-up heat with recovery", "hours", "heat rate", held.with.backUp);
-  });
-  if (machine)
-    trace.within("Air conditioner", () => {
-      series("Cooling load", "hours", "heat rate", machine.load);
-      series("Heat to the pool", "hours", "heat rate", free.with.taken);
-      series("Heat outdoors", "hours", "heat rate", free.with.outdoors);
-    });
-  if (machine?.onTank)
-    trace.within("Preheat tank", () => {
-      series("Heat to the tank", "hours", "heat rate", free.with.toTank);
-      series("Water in the tank", "hours", "temperature", free.with.tank);
-    });
-  trace.remark(
-    `Each hour is one step, solved exactly for losses that are a straight line about the hour's first temperature; ${free.with.subSteps + held.with.subSteps} further steps where that or the valve asked for them. ${inputs.evaporationMethod} for evaporation.`,
-  );
-};
-
-/** Gains less losses less what the water stored, over the sum of all losses: 0 but for rounding. */
-export const imbalance = ({ sums, start, end }: PoolYear, capacity: number): number => {
-  const { evaporation, convection, radiation, ground, makeUp, sun, pumpHeat, taken, backUp } = sums;
-  const lost = [evaporation, convection, radiation, ground, makeUp].reduce((sum, each) => sum + totalOf(each), 0);
-  const gained = [sun, pumpHeat, taken, backUp].reduce((sum, each) => sum + totalOf(each), 0);
-  const stored = (end.temperature - start.temperature) * capacity - (end.ice - start.ice);
-  return (gained - lost - stored) / Math.max(1, Math.abs(gained), Math.abs(lost));
-};
+}
