@@ -1,19 +1,8 @@
 import { cellFunction } from "../../kernel/cellFunction";
 import { of, table, word } from "../../kernel/result";
-import {
-  activityInUse,
-  coverInUse,
-  dew,
-  estimate,
-  handbookFactor,
-  indoorRelation,
-  lakeWind,
-  methodSpread,
-  noCover,
-  ruleHoldsAll,
-  spaLimit,
-  warmPool,
-} from "../cautions";
+import { spaLimit, warmPool } from "../cautions";
+import { activityInUse, dew, handbookFactor, indoorRelation, lakeWind, methodSpread } from "../evaporation/cautions";
+import { coverInUse, estimate, noCover, ruleHoldsAll } from "../losses/cautions";
 import { LOSS_INPUTS } from "../losses/inputs";
 import { EVAPORATION_FACTS, evaporationFacts } from "../evaporation/facts";
 import { lossRows } from "../losses/rows";

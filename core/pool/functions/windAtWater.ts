@@ -3,7 +3,7 @@ import { cellFunction } from "../../kernel/cellFunction";
 import { us } from "../../kernel/quantity";
 import { of } from "../../kernel/result";
 import { SHELTER } from "../args";
-import { shelterGuess } from "../cautions";
+import { shelterGuess } from "../losses/cautions";
 import { windAtWaterBy } from "../losses/wind";
 
 export const windAtWater = cellFunction({

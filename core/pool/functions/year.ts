@@ -1,8 +1,10 @@
 import { cellFunction } from "../../kernel/cellFunction";
 import { table } from "../../kernel/result";
-import { coverInUse, estimate, methodSpread, noCover, spaLimit, warmPool } from "../cautions";
+import { spaLimit, warmPool } from "../cautions";
+import { methodSpread } from "../evaporation/cautions";
+import { coverInUse, estimate, noCover } from "../losses/cautions";
 import { admitClimate } from "../year/climate";
-import { MIAMI_MONTHS } from "../data/miami";
+import { COLD_MONTHS, MIAMI_MACHINE, MIAMI_MONTHS, MIAMI_POOL } from "../data/miami";
 import { yearOf } from "../year/year";
 import { YEAR_FACTS, yearFacts } from "../year/facts";
 import { yearRows } from "../year/monthlyTable";
@@ -24,19 +26,16 @@ import { legionella, lukewarmStore, scald } from "../../sink/cautions";
 import { YEAR_TABLE_COLUMNS } from "../year/columns";
 import { CLIMATE, YEAR_INPUTS } from "../year/inputs";
 
-/** 100 m² in Miami, 1.5 m deep, held at 27 °C; shelter 0.3. */
-const HELD = { poolArea: 100, waterDepth: 1.5, setPoint: 27, latitude: 25.82, altitude: 11, shelter: 0.3 } as const;
-const MACHINE = { ratedCooling: 26.4, ratedPower: 8.1, outdoorFan: 0.6, exchangerUA: 2500 } as const;
-
-const TANK = { ...MACHINE, secondSink: "preheat tank", hotWaterDraw: 1500, tankVolume: 1500, tankUA: 3000 } as const;
+const TANK = {
+  ...MIAMI_MACHINE,
+  secondSink: "preheat tank",
+  hotWaterDraw: 1500,
+  tankVolume: 1500,
+  tankUA: 3000,
+} as const;
 
 const at = (inputs: Readonly<Record<string, string | number>>) =>
-  ({ inputs: { ...HELD, ...inputs }, climate: MIAMI_MONTHS, units: "SI" }) as const;
-
-/** As Miami, but 25 K colder. */
-const COLD = MIAMI_MONTHS.map((line, row) =>
-  line.map((cell, column) => (row > 0 && column === 0 && typeof cell === "number" ? cell - 25 : cell)),
-);
+  ({ inputs: { ...MIAMI_POOL, ...inputs }, climate: MIAMI_MONTHS, units: "SI" }) as const;
 
 export const year = cellFunction({
   id: "POOL.YEAR",
@@ -77,24 +76,31 @@ export const year = cellFunction({
     "storageTanks",
   ],
   cautions: [
-    { rule: atLimit, fires: at({ ...MACHINE, highLimit: 29 }) },
-    { rule: littleInSpring, fires: at(MACHINE) },
+    { rule: atLimit, fires: at({ ...MIAMI_MACHINE, highLimit: 29 }) },
+    { rule: littleInSpring, fires: at(MIAMI_MACHINE) },
     { rule: keepHeater, fires: at({}) },
-    { rule: frozen, fires: { ...at({}), climate: COLD } },
+    { rule: frozen, fires: { ...at({}), climate: COLD_MONTHS } },
     { rule: noRecovery, fires: at({}) },
     { rule: madeHours, fires: at({}) },
-    { rule: beyondCurve, fires: at({ ...MACHINE, solarAperture: 20 }) },
-    { rule: notMet, fires: at({ ...MACHINE, designLoad: 60 }) },
-    { rule: dearPump, fires: at({ ...MACHINE, pumpPower: 2, pumpHours: 0 }) },
-    { rule: morePower, fires: at(MACHINE) },
+    { rule: beyondCurve, fires: at({ ...MIAMI_MACHINE, solarAperture: 20 }) },
+    { rule: notMet, fires: at({ ...MIAMI_MACHINE, designLoad: 60 }) },
+    { rule: dearPump, fires: at({ ...MIAMI_MACHINE, pumpPower: 2, pumpHours: 0 }) },
+    { rule: morePower, fires: at(MIAMI_MACHINE) },
     { rule: estimate, fires: at({}) },
     { rule: methodSpread, fires: at({}) },
     { rule: noCover, fires: at({}) },
     { rule: coverInUse, fires: at({ cover: "bubble" }) },
-    { rule: warmPool, fires: at({ ...MACHINE, highLimit: 35 }) },
+    { rule: warmPool, fires: at({ ...MIAMI_MACHINE, highLimit: 35 }) },
     {
       rule: spaLimit,
-      fires: at({ ...MACHINE, poolArea: 15, ratedCooling: 100, ratedPower: 30, exchangerUA: 12000, highLimit: 43 }),
+      fires: at({
+        ...MIAMI_MACHINE,
+        poolArea: 15,
+        ratedCooling: 100,
+        ratedPower: 30,
+        exchangerUA: 12000,
+        highLimit: 43,
+      }),
     },
     { rule: tankWall, fires: at(TANK) },
     { rule: legionella, fires: at(TANK) },
@@ -102,7 +108,7 @@ export const year = cellFunction({
     { rule: lukewarmStore, fires: at({ ...TANK, hotWater: 55 }) },
     { rule: tankUnpriced, fires: at(TANK) },
   ],
-  example: at({ ...MACHINE, backUpSource: "electric resistance", backUpPrice: 0.15, electricityPrice: 0.15 }),
+  example: at({ ...MIAMI_MACHINE, backUpSource: "electric resistance", backUpPrice: 0.15, electricityPrice: 0.15 }),
   checks: [
     {
       at: at({}),

@@ -1,5 +1,4 @@
 /** A step of the air conditioner: where the valve sends its heat, and what the machine gives there. */
-import { HOURS_OF_DAY } from "./calendar";
 import { runShareFor, type Machine } from "./machine";
 import type { Recovery } from "./run";
 import type { Simulation } from "./simulation";
@@ -7,9 +6,9 @@ import type { StepState } from "./state";
 import { coolingAt, powerAt } from "./waterCurve";
 
 /** Moves the valve where it must and may. Returns whether the machine is on the pool. */
-function moveValve(state: StepState, recovery: Recovery, pumpSchedule: number): boolean {
+function moveValve(state: StepState, recovery: Recovery): boolean {
   const wants = state.temperature < recovery.limit - (state.onPool ? 0 : recovery.band);
-  const pumpRuns = recovery.onCall || pumpSchedule >= 1;
+  const pumpRuns = recovery.onCall || state.pumpPart >= 1;
   const next = wants && pumpRuns;
   if (next === state.onPool || (pumpRuns && state.since < recovery.leastTime)) return state.onPool;
   state.onPool = next;
@@ -28,15 +27,14 @@ function stopMachine(state: StepState): void {
 }
 
 /** Serves the load from pool or outdoor coil, as the valve decides at the water's temperature. */
-export function runMachine({ run, recovery, state }: Simulation, machine: Machine, hour: number): void {
+export function runMachine({ recovery, state }: Simulation, machine: Machine, hour: number): void {
   const load = machine.load[hour] ?? 0;
   if (load <= 0) {
     if (state.rejected !== 0) stopMachine(state);
     return;
   }
-  const pumpSchedule = run.pump.schedule[hour % HOURS_OF_DAY] ?? 0;
   const { poolCurve } = machine;
-  const onPool = poolCurve !== undefined && recovery !== undefined && moveValve(state, recovery, pumpSchedule);
+  const onPool = poolCurve !== undefined && recovery !== undefined && moveValve(state, recovery);
   const cooling = onPool ? coolingAt(poolCurve, state.temperature) : (machine.outdoorCooling[hour] ?? 0);
   const power = onPool ? powerAt(poolCurve, state.temperature) : (machine.outdoorPower[hour] ?? 0);
   const runShare = runShareFor(load, cooling, machine.cyclingLoss);
@@ -45,7 +43,7 @@ export function runMachine({ run, recovery, state }: Simulation, machine: Machin
   const rejected = met + runShare * (power - (onPool ? 0 : machine.outdoorFan));
   state.servesPool = onPool;
   state.runShare = runShare;
-  state.extraPumpShare = onPool ? runShare * (1 - pumpSchedule) : 0;
+  state.extraPumpShare = onPool ? runShare * (1 - state.pumpPart) : 0;
   state.rejected = rejected;
   state.heatToPool = onPool ? rejected : 0;
   state.unmetLoad = load - met;

@@ -23,8 +23,7 @@ const TOLERANCE = 0.001;
 const BEND = 0.07;
 
 /** Heat of the pool's pump in the water, W: by its schedule, and while the machine calls it. */
-const pumpHeatAt = ({ run: { pump }, state }: Simulation, hour: number): number =>
-  pump.heat * ((pump.schedule[hour % HOURS_OF_DAY] ?? 0) + state.extraPumpShare);
+const pumpHeatOf = ({ run, state }: Simulation): number => run.pump.heat * (state.pumpPart + state.extraPumpShare);
 
 /** Losses, the machine's heat and all other heat at the start of a step. */
 function balanceHeat(simulation: Simulation, hour: number): void {
@@ -33,8 +32,9 @@ function balanceHeat(simulation: Simulation, hour: number): void {
   if (machine !== undefined) runMachine(simulation, machine, hour);
   lossesAt(surface, hour, state.temperature, losses);
   const given = extra === undefined ? 0 : (extra[hour] ?? 0);
-  const bySink = (state.heatToPool + pumpHeatAt(simulation, hour)) / run.area;
-  state.netHeat = (surface.sun[hour] ?? 0) + given + bySink - losses.all;
+  const pumpHeat = pumpHeatOf(simulation);
+  state.pumpHeat = pumpHeat;
+  state.netHeat = (surface.sun[hour] ?? 0) + given + (state.heatToPool + pumpHeat) / run.area - losses.all;
 }
 
 /** How many steps an hour needs: one, unless the losses bend within it or the valve would move in it. */
@@ -57,6 +57,7 @@ function serveTank(simulation: Simulation, tank: Tank, machine: Machine, hour: n
   const before = state.heatToPool + run.pump.heat * state.extraPumpShare;
   stepTank(simulation, tank, machine, hour, load);
   const after = state.heatToPool + run.pump.heat * state.extraPumpShare;
+  state.pumpHeat = pumpHeatOf(simulation);
   if (after !== before) state.netHeat = state.netHeat + (after - before) / run.area;
 }
 
@@ -95,7 +96,7 @@ function step(simulation: Simulation, hour: number): void {
   const heat = state.netHeat + backUp;
   state.backUp = backUp;
   state.meanRise = frozen ? 0 : (heat * duration * mean) / capacity;
-  recordStep(simulation, hour, pumpHeatAt(simulation, hour));
+  recordStep(simulation, hour);
   warmOrFreeze(simulation, start + heat * gain);
   state.since = state.since + duration;
   const end = state.temperature;
@@ -108,6 +109,7 @@ function step(simulation: Simulation, hour: number): void {
 /** One hour, in as many steps as it needs. Returns their number. */
 function runHour(simulation: Simulation, hour: number): number {
   const { run, state, tally, year } = simulation;
+  state.pumpPart = run.pump.schedule[hour % HOURS_OF_DAY] ?? 0;
   balanceHeat(simulation, hour);
   const steps = stepsIn(simulation);
   state.duration = HOUR / steps;

@@ -3,10 +3,10 @@ import { HOUR, MONTH_OF_HOUR } from "./calendar";
 import type { Held } from "./results";
 import { emptySums } from "./sums";
 import { MAKE_UP_HEAT, type YearSurface } from "./surface";
-import { readVapour, type VapourState } from "./vapourTable";
+import { vapourPressureAt, vapourSlopeAt } from "./vapourTable";
 
 /** Losses in W/m²; slopes in W/(m²·K): how much more is lost for each degree that the water is warmer. */
-export interface Losses extends VapourState {
+export interface Losses {
   evaporation: number;
   convection: number;
   radiation: number;
@@ -22,8 +22,6 @@ export interface Losses extends VapourState {
 }
 
 export const emptyLosses = (): Losses => ({
-  pressure: 0,
-  pressureSlope: 0,
   evaporation: 0,
   convection: 0,
   radiation: 0,
@@ -40,16 +38,15 @@ export const emptyLosses = (): Losses => ({
 
 /** Writes the losses of an hour with water at T (K), and their slopes. */
 export function lossesAt(surface: YearSurface, hour: number, T: number, into: Losses): void {
-  const { weather, ground, rain } = surface;
+  const { ground, rain } = surface;
   const film = surface.evaporationFilm[hour] ?? 0;
   const airFilm = surface.airFilm[hour] ?? 0;
   const emission = surface.emission[hour] ?? 0;
-  const aboveAir = T - (weather.air[hour] ?? 0);
-  const aboveMains = T - (weather.mains[hour] ?? 0);
-  readVapour(T, into);
+  const aboveAir = T - (surface.air[hour] ?? 0);
+  const aboveMains = T - (surface.mains[hour] ?? 0);
 
-  const evaporation = film * (into.pressure - (weather.vapour[hour] ?? 0));
-  const evaporationSlope = film * into.pressureSlope;
+  const evaporation = film * (vapourPressureAt(T) - (surface.vapour[hour] ?? 0));
+  const evaporationSlope = film * vapourSlopeAt(T);
   const convection = airFilm * aboveAir;
   const radiation = emission * T * T * T * T - (surface.sky[hour] ?? 0);
   const radiationSlope = 4 * emission * T * T * T;

@@ -45,10 +45,10 @@ function recordMachine({ run, state, tally, year }: Simulation, hour: number): v
   addTo(year.electricity, hour, part * state.electricity);
 }
 
-/** Records a step at its mean temperature; `pumpHeat` in W. */
-export function recordStep(simulation: Simulation, hour: number, pumpHeat: number): void {
+/** Records a step at its mean temperature. */
+export function recordStep(simulation: Simulation, hour: number): void {
   const { run, tank, state, tally, year } = simulation;
-  const { duration, backUp } = state;
+  const { duration, pumpHeat, backUp } = state;
   recordLosses(simulation);
   if (pumpHeat > 0) tally.pumpHeat += (duration * pumpHeat) / run.area;
   if (backUp > 0) {

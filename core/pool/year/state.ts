@@ -21,11 +21,14 @@ export interface StepState {
   since: number;
   tank: number;
 
+  /** Part of the hour in which the pump runs by its schedule. */
+  pumpPart: number;
   /** Length of the step, s. */
   duration: number;
   /** Net heat of the pool at the start of the step, W/m². */
   netHeat: number;
-  /** Back-up heat, W/m². */
+  /** Of the pump, W, and of the back-up heater, W/m². */
+  pumpHeat: number;
   backUp: number;
   /** Mean of the pool's temperature over the step, above that at its start, K. */
   meanRise: number;
@@ -66,8 +69,10 @@ export const stateFrom = ({ temperature, ice, onPool, since, tank }: State): Ste
   onPool,
   since,
   tank,
+  pumpPart: 0,
   duration: 0,
   netHeat: 0,
+  pumpHeat: 0,
   backUp: 0,
   meanRise: 0,
   warmth: 0,

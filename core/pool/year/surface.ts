@@ -17,7 +17,7 @@ export interface YearPool {
   /** m², m */
   readonly area: number;
   readonly depth: number;
-  /** W/(m²·K) of the surface rule where that stands for evaporation, convection and radiation. */
+  /** W/(m²·K) of the surface rule, where that replaces evaporation, convection and radiation. */
   readonly rule: number | undefined;
   readonly cover: {
     readonly kind: CoverKind;
@@ -41,6 +41,10 @@ export interface YearPool {
  */
 export interface YearSurface {
   readonly weather: Weather;
+  /** Of the weather: air and mains water, K; vapour pressure of the air, Pa. */
+  readonly air: Float64Array;
+  readonly mains: Float64Array;
+  readonly vapour: Float64Array;
   /** W/(m²·Pa); W/(m²·K) */
   readonly evaporationFilm: Float64Array;
   readonly airFilm: Float64Array;
@@ -126,7 +130,7 @@ const EMISSION = skyRadiation.code({ A: 1, Tw: 1, Ta: 0, f: 0, es: 0 });
 
 type Parts = Pick<YearSurface, "evaporationFilm" | "airFilm" | "emission" | "sky">;
 
-/** Without parts: the surface rule's coefficient acts between water and air, and nothing else is lost to either. */
+/** By the surface rule: its coefficient acts between water and air, in place of evaporation and radiation. */
 const partsByRule = (rule: number, hours: number): Parts => ({
   evaporationFilm: new Float64Array(hours),
   airFilm: new Float64Array(hours).fill(rule),
@@ -170,8 +174,12 @@ export function yearSurface(pool: YearPool, weather: Weather): YearSurface {
   const { evaporationFilm, airFilm, emission, sky } =
     pool.rule === undefined ? partsOf(pool, weather, covered) : partsByRule(pool.rule, weather.hours);
   const [latentHeatAt0K, latentHeatSlope] = latentLine();
+  const { air, mains, vapour } = weather;
   return {
     weather,
+    air,
+    mains,
+    vapour,
     evaporationFilm,
     airFilm,
     emission,

@@ -57,7 +57,7 @@ function heatTank(state: StepState, machine: Machine, curve: WaterCurve, load: n
 /** Carries the tank through a step: with the machine where `load` (W) is above 0. */
 export function stepTank({ run, state }: Simulation, tank: Tank, machine: Machine, hour: number, load: number): void {
   const draw = tank.draw[hour % HOURS_OF_DAY] ?? 0;
-  const mains = run.surface.weather.mains[hour] ?? 0;
+  const mains = run.surface.mains[hour] ?? 0;
   const { tankCurve } = machine;
   idleTank(state, tank, draw, mains);
   state.heatToTank = 0;

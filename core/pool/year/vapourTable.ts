@@ -24,23 +24,11 @@ export const vapourPressureAt = (T: number): number => {
   return s * s * left + t * t * right;
 };
 
-export interface VapourState {
-  /** Vapour pressure over the water, Pa, and its slope, Pa/K. */
-  pressure: number;
-  pressureSlope: number;
-}
-
-/** Writes the vapour pressure, and its slope as a straight line between the points, within 1e-4. */
-export function readVapour(T: number, into: VapourState): void {
+/** Slope of the vapour pressure, Pa/K: a straight line between the points, within 1e-4. */
+export function vapourSlopeAt(T: number): number {
   const i = placeOf(T);
   const t = (T - COLDEST) / STEP - i;
-  const s = 1 - t;
-  const m0 = SLOPES[i] ?? 0;
-  const m1 = SLOPES[i + 1] ?? 0;
-  const left = (1 + 2 * t) * (VALUES[i] ?? 0) + t * STEP * m0;
-  const right = (1 + 2 * s) * (VALUES[i + 1] ?? 0) - s * STEP * m1;
-  into.pressure = s * s * left + t * t * right;
-  into.pressureSlope = s * m0 + t * m1;
+  return (1 - t) * (SLOPES[i] ?? 0) + t * (SLOPES[i + 1] ?? 0);
 }
 
 /** Dew point, K, over liquid water, of a vapour pressure in Pa. */

@@ -1,16 +1,16 @@
 /** The weather of 8,760 hours at a pool: from hourly rows, or made from twelve rows of monthly means. */
-import { DAYS, spreadOf } from "../../aircon/models/fullLoadHours";
-import { daySpread } from "../../aircon/climate";
+import { DAYS } from "../../aircon/models/fullLoadHours";
 import { mend } from "../../kernel/fault";
 import { standardAtmosphere } from "../../kernel/pressureBasis";
 import type { Climate } from "./climate";
-import { hourOfWarmth, hourOfWind, mainsWater } from "./sunEquations";
+import { mainsWater } from "./sunEquations";
 import { windAtWaterBy } from "../losses/wind";
 import { FREEZING } from "../equations";
 import type { ShelterWord } from "../data/shelter";
-import { clearnessOfDays, cloudOfDay, cloudOfHours, orderOf, sunDay } from "./sun";
+import { hoursFromMonths } from "./madeHours";
+import { cloudOfHours } from "./sun";
 import { dewPointOver, vapourPressureAt } from "./vapourTable";
-import { FIRST_DAY, HOUR, HOURS_OF_DAY, HOURS_OF_YEAR, MONTH_OF_HOUR, firstHourOf, hoursOf } from "./calendar";
+import { HOURS_OF_DAY, HOURS_OF_YEAR, MONTH_OF_HOUR, firstHourOf, hoursOf } from "./calendar";
 
 /** Weather of the hours of a year, each value holding through its hour. */
 export interface Weather {
@@ -35,7 +35,7 @@ export interface Weather {
 
 /** The place of the pool. */
 export interface Site {
-  /** Radians; undefined where it isn't told. */
+  /** Radians; undefined where it isn't given. */
   readonly latitude: number | undefined;
   /** m */
   readonly altitude: number;
@@ -112,83 +112,15 @@ const weatherFromHours = ({ columns }: Climate, site: Site): Weather => {
   };
 };
 
-/** Steps of the days' order: warm and cold spells of six days, clear and dull days in between. */
-const SPELL = 0.3719;
-const CHANGE = 0.2113;
-
-type Made = Pick<Weather, "air" | "vapour" | "dewPoint" | "wind" | "sun" | "cloud">;
-
-/** A day by the hour: air less the day's mean, K; wind at 10 m, m/s; shares of the day's sun. */
-interface DayShape {
-  readonly warmth: readonly number[];
-  readonly wind: readonly number[];
-  readonly sun: readonly number[];
-}
-
-const byHour = (of: (t: number) => number): readonly number[] =>
-  Array.from({ length: HOURS_OF_DAY }, (_, hour) => of(hour + 0.5));
-
-/** Writes one day: its mean air, K, its sun, J/m², and its cloud; the dew point holds through the day. */
-function fillDay(first: number, mean: number, humidity: number, sun: number, cloud: number, shape: DayShape, to: Made) {
-  let inverse = 0;
-  const saturated = new Float64Array(HOURS_OF_DAY);
-  for (let hour = 0; hour < HOURS_OF_DAY; hour++) {
-    const pressure = vapourPressureAt(mean + (shape.warmth[hour] ?? 0));
-    saturated[hour] = pressure;
-    inverse += 1 / pressure / HOURS_OF_DAY;
-  }
-  // The mean of the day's humidity is this vapour pressure times the mean of 1/ps.
-  const vapour = humidity / inverse;
-  const dewPoint = dewPointOver(vapour);
-  for (let hour = 0; hour < HOURS_OF_DAY; hour++) {
-    const i = first + hour;
-    const most = saturated[hour] ?? 0;
-    to.air[i] = mean + (shape.warmth[hour] ?? 0);
-    to.vapour[i] = Math.min(vapour, most);
-    to.dewPoint[i] = vapour <= most ? dewPoint : dewPointOver(most);
-    to.wind[i] = shape.wind[hour] ?? 0;
-    to.sun[i] = (sun * (shape.sun[hour] ?? 0)) / HOUR;
-    to.cloud[i] = cloud;
-  }
-}
-
-/** Writes one month's days into the year: their means spread about the month's, in a fixed order. */
-function fillMonth(month: number, { columns }: Climate, lat: number, sigma: number, to: Made): void {
-  const days = DAYS[month] ?? 30;
-  const at = (values: Float64Array | undefined): number => values?.[month] ?? 0;
-  const mean = at(columns.air);
-  const s = daySpread.code({ T: mean, sigma, N: days });
-  const middle = sunDay((FIRST_DAY[month] ?? 0) + Math.round(days / 2), lat);
-  const K = middle.outside > 1e5 ? at(columns.sun) / middle.outside : 0.5;
-  const clearness = clearnessOfDays(K, days);
-  const warmth = orderOf(days, SPELL);
-  const dullness = orderOf(days, CHANGE);
-  const cloud = cloudOfDay(K * middle.outside, middle);
-  const shape: DayShape = {
-    warmth: byHour((t) => hourOfWarmth.code({ A: at(columns.swing), t })),
-    wind: byHour((t) => hourOfWind.code({ m: at(columns.windAt10m), t })),
-    sun: middle.shares,
-  };
-  for (let day = 0; day < days; day++) {
-    const share = ((warmth[day] ?? 0) + 0.5) / days;
-    const dayMean = mean + s * Math.log(share / (1 - share));
-    const sun = (clearness[dullness[day] ?? 0] ?? K) * middle.outside;
-    fillDay(firstHourOf(month) + HOURS_OF_DAY * day, dayMean, at(columns.humidity), sun, cloud, shape, to);
-  }
-}
-
 const weatherFromMonths = (climate: Climate, site: Site): Weather => {
   const lat = latitudeFor(site, "with monthly rows: it makes the hours of sun");
-  const array = (): Float64Array => new Float64Array(HOURS_OF_YEAR);
   const { columns } = climate;
-  const sigma = spreadOf(Array.from(columns.air ?? []));
-  const made = { air: array(), vapour: array(), dewPoint: array(), wind: array(), sun: array(), cloud: array() };
-  for (let month = 0; month < 12; month++) fillMonth(month, climate, lat, sigma, made);
+  const made = hoursFromMonths(climate, lat);
   return {
     ...made,
     hours: HOURS_OF_YEAR,
     wind: windOf(site, made.wind),
-    pressure: array().fill(standardAtmosphere.code({ z: site.altitude })),
+    pressure: new Float64Array(HOURS_OF_YEAR).fill(standardAtmosphere.code({ z: site.altitude })),
     mains: mainsOf(site.mains ?? (columns.mains && Array.from(columns.mains)), made.air),
   };
 };
