@@ -94,7 +94,7 @@ function waterCurves(inputs: YearInputs, rating: Rating): WaterCurves {
 }
 
 /** The air conditioner through the year; undefined where none is rated. */
-export function machineOf(inputs: YearInputs, weather: Weather): Machine | undefined {
+export function setUpMachine(inputs: YearInputs, weather: Weather): Machine | undefined {
   const rating = ratingOf(inputs);
   if (rating === undefined) return undefined;
   const curves = waterCurves(inputs, rating);

@@ -3,7 +3,7 @@ import { FREEZING, POOL_DENSITY, POOL_HEAT_CAPACITY } from "../equations";
 import { DAY, HOUR } from "./calendar";
 import { checkYearInputs } from "./checks";
 import type { YearInputs } from "./inputs";
-import { machineOf } from "./machineSetUp";
+import { setUpMachine } from "./machineSetUp";
 import type { BackUp, PoolRun, Pump, Recovery } from "./run";
 import { scheduleOf } from "./schedule";
 import { totalOf } from "./sums";
@@ -94,7 +94,7 @@ export function setUpYear(inputs: YearInputs, weather: Weather): SetUp {
   checkYearInputs(inputs);
   const season = seasonOf(inputs);
   const surface = yearSurface(poolOf(inputs, weather), weather);
-  const machine = machineOf(inputs, weather);
+  const machine = setUpMachine(inputs, weather);
   const run: PoolRun = {
     surface,
     area: inputs.poolArea,
