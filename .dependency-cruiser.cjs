@@ -4,6 +4,10 @@ const TOPICS = "refrigerant|cycle|line|aircon|pool|air|water|exchanger|pipe|cont
 /** Inside a topic: what computes nothing of its own, and what only models may build on. */
 const LOW = "(data|equations|fit|helmholtz|equilibrium)";
 
+/** In a topic whose solvers lie in folders by subject: equations and tables, wherever they lie. */
+const SUBJECT_TOPICS = "pool";
+const SUBJECT_LOW = "(data/|[a-zA-Z]*quations\\.ts|[a-z]+/[a-zA-Z]*quations\\.ts)";
+
 const rule = (name, comment, from, to) => ({ name, comment, severity: "error", from, to });
 
 module.exports = {
@@ -79,6 +83,18 @@ module.exports = {
       "Equations don't know models.",
       { path: `^core/[^/]+/${LOW}` },
       { path: "^core/[^/]+/(functions|models)/", pathNot: "^core/kernel/" },
+    ),
+    rule(
+      "solvers-below-functions",
+      "Equations know no solver, wherever their subject's folder lies.",
+      { path: `^core/(${SUBJECT_TOPICS})/${SUBJECT_LOW}` },
+      { path: `^core/(${SUBJECT_TOPICS})/`, pathNot: `^core/(${SUBJECT_TOPICS})/${SUBJECT_LOW}` },
+    ),
+    rule(
+      "no-type-circle",
+      "A circle of imports, types included.",
+      { path: `^core/(${SUBJECT_TOPICS})/` },
+      { circular: true },
     ),
     rule(
       "data-lowest",

@@ -40,16 +40,14 @@ export { silent, type Step } from "./kernel/steps";
 export { workingLines, type WorkingLine } from "./kernel/working";
 
 // What pictures are drawn from.
-export { DAYS } from "./aircon/models/fullLoadHours";
 export { afterExpansion, cycle } from "./cycle/models/cycle";
 export { cycleOf } from "./cycle/models/traced";
 export { balanceInputOf } from "./exchanger/models/balanceBlock";
 export { bothSides } from "./exchanger/models/balanceTraced";
 export { matched, ZONE_NAMES } from "./exchanger/models/zones";
 export { zonesOf } from "./exchanger/models/zonesTraced";
-export { admitClimate } from "./pool/climate";
-export { yearOf } from "./pool/models/year";
-export { MONTHS } from "./pool/models/yearRows";
-export { FIRST_DAY } from "./pool/models/yearSun";
+export { FIRST_DAY, HOUR, HOURS_OF_DAY, MONTHS, firstHourOf, hoursOf } from "./pool/year/calendar";
+export { admitClimate } from "./pool/year/climate";
+export { yearOf } from "./pool/year/year";
 export { refrigerant } from "./refrigerant/models/refrigerant";
 export { saturatedState } from "./refrigerant/models/saturation";

@@ -4,7 +4,6 @@ import { join } from "node:path";
 import type { Browser, Page, Route } from "playwright-core";
 import { afterAll, afterEach, beforeAll, describe, expect, inject, test } from "vitest";
 import { serve, type Served } from "../../scripts/serve";
-import { HAS_CHROMIUM, launch } from "./browser";
 import { connectBrowser, HAS_CHROMIUM } from "../setup/chromium";
 
 const OFFICE = "https://appsforoffice.microsoft.com/**";

@@ -2,7 +2,7 @@ import { assert, constantFrom, double, property } from "fast-check";
 import { describe, expect, it } from "vitest";
 import { vapourPressureOfAir } from "../../core/air/models/moistAir";
 import { recorder, type Step } from "../../core/kernel/steps";
-import { evaporationOf, transferCoefficient, type EvaporationMethod } from "../../core/pool/models/evaporation";
+import { evaporationOf, transferCoefficient, type EvaporationMethod } from "../../core/pool/evaporation/evaporation";
 import { METHODS } from "../../core/pool/args";
 import { latentHeatOfWater } from "../../core/water/models/latentHeat";
 import { vapourPressureOfWater } from "../../core/water/saturation";

@@ -7,7 +7,7 @@ import { compile, evaluate } from "../../core/kernel/evaluate";
 import { isFault } from "../../core/kernel/fault";
 import type { Example } from "../../core/kernel/cellFunction";
 import { coverOf } from "../../core/pool/data/covers";
-import { coverReduction, skyEmissivity, skyRadiation } from "../../core/pool/surfaceEquations";
+import { coverReduction, skyEmissivity, skyRadiation } from "../../core/pool/losses/equations";
 import { bracketedRoot } from "../../core/numeric/root";
 import { cellsIn, numberIn, wordIn, type GoldenCells } from "../golden/rows";
 

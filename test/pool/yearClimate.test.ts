@@ -5,9 +5,9 @@ import { rawOfExample } from "../../core/kernel/describe";
 import { compile, evaluate } from "../../core/kernel/evaluate";
 import { isFault } from "../../core/kernel/fault";
 import type { RawMatrix, RawScalar } from "../../core/kernel/raw";
-import { admitClimate } from "../../core/pool/climate";
+import { admitClimate } from "../../core/pool/year/climate";
+import { weatherOf } from "../../core/pool/year/weather";
 import { MIAMI_MONTHS } from "../../core/pool/data/miami";
-import { weatherOf } from "../../core/pool/models/yearWeather";
 import { cellsIn, numberIn } from "../golden/rows";
 
 type Matrix = (string | number | null)[][];

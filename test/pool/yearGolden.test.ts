@@ -1,10 +1,13 @@
 import { describe, expect, test } from "vitest";
 import { DAYS } from "../../core/aircon/models/fullLoadHours";
-import { vapourPressureAt } from "../../core/pool/models/vapourTable";
-import type { PoolRun, PoolYear } from "../../core/pool/models/yearPlan";
-import { repeatingYear } from "../../core/pool/models/yearRepeat";
-import { yearSurface, type Weather, type YearSurface } from "../../core/pool/models/yearSurface";
-import { heldExactly, totalOf, type Held } from "../../core/pool/models/yearTerms";
+import { heldExactly } from "../../core/pool/year/lossesAt";
+import { repeatingYear } from "../../core/pool/year/repeat";
+import type { Held, PoolYear } from "../../core/pool/year/results";
+import type { PoolRun } from "../../core/pool/year/run";
+import { totalOf } from "../../core/pool/year/sums";
+import { yearSurface, type YearSurface } from "../../core/pool/year/surface";
+import { vapourPressureAt } from "../../core/pool/year/vapourTable";
+import type { Weather } from "../../core/pool/year/weather";
 import { cellsIn, numberIn, type GoldenCells } from "../golden/rows";
 import { bareRun, openPool } from "./yearPools";
 

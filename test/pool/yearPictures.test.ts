@@ -1,10 +1,10 @@
 import { describe, expect, test } from "vitest";
 import { dayPicture, dayPictures, monthsPicture } from "../../core/picture/year";
-import { admitClimate } from "../../core/pool/climate";
+import { admitClimate } from "../../core/pool/year/climate";
+import type { YearInputs } from "../../core/pool/year/inputs";
+import { totalOfYear } from "../../core/pool/year/monthlyTable";
+import { yearOf } from "../../core/pool/year/year";
 import { MIAMI_MONTHS } from "../../core/pool/data/miami";
-import { yearOf } from "../../core/pool/models/year";
-import { totalOfYear } from "../../core/pool/models/yearRows";
-import type { YearInputs } from "../../core/pool/yearInputs";
 import { DEFAULTS } from "./yearPools";
 
 const yearWith = (values: Partial<YearInputs>) =>

@@ -1,9 +1,9 @@
 /** The year beside a published table of costs: bands are wide, as wind, shade, cover and method of the table aren't told. */
 import { describe, expect, test } from "vitest";
 import { us } from "../../core/kernel/quantity";
-import type { Year } from "../../core/pool/models/year";
-import { totalOfYear } from "../../core/pool/models/yearRows";
-import type { YearInputs } from "../../core/pool/models/yearSetUp";
+import type { YearInputs } from "../../core/pool/year/inputs";
+import { totalOfYear } from "../../core/pool/year/monthlyTable";
+import type { Year } from "../../core/pool/year/results";
 import { cellsIn, numberIn, type GoldenCells } from "../golden/rows";
 import { yearAt, type Changed } from "./publishedYear";
 

@@ -2,20 +2,20 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { us } from "../../core/kernel/quantity";
-import { admitClimate } from "../../core/pool/climate";
+import { admitClimate } from "../../core/pool/year/climate";
+import { yearFacts } from "../../core/pool/year/facts";
+import { runPool } from "../../core/pool/year/hourLoop";
+import type { YearInputs } from "../../core/pool/year/inputs";
+import { totalOfYear, yearRows } from "../../core/pool/year/monthlyTable";
+import type { PoolYear, Year } from "../../core/pool/year/results";
+import { capacityOf } from "../../core/pool/year/setUp";
+import { totalOf } from "../../core/pool/year/sums";
+import { yearSurface } from "../../core/pool/year/surface";
+import { tankOf } from "../../core/pool/year/tankSetUp";
+import { yearOf } from "../../core/pool/year/year";
 import { MIAMI_MONTHS } from "../../core/pool/data/miami";
-import { imbalance, yearOf, type Year } from "../../core/pool/models/year";
-import { yearFacts } from "../../core/pool/models/yearFacts";
-import type { PoolYear } from "../../core/pool/models/yearPlan";
-import { runPool } from "../../core/pool/models/yearPool";
-import { totalOfYear, yearRows } from "../../core/pool/models/yearRows";
-import { capacityOf } from "../../core/pool/models/yearSetUp";
-import { yearSurface } from "../../core/pool/models/yearSurface";
-import { tankOf } from "../../core/pool/models/yearTankSetUp";
-import { totalOf } from "../../core/pool/models/yearTerms";
-import type { YearInputs } from "../../core/pool/yearInputs";
 import { HOT_WATER } from "../../core/sink/equations";
-import { DEFAULTS, bareRun, openPool, steady } from "./yearPools";
+import { DEFAULTS, bareRun, imbalance, openPool, steady } from "./yearPools";
 
 const MIAMI = admitClimate(MIAMI_MONTHS, "SI");
 
