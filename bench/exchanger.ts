@@ -1,12 +1,12 @@
 // Times zones, coil and balance as cell calls and prints a table. Run: npx tsx bench/exchanger.ts
 // Targets: EXCHANGER.ZONES and COIL under 1 ms, BALANCE with a given UA under 0.3 ms, by geometry under 15 ms.
 import { CATALOGUE } from "../core/catalogue";
-import { balanceOf } from "../core/exchanger/models/balance";
-import { machineOf } from "../core/exchanger/models/machine";
-import { compile, evaluate } from "../core/kernel/evaluate";
-import { isFault } from "../core/kernel/fault";
-import { us } from "../core/kernel/quantity";
-import { refrigerant } from "../core/refrigerant/models/refrigerant";
+import { balanceOf } from "../core/exchanger/balance/balance";
+import { machineOf } from "../core/exchanger/balance/machine";
+import { compile, evaluate } from "../core/kernel/call/evaluate";
+import { isFault } from "../core/kernel/values/fault";
+import { us } from "../core/kernel/values/quantity";
+import { refrigerant } from "../core/refrigerant/refrigerant";
 
 const INPUTS = 200;
 const RUNS = 9;

@@ -1,12 +1,12 @@
 // Times a cell call against its bare equation and prints a table. Run: npx tsx bench/kernel.ts
 // Target: evaluate without steps costs under 2 µs more than the bare calculation.
 import { CATALOGUE } from "../core/catalogue";
-import { compile, evaluate } from "../core/kernel/evaluate";
-import { explain } from "../core/kernel/explain";
+import { compile, evaluate } from "../core/kernel/call/evaluate";
+import { explain } from "../core/kernel/explain/explain";
 import { darcyWeisbach, meanVelocity } from "../core/pipe/equations";
-import { headLossOf, type StraightRun } from "../core/pipe/models/headLoss";
-import { boreOf } from "../core/pipe/models/bore";
-import { us } from "../core/kernel/quantity";
+import { headLossOf, type StraightRun } from "../core/pipe/straight/headLoss";
+import { boreOf } from "../core/pipe/straight/bore";
+import { us } from "../core/kernel/values/quantity";
 
 const POINTS = 64;
 const RUNS = 15;

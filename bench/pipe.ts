@@ -1,8 +1,8 @@
 // Times the loop and the pump's operating point as cell calls and prints a table. Run: npx tsx bench/pipe.ts
 // Targets: PIPE.LOOP of 60 rows under 1 ms, PIPE.OPERATING on a curve of 10 points under 0.1 ms.
 import { CATALOGUE } from "../core/catalogue";
-import { compile, evaluate } from "../core/kernel/evaluate";
-import { isFault } from "../core/kernel/fault";
+import { compile, evaluate } from "../core/kernel/call/evaluate";
+import { isFault } from "../core/kernel/values/fault";
 
 const INPUTS = 64;
 const RUNS = 9;

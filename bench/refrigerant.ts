@@ -1,11 +1,11 @@
 // Times the refrigerant core and prints a table. Run: npx tsx bench/refrigerant.ts
 // The last column is CoolProp 8.0.0 (C++, g++ -O3) on a 2.6 GHz EPYC guest, low-level interface, phase unknown where it has
 // that choice; median of 9 runs.
-import { cycle } from "../core/cycle/models/cycle";
-import { refrigerant } from "../core/refrigerant/models/refrigerant";
-import { saturatedState, saturationPressure, saturationTemperature } from "../core/refrigerant/models/saturation";
-import { stateAt } from "../core/refrigerant/models/state";
-import { stateByEnthalpy, stateByEntropy } from "../core/refrigerant/models/stateBy";
+import { cycle } from "../core/cycle/cycle";
+import { refrigerant } from "../core/refrigerant/refrigerant";
+import { saturatedState, saturationPressure, saturationTemperature } from "../core/refrigerant/saturation/saturation";
+import { stateAt } from "../core/refrigerant/state/state";
+import { stateByEnthalpy, stateByEntropy } from "../core/refrigerant/state/stateBy";
 
 const POINTS = 64;
 const RUNS = 9;

@@ -2,9 +2,9 @@
 // Targets: 12 rows under 15 ms, 8,760 rows under 25 ms, first call under 40 ms, POOL.SPREAD of 20 values under 400 ms.
 import { readFileSync } from "node:fs";
 import { CATALOGUE } from "../core/catalogue";
-import { rawOfExample } from "../core/kernel/describe";
-import { compile, evaluate } from "../core/kernel/evaluate";
-import { isFault } from "../core/kernel/fault";
+import { rawOfExample } from "../core/kernel/explain/describe";
+import { compile, evaluate } from "../core/kernel/call/evaluate";
+import { isFault } from "../core/kernel/values/fault";
 import { MIAMI_MONTHS } from "../core/pool/data/miami";
 
 const RUNS = 15;

@@ -2,15 +2,15 @@
  * The core's door for the scripts that write help pages and data for the panel's finder. It names the texts that stay out
  * of the functions script, so nothing at run time may read them from a definition there.
  */
-import type { CellFunction, Check } from "./kernel/cellFunction";
-import type { Equation, Relation } from "./kernel/equation";
+import type { CellFunction, Check } from "./kernel/define/cellFunction";
+import type { Equation, Relation } from "./kernel/define/equation";
 
-export type { Check, ExampleArgs } from "./kernel/cellFunction";
-export type { AnyEquation, AnyRelation, EquationSymbol } from "./kernel/equation";
+export type { Check, ExampleArgs } from "./kernel/define/cellFunction";
+export type { AnyEquation, AnyRelation, EquationSymbol } from "./kernel/define/equation";
 export { referenceOf } from "./kernel/reference";
 export type { Reference } from "./kernel/reference/entry";
-export type { LookupStep, PropertyStep } from "./kernel/steps";
-export { NUMBERS_HEAD } from "./kernel/working";
+export type { LookupStep, PropertyStep } from "./kernel/define/steps";
+export { NUMBERS_HEAD } from "./kernel/explain/working";
 
 /** The keys of a definition's texts for the finder. */
 export type FinderKey = "finds" | "remarks";

@@ -5,12 +5,12 @@
 export { CATALOGUE, COMPILED } from "./catalogue";
 
 // Definitions.
-export { folded, labelOf } from "./kernel/argument";
-export type { ArgData, Args, BlockShape, ChoiceShape, Shape } from "./kernel/argument";
-export { lookUp, type Catalogue } from "./kernel/catalogue";
-export type { CellFunction } from "./kernel/cellFunction";
-export type { Gives, SingleResult } from "./kernel/result";
-export { placedArgs, type PlacedArg } from "./kernel/units";
+export { folded, labelOf } from "./kernel/define/argument";
+export type { ArgData, Args, BlockShape, ChoiceShape, Shape } from "./kernel/define/argument";
+export { lookUp, type Catalogue } from "./kernel/define/catalogue";
+export type { CellFunction } from "./kernel/define/cellFunction";
+export type { Gives, SingleResult } from "./kernel/define/result";
+export { placedArgs, type PlacedArg } from "./kernel/define/unitsArgument";
 
 // Definitions in words, and formulas.
 export {
@@ -23,31 +23,31 @@ export {
   limitsText,
   NAMESPACE,
   rawByPlace,
-} from "./kernel/describe";
+} from "./kernel/explain/describe";
 export { EDITION } from "./kernel/edition";
 export { cite, type Source } from "./kernel/reference";
 
 // Calls.
-export { SEVERITIES, type RaisedCaution } from "./kernel/caution";
-export { verdictsOf, type Verdict } from "./kernel/check";
-export { admit, evaluate, type Compiled } from "./kernel/evaluate";
-export { explain, type ExplainedArg, type Explanation } from "./kernel/explain";
-export { isFault, type Fault } from "./kernel/fault";
-export { unitText, type CellOut, type Out } from "./kernel/present";
-export { fromBase, KINDS, showNumber, type System } from "./kernel/quantity";
-export type { Raw, RawMatrix, RawScalar } from "./kernel/raw";
-export { silent, type Step } from "./kernel/steps";
-export { workingLines, type WorkingLine } from "./kernel/working";
+export { SEVERITIES, type RaisedCaution } from "./kernel/define/caution";
+export { verdictsOf, type Verdict } from "./kernel/explain/check";
+export { admit, evaluate, type Compiled } from "./kernel/call/evaluate";
+export { explain, type ExplainedArg, type Explanation } from "./kernel/explain/explain";
+export { isFault, type Fault } from "./kernel/values/fault";
+export { unitText, type CellOut, type Out } from "./kernel/call/present";
+export { fromBase, KINDS, showNumber, type System } from "./kernel/values/quantity";
+export type { Raw, RawMatrix, RawScalar } from "./kernel/values/cellInput";
+export { silent, type Step } from "./kernel/define/steps";
+export { workingLines, type WorkingLine } from "./kernel/explain/working";
 
 // What pictures are drawn from.
-export { afterExpansion, cycle } from "./cycle/models/cycle";
-export { cycleOf } from "./cycle/models/traced";
-export { balanceInputOf } from "./exchanger/models/balanceBlock";
-export { bothSides } from "./exchanger/models/balanceTraced";
-export { matched, ZONE_NAMES } from "./exchanger/models/zones";
-export { zonesOf } from "./exchanger/models/zonesTraced";
+export { afterExpansion, cycle } from "./cycle/cycle";
+export { cycleOf } from "./cycle/working";
+export { balanceInputOf } from "./exchanger/balance/fromBlock";
+export { bothSides } from "./exchanger/balance/working";
+export { matched, ZONE_NAMES } from "./exchanger/zones/zones";
+export { zonesOf } from "./exchanger/zones/working";
 export { FIRST_DAY, HOUR, HOURS_OF_DAY, MONTHS, firstHourOf, hoursOf } from "./pool/year/calendar";
 export { admitClimate } from "./pool/year/climate";
 export { yearOf } from "./pool/year/year";
-export { refrigerant } from "./refrigerant/models/refrigerant";
-export { saturatedState } from "./refrigerant/models/saturation";
+export { refrigerant } from "./refrigerant/refrigerant";
+export { saturatedState } from "./refrigerant/saturation/saturation";

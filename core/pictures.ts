@@ -1,16 +1,16 @@
 /** The pictures of calls as data: what the hosts draw. Loaded only where pictures are shown. */
 import { admit, admitClimate, silent, yearOf, zonesOf } from "./index";
-import type { NamedCycle } from "./cycle/models/traced";
-import type { BalanceEntries } from "./exchanger/balanceInputs";
-import type { DutyInputs } from "./exchanger/models/zonesTraced";
-import type { Compiled } from "./kernel/evaluate";
-import type { System } from "./kernel/quantity";
-import type { RawMatrix } from "./kernel/raw";
-import { balancePictures } from "./picture/balance";
-import { cyclePicture } from "./picture/cycle";
-import type { Shown } from "./picture/picture";
+import type { NamedCycle } from "./cycle/working";
+import type { BalanceEntries } from "./exchanger/balance/inputs";
+import type { DutyInputs } from "./exchanger/zones/working";
+import type { Compiled } from "./kernel/call/evaluate";
+import type { System } from "./kernel/values/quantity";
+import type { RawMatrix } from "./kernel/values/cellInput";
+import { balancePictures } from "./exchanger/balance/picture";
+import { cyclePicture } from "./cycle/picture";
+import type { Shown } from "./kernel/explain/picture";
 import { yearPictures } from "./picture/year";
-import { zonesPicture } from "./picture/zones";
+import { zonesPicture } from "./exchanger/zones/picture";
 
 export type {
   Axis,
@@ -25,7 +25,7 @@ export type {
   Stretch,
   Tick,
   Tone,
-} from "./picture/picture";
+} from "./kernel/explain/picture";
 
 type Values = Readonly<Record<string, unknown>>;
 

@@ -1,5 +1,5 @@
 /** Caution rules of moist air. */
-import { caution } from "../kernel/caution";
+import { caution } from "../kernel/define/caution";
 
 const FREEZING = 273.15;
 

@@ -1,5 +1,5 @@
 /** Equations of moist air. Strict SI. */
-import { equation, symbol } from "../kernel/equation";
+import { equation, symbol } from "../kernel/define/equation";
 
 export const partialPressure = equation({
   name: "Vapour pressure of moist air",

@@ -1,4 +1,4 @@
-import { catalogueOf } from "../kernel/catalogue";
+import { catalogueOf } from "../kernel/define/catalogue";
 import { barometer } from "./functions/barometer";
 import { dewPoint } from "./functions/dewPoint";
 import { humidityRatio } from "./functions/humidityRatio";

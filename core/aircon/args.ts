@@ -1,6 +1,6 @@
 /** Arguments of the air conditioner functions. */
-import { quantity } from "../kernel/argument";
-import { us } from "../kernel/quantity";
+import { quantity } from "../kernel/define/argument";
+import { us } from "../kernel/values/quantity";
 
 export const COOLING = quantity("heat rate", "net cooling of the machine", {
   above: 0,

@@ -1,6 +1,6 @@
 /** Caution rules of the air conditioner. */
-import { caution } from "../kernel/caution";
-import { us } from "../kernel/quantity";
+import { caution } from "../kernel/define/caution";
+import { us } from "../kernel/values/quantity";
 
 /** An EER above this is likely to be a SEER. */
 const SEER_ABOVE = us("cooling rating", 14);

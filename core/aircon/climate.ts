@@ -1,5 +1,5 @@
 /** Equations of equivalent full-load hours from monthly mean temperatures. Strict SI. */
-import { equation, symbol } from "../kernel/equation";
+import { equation, symbol } from "../kernel/define/equation";
 
 const T = symbol("temperature", "mean temperature of the month", 263, 313);
 const s = symbol("temperature difference", "scale of the days' spread", 0.5, 3);

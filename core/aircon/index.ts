@@ -1,4 +1,4 @@
-import { catalogueOf } from "../kernel/catalogue";
+import { catalogueOf } from "../kernel/define/catalogue";
 import { atOutdoor } from "./functions/atOutdoor";
 import { gain } from "./functions/gain";
 import { hours } from "./functions/hours";

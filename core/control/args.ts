@@ -1,5 +1,5 @@
 /** Arguments of the control functions. */
-import { choice, either, quantity } from "../kernel/argument";
+import { choice, either, quantity } from "../kernel/define/argument";
 
 /** The published curve, or a beta value in K. */
 export const SENSOR = either(

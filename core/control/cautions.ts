@@ -1,6 +1,6 @@
 /** Caution rules of sensors and of the sequence of operation. */
-import { caution } from "../kernel/caution";
-import { us } from "../kernel/quantity";
+import { caution } from "../kernel/define/caution";
+import { us } from "../kernel/values/quantity";
 
 /** Other curves further off than this are worth a word: 1 °F. */
 const WORTH_A_WORD = us("temperature difference", 1);

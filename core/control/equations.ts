@@ -1,5 +1,5 @@
 /** Equations of thermistors. Strict SI. */
-import { equation, symbol } from "../kernel/equation";
+import { equation, symbol } from "../kernel/define/equation";
 
 /** Resistance at 25 °C of the parts that are sold as "10k", ohm. */
 export const R25 = 10_000;

@@ -1,4 +1,4 @@
-import { catalogueOf } from "../kernel/catalogue";
+import { catalogueOf } from "../kernel/define/catalogue";
 import { divert } from "./functions/divert";
 import { sensorOhms } from "./functions/sensorOhms";
 import { sensorTemp } from "./functions/sensorTemp";

@@ -1,6 +1,6 @@
 /** Arguments of the cost functions. */
-import { choice, quantity, type KindByChoice } from "../kernel/argument";
-import type { KindName } from "../kernel/quantity";
+import { choice, quantity, type KindByChoice } from "../kernel/define/argument";
+import type { KindName } from "../kernel/values/quantity";
 import { SOURCE_NAMES, sourceNamed, type SourceName } from "./data/heatSources";
 
 export const HEAT = quantity("heat", "heat that the water gets", { from: 0 });

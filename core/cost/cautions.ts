@@ -1,5 +1,5 @@
 /** Caution rules of cost, carbon dioxide and payback. */
-import { caution } from "../kernel/caution";
+import { caution } from "../kernel/define/caution";
 
 const BURNERS = ["natural gas", "propane", "fuel oil"];
 const ON_THE_GRID = ["electric resistance", "heat pump", "solar"];

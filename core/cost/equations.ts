@@ -1,5 +1,5 @@
 /** Equations of the cost of heat and of payback. Strict SI; money without unit. */
-import { equation, symbol } from "../kernel/equation";
+import { equation, symbol } from "../kernel/define/equation";
 
 const H = symbol("heat", "heat that the water gets", 0, 1e12);
 const eta = symbol("number", "heat on energy bought", 0.2, 15);

@@ -1,4 +1,4 @@
-import { catalogueOf } from "../kernel/catalogue";
+import { catalogueOf } from "../kernel/define/catalogue";
 import { carbon } from "./functions/carbon";
 import { compare } from "./functions/compare";
 import { ofHeat } from "./functions/ofHeat";

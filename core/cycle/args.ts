@@ -1,6 +1,6 @@
 /** Arguments of the cycle functions. Temperatures are dew temperatures in the evaporator and the condenser. */
-import { quantity } from "../kernel/argument";
-import { us } from "../kernel/quantity";
+import { quantity } from "../kernel/define/argument";
+import { us } from "../kernel/values/quantity";
 import { REFRIGERANT } from "../refrigerant/args";
 
 const degF = (value: number): number => us("temperature", value);

@@ -1,6 +1,6 @@
 /** Caution rules of the refrigeration cycle. */
-import { caution } from "../kernel/caution";
-import { us } from "../kernel/quantity";
+import { caution } from "../kernel/define/caution";
+import { us } from "../kernel/values/quantity";
 
 const HOT_DISCHARGE = us("temperature", 225);
 const COLD_CONDENSING = us("temperature", 80);

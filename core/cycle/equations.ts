@@ -1,5 +1,5 @@
 /** Balances of the vapour-compression cycle. Strict SI, by mass of refrigerant. */
-import { equation, symbol } from "../kernel/equation";
+import { equation, symbol } from "../kernel/define/equation";
 
 const h1 = symbol("enthalpy", "suction gas", 3.8e5, 4.4e5);
 const h2 = symbol("enthalpy", "discharge gas", 4.5e5, 5.2e5);

@@ -1,4 +1,4 @@
-import { catalogueOf } from "../kernel/catalogue";
+import { catalogueOf } from "../kernel/define/catalogue";
 import { cop } from "./functions/cop";
 import { discharge } from "./functions/discharge";
 import { factor } from "./functions/factor";

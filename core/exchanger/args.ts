@@ -1,6 +1,6 @@
 /** Arguments of the exchanger functions. */
-import { choice, either, quantity } from "../kernel/argument";
-import { us } from "../kernel/quantity";
+import { choice, either, quantity } from "../kernel/define/argument";
+import { us } from "../kernel/values/quantity";
 
 const degF = (value: number): number => us("temperature", value);
 

@@ -1,6 +1,6 @@
 /** Arguments of the refrigerant-line functions. */
-import { choice, quantity } from "../kernel/argument";
-import { us } from "../kernel/quantity";
+import { choice, quantity } from "../kernel/define/argument";
+import { us } from "../kernel/values/quantity";
 import { COPPER_TUBE } from "./data/copperTube";
 
 const SIZES = COPPER_TUBE.map(({ size }) => size);

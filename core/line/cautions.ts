@@ -1,7 +1,7 @@
 /** Caution rules of refrigerant lines and commissioning. */
-import { caution } from "../kernel/caution";
-import { us } from "../kernel/quantity";
-import { doubtsOfLimit } from "../refrigerant/models/facts";
+import { caution } from "../kernel/define/caution";
+import { us } from "../kernel/values/quantity";
+import { doubtsOfLimit } from "../refrigerant/facts";
 
 export const chargeByMaker = caution({
   code: "LINE-CHARGE-ADDER",

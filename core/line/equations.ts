@@ -1,5 +1,5 @@
 /** Equations of refrigerant lines and commissioning. Strict SI. */
-import { equation, symbol } from "../kernel/equation";
+import { equation, symbol } from "../kernel/define/equation";
 import { FAHRENHEIT_ZERO, GRAVITY } from "../numeric/constants";
 
 const D = symbol("diameter", "bore", 0.004, 0.06);

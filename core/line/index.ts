@@ -1,4 +1,4 @@
-import { catalogueOf } from "../kernel/catalogue";
+import { catalogueOf } from "../kernel/define/catalogue";
 import { boiling } from "./functions/boiling";
 import { bore } from "./functions/bore";
 import { charge } from "./functions/charge";

@@ -1,10 +1,10 @@
 /** Arguments of the functions about functions. */
-import { repeat, text } from "../kernel/argument";
-import { lookUp } from "../kernel/catalogue";
-import type { Catalogue } from "../kernel/catalogue";
-import type { CellFunction } from "../kernel/cellFunction";
-import { mend } from "../kernel/fault";
-import { nearest } from "../kernel/nearest";
+import { repeat, text } from "../kernel/define/argument";
+import { lookUp } from "../kernel/define/catalogue";
+import type { Catalogue } from "../kernel/define/catalogue";
+import type { CellFunction } from "../kernel/define/cellFunction";
+import { mend } from "../kernel/values/fault";
+import { nearest } from "../kernel/call/nearest";
 
 export const FUNCTION = text("name of a function as text, such as PIPE.HEADLOSS", 80);
 

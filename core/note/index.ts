@@ -1,4 +1,4 @@
-import { catalogueOf } from "../kernel/catalogue";
+import { catalogueOf } from "../kernel/define/catalogue";
 import { agrees } from "./functions/agrees";
 import { cautions } from "./functions/cautions";
 import { edition } from "./functions/edition";

@@ -1,6 +1,6 @@
 /** The pictures of a pool's year: temperatures, heat by month, and the usual day of a month. */
 import { FIRST_DAY, HOUR, HOURS_OF_DAY, MONTHS, firstHourOf, hoursOf } from "../index";
-import type { System } from "../kernel/quantity";
+import type { System } from "../kernel/values/quantity";
 import type { PoolYear, Year } from "../pool/year/results";
 import {
   inUnit,
@@ -11,7 +11,7 @@ import {
   type Point,
   type Shown,
   type Tone,
-} from "./picture";
+} from "../kernel/explain/picture";
 
 const HOURS = Array.from({ length: HOURS_OF_DAY }, (_, hour) => hour);
 

@@ -1,7 +1,7 @@
 /** Arguments of the pipe functions. */
-import { choice, quantity } from "../kernel/argument";
-import { WATER_TEMPERATURE } from "../kernel/glossary";
-import { us } from "../kernel/quantity";
+import { choice, quantity } from "../kernel/define/argument";
+import { WATER_TEMPERATURE } from "../kernel/define/glossary";
+import { us } from "../kernel/values/quantity";
 import { FITTINGS } from "./data/fittings";
 import { PVC_PIPE } from "./data/pvcPipe";
 

@@ -1,6 +1,6 @@
 /** Caution rules of the pool loop. */
-import { caution } from "../kernel/caution";
-import { us } from "../kernel/quantity";
+import { caution } from "../kernel/define/caution";
+import { us } from "../kernel/values/quantity";
 
 const SUCTION_LIMIT = us("velocity", 6);
 const RETURN_LIMIT = us("velocity", 8);

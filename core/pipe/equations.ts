@@ -1,5 +1,5 @@
 /** Equations of flow in straight pipe. Strict SI. */
-import { equation, relation, symbol } from "../kernel/equation";
+import { equation, relation, symbol } from "../kernel/define/equation";
 import { GRAVITY } from "../numeric/constants";
 
 const D = symbol("diameter", "bore", 0.01, 0.3);

@@ -1,4 +1,4 @@
-import { catalogueOf } from "../kernel/catalogue";
+import { catalogueOf } from "../kernel/define/catalogue";
 import { bore } from "./functions/bore";
 import { cement } from "./functions/cement";
 import { cure } from "./functions/cure";

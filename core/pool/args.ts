@@ -1,7 +1,7 @@
 /** Arguments of the pool functions. */
-import { choice, either, quantity, several } from "../kernel/argument";
-import { POOL_WATER } from "../kernel/glossary";
-import { us } from "../kernel/quantity";
+import { choice, either, quantity, several } from "../kernel/define/argument";
+import { POOL_WATER } from "../kernel/define/glossary";
+import { us } from "../kernel/values/quantity";
 
 export const SHAPE = choice("PoolShape", ["rectangle", "oval", "round", "kidney"], "outline of the pool");
 

@@ -1,6 +1,6 @@
 /** Caution rules of warm water, warm-up and turnover. */
-import { caution } from "../kernel/caution";
-import { us } from "../kernel/quantity";
+import { caution } from "../kernel/define/caution";
+import { us } from "../kernel/values/quantity";
 
 const SPA_LIMIT = us("temperature", 104);
 const COMFORT_LIMIT = us("temperature", 90);

@@ -1,5 +1,5 @@
 /** Size, heat and turnover of a pool, and the handbook's surface rule. Strict SI. */
-import { equation, symbol } from "../kernel/equation";
+import { equation, symbol } from "../kernel/define/equation";
 
 const L = symbol("length", "length", 0.5, 100);
 const W = symbol("length", "width", 0.5, 50);

@@ -1,4 +1,4 @@
-import { catalogueOf } from "../kernel/catalogue";
+import { catalogueOf } from "../kernel/define/catalogue";
 import { area } from "./functions/area";
 import { evaporation } from "./functions/evaporation";
 import { heat } from "./functions/heat";

@@ -1,7 +1,7 @@
 /** Area and volume of a pool by its outline. */
-import { mend } from "../kernel/fault";
-import { silent, type Trace } from "../kernel/steps";
-import { told } from "../numeric/told";
+import { mend } from "../kernel/values/fault";
+import { silent, type Trace } from "../kernel/define/steps";
+import { told } from "../kernel/values/quantityMark";
 import { kidneyArea, ovalArea, rectangleArea } from "./equations";
 
 export type PoolShape = "rectangle" | "oval" | "round" | "kidney";

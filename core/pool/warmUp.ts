@@ -1,7 +1,7 @@
 /** Warming a pool: with the heat alone, or against the surface rule. */
-import { mend, outside } from "../kernel/fault";
-import { silent, type Trace } from "../kernel/steps";
-import { told } from "../numeric/told";
+import { mend, outside } from "../kernel/values/fault";
+import { silent, type Trace } from "../kernel/define/steps";
+import { told } from "../kernel/values/quantityMark";
 import { POOL_HEAT_CAPACITY, heatToRaise, settlingTemperature, timeWithLoss, timeWithoutLoss } from "./equations";
 
 export interface WarmUp {

@@ -1,7 +1,7 @@
 /** Arguments of the refrigerant functions. */
-import { choice, quantity } from "../kernel/argument";
-import { us } from "../kernel/quantity";
-import { REFRIGERANTS } from "./models/refrigerant";
+import { choice, quantity } from "../kernel/define/argument";
+import { us } from "../kernel/values/quantity";
+import { REFRIGERANTS } from "./refrigerant";
 
 /** The number alone, as on a cylinder's collar: "410A", 22; "1234ze" is the isomer E. */
 const NUMBERS_ALONE = Object.fromEntries(REFRIGERANTS.map((name) => [name.replace("R-", ""), name]));

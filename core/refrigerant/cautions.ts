@@ -1,6 +1,6 @@
 /** Caution rules of refrigerant readings. */
-import { caution } from "../kernel/caution";
-import { us } from "../kernel/quantity";
+import { caution } from "../kernel/define/caution";
+import { us } from "../kernel/values/quantity";
 
 export const noSuperheat = caution({
   code: "REFRIG-NO-SUPERHEAT",

@@ -1,5 +1,5 @@
 /** Equations of gauge readings. Strict SI. */
-import { equation, symbol } from "../kernel/equation";
+import { equation, symbol } from "../kernel/define/equation";
 
 const Tl = symbol("temperature", "line temperature", 250, 350);
 

@@ -1,4 +1,4 @@
-import { catalogueOf } from "../kernel/catalogue";
+import { catalogueOf } from "../kernel/define/catalogue";
 import { chart } from "./functions/chart";
 import { facts } from "./functions/facts";
 import { glide } from "./functions/glide";

@@ -1,5 +1,5 @@
 /** Rows of the property tables. */
-import { of, word } from "../kernel/result";
+import { of, word } from "../kernel/define/result";
 
 export const PROPERTY_ROWS = {
   phase: word("liquid, vapour, two-phase or supercritical"),

@@ -3,7 +3,7 @@ import type { SourceKey } from "../kernel/reference";
 import { PURE_FLUIDS } from "./data/fluids/index";
 import { PAIRS } from "./data/pairs";
 import { TRANSPORT } from "./data/transport";
-import { isPure, type Fluid } from "./models/refrigerant";
+import { isPure, type Fluid } from "./refrigerant";
 
 const LATEST_FIRST: readonly SourceKey[] = ["bell2023", "bell2022", "lemmonJacobsen2004"];
 

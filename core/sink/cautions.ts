@@ -1,6 +1,6 @@
 /** Caution rules of hot water, space heat and refrigeration racks. */
-import { caution } from "../kernel/caution";
-import { us } from "../kernel/quantity";
+import { caution } from "../kernel/define/caution";
+import { us } from "../kernel/values/quantity";
 
 const degF = (value: number): number => us("temperature", value);
 const GROWTH_FROM = degF(77);

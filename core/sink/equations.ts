@@ -1,5 +1,5 @@
 /** Equations of hot water, space heat and refrigeration racks. Strict SI. */
-import { equation, relation, symbol } from "../kernel/equation";
+import { equation, relation, symbol } from "../kernel/define/equation";
 
 /** Hot water as the published method takes it: 8.2938 lb/gal and 1.000743 BTU/(lb·°F), in J/(m³·K). */
 export const HOT_WATER = (8.2938 * 0.45359237 * 1.000743 * 4186.8) / 0.003785411784;

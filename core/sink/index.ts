@@ -1,4 +1,4 @@
-import { catalogueOf } from "../kernel/catalogue";
+import { catalogueOf } from "../kernel/define/catalogue";
 import { rack } from "./functions/rack";
 import { space } from "./functions/space";
 import { tank } from "./functions/tank";

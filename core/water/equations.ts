@@ -1,5 +1,5 @@
 /** Properties of liquid water at atmospheric pressure. Strict SI. */
-import { equation, symbol } from "../kernel/equation";
+import { equation, symbol } from "../kernel/define/equation";
 
 const T = symbol("temperature", "water temperature", 273.16, 373.15);
 

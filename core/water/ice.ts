@@ -1,5 +1,5 @@
 /** Water vapour over ice. Strict SI. */
-import { equation, symbol } from "../kernel/equation";
+import { equation, symbol } from "../kernel/define/equation";
 
 /** Triple point of water: K, Pa. */
 export const TRIPLE = { T: 273.16, p: 611.657 } as const;

@@ -1,4 +1,4 @@
-import { catalogueOf } from "../kernel/catalogue";
+import { catalogueOf } from "../kernel/define/catalogue";
 import { properties } from "./functions/properties";
 
 export const water = catalogueOf([properties]);

@@ -1,5 +1,5 @@
 /** Water at saturation, from the triple point to the critical point. Strict SI. */
-import { equation, symbol } from "../kernel/equation";
+import { equation, symbol } from "../kernel/define/equation";
 
 /** Critical temperature, pressure and density of water. */
 const CRITICAL = { T: 647.096, p: 22.064e6, rho: 322 } as const;

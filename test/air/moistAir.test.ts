@@ -1,13 +1,13 @@
 import { assert, double, property } from "fast-check";
 import { describe, expect, it } from "vitest";
 import { humidityRatio } from "../../core/air/equations";
-import { dewPointOfAir, humidityRatioOfAir, vapourPressureOfAir, wetBulbOfAir } from "../../core/air/models/moistAir";
+import { dewPointOfAir, humidityRatioOfAir, vapourPressureOfAir, wetBulbOfAir } from "../../core/air/moistAir";
 import { dewPointAt, saturationPressure, wetBulbAt } from "../../core/air/psychrometrics";
 import { CATALOGUE } from "../../core/catalogue";
-import { lookUp } from "../../core/kernel/catalogue";
-import { compile, evaluate } from "../../core/kernel/evaluate";
-import { isFault } from "../../core/kernel/fault";
-import { standardAtmosphere } from "../../core/kernel/pressureBasis";
+import { lookUp } from "../../core/kernel/define/catalogue";
+import { compile, evaluate } from "../../core/kernel/call/evaluate";
+import { isFault } from "../../core/kernel/values/fault";
+import { standardAtmosphere } from "../../core/kernel/define/pressureBasis";
 import { vapourPressureOfWater } from "../../core/water/saturation";
 import { goldenRows } from "../refrigerant/goldenRows";
 

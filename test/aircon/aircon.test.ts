@@ -1,13 +1,13 @@
 import { assert, double, property } from "fast-check";
 import { describe, expect, it } from "vitest";
 import { capacityCurve, inputCurve } from "../../core/aircon/equations";
-import { atOutdoor } from "../../core/aircon/models/atOutdoor";
-import { spreadOf, yearOfLoad, type LoadModel } from "../../core/aircon/models/fullLoadHours";
+import { atOutdoor } from "../../core/aircon/outdoorRating";
+import { spreadOf, yearOfLoad, type LoadModel } from "../../core/aircon/fullLoadHours";
 import { CATALOGUE } from "../../core/catalogue";
-import { lookUp } from "../../core/kernel/catalogue";
-import { compile, evaluate } from "../../core/kernel/evaluate";
-import { isFault } from "../../core/kernel/fault";
-import { us } from "../../core/kernel/quantity";
+import { lookUp } from "../../core/kernel/define/catalogue";
+import { compile, evaluate } from "../../core/kernel/call/evaluate";
+import { isFault } from "../../core/kernel/values/fault";
+import { us } from "../../core/kernel/values/quantity";
 import { goldenRows } from "../refrigerant/goldenRows";
 
 const published = new Map(goldenRows("air-conditioner.csv").map((row) => [row.word("id"), row]));

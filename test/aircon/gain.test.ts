@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { CATALOGUE } from "../../core/catalogue";
-import { lookUp } from "../../core/kernel/catalogue";
-import { compile, evaluate } from "../../core/kernel/evaluate";
-import { isFault } from "../../core/kernel/fault";
-import { REFRIGERANTS } from "../../core/refrigerant/models/refrigerant";
+import { lookUp } from "../../core/kernel/define/catalogue";
+import { compile, evaluate } from "../../core/kernel/call/evaluate";
+import { isFault } from "../../core/kernel/values/fault";
+import { REFRIGERANTS } from "../../core/refrigerant/refrigerant";
 
 const gain = (...raw: readonly unknown[]): ReadonlyMap<string, number> => {
   const definition = lookUp(CATALOGUE, "AIRCON.GAIN");

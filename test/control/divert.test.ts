@@ -1,10 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { CATALOGUE } from "../../core/catalogue";
-import { lookUp } from "../../core/kernel/catalogue";
-import { compile, evaluate } from "../../core/kernel/evaluate";
-import { isFault } from "../../core/kernel/fault";
-import { DIVERT_RULES, divert, type Decision, type DivertState, type Mode } from "../../core/control/models/divert";
+import { lookUp } from "../../core/kernel/define/catalogue";
+import { compile, evaluate } from "../../core/kernel/call/evaluate";
+import { isFault } from "../../core/kernel/values/fault";
+import { DIVERT_RULES, divert, type Decision, type DivertState, type Mode } from "../../core/control/divertModes";
 
 const F = (value: number): number => (value + 459.67) / 1.8;
 const MINUTE = 60;

@@ -6,7 +6,7 @@ import {
   resistanceOf,
   temperatureOf,
   type Sensor,
-} from "../../core/control/models/thermistor";
+} from "../../core/control/thermistor";
 import { cellsIn, numberIn } from "../golden/rows";
 
 const ZERO = 273.15;

@@ -2,12 +2,12 @@ import { assert, double, integer, property, constantFrom } from "fast-check";
 import { describe, expect, it } from "vitest";
 import { CATALOGUE } from "../../core/catalogue";
 import { HEAT_SOURCES, SOURCE_NAMES, sourceNamed } from "../../core/cost/data/heatSources";
-import { carbonOfHeat, costOfHeat } from "../../core/cost/models/heat";
-import { paybackOf } from "../../core/cost/models/payback";
-import { lookUp } from "../../core/kernel/catalogue";
-import { compile, evaluate } from "../../core/kernel/evaluate";
-import { isFault } from "../../core/kernel/fault";
-import { us } from "../../core/kernel/quantity";
+import { carbonOfHeat, costOfHeat } from "../../core/cost/heatCost";
+import { paybackOf } from "../../core/cost/simplePayback";
+import { lookUp } from "../../core/kernel/define/catalogue";
+import { compile, evaluate } from "../../core/kernel/call/evaluate";
+import { isFault } from "../../core/kernel/values/fault";
+import { us } from "../../core/kernel/values/quantity";
 import { goldenRows } from "../refrigerant/goldenRows";
 
 const published = new Map(goldenRows("energy-and-money.csv").map((row) => [row.word("id"), row]));

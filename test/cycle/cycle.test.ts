@@ -1,9 +1,9 @@
 import { assert, constantFrom, double, property } from "fast-check";
 import { describe, expect, it } from "vitest";
-import { afterExpansion, cycle } from "../../core/cycle/models/cycle";
-import { inSystem } from "../../core/kernel/fault";
+import { afterExpansion, cycle } from "../../core/cycle/cycle";
+import { inSystem } from "../../core/kernel/values/fault";
 import { isOutside } from "../../core/numeric/outside";
-import { refrigerant, REFRIGERANTS } from "../../core/refrigerant/models/refrigerant";
+import { refrigerant, REFRIGERANTS } from "../../core/refrigerant/refrigerant";
 import { fluidsIn, goldenRows } from "../refrigerant/goldenRows";
 
 const rows = goldenRows("refrigerant-cycle.csv");

@@ -1,12 +1,12 @@
 import { assert, constantFrom, double, pre, property, record } from "fast-check";
 import { describe, expect, it } from "vitest";
-import { airSink, balanceOf, outdoorBalanceOf } from "../../core/exchanger/models/balance";
-import { machineOf, type MachineRating } from "../../core/exchanger/models/machine";
-import { isFault } from "../../core/kernel/fault";
-import { us } from "../../core/kernel/quantity";
+import { airSink, balanceOf, outdoorBalanceOf } from "../../core/exchanger/balance/balance";
+import { machineOf, type MachineRating } from "../../core/exchanger/balance/machine";
+import { isFault } from "../../core/kernel/values/fault";
+import { us } from "../../core/kernel/values/quantity";
 import { isOutside } from "../../core/numeric/outside";
-import { cycle } from "../../core/cycle/models/cycle";
-import { refrigerant } from "../../core/refrigerant/models/refrigerant";
+import { cycle } from "../../core/cycle/cycle";
+import { refrigerant } from "../../core/refrigerant/refrigerant";
 
 const NAMES = ["R-22", "R-32", "R-134a", "R-410A", "R-407C", "R-454B"] as const;
 const degF = (value: number): number => us("temperature", value);

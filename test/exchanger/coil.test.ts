@@ -1,12 +1,12 @@
 import { assert, constantFrom, double, pre, property, record } from "fast-check";
 import { describe, expect, it } from "vitest";
-import { rateCoil } from "../../core/exchanger/models/coil";
-import type { CoilGeometry } from "../../core/exchanger/models/coilShell";
-import { matched, type ZonesInput } from "../../core/exchanger/models/zones";
-import { zonesOf, type DutyInputs } from "../../core/exchanger/models/zonesTraced";
-import { isFault } from "../../core/kernel/fault";
-import { recorder, type Step } from "../../core/kernel/steps";
-import { refrigerant } from "../../core/refrigerant/models/refrigerant";
+import { rateCoil } from "../../core/exchanger/coil/coil";
+import type { CoilGeometry } from "../../core/exchanger/coil/shell";
+import { matched, type ZonesInput } from "../../core/exchanger/zones/zones";
+import { zonesOf, type DutyInputs } from "../../core/exchanger/zones/working";
+import { isFault } from "../../core/kernel/values/fault";
+import { recorder, type Step } from "../../core/kernel/define/steps";
+import { refrigerant } from "../../core/refrigerant/refrigerant";
 import { cellsIn, numberIn } from "../golden/rows";
 
 /** The case that test/golden/coil-hand-calculation.csv works by hand. */

@@ -6,24 +6,24 @@ import {
   coilLowFriction,
   coilTurbulentFactor,
   criticalReynolds,
-} from "../../core/exchanger/coilEquations";
-import { dittusBoelterFilm } from "../../core/exchanger/condensationEquations";
-import { gnielinskiNusselt, laminarNusselt, smoothFriction } from "../../core/exchanger/filmEquations";
-import { condensingFilm, outsideShah2009, shah1979, shah2009 } from "../../core/exchanger/models/condensingFilm";
-import type { PhaseProperties, TwoPhaseProperties } from "../../core/exchanger/models/fluid";
+} from "../../core/exchanger/film/coiledTubeEquations";
+import { dittusBoelterFilm } from "../../core/exchanger/film/condensationEquations";
+import { gnielinskiNusselt, laminarNusselt, smoothFriction } from "../../core/exchanger/film/equations";
+import { condensingFilm, outsideShah2009, shah1979, shah2009 } from "../../core/exchanger/film/condensingFilm";
+import type { PhaseProperties, TwoPhaseProperties } from "../../core/exchanger/film/fluid";
 import {
   coilNusselt,
   insideDrop,
   insideFilm,
   straightNusselt,
   tubeFriction,
-} from "../../core/exchanger/models/insideFilm";
-import { outsideFilm } from "../../core/exchanger/models/outsideFilm";
-import { condensingDrop, holdUp, voidFraction } from "../../core/exchanger/models/twoPhase";
-import { forcedNusselt, naturalNusselt } from "../../core/exchanger/outsideEquations";
-import { recorder } from "../../core/kernel/steps";
-import { workingLines } from "../../core/kernel/working";
-import { frictionFactor } from "../../core/pipe/models/friction";
+} from "../../core/exchanger/film/insideFilm";
+import { outsideFilm } from "../../core/exchanger/film/outsideFilm";
+import { condensingDrop, holdUp, voidFraction } from "../../core/exchanger/film/twoPhase";
+import { forcedNusselt, naturalNusselt } from "../../core/exchanger/film/outsideEquations";
+import { recorder } from "../../core/kernel/define/steps";
+import { workingLines } from "../../core/kernel/explain/working";
+import { frictionFactor } from "../../core/pipe/straight/friction";
 import { cellsIn, numberIn, type GoldenCells } from "../golden/rows";
 
 const rowsOf = (file: string, column: string, begins: string): readonly GoldenCells[] => {

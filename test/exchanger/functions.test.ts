@@ -1,14 +1,14 @@
 import { assert, double, pre, property } from "fast-check";
 import { describe, expect, it } from "vitest";
 import { CATALOGUE } from "../../core/catalogue";
-import { decayShare } from "../../core/exchanger/equations";
-import { holdHeadOf } from "../../core/exchanger/models/holdHead";
-import { governing, overallOf, resistancesOf } from "../../core/exchanger/models/overall";
-import { capacityRateOfWater } from "../../core/exchanger/waterEquations";
-import { lookUp } from "../../core/kernel/catalogue";
-import { compile, evaluate } from "../../core/kernel/evaluate";
-import { explain } from "../../core/kernel/explain";
-import { isFault } from "../../core/kernel/fault";
+import { decayShare } from "../../core/exchanger/surface/equations";
+import { holdHeadOf } from "../../core/exchanger/water/holdHead";
+import { governing, overallOf, resistancesOf } from "../../core/exchanger/surface/overall";
+import { capacityRateOfWater } from "../../core/exchanger/water/equations";
+import { lookUp } from "../../core/kernel/define/catalogue";
+import { compile, evaluate } from "../../core/kernel/call/evaluate";
+import { explain } from "../../core/kernel/explain/explain";
+import { isFault } from "../../core/kernel/values/fault";
 import { densityOfWater, heatCapacityOfWater } from "../../core/water/equations";
 
 type Cell = string | number | null;

@@ -1,11 +1,11 @@
 import { assert, constantFrom, double, pre, property } from "fast-check";
 import { describe, expect, it } from "vitest";
 import { ARRANGEMENTS, type Arrangement } from "../../core/exchanger/args";
-import { counterflowUnits } from "../../core/exchanger/effectivenessEquations";
-import { logMeanDifference } from "../../core/exchanger/equations";
-import { correctionOf } from "../../core/exchanger/models/correction";
-import { effectivenessOf, mostEffectiveness, unitsOf } from "../../core/exchanger/models/effectiveness";
-import { meanDifferenceOf } from "../../core/exchanger/models/ends";
+import { counterflowUnits } from "../../core/exchanger/effectiveness/equations";
+import { logMeanDifference } from "../../core/exchanger/surface/equations";
+import { correctionOf } from "../../core/exchanger/effectiveness/correction";
+import { effectivenessOf, mostEffectiveness, unitsOf } from "../../core/exchanger/effectiveness/effectiveness";
+import { meanDifferenceOf } from "../../core/exchanger/effectiveness/ends";
 import { cellsIn } from "../golden/rows";
 
 const number = (value: number | undefined): number => value ?? Number.NaN;

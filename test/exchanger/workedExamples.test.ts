@@ -1,10 +1,10 @@
 import { describe, expect, it } from "vitest";
 import { CATALOGUE } from "../../core/catalogue";
-import { dittusBoelterFilm } from "../../core/exchanger/condensationEquations";
-import { prandtl, tubeReynolds } from "../../core/exchanger/filmEquations";
-import { insideFilm } from "../../core/exchanger/models/insideFilm";
-import { lookUp } from "../../core/kernel/catalogue";
-import { compile, evaluate } from "../../core/kernel/evaluate";
+import { dittusBoelterFilm } from "../../core/exchanger/film/condensationEquations";
+import { prandtl, tubeReynolds } from "../../core/exchanger/film/equations";
+import { insideFilm } from "../../core/exchanger/film/insideFilm";
+import { lookUp } from "../../core/kernel/define/catalogue";
+import { compile, evaluate } from "../../core/kernel/call/evaluate";
 import { cellsIn, numberIn } from "../golden/rows";
 
 const ROWS = cellsIn("exchanger-worked-examples.csv");

@@ -1,10 +1,10 @@
 import { assert, constantFrom, double, pre, property, record } from "fast-check";
 import { describe, expect, it } from "vitest";
-import { matched, type Matched, type ZonesInput } from "../../core/exchanger/models/zones";
-import { condensingCurve } from "../../core/exchanger/models/condensingCurve";
-import { isFault } from "../../core/kernel/fault";
-import { refrigerant } from "../../core/refrigerant/models/refrigerant";
-import { stateByEnthalpy } from "../../core/refrigerant/models/stateBy";
+import { matched, type Matched, type ZonesInput } from "../../core/exchanger/zones/zones";
+import { condensingCurve } from "../../core/exchanger/zones/condensingCurve";
+import { isFault } from "../../core/kernel/values/fault";
+import { refrigerant } from "../../core/refrigerant/refrigerant";
+import { stateByEnthalpy } from "../../core/refrigerant/state/stateBy";
 import { cellsIn, numberIn } from "../golden/rows";
 
 const NAMES = ["R-22", "R-32", "R-134a", "R-410A", "R-407C", "R-454B"] as const;

@@ -1,7 +1,7 @@
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { CATALOGUE } from "../../core/catalogue";
-import { isFault } from "../../core/kernel/fault";
+import { isFault } from "../../core/kernel/values/fault";
 import { printedForms } from "../../scripts/help/forms";
 import { gather } from "../../scripts/help/gather";
 import { helpPages } from "../../scripts/help/pages";

@@ -1,9 +1,9 @@
 import { parseTree, type IFunction } from "custom-functions-metadata";
 import { describe, expect, test } from "vitest";
 import { CATALOGUE } from "../../core/catalogue";
-import { quantity, choice } from "../../core/kernel/argument";
-import { cellFunction } from "../../core/kernel/cellFunction";
-import { of } from "../../core/kernel/result";
+import { quantity, choice } from "../../core/kernel/define/argument";
+import { cellFunction } from "../../core/kernel/define/cellFunction";
+import { of } from "../../core/kernel/define/result";
 import { helpPage, VARIANTS } from "../../scripts/manifest/manifest";
 import { metadataOf, type MetadataEnum, type MetadataFunction, type MetadataParameter } from "../../scripts/metadata";
 

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { CATALOGUE } from "../../core/catalogue";
-import { NAMESPACE } from "../../core/kernel/describe";
+import { NAMESPACE } from "../../core/kernel/explain/describe";
 import { nameFaults } from "../../scripts/names";
 
 describe("names of cell functions", () => {

@@ -1,11 +1,11 @@
 import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
 import { CATALOGUE } from "../../core/catalogue";
-import { lookUp } from "../../core/kernel/catalogue";
+import { lookUp } from "../../core/kernel/define/catalogue";
 import { withFunctionTable } from "../../scripts/readmeTable";
 import { readCalls } from "../../src/workbook/reader/calls";
-import { compile, evaluate } from "../../core/kernel/evaluate";
-import { isFault } from "../../core/kernel/fault";
+import { compile, evaluate } from "../../core/kernel/call/evaluate";
+import { isFault } from "../../core/kernel/values/fault";
 
 const README = readFileSync("README.md", "utf8");
 

@@ -3,11 +3,11 @@ import ts from "typescript";
 import { describe, expect, test } from "vitest";
 
 const HEAD = `
-import { cellFunction } from "../../core/kernel/cellFunction";
-import { equation, symbol } from "../../core/kernel/equation";
-import { quantity } from "../../core/kernel/argument";
-import { caution } from "../../core/kernel/caution";
-import { of } from "../../core/kernel/result";
+import { cellFunction } from "../../core/kernel/define/cellFunction";
+import { equation, symbol } from "../../core/kernel/define/equation";
+import { quantity } from "../../core/kernel/define/argument";
+import { caution } from "../../core/kernel/define/caution";
+import { of } from "../../core/kernel/define/result";
 const speed = equation({ name: "Speed", form: "v = s / t", gives: "velocity", source: "identity",
   takes: { s: symbol("length", "way", 1, 2), t: symbol("time", "time", 1, 2) }, code: (x) => x.s / x.t });
 const fast = caution({ code: "A-B", severity: "Notice", source: "identity", about: "fast", needs: { v: "velocity" },

@@ -1,8 +1,8 @@
 import { describe, expect, test } from "vitest";
-import type { CellFunction } from "../../core/kernel/cellFunction";
-import { compile, evaluate } from "../../core/kernel/evaluate";
-import { explain } from "../../core/kernel/explain";
-import { isFault } from "../../core/kernel/fault";
+import type { CellFunction } from "../../core/kernel/define/cellFunction";
+import { compile, evaluate } from "../../core/kernel/call/evaluate";
+import { explain } from "../../core/kernel/explain/explain";
+import { isFault } from "../../core/kernel/values/fault";
 import { blocks, doubling, heavyOne, reading } from "./sample";
 
 const run = (definition: CellFunction, ...raw: unknown[]): unknown => {

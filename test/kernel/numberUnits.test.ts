@@ -1,6 +1,6 @@
 import * as mathjs from "mathjs";
 import { describe, expect, test } from "vitest";
-import { numberUnits } from "../../core/kernel/numberUnits";
+import { numberUnits } from "../../core/kernel/values/mathjsUnits";
 
 const PAIRS = [
   ["degF", "K"],

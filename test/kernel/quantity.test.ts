@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { create, createUnitDependencies, unitDependencies } from "mathjs";
 import { describe, expect, test } from "vitest";
-import { KINDS, fromBase, show, showNumber, toBase, us, type KindName } from "../../core/kernel/quantity";
-import { readQuantityText } from "../../core/kernel/quantityText";
+import { KINDS, fromBase, show, showNumber, toBase, us, type KindName } from "../../core/kernel/values/quantity";
+import { readQuantityText } from "../../core/kernel/values/quantityText";
 
 const math = create({ ...unitDependencies, ...createUnitDependencies });
 math.createUnit("gpm", "1 gal/minute");

@@ -1,9 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { admitScalar } from "../../core/kernel/admit";
-import { several } from "../../core/kernel/argument";
-import type { KindName } from "../../core/kernel/quantity";
-import { readQuantityText } from "../../core/kernel/quantityText";
+import { admitScalar } from "../../core/kernel/call/admit";
+import { several } from "../../core/kernel/define/argument";
+import type { KindName } from "../../core/kernel/values/quantity";
+import { readQuantityText } from "../../core/kernel/values/quantityText";
 
 const F = (value: number): number => ((value + 459.67) * 5) / 9;
 

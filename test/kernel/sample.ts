@@ -1,11 +1,11 @@
 /** A small function of every argument kind, for the kernel's own tests. */
-import { block, choice, either, quantity, rows, several, text, yesNo } from "../../core/kernel/argument";
-import { caution } from "../../core/kernel/caution";
-import { cellFunction } from "../../core/kernel/cellFunction";
-import { outside } from "../../core/kernel/fault";
-import { BASIS } from "../../core/kernel/pressureBasis";
-import { us } from "../../core/kernel/quantity";
-import { NO_VALUE, list, of, table, word } from "../../core/kernel/result";
+import { block, choice, either, quantity, rows, several, text, yesNo } from "../../core/kernel/define/argument";
+import { caution } from "../../core/kernel/define/caution";
+import { cellFunction } from "../../core/kernel/define/cellFunction";
+import { outside } from "../../core/kernel/values/fault";
+import { BASIS } from "../../core/kernel/define/pressureBasis";
+import { us } from "../../core/kernel/values/quantity";
+import { NO_VALUE, list, of, table, word } from "../../core/kernel/define/result";
 
 const SOURCE = "identity" as const;
 

@@ -1,12 +1,12 @@
 import { describe, expect, test } from "vitest";
-import { sheet } from "../../core/kernel/argument";
-import { admitLabel, labelKey } from "../../core/kernel/blockLabel";
-import { block, quantity } from "../../core/kernel/argument";
-import { cellFunction } from "../../core/kernel/cellFunction";
-import { compile, evaluate } from "../../core/kernel/evaluate";
-import { isFault } from "../../core/kernel/fault";
-import { us } from "../../core/kernel/quantity";
-import { of, table, word } from "../../core/kernel/result";
+import { sheet } from "../../core/kernel/define/argument";
+import { admitLabel, labelKey } from "../../core/kernel/call/admitLabel";
+import { block, quantity } from "../../core/kernel/define/argument";
+import { cellFunction } from "../../core/kernel/define/cellFunction";
+import { compile, evaluate } from "../../core/kernel/call/evaluate";
+import { isFault } from "../../core/kernel/values/fault";
+import { us } from "../../core/kernel/values/quantity";
+import { of, table, word } from "../../core/kernel/define/result";
 
 const counted = cellFunction({
   id: "TEST.SHEET",

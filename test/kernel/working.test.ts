@@ -1,8 +1,8 @@
 import { describe, expect, test } from "vitest";
-import { si, us } from "../../core/kernel/quantity";
-import type { KindName } from "../../core/kernel/quantity";
-import { recorder, type Total } from "../../core/kernel/steps";
-import { workingLines } from "../../core/kernel/working";
+import { si, us } from "../../core/kernel/values/quantity";
+import type { KindName } from "../../core/kernel/values/quantity";
+import { recorder, type Total } from "../../core/kernel/define/steps";
+import { workingLines } from "../../core/kernel/explain/working";
 
 const told = (total: Total, kind: KindName, values: readonly number[]) => {
   const { trace, steps } = recorder();

@@ -1,17 +1,17 @@
 import { assert, constantFrom, double, property } from "fast-check";
 import { describe, expect, it } from "vitest";
 import { CATALOGUE } from "../../core/catalogue";
-import { cycle } from "../../core/cycle/models/cycle";
-import { lookUp } from "../../core/kernel/catalogue";
-import { compile, evaluate } from "../../core/kernel/evaluate";
-import { explain } from "../../core/kernel/explain";
-import { isFault } from "../../core/kernel/fault";
-import { workingLines } from "../../core/kernel/working";
-import { meanVoid } from "../../core/line/chargeEquations";
-import { boilingTemperature } from "../../core/line/models/boiling";
-import { lineDrop, type LineInput } from "../../core/line/models/drop";
-import { leastFlow } from "../../core/line/models/riser";
-import { REFRIGERANTS, refrigerant } from "../../core/refrigerant/models/refrigerant";
+import { cycle } from "../../core/cycle/cycle";
+import { lookUp } from "../../core/kernel/define/catalogue";
+import { compile, evaluate } from "../../core/kernel/call/evaluate";
+import { explain } from "../../core/kernel/explain/explain";
+import { isFault } from "../../core/kernel/values/fault";
+import { workingLines } from "../../core/kernel/explain/working";
+import { meanVoid } from "../../core/line/charge/equations";
+import { boilingTemperature } from "../../core/line/boiling";
+import { lineDrop, type LineInput } from "../../core/line/lineDrop";
+import { leastFlow } from "../../core/line/suctionRiser";
+import { REFRIGERANTS, refrigerant } from "../../core/refrigerant/refrigerant";
 import { sublimationPressure } from "../../core/water/ice";
 
 const call = (id: string, ...raw: readonly unknown[]): unknown => {

@@ -1,17 +1,17 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { CATALOGUE } from "../../core/catalogue";
-import { lookUp } from "../../core/kernel/catalogue";
-import { compile, evaluate } from "../../core/kernel/evaluate";
-import { isFault } from "../../core/kernel/fault";
-import type { CellOut } from "../../core/kernel/present";
-import { us } from "../../core/kernel/quantity";
+import { lookUp } from "../../core/kernel/define/catalogue";
+import { compile, evaluate } from "../../core/kernel/call/evaluate";
+import { isFault } from "../../core/kernel/values/fault";
+import type { CellOut } from "../../core/kernel/call/present";
+import { us } from "../../core/kernel/values/quantity";
 import { FITTINGS } from "../../core/pipe/data/fittings";
 import { PVC_PIPE } from "../../core/pipe/data/pvcPipe";
-import { suddenContraction } from "../../core/pipe/fittingEquations";
-import { fittingLoss } from "../../core/pipe/models/fitting";
-import { headLossOf } from "../../core/pipe/models/headLoss";
-import { loopLines, type LoopItem } from "../../core/pipe/models/loop";
+import { suddenContraction } from "../../core/pipe/fitting/equations";
+import { fittingLoss } from "../../core/pipe/fitting/fittingLoss";
+import { headLossOf } from "../../core/pipe/straight/headLoss";
+import { loopLines, type LoopItem } from "../../core/pipe/network/loop";
 import { cellsIn, numberIn } from "../golden/rows";
 
 const definition = lookUp(CATALOGUE, "PIPE.LOOP");

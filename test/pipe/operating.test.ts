@@ -1,13 +1,13 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { CATALOGUE } from "../../core/catalogue";
-import { lookUp } from "../../core/kernel/catalogue";
-import { compile, evaluate } from "../../core/kernel/evaluate";
-import { isFault } from "../../core/kernel/fault";
+import { lookUp } from "../../core/kernel/define/catalogue";
+import { compile, evaluate } from "../../core/kernel/call/evaluate";
+import { isFault } from "../../core/kernel/values/fault";
 import { cubicAt, monotoneCubic } from "../../core/numeric/monotoneCubic";
-import { boreOf } from "../../core/pipe/models/bore";
-import { PVC_ROUGHNESS, frictionFactor } from "../../core/pipe/models/friction";
-import { operatingPoint, type PumpAndSystem } from "../../core/pipe/models/operating";
+import { boreOf } from "../../core/pipe/straight/bore";
+import { PVC_ROUGHNESS, frictionFactor } from "../../core/pipe/straight/friction";
+import { operatingPoint, type PumpAndSystem } from "../../core/pipe/network/operating";
 import { densityOfWater, viscosityOfWater } from "../../core/water/equations";
 import { cellsIn, numberIn, type GoldenCells } from "../golden/rows";
 

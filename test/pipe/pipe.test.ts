@@ -3,12 +3,12 @@ import { describe, expect, test } from "vitest";
 import { PVC_PIPE } from "../../core/pipe/data/pvcPipe";
 import { FITTINGS } from "../../core/pipe/data/fittings";
 import { suctionHead } from "../../core/pipe/equations";
-import { threeConstant, twoConstant } from "../../core/pipe/fittingEquations";
-import { boreOf, type Schedule } from "../../core/pipe/models/bore";
-import { fittingLoss, nominalOf } from "../../core/pipe/models/fitting";
-import { PVC_ROUGHNESS, frictionFactor } from "../../core/pipe/models/friction";
-import { headLossOf } from "../../core/pipe/models/headLoss";
-import { smallestSize } from "../../core/pipe/models/size";
+import { threeConstant, twoConstant } from "../../core/pipe/fitting/equations";
+import { boreOf, type Schedule } from "../../core/pipe/straight/bore";
+import { fittingLoss, nominalOf } from "../../core/pipe/fitting/fittingLoss";
+import { PVC_ROUGHNESS, frictionFactor } from "../../core/pipe/straight/friction";
+import { headLossOf } from "../../core/pipe/straight/headLoss";
+import { smallestSize } from "../../core/pipe/straight/size";
 import { cellsIn, numberIn } from "../golden/rows";
 
 const near = (found: number, expected: number, share: number, about: string): void =>

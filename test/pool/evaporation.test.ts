@@ -1,10 +1,10 @@
 import { assert, constantFrom, double, property } from "fast-check";
 import { describe, expect, it } from "vitest";
-import { vapourPressureOfAir } from "../../core/air/models/moistAir";
-import { recorder, type Step } from "../../core/kernel/steps";
+import { vapourPressureOfAir } from "../../core/air/moistAir";
+import { recorder, type Step } from "../../core/kernel/define/steps";
 import { evaporationOf, transferCoefficient, type EvaporationMethod } from "../../core/pool/evaporation/evaporation";
 import { METHODS } from "../../core/pool/args";
-import { latentHeatOfWater } from "../../core/water/models/latentHeat";
+import { latentHeatOfWater } from "../../core/water/latentHeat";
 import { vapourPressureOfWater } from "../../core/water/saturation";
 import { cellsIn, numberIn, wordIn, type GoldenCells } from "../golden/rows";
 

@@ -1,11 +1,11 @@
 import { assert, double, property } from "fast-check";
 import { describe, expect, it } from "vitest";
 import { CATALOGUE } from "../../core/catalogue";
-import { lookUp } from "../../core/kernel/catalogue";
-import { rawByPlace } from "../../core/kernel/describe";
-import { compile, evaluate } from "../../core/kernel/evaluate";
-import { isFault } from "../../core/kernel/fault";
-import type { Example } from "../../core/kernel/cellFunction";
+import { lookUp } from "../../core/kernel/define/catalogue";
+import { rawByPlace } from "../../core/kernel/explain/describe";
+import { compile, evaluate } from "../../core/kernel/call/evaluate";
+import { isFault } from "../../core/kernel/values/fault";
+import type { Example } from "../../core/kernel/define/cellFunction";
 import { coverOf } from "../../core/pool/data/covers";
 import { coverReduction, skyEmissivity, skyRadiation } from "../../core/pool/losses/equations";
 import { bracketedRoot } from "../../core/numeric/root";

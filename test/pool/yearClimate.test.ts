@@ -1,10 +1,10 @@
 import { describe, expect, test } from "vitest";
 import { CATALOGUE } from "../../core/catalogue";
-import { lookUp } from "../../core/kernel/catalogue";
-import { rawOfExample } from "../../core/kernel/describe";
-import { compile, evaluate } from "../../core/kernel/evaluate";
-import { isFault } from "../../core/kernel/fault";
-import type { RawMatrix, RawScalar } from "../../core/kernel/raw";
+import { lookUp } from "../../core/kernel/define/catalogue";
+import { rawOfExample } from "../../core/kernel/explain/describe";
+import { compile, evaluate } from "../../core/kernel/call/evaluate";
+import { isFault } from "../../core/kernel/values/fault";
+import type { RawMatrix, RawScalar } from "../../core/kernel/values/cellInput";
 import { admitClimate } from "../../core/pool/year/climate";
 import { weatherOf } from "../../core/pool/year/weather";
 import { MIAMI_MONTHS } from "../../core/pool/data/miami";

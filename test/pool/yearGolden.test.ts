@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { DAYS } from "../../core/aircon/models/fullLoadHours";
+import { DAYS } from "../../core/aircon/fullLoadHours";
 import { heldExactly } from "../../core/pool/year/lossesAt";
 import { repeatingYear } from "../../core/pool/year/repeat";
 import type { Held, PoolYear } from "../../core/pool/year/results";

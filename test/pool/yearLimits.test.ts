@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { balanceOf } from "../../core/exchanger/models/balance";
-import { si } from "../../core/kernel/quantity";
+import { balanceOf } from "../../core/exchanger/balance/balance";
+import { si } from "../../core/kernel/values/quantity";
 import { bracketedRoot } from "../../core/numeric/root";
 import { admitClimate } from "../../core/pool/year/climate";
 import { runPool } from "../../core/pool/year/hourLoop";

@@ -1,5 +1,5 @@
 /** Pools and weather that the tests of the year share. */
-import type { ArgData, BlockShape } from "../../core/kernel/argument";
+import type { ArgData, BlockShape } from "../../core/kernel/define/argument";
 import { YEAR_INPUTS } from "../../core/pool/year/inputs";
 import type { PoolYear } from "../../core/pool/year/results";
 import type { PoolRun } from "../../core/pool/year/run";

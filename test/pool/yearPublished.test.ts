@@ -1,6 +1,6 @@
 /** The year beside a published table of costs: bands are wide, as wind, shade, cover and method of the table aren't told. */
 import { describe, expect, test } from "vitest";
-import { us } from "../../core/kernel/quantity";
+import { us } from "../../core/kernel/values/quantity";
 import type { YearInputs } from "../../core/pool/year/inputs";
 import { totalOfYear } from "../../core/pool/year/monthlyTable";
 import type { Year } from "../../core/pool/year/results";

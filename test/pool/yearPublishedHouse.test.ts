@@ -1,6 +1,6 @@
 /** The year beside a field test and a published model of a house's pool; bands are wide, as pool and machine aren't told. */
 import { describe, expect, test } from "vitest";
-import { us } from "../../core/kernel/quantity";
+import { us } from "../../core/kernel/values/quantity";
 import { totalOfYear } from "../../core/pool/year/monthlyTable";
 import { cellsIn, numberIn } from "../golden/rows";
 import { yearAt } from "./publishedYear";

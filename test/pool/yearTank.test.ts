@@ -1,7 +1,7 @@
 /** The preheat tank beside the pool: its balance, its order, its limits. */
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { us } from "../../core/kernel/quantity";
+import { us } from "../../core/kernel/values/quantity";
 import { admitClimate } from "../../core/pool/year/climate";
 import { yearFacts } from "../../core/pool/year/facts";
 import { runPool } from "../../core/pool/year/hourLoop";

@@ -3,9 +3,9 @@ import { buildSync } from "esbuild";
 import { describe, expect, it } from "vitest";
 import { blendEquilibrium } from "../../core/refrigerant/equilibrium/blend";
 import { pureEquilibrium } from "../../core/refrigerant/equilibrium/pure";
-import type { Fluid } from "../../core/refrigerant/models/refrigerant";
-import { refrigerant, REFRIGERANTS } from "../../core/refrigerant/models/refrigerant";
-import { curveDensity, curveIncipient, curvePressure } from "../../core/refrigerant/models/saturationCurve";
+import type { Fluid } from "../../core/refrigerant/refrigerant";
+import { refrigerant, REFRIGERANTS } from "../../core/refrigerant/refrigerant";
+import { curveDensity, curveIncipient, curvePressure } from "../../core/refrigerant/saturation/saturationCurve";
 
 const ALL = [...REFRIGERANTS, "R-125", "R-143a"];
 

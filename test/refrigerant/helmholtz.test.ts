@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { mixtureState } from "../../core/refrigerant/helmholtz/mixture";
 import { residualAt, setIsotherm } from "../../core/refrigerant/helmholtz/residual";
 import { phaseState } from "../../core/refrigerant/helmholtz/substance";
-import { refrigerant, REFRIGERANTS } from "../../core/refrigerant/models/refrigerant";
+import { refrigerant, REFRIGERANTS } from "../../core/refrigerant/refrigerant";
 import { goldenRows, printedTolerance } from "./goldenRows";
 
 const ALL = [...REFRIGERANTS, "R-125", "R-143a"];

@@ -1,10 +1,10 @@
 import { assert, constantFrom, double, pre, property } from "fast-check";
 import { describe, expect, it } from "vitest";
-import { inSystem } from "../../core/kernel/fault";
+import { inSystem } from "../../core/kernel/values/fault";
 import { isOutside } from "../../core/numeric/outside";
-import type { Fluid } from "../../core/refrigerant/models/refrigerant";
-import { isPure, refrigerant, REFRIGERANTS } from "../../core/refrigerant/models/refrigerant";
-import { saturatedState, saturationPressure, saturationTemperature } from "../../core/refrigerant/models/saturation";
+import type { Fluid } from "../../core/refrigerant/refrigerant";
+import { isPure, refrigerant, REFRIGERANTS } from "../../core/refrigerant/refrigerant";
+import { saturatedState, saturationPressure, saturationTemperature } from "../../core/refrigerant/saturation/saturation";
 import { fluidsIn, goldenRows, printedTolerance } from "./goldenRows";
 
 const ALL = [...REFRIGERANTS, "R-125", "R-143a"];

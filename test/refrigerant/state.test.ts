@@ -1,13 +1,13 @@
 import { assert, constantFrom, double, pre, property } from "fast-check";
 import { describe, expect, it } from "vitest";
-import { inSystem } from "../../core/kernel/fault";
+import { inSystem } from "../../core/kernel/values/fault";
 import { isOutside } from "../../core/numeric/outside";
 import { phaseState } from "../../core/refrigerant/helmholtz/substance";
-import { isPure, refrigerant, REFRIGERANTS } from "../../core/refrigerant/models/refrigerant";
-import { saturatedState, saturationPressure, saturationTemperature } from "../../core/refrigerant/models/saturation";
-import type { State } from "../../core/refrigerant/models/state";
-import { stateAt } from "../../core/refrigerant/models/state";
-import { stateByEnthalpy, stateByEntropy } from "../../core/refrigerant/models/stateBy";
+import { isPure, refrigerant, REFRIGERANTS } from "../../core/refrigerant/refrigerant";
+import { saturatedState, saturationPressure, saturationTemperature } from "../../core/refrigerant/saturation/saturation";
+import type { State } from "../../core/refrigerant/state/state";
+import { stateAt } from "../../core/refrigerant/state/state";
+import { stateByEnthalpy, stateByEntropy } from "../../core/refrigerant/state/stateBy";
 import { fluidsIn, goldenRows, printedTolerance } from "./goldenRows";
 
 const BLENDS = REFRIGERANTS.filter((name) => !isPure(refrigerant(name)));

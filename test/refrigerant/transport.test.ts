@@ -1,10 +1,10 @@
 import { assert, constantFrom, double, property } from "fast-check";
 import { describe, expect, it } from "vitest";
-import { isPure, refrigerant, REFRIGERANTS } from "../../core/refrigerant/models/refrigerant";
-import { saturatedState, saturationPressure } from "../../core/refrigerant/models/saturation";
-import { stateAt } from "../../core/refrigerant/models/state";
-import { surfaceTension } from "../../core/refrigerant/models/transport/surfaceTension";
-import { conductivity, transport, viscosity } from "../../core/refrigerant/models/transport/transport";
+import { isPure, refrigerant, REFRIGERANTS } from "../../core/refrigerant/refrigerant";
+import { saturatedState, saturationPressure } from "../../core/refrigerant/saturation/saturation";
+import { stateAt } from "../../core/refrigerant/state/state";
+import { surfaceTension } from "../../core/refrigerant/transport/surfaceTension";
+import { conductivity, transport, viscosity } from "../../core/refrigerant/transport/transport";
 import { fluidsIn, goldenRows, printedTolerance } from "./goldenRows";
 
 const relative = (found: number, wanted: number) => Math.abs(found / wanted - 1);

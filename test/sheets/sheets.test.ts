@@ -1,7 +1,7 @@
 import { describe, expect, inject, test } from "vitest";
 import { CATALOGUE } from "../../core/catalogue";
-import { placedArgs } from "../../core/kernel/units";
-import { lookUp } from "../../core/kernel/catalogue";
+import { placedArgs } from "../../core/kernel/define/unitsArgument";
+import { lookUp } from "../../core/kernel/define/catalogue";
 import { emptySheet } from "../../src/preview/data";
 import { loadFunctions } from "../../src/preview/load";
 import { startHeadless } from "../../src/preview/univer/start";

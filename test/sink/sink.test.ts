@@ -1,14 +1,14 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { CATALOGUE } from "../../core/catalogue";
-import { lookUp } from "../../core/kernel/catalogue";
-import { compile, evaluate } from "../../core/kernel/evaluate";
-import { isFault } from "../../core/kernel/fault";
-import type { CellOut } from "../../core/kernel/present";
+import { lookUp } from "../../core/kernel/define/catalogue";
+import { compile, evaluate } from "../../core/kernel/call/evaluate";
+import { isFault } from "../../core/kernel/values/fault";
+import type { CellOut } from "../../core/kernel/call/present";
 import type { Compressor } from "../../core/sink/data/rejectionFactors";
-import { rackHeat, type RackInputs } from "../../core/sink/models/rack";
-import { rejectionFactor } from "../../core/sink/models/rejection";
-import { spaceHeat, type SpaceInputs } from "../../core/sink/models/space";
+import { rackHeat, type RackInputs } from "../../core/sink/rackHeat";
+import { rejectionFactor } from "../../core/sink/rejection";
+import { spaceHeat, type SpaceInputs } from "../../core/sink/spaceHeat";
 import { cellsIn, numberIn } from "../golden/rows";
 
 const run = (id: string, ...raw: readonly unknown[]): ReadonlyMap<string, CellOut> | string => {

@@ -1,11 +1,11 @@
 import { describe, expect, test } from "vitest";
 import { CATALOGUE } from "../../core/catalogue";
-import { block, quantity, rows } from "../../core/kernel/argument";
-import type { Catalogue } from "../../core/kernel/catalogue";
-import { cellFunction, type CellFunction } from "../../core/kernel/cellFunction";
-import { compile, evaluate } from "../../core/kernel/evaluate";
-import { of } from "../../core/kernel/result";
-import { us } from "../../core/kernel/quantity";
+import { block, quantity, rows } from "../../core/kernel/define/argument";
+import type { Catalogue } from "../../core/kernel/define/catalogue";
+import { cellFunction, type CellFunction } from "../../core/kernel/define/cellFunction";
+import { compile, evaluate } from "../../core/kernel/call/evaluate";
+import { of } from "../../core/kernel/define/result";
+import { us } from "../../core/kernel/values/quantity";
 import { outcomeOf } from "../../src/functions/outcome";
 import { exampleOf, insertionOf } from "../../src/taskpane/model/insertion";
 import { roomRefusal } from "../../src/taskpane/model/room";

@@ -1,9 +1,9 @@
 import { describe, expect, test } from "vitest";
-import { lookUp } from "../../core/kernel/catalogue";
+import { lookUp } from "../../core/kernel/define/catalogue";
 import { CATALOGUE } from "../../core/catalogue";
-import { compile } from "../../core/kernel/evaluate";
-import { explain } from "../../core/kernel/explain";
-import { workingLines } from "../../core/kernel/working";
+import { compile } from "../../core/kernel/call/evaluate";
+import { explain } from "../../core/kernel/explain/explain";
+import { workingLines } from "../../core/kernel/explain/working";
 import { counted, listed, scanSentence } from "../../src/taskpane/model/summary";
 import { symbolOf, titleOf, workingTree, type WorkingNode } from "../../src/taskpane/model/tree";
 import { contrast, pageTheme } from "../../src/taskpane/theme";

@@ -1,8 +1,8 @@
 /** Pictures as data, against the cells' own results, and drawn in a browser. */
 import { describe, expect, test } from "vitest";
 import { CATALOGUE } from "../../core/catalogue";
-import { lookUp } from "../../core/kernel/catalogue";
-import { rawByPlace } from "../../core/kernel/describe";
+import { lookUp } from "../../core/kernel/define/catalogue";
+import { rawByPlace } from "../../core/kernel/explain/describe";
 import { PICTURED, picturesOf as shownOf, type Picture, type PictureChoice, type Shown } from "../../core/pictures";
 import { MIAMI_MONTHS } from "../../core/pool/data/miami";
 import { COMPILED } from "../../core/catalogue";

@@ -1,11 +1,11 @@
 import { assert, double, property } from "fast-check";
 import { describe, expect, it } from "vitest";
 import { CATALOGUE } from "../../core/catalogue";
-import { lookUp } from "../../core/kernel/catalogue";
-import { compile, evaluate } from "../../core/kernel/evaluate";
-import { isFault } from "../../core/kernel/fault";
+import { lookUp } from "../../core/kernel/define/catalogue";
+import { compile, evaluate } from "../../core/kernel/call/evaluate";
+import { isFault } from "../../core/kernel/values/fault";
 import { conductivityOfWater, densityOfWater, heatCapacityOfWater, viscosityOfWater } from "../../core/water/equations";
-import { latentHeatOfWater } from "../../core/water/models/latentHeat";
+import { latentHeatOfWater } from "../../core/water/latentHeat";
 import { saturatedLiquidDensity, vapourPressureOfWater, vapourPressureSlope } from "../../core/water/saturation";
 import { goldenRows } from "../refrigerant/goldenRows";
 

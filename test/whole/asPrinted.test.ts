@@ -1,11 +1,11 @@
 /** Signatures as workbooks have them, spellings that people type, and refusals as they read. */
 import { describe, expect, test } from "vitest";
-import { lookUp } from "../../core/kernel/catalogue";
+import { lookUp } from "../../core/kernel/define/catalogue";
 import { CATALOGUE } from "../../core/catalogue";
-import { compile, evaluate } from "../../core/kernel/evaluate";
-import { explain } from "../../core/kernel/explain";
-import { isFault } from "../../core/kernel/fault";
-import { placedArgs } from "../../core/kernel/units";
+import { compile, evaluate } from "../../core/kernel/call/evaluate";
+import { explain } from "../../core/kernel/explain/explain";
+import { isFault } from "../../core/kernel/values/fault";
+import { placedArgs } from "../../core/kernel/define/unitsArgument";
 
 const definitionOf = (id: string) => {
   const found = lookUp(CATALOGUE, id);

@@ -1,8 +1,8 @@
 import { describe, expect, test } from "vitest";
-import { labelOf, type ArgData, type Shape } from "../../core/kernel/argument";
-import { isFault } from "../../core/kernel/fault";
-import { placedArgs } from "../../core/kernel/units";
-import type { CellFunction } from "../../core/kernel/cellFunction";
+import { labelOf, type ArgData, type Shape } from "../../core/kernel/define/argument";
+import { isFault } from "../../core/kernel/values/fault";
+import { placedArgs } from "../../core/kernel/define/unitsArgument";
+import type { CellFunction } from "../../core/kernel/define/cellFunction";
 import { EVERY, goodRaw, run } from "./every";
 
 const WHOLE_COLUMN = Array.from({ length: 45_000 }, () => [1]);

@@ -1,15 +1,15 @@
 import { describe, expect, test } from "vitest";
 import { CATALOGUE } from "../../core/catalogue";
-import { verdictsOf } from "../../core/kernel/check";
-import { argText, formOf, rawByPlace } from "../../core/kernel/describe";
-import { compile } from "../../core/kernel/evaluate";
-import { explain } from "../../core/kernel/explain";
-import { isFault } from "../../core/kernel/fault";
-import type { CellFunction } from "../../core/kernel/cellFunction";
-import type { KindName } from "../../core/kernel/quantity";
+import { verdictsOf } from "../../core/kernel/explain/check";
+import { argText, formOf, rawByPlace } from "../../core/kernel/explain/describe";
+import { compile } from "../../core/kernel/call/evaluate";
+import { explain } from "../../core/kernel/explain/explain";
+import { isFault } from "../../core/kernel/values/fault";
+import type { CellFunction } from "../../core/kernel/define/cellFunction";
+import type { KindName } from "../../core/kernel/values/quantity";
 import { REFERENCES } from "../../core/kernel/reference";
-import type { SeriesStep, Step } from "../../core/kernel/steps";
-import { placedArgs } from "../../core/kernel/units";
+import type { SeriesStep, Step } from "../../core/kernel/define/steps";
+import { placedArgs } from "../../core/kernel/define/unitsArgument";
 import { EVERY, coreFiles, exportsOf } from "./every";
 
 /** What adds up to something; states and rates do not. */

@@ -1,6 +1,6 @@
 import * as mathjs from "mathjs";
 import { describe, expect, test } from "vitest";
-import type { Equation, Relation } from "../../core/kernel/equation";
+import type { Equation, Relation } from "../../core/kernel/define/equation";
 import { REFERENCES } from "../../core/kernel/reference";
 import { coreFiles, exportsOf } from "./every";
 

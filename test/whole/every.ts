@@ -2,12 +2,12 @@
 import { readdirSync } from "node:fs";
 import { join } from "node:path";
 import { CATALOGUE } from "../../core/catalogue";
-import type { CellFunction } from "../../core/kernel/cellFunction";
-import { compile, evaluate } from "../../core/kernel/evaluate";
-import { rawByPlace } from "../../core/kernel/describe";
-import type { Out } from "../../core/kernel/present";
-import type { Fault } from "../../core/kernel/fault";
-import type { Raw } from "../../core/kernel/raw";
+import type { CellFunction } from "../../core/kernel/define/cellFunction";
+import { compile, evaluate } from "../../core/kernel/call/evaluate";
+import { rawByPlace } from "../../core/kernel/explain/describe";
+import type { Out } from "../../core/kernel/call/present";
+import type { Fault } from "../../core/kernel/values/fault";
+import type { Raw } from "../../core/kernel/values/cellInput";
 
 /** Id and definition, for test.each. */
 export const EVERY = CATALOGUE.map((definition) => [definition.id, definition] as const);

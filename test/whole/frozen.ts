@@ -1,11 +1,11 @@
 /** What workbooks store of a function and what may therefore never change once shipped. */
-import type { ArgData, Shape } from "../../core/kernel/argument";
-import { labelOf } from "../../core/kernel/argument";
-import type { CellFunction } from "../../core/kernel/cellFunction";
-import { defaultText } from "../../core/kernel/describe";
-import { KINDS, type KindName } from "../../core/kernel/quantity";
-import type { SingleResult } from "../../core/kernel/result";
-import { placedArgs, singlesOf } from "../../core/kernel/units";
+import type { ArgData, Shape } from "../../core/kernel/define/argument";
+import { labelOf } from "../../core/kernel/define/argument";
+import type { CellFunction } from "../../core/kernel/define/cellFunction";
+import { defaultText } from "../../core/kernel/explain/describe";
+import { KINDS, type KindName } from "../../core/kernel/values/quantity";
+import type { SingleResult } from "../../core/kernel/define/result";
+import { placedArgs, singlesOf } from "../../core/kernel/define/unitsArgument";
 
 export interface Frozen {
   /** Arguments in order: name, shape, default. */

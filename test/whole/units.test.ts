@@ -1,13 +1,13 @@
 import { describe, expect, test } from "vitest";
-import type { ArgData } from "../../core/kernel/argument";
-import { admit, compile } from "../../core/kernel/evaluate";
-import { isFault } from "../../core/kernel/fault";
-import { kindOf } from "../../core/kernel/admit";
-import { gaugeZero } from "../../core/kernel/pressureBasis";
-import { KINDS, fromBase, toBase, type KindName } from "../../core/kernel/quantity";
-import type { CellFunction } from "../../core/kernel/cellFunction";
-import { placedArgs, singlesOf } from "../../core/kernel/units";
-import type { CellOut, Out } from "../../core/kernel/present";
+import type { ArgData } from "../../core/kernel/define/argument";
+import { admit, compile } from "../../core/kernel/call/evaluate";
+import { isFault } from "../../core/kernel/values/fault";
+import { kindOf } from "../../core/kernel/call/admit";
+import { gaugeZero } from "../../core/kernel/define/pressureBasis";
+import { KINDS, fromBase, toBase, type KindName } from "../../core/kernel/values/quantity";
+import type { CellFunction } from "../../core/kernel/define/cellFunction";
+import { placedArgs, singlesOf } from "../../core/kernel/define/unitsArgument";
+import type { CellOut, Out } from "../../core/kernel/call/present";
 import { EVERY, goodRaw, run } from "./every";
 
 const kindIn = (arg: ArgData, values: Readonly<Record<string, unknown>>): KindName | undefined => {

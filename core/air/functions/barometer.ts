@@ -1,7 +1,7 @@
-import { cellFunction } from "../../kernel/cellFunction";
-import { ALTITUDE } from "../../kernel/glossary";
-import { standardAtmosphere } from "../../kernel/pressureBasis";
-import { of } from "../../kernel/result";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { ALTITUDE } from "../../kernel/define/glossary";
+import { standardAtmosphere } from "../../kernel/define/pressureBasis";
+import { of } from "../../kernel/define/result";
 
 export const barometer = cellFunction({
   id: "AIR.BAROMETER",

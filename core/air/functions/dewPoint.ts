@@ -1,8 +1,8 @@
-import { cellFunction } from "../../kernel/cellFunction";
-import { AIR_TEMPERATURE, HUMIDITY } from "../../kernel/glossary";
-import { of } from "../../kernel/result";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { AIR_TEMPERATURE, HUMIDITY } from "../../kernel/define/glossary";
+import { of } from "../../kernel/define/result";
 import { frostPoint, humidityOverIce } from "../cautions";
-import { dewPointOfAir } from "../models/moistAir";
+import { dewPointOfAir } from "../moistAir";
 
 export const dewPoint = cellFunction({
   id: "AIR.DEWPOINT",

@@ -1,9 +1,9 @@
-import { cellFunction } from "../../kernel/cellFunction";
-import { AIR_TEMPERATURE, HUMIDITY } from "../../kernel/glossary";
-import { of } from "../../kernel/result";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { AIR_TEMPERATURE, HUMIDITY } from "../../kernel/define/glossary";
+import { of } from "../../kernel/define/result";
 import { SITE_ALTITUDE } from "../args";
 import { humidityOverIce } from "../cautions";
-import { humidityRatioOfAir } from "../models/moistAir";
+import { humidityRatioOfAir } from "../moistAir";
 
 export const humidityRatio = cellFunction({
   id: "AIR.HUMIDITYRATIO",

@@ -1,8 +1,8 @@
-import { cellFunction } from "../../kernel/cellFunction";
-import { AIR_TEMPERATURE, HUMIDITY } from "../../kernel/glossary";
-import { of } from "../../kernel/result";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { AIR_TEMPERATURE, HUMIDITY } from "../../kernel/define/glossary";
+import { of } from "../../kernel/define/result";
 import { humidityOverIce } from "../cautions";
-import { vapourPressureOfAir } from "../models/moistAir";
+import { vapourPressureOfAir } from "../moistAir";
 
 export const vaporPressure = cellFunction({
   id: "AIR.VAPORPRESSURE",

@@ -1,11 +1,11 @@
-import { quantity } from "../../kernel/argument";
-import { cellFunction } from "../../kernel/cellFunction";
-import { outside } from "../../kernel/fault";
-import { show, us, type System } from "../../kernel/quantity";
-import { list, of } from "../../kernel/result";
+import { quantity } from "../../kernel/define/argument";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { outside } from "../../kernel/values/fault";
+import { show, us, type System } from "../../kernel/values/quantity";
+import { list, of } from "../../kernel/define/result";
 import { COOLING, MACHINE_POWER } from "../args";
 import { singleSpeedOnly, unlikelyEfficiency } from "../cautions";
-import { RATED_WET_BULB, atOutdoor as running } from "../models/atOutdoor";
+import { RATED_WET_BULB, atOutdoor as running } from "../outdoorRating";
 
 const OUTDOORS = [us("temperature", 65), us("temperature", 115)] as const;
 const WET_BULBS = [us("temperature", 57), us("temperature", 75)] as const;

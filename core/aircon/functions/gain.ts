@@ -1,12 +1,12 @@
-import { cellFunction } from "../../kernel/cellFunction";
-import { list, of } from "../../kernel/result";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { list, of } from "../../kernel/define/result";
 import { CYCLE_ARGS } from "../../cycle/args";
 import { coldCondensing } from "../../cycle/cautions";
 import { copOf } from "../../cycle/equations";
-import { cycleOf } from "../../cycle/models/traced";
+import { cycleOf } from "../../cycle/working";
 import { EQUATION_SOURCES } from "../../refrigerant/sources";
-import { gainInTheField, noGain } from "../gainCautions";
-import { changeOfCop, relativeChange } from "../gainEquations";
+import { gainInTheField, noGain } from "../gain/cautions";
+import { changeOfCop, relativeChange } from "../gain/equations";
 
 const { refrigerant: REFRIGERANT, evaporating: EVAPORATING, condensing: CONDENSING, ...STATE } = CYCLE_ARGS;
 

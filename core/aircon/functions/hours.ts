@@ -1,10 +1,10 @@
-import { quantity, rows } from "../../kernel/argument";
-import { cellFunction } from "../../kernel/cellFunction";
-import { mend } from "../../kernel/fault";
-import { show, us } from "../../kernel/quantity";
-import { of, table, word } from "../../kernel/result";
+import { quantity, rows } from "../../kernel/define/argument";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { mend } from "../../kernel/values/fault";
+import { show, us } from "../../kernel/values/quantity";
+import { of, table, word } from "../../kernel/define/result";
 import { hoursOverstate, narrowSpan } from "../cautions";
-import { DAYS, spreadOf, yearOfLoad, type MonthOfLoad } from "../models/fullLoadHours";
+import { DAYS, spreadOf, yearOfLoad, type MonthOfLoad } from "../fullLoadHours";
 
 const MONTHS = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"] as const;
 

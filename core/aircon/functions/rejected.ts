@@ -1,7 +1,7 @@
-import { cellFunction } from "../../kernel/cellFunction";
-import { mend } from "../../kernel/fault";
-import { show } from "../../kernel/quantity";
-import { of } from "../../kernel/result";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { mend } from "../../kernel/values/fault";
+import { show } from "../../kernel/values/quantity";
+import { of } from "../../kernel/define/result";
 import { COOLING, MACHINE_POWER, OUTDOOR_FAN } from "../args";
 import { fanNotGiven, unlikelyEfficiency } from "../cautions";
 import { rejectedHeat } from "../equations";

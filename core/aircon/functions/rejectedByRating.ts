@@ -1,8 +1,8 @@
-import { quantity } from "../../kernel/argument";
-import { cellFunction } from "../../kernel/cellFunction";
-import { mend } from "../../kernel/fault";
-import { show, us } from "../../kernel/quantity";
-import { of } from "../../kernel/result";
+import { quantity } from "../../kernel/define/argument";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { mend } from "../../kernel/values/fault";
+import { show, us } from "../../kernel/values/quantity";
+import { of } from "../../kernel/define/result";
 import { COOLING, OUTDOOR_FAN } from "../args";
 import { fanNotGiven, mayBeSeer } from "../cautions";
 import { powerByRating, rejectedHeat } from "../equations";

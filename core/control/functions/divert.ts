@@ -1,9 +1,9 @@
-import { choice, quantity, yesNo } from "../../kernel/argument";
-import { cellFunction } from "../../kernel/cellFunction";
-import { inSystem } from "../../kernel/fault";
-import { POOL_WATER } from "../../kernel/glossary";
-import { us } from "../../kernel/quantity";
-import { list, word } from "../../kernel/result";
+import { choice, quantity, yesNo } from "../../kernel/define/argument";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { inSystem } from "../../kernel/values/fault";
+import { POOL_WATER } from "../../kernel/define/glossary";
+import { us } from "../../kernel/values/quantity";
+import { list, word } from "../../kernel/define/result";
 import {
   flowNeedsPump,
   hotLeavingWater,
@@ -13,7 +13,7 @@ import {
   pilotValve,
   spaLimit,
 } from "../cautions";
-import { DIVERT_RULES, divert as decide } from "../models/divert";
+import { DIVERT_RULES, divert as decide } from "../divertModes";
 
 const CALLING = { pool: 78, setPoint: 82, band: 2, coolingCalls: true, flowProven: true, highLimit: 88 };
 

@@ -1,9 +1,9 @@
-import { quantity } from "../../kernel/argument";
-import { cellFunction } from "../../kernel/cellFunction";
-import { of } from "../../kernel/result";
+import { quantity } from "../../kernel/define/argument";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { of } from "../../kernel/define/result";
 import { SENSOR } from "../args";
 import { beyondTable, wrongCurve } from "../cautions";
-import { SENSOR_SPAN, otherReadings, resistanceOf } from "../models/thermistor";
+import { SENSOR_SPAN, otherReadings, resistanceOf } from "../thermistor";
 
 export const sensorOhms = cellFunction({
   id: "CONTROL.SENSOROHMS",

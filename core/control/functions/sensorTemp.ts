@@ -1,9 +1,9 @@
-import { quantity } from "../../kernel/argument";
-import { cellFunction } from "../../kernel/cellFunction";
-import { of } from "../../kernel/result";
+import { quantity } from "../../kernel/define/argument";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { of } from "../../kernel/define/result";
 import { SENSOR } from "../args";
 import { beyondTable, wrongCurve } from "../cautions";
-import { otherReadings, temperatureOf } from "../models/thermistor";
+import { otherReadings, temperatureOf } from "../thermistor";
 
 export const sensorTemp = cellFunction({
   id: "CONTROL.SENSORTEMP",

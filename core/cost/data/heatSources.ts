@@ -2,8 +2,8 @@
  * Sources of pool heat: what a unit of each is sold in, what it holds, how much of that becomes heat, and the carbon
  * dioxide that goes with it. Energy contents are higher heating values, averages of the United States, 2019.
  */
-import type { KindName } from "../../kernel/quantity";
-import { us } from "../../kernel/quantity";
+import type { KindName } from "../../kernel/values/quantity";
+import { us } from "../../kernel/values/quantity";
 import type { Source } from "../../kernel/reference";
 
 export interface HeatSource {

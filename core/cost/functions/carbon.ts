@@ -1,9 +1,9 @@
-import { cellFunction } from "../../kernel/cellFunction";
-import { of } from "../../kernel/result";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { of } from "../../kernel/define/result";
 import { EFFICIENCY, HEAT, SOURCE } from "../args";
 import { fieldEfficiency, gridAverage, typicalUsed, unusualHeatPump, woodCarbon } from "../cautions";
 import { sourceNamed } from "../data/heatSources";
-import { carbonOfHeat, checkEfficiency } from "../models/heat";
+import { carbonOfHeat, checkEfficiency } from "../heatCost";
 
 export const carbon = cellFunction({
   id: "COST.CARBON",

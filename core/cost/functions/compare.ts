@@ -1,9 +1,9 @@
-import { rows } from "../../kernel/argument";
-import { cellFunction } from "../../kernel/cellFunction";
-import { NO_VALUE, of, table, word } from "../../kernel/result";
+import { rows } from "../../kernel/define/argument";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { NO_VALUE, of, table, word } from "../../kernel/define/result";
 import { EFFICIENCY, HEAT, PRICE, SOURCE } from "../args";
 import { ownTariff } from "../cautions";
-import { carbonOfHeat, checkEfficiency, costOfHeat } from "../models/heat";
+import { carbonOfHeat, checkEfficiency, costOfHeat } from "../heatCost";
 
 export const compare = cellFunction({
   id: "COST.COMPARE",

@@ -1,9 +1,9 @@
-import { cellFunction } from "../../kernel/cellFunction";
-import { of } from "../../kernel/result";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { of } from "../../kernel/define/result";
 import { EFFICIENCY, HEAT, PRICE, SOURCE } from "../args";
 import { fieldEfficiency, ownTariff, typicalUsed, unusualHeatPump } from "../cautions";
 import { sourceNamed } from "../data/heatSources";
-import { checkEfficiency, costOfHeat } from "../models/heat";
+import { checkEfficiency, costOfHeat } from "../heatCost";
 
 export const ofHeat = cellFunction({
   id: "COST.OFHEAT",

@@ -1,8 +1,8 @@
-import { quantity } from "../../kernel/argument";
-import { cellFunction } from "../../kernel/cellFunction";
-import { NO_VALUE, list, of } from "../../kernel/result";
+import { quantity } from "../../kernel/define/argument";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { NO_VALUE, list, of } from "../../kernel/define/result";
 import { estimate, neverPaysBack } from "../cautions";
-import { paybackOf } from "../models/payback";
+import { paybackOf } from "../simplePayback";
 
 export const payback = cellFunction({
   id: "COST.PAYBACK",

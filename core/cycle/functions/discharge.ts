@@ -1,9 +1,9 @@
-import { cellFunction } from "../../kernel/cellFunction";
-import { of } from "../../kernel/result";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { of } from "../../kernel/define/result";
 import { EQUATION_SOURCES } from "../../refrigerant/sources";
 import { CYCLE_ARGS } from "../args";
 import { coldCondensing, hotDischarge } from "../cautions";
-import { cycleOf, factsOf } from "../models/traced";
+import { cycleOf, factsOf } from "../working";
 
 export const discharge = cellFunction({
   id: "CYCLE.DISCHARGE",

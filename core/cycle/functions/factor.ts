@@ -1,10 +1,10 @@
-import { cellFunction } from "../../kernel/cellFunction";
-import { of } from "../../kernel/result";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { of } from "../../kernel/define/result";
 import { EQUATION_SOURCES } from "../../refrigerant/sources";
 import { CYCLE_ARGS } from "../args";
 import { adiabaticShell, hotDischarge } from "../cautions";
 import { factorOf } from "../equations";
-import { cycleOf, factsOf } from "../models/traced";
+import { cycleOf, factsOf } from "../working";
 
 export const factor = cellFunction({
   id: "CYCLE.FACTOR",

@@ -1,11 +1,11 @@
-import { cellFunction } from "../../kernel/cellFunction";
-import { HEAT_RATE } from "../../kernel/glossary";
-import { of } from "../../kernel/result";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { HEAT_RATE } from "../../kernel/define/glossary";
+import { of } from "../../kernel/define/result";
 import { EQUATION_SOURCES } from "../../refrigerant/sources";
 import { CYCLE_ARGS } from "../args";
 import { hotDischarge } from "../cautions";
 import { massFlowOf } from "../equations";
-import { cycleOf, factsOf } from "../models/traced";
+import { cycleOf, factsOf } from "../working";
 
 export const massFlow = cellFunction({
   id: "CYCLE.MASSFLOW",

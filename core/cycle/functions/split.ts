@@ -1,10 +1,10 @@
-import { cellFunction } from "../../kernel/cellFunction";
-import { of, row } from "../../kernel/result";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { of, row } from "../../kernel/define/result";
 import { EQUATION_SOURCES } from "../../refrigerant/sources";
 import { CYCLE_ARGS } from "../args";
 import { hotDischarge } from "../cautions";
 import { shareOf } from "../equations";
-import { cycleOf, factsOf } from "../models/traced";
+import { cycleOf, factsOf } from "../working";
 
 export const split = cellFunction({
   id: "CYCLE.SPLIT",

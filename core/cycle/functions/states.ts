@@ -1,11 +1,11 @@
-import { cellFunction } from "../../kernel/cellFunction";
-import { NO_VALUE, of, table, word } from "../../kernel/result";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { NO_VALUE, of, table, word } from "../../kernel/define/result";
 import { EQUATION_SOURCES } from "../../refrigerant/sources";
 import { CYCLE_ARGS } from "../args";
 import { adiabaticShell, coldCondensing, hotDischarge } from "../cautions";
-import { afterExpansion } from "../models/cycle";
-import { cycleOf, factsOf } from "../models/traced";
-import type { State } from "../../refrigerant/models/state";
+import { afterExpansion } from "../cycle";
+import { cycleOf, factsOf } from "../working";
+import type { State } from "../../refrigerant/state/state";
 
 /** Vapour's share; empty where the state is a single superheated or subcooled phase. */
 const qualityOf = (state: State, saturated?: number): number | typeof NO_VALUE =>

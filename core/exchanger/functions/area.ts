@@ -1,10 +1,10 @@
-import { quantity } from "../../kernel/argument";
-import { cellFunction } from "../../kernel/cellFunction";
-import { HEAT_RATE } from "../../kernel/glossary";
-import { us } from "../../kernel/quantity";
-import { of } from "../../kernel/result";
+import { quantity } from "../../kernel/define/argument";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { HEAT_RATE } from "../../kernel/define/glossary";
+import { us } from "../../kernel/values/quantity";
+import { of } from "../../kernel/define/result";
 import { CORRECTION_FACTOR, FILM } from "../args";
-import { areaForDuty } from "../equations";
+import { areaForDuty } from "../surface/equations";
 
 export const area = cellFunction({
   id: "EXCHANGER.AREA",

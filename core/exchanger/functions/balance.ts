@@ -1,5 +1,5 @@
-import { cellFunction } from "../../kernel/cellFunction";
-import { list, NO_VALUE, of, word } from "../../kernel/result";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { list, NO_VALUE, of, word } from "../../kernel/define/result";
 import { EQUATION_SOURCES, TRANSPORT_SOURCES } from "../../refrigerant/sources";
 import {
   aboveGreatest,
@@ -10,9 +10,9 @@ import {
   frostingCoil,
   noPoolGain,
   waterTooWarm,
-} from "../balanceCautions";
-import { BALANCE_INPUTS } from "../balanceInputs";
-import { attackedMetal, cleanCoil } from "../cautions";
+} from "../balance/cautions";
+import { BALANCE_INPUTS } from "../balance/inputs";
+import { attackedMetal, cleanCoil } from "../surface/cautions";
 import {
   fastWater,
   fastestFor,
@@ -22,11 +22,11 @@ import {
   outsideCondensingData,
   poolChemistry,
   singleWall,
-} from "../coilCautions";
-import { balanceInputOf } from "../models/balanceBlock";
-import { bothSides } from "../models/balanceTraced";
-import { EXAMPLE_COIL } from "../coilInputs";
-import { hotWaterBesidePlastic } from "../waterCautions";
+} from "../coil/cautions";
+import { balanceInputOf } from "../balance/fromBlock";
+import { bothSides } from "../balance/working";
+import { EXAMPLE_COIL } from "../coil/inputs";
+import { hotWaterBesidePlastic } from "../water/cautions";
 
 const machine = { refrigerant: "R-410A", ratedCooling: 90000, waterFlow: 40, enteringWater: 82 } as const;
 const fernhill = { ...machine, UA: 5000 } as const;

@@ -1,8 +1,8 @@
-import { cellFunction } from "../../kernel/cellFunction";
-import { list, NO_VALUE, of, word } from "../../kernel/result";
-import { refrigerant as fluidOf } from "../../refrigerant/models/refrigerant";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { list, NO_VALUE, of, word } from "../../kernel/define/result";
+import { refrigerant as fluidOf } from "../../refrigerant/refrigerant";
 import { EQUATION_SOURCES, TRANSPORT_SOURCES } from "../../refrigerant/sources";
-import { attackedMetal, cleanCoil } from "../cautions";
+import { attackedMetal, cleanCoil } from "../surface/cautions";
 import {
   fastWater,
   fastestFor,
@@ -14,12 +14,12 @@ import {
   poolChemistry,
   shortArea,
   singleWall,
-} from "../coilCautions";
-import { COIL_INPUTS, EXAMPLE_COIL } from "../coilInputs";
-import { rateCoil } from "../models/coil";
-import { conductivityOfWall } from "../models/overall";
-import { zonesOf } from "../models/zonesTraced";
-import { hotWaterBesidePlastic } from "../waterCautions";
+} from "../coil/cautions";
+import { COIL_INPUTS, EXAMPLE_COIL } from "../coil/inputs";
+import { rateCoil } from "../coil/coil";
+import { conductivityOfWall } from "../surface/overall";
+import { zonesOf } from "../zones/working";
+import { hotWaterBesidePlastic } from "../water/cautions";
 
 const fernhill = {
   refrigerant: "R-410A",

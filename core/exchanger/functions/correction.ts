@@ -1,9 +1,9 @@
-import { quantity } from "../../kernel/argument";
-import { cellFunction } from "../../kernel/cellFunction";
-import { of } from "../../kernel/result";
+import { quantity } from "../../kernel/define/argument";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { of } from "../../kernel/define/result";
 import { COLD_IN, COLD_OUT, HOT_IN, HOT_OUT } from "../args";
-import { lowCorrection } from "../cautions";
-import { correctionOf } from "../models/correction";
+import { lowCorrection } from "../surface/cautions";
+import { correctionOf } from "../effectiveness/correction";
 
 export const correction = cellFunction({
   id: "EXCHANGER.CORRECTION",

@@ -1,9 +1,9 @@
-import { cellFunction } from "../../kernel/cellFunction";
-import { of } from "../../kernel/result";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { of } from "../../kernel/define/result";
 import { COLD_IN, COLD_OUT, CONDUCTANCE, CORRECTION_FACTOR, DIRECTION, HOT_IN, HOT_OUT } from "../args";
-import { condensingBetween } from "../cautions";
-import { dutyOfConductance } from "../equations";
-import { meanDifferenceOf } from "../models/ends";
+import { condensingBetween } from "../surface/cautions";
+import { dutyOfConductance } from "../surface/equations";
+import { meanDifferenceOf } from "../effectiveness/ends";
 
 export const duty = cellFunction({
   id: "EXCHANGER.DUTY",

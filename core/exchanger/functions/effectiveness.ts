@@ -1,8 +1,8 @@
-import { quantity } from "../../kernel/argument";
-import { cellFunction } from "../../kernel/cellFunction";
-import { of } from "../../kernel/result";
+import { quantity } from "../../kernel/define/argument";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { of } from "../../kernel/define/result";
 import { ARRANGEMENT, CAPACITY_RATIO } from "../args";
-import { MOST_UNITS, effectivenessOf } from "../models/effectiveness";
+import { MOST_UNITS, effectivenessOf } from "../effectiveness/effectiveness";
 import { ARRANGEMENT_REMARKS } from "../remarks";
 
 export const effectiveness = cellFunction({

@@ -1,11 +1,11 @@
-import { quantity } from "../../kernel/argument";
-import { cellFunction } from "../../kernel/cellFunction";
-import { HEAT_RATE, WATER_FLOW, WATER_TEMPERATURE } from "../../kernel/glossary";
-import { us } from "../../kernel/quantity";
-import { list, of, word } from "../../kernel/result";
+import { quantity } from "../../kernel/define/argument";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { HEAT_RATE, WATER_FLOW, WATER_TEMPERATURE } from "../../kernel/define/glossary";
+import { us } from "../../kernel/values/quantity";
+import { list, of, word } from "../../kernel/define/result";
 import { CONDUCTANCE } from "../args";
-import { bypassLimits, coldPoolOrifice, hotCondensing } from "../cautions";
-import { holdHeadOf } from "../models/holdHead";
+import { bypassLimits, coldPoolOrifice, hotCondensing } from "../surface/cautions";
+import { holdHeadOf } from "../water/holdHead";
 
 const coldPool = { heat: 110000, ua: 8000, water: 60, leastCondensing: 90, flow: 40 };
 

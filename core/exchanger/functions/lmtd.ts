@@ -1,8 +1,8 @@
-import { cellFunction } from "../../kernel/cellFunction";
-import { of } from "../../kernel/result";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { of } from "../../kernel/define/result";
 import { COLD_IN, COLD_OUT, DIRECTION, HOT_IN, HOT_OUT } from "../args";
-import { condensingBetween } from "../cautions";
-import { meanDifferenceOf } from "../models/ends";
+import { condensingBetween } from "../surface/cautions";
+import { meanDifferenceOf } from "../effectiveness/ends";
 
 export const lmtd = cellFunction({
   id: "EXCHANGER.LMTD",

@@ -1,10 +1,10 @@
-import { quantity } from "../../kernel/argument";
-import { cellFunction } from "../../kernel/cellFunction";
-import { us } from "../../kernel/quantity";
-import { of } from "../../kernel/result";
+import { quantity } from "../../kernel/define/argument";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { us } from "../../kernel/values/quantity";
+import { of } from "../../kernel/define/result";
 import { FILM, FOULING, TUBE_MATERIAL } from "../args";
-import { attackedMetal, cleanCoil, contestedTitanium } from "../cautions";
-import { conductivityOfWall, overallOf } from "../models/overall";
+import { attackedMetal, cleanCoil, contestedTitanium } from "../surface/cautions";
+import { conductivityOfWall, overallOf } from "../surface/overall";
 
 const bareTube = { insideFilm: 300, outsideFilm: 400, outsideDiameter: 0.625, wall: 0.028 };
 

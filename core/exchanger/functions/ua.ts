@@ -1,10 +1,10 @@
-import { cellFunction } from "../../kernel/cellFunction";
-import { HEAT_RATE } from "../../kernel/glossary";
-import { of } from "../../kernel/result";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { HEAT_RATE } from "../../kernel/define/glossary";
+import { of } from "../../kernel/define/result";
 import { COLD_IN, COLD_OUT, CORRECTION_FACTOR, DIRECTION, HOT_IN, HOT_OUT } from "../args";
-import { condensingBetween } from "../cautions";
-import { conductanceForDuty } from "../equations";
-import { meanDifferenceOf } from "../models/ends";
+import { condensingBetween } from "../surface/cautions";
+import { conductanceForDuty } from "../surface/equations";
+import { meanDifferenceOf } from "../effectiveness/ends";
 
 export const ua = cellFunction({
   id: "EXCHANGER.UA",

@@ -1,11 +1,11 @@
-import { cellFunction } from "../../kernel/cellFunction";
-import { mend } from "../../kernel/fault";
-import { WATER_FLOW, WATER_TEMPERATURE } from "../../kernel/glossary";
-import { show } from "../../kernel/quantity";
-import { of } from "../../kernel/result";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { mend } from "../../kernel/values/fault";
+import { WATER_FLOW, WATER_TEMPERATURE } from "../../kernel/define/glossary";
+import { show } from "../../kernel/values/quantity";
+import { of } from "../../kernel/define/result";
 import { densityOfWater, heatCapacityOfWater } from "../../water/equations";
-import { smallRise } from "../cautions";
-import { capacityRateOfWater, dutyOfWater } from "../waterEquations";
+import { smallRise } from "../surface/cautions";
+import { capacityRateOfWater, dutyOfWater } from "../water/equations";
 
 export const waterDuty = cellFunction({
   id: "EXCHANGER.WATERDUTY",

@@ -1,10 +1,10 @@
-import { quantity } from "../../kernel/argument";
-import { cellFunction } from "../../kernel/cellFunction";
-import { HEAT_RATE } from "../../kernel/glossary";
-import { us } from "../../kernel/quantity";
-import { of } from "../../kernel/result";
+import { quantity } from "../../kernel/define/argument";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { HEAT_RATE } from "../../kernel/define/glossary";
+import { us } from "../../kernel/values/quantity";
+import { of } from "../../kernel/define/result";
 import { densityOfWater, heatCapacityOfWater } from "../../water/equations";
-import { flowForRise } from "../waterEquations";
+import { flowForRise } from "../water/equations";
 
 /** Pool water at which density and heat capacity are taken, K. */
 const POOL = us("temperature", 80);

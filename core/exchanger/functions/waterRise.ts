@@ -1,11 +1,11 @@
-import { cellFunction } from "../../kernel/cellFunction";
-import { HEAT_RATE, WATER_FLOW, WATER_TEMPERATURE } from "../../kernel/glossary";
-import { us } from "../../kernel/quantity";
-import { of } from "../../kernel/result";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { HEAT_RATE, WATER_FLOW, WATER_TEMPERATURE } from "../../kernel/define/glossary";
+import { us } from "../../kernel/values/quantity";
+import { of } from "../../kernel/define/result";
 import { densityOfWater, heatCapacityOfWater } from "../../water/equations";
-import { hotWaterBesidePlastic } from "../waterCautions";
-import { capacityRateOfWater, riseOfWater } from "../waterEquations";
-import { warmLeavingWater } from "../zoneCautions";
+import { hotWaterBesidePlastic } from "../water/cautions";
+import { capacityRateOfWater, riseOfWater } from "../water/equations";
+import { warmLeavingWater } from "../zones/cautions";
 
 export const waterRise = cellFunction({
   id: "EXCHANGER.WATERRISE",

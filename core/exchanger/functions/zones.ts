@@ -1,11 +1,11 @@
-import { cellFunction } from "../../kernel/cellFunction";
-import { NO_VALUE, of, table, word } from "../../kernel/result";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { NO_VALUE, of, table, word } from "../../kernel/define/result";
 import { EQUATION_SOURCES } from "../../refrigerant/sources";
-import { zonesOf } from "../models/zonesTraced";
-import { ZONE_NAMES, type Zone } from "../models/zones";
-import { closePinch, gasBesidePlastic, warmLeavingWater } from "../zoneCautions";
-import { ZONE_INPUTS } from "../zoneInputs";
-import { hotWaterBesidePlastic } from "../waterCautions";
+import { zonesOf } from "../zones/working";
+import { ZONE_NAMES, type Zone } from "../zones/zones";
+import { closePinch, gasBesidePlastic, warmLeavingWater } from "../zones/cautions";
+import { ZONE_INPUTS } from "../zones/inputs";
+import { hotWaterBesidePlastic } from "../water/cautions";
 
 const fernhill = {
   refrigerant: "R-410A",

@@ -1,9 +1,9 @@
-import { quantity } from "../../kernel/argument";
-import { cellFunction } from "../../kernel/cellFunction";
-import { us } from "../../kernel/quantity";
-import { of } from "../../kernel/result";
+import { quantity } from "../../kernel/define/argument";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { us } from "../../kernel/values/quantity";
+import { of } from "../../kernel/define/result";
 import { compoundGauge, deepVacuum, iceInVacuum } from "../cautions";
-import { boilingTemperature } from "../models/boiling";
+import { boilingTemperature } from "../boiling";
 
 export const boiling = cellFunction({
   id: "LINE.BOILING",

@@ -1,7 +1,7 @@
-import { cellFunction } from "../../kernel/cellFunction";
-import { of } from "../../kernel/result";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { of } from "../../kernel/define/result";
 import { TUBE_SIZE } from "../args";
-import { boreOfTube } from "../models/tube";
+import { boreOfTube } from "../tube";
 
 export const bore = cellFunction({
   id: "LINE.BORE",

@@ -1,15 +1,15 @@
-import { cellFunction } from "../../kernel/cellFunction";
-import { us } from "../../kernel/quantity";
-import { of } from "../../kernel/result";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { us } from "../../kernel/values/quantity";
+import { of } from "../../kernel/define/result";
 import { LINE_TEMPERATURE, REFRIGERANT } from "../../refrigerant/args";
 import { certifiedWork } from "../../refrigerant/cautions";
-import { refrigerant as named } from "../../refrigerant/models/refrigerant";
-import { saturatedState } from "../../refrigerant/models/saturation";
+import { refrigerant as named } from "../../refrigerant/refrigerant";
+import { saturatedState } from "../../refrigerant/saturation/saturation";
 import { EQUATION_SOURCES, equationSource } from "../../refrigerant/sources";
 import { ADDED_LENGTH, TUBE_SIZE } from "../args";
 import { chargeByMaker } from "../cautions";
 import { lineCharge } from "../equations";
-import { boreOfTube } from "../models/tube";
+import { boreOfTube } from "../tube";
 
 export const charge = cellFunction({
   id: "LINE.CHARGE",

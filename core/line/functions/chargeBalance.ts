@@ -1,11 +1,11 @@
-import { cellFunction } from "../../kernel/cellFunction";
-import { mend } from "../../kernel/fault";
-import { list, of } from "../../kernel/result";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { mend } from "../../kernel/values/fault";
+import { list, of } from "../../kernel/define/result";
 import { certifiedWork } from "../../refrigerant/cautions";
 import { EQUATION_SOURCES } from "../../refrigerant/sources";
-import { bothModes, checkValves, holdUpEstimated, trappedLiquid } from "../chargeCautions";
-import { CHARGE_INPUTS } from "../chargeInputs";
-import { chargeBalance as balance, type ChargeInputs } from "../models/chargeBalance";
+import { bothModes, checkValves, holdUpEstimated, trappedLiquid } from "../charge/cautions";
+import { CHARGE_INPUTS } from "../charge/inputs";
+import { chargeBalance as balance, type ChargeInputs } from "../charge/chargeBalance";
 
 const fernhill = {
   refrigerant: "R-410A",

@@ -1,17 +1,17 @@
-import { quantity } from "../../kernel/argument";
-import { cellFunction } from "../../kernel/cellFunction";
-import { HEAT_RATE } from "../../kernel/glossary";
-import { us } from "../../kernel/quantity";
-import { list, of } from "../../kernel/result";
+import { quantity } from "../../kernel/define/argument";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { HEAT_RATE } from "../../kernel/define/glossary";
+import { us } from "../../kernel/values/quantity";
+import { list, of } from "../../kernel/define/result";
 import { CYCLE_ARGS } from "../../cycle/args";
 import { massFlowOf } from "../../cycle/equations";
-import { cycleOf } from "../../cycle/models/traced";
+import { cycleOf } from "../../cycle/working";
 import { EQUATION_SOURCES, TRANSPORT_SOURCES } from "../../refrigerant/sources";
 import { ADDED_LENGTH, SERVICE, TUBE_SIZE } from "../args";
 import { fastLiquid, flashGas, lineLoss, noisyGas, oilInRiser } from "../cautions";
-import { lineDrop } from "../models/drop";
-import { leastFlow } from "../models/riser";
-import { boreOfTube } from "../models/tube";
+import { lineDrop } from "../lineDrop";
+import { leastFlow } from "../suctionRiser";
+import { boreOfTube } from "../tube";
 
 const { refrigerant: REFRIGERANT, ...CONDITIONS } = CYCLE_ARGS;
 

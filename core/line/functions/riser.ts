@@ -1,15 +1,15 @@
-import { cellFunction } from "../../kernel/cellFunction";
-import { us } from "../../kernel/quantity";
-import { list, of } from "../../kernel/result";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { us } from "../../kernel/values/quantity";
+import { list, of } from "../../kernel/define/result";
 import { CYCLE_ARGS } from "../../cycle/args";
-import { cycleOf } from "../../cycle/models/traced";
+import { cycleOf } from "../../cycle/working";
 import { EQUATION_SOURCES } from "../../refrigerant/sources";
 import { GAS_SERVICE, TUBE_SIZE } from "../args";
 import { riserAtPartLoad } from "../cautions";
 import { coolingOfFlow, lineVelocity } from "../equations";
-import { lineState } from "../models/lineState";
-import { leastFlow } from "../models/riser";
-import { boreOfTube } from "../models/tube";
+import { lineState } from "../lineState";
+import { leastFlow } from "../suctionRiser";
+import { boreOfTube } from "../tube";
 
 const { refrigerant: REFRIGERANT, ...CONDITIONS } = CYCLE_ARGS;
 

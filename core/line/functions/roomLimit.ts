@@ -1,10 +1,10 @@
-import { quantity } from "../../kernel/argument";
-import { cellFunction } from "../../kernel/cellFunction";
-import { outside } from "../../kernel/fault";
-import { us } from "../../kernel/quantity";
-import { list, of, word } from "../../kernel/result";
+import { quantity } from "../../kernel/define/argument";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { outside } from "../../kernel/values/fault";
+import { us } from "../../kernel/values/quantity";
+import { list, of, word } from "../../kernel/define/result";
 import { REFRIGERANT } from "../../refrigerant/args";
-import { flammabilityOf, limitRow } from "../../refrigerant/models/facts";
+import { flammabilityOf, limitRow } from "../../refrigerant/facts";
 import { contestedFlammability, roomIsACheckOnly } from "../cautions";
 import { chargeWithoutArea, roomLimitByArea, roomLimitByVolume } from "../equations";
 

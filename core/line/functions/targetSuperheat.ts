@@ -1,8 +1,8 @@
-import { quantity } from "../../kernel/argument";
-import { cellFunction } from "../../kernel/cellFunction";
-import { outside } from "../../kernel/fault";
-import { show, us } from "../../kernel/quantity";
-import { of } from "../../kernel/result";
+import { quantity } from "../../kernel/define/argument";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { outside } from "../../kernel/values/fault";
+import { show, us } from "../../kernel/values/quantity";
+import { of } from "../../kernel/define/result";
 import { fixedOrificeOnly, highTarget } from "../cautions";
 import { targetSuperheat as rule } from "../equations";
 

@@ -1,8 +1,8 @@
-import { quantity } from "../../kernel/argument";
-import { cellFunction } from "../../kernel/cellFunction";
-import { STANDARD_PRESSURE, gaugeReading } from "../../kernel/pressureBasis";
-import { us } from "../../kernel/quantity";
-import { of } from "../../kernel/result";
+import { quantity } from "../../kernel/define/argument";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { STANDARD_PRESSURE, gaugeReading } from "../../kernel/define/pressureBasis";
+import { us } from "../../kernel/values/quantity";
+import { of } from "../../kernel/define/result";
 import { TEST_READING } from "../args";
 import { nitrogenTest } from "../cautions";
 import { gasPressure } from "../equations";

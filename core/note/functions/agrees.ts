@@ -1,6 +1,6 @@
-import { quantity } from "../../kernel/argument";
-import { cellFunction } from "../../kernel/cellFunction";
-import { NO_VALUE, list, of, word } from "../../kernel/result";
+import { quantity } from "../../kernel/define/argument";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { NO_VALUE, list, of, word } from "../../kernel/define/result";
 
 export const agrees = cellFunction({
   id: "NOTE.AGREES",

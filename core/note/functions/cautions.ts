@@ -1,9 +1,9 @@
-import { cellFunction } from "../../kernel/cellFunction";
-import { compile } from "../../kernel/evaluate";
-import { explain } from "../../kernel/explain";
-import { isFault } from "../../kernel/fault";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { compile } from "../../kernel/call/evaluate";
+import { explain } from "../../kernel/explain/explain";
+import { isFault } from "../../kernel/values/fault";
 import { cite } from "../../kernel/reference";
-import { grid } from "../../kernel/result";
+import { grid } from "../../kernel/define/result";
 import { ARGUMENTS, FUNCTION, functionNamed } from "../args";
 
 export const cautions = cellFunction({

@@ -1,6 +1,6 @@
-import { cellFunction } from "../../kernel/cellFunction";
+import { cellFunction } from "../../kernel/define/cellFunction";
 import { EDITION } from "../../kernel/edition";
-import { word } from "../../kernel/result";
+import { word } from "../../kernel/define/result";
 
 export const edition = cellFunction({
   id: "NOTE.EDITION",

@@ -1,8 +1,8 @@
-import { cellFunction } from "../../kernel/cellFunction";
-import { blockRows } from "../../kernel/describe";
-import { outside } from "../../kernel/fault";
-import { grid } from "../../kernel/result";
-import { UNITS } from "../../kernel/units";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { blockRows } from "../../kernel/explain/describe";
+import { outside } from "../../kernel/values/fault";
+import { grid } from "../../kernel/define/result";
+import { UNITS } from "../../kernel/define/unitsArgument";
 import { FUNCTION, functionNamed } from "../args";
 
 export const inputs = cellFunction({

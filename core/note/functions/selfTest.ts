@@ -1,8 +1,8 @@
-import { cellFunction } from "../../kernel/cellFunction";
-import { verdictsOf } from "../../kernel/check";
-import { isFault } from "../../kernel/fault";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { verdictsOf } from "../../kernel/explain/check";
+import { isFault } from "../../kernel/values/fault";
 import { cite } from "../../kernel/reference";
-import { grid } from "../../kernel/result";
+import { grid } from "../../kernel/define/result";
 
 export const selfTest = cellFunction({
   id: "NOTE.SELFTEST",

@@ -1,12 +1,12 @@
-import { cellFunction } from "../../kernel/cellFunction";
-import { compile } from "../../kernel/evaluate";
-import { explain } from "../../kernel/explain";
-import { rawByPlace } from "../../kernel/describe";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { compile } from "../../kernel/call/evaluate";
+import { explain } from "../../kernel/explain/explain";
+import { rawByPlace } from "../../kernel/explain/describe";
 import { REFERENCES, type Source, type SourceKey } from "../../kernel/reference";
-import { grid } from "../../kernel/result";
-import type { Step } from "../../kernel/steps";
+import { grid } from "../../kernel/define/result";
+import type { Step } from "../../kernel/define/steps";
 import { FUNCTION, functionNamed } from "../args";
-import { sourcesOf } from "../models/sources";
+import { sourcesOf } from "../sources";
 
 const keyOf = (source: Source): SourceKey => (typeof source === "string" ? source : source.key);
 

@@ -1,11 +1,11 @@
-import { cellFunction } from "../../kernel/cellFunction";
-import { compile } from "../../kernel/evaluate";
-import { explain } from "../../kernel/explain";
-import { isFault } from "../../kernel/fault";
-import { grid } from "../../kernel/result";
-import { NUMBERS_HEAD, workingLines } from "../../kernel/working";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { compile } from "../../kernel/call/evaluate";
+import { explain } from "../../kernel/explain/explain";
+import { isFault } from "../../kernel/values/fault";
+import { grid } from "../../kernel/define/result";
+import { NUMBERS_HEAD, workingLines } from "../../kernel/explain/working";
 import { ARGUMENTS, FUNCTION, functionNamed } from "../args";
-import { resultRows } from "../models/resultRows";
+import { resultRows } from "../resultRows";
 
 /** The most rows that a working spills. */
 const MOST_ROWS = 200;

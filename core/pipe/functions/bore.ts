@@ -1,7 +1,7 @@
-import { cellFunction } from "../../kernel/cellFunction";
-import { of } from "../../kernel/result";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { of } from "../../kernel/define/result";
 import { BORE_RULE, NOMINAL_SIZE, SCHEDULE } from "../args";
-import { boreOf } from "../models/bore";
+import { boreOf } from "../straight/bore";
 
 export const bore = cellFunction({
   id: "PIPE.BORE",

@@ -1,9 +1,9 @@
-import { quantity, rows } from "../../kernel/argument";
-import { cellFunction } from "../../kernel/cellFunction";
-import { of, table, word } from "../../kernel/result";
+import { quantity, rows } from "../../kernel/define/argument";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { of, table, word } from "../../kernel/define/result";
 import { NOMINAL_SIZE } from "../args";
 import { solventCement } from "../cautions";
-import { jointsPerQuart } from "../models/plastic";
+import { jointsPerQuart } from "../plastic/plastic";
 
 /** A US quart, m³. */
 const QUART = 0.003785411784 / 4;

@@ -1,13 +1,13 @@
-import { quantity } from "../../kernel/argument";
-import { cellFunction } from "../../kernel/cellFunction";
-import { outside } from "../../kernel/fault";
-import { HUMIDITY } from "../../kernel/glossary";
-import { us } from "../../kernel/quantity";
-import { list, of } from "../../kernel/result";
-import { told } from "../../numeric/told";
+import { quantity } from "../../kernel/define/argument";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { outside } from "../../kernel/values/fault";
+import { HUMIDITY } from "../../kernel/define/glossary";
+import { us } from "../../kernel/values/quantity";
+import { list, of } from "../../kernel/define/result";
+import { told } from "../../kernel/values/quantityMark";
 import { NOMINAL_SIZE } from "../args";
 import { solventCement } from "../cautions";
-import { cementBand } from "../models/plastic";
+import { cementBand } from "../plastic/plastic";
 
 const degF = (value: number): number => us("temperature", value);
 const HOUR = 3600;

@@ -1,10 +1,10 @@
-import { cellFunction } from "../../kernel/cellFunction";
-import { outside } from "../../kernel/fault";
-import { of } from "../../kernel/result";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { outside } from "../../kernel/values/fault";
+import { of } from "../../kernel/define/result";
 import { FITTING, NOMINAL_SIZE } from "../args";
 import { contestedFittings } from "../cautions";
 import { EQUIVALENT_SIZES } from "../data/fittings";
-import { equivalentLength } from "../models/fitting";
+import { equivalentLength } from "../fitting/fittingLoss";
 
 export const equivalent = cellFunction({
   id: "PIPE.EQUIVALENT",

@@ -1,10 +1,10 @@
-import { choice, quantity } from "../../kernel/argument";
-import { cellFunction } from "../../kernel/cellFunction";
-import { WATER_FLOW } from "../../kernel/glossary";
-import { of } from "../../kernel/result";
+import { choice, quantity } from "../../kernel/define/argument";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { WATER_FLOW } from "../../kernel/define/glossary";
+import { of } from "../../kernel/define/result";
 import { BORE_RULE, FITTING, LOOP_WATER, NOMINAL_SIZE, SCHEDULE } from "../args";
 import { contestedFittings, fastWater } from "../cautions";
-import { FITTING_METHODS, fittingLoss } from "../models/fitting";
+import { FITTING_METHODS, fittingLoss } from "../fitting/fittingLoss";
 
 export const fitting = cellFunction({
   id: "PIPE.FITTING",

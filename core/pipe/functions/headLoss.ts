@@ -1,10 +1,10 @@
-import { choice } from "../../kernel/argument";
-import { cellFunction } from "../../kernel/cellFunction";
-import { WATER_FLOW } from "../../kernel/glossary";
-import { of } from "../../kernel/result";
+import { choice } from "../../kernel/define/argument";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { WATER_FLOW } from "../../kernel/define/glossary";
+import { of } from "../../kernel/define/result";
 import { BORE_RULE, LOOP_WATER, NOMINAL_SIZE, SCHEDULE, STRAIGHT_LENGTH } from "../args";
 import { fastWater, hotPlastic, outsideHazenWilliams, transitionalFlow } from "../cautions";
-import { headLossOf } from "../models/headLoss";
+import { headLossOf } from "../straight/headLoss";
 
 export const headLoss = cellFunction({
   id: "PIPE.HEADLOSS",

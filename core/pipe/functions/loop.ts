@@ -1,11 +1,11 @@
-import { choice, quantity, rows, text } from "../../kernel/argument";
-import { cellFunction } from "../../kernel/cellFunction";
-import { WATER_FLOW } from "../../kernel/glossary";
-import { of, table, word } from "../../kernel/result";
+import { choice, quantity, rows, text } from "../../kernel/define/argument";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { WATER_FLOW } from "../../kernel/define/glossary";
+import { of, table, word } from "../../kernel/define/result";
 import { LOOP_WATER, NOMINAL_SIZE, SCHEDULE } from "../args";
 import { contestedFittings } from "../cautions";
-import { cleanFilter, drainCover, fastReturn, fastSuction } from "../loopCautions";
-import { PIPE_WORDS, loopLines, type LoopItem } from "../models/loop";
+import { cleanFilter, drainCover, fastReturn, fastSuction } from "../network/cautions";
+import { PIPE_WORDS, loopLines, type LoopItem } from "../network/loop";
 
 const ITEM = {
   what: text('"pipe", a fitting, or the name of any other part', 80),

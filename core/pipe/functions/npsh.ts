@@ -1,9 +1,9 @@
-import { quantity } from "../../kernel/argument";
-import { cellFunction } from "../../kernel/cellFunction";
-import { ALTITUDE, WATER_TEMPERATURE } from "../../kernel/glossary";
-import { standardAtmosphere } from "../../kernel/pressureBasis";
-import { us } from "../../kernel/quantity";
-import { of } from "../../kernel/result";
+import { quantity } from "../../kernel/define/argument";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { ALTITUDE, WATER_TEMPERATURE } from "../../kernel/define/glossary";
+import { standardAtmosphere } from "../../kernel/define/pressureBasis";
+import { us } from "../../kernel/values/quantity";
+import { of } from "../../kernel/define/result";
 import { densityOfWater } from "../../water/equations";
 import { vapourPressureOfWater } from "../../water/saturation";
 import { littleSuctionHead } from "../cautions";

@@ -1,12 +1,12 @@
-import { choice, quantity, rows } from "../../kernel/argument";
-import { cellFunction } from "../../kernel/cellFunction";
-import { mend } from "../../kernel/fault";
-import { WATER_FLOW } from "../../kernel/glossary";
-import { us } from "../../kernel/quantity";
-import { NO_VALUE, list, of } from "../../kernel/result";
-import { told } from "../../numeric/told";
-import { drainCover, endOfCurve, slowPump, unstableCurve } from "../loopCautions";
-import { PUMP_SETS, operatingPoint, type PumpAndSystem } from "../models/operating";
+import { choice, quantity, rows } from "../../kernel/define/argument";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { mend } from "../../kernel/values/fault";
+import { WATER_FLOW } from "../../kernel/define/glossary";
+import { us } from "../../kernel/values/quantity";
+import { NO_VALUE, list, of } from "../../kernel/define/result";
+import { told } from "../../kernel/values/quantityMark";
+import { drainCover, endOfCurve, slowPump, unstableCurve } from "../network/cautions";
+import { PUMP_SETS, operatingPoint, type PumpAndSystem } from "../network/operating";
 
 const head = (value: number): number => us("head", value);
 

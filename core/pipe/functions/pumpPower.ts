@@ -1,8 +1,8 @@
-import { quantity } from "../../kernel/argument";
-import { cellFunction } from "../../kernel/cellFunction";
-import { WATER_FLOW } from "../../kernel/glossary";
-import { us } from "../../kernel/quantity";
-import { of } from "../../kernel/result";
+import { quantity } from "../../kernel/define/argument";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { WATER_FLOW } from "../../kernel/define/glossary";
+import { us } from "../../kernel/values/quantity";
+import { of } from "../../kernel/define/result";
 import { densityOfWater } from "../../water/equations";
 import { pumpPower as equationOfPower } from "../equations";
 

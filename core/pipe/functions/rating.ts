@@ -1,10 +1,10 @@
-import { cellFunction } from "../../kernel/cellFunction";
-import { WATER_TEMPERATURE } from "../../kernel/glossary";
-import { of } from "../../kernel/result";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { WATER_TEMPERATURE } from "../../kernel/define/glossary";
+import { of } from "../../kernel/define/result";
 import { NOMINAL_SIZE, SCHEDULE } from "../args";
 import { hotPlastic, plasticTest } from "../cautions";
 import { deratedPressure } from "../equations";
-import { deratingAt, ratingAt73 } from "../models/plastic";
+import { deratingAt, ratingAt73 } from "../plastic/plastic";
 
 export const rating = cellFunction({
   id: "PIPE.RATING",

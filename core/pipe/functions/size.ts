@@ -1,12 +1,12 @@
-import { quantity } from "../../kernel/argument";
-import { cellFunction } from "../../kernel/cellFunction";
-import { outside } from "../../kernel/fault";
-import { WATER_FLOW } from "../../kernel/glossary";
-import { us } from "../../kernel/quantity";
-import { word } from "../../kernel/result";
+import { quantity } from "../../kernel/define/argument";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { outside } from "../../kernel/values/fault";
+import { WATER_FLOW } from "../../kernel/define/glossary";
+import { us } from "../../kernel/values/quantity";
+import { word } from "../../kernel/define/result";
 import { BORE_RULE, SCHEDULE } from "../args";
 import { fastWater } from "../cautions";
-import { smallestSize } from "../models/size";
+import { smallestSize } from "../straight/size";
 
 export const size = cellFunction({
   id: "PIPE.SIZE",

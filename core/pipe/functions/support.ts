@@ -1,9 +1,9 @@
-import { cellFunction } from "../../kernel/cellFunction";
-import { WATER_TEMPERATURE } from "../../kernel/glossary";
-import { of } from "../../kernel/result";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { WATER_TEMPERATURE } from "../../kernel/define/glossary";
+import { of } from "../../kernel/define/result";
 import { NOMINAL_SIZE, SCHEDULE } from "../args";
 import { hotPlastic } from "../cautions";
-import { supportSpacing } from "../models/plastic";
+import { supportSpacing } from "../plastic/plastic";
 
 export const support = cellFunction({
   id: "PIPE.SUPPORT",

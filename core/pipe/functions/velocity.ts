@@ -1,10 +1,10 @@
-import { cellFunction } from "../../kernel/cellFunction";
-import { WATER_FLOW } from "../../kernel/glossary";
-import { of } from "../../kernel/result";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { WATER_FLOW } from "../../kernel/define/glossary";
+import { of } from "../../kernel/define/result";
 import { BORE_RULE, NOMINAL_SIZE, SCHEDULE } from "../args";
 import { fastWater } from "../cautions";
 import { meanVelocity } from "../equations";
-import { boreOf } from "../models/bore";
+import { boreOf } from "../straight/bore";
 
 export const velocity = cellFunction({
   id: "PIPE.VELOCITY",

@@ -1,5 +1,5 @@
 /** Caution rules of evaporation. */
-import { caution } from "../../kernel/caution";
+import { caution } from "../../kernel/define/caution";
 
 export const methodSpread = caution({
   code: "POOL-METHOD-SPREAD",

@@ -2,7 +2,7 @@
  * Relations of evaporation from a water surface. Strict SI. Each gives the transfer coefficient k in kg/(s·m²·Pa), so that
  * evaporation is k × (pw − pa) on every relation and convection follows from the same film.
  */
-import { equation, symbol } from "../../kernel/equation";
+import { equation, symbol } from "../../kernel/define/equation";
 
 /** mmHg and inHg in Pa. */
 const MMHG = 133.322387;

@@ -1,8 +1,8 @@
 /** Evaporation from a pool by the named relations. Plain functions over SI records, cheap enough for every hour of a year. */
-import { mend, outside } from "../../kernel/fault";
-import { silent, type Trace } from "../../kernel/steps";
-import { told } from "../../numeric/told";
-import { latentHeatOfWater } from "../../water/models/latentHeat";
+import { mend, outside } from "../../kernel/values/fault";
+import { silent, type Trace } from "../../kernel/define/steps";
+import { told } from "../../kernel/values/quantityMark";
+import { latentHeatOfWater } from "../../water/latentHeat";
 import { vapourPressureOfWater } from "../../water/saturation";
 import { METHODS } from "../args";
 import {

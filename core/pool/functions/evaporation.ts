@@ -1,8 +1,8 @@
-import { vapourPressureOfAir } from "../../air/models/moistAir";
-import { cellFunction } from "../../kernel/cellFunction";
-import { AIR_TEMPERATURE, ALTITUDE, HUMIDITY } from "../../kernel/glossary";
-import { standardAtmosphere } from "../../kernel/pressureBasis";
-import { of } from "../../kernel/result";
+import { vapourPressureOfAir } from "../../air/moistAir";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { AIR_TEMPERATURE, ALTITUDE, HUMIDITY } from "../../kernel/define/glossary";
+import { standardAtmosphere } from "../../kernel/define/pressureBasis";
+import { of } from "../../kernel/define/result";
 import { ACTIVITY, METHOD, SURFACE, WATER, WIND_AT_WATER } from "../args";
 import { spaLimit, warmPool } from "../cautions";
 import { activityInUse, dew, handbookFactor, indoorRelation, lakeWind, methodSpread } from "../evaporation/cautions";

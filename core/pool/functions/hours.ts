@@ -1,6 +1,6 @@
-import { choice } from "../../kernel/argument";
-import { cellFunction } from "../../kernel/cellFunction";
-import { of, table } from "../../kernel/result";
+import { choice } from "../../kernel/define/argument";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { of, table } from "../../kernel/define/result";
 import { estimate } from "../losses/cautions";
 import { admitClimate } from "../year/climate";
 import { COLD_MONTHS, MIAMI_MACHINE, MIAMI_MONTHS, MIAMI_POOL } from "../data/miami";

@@ -1,5 +1,5 @@
-import { cellFunction } from "../../kernel/cellFunction";
-import { of, table, word } from "../../kernel/result";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { of, table, word } from "../../kernel/define/result";
 import { spaLimit, warmPool } from "../cautions";
 import { activityInUse, dew, handbookFactor, indoorRelation, lakeWind, methodSpread } from "../evaporation/cautions";
 import { coverInUse, estimate, noCover, ruleHoldsAll } from "../losses/cautions";

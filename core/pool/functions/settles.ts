@@ -1,9 +1,9 @@
-import { quantity } from "../../kernel/argument";
-import { cellFunction } from "../../kernel/cellFunction";
-import { AIR_TEMPERATURE } from "../../kernel/glossary";
-import { outside } from "../../kernel/fault";
-import { show, us } from "../../kernel/quantity";
-import { of } from "../../kernel/result";
+import { quantity } from "../../kernel/define/argument";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { AIR_TEMPERATURE } from "../../kernel/define/glossary";
+import { outside } from "../../kernel/values/fault";
+import { show, us } from "../../kernel/values/quantity";
+import { of } from "../../kernel/define/result";
 import { COEFFICIENT, SURFACE } from "../args";
 import { spaLimit, warmPool } from "../cautions";
 import { estimate, ruleHoldsAll } from "../losses/cautions";

@@ -1,8 +1,8 @@
-import { sheet, text } from "../../kernel/argument";
-import { admitLabel, labelKey } from "../../kernel/blockLabel";
-import { cellFunction } from "../../kernel/cellFunction";
-import { mend } from "../../kernel/fault";
-import { table, word } from "../../kernel/result";
+import { sheet, text } from "../../kernel/define/argument";
+import { admitLabel, labelKey } from "../../kernel/call/admitLabel";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { mend } from "../../kernel/values/fault";
+import { table, word } from "../../kernel/define/result";
 import { methodSpread } from "../evaporation/cautions";
 import { estimate } from "../losses/cautions";
 import { admitClimate } from "../year/climate";

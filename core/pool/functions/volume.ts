@@ -1,5 +1,5 @@
-import { cellFunction } from "../../kernel/cellFunction";
-import { of } from "../../kernel/result";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { of } from "../../kernel/define/result";
 import { POOL_LENGTH, POOL_WIDTH, SHAPE, WATER_DEPTH } from "../args";
 import { volumeOfPool } from "../equations";
 import { areaOfShape } from "../size";

@@ -1,6 +1,6 @@
-import { cellFunction } from "../../kernel/cellFunction";
-import { AIR_TEMPERATURE } from "../../kernel/glossary";
-import { of } from "../../kernel/result";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { AIR_TEMPERATURE } from "../../kernel/define/glossary";
+import { of } from "../../kernel/define/result";
 import { COEFFICIENT, NET_HEAT, SURFACE, WATER, WATER_VOLUME } from "../args";
 import { lossLeftOut, spaLimit, warmPool } from "../cautions";
 import { estimate } from "../losses/cautions";

@@ -1,7 +1,7 @@
-import { quantity } from "../../kernel/argument";
-import { cellFunction } from "../../kernel/cellFunction";
-import { us } from "../../kernel/quantity";
-import { of } from "../../kernel/result";
+import { quantity } from "../../kernel/define/argument";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { us } from "../../kernel/values/quantity";
+import { of } from "../../kernel/define/result";
 import { SHELTER } from "../args";
 import { shelterGuess } from "../losses/cautions";
 import { windAtWaterBy } from "../losses/wind";

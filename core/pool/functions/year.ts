@@ -1,5 +1,5 @@
-import { cellFunction } from "../../kernel/cellFunction";
-import { table } from "../../kernel/result";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { table } from "../../kernel/define/result";
 import { spaLimit, warmPool } from "../cautions";
 import { methodSpread } from "../evaporation/cautions";
 import { coverInUse, estimate, noCover } from "../losses/cautions";

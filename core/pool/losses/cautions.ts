@@ -1,6 +1,6 @@
 /** Caution rules of a pool's losses. */
-import { caution } from "../../kernel/caution";
-import { us } from "../../kernel/quantity";
+import { caution } from "../../kernel/define/caution";
+import { us } from "../../kernel/values/quantity";
 
 export const estimate = caution({
   code: "POOL-ESTIMATE",

@@ -1,5 +1,5 @@
 /** Convection, sky radiation, ground, make-up water and sun of an outdoor pool. Strict SI. */
-import { equation, symbol } from "../../kernel/equation";
+import { equation, symbol } from "../../kernel/define/equation";
 import { POOL_SPECIFIC_HEAT } from "../equations";
 
 const A = symbol("area", "area", 1, 5000);

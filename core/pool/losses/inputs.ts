@@ -1,7 +1,7 @@
 /** The input block of the pool's losses. */
-import { block, choice, quantity } from "../../kernel/argument";
-import { AIR_TEMPERATURE, ALTITUDE, HUMIDITY, WATER_TEMPERATURE } from "../../kernel/glossary";
-import { us } from "../../kernel/quantity";
+import { block, choice, quantity } from "../../kernel/define/argument";
+import { AIR_TEMPERATURE, ALTITUDE, HUMIDITY, WATER_TEMPERATURE } from "../../kernel/define/glossary";
+import { us } from "../../kernel/values/quantity";
 import { ACTIVITY, COEFFICIENT, METHOD, SHELTER, SURFACE, WATER, WATER_DEPTH, WIND_AT_WATER } from "../args";
 import { COVER_KINDS } from "../data/covers";
 

@@ -1,5 +1,5 @@
 /** The heat a pool loses in steady mean weather, by kind; losses positive, W. */
-import { silent, type Trace } from "../../kernel/steps";
+import { silent, type Trace } from "../../kernel/define/steps";
 import { coverOf, type CoverKind } from "../data/covers";
 import { surfaceRule } from "../equations";
 import { coverReduction, groundArea, groundLoss, makeUpHeat, makeUpMass, sunAbsorbed } from "./equations";

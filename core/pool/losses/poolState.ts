@@ -1,9 +1,9 @@
 /** From the input block to the state that the losses are reckoned in. */
-import { dewPointOfAir, vapourPressureOfAir } from "../../air/models/moistAir";
-import type { ValueOf } from "../../kernel/argument";
-import { mend } from "../../kernel/fault";
-import { standardAtmosphere } from "../../kernel/pressureBasis";
-import { silent, type Trace } from "../../kernel/steps";
+import { dewPointOfAir, vapourPressureOfAir } from "../../air/moistAir";
+import type { ValueOf } from "../../kernel/define/argument";
+import { mend } from "../../kernel/values/fault";
+import { standardAtmosphere } from "../../kernel/define/pressureBasis";
+import { silent, type Trace } from "../../kernel/define/steps";
 import { POOL_DENSITY } from "../equations";
 import type { LOSS_INPUTS } from "./inputs";
 import { checkActivity } from "../evaporation/evaporation";

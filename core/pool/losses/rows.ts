@@ -1,5 +1,5 @@
 /** The losses as rows of a table: kind, W, share. */
-import { NO_VALUE } from "../../kernel/result";
+import { NO_VALUE } from "../../kernel/define/result";
 import type { PoolLosses } from "./losses";
 
 export interface LossRow {

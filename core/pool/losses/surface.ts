@@ -2,7 +2,7 @@
  * What an open water surface loses to air and sky in one state of pool and weather. Plain functions over SI records: an
  * hourly year calls them as they are.
  */
-import { silent, type Trace } from "../../kernel/steps";
+import { silent, type Trace } from "../../kernel/define/steps";
 import { bowenFilm, convection, evaporationHeat, skyEmissivity, skyRadiation, windFilm } from "./equations";
 import { evaporationOf, type EvaporationMethod, type EvaporationState } from "../evaporation/evaporation";
 

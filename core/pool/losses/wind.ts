@@ -1,5 +1,5 @@
 /** Wind at the water from the wind of a weather station. */
-import { silent, type Trace } from "../../kernel/steps";
+import { silent, type Trace } from "../../kernel/define/steps";
 import { SHELTERS, type ShelterWord } from "../data/shelter";
 import { windAtWaterOf } from "../equations";
 

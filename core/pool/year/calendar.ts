@@ -1,5 +1,5 @@
 /** The calendar of a year that is no leap year, and the units of time that the year's loops count in. */
-import { DAYS } from "../../aircon/models/fullLoadHours";
+import { DAYS } from "../../aircon/fullLoadHours";
 
 /** s */
 export const HOUR = 3600;

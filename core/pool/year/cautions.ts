@@ -1,6 +1,6 @@
 /** Caution rules of the pool's year. */
-import { caution } from "../../kernel/caution";
-import { us } from "../../kernel/quantity";
+import { caution } from "../../kernel/define/caution";
+import { us } from "../../kernel/values/quantity";
 import { DOUBLE_WALL } from "../../sink/cautions";
 
 const percent = (share: number): string => `${Math.round(100 * share)} %`;

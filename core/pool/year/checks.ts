@@ -1,7 +1,7 @@
 /** Refuses entries of the year's block that don't go together. */
-import { mend } from "../../kernel/fault";
-import { us } from "../../kernel/quantity";
-import { told } from "../../numeric/told";
+import { mend } from "../../kernel/values/fault";
+import { us } from "../../kernel/values/quantity";
+import { told } from "../../kernel/values/quantityMark";
 import { checkActivity } from "../evaporation/evaporation";
 import type { YearInputs } from "./inputs";
 import { checkTank } from "./tankSetUp";

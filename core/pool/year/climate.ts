@@ -2,12 +2,12 @@
  * The climate argument: 12 rows of monthly means or 8,760 rows of hours, with or without a header row that names columns in
  * any order and may carry units. Admitted here column by column: 60,000 cells one by one would cost more than the year.
  */
-import { folded } from "../../kernel/argument";
-import { mend } from "../../kernel/fault";
-import { nearest } from "../../kernel/nearest";
-import { KINDS, show, showNumber, type KindName, type System } from "../../kernel/quantity";
-import { readQuantityText } from "../../kernel/quantityText";
-import { came, sizeText, type RawMatrix, type RawScalar } from "../../kernel/raw";
+import { folded } from "../../kernel/define/argument";
+import { mend } from "../../kernel/values/fault";
+import { nearest } from "../../kernel/call/nearest";
+import { KINDS, show, showNumber, type KindName, type System } from "../../kernel/values/quantity";
+import { readQuantityText } from "../../kernel/values/quantityText";
+import { came, sizeText, type RawMatrix, type RawScalar } from "../../kernel/values/cellInput";
 import { HOURS_OF_YEAR } from "./calendar";
 import { HEADS, HOURLY_ORDER, MONTHLY_ORDER, NAMES, NEEDED, UNIT_WORDS, ruleOf, type Column } from "./climateColumns";
 

@@ -1,6 +1,6 @@
 /** The columns of the climate: their names, units and limits. */
-import { folded } from "../../kernel/argument";
-import type { KindName } from "../../kernel/quantity";
+import { folded } from "../../kernel/define/argument";
+import type { KindName } from "../../kernel/values/quantity";
 
 export type Column = "air" | "swing" | "humidity" | "dewPoint" | "windAt10m" | "sun" | "cloud" | "pressure" | "mains";
 

@@ -1,5 +1,5 @@
 /** Columns of the pool's year: names and order are frozen. */
-import { of, word } from "../../kernel/result";
+import { of, word } from "../../kernel/define/result";
 
 const temperature = (about: string) => of("temperature", about, { or: "frozen" });
 const heat = (about: string) => of("heat", about);

@@ -1,7 +1,7 @@
 /** The input block of the pool's year. */
-import { block, choice, quantity, several, sheet, yesNo, type KindByChoice, type ValueOf } from "../../kernel/argument";
-import { AIR_TEMPERATURE, ALTITUDE, HEAT_RATE, POOL_WATER, WATER_FLOW } from "../../kernel/glossary";
-import { si, us, type KindName } from "../../kernel/quantity";
+import { block, choice, quantity, several, sheet, yesNo, type KindByChoice, type ValueOf } from "../../kernel/define/argument";
+import { AIR_TEMPERATURE, ALTITUDE, HEAT_RATE, POOL_WATER, WATER_FLOW } from "../../kernel/define/glossary";
+import { si, us, type KindName } from "../../kernel/values/quantity";
 import { SOURCE_NAMES, sourceNamed } from "../../cost/data/heatSources";
 import { CONDENSING, EVAPORATING } from "../../cycle/args";
 import { CONDUCTANCE } from "../../exchanger/args";

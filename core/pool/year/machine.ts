@@ -1,5 +1,5 @@
 /** The air conditioner through a year: its load and what it does outdoors by the hour, and on water by the water's temperature. */
-import { atOutdoor } from "../../aircon/models/atOutdoor";
+import { atOutdoor } from "../../aircon/outdoorRating";
 import type { WaterCurve, Rating } from "./waterCurve";
 import type { Weather } from "./weather";
 

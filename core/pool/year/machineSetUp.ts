@@ -1,7 +1,7 @@
 /** From the input block of the year to its air conditioner. */
-import { mend } from "../../kernel/fault";
-import { us } from "../../kernel/quantity";
-import { told } from "../../numeric/told";
+import { mend } from "../../kernel/values/fault";
+import { us } from "../../kernel/values/quantity";
+import { told } from "../../kernel/values/quantityMark";
 import { densityOfWater, heatCapacityOfWater } from "../../water/equations";
 import type { YearInputs } from "./inputs";
 import { coolingAtDesign, yearMachine, type Machine, type WaterCurves } from "./machine";

@@ -1,6 +1,6 @@
 /** The hours of a year made from twelve rows of monthly means, by published shapes of day and month. */
 import { daySpread } from "../../aircon/climate";
-import { DAYS, spreadOf } from "../../aircon/models/fullLoadHours";
+import { DAYS, spreadOf } from "../../aircon/fullLoadHours";
 import { FIRST_DAY, HOUR, HOURS_OF_DAY, HOURS_OF_YEAR, firstHourOf } from "./calendar";
 import type { Climate } from "./climate";
 import { clearnessOfDays, cloudOfDay, orderOf, sunDay } from "./sun";

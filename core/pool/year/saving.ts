@@ -1,7 +1,7 @@
 /** What recovery saves in a month of the year, in money and carbon dioxide. */
-import { carbonOfHeat, checkEfficiency, costOfHeat } from "../../cost/models/heat";
+import { carbonOfHeat, checkEfficiency, costOfHeat } from "../../cost/heatCost";
 import { sourceNamed } from "../../cost/data/heatSources";
-import { NO_VALUE } from "../../kernel/result";
+import { NO_VALUE } from "../../kernel/define/result";
 import type { BACK_UP_SOURCES } from "./inputs";
 import type { PoolYear, Year } from "./results";
 

@@ -1,5 +1,5 @@
 /** Years that differ in one input: each begins where the last one ended. */
-import { silent, type Trace } from "../../kernel/steps";
+import { silent, type Trace } from "../../kernel/define/steps";
 import type { Climate } from "./climate";
 import type { YearInputs } from "./inputs";
 import type { Year } from "./results";

@@ -1,5 +1,5 @@
 /** Sun, cloud and temperature of the hours of a synthetic day, and the water of the mains. Strict SI, angles in radians. */
-import { equation, symbol } from "../../kernel/equation";
+import { equation, symbol } from "../../kernel/define/equation";
 
 const DEGREE = Math.PI / 180;
 

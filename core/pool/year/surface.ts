@@ -2,7 +2,7 @@
  * What a pool's losses need of the weather of a year: a handful of numbers for each hour and square metre of water.
  * The relations are those of the steady losses; the hour loop evaluates them once an hour here, not once a step.
  */
-import { latentHeatOfWater } from "../../water/models/latentHeat";
+import { latentHeatOfWater } from "../../water/latentHeat";
 import { coverOf, type CoverKind } from "../data/covers";
 import { POOL_SPECIFIC_HEAT } from "../equations";
 import { bowenFilm, groundArea, skyEmissivity, skyRadiation, windFilm } from "../losses/equations";

@@ -1,6 +1,6 @@
 /** From the input block of the year to its preheat tank. */
-import { mend } from "../../kernel/fault";
-import { told } from "../../numeric/told";
+import { mend } from "../../kernel/values/fault";
+import { told } from "../../kernel/values/quantityMark";
 import { HOT_WATER, TANK_RESISTANCE, tankSurface } from "../../sink/equations";
 import { HOUR, HOURS_OF_DAY, firstHourOf, hoursOf } from "./calendar";
 import type { YearInputs } from "./inputs";

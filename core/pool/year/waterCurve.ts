@@ -2,14 +2,14 @@
  * The air conditioner on water that takes all its heat. The outdoor coil takes no part there, so a curve over the water's
  * temperature is all there is: exact balances of compressor, evaporator and exchanger, joined monotonely.
  */
-import { RATED_WET_BULB } from "../../aircon/models/atOutdoor";
-import { pull } from "../../exchanger/balanceEquations";
-import { machineOf, runningAt, type Machine as Compressor } from "../../exchanger/models/machine";
-import { waterRate } from "../../exchanger/models/zones";
-import { mend, outside } from "../../kernel/fault";
+import { RATED_WET_BULB } from "../../aircon/outdoorRating";
+import { pull } from "../../exchanger/balance/equations";
+import { machineOf, runningAt, type Machine as Compressor } from "../../exchanger/balance/machine";
+import { waterRate } from "../../exchanger/zones/zones";
+import { mend, outside } from "../../kernel/values/fault";
 import { cubicAt, monotoneCubic, type MonotoneCubic } from "../../numeric/monotoneCubic";
-import { told } from "../../numeric/told";
-import { refrigerant } from "../../refrigerant/models/refrigerant";
+import { told } from "../../kernel/values/quantityMark";
+import { refrigerant } from "../../refrigerant/refrigerant";
 import { FREEZING } from "../equations";
 
 /** The machine at its rating: net cooling and power of all of it with its fans, W; dew temperatures, K. */

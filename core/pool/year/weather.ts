@@ -1,7 +1,7 @@
 /** The weather of 8,760 hours at a pool: from hourly rows, or made from twelve rows of monthly means. */
-import { DAYS } from "../../aircon/models/fullLoadHours";
-import { mend } from "../../kernel/fault";
-import { standardAtmosphere } from "../../kernel/pressureBasis";
+import { DAYS } from "../../aircon/fullLoadHours";
+import { mend } from "../../kernel/values/fault";
+import { standardAtmosphere } from "../../kernel/define/pressureBasis";
 import type { Climate } from "./climate";
 import { mainsWater } from "./sunEquations";
 import { windAtWaterBy } from "../losses/wind";

@@ -1,6 +1,6 @@
 /** The working of a year: its hours as series; no hour is written out. */
-import type { KindName } from "../../kernel/quantity";
-import type { Trace } from "../../kernel/steps";
+import type { KindName } from "../../kernel/values/quantity";
+import type { Trace } from "../../kernel/define/steps";
 import type { Year } from "./results";
 
 export function traceYear({ inputs, weather, surface, machine, free, held }: Year, trace: Trace): void {

@@ -2,7 +2,7 @@
  * The year of a pool: left to itself and held by a back-up heater, each without and with the air conditioner's heat. Four
  * pools in the same weather, hour by hour, each begun so that its year repeats.
  */
-import { silent, type Trace } from "../../kernel/steps";
+import { silent, type Trace } from "../../kernel/define/steps";
 import { FREEZING } from "../equations";
 import type { Climate } from "./climate";
 import type { YearInputs } from "./inputs";

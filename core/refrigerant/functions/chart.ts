@@ -1,12 +1,12 @@
-import { quantity } from "../../kernel/argument";
-import { cellFunction } from "../../kernel/cellFunction";
-import { mend } from "../../kernel/fault";
-import { BASIS } from "../../kernel/pressureBasis";
-import { show } from "../../kernel/quantity";
-import { of, table } from "../../kernel/result";
+import { quantity } from "../../kernel/define/argument";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { mend } from "../../kernel/values/fault";
+import { BASIS } from "../../kernel/define/pressureBasis";
+import { show } from "../../kernel/values/quantity";
+import { of, table } from "../../kernel/define/result";
 import { REFRIGERANT, SATURATION_TEMPERATURE } from "../args";
-import { refrigerant as named } from "../models/refrigerant";
-import { saturationPressure } from "../models/saturation";
+import { refrigerant as named } from "../refrigerant";
+import { saturationPressure } from "../saturation/saturation";
 import { EQUATION_SOURCES, equationSource } from "../sources";
 
 const MOST_ROWS = 500;

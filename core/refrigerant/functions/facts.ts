@@ -1,9 +1,9 @@
-import { cellFunction } from "../../kernel/cellFunction";
-import { NO_VALUE, list, of, word } from "../../kernel/result";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { NO_VALUE, list, of, word } from "../../kernel/define/result";
 import { REFRIGERANT } from "../args";
 import { flammable, rulesInMotion } from "../cautions";
-import { boilingAtSeaLevel, compositionOf, flammabilityOf, limitRow, retrofitNote, warmingOf } from "../models/facts";
-import { refrigerant as named } from "../models/refrigerant";
+import { boilingAtSeaLevel, compositionOf, flammabilityOf, limitRow, retrofitNote, warmingOf } from "../facts";
+import { refrigerant as named } from "../refrigerant";
 import { EQUATION_SOURCES } from "../sources";
 
 export const facts = cellFunction({

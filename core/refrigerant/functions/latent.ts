@@ -1,10 +1,10 @@
-import { cellFunction } from "../../kernel/cellFunction";
-import { BASIS } from "../../kernel/pressureBasis";
-import { of } from "../../kernel/result";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { BASIS } from "../../kernel/define/pressureBasis";
+import { of } from "../../kernel/define/result";
 import { READING, REFRIGERANT } from "../args";
 import { latentOf } from "../equations";
-import { refrigerant as named } from "../models/refrigerant";
-import { saturatedStateAtPressure } from "../models/saturation";
+import { refrigerant as named } from "../refrigerant";
+import { saturatedStateAtPressure } from "../saturation/saturation";
 import { EQUATION_SOURCES, equationSource } from "../sources";
 
 export const latent = cellFunction({

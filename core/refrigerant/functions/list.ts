@@ -1,6 +1,6 @@
-import { cellFunction } from "../../kernel/cellFunction";
-import { table, word } from "../../kernel/result";
-import { REFRIGERANTS } from "../models/refrigerant";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { table, word } from "../../kernel/define/result";
+import { REFRIGERANTS } from "../refrigerant";
 
 export const list = cellFunction({
   id: "REFRIG.LIST",

@@ -1,8 +1,8 @@
-import { cellFunction } from "../../kernel/cellFunction";
-import { BASIS, gaugeReading, gaugeZero } from "../../kernel/pressureBasis";
-import { of } from "../../kernel/result";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { BASIS, gaugeReading, gaugeZero } from "../../kernel/define/pressureBasis";
+import { of } from "../../kernel/define/result";
 import { CURVE, REFRIGERANT, SATURATION_TEMPERATURE } from "../args";
-import { pressureOnLine } from "../models/traced";
+import { pressureOnLine } from "../saturation/working";
 import { EQUATION_SOURCES } from "../sources";
 
 export const pressure = cellFunction({

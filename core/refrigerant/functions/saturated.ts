@@ -1,11 +1,11 @@
-import { cellFunction } from "../../kernel/cellFunction";
-import { list, of } from "../../kernel/result";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { list, of } from "../../kernel/define/result";
 import { CURVE, REFRIGERANT, SATURATION_TEMPERATURE } from "../args";
 import { blendByMixing } from "../cautions";
-import { propertyTable } from "../models/propertyTable";
-import { isPure, refrigerant as named } from "../models/refrigerant";
-import { saturatedState } from "../models/saturation";
-import { tensionOnLine } from "../models/tension";
+import { propertyTable } from "../propertyTable";
+import { isPure, refrigerant as named } from "../refrigerant";
+import { saturatedState } from "../saturation/saturation";
+import { tensionOnLine } from "../transport/surfaceTensionAt";
 import { PROPERTY_ROWS, ZERO_ROW } from "../propertyRows";
 import { EQUATION_SOURCES, TRANSPORT_SOURCES } from "../sources";
 

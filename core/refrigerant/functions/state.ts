@@ -1,13 +1,13 @@
-import { quantity } from "../../kernel/argument";
-import { cellFunction } from "../../kernel/cellFunction";
-import { BASIS } from "../../kernel/pressureBasis";
-import { us } from "../../kernel/quantity";
-import { list } from "../../kernel/result";
+import { quantity } from "../../kernel/define/argument";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { BASIS } from "../../kernel/define/pressureBasis";
+import { us } from "../../kernel/values/quantity";
+import { list } from "../../kernel/define/result";
 import { READING, REFRIGERANT } from "../args";
 import { beyondRange, blendByMixing, supercriticalState, twoPhases } from "../cautions";
-import { propertyTable } from "../models/propertyTable";
-import { isPure, refrigerant as named } from "../models/refrigerant";
-import { stateAt } from "../models/state";
+import { propertyTable } from "../propertyTable";
+import { isPure, refrigerant as named } from "../refrigerant";
+import { stateAt } from "../state/state";
 import { PROPERTY_ROWS, ZERO_ROW } from "../propertyRows";
 import { EQUATION_SOURCES, TRANSPORT_SOURCES } from "../sources";
 

@@ -1,10 +1,10 @@
-import { cellFunction } from "../../kernel/cellFunction";
-import { BASIS } from "../../kernel/pressureBasis";
-import { of } from "../../kernel/result";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { BASIS } from "../../kernel/define/pressureBasis";
+import { of } from "../../kernel/define/result";
 import { LINE_TEMPERATURE, READING, REFRIGERANT } from "../args";
 import { certifiedWork, noSubcooling } from "../cautions";
 import { subcoolingOf } from "../equations";
-import { temperatureOnLine } from "../models/traced";
+import { temperatureOnLine } from "../saturation/working";
 import { EQUATION_SOURCES } from "../sources";
 
 export const subcooling = cellFunction({

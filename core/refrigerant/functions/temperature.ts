@@ -1,8 +1,8 @@
-import { cellFunction } from "../../kernel/cellFunction";
-import { BASIS } from "../../kernel/pressureBasis";
-import { of } from "../../kernel/result";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { BASIS } from "../../kernel/define/pressureBasis";
+import { of } from "../../kernel/define/result";
 import { CURVE, READING, REFRIGERANT } from "../args";
-import { temperatureOnLine } from "../models/traced";
+import { temperatureOnLine } from "../saturation/working";
 import { EQUATION_SOURCES } from "../sources";
 
 export const temperature = cellFunction({

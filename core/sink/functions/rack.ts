@@ -1,10 +1,10 @@
-import { block, choice, quantity } from "../../kernel/argument";
-import { cellFunction } from "../../kernel/cellFunction";
-import { us } from "../../kernel/quantity";
-import { NO_VALUE, list, of } from "../../kernel/result";
+import { block, choice, quantity } from "../../kernel/define/argument";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { us } from "../../kernel/values/quantity";
+import { NO_VALUE, list, of } from "../../kernel/define/result";
 import { belowTable, holdingHeadUp, oldTable } from "../cautions";
 import { COMPRESSORS } from "../data/rejectionFactors";
-import { RECLAIMS, rackHeat, type RackInputs } from "../models/rack";
+import { RECLAIMS, rackHeat, type RackInputs } from "../rackHeat";
 
 const degF = (value: number): number => us("temperature", value);
 const evaporating = (about: string, otherwise: number) =>

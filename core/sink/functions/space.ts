@@ -1,10 +1,10 @@
-import { block, choice, quantity } from "../../kernel/argument";
-import { cellFunction } from "../../kernel/cellFunction";
-import { WATER_FLOW } from "../../kernel/glossary";
-import { us } from "../../kernel/quantity";
-import { NO_VALUE, list, of, word } from "../../kernel/result";
+import { block, choice, quantity } from "../../kernel/define/argument";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { WATER_FLOW } from "../../kernel/define/glossary";
+import { us } from "../../kernel/values/quantity";
+import { NO_VALUE, list, of, word } from "../../kernel/define/result";
 import { heatWhenCooling, hotSupply, warmFloor } from "../cautions";
-import { EMITTERS, spaceHeat } from "../models/space";
+import { EMITTERS, spaceHeat } from "../spaceHeat";
 
 const degF = (value: number): number => us("temperature", value);
 

@@ -1,9 +1,9 @@
-import { quantity } from "../../kernel/argument";
-import { cellFunction } from "../../kernel/cellFunction";
-import { mend } from "../../kernel/fault";
-import { us } from "../../kernel/quantity";
-import { list, of } from "../../kernel/result";
-import { told } from "../../numeric/told";
+import { quantity } from "../../kernel/define/argument";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { mend } from "../../kernel/values/fault";
+import { us } from "../../kernel/values/quantity";
+import { list, of } from "../../kernel/define/result";
+import { told } from "../../kernel/values/quantityMark";
 import { doubleWall, legionella, lukewarmStore, neverSoHot, scald } from "../cautions";
 import { hotWaterHeat } from "../equations";
 

@@ -1,8 +1,8 @@
-import { cellFunction } from "../../kernel/cellFunction";
-import { WATER_TEMPERATURE } from "../../kernel/glossary";
-import { list, of } from "../../kernel/result";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { WATER_TEMPERATURE } from "../../kernel/define/glossary";
+import { list, of } from "../../kernel/define/result";
 import { conductivityOfWater, densityOfWater, heatCapacityOfWater, viscosityOfWater } from "../equations";
-import { latentHeatOfWater } from "../models/latentHeat";
+import { latentHeatOfWater } from "../latentHeat";
 import { vapourPressureOfWater } from "../saturation";
 
 export const properties = cellFunction({

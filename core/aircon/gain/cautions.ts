@@ -1,0 +1,30 @@
+/** Caution rules of a cooler condenser. */
+import { caution } from "../../kernel/define/caution";
+import { us } from "../../kernel/values/quantity";
+
+export const gainInTheField = caution({
+  code: "AIRCON-GAIN-FIELD",
+  severity: "Caution",
+  source: "commonPractice",
+  about: "The compressor's own cycle; field figures run from 0.5 to 2 % per °F, and the outdoor fan's saving is apart.",
+  needs: { changeOfCOP: "fraction", cooler: "temperature difference" },
+  when: () => true,
+  say: ({ changeOfCOP, cooler }, show) => {
+    const each =
+      cooler === 0
+        ? ""
+        : `, ${((100 * changeOfCOP) / (cooler / us("temperature difference", 1))).toFixed(1)} % for each °F (${((100 * changeOfCOP) / cooler).toFixed(1)} % per K)`;
+    return `The compressor's COP changes by ${(100 * changeOfCOP).toFixed(1)} % for ${show(cooler, "temperature difference")}${each}. Field figures run from 0.5 to 2 % per °F: fans, controls and part load take their share. The outdoor fan that stands still in pool mode is saved besides, the pool pump's extra power goes off it.`;
+  },
+});
+
+export const noGain = caution({
+  code: "AIRCON-NO-GAIN",
+  severity: "Caution",
+  source: "commonPractice",
+  about: "Condensing on the pool warmer than outdoors: capacity is lost and power rises.",
+  needs: { condensingOutdoors: "temperature", condensingPool: "temperature" },
+  when: ({ condensingOutdoors, condensingPool }) => condensingPool > condensingOutdoors,
+  say: ({ condensingOutdoors, condensingPool }, show) =>
+    `On the pool the machine would condense at ${show(condensingPool, "temperature")}, outdoors at ${show(condensingOutdoors, "temperature")}: capacity falls and power rises. The heat is then paid for with electricity.`,
+});

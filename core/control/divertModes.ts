@@ -1,0 +1,168 @@
+/**
+ * Where the heat goes: a pure decision over what sensors and switches say. The rules stand in their order as data; the
+ * first that holds decides. Everything that must not heat the pool comes before any minimum time.
+ */
+import { silent, type Trace } from "../kernel/define/steps";
+import { told } from "../kernel/values/quantityMark";
+
+export type Mode = "pool" | "outdoor" | "idle";
+
+export interface DivertState {
+  /** K */
+  readonly pool: number;
+  readonly setPoint: number;
+  /** K, below the set point. */
+  readonly band: number;
+  readonly coolingCalls: boolean;
+  readonly flowProven: boolean;
+  /** K, of the pool. */
+  readonly highLimit: number;
+  readonly was: Mode;
+  /** s; undefined counts as met. */
+  readonly minutesInMode: number | undefined;
+  readonly minimumMinutes: number;
+  readonly heatingOrDefrost: boolean;
+  readonly sensorGood: boolean;
+  /** K */
+  readonly leavingWater: number | undefined;
+  readonly leavingLimit: number;
+  readonly headPressureTrip: boolean;
+}
+
+export interface Decision {
+  readonly mode: Mode;
+  readonly valvePosition: "pool" | "outdoor";
+  readonly outdoorFan: "on" | "off" | "as the machine's own control";
+  readonly pumpWanted: "yes" | "no";
+  readonly reason: string;
+}
+
+interface Rule {
+  /** As the help page prints it. */
+  readonly says: string;
+  readonly mode: (s: DivertState) => Mode;
+  readonly holds: (s: DivertState) => boolean;
+  readonly reason: (s: DivertState) => string;
+}
+
+const temperature = (value: number): string => told("temperature", value);
+const outdoor = (): Mode => "outdoor";
+const unchanged = ({ was }: DivertState): Mode => was;
+
+/** Below the band, or in it while the pool was being heated. */
+const wantsHeat = ({ pool, setPoint, band, was }: DivertState): boolean =>
+  pool < setPoint - band || (pool < setPoint && was === "pool");
+
+const isWithinMinimum = ({ was, minutesInMode, minimumMinutes }: DivertState): boolean =>
+  was !== "idle" && minutesInMode !== undefined && minutesInMode < minimumMinutes;
+
+const isLeavingTooHot = ({ leavingWater, leavingLimit }: DivertState): boolean =>
+  leavingWater !== undefined && leavingWater >= leavingLimit;
+
+/** In their order: the first that holds decides. */
+export const DIVERT_RULES: readonly Rule[] = [
+  {
+    says: "heating or defrost: outdoor, at once",
+    mode: outdoor,
+    holds: (s) => s.heatingOrDefrost,
+    reason: () => "heating or defrost: the pool exchanger must not become the evaporator",
+  },
+  {
+    says: "no call for cooling: idle, valve in the outdoor position",
+    mode: () => "idle",
+    holds: (s) => !s.coolingCalls,
+    reason: () => "no call for cooling",
+  },
+  {
+    says: "head-pressure trip: outdoor, at once",
+    mode: outdoor,
+    holds: (s) => s.headPressureTrip,
+    reason: () => "head-pressure trip",
+  },
+  {
+    says: "flow not proven: outdoor, at once",
+    mode: outdoor,
+    holds: (s) => !s.flowProven,
+    reason: () => "no proven flow through the pool exchanger",
+  },
+  {
+    says: "sensor failed: outdoor, at once",
+    mode: outdoor,
+    holds: (s) => !s.sensorGood,
+    reason: () => "pool sensor has failed",
+  },
+  {
+    says: "pool at or above the high limit: outdoor, at once",
+    mode: outdoor,
+    holds: (s) => s.pool >= s.highLimit,
+    reason: (s) => `pool at ${temperature(s.pool)}, high limit ${temperature(s.highLimit)}`,
+  },
+  {
+    says: "leaving water at or above its limit: outdoor, at once",
+    mode: outdoor,
+    holds: isLeavingTooHot,
+    reason: (s) =>
+      `leaving water at ${temperature(s.leavingWater ?? s.leavingLimit)}, limit ${temperature(s.leavingLimit)}`,
+  },
+  {
+    says: "minimum time in the mode not over: as it was",
+    mode: unchanged,
+    holds: isWithinMinimum,
+    reason: (s) =>
+      `in this mode for ${told("minutes", s.minutesInMode ?? 0)}, at least ${told("minutes", s.minimumMinutes)}`,
+  },
+  {
+    says: "pool below the set point less the band, or below the set point while it is being heated: pool",
+    mode: () => "pool",
+    holds: wantsHeat,
+    reason: (s) =>
+      s.pool < s.setPoint - s.band
+        ? `pool at ${temperature(s.pool)}, below ${temperature(s.setPoint - s.band)}`
+        : `pool at ${temperature(s.pool)}, heated on to ${temperature(s.setPoint)}`,
+  },
+  {
+    says: "else (pool warm enough, or within the band coming from above): outdoor",
+    mode: outdoor,
+    holds: () => true,
+    reason: (s) =>
+      s.pool >= s.setPoint
+        ? `pool at ${temperature(s.pool)}, set point ${temperature(s.setPoint)}`
+        : `pool at ${temperature(s.pool)}, within the band: heat again below ${temperature(s.setPoint - s.band)}`,
+  },
+];
+
+/** The pump is wanted in pool mode, where only the flow is missing, and to carry off heat after the leaving limit. */
+const isPumpWanted = (s: DivertState, mode: Mode): boolean => {
+  if (mode === "pool") return true;
+  const barred = s.heatingOrDefrost || !s.coolingCalls || s.headPressureTrip || !s.sensorGood || s.pool >= s.highLimit;
+  return !barred && ((!s.flowProven && wantsHeat(s)) || isLeavingTooHot(s));
+};
+
+const fanIn = (s: DivertState, mode: Mode): Decision["outdoorFan"] => {
+  if (s.heatingOrDefrost) return "as the machine's own control";
+  return mode === "outdoor" ? "on" : "off";
+};
+
+/** What the sequence asks for, and why. Never the pool without a call, proven flow, a good sensor, and both limits kept. */
+export const divert = (s: DivertState, trace: Trace = silent): Decision => {
+  const place = DIVERT_RULES.findIndex(({ holds }) => holds(s));
+  const rule = DIVERT_RULES[place];
+  if (!rule) throw new Error("no rule of the sequence holds");
+  if (trace.on)
+    DIVERT_RULES.slice(0, place + 1).forEach(({ says }, i) =>
+      trace.lookup({
+        table: "Sequence of operation",
+        row: `rule ${i + 1}, ${says}`,
+        gives: i === place ? "holds: decides" : "does not hold",
+        source: "commonPractice",
+      }),
+    );
+  const mode = rule.mode(s);
+  return {
+    mode,
+    valvePosition: mode === "pool" ? "pool" : "outdoor",
+    outdoorFan: fanIn(s, mode),
+    pumpWanted: isPumpWanted(s, mode) ? "yes" : "no",
+    reason: rule.reason(s),
+  };
+};

@@ -1,0 +1,61 @@
+/** Cost and carbon dioxide of heat from one source. */
+import { mend } from "../kernel/values/fault";
+import { showNumber } from "../kernel/values/quantity";
+import { silent, type Trace } from "../kernel/define/steps";
+import { sourceNamed, type HeatSource, type SourceName } from "./data/heatSources";
+import { carbonDioxide, costByEnergy, costByVolume, energyBought } from "./equations";
+
+/** Checks the efficiency against what the source can do. */
+export const checkEfficiency = (name: SourceName, efficiency: number, argument = "efficiency"): void => {
+  const [least, most] = sourceNamed(name).efficiencies;
+  if (efficiency < least || efficiency > most)
+    throw mend(
+      `${argument}: for ${name} from ${showNumber(least)} to ${showNumber(most)}${most === 1 ? " (80 % is 0.8)" : ""}, got ${showNumber(efficiency)}`,
+    );
+};
+
+const bought = (source: HeatSource, heat: number, efficiency: number, trace: Trace): number => {
+  if (trace.on && efficiency === source.typical)
+    trace.lookup({
+      table: "heat sources",
+      row: `${source.name}, heat on energy bought, typical`,
+      gives: { value: source.typical, kind: "number" },
+      source: source.typicalSource,
+    });
+  return trace.step(energyBought, { H: heat, eta: efficiency });
+};
+
+/** Money for `heat` (J) at a price in base units (money for each J or m³). */
+export const costOfHeat = (
+  name: SourceName,
+  heat: number,
+  price: number,
+  efficiency: number,
+  trace: Trace = silent,
+): number => {
+  const source = sourceNamed(name);
+  const E = bought(source, heat, efficiency, trace);
+  if (source.content === 1) return trace.step(costByEnergy, { E, price });
+  if (trace.on)
+    trace.lookup({
+      table: "heat sources",
+      row: `${name}, energy content, ${source.contentText}, in J/m³`,
+      gives: { value: source.content, kind: "number" },
+      source: source.contentSource,
+    });
+  return trace.step(costByVolume, { E, content: source.content, price });
+};
+
+/** kg of carbon dioxide for `heat` (J). */
+export const carbonOfHeat = (name: SourceName, heat: number, efficiency: number, trace: Trace = silent): number => {
+  const source = sourceNamed(name);
+  const E = bought(source, heat, efficiency, trace);
+  if (trace.on)
+    trace.lookup({
+      table: "heat sources",
+      row: `${name}, carbon dioxide, ${source.carbonText}, in kg/J`,
+      gives: { value: source.carbon, kind: "number" },
+      source: source.carbonSource,
+    });
+  return trace.step(carbonDioxide, { E, factor: source.carbon });
+};

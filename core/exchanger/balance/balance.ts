@@ -1,0 +1,170 @@
+/** Where compressor, evaporator and whatever takes the heat settle together. */
+import { outside } from "../../kernel/values/fault";
+import { bracketedRoot } from "../../numeric/root";
+import { told } from "../../kernel/values/quantityMark";
+import { coilPull, pull, settledHeat } from "./equations";
+import { machineOf, meanCondensing, runningAt, type Machine, type Running } from "./machine";
+import { waterRate } from "../zones/zones";
+
+/** What takes the heat: W/K between the mean condensing temperature and what enters, and that, K. */
+export interface Sink {
+  readonly pull: number;
+  readonly temperature: number;
+}
+
+export interface Settled extends Running {
+  readonly sink: Sink;
+  readonly search: {
+    readonly bracket: readonly [number, number];
+    readonly iterations: number;
+    readonly residual: number;
+    /** Name of the relation that holds at the answer. */
+    readonly solves: string;
+  };
+}
+
+/** Width of the last bracket, K: the heat balance then closes to better than a millionth. */
+const TOLERANCE = 4e-6;
+const MOST_STEPS = 16;
+
+/** Heat given off falls a little as condensing warms: beside what the sink takes per kelvin. */
+const STEEPER = 1.05;
+
+/** Two temperatures around the root, as close as the secant leads. Ends inside `limits`; undefined where it doesn't change sign. */
+const around = (
+  surplus: (T: number) => number,
+  start: number,
+  pull: number,
+  [lowest, highest]: readonly [number, number],
+): { readonly ends: readonly [number, number]; readonly changes: boolean } => {
+  const inside = (T: number): number => Math.min(highest, Math.max(lowest, T));
+  let a = inside(start);
+  let fa = surplus(a);
+  let slope = -STEEPER * pull;
+  for (let pass = 0; pass < MOST_STEPS && fa !== 0; pass++) {
+    const step = -fa / slope;
+    // Close to the root a step a little beyond it closes the bracket.
+    const b = inside(Math.abs(step) < TOLERANCE / 2 ? a + Math.sign(step) * TOLERANCE : a + step);
+    if (b === a) return { ends: [a, a], changes: false };
+    const fb = surplus(b);
+    if (fa * fb <= 0 && Math.abs(b - a) <= TOLERANCE * 1.001)
+      return { ends: [Math.min(a, b), Math.max(a, b)], changes: true };
+    const secant = (fb - fa) / (b - a);
+    slope = secant < 0 ? secant : -STEEPER * pull;
+    [a, fa] = [b, fb];
+  }
+  return { ends: [a, a], changes: fa === 0 };
+};
+
+/**
+ * Solves for the condensing temperature at which the sink takes just what the machine gives off.
+ *
+ * @param wetBulb indoor wet bulb, K
+ * @throws where the machine would leave the refrigerant's range
+ */
+export const settle = (machine: Machine, sink: Sink, wetBulb: number): Settled => {
+  const { fluid, evaporating } = machine.rating;
+  const seen = new Map<number, Running>();
+  let guess = evaporating;
+  const at = (condensing: number): Running => {
+    const known = seen.get(condensing) ?? runningAt(machine, condensing, wetBulb, guess);
+    seen.set(condensing, known);
+    guess = known.evaporating;
+    return known;
+  };
+  const surplus = (condensing: number): number => {
+    const running = at(condensing);
+    return running.rejected - sink.pull * (running.meanCondensing - sink.temperature);
+  };
+  const limits = [Math.max(fluid.coldest, evaporating + 1), fluid.warmestSaturated - 0.5] as const;
+  const ratedRejection = (machine.rating.cooling * machine.rated.rejected) / machine.rated.cooling;
+  const { condensing: ratedDew } = machine.rating;
+  const glideAbove = ratedDew - meanCondensing(fluid, ratedDew, machine.rated.condensingPressure);
+  const start = sink.temperature + ratedRejection / sink.pull + glideAbove;
+  const { ends, changes } = around(surplus, start, sink.pull, limits);
+  // Where the secant went astray the whole range is searched.
+  const bracket = changes ? ends : limits;
+  const root = bracketedRoot(surplus, bracket[0], bracket[1], { tolerance: TOLERANCE, most: 80 });
+  if (!root.found) return refuse(surplus(limits[1]) > 0 ? limits[1] : limits[0], limits[1]);
+  const answer = at(root.x);
+  return {
+    ...answer,
+    sink,
+    search: { bracket, iterations: seen.size, residual: surplus(root.x), solves: settledHeat.name },
+  };
+};
+
+/** No temperature inside the limits: the whole way up to `highest`, or down to `reached`, K. */
+export const refuse = (reached: number, highest: number): never => {
+  throw outside(
+    reached >= highest
+      ? `no condensing temperature up to ${told("temperature", highest)} rejects the heat: the condenser is too small or too warm for this machine`
+      : `condensing would fall below ${told("temperature", reached)}, next to evaporating: the condenser is too large or too cold for this machine`,
+  );
+};
+
+/** An exchanger of known conductance, W/K, on a water flow, m³/s. */
+export interface GivenExchanger {
+  readonly ua: number;
+  readonly waterFlow: number;
+}
+
+/** The machine's outdoor coil: outdoor air at which the rating's condensing temperature was found, K. */
+export interface OutdoorCoil {
+  readonly ratedOutdoor: number;
+}
+
+export interface BalanceConditions {
+  /** K */
+  readonly enteringWater: number;
+  /** Wet bulb of the indoor air, K. */
+  readonly wetBulb: number;
+}
+
+export interface Balance extends Settled {
+  /** Capacity rate of the water, W/K. */
+  readonly capacityRate: number;
+  /** K */
+  readonly leavingWater: number;
+  /** W/K against the mean condensing temperature; undefined where water leaves warmer than that. */
+  readonly ua: number | undefined;
+}
+
+/** What water takes per kelvin, by the transfer units of a condenser. */
+export const waterSink = (
+  { ua, waterFlow }: GivenExchanger,
+  enteringWater: number,
+): Sink & { capacityRate: number } => {
+  const capacityRate = waterRate(waterFlow, enteringWater);
+  return { pull: pull.code({ C: capacityRate, UA: ua }), temperature: enteringWater, capacityRate };
+};
+
+/** What outdoor air takes per kelvin: the rating's heat over the rating's difference. */
+export const airSink = (machine: Machine, { ratedOutdoor }: OutdoorCoil, outdoor: number): Sink => {
+  const { fluid, cooling, condensing } = machine.rating;
+  const Tm = meanCondensing(fluid, condensing, machine.rated.condensingPressure);
+  if (!(Tm > ratedOutdoor))
+    throw outside(
+      `condensing at the rating: the mean of dew and bubble point (${told("temperature", Tm)}) must be above the outdoor air there (${told("temperature", ratedOutdoor)})`,
+    );
+  const Q = (cooling * machine.rated.rejected) / machine.rated.cooling;
+  return { pull: coilPull.code({ Q, Tm, To: ratedOutdoor }), temperature: outdoor };
+};
+
+/** The machine on pool water. SI record in, SI record out. */
+export const balanceOf = (machine: Machine, exchanger: GivenExchanger, conditions: BalanceConditions): Balance => {
+  const sink = waterSink(exchanger, conditions.enteringWater);
+  const settled = settle(machine, sink, conditions.wetBulb);
+  return {
+    ...settled,
+    capacityRate: sink.capacityRate,
+    leavingWater: conditions.enteringWater + settled.rejected / sink.capacityRate,
+    ua: exchanger.ua,
+  };
+};
+
+/** The same machine on its outdoor coil, outdoor air and indoor wet bulb in K. */
+export const outdoorBalanceOf = (machine: Machine, coil: OutdoorCoil, outdoor: number, wetBulb: number): Settled =>
+  settle(machine, airSink(machine, coil, outdoor), wetBulb);
+
+export { machineOf };

@@ -1,0 +1,92 @@
+/** Caution rules of the balance between machine and pool. */
+import { caution } from "../../kernel/define/caution";
+import { us } from "../../kernel/values/quantity";
+import type { CoilRating } from "../coil/coil";
+
+const FREEZING = us("temperature", 32);
+
+export const belowLeast = caution({
+  code: "EXCHANGER-BALANCE-COLD",
+  severity: "Warning",
+  source: "commonPractice",
+  about: "Settles below the machine's least condensing temperature.",
+  needs: { condensing: "temperature", least: "temperature" },
+  when: ({ condensing, least }) => condensing < least,
+  say: ({ condensing, least }, show) =>
+    `Settles at ${show(condensing, "temperature")} condensing, ${show(least - condensing, "temperature difference")} below the least of ${show(least, "temperature")}: the metering device lacks pressure difference and the evaporator starves. Hold the head (EXCHANGER.HOLDHEAD tells the bypass) or go back to the outdoor coil.`,
+});
+
+export const aboveGreatest = caution({
+  code: "EXCHANGER-BALANCE-HOT",
+  severity: "Warning",
+  source: "commonPractice",
+  about: "Settles above the machine's greatest condensing temperature.",
+  needs: { condensing: "temperature", greatest: "temperature" },
+  when: ({ condensing, greatest }) => condensing > greatest,
+  say: ({ condensing, greatest }, show) =>
+    `Settles at ${show(condensing, "temperature")} condensing, above the limit of ${show(greatest, "temperature")}: the high-pressure switch may open. More conductance, more water, or back to the outdoor coil before that.`,
+});
+
+export const waterTooWarm = caution({
+  code: "EXCHANGER-BALANCE-WATER",
+  severity: "Warning",
+  source: "commonPractice",
+  about: "Water leaves warmer than the limit given.",
+  needs: { leavingWater: "temperature", warmest: "temperature" },
+  when: ({ leavingWater, warmest }) => leavingWater > warmest,
+  say: ({ leavingWater, warmest }, show) =>
+    `Water leaves at ${show(leavingWater, "temperature")}, above the limit of ${show(warmest, "temperature")}. Take more flow or stop the pool mode before it.`,
+});
+
+export const frostingCoil = caution({
+  code: "EXCHANGER-BALANCE-FROST",
+  severity: "Caution",
+  source: "commonPractice",
+  about: "Evaporating below freezing: an air coil frosts.",
+  needs: { evaporating: "temperature" },
+  when: ({ evaporating }) => evaporating < FREEZING,
+  say: ({ evaporating }, show) =>
+    `Evaporates at ${show(evaporating, "temperature")}: the indoor coil frosts over time. A cooler condenser raises capacity and lowers this temperature; check airflow and load.`,
+});
+
+export const noPoolGain = caution({
+  code: "EXCHANGER-BALANCE-NO-GAIN",
+  severity: "Notice",
+  source: "commonPractice",
+  about: "The pool condenses no cooler than the outdoor coil would.",
+  needs: { condensing: "temperature", condensingOutdoors: "temperature" },
+  when: ({ condensing, condensingOutdoors }) => condensing >= condensingOutdoors,
+  say: ({ condensing, condensingOutdoors }, show) =>
+    `${show(condensing, "temperature")} on the pool, ${show(condensingOutdoors, "temperature")} on the outdoor coil: the air conditioner gains nothing, the pool's heat is paid with power.`,
+});
+
+export const balanceFilms = caution({
+  code: "EXCHANGER-BALANCE-FILMS",
+  severity: "Notice",
+  source: "commonPractice",
+  about: "How far the coil's film relations may move the balance.",
+  needs: { condensing: "temperature", coiled: "yes/no" },
+  when: ({ coiled }) => coiled,
+  say: ({ condensing }, show) =>
+    `${show(condensing, "temperature")} condensing leaves the coil no area in hand, and its film relations may be off by 20 to 30 %: a shorter coil by that much shows how far it may move. A supplier confirms the duty.`,
+});
+
+export const balanceModel = caution({
+  code: "EXCHANGER-BALANCE-MODEL",
+  severity: "Notice",
+  source: "commonPractice",
+  about: "What the balance rests on; changes to a listed machine need its maker's consent.",
+  needs: {},
+  when: () => true,
+  say: () =>
+    "Single speed, one isentropic efficiency, no pressure drops; measured machines gain less (field figures run from 0.5 to 2 % per °F). The maker's compressor data go before this. A second condenser on a listed machine needs its maker's consent or a field evaluation, and licensed work.",
+});
+
+/** What the coil's cautions read of its rating where the machine settles. */
+export const coilFacts = (coil: CoilRating) => ({
+  outsideData: coil.outsideData,
+  waterVelocity: coil.waterVelocity,
+  refrigerantDrop: coil.refrigerantDrop,
+  saturationDrop: coil.saturationDrop,
+  hottestFilm: coil.hottestFilm,
+});

@@ -1,0 +1,143 @@
+/** Equations of a machine that settles between its evaporator and its condenser. Strict SI. */
+import { equation, relation, symbol } from "../../kernel/define/equation";
+
+const temperature = (about: string, from: number, to: number) => symbol("temperature", about, from, to);
+const heat = (about: string) => symbol("heat rate", about, 1e3, 5e5);
+const Te = temperature("evaporating (dew)", 265, 288);
+const Twb = temperature("air entering the evaporator, wet bulb", 290, 300);
+const rho = symbol("density", "suction gas", 5, 50);
+const V = symbol("air flow", "volume swept per second", 1e-3, 0.1);
+const m = symbol("mass flow", "refrigerant", 1e-2, 2);
+const r = symbol("number", "pressure ratio", 1.5, 6);
+const n = symbol("number", "exponent of the gas that expands again, at the rating", 1, 1.3);
+
+export const evaporatorLine = equation({
+  name: "Cooling that the evaporator passes",
+  form: "Q = Qr * (Twb - Te) / (Twr - Ter)",
+  gives: "heat rate",
+  takes: {
+    Qr: heat("cooling at the rating"),
+    Twb,
+    Te,
+    Twr: temperature("wet bulb at the rating", 290, 300),
+    Ter: temperature("evaporating at the rating", 265, 288),
+  },
+  valid: "coil of constant effectiveness on the entering wet bulb",
+  source: "stoeckerJones1982",
+  code: (x) => (x.Qr * (x.Twb - x.Te)) / (x.Twr - x.Ter),
+});
+
+export const volumetricEfficiencyAt = equation({
+  name: "Volumetric efficiency away from the rating",
+  form: "e = 1 - (1 - e0) * (r^(1 / n) - 1) / (r0^(1 / n) - 1)",
+  gives: "fraction",
+  takes: {
+    e0: symbol("fraction", "volumetric efficiency at the rating", 0.7, 1),
+    r,
+    r0: symbol("number", "pressure ratio at the rating", 2, 4),
+    n,
+  },
+  valid: "what is lost is gas that expands again out of a constant clearance",
+  source: "stoeckerJones1982",
+  code: (x) => 1 - ((1 - x.e0) * (x.r ** (1 / x.n) - 1)) / (x.r0 ** (1 / x.n) - 1),
+});
+
+export const sweptVolume = equation({
+  name: "Swept volume per second, from the rating",
+  form: "V = Q / (e * rho * q)",
+  gives: "air flow",
+  takes: {
+    Q: heat("cooling at the rating"),
+    e: symbol("fraction", "volumetric efficiency", 0.6, 1),
+    rho,
+    q: symbol("enthalpy", "cooling", 1e5, 2.5e5),
+  },
+  source: "identity",
+  code: (x) => x.Q / (x.e * x.rho * x.q),
+});
+
+export const pumpedFlow = equation({
+  name: "Refrigerant that the compressor moves",
+  form: "m = V * e * rho",
+  gives: "mass flow",
+  takes: { V, e: symbol("fraction", "volumetric efficiency", 0.6, 1), rho },
+  source: "identity",
+  code: (x) => x.V * x.e * x.rho,
+});
+
+export const heatOfFlow = equation({
+  name: "Heat or work of the flow",
+  form: "Q = m * q",
+  gives: "heat rate",
+  takes: { m, q: symbol("enthalpy", "by mass of refrigerant", 2e4, 3e5) },
+  source: "identity",
+  code: (x) => x.m * x.q,
+});
+
+/** The heat that a condenser takes per kelvin between its mean condensing temperature and what enters it. */
+export const pull = equation({
+  name: "Heat taken per kelvin over the entering water",
+  form: "G = C * (1 - exp(-UA / C))",
+  gives: "heat conductance",
+  takes: {
+    C: symbol("heat conductance", "capacity rate of the water", 500, 50_000),
+    UA: symbol("heat conductance", "conductance", 50, 50_000),
+  },
+  valid: "condensing at one temperature",
+  source: "bergman2011",
+  code: (x) => x.C * -Math.expm1(-x.UA / x.C),
+});
+
+/** The other way round: what a given-UA balance needs to find the same heat. */
+export const conductanceOfHeat = equation({
+  name: "Conductance that passes this heat at one condensing temperature",
+  form: "UA = -C * log(1 - Q / (C * (Tm - Tw)))",
+  gives: "heat conductance",
+  takes: {
+    C: symbol("heat conductance", "capacity rate of the water", 5000, 50_000),
+    Q: symbol("heat rate", "heat into the water", 1e3, 4e4),
+    Tm: temperature("mean condensing temperature", 310, 330),
+    Tw: temperature("water entering", 275, 300),
+  },
+  valid: "water leaves below the mean condensing temperature",
+  source: "bergman2011",
+  code: (x) => -x.C * Math.log1p(-x.Q / (x.C * (x.Tm - x.Tw))),
+});
+
+export const coilPull = equation({
+  name: "Heat taken per kelvin over the outdoor air",
+  form: "G = Q / (Tm - To)",
+  gives: "heat conductance",
+  takes: {
+    Q: heat("heat rejected at the rating"),
+    Tm: temperature("mean condensing temperature at the rating", 315, 330),
+    To: temperature("outdoor air at the rating", 295, 312),
+  },
+  valid: "the temperature difference is proportional to the heat",
+  source: "commonPractice",
+  code: (x) => x.Q / (x.Tm - x.To),
+});
+
+export const settledHeat = relation({
+  name: "Heat given off is heat taken up",
+  form: "m * qc = G * (Tm - Ts)",
+  takes: {
+    m,
+    qc: symbol("enthalpy", "heat rejected", 1.5e5, 3e5),
+    G: symbol("heat conductance", "heat taken per kelvin", 100, 50_000),
+    Tm: temperature("mean condensing temperature", 300, 330),
+    Ts: temperature("what enters the condenser", 275, 299),
+  },
+  source: "identity",
+  left: (x) => x.m * x.qc,
+  right: (x) => x.G * (x.Tm - x.Ts),
+});
+
+export const changeOfHeat = equation({
+  name: "Relative change from outdoors to pool",
+  form: "c = b / a - 1",
+  gives: "fraction",
+  takes: { a: heat("on the outdoor coil"), b: heat("on the pool") },
+  source: "identity",
+  code: (x) => x.b / x.a - 1,
+});

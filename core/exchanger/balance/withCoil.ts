@@ -1,0 +1,149 @@
+/** Where a machine settles on a coil known by its geometry: the area that its heat needs is the area that the coil has. */
+import { bracketedRoot } from "../../numeric/root";
+import type { Direction } from "../args";
+import { conductanceOfHeat } from "./equations";
+import { marginOfArea } from "../coil/geometryEquations";
+import { refuse, type Balance, type BalanceConditions } from "./balance";
+import { rateCoil, type CoilRating } from "../coil/coil";
+import { checkGeometry, type CoilGeometry } from "../coil/shell";
+import { runningAt, type Machine, type Running } from "./machine";
+import { matchedIfParted, waterRate } from "../zones/zones";
+import { zonesInputOf, type DutyInputs } from "../zones/working";
+
+/** A tube coil in its shell on a water flow, m³/s. */
+export interface CoilExchanger {
+  readonly coil: CoilGeometry;
+  readonly waterFlow: number;
+  readonly direction: Direction;
+}
+
+export interface CoilBalance extends Balance {
+  /** The coil where the machine settles. */
+  readonly rating: CoilRating;
+}
+
+/** Width of the last bracket, K: the margin is steep where a large coil leaves the streams close together. */
+const TOLERANCE = 1e-7;
+const MOST_STEPS = 60;
+
+/** First width of the bracket, K; it doubles until the margin changes sign. */
+const FIRST_WIDTH = 4;
+
+/** Margin where the streams cross: no area would do. */
+const CROSSED = -1;
+
+/** A film of water and a wall of titanium in common coils, W/(m²·K): only where the search starts. */
+const USUAL_COEFFICIENT = 800;
+
+/** The duty of EXCHANGER.COIL that the machine asks for as it runs, entering water in K. */
+export const coilDuty = (
+  { rating: { fluid, superheat, subcooling, efficiency } }: Machine,
+  { massFlow, evaporating, condensing }: Running,
+  { waterFlow, direction }: CoilExchanger,
+  enteringWater: number,
+): DutyInputs => ({
+  refrigerant: fluid.name,
+  heatRejected: undefined,
+  massFlow,
+  dischargeTemperature: undefined,
+  evaporating,
+  condensing,
+  superheat,
+  subcooling,
+  efficiency,
+  waterFlow,
+  enteringWater,
+  direction,
+});
+
+/** A bracket around the root of a rising margin, widened from `start` inside the limits, K. */
+const bracketFrom = (
+  margin: (T: number) => number,
+  start: number,
+  [lowest, highest]: readonly [number, number],
+): readonly [number, number] => {
+  const inside = (T: number): number => Math.min(highest, Math.max(lowest, T));
+  let near = inside(start);
+  const up = margin(near) < 0;
+  for (let width = FIRST_WIDTH; ; width *= 2) {
+    const far = inside(near + (up ? width : -width));
+    if (far === near) return refuse(near, highest);
+    if (margin(far) < 0 !== up) return up ? [near, far] : [far, near];
+    near = far;
+  }
+};
+
+/** The known place nearest to `x`, and what is known there. */
+const nearestTo = <T>(x: number, known: ReadonlyMap<number, T>): readonly [number, T] | undefined =>
+  [...known].reduce<readonly [number, T] | undefined>(
+    (best, each) => (best === undefined || Math.abs(each[0] - x) < Math.abs(best[0] - x) ? each : best),
+    undefined,
+  );
+
+/** W/K between entering water and the mean condensing temperature at which the coil would pass the rated heat. */
+const roughPull = (coil: CoilGeometry, capacityRate: number): number => {
+  const area = Math.PI * coil.outsideDiameter * coil.tubeLength * coil.tubes;
+  return capacityRate * -Math.expm1((-USUAL_COEFFICIENT * area) / capacityRate);
+};
+
+/**
+ * Solves for the condensing temperature at which the coil has just the area that the machine's heat needs there. Zones,
+ * films and wall are those of the coil's rating; the conductance told is the one that gives the same answer with all heat
+ * at the mean condensing temperature.
+ *
+ * @throws where the coil doesn't fit its shell, or no condensing temperature of the refrigerant's range does
+ */
+export const coilBalanceOf = (
+  machine: Machine,
+  exchanger: CoilExchanger,
+  conditions: BalanceConditions,
+): CoilBalance => {
+  const { coil, waterFlow } = exchanger;
+  const { enteringWater, wetBulb } = conditions;
+  checkGeometry(coil);
+  const { rating, rated } = machine;
+  const { fluid } = rating;
+  const capacityRate = waterRate(waterFlow, enteringWater);
+  let guess = rating.evaporating;
+  let iterations = 0;
+  // The answer is the very state whose streams were found to part: streams next to touching leave no room for rounding.
+  const seen = new Map<number, Running>();
+  const ratings = new Map<number, CoilRating>();
+  const at = (condensing: number): Running => {
+    const running = seen.get(condensing) ?? runningAt(machine, condensing, wetBulb, guess);
+    seen.set(condensing, running);
+    guess = running.evaporating;
+    return running;
+  };
+  const margin = (condensing: number): number => {
+    iterations++;
+    const found = matchedIfParted(zonesInputOf(coilDuty(machine, at(condensing), exchanger, enteringWater)));
+    if (found === undefined) return CROSSED;
+    const coiled = rateCoil(fluid, found, coil, waterFlow);
+    ratings.set(condensing, coiled);
+    return coiled.margin;
+  };
+  const limits = [Math.max(fluid.coldest, rating.evaporating + 1), fluid.warmestSaturated - 0.5] as const;
+  const start = enteringWater + (rating.cooling * rated.rejected) / rated.cooling / roughPull(coil, capacityRate);
+  const bracket = bracketFrom(margin, start, limits);
+  const root = bracketedRoot(margin, bracket[0], bracket[1], { tolerance: TOLERANCE, most: MOST_STEPS });
+  // On a large coil the margin jumps from crossed to in hand inside the last bracket: the answer is on its parted side.
+  const nearest = root.found ? nearestTo(root.x, ratings) : undefined;
+  if (nearest === undefined) return refuse(bracket[0], limits[1]);
+  const [condensing, coiled] = nearest;
+  const settled = at(condensing);
+  const { rejected, meanCondensing } = settled;
+  const over = meanCondensing - enteringWater;
+  return {
+    ...settled,
+    sink: { pull: rejected / over, temperature: enteringWater },
+    search: { bracket, iterations, residual: coiled.margin, solves: marginOfArea.name },
+    capacityRate,
+    leavingWater: enteringWater + rejected / capacityRate,
+    ua:
+      rejected < capacityRate * over
+        ? conductanceOfHeat.code({ C: capacityRate, Q: rejected, Tm: meanCondensing, Tw: enteringWater })
+        : undefined,
+    rating: coiled,
+  };
+};

@@ -1,0 +1,175 @@
+/** The balance on pool and outdoor coil with its record in the working. */
+import { silent, type Trace } from "../../kernel/define/steps";
+import { cycleOf } from "../../cycle/working";
+import { refrigerant } from "../../refrigerant/refrigerant";
+import { densityOfWater, heatCapacityOfWater } from "../../water/equations";
+import {
+  changeOfHeat,
+  coilPull,
+  conductanceOfHeat,
+  evaporatorLine,
+  heatOfFlow,
+  pull,
+  pumpedFlow,
+  settledHeat,
+  sweptVolume,
+  volumetricEfficiencyAt,
+} from "./equations";
+import { capacityRateOfWater, leavingWater } from "../water/equations";
+import {
+  balanceOf,
+  outdoorBalanceOf,
+  type Balance,
+  type BalanceConditions,
+  type GivenExchanger,
+  type OutdoorCoil,
+  type Settled,
+} from "./balance";
+import { coilBalanceOf, coilDuty, type CoilExchanger } from "./withCoil";
+import { rateCoil, type CoilRating } from "../coil/coil";
+import { zonesOf } from "../zones/working";
+import { machineOf, meanCondensing, type Machine, type MachineRating } from "./machine";
+
+export interface BalanceInput {
+  readonly machine: Omit<MachineRating, "fluid"> & { readonly refrigerant: string };
+  readonly exchanger: GivenExchanger | CoilExchanger;
+  readonly coil: OutdoorCoil;
+  readonly conditions: BalanceConditions & { readonly outdoor: number };
+  /** W, saved on the pool. */
+  readonly outdoorFan: number;
+}
+
+/** W and shares. */
+export interface BothSides {
+  readonly pool: Balance;
+  /** The coil on the pool, where it is known by its geometry. */
+  readonly coil: CoilRating | undefined;
+  readonly outdoors: Settled;
+  readonly powerOutdoors: number;
+  readonly change: { readonly cooling: number; readonly power: number; readonly COP: number };
+}
+
+const cycleAt = ({ rating: { fluid, superheat, subcooling, efficiency } }: Machine, at: Temperatures, trace: Trace) =>
+  cycleOf({ ...at, superheat, subcooling, efficiency, refrigerant: fluid.name }, trace);
+
+interface Temperatures {
+  readonly evaporating: number;
+  readonly condensing: number;
+}
+
+const tellMachine = (machine: Machine, trace: Trace): void =>
+  trace.within("Machine at its rating", () => {
+    const { rating, ratedRatio, exponent } = machine;
+    const { cooling: q, suction } = cycleAt(machine, rating, trace);
+    trace.step(sweptVolume, { Q: rating.cooling, e: rating.volumetricEfficiency, rho: suction.density, q });
+    trace.remark(
+      `Pressure ratio ${ratedRatio.toFixed(3)} at the rating; what stays in the clearance expands again with the exponent ${exponent.toFixed(4)}.`,
+    );
+  });
+
+/** The answer once more, step by step: what the search found holds. */
+const tellSettled = (machine: Machine, settled: Settled, wetBulb: number, trace: Trace): void => {
+  const { rating, ratedRatio, exponent, swept } = machine;
+  const { sink, search } = settled;
+  trace.solution({
+    unknown: "condensing dew temperature",
+    kind: "temperature",
+    solves: search.solves,
+    bracket: search.bracket,
+    iterations: search.iterations,
+    residual: search.residual,
+    answer: settled.condensing,
+  });
+  const { suction, cooling, work, rejected, condensingPressure, evaporatingPressure } = cycleAt(
+    machine,
+    settled,
+    trace,
+  );
+  const r = condensingPressure / evaporatingPressure;
+  const e = trace.step(volumetricEfficiencyAt, { e0: rating.volumetricEfficiency, r, r0: ratedRatio, n: exponent });
+  const m = trace.step(pumpedFlow, { V: swept, e, rho: suction.density });
+  trace.within("Cooling", () => trace.step(heatOfFlow, { m, q: cooling }));
+  trace.step(evaporatorLine, {
+    Qr: rating.cooling,
+    Twb: wetBulb,
+    Te: settled.evaporating,
+    Twr: rating.wetBulb,
+    Ter: rating.evaporating,
+  });
+  trace.within("Power of the compressor", () => trace.step(heatOfFlow, { m, q: work }));
+  trace.relation(settledHeat, { m, qc: rejected, G: sink.pull, Tm: settled.meanCondensing, Ts: sink.temperature });
+};
+
+/** K between streams below which a coil's size tells no more: its whole margin lies inside the search's last bracket. */
+const TOUCHING = 1e-5;
+
+/** The coil at the duty and temperature found, and the conductance that stands for it. */
+const tellCoil = (machine: Machine, exchanger: CoilExchanger, pool: Balance, Tw: number, trace: Trace): void => {
+  trace.within("Coil at the duty found", () => {
+    const found = zonesOf(coilDuty(machine, pool, exchanger, Tw), trace);
+    rateCoil(machine.rating.fluid, found, exchanger.coil, exchanger.waterFlow, trace);
+    if (found.total.least.difference < TOUCHING)
+      trace.remark(
+        "The streams all but touch: any cooler they would cross, so the margin is more than nothing and no longer moves the answer.",
+      );
+  });
+  if (pool.ua !== undefined)
+    trace.step(conductanceOfHeat, { C: pool.capacityRate, Q: pool.rejected, Tm: pool.meanCondensing, Tw });
+};
+
+const tellPool = ({ exchanger, conditions }: BalanceInput, machine: Machine, pool: Balance, trace: Trace): void =>
+  trace.within("On the pool", () => {
+    const rho = trace.step(densityOfWater, { T: conditions.enteringWater });
+    const cp = trace.step(heatCapacityOfWater, { T: conditions.enteringWater });
+    const C = trace.step(capacityRateOfWater, { V: exchanger.waterFlow, rho, cp });
+    if ("coil" in exchanger) tellCoil(machine, exchanger, pool, conditions.enteringWater, trace);
+    if (pool.ua !== undefined) trace.step(pull, { C, UA: pool.ua });
+    tellSettled(machine, pool, conditions.wetBulb, trace);
+    trace.step(leavingWater, { Tw: conditions.enteringWater, Q: pool.rejected, C });
+  });
+
+const tellOutdoors = ({ coil, conditions }: BalanceInput, machine: Machine, settled: Settled, trace: Trace): void =>
+  trace.within("On the outdoor coil", () => {
+    const { fluid, cooling, condensing } = machine.rating;
+    const Q = (cooling * machine.rated.rejected) / machine.rated.cooling;
+    const Tm = meanCondensing(fluid, condensing, machine.rated.condensingPressure);
+    trace.step(coilPull, { Q, Tm, To: coil.ratedOutdoor });
+    tellSettled(machine, settled, conditions.wetBulb, trace);
+  });
+
+const settledOn = (
+  machine: Machine,
+  exchanger: GivenExchanger | CoilExchanger,
+  conditions: BalanceConditions,
+): Pick<BothSides, "pool" | "coil"> => {
+  if (!("coil" in exchanger)) return { pool: balanceOf(machine, exchanger, conditions), coil: undefined };
+  const pool = coilBalanceOf(machine, exchanger, conditions);
+  return { pool, coil: pool.rating };
+};
+
+/** Both sides and the change from the outdoor coil to the pool. */
+export const bothSides = (input: BalanceInput, trace: Trace = silent): BothSides => {
+  const { conditions } = input;
+  const machine = machineOf({ ...input.machine, fluid: refrigerant(input.machine.refrigerant) });
+  const { pool, coil } = settledOn(machine, input.exchanger, conditions);
+  const outdoors = outdoorBalanceOf(machine, input.coil, conditions.outdoor, conditions.wetBulb);
+  if (trace.on) {
+    tellMachine(machine, trace);
+    tellPool(input, machine, pool, trace);
+    tellOutdoors(input, machine, outdoors, trace);
+  }
+  const powerOutdoors = outdoors.power + input.outdoorFan;
+  const change = (title: string, a: number, b: number): number =>
+    trace.within(title, () => trace.step(changeOfHeat, { a, b }));
+  return {
+    pool,
+    coil,
+    outdoors,
+    powerOutdoors,
+    change: {
+      cooling: change("Change of cooling", outdoors.cooling, pool.cooling),
+      power: change("Change of power", powerOutdoors, pool.power),
+      COP: change("Change of COP", outdoors.cooling / powerOutdoors, pool.cooling / pool.power),
+    },
+  };
+};

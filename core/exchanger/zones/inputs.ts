@@ -1,0 +1,55 @@
+/** The input block of a condensing refrigerant beside water. */
+import { block, quantity } from "../../kernel/define/argument";
+import { mend } from "../../kernel/values/fault";
+import { HEAT_RATE, WATER_FLOW, WATER_TEMPERATURE } from "../../kernel/define/glossary";
+import { us } from "../../kernel/values/quantity";
+import { CONDENSING, EFFICIENCY, EVAPORATING, SUBCOOLING, SUPERHEAT } from "../../cycle/args";
+import { REFRIGERANT } from "../../refrigerant/args";
+import { DIRECTION } from "../args";
+
+export const DISCHARGE = quantity("temperature", "hot gas entering, where it is known", {
+  from: us("temperature", 0),
+  to: us("temperature", 500),
+  usual: [us("temperature", 100), us("temperature", 250)],
+});
+
+export const REFRIGERANT_FLOW = quantity("mass flow", "refrigerant mass flow, in place of the heat", {
+  above: 0,
+  usual: [us("mass flow", 20), us("mass flow", 50_000)],
+});
+
+/** The duty side: what comes in and how it condenses. */
+export const DUTY_ENTRIES = {
+  refrigerant: REFRIGERANT,
+  heatRejected: HEAT_RATE.saying("heat to be rejected, in place of the mass flow").optionally(),
+  massFlow: REFRIGERANT_FLOW.optionally(),
+  condensing: CONDENSING.saying("dew temperature in the exchanger"),
+  subcooling: SUBCOOLING,
+  dischargeTemperature: DISCHARGE.optionally(),
+  evaporating: EVAPORATING.saying("evaporating dew temperature, where the hot gas comes from a cycle").optionally(),
+  superheat: SUPERHEAT,
+  efficiency: EFFICIENCY,
+  waterFlow: WATER_FLOW,
+  enteringWater: WATER_TEMPERATURE.saying("entering water"),
+  direction: DIRECTION,
+} as const;
+
+export const ZONE_INPUTS = block(DUTY_ENTRIES, "input block: refrigerant, heat, temperatures, water");
+
+/** What may be given in one of two ways. */
+export interface DutyChoice {
+  readonly heatRejected: number | undefined;
+  readonly massFlow: number | undefined;
+  readonly dischargeTemperature: number | undefined;
+  readonly evaporating: number | undefined;
+}
+
+/** Refuses blocks that give none or both of two ways. */
+export const checkDuty = (inputs: DutyChoice): void => {
+  const one = (a: unknown, b: unknown, names: string): void => {
+    if ((a === undefined) === (b === undefined))
+      throw mend(`inputs: give one of ${names}, got ${a === undefined ? "none" : "both"}`);
+  };
+  one(inputs.heatRejected, inputs.massFlow, "heat rejected and mass flow");
+  one(inputs.dischargeTemperature, inputs.evaporating, "discharge temperature and evaporating");
+};

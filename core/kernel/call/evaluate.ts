@@ -1,0 +1,216 @@
+/**
+ * The one runner. Raw cell values come in by position; a value in the cell's units, or a fault, goes out. Definitions are
+ * compiled once. The plain call records nothing; `explain` runs the same code on a recorder and then the caution rules.
+ */
+import type { ArgData, ScalarShape, Shape } from "../define/argument";
+import { admitScalar, isBlank, isReadQuantity, placeText, wordMeant, type Desk } from "./admit";
+import { admitBlock, admitRows, admitSheet, fill } from "./admitRange";
+import type { Catalogue } from "../define/catalogue";
+import type { CellFunction, Context } from "../define/cellFunction";
+import { inSystem, isFault, mend, outside, passed, type Fault } from "../values/fault";
+import { isOutside } from "../../numeric/outside";
+import { memoOf, type Memo } from "./memo";
+import { present, type Out } from "./present";
+import { STANDARD_PRESSURE, gaugeZero } from "../define/pressureBasis";
+import { show, type System } from "../values/quantity";
+import { MOST_CELLS, came, clear, passErrors, type Raw } from "../values/cellInput";
+import { silent, type Trace } from "../define/steps";
+import { UNITS, placedArgs, type PlacedArg } from "../define/unitsArgument";
+
+/** A definition made ready to run. */
+export interface Compiled {
+  readonly definition: CellFunction;
+  readonly args: readonly PlacedArg[];
+  /** Place of `units`, −1 where the function has none. */
+  readonly unitsAt: number;
+  readonly unitsPlace: string;
+  readonly repeats: boolean;
+  readonly readings: readonly string[];
+  readonly memo?: Memo<Out | Fault>;
+}
+
+const MEMO_ENTRIES = 64;
+
+export const compile = (definition: CellFunction): Compiled => {
+  const args = placedArgs(definition);
+  const unitsAt = args.findIndex(([, arg]) => arg === UNITS);
+  return {
+    definition,
+    args,
+    unitsAt,
+    unitsPlace: unitsAt < 0 ? "" : placeText(unitsAt + 1),
+    repeats: args.at(-1)?.[1].shape.type === "repeat",
+    readings: args.filter(([, arg]) => arg.shape.type === "quantity" && arg.shape.reading).map(([name]) => name),
+    ...(definition.heavy ? { memo: memoOf<Out | Fault>(MEMO_ENTRIES) } : {}),
+  };
+};
+
+/** Arguments as admitted, in base units. */
+export interface AdmittedCall {
+  readonly values: Readonly<Record<string, unknown>>;
+  readonly system: System;
+  /** Names of the arguments that were given, and per block the labels that were filled ("inputs.label"). */
+  readonly given: ReadonlySet<string>;
+  /** Labels of blocks whose 0 may be a blank cell. */
+  readonly zeros: readonly string[];
+}
+
+const systemOf = (compiled: Compiled, raw: readonly unknown[]): System => {
+  if (compiled.unitsAt < 0) return "US";
+  const wanted = clear(raw[compiled.unitsAt], "units");
+  if (isBlank(wanted) || wanted === 0) return "US";
+  if (Array.isArray(wanted)) throw mend(`units: expected "US" or "SI", got ${came(wanted)}`);
+  passErrors(wanted as string, "units");
+  const word = UNITS.shape.type === "choice" ? wordMeant(UNITS.shape, wanted as string) : undefined;
+  if (word !== "US" && word !== "SI")
+    throw mend(`units: expected "US" or "SI" as the ${compiled.unitsPlace} argument, got ${came(wanted)}`);
+  return word;
+};
+
+const NO_KEYS: ReadonlySet<string> = new Set();
+const NO_LABELS: readonly string[] = [];
+
+/** What is told of the arguments besides their values, where somebody asks for it. */
+interface Told {
+  readonly given: Set<string>;
+  readonly zeros: string[];
+}
+
+const missing = (name: string, arg: ArgData): Error => mend(`${name}: is blank, but it is needed (${arg.about})`);
+
+/** A zero in an optional argument is what a blank cell becomes on some hosts: taken as left out where zero can't be meant. */
+const meansBlank = (arg: ArgData, raw: Raw): boolean =>
+  raw === 0 &&
+  arg.presence !== "required" &&
+  (arg.shape.type === "choice" || arg.shape.type === "either" || arg.shape.type === "text");
+
+const isScalarShape = ({ type }: Shape): boolean =>
+  type !== "block" && type !== "rows" && type !== "sheet" && type !== "repeat";
+
+const admitSingle = (shape: Shape, raw: Raw, name: string, desk: Desk): unknown => {
+  if (typeof raw === "object") throw mend(`${name}: expected one value, got ${came(raw)}`);
+  return admitScalar(shape as ScalarShape, raw, name, desk);
+};
+
+/** Admits a block or rows; `told` gets the labels that were filled in. */
+const admitRange = (arg: ArgData, raw: Raw, name: string, desk: Desk, told: Told | undefined): unknown => {
+  const { shape } = arg;
+  if (shape.type === "rows") return admitRows(shape, raw, name, desk);
+  if (shape.type === "sheet") return admitSheet(raw, name);
+  if (shape.type !== "block") return raw;
+  const { values, given, zeros } = admitBlock(shape, raw, name, desk);
+  if (told) for (const label of given) told.given.add(`${name}.${label}`);
+  told?.zeros.push(...zeros);
+  return values;
+};
+
+const mostCellsOf = ({ shape }: ArgData): number => (shape.type === "sheet" ? shape.mostCells : MOST_CELLS);
+
+/** Readings become absolute pressures by their own text or by the argument `basis`. */
+const turnReadings = (compiled: Compiled, values: Record<string, unknown>, system: System): void => {
+  for (const name of compiled.readings) {
+    const value = values[name];
+    if (value === undefined) continue;
+    const own = isReadQuantity(value) ? value.basis : undefined;
+    const basis = values["basis"];
+    const zero =
+      own === "absolute" ? 0 : own === "gauge" && basis === "absolute" ? STANDARD_PRESSURE : gaugeZero(basis);
+    const absolute = (isReadQuantity(value) ? value.value : (value as number)) + zero;
+    if (!(absolute > 0))
+      throw mend(
+        `${name}: must be above ${show(-zero, "pressure", system)} (vacuum), got ${show(absolute - zero, "pressure", system)}`,
+      );
+    values[name] = absolute;
+  }
+};
+
+const refuseSurplus = (compiled: Compiled, raw: readonly unknown[]): void => {
+  if (compiled.repeats) return;
+  for (let place = compiled.args.length; place < raw.length; place++) {
+    const surplus = clear(raw[place], "argument");
+    if (!isBlank(surplus))
+      throw mend(
+        `${compiled.definition.id}: takes at most ${compiled.args.length} arguments, got ${came(surplus)} as the ${placeText(place + 1)}`,
+      );
+  }
+};
+
+/** Admits all arguments of a call; throws the fault of the first that can't be. */
+export const admit = (compiled: Compiled, raw: readonly unknown[], whole = false): AdmittedCall => {
+  const system = systemOf(compiled, raw);
+  const values: Record<string, unknown> = {};
+  const desk: Desk = { system, unitsPlace: compiled.unitsPlace, before: values };
+  const told: Told | undefined = whole ? { given: new Set(), zeros: [] } : undefined;
+  for (let place = 0; place < compiled.args.length; place++) {
+    const [name, arg] = compiled.args[place] as PlacedArg;
+    if (place === compiled.unitsAt) continue;
+    if (arg.shape.type === "repeat") {
+      values[name] = raw.slice(place).map((each) => clear(each, name));
+      continue;
+    }
+    const value = raw[place];
+    const cleared = typeof value === "number" ? value : clear(value, name, mostCellsOf(arg));
+    if (cleared === null || cleared === "" || meansBlank(arg, cleared)) {
+      values[name] = fill(arg, () => missing(name, arg), values);
+      continue;
+    }
+    values[name] = isScalarShape(arg.shape)
+      ? admitSingle(arg.shape, cleared, name, desk)
+      : admitRange(arg, cleared, name, desk, told);
+    told?.given.add(name);
+  }
+  if (raw.length > compiled.args.length) refuseSurplus(compiled, raw);
+  if (compiled.readings.length > 0) turnReadings(compiled, values, system);
+  return { values, system, given: told?.given ?? NO_KEYS, zeros: told?.zeros ?? NO_LABELS };
+};
+
+/** Whatever a calculation threw, as a fault whose message stands in the call's units. */
+export const asFault = (thrown: unknown, system: System): Fault => {
+  if (isFault(thrown)) {
+    const message = inSystem(thrown.message, system);
+    return message === thrown.message ? thrown : passed(thrown.code, message);
+  }
+  if (isOutside(thrown)) return outside(inSystem(thrown.message, system));
+  const says = thrown instanceof Error ? thrown.message : String(thrown);
+  return outside(`can't be computed for these inputs: ${says}`);
+};
+
+const ignore = (): void => undefined;
+
+/** What a run left behind. */
+export interface Run {
+  readonly call: AdmittedCall;
+  readonly result: unknown;
+  readonly out: Out;
+}
+
+/** Runs an admitted call on a trace; throws faults. */
+export const runAdmitted = (
+  compiled: Compiled,
+  call: AdmittedCall,
+  catalogue: Catalogue,
+  trace: Trace,
+  note: Context["note"],
+): Run => {
+  const { definition } = compiled;
+  const result = definition.work(call.values, { trace, step: trace.step, note, system: call.system, catalogue });
+  const out = present(definition.gives, result, { system: call.system, basis: call.values["basis"] });
+  return { call, result, out };
+};
+
+const compute = (compiled: Compiled, raw: readonly unknown[], catalogue: Catalogue): Out | Fault => {
+  let system: System = "US";
+  try {
+    const call = admit(compiled, raw);
+    system = call.system;
+    return runAdmitted(compiled, call, catalogue, silent, ignore).out;
+  } catch (thrown) {
+    return asFault(thrown, system);
+  }
+};
+
+/** Evaluates a call: the cell's value, or a fault as a value. Never throws. */
+export const evaluate = (compiled: Compiled, raw: readonly unknown[], catalogue: Catalogue): Out | Fault =>
+  compiled.memo
+    ? compiled.memo.through(raw, () => compute(compiled, raw, catalogue))
+    : compute(compiled, raw, catalogue);

@@ -1,0 +1,94 @@
+/** Results on their way out: base values to the cell's units, in the declared shape, every number finite. */
+import { labelOf } from "../define/argument";
+import { inSystem, isFault, outside, passed, type Fault } from "../values/fault";
+import { gaugeZero } from "../define/pressureBasis";
+import { KINDS, fromBase, type System } from "../values/quantity";
+import type { Gives, GridCell, QuantityResult, SingleResult } from "../define/result";
+
+/** A cell of a result. */
+export type CellOut = GridCell | Fault;
+export type Out = GridCell | readonly (readonly CellOut[])[];
+
+/** What presentation needs of the call. */
+export interface Manner {
+  readonly system: System;
+  /** The admitted argument `basis`, where there is one. */
+  readonly basis: unknown;
+}
+
+export const unitText = (single: SingleResult, system: System): string =>
+  single.type === "quantity" ? KINDS[single.kind][system].text : "";
+
+const beyond = (label: string): Fault =>
+  outside(`${label}: these inputs lead beyond any number; check their size and units`);
+
+export const presentNumber = (value: number, single: QuantityResult, label: string, manner: Manner): number => {
+  const absolute = single.reading ? value - gaugeZero(manner.basis) : value;
+  const shown = fromBase(absolute, KINDS[single.kind][manner.system]);
+  if (!Number.isFinite(shown)) throw beyond(label);
+  return shown;
+};
+
+const inFault = (fault: Fault, system: System): Fault => {
+  const message = inSystem(fault.message, system);
+  return message === fault.message ? fault : passed(fault.code, message);
+};
+
+const entry = (value: unknown, single: SingleResult, label: string, manner: Manner): CellOut => {
+  if (isFault(value)) return inFault(value, manner.system);
+  if (value === "" || (single.type === "quantity" && single.or !== undefined && single.or === value)) return value;
+  if (single.type === "word") return String(value);
+  try {
+    return presentNumber(value as number, single, label, manner);
+  } catch (fault) {
+    if (isFault(fault)) return fault;
+    throw fault;
+  }
+};
+
+type Values = Readonly<Record<string, unknown>>;
+
+/** A column's head: "loss (BTU)". */
+export const headOf = (key: string, single: SingleResult, system: System): string => {
+  const text = unitText(single, system);
+  return text === "" ? labelOf(key) : `${labelOf(key)} (${text})`;
+};
+
+const lines = (
+  columns: Readonly<Record<string, SingleResult>>,
+  rows: readonly Values[],
+  manner: Manner,
+): CellOut[][] => {
+  const slots = Object.entries(columns).map(([key, single]) => ({ key, single, label: labelOf(key) }));
+  return rows.map((values) => slots.map(({ key, single, label }) => entry(values[key], single, label, manner)));
+};
+
+/** Turns what `work` returned into what the cell shows. */
+export const present = (gives: Gives, result: unknown, manner: Manner): Out => {
+  switch (gives.type) {
+    case "quantity":
+      return presentNumber(result as number, gives, gives.about, manner);
+    case "word":
+      return String(result);
+    case "list":
+      return Object.entries(gives.rows).map(([key, single]) => {
+        const label = labelOf(key);
+        return [label, entry((result as Values)[key], single, label, manner), unitText(single, manner.system)];
+      });
+    case "table":
+      return [
+        Object.entries(gives.columns).map(([key, single]) => headOf(key, single, manner.system)),
+        ...lines(gives.columns, result as readonly Values[], manner),
+      ];
+    case "row":
+      return lines(gives.cells, [result as Values], manner);
+    case "grid":
+      return squared(result as readonly (readonly GridCell[])[]);
+  }
+};
+
+/** Rows of equal length: a spill has no ragged edge. */
+const squared = (grid: readonly (readonly GridCell[])[]): GridCell[][] => {
+  const width = Math.max(1, ...grid.map((line) => line.length));
+  return grid.map((line) => [...line, ...Array<GridCell>(width - line.length).fill("")]);
+};

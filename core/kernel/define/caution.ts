@@ -1,0 +1,46 @@
+/**
+ * Cautions: rules over a calculation's arguments, results and noted facts. They run only when asked for (panel, evaluator,
+ * NOTE.CAUTIONS), never in the plain cell.
+ */
+import type { KindName } from "../values/quantity";
+import type { Source } from "../reference";
+
+/** The signal words of ANSI Z535.4, most severe first. */
+export const SEVERITIES = ["Danger", "Warning", "Caution", "Notice"] as const;
+export type Severity = (typeof SEVERITIES)[number];
+
+/** What a caution reads: a quantity's kind, a word, or a yes/no. */
+export type Need = KindName | "word" | "yes/no";
+export type Needs = Readonly<Record<string, Need>>;
+export type NeedValue<N> = N extends "word" ? string : N extends "yes/no" ? boolean : number;
+export type NeedValues<N extends Needs> = { readonly [K in keyof N]: NeedValue<N[K]> };
+
+/** A base value as text in the cell's own units. */
+export type Show = (value: number, kind: KindName) => string;
+
+export interface Caution<V> {
+  readonly code: string;
+  readonly severity: Severity;
+  readonly source: Source;
+  /** The rule in one sentence, without numbers of a case: for help pages and lists of rules. */
+  readonly about: string;
+  readonly needs: Needs;
+  readonly when: (facts: V) => boolean;
+  readonly say: (facts: V, show: Show) => string;
+}
+
+/**
+ * A caution rule. `needs` are keys of the using function's arguments, results (a single result is `answer`) or facts; a
+ * function that lacks one doesn't compile. `when` and `say` get them in base units; a fact that was not noted, or a result
+ * that doesn't apply, keeps the rule quiet.
+ */
+export const caution = <const N extends Needs>(
+  definition: Omit<Caution<NeedValues<N>>, "needs"> & { readonly needs: N },
+): Caution<NeedValues<N>> => definition;
+
+/** A caution as raised by a call. */
+export interface RaisedCaution {
+  readonly code: string;
+  readonly severity: Severity;
+  readonly text: string;
+}

@@ -1,0 +1,101 @@
+/** Results of cell functions as plain data: what spills, in which order, with which labels and kinds. */
+import type { Fault } from "../values/fault";
+import type { KindName } from "../values/quantity";
+
+/** One value of a result. `reading`: an absolute pressure shown on the argument `basis`. */
+export interface QuantityResult {
+  readonly type: "quantity";
+  readonly kind: KindName;
+  readonly about: string;
+  readonly reading?: true;
+  /** A word that may stand in the number's place, such as "frozen". */
+  readonly or?: string;
+}
+
+export interface WordResult {
+  readonly type: "word";
+  readonly about: string;
+}
+
+export type SingleResult = QuantityResult | WordResult;
+
+type Singles = Readonly<Record<string, SingleResult>>;
+
+export interface ListResult<R extends Singles = Singles> {
+  readonly type: "list";
+  readonly rows: R;
+  readonly about: string;
+}
+
+export interface TableResult<C extends Singles = Singles> {
+  readonly type: "table";
+  readonly columns: C;
+  readonly about: string;
+  /** The last row is the total. */
+  readonly total?: true;
+}
+
+export interface RowResult<C extends Singles = Singles> {
+  readonly type: "row";
+  readonly cells: C;
+  readonly about: string;
+}
+
+/** A table without declared columns: for functions about functions only. */
+export interface GridResult {
+  readonly type: "grid";
+  readonly about: string;
+}
+
+export type Gives = SingleResult | ListResult | TableResult | RowResult | GridResult;
+
+/** "" says that the value doesn't apply here; a fault fails its own cell only. */
+export type Entry<S extends SingleResult> =
+  | (S extends QuantityResult ? number | (S extends { readonly or: infer W extends string } ? W : never) : string)
+  | ""
+  | Fault;
+
+/** Stands in a list or table where a value doesn't apply. */
+export const NO_VALUE = "" as const;
+
+export type GridCell = string | number | boolean;
+
+export type ResultOf<G extends Gives> = G extends QuantityResult
+  ? number
+  : G extends WordResult
+    ? string
+    : G extends ListResult
+      ? { readonly [K in keyof G["rows"]]: Entry<G["rows"][K]> }
+      : G extends TableResult
+        ? readonly { readonly [K in keyof G["columns"]]: Entry<G["columns"][K]> }[]
+        : G extends RowResult
+          ? { readonly [K in keyof G["cells"]]: Entry<G["cells"][K]> }
+          : readonly (readonly GridCell[])[];
+
+/** A quantity in a result; `reading` shows an absolute pressure on the argument `basis`, `or` names a word in its place. */
+export const of = <const O extends { readonly reading?: true; readonly or?: string } = Record<never, never>>(
+  kind: KindName,
+  about: string,
+  options?: O,
+): QuantityResult & O => ({ type: "quantity", kind, about, ...options }) as QuantityResult & O;
+
+export const word = (about: string): WordResult => ({ type: "word", about });
+
+/** Single values under each other: label, value, unit. Keys are the labels in camel case; their order is frozen. */
+export const list = <const R extends Singles>(about: string, entries: R): ListResult<R> => ({
+  type: "list",
+  rows: entries,
+  about,
+});
+
+/** Rows below a header that names columns and units. */
+export const table = <const C extends Singles>(
+  about: string,
+  columns: C,
+  options: { readonly total?: true } = {},
+): TableResult<C> => ({ type: "table", columns, about, ...options });
+
+/** Values beside each other, without header. */
+export const row = <const C extends Singles>(about: string, cells: C): RowResult<C> => ({ type: "row", cells, about });
+
+export const grid = (about: string): GridResult => ({ type: "grid", about });

@@ -1,0 +1,171 @@
+/**
+ * Steps: how a result shows its working. A plain cell runs on `silent`, which computes and records nothing; NOTE.WORKING and
+ * the panel run on a recorder. Solver loops call plain code and record one pass at their answer.
+ */
+import type { AnyEquation, AnyRelation, Equation, Relation, SymbolValues, Symbols } from "./equation";
+import type { KindName } from "../values/quantity";
+import type { Source } from "../reference";
+
+/** A number with its kind, or a word. */
+export type Shown = { readonly value: number; readonly kind: KindName } | string;
+
+export interface EquationStep {
+  readonly type: "equation";
+  readonly equation: AnyEquation;
+  readonly x: Readonly<Record<string, number>>;
+  readonly value: number;
+  /** Which of many like things it was worked for. */
+  readonly of?: string;
+}
+
+export interface RelationStep {
+  readonly type: "relation";
+  readonly relation: AnyRelation;
+  readonly x: Readonly<Record<string, number>>;
+  readonly left: number;
+  readonly right: number;
+  readonly of?: string;
+}
+
+/** A table look-up. */
+export interface LookupStep {
+  readonly type: "lookup";
+  readonly table: string;
+  readonly row: string;
+  readonly interpolation?: string;
+  readonly gives: Shown;
+  readonly source: Source;
+}
+
+/** A property of a substance, not expanded. */
+export interface PropertyStep {
+  readonly type: "property";
+  readonly substance: string;
+  readonly property: string;
+  readonly at: Readonly<Record<string, Shown>>;
+  readonly gives: Shown;
+  readonly uncertainty?: string;
+  readonly source: Source;
+}
+
+/** A solver's answer. */
+export interface SolutionStep {
+  readonly type: "solution";
+  readonly unknown: string;
+  readonly kind: KindName;
+  readonly solves: string;
+  readonly bracket: readonly [number, number];
+  readonly iterations: number;
+  readonly residual: number;
+  readonly answer: number;
+}
+
+/** What many values come to: amounts add up, states and rates have a mean, resistances in a row a harmonic one. */
+export type Total = "sum" | "mean" | "harmonic mean";
+
+/** Many values of one kind (slices, hours), told by what they come to. */
+export interface SeriesStep {
+  readonly type: "series";
+  readonly title: string;
+  readonly of: string;
+  readonly kind: KindName;
+  readonly total: Total;
+  readonly values: ArrayLike<number>;
+}
+
+/** A sentence that belongs between the steps. */
+export interface RemarkStep {
+  readonly type: "remark";
+  readonly says: string;
+}
+
+export interface GroupStep {
+  readonly type: "group";
+  readonly title: string;
+  readonly steps: readonly Step[];
+}
+
+export type Step =
+  EquationStep | RelationStep | LookupStep | PropertyStep | SolutionStep | SeriesStep | RemarkStep | GroupStep;
+
+type Detail<S extends Step> = Omit<S, "type">;
+
+/** What a calculation tells of its way. */
+export interface Trace {
+  /** False on the silent trace: skip work that serves the record only. */
+  readonly on: boolean;
+  /** Computes an equation and records it; `of` says for which of many like things. */
+  step<S extends Symbols>(equation: Equation<S>, x: SymbolValues<S>, of?: string): number;
+  /** Records a relation at its answer. */
+  relation<S extends Symbols>(relation: Relation<S>, x: SymbolValues<S>, of?: string): void;
+  lookup(detail: Detail<LookupStep>): void;
+  property(detail: Detail<PropertyStep>): void;
+  solution(detail: Detail<SolutionStep>): void;
+  series(detail: Detail<SeriesStep>): void;
+  remark(says: string): void;
+  /** Groups what `work` records below a title. */
+  within<T>(title: string, work: () => T): T;
+}
+
+const nothing = (): void => undefined;
+
+/** Computes, records nothing. */
+export const silent: Trace = {
+  on: false,
+  step: (equation, x) => equation.code(x),
+  relation: nothing,
+  lookup: nothing,
+  property: nothing,
+  solution: nothing,
+  series: nothing,
+  remark: nothing,
+  within: (_title, work) => work(),
+};
+
+const whose = (of: string | undefined): { readonly of?: string } => (of === undefined ? {} : { of });
+
+/** The same trace, its equations and relations told of one thing among many. */
+export const tellingOf = (of: string, trace: Trace): Trace =>
+  trace.on
+    ? {
+        ...trace,
+        step: (equation, x) => trace.step(equation, x, of),
+        relation: (relation, x) => trace.relation(relation, x, of),
+      }
+    : trace;
+
+/** A trace that keeps the tree of steps in `steps`. */
+export const recorder = (): { readonly trace: Trace; readonly steps: readonly Step[] } => {
+  const steps: Step[] = [];
+  let open = steps;
+  const trace: Trace = {
+    on: true,
+    step: (equation, x, of) => {
+      const value = equation.code(x);
+      open.push({ type: "equation", equation: equation, x: { ...x }, value, ...whose(of) });
+      return value;
+    },
+    relation: (relation, x, of) => {
+      const left = relation.left(x);
+      const right = relation.right(x);
+      open.push({ type: "relation", relation: relation, x: { ...x }, left, right, ...whose(of) });
+    },
+    lookup: (detail) => void open.push({ type: "lookup", ...detail }),
+    property: (detail) => void open.push({ type: "property", ...detail }),
+    solution: (detail) => void open.push({ type: "solution", ...detail }),
+    series: (detail) => void open.push({ type: "series", ...detail, values: Array.from(detail.values) }),
+    remark: (says) => void open.push({ type: "remark", says }),
+    within: (title, work) => {
+      const outer = open;
+      const inner: Step[] = [];
+      open = inner;
+      try {
+        return work();
+      } finally {
+        open = outer;
+        if (inner.length > 0) outer.push({ type: "group", title, steps: inner });
+      }
+    },
+  };
+  return { trace, steps };
+};

@@ -1,0 +1,215 @@
+/** Explains a call: its arguments, its value or fault, its steps and the cautions it raises. */
+import { labelOf, type ArgData } from "../define/argument";
+import { isBlank, kindOf } from "../call/admit";
+import type { Catalogue } from "../define/catalogue";
+import { SEVERITIES, type Caution, type RaisedCaution, type Show } from "../define/caution";
+import type { CellFunction } from "../define/cellFunction";
+import { admit, asFault, runAdmitted, type AdmittedCall, type Compiled } from "../call/evaluate";
+import { isFault, type Fault } from "../values/fault";
+import type { Out } from "../call/present";
+import { gaugeZero } from "../define/pressureBasis";
+import { KINDS, fromBase, show, showNumber, type KindName, type System, showBriefly } from "../values/quantity";
+import { recorder, silent, type Step } from "../define/steps";
+import { clear, came } from "../values/cellInput";
+
+/** An argument as a reader sees it. */
+export interface ExplainedArg {
+  readonly label: string;
+  readonly about: string;
+  readonly value: string | number | boolean;
+  readonly unit: string;
+  /** False where the default stands in. */
+  readonly given: boolean;
+}
+
+export interface Explanation {
+  readonly definition: CellFunction;
+  readonly system: System;
+  readonly args: readonly ExplainedArg[];
+  readonly out: Out | Fault;
+  readonly steps: readonly Step[];
+  readonly cautions: readonly RaisedCaution[];
+}
+
+const scalarKind = (arg: ArgData, before: Readonly<Record<string, unknown>>): KindName | undefined => {
+  const shape = arg.shape.type === "either" ? arg.shape.quantity : arg.shape;
+  if (shape.type === "several") return shape.kind;
+  return shape.type === "quantity" ? kindOf(shape.kind, before) : undefined;
+};
+
+const explainScalar = (
+  label: string,
+  arg: ArgData,
+  value: unknown,
+  given: boolean,
+  before: Readonly<Record<string, unknown>>,
+  system: System,
+): ExplainedArg => {
+  const kind = scalarKind(arg, before);
+  const base = { label, about: arg.about, given };
+  if (value === undefined) return { ...base, value: "", unit: "" };
+  if (typeof value === "number" && kind !== undefined) {
+    const unit = KINDS[kind][system];
+    return { ...base, value: Number(fromBase(value, unit).toPrecision(12)), unit: unit.text };
+  }
+  if (Array.isArray(value) && kind !== undefined) {
+    const unit = KINDS[kind][system];
+    const texts = (value as number[]).map((each) => showNumber(fromBase(each, unit)));
+    return { ...base, value: texts.join("; "), unit: unit.text };
+  }
+  return { ...base, value: typeof value === "boolean" ? value : String(value), unit: "" };
+};
+
+const counted = (count: number, what: string): string => `${count} ${what}${count === 1 ? "" : "s"}`;
+
+/** A pressure reading is shown as it counts inside the call: absolute. */
+const explainArg = (compiled: Compiled, call: AdmittedCall, name: string, arg: ArgData): readonly ExplainedArg[] => {
+  const { values, system, given } = call;
+  const value = values[name];
+  const { shape } = arg;
+  if (name === "units") return [{ label: name, about: arg.about, value: system, unit: "", given: given.has(name) }];
+  if (shape.type === "block")
+    return Object.entries(shape.entries).map(([key, inner]) => {
+      const inside = value as Readonly<Record<string, unknown>>;
+      return explainScalar(labelOf(key), inner, inside[key], given.has(`${name}.${key}`), inside, system);
+    });
+  if (shape.type === "rows") {
+    const count = (value as readonly unknown[]).length;
+    return [{ label: labelOf(name), about: arg.about, value: counted(count, "row"), unit: "", given: true }];
+  }
+  if (shape.type === "repeat") {
+    const count = (value as readonly unknown[]).length;
+    return [{ label: labelOf(name), about: arg.about, value: counted(count, "argument"), unit: "", given: count > 0 }];
+  }
+  const label = compiled.readings.includes(name) ? `${labelOf(name)}, absolute` : labelOf(name);
+  return [explainScalar(label, arg, value, given.has(name), values, system)];
+};
+
+/** The facts that cautions read: arguments, a block's entries, results, and what the calculation noted. */
+const factsOf = (
+  definition: CellFunction,
+  call: AdmittedCall,
+  result: unknown,
+  noted: Readonly<Record<string, unknown>>,
+): Readonly<Record<string, unknown>> => {
+  const blocks = Object.entries(definition.args)
+    .filter(([, arg]) => arg.shape.type === "block")
+    .map(([name]) => call.values[name] as Readonly<Record<string, unknown>>);
+  const { type } = definition.gives;
+  const results =
+    type === "list" || type === "row"
+      ? (result as Readonly<Record<string, unknown>>)
+      : type === "quantity" || type === "word"
+        ? { answer: result }
+        : {};
+  return Object.assign({}, ...blocks, call.values, results, noted) as Readonly<Record<string, unknown>>;
+};
+
+const known = (value: unknown): boolean =>
+  value !== undefined && value !== "" && !isFault(value) && !(typeof value === "number" && !Number.isFinite(value));
+
+const raised = (
+  rule: Caution<never>,
+  facts: Readonly<Record<string, unknown>>,
+  showIn: Show,
+): RaisedCaution | undefined => {
+  if (!Object.keys(rule.needs).every((need) => known(facts[need]))) return undefined;
+  const asked = rule as unknown as Caution<unknown>;
+  if (!asked.when(facts)) return undefined;
+  return { code: rule.code, severity: rule.severity, text: asked.say(facts, showIn) };
+};
+
+/** Arguments outside what is usual raise a notice each. */
+const unusual = (
+  call: AdmittedCall,
+  entries: readonly (readonly [string, ArgData])[],
+  values: object,
+): RaisedCaution[] =>
+  entries.flatMap(([name, { shape }]) => {
+    const value = (values as Readonly<Record<string, unknown>>)[name];
+    if (shape.type === "block") return unusual(call, Object.entries(shape.entries), value as object);
+    const limits = shape.type === "either" ? shape.quantity : shape;
+    if (limits.type !== "quantity" || limits.usual === undefined || typeof value !== "number") return [];
+    const [least, most] = limits.usual;
+    // A reading is absolute by now; what is usual stands as the gauge shows it.
+    const asRead = limits.reading ? value - gaugeZero(call.values["basis"]) : value;
+    const rounding = 1e-9 * Math.abs(value);
+    if (asRead >= least - rounding && asRead <= most + rounding) return [];
+    const kind = kindOf(limits.kind, values as Readonly<Record<string, unknown>>);
+    const [a, b, c] = [asRead, least, most].map((each) => show(each, kind, call.system));
+    const text = `${labelOf(name)}: ${a ?? ""} is outside the usual ${b ?? ""} to ${c ?? ""}; check value and unit.`;
+    return [{ code: "UNUSUAL-INPUT", severity: "Notice" as const, text }];
+  });
+
+/** Zeros of a block that may be blank cells raise one caution: where nothing is meant the result would be another. */
+const zeroOrBlank = ({ zeros }: AdmittedCall): RaisedCaution[] => {
+  if (zeros.length === 0) return [];
+  const labels = zeros.map((key) => `"${labelOf(key)}"`).join(", ");
+  const text = `Taken as 0: ${labels}. A blank cell of a range reaches a function as 0: where none is meant, take the line out of the block.`;
+  return [{ code: "ZERO-OR-BLANK", severity: "Caution", text }];
+};
+
+const bySeverity = (a: RaisedCaution, b: RaisedCaution): number =>
+  SEVERITIES.indexOf(a.severity) - SEVERITIES.indexOf(b.severity);
+
+/** The cautions that a finished call raises, most severe first. */
+const raise = (
+  compiled: Compiled,
+  call: AdmittedCall,
+  result: unknown,
+  noted: Readonly<Record<string, unknown>>,
+): readonly RaisedCaution[] => {
+  const { definition } = compiled;
+  const facts = factsOf(definition, call, result, noted);
+  const showIn: Show = (value, kind) => showBriefly(value, kind, call.system);
+  const rules = definition.cautions.flatMap(({ rule }) => raised(rule, facts, showIn) ?? []);
+  return [...rules, ...zeroOrBlank(call), ...unusual(call, compiled.args, call.values)].sort(bySeverity);
+};
+
+/** What could be read of a call that was refused: the raw arguments as they came. */
+const rawArgs = (compiled: Compiled, raw: readonly unknown[]): readonly ExplainedArg[] =>
+  compiled.args.map(([name, arg], place) => {
+    const cleared = ((): ReturnType<typeof clear> => {
+      try {
+        return clear(raw[place], name);
+      } catch {
+        return null;
+      }
+    })();
+    const value = isBlank(cleared) ? "" : Array.isArray(cleared) ? came(cleared) : (cleared as string | number);
+    return { label: labelOf(name), about: arg.about, value, unit: "", given: !isBlank(cleared) };
+  });
+
+interface Wanted {
+  /** Record the steps too; cautions alone are cheaper without. */
+  readonly steps: boolean;
+}
+
+/** Runs a call again and tells all about it. Never throws. */
+export const explain = (
+  compiled: Compiled,
+  raw: readonly unknown[],
+  catalogue: Catalogue,
+  wanted: Wanted = { steps: true },
+): Explanation => {
+  const { definition } = compiled;
+  const recording = wanted.steps ? recorder() : { trace: silent, steps: [] };
+  let call: AdmittedCall | undefined;
+  try {
+    const admitted = admit(compiled, raw, true);
+    call = admitted;
+    const noted: Record<string, unknown> = {};
+    const note = (facts: object): void => void Object.assign(noted, facts);
+    const run = runAdmitted(compiled, admitted, catalogue, recording.trace, note);
+    const args = wanted.steps ? compiled.args.flatMap(([name, arg]) => explainArg(compiled, admitted, name, arg)) : [];
+    const cautions = raise(compiled, admitted, run.result, noted);
+    return { definition, system: admitted.system, args, out: run.out, steps: recording.steps, cautions };
+  } catch (thrown) {
+    const system = call?.system ?? "US";
+    const admitted = call;
+    const args = admitted
+      ? compiled.args.flatMap(([name, arg]) => explainArg(compiled, admitted, name, arg))
+      : rawArgs(compiled, raw);
+    return { definition, system, args, out: asFault(thrown, system), steps: recording.steps, cautions: [] };
+  }
+};

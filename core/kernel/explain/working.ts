@@ -1,0 +1,143 @@
+/** Steps as rows of a table: number, what, with the numbers in, value, unit, source. */
+import { inSystem } from "../values/fault";
+import type { GridCell } from "../define/result";
+import { KINDS, fromBase, show, showNumber, type KindName, type System } from "../values/quantity";
+import { cite } from "../reference";
+import type { Shown, Step, Total } from "../define/steps";
+
+/** Head of the column of numbers: equations carry no units inside, all else is printed with its unit. */
+export const NUMBERS_HEAD = "with the numbers in (strict SI where no unit stands)";
+
+export interface WorkingLine {
+  readonly number: string;
+  readonly says: string;
+  readonly numbers: string;
+  readonly value: GridCell;
+  readonly unit: string;
+  readonly source: string;
+  /** The mathjs form, for a renderer of equations. */
+  readonly form?: string;
+}
+
+/** A form with its symbols replaced by numbers, in strict SI. */
+export const withNumbers = (form: string, x: Readonly<Record<string, number>>): string =>
+  form
+    .slice(form.indexOf("=") + 1)
+    .trim()
+    .replace(/\b[A-Za-z_]\w*\b/g, (name) => {
+      const value = x[name];
+      if (value === undefined) return name;
+      return value < 0 ? `(${showNumber(value)})` : showNumber(value);
+    });
+
+const cell = (value: number, kind: KindName, system: System): { readonly value: GridCell; readonly unit: string } => {
+  const unit = KINDS[kind][system];
+  const shown = fromBase(value, unit);
+  return { value: Number.isFinite(shown) ? Number(shown.toPrecision(12)) : "not finite", unit: unit.text };
+};
+
+const shownCell = (given: Shown, system: System): { readonly value: GridCell; readonly unit: string } =>
+  typeof given === "string" ? { value: given, unit: "" } : cell(given.value, given.kind, system);
+
+const shownText = (given: Shown, system: System): string =>
+  typeof given === "string" ? given : show(given.value, given.kind, system);
+
+const summed = (values: readonly number[]): number => values.reduce((sum, each) => sum + each, 0);
+
+const TOTALS: Readonly<Record<Total, (values: readonly number[]) => number>> = {
+  sum: summed,
+  mean: (values) => summed(values) / values.length,
+  "harmonic mean": (values) => values.length / summed(values.map((each) => 1 / each)),
+};
+
+/** Of the largest value in a series: what is smaller is left of a difference by rounding. */
+const ROUNDING = 1e-12;
+
+const seriesText = (all: readonly number[], kind: KindName, system: System): string => {
+  const [least, most] = [Math.min(...all), Math.max(...all)];
+  const nothing = ROUNDING * Math.max(-least, most);
+  const told = [all[0] ?? 0, all.at(-1) ?? 0, least, most].map((each) =>
+    show(Math.abs(each) < nothing ? 0 : each, kind, system),
+  );
+  return `first ${told[0] ?? ""}, last ${told[1] ?? ""}, least ${told[2] ?? ""}, most ${told[3] ?? ""}`;
+};
+
+const titled = (name: string, of: string | undefined, form: string): string =>
+  of === undefined ? `${name}: ${form}` : `${name}, ${of}: ${form}`;
+
+const line = (step: Exclude<Step, { type: "group" }>, number: string, system: System): WorkingLine => {
+  const base = { number, numbers: "", value: "" as GridCell, unit: "", source: "" };
+  switch (step.type) {
+    case "equation": {
+      const { name, form, gives, constants, source } = step.equation;
+      return {
+        ...base,
+        says: titled(name, step.of, form),
+        form,
+        numbers: withNumbers(form, { ...constants, ...step.x }),
+        ...cell(step.value, gives, system),
+        source: cite(source),
+      };
+    }
+    case "relation": {
+      const { name, form, constants, source } = step.relation;
+      const x = { ...constants, ...step.x };
+      const left = withNumbers(`=${form.slice(0, form.indexOf("="))}`, x);
+      const numbers = `${left} = ${withNumbers(form, x)}`;
+      return {
+        ...base,
+        says: titled(name, step.of, form),
+        form,
+        numbers,
+        value: step.left - step.right,
+        source: cite(source),
+      };
+    }
+    case "lookup":
+      return {
+        ...base,
+        says: `${step.table}: ${step.row}`,
+        numbers: step.interpolation ?? "",
+        ...shownCell(step.gives, system),
+        source: cite(step.source),
+      };
+    case "property":
+      return {
+        ...base,
+        says: `${step.property} of ${step.substance}${step.uncertainty ? ` (${step.uncertainty})` : ""}`,
+        numbers: Object.entries(step.at)
+          .map(([name, given]) => `${name} ${shownText(given, system)}`)
+          .join(", "),
+        ...shownCell(step.gives, system),
+        source: cite(step.source),
+      };
+    case "solution":
+      return {
+        ...base,
+        says: `Solved for ${step.unknown}: ${step.solves}`,
+        numbers: `between ${show(step.bracket[0], step.kind, system)} and ${show(step.bracket[1], step.kind, system)}, ${step.iterations} passes, residual ${showNumber(step.residual)}`,
+        ...cell(step.answer, step.kind, system),
+      };
+    case "series": {
+      const values = Array.from(step.values);
+      const count = values.length;
+      const numbers = count === 1 ? "one value" : `${count} ${step.of}: ${seriesText(values, step.kind, system)}`;
+      const total = TOTALS[step.total](values);
+      return { ...base, says: `${step.title}, ${step.total}`, numbers, ...cell(total, step.kind, system) };
+    }
+    case "remark":
+      return { ...base, says: step.says };
+  }
+};
+
+/** The tree of steps as numbered lines: 1, 1.1, … */
+export const workingLines = (steps: readonly Step[], system: System, before = ""): readonly WorkingLine[] =>
+  steps.flatMap((step, place) => {
+    const number = `${before}${place + 1}`;
+    if (step.type !== "group") {
+      const told = line(step, number, system);
+      return [{ ...told, says: inSystem(told.says, system), numbers: inSystem(told.numbers, system) }];
+    }
+    const head = { number, says: inSystem(step.title, system), numbers: "", value: "", unit: "", source: "" };
+    return [head, ...workingLines(step.steps, system, `${number}.`)];
+  });

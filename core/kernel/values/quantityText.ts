@@ -1,0 +1,173 @@
+/**
+ * Texts that carry their own unit: "105 degF", "12 m", "1 1/2 in", 3' 6". A normaliser for trade spellings comes first,
+ * then the unit texts that we print ourselves, then mathjs, whose units-only build is made on first use.
+ */
+import { feetAndInches, leadingNumber, plainMarks, type Refusal } from "./numberText";
+import { numberUnits } from "./mathjsUnits";
+import { KINDS, us, type KindName, type System, type Unit } from "./quantity";
+
+/** A value in base units, and how a pressure said that it was read. */
+export interface ReadQuantity {
+  readonly value: number;
+  readonly basis?: "gauge" | "absolute";
+}
+
+/** Trade units that mathjs lacks, by definition in units that it has. */
+const TRADE: readonly (readonly [string, string])[] = [
+  ["gpm", "1 gal/minute"],
+  ["mph", "1 mi/h"],
+  ["kBTU", "1000 BTU"],
+  ["MBH", "1000 BTU/h"],
+  ["therm", "100000 BTU"],
+  ["tonRefrigeration", "12000 BTU/h"],
+  ["inHg", "3386.388640341 Pa"],
+  ["ftH2O", "2989.06692 Pa"],
+  ["mH2O", "9806.65 Pa"],
+  ["cP", "0.001 Pa s"],
+  ["cord", "128 ft^3"],
+];
+
+const lazily = <T>(build: () => T): (() => T) => {
+  let built: T | undefined;
+  return () => (built ??= build());
+};
+
+const units = lazily(() => numberUnits(TRADE));
+
+const DEGREE = /(?:°|º|\bdeg(?:rees?)?\b)\s*([FCK])\b|\b(?:fahrenheit)\b|\b(?:celsius)\b/giu;
+
+/** Trade spellings to what mathjs reads. */
+const spelled = (text: string): string =>
+  text
+    .replace(/[\u2212\u2013]/g, "-")
+    .replace(/²/g, "^2")
+    .replace(/³/g, "^3")
+    .replace(/[·⋅]/g, " ")
+    .replace(DEGREE, (whole, letter?: string) => {
+      const scale = (letter ?? whole).charAt(0).toUpperCase();
+      return scale === "K" ? "K" : scale === "F" ? "degF" : "degC";
+    })
+    .replace(/\bdeg([fc])\b/gi, (_, letter: string) => `deg${letter.toUpperCase()}`)
+    .replace(/\bkbtuh?\b/gi, (word) => (/h$/i.test(word) ? "kBTU/h" : "kBTU"))
+    .replace(/\bbtuh\b/gi, "BTU/h")
+    .replace(/\bbtu\b/gi, "BTU")
+    .replace(/\bmbh\b/gi, "MBH")
+    .replace(/\bUSgpm\b|\bgal\/min\b/gi, "gpm")
+    .replace(/\bgallons?\b/gi, "gal")
+    .replace(/\btons?\b(?:\s+of\s+refrigeration)?/gi, "tonRefrigeration")
+    .replace(/\b(?:ft|feet|foot)\s*(?:of\s+)?(?:water|wc|w\.c\.)/gi, "ftH2O")
+    .replace(/\bm\s*(?:of\s+)?(?:water|wc)\b/gi, "mH2O")
+    .replace(/\bmicrons?\b/gi, "(0.13332236842105263 Pa)")
+    .replace(/\bcu\.?\s*ft\b/gi, "ft^3")
+    .replace(/\bsq\.?\s*ft\b/gi, "ft^2")
+    .replace(/(?<=\d|\s|^)(?:ft\.?|feet|')$/i, "ft")
+    .replace(/(?<=\d|\s|^)(?:inches|inch|in\.|")$/i, "in")
+    .replace(/\bhrs?\b|\bhours?\b/gi, "h")
+    .trim();
+
+const printed = (kind: KindName, rest: string): Unit | undefined => {
+  const { US, SI } = KINDS[kind];
+  const wanted = rest.replace(/\s+/g, " ");
+  return [US, SI].find((each) => each.text !== "" && each.text === wanted);
+};
+
+/** Scale-only factors of a temperature difference: mathjs would add the scale's zero point. */
+const DIFFERENCES: Readonly<Record<string, number>> = { degF: 5 / 9, F: 5 / 9, degC: 1, C: 1, K: 1, degR: 5 / 9 };
+const TEMPERATURES: Readonly<Record<string, string>> = { F: "degF", C: "degC" };
+
+const PRESSURE_BASIS = /^(psi|bar|kPa|Pa|MPa)\s*\(?([ga]|abs|gauge|absolute)\)?$/i;
+
+const byMath = (kind: KindName, number: number, rest: string, base = KINDS[kind].base): number | Refusal => {
+  const math = units();
+  let read: ReturnType<typeof math.unit>;
+  try {
+    read = math.unit(number, rest);
+  } catch {
+    return `can't read the unit "${rest}"`;
+  }
+  try {
+    return read.toNumber(base);
+  } catch {
+    return `"${rest}" is not a unit of ${kind}`;
+  }
+};
+
+const pressureText = (number: number, rest: string): ReadQuantity | undefined => {
+  const match = PRESSURE_BASIS.exec(rest);
+  if (!match) return undefined;
+  const unit = (match[1] ?? "").toLowerCase();
+  const factor = { psi: KINDS.pressure.US.factor, bar: 1e5, kpa: 1e3, pa: 1, mpa: 1e6 }[unit];
+  if (factor === undefined) return undefined;
+  return { value: number * factor, basis: /^a/i.test(match[2] ?? "") ? "absolute" : "gauge" };
+};
+
+/** Units of kinds that have no dimension: text → factor. Anything else is refused. */
+const DIMENSIONLESS: Readonly<Partial<Record<KindName, Readonly<Record<string, number>>>>> = {
+  "humidity ratio": { "%": 0.01, "g/kg": 0.001, "gr/lb": 1 / 7000, "lb/lb": 1, "kg/kg": 1 },
+  "yearly rate": { "%": 0.01, "%/year": 0.01, "% a year": 0.01 },
+  years: { y: 1, yr: 1, years: 1, a: 1 },
+  fraction: { "%": 0.01 },
+  "relative humidity": { "%": 0.01 },
+  number: { "%": 0.01 },
+  COP: {},
+  count: {},
+  money: {},
+};
+
+const CURRENCY = /^(?:\p{Sc}|[A-Z]{3})$/u;
+
+const withoutDimension = (kind: KindName, number: number, rest: string): ReadQuantity | Refusal => {
+  const factor = DIMENSIONLESS[kind]?.[rest.toLowerCase()];
+  if (factor !== undefined) return { value: number * factor };
+  if (kind === "money" && CURRENCY.test(rest)) return { value: number };
+  const { text } = KINDS[kind].US;
+  return text === ""
+    ? `${kind === "number" ? "a number" : kind} takes no unit, got "${rest}"`
+    : `"${rest}" is not a unit of ${kind}, such as ${text}`;
+};
+
+/** Money texts: the words in front of a price's slash don't matter ("1.2 $/therm" is 1.2 per therm). */
+const pricePer = (kind: KindName, number: number, rest: string): number | Refusal => {
+  const per = /^(?:[^\d\s/]{0,8})\s*\/\s*(.+)$/u.exec(rest)?.[1];
+  if (per === undefined) return `expected a price such as "${KINDS[kind].US.text}"`;
+  const amount = byMath(kind, 1, spelled(per), KINDS[kind].base.replace("1/", ""));
+  return typeof amount === "string" ? amount : number / amount;
+};
+
+/** The unit reader would take a number in the unit for its factor. */
+const SECOND_NUMBER = /^[.,'+-]?\d/;
+
+/**
+ * Reads a text as a quantity of a kind: a bare number counts in the system's unit. Answers base units, or a refusal that
+ * says what was expected (without the argument's name).
+ */
+export const readQuantityText = (text: string, kind: KindName, system: System): ReadQuantity | Refusal => {
+  const plain = plainMarks(text);
+  const bare = kind === "money" || kind.startsWith("price") ? plain.replace(/^\p{Sc}\s*/u, "") : plain;
+  const inches = KINDS[kind].base === "m" ? feetAndInches(bare) : undefined;
+  if (inches !== undefined) return typeof inches === "string" ? inches : { value: us("diameter", inches) };
+  const start = leadingNumber(bare);
+  if (typeof start === "string") return start;
+  const { number } = start;
+  const rest = start.rest.trim();
+  const own = KINDS[kind];
+  const unit = rest === "" ? own[system] : printed(kind, rest);
+  if (unit) return { value: (number + unit.shift) * unit.factor };
+  if (SECOND_NUMBER.test(rest)) return `a second number stands behind ${number}: "${rest}"`;
+  if (own.base === "" && kind !== "cooling rating") return withoutDimension(kind, number, rest);
+  if (kind.startsWith("price")) return wrapped(pricePer(kind, number, rest));
+  const pressure = kind === "pressure" ? pressureText(number, rest) : undefined;
+  if (pressure) return pressure;
+  const words = spelled(rest);
+  const scale = kind === "temperature difference" ? DIFFERENCES[words] : undefined;
+  if (scale !== undefined) return { value: number * scale };
+  if (kind === "cooling rating") return coolingRating(number, words);
+  return wrapped(byMath(kind, number, kind === "temperature" ? (TEMPERATURES[words.toUpperCase()] ?? words) : words));
+};
+
+const wrapped = (value: number | Refusal): ReadQuantity | Refusal => (typeof value === "string" ? value : { value });
+
+const coolingRating = (number: number, words: string): ReadQuantity | Refusal => {
+  if (/^BTU\s*\/\s*\(?W\s*[*]?\s*h\)?$/.test(words)) return { value: number * KINDS["cooling rating"].US.factor };
+  return /^W\s*\/\s*W$/.test(words) ? { value: number } : `"${words}" is not a unit of cooling rating`;
+};

@@ -1,0 +1,124 @@
+/** Two condensers on one charge: what each mode needs, and what an idle condenser can swallow. */
+import type { Cycle } from "../../cycle/cycle";
+import { cycleOf } from "../../cycle/working";
+import type { ValueOf } from "../../kernel/define/argument";
+import { NO_VALUE } from "../../kernel/define/result";
+import { silent, type Trace } from "../../kernel/define/steps";
+import { refrigerant, type Fluid } from "../../refrigerant/refrigerant";
+import { saturatedState, saturationPressure } from "../../refrigerant/saturation/saturation";
+import { stateAt } from "../../refrigerant/state/state";
+import { equationSource } from "../../refrigerant/sources";
+import { condenserHoldUp, heldMass, meanVoid, needDifference, receiverVolume } from "./equations";
+import type { CHARGE_INPUTS } from "./inputs";
+import { lineCharge } from "../equations";
+import { lineState } from "../lineState";
+import { boreOfTube } from "../tube";
+
+export type ChargeInputs = ValueOf<typeof CHARGE_INPUTS>;
+
+const tellDensity = (fluid: Fluid, property: string, temperature: number, value: number, trace: Trace): number => {
+  if (trace.on)
+    trace.property({
+      substance: fluid.name,
+      property,
+      at: { temperature: { value: temperature, kind: "temperature" } },
+      gives: { value, kind: "density" },
+      source: equationSource(fluid),
+    });
+  return value;
+};
+
+/** Refrigerant in a condenser at work, kg: gas, condensing part by the void fraction, liquid. */
+const running = (inputs: ChargeInputs, cycle: Cycle, V: number, trace: Trace): number => {
+  const rhoV = cycle.dew.density;
+  const rhoL = cycle.bubble.density;
+  const A = trace.step(meanVoid, { rhoV, rhoL });
+  const rhoG = (lineState(cycle, "discharge").density + rhoV) / 2;
+  const rhoS = cycle.liquid.density;
+  return trace.step(condenserHoldUp, { V, g: inputs.gasShare, rhoG, l: inputs.liquidShare, rhoS, A, rhoV, rhoL });
+};
+
+/** Vapour in an idle condenser that is bled to the suction line, kg: at the evaporating pressure, or its own if lower. */
+const idle = (fluid: Fluid, cycle: Cycle, temperature: number, V: number, trace: Trace): number => {
+  const own = saturationPressure(fluid, temperature, "dew");
+  const pressure = Math.min(cycle.evaporatingPressure, own * (1 - 1e-6));
+  const rho = tellDensity(
+    fluid,
+    "vapour in the idle condenser, bled to suction",
+    temperature,
+    stateAt(fluid, pressure, temperature).density,
+    trace,
+  );
+  return trace.step(heldMass, { rho, V });
+};
+
+/** The same condenser full of liquid at its temperature, kg. */
+const flooded = (fluid: Fluid, temperature: number, V: number, trace: Trace): number => {
+  const { density } = saturatedState(fluid, temperature, "bubble");
+  return trace.step(heldMass, { rho: tellDensity(fluid, "saturated liquid", temperature, density, trace), V });
+};
+
+const inLine = (size: string | undefined, length: number, rho: number, trace: Trace): number =>
+  size === undefined || length === 0 ? 0 : trace.step(lineCharge, { rho, D: boreOfTube(size, trace), L: length });
+
+const runningParts = (inputs: ChargeInputs, outdoors: Cycle, pool: Cycle, trace: Trace) => {
+  const outdoorCoil = trace.within("Outdoor coil at work", () =>
+    running(inputs, outdoors, inputs.outdoorCoilVolume, trace),
+  );
+  const poolExchanger =
+    inputs.poolExchangerHoldUp ??
+    trace.within("Pool exchanger at work", () => running(inputs, pool, inputs.poolExchangerVolume, trace));
+  const addedLines = trace.within("Added lines in pool mode", () => {
+    const liquid = inLine(inputs.liquidLineSize, inputs.liquidLineLength, pool.liquid.density, trace);
+    return liquid + inLine(inputs.gasLineSize, inputs.gasLineLength, lineState(pool, "discharge").density, trace);
+  });
+  return { outdoorCoil, poolExchanger, addedLines };
+};
+
+const idleParts = (inputs: ChargeInputs, outdoors: Cycle, pool: Cycle, trace: Trace) => {
+  const fluid = refrigerant(inputs.refrigerant);
+  const {
+    idleOutdoorTemperature: To,
+    idlePoolTemperature: Tp,
+    outdoorCoilVolume: Vo,
+    poolExchangerVolume: Vp,
+  } = inputs;
+  return trace.within("Idle condensers", () => ({
+    idleOutdoorCoil: idle(fluid, pool, To, Vo, trace),
+    idlePoolExchanger: idle(fluid, outdoors, Tp, Vp, trace),
+    fullOutdoorCoil: flooded(fluid, To, Vo, trace),
+    fullPoolExchanger: flooded(fluid, Tp, Vp, trace),
+  }));
+};
+
+/** Masses kg, volume m3. Needs are those of the parts that differ between the modes. */
+export const chargeBalance = (inputs: ChargeInputs, trace: Trace = silent) => {
+  const { refrigerant: name, evaporating, superheat, subcooling, efficiency, nameplateCharge } = inputs;
+  const solve = (condensing: number): Cycle =>
+    cycleOf({ refrigerant: name, evaporating, condensing, superheat, subcooling, efficiency });
+  const [outdoors, pool] = [solve(inputs.condensingOutdoors), solve(inputs.condensingPool)];
+  const parts = runningParts(inputs, outdoors, pool, trace);
+  const idles = idleParts(inputs, outdoors, pool, trace);
+  const needOutdoors = parts.outdoorCoil + idles.idlePoolExchanger;
+  const needPool = parts.poolExchanger + parts.addedLines + idles.idleOutdoorCoil;
+  const difference = trace.step(needDifference, { mp: needPool, mo: needOutdoors });
+  const fluid = refrigerant(name);
+  const warm = saturatedState(fluid, inputs.warmestReceiver, "bubble").density;
+  const rho = tellDensity(fluid, "liquid in the receiver at its warmest", inputs.warmestReceiver, warm, trace);
+  const chargeAdded = Math.max(needOutdoors, needPool) - parts.outdoorCoil;
+  return {
+    ...parts,
+    needOutdoors,
+    needPool,
+    difference,
+    fullOutdoorCoil: idles.fullOutdoorCoil,
+    fullPoolExchanger: idles.fullPoolExchanger,
+    worstShortage: Math.max(
+      idles.fullOutdoorCoil - idles.idleOutdoorCoil,
+      idles.fullPoolExchanger - idles.idlePoolExchanger,
+    ),
+    receiverVolume: trace.step(receiverVolume, { d: difference, fill: inputs.receiverFill, rho }),
+    chargeAdded,
+    newCharge: nameplateCharge === undefined ? NO_VALUE : nameplateCharge + chargeAdded,
+  };
+};

@@ -1,0 +1,37 @@
+/** A call's result as rows of a working. */
+import type { CellFunction } from "../kernel/define/cellFunction";
+import { isFault } from "../kernel/values/fault";
+import { unitText, type CellOut, type Out } from "../kernel/call/present";
+import type { System } from "../kernel/values/quantity";
+import type { GridCell } from "../kernel/define/result";
+
+const plain = (value: CellOut): GridCell => (isFault(value) ? `${value.code} ${value.message}` : value);
+
+/** The result rows; a table of many rows is only counted. */
+export const resultRows = (definition: CellFunction, out: Out, system: System): readonly (readonly GridCell[])[] => {
+  const { gives } = definition;
+  if (!Array.isArray(out)) {
+    const unit = gives.type === "quantity" ? unitText(gives, system) : "";
+    return [["result", definition.summary, "", out as GridCell, unit, ""]];
+  }
+  const matrix = out as readonly (readonly CellOut[])[];
+  if (gives.type === "list")
+    return matrix.map(([label = "", value = "", unit = ""]) => [
+      "result",
+      plain(label),
+      "",
+      plain(value),
+      plain(unit),
+      "",
+    ]);
+  if (gives.type === "row")
+    return Object.entries(gives.cells).map(([key, single], place) => [
+      "result",
+      single.about || key,
+      "",
+      plain(matrix[0]?.[place] ?? ""),
+      unitText(single, system),
+      "",
+    ]);
+  return [["result", definition.summary, "", `${matrix.length} rows`, "", ""]];
+};

@@ -1,0 +1,172 @@
+/** The head that a loop takes, row by row. */
+import { folded } from "../../kernel/define/argument";
+import { mend } from "../../kernel/values/fault";
+import { nearest } from "../../kernel/call/nearest";
+import { NO_VALUE } from "../../kernel/define/result";
+import { silent, tellingOf, type Trace } from "../../kernel/define/steps";
+import { FITTINGS, type Fitting } from "../data/fittings";
+import { darcyWeisbach } from "../equations";
+import { fittingHead } from "../fitting/equations";
+import { curveCoefficient, flowCoefficientLoss, knownLoss, lossCoefficientOf, sidesClose } from "./equations";
+import { isShared } from "../fitting/fittingLoss";
+import { loopWater, type LoopFlow, type LoopWater } from "./loopWater";
+
+export type Side = "suction" | "return";
+
+export interface LoopItem {
+  readonly what: string;
+  readonly size: string | undefined;
+  /** m of pipe, or a number of pieces. */
+  readonly lengthOrCount: number | undefined;
+  /** m, at `knownFlow` */
+  readonly loss: number | undefined;
+  /** m³/s */
+  readonly knownFlow: number | undefined;
+  readonly side: Side;
+  /** Cv: gpm at 1 psi. */
+  readonly flowCoefficient: number | undefined;
+}
+
+export interface LoopLine {
+  readonly what: string;
+  readonly size: string;
+  readonly side: string;
+  /** m */
+  readonly head: number;
+  /** m/s */
+  readonly velocity: number | "";
+  readonly lossCoefficient: number | "";
+  readonly method: string;
+  /** s²/m⁵ */
+  readonly systemCurve: number;
+}
+
+/** The ways in which "pipe" may be written: the length's unit hangs on them. */
+export const PIPE_WORDS = ["pipe", "Pipe", "PIPE"] as const;
+
+const FITTING_WORDS: ReadonlyMap<string, Fitting> = new Map(
+  FITTINGS.map(({ fitting }) => [folded(fitting), fitting] as const),
+);
+
+interface Loss {
+  readonly head: number;
+  readonly velocity: number | "";
+  readonly coefficient: number | "";
+  readonly method: string;
+}
+
+const isPipe = ({ what }: LoopItem): boolean => PIPE_WORDS.some((word) => word === what.trim());
+
+const sizeOf = ({ what, size }: LoopItem): string => {
+  if (size === undefined) throw mend(`items, ${what}: size: is blank: a pipe or fitting needs its nominal size`);
+  return size;
+};
+
+/** Sizes in which pipe runs: only there the working needs the friction factor. */
+const runsOf = (items: readonly LoopItem[]): ReadonlySet<string> =>
+  new Set(items.flatMap((item) => (isPipe(item) && item.size !== undefined ? [item.size] : [])));
+
+const countOf = ({ what, lengthOrCount }: LoopItem): number => {
+  const count = lengthOrCount ?? 1;
+  if (Math.abs(count - Math.round(count)) > 1e-9)
+    throw mend(`items, ${what}: length or count: must be a whole number of pieces, got ${count}`);
+  return count;
+};
+
+const pipeLoss = (item: LoopItem, water: LoopWater, trace: Trace): Loss => {
+  if (item.lengthOrCount === undefined)
+    throw mend(`items, ${item.what}: length or count: is blank: the length of the pipe is needed`);
+  const { D, v, f } = water.within(sizeOf(item));
+  const head = trace.step(darcyWeisbach, { f, L: item.lengthOrCount, D, v });
+  const coefficient = trace.step(lossCoefficientOf, { h: head, v });
+  return { head, velocity: v, coefficient, method: "Darcy-Weisbach" };
+};
+
+const fittingRow = (item: LoopItem, fitting: Fitting, water: LoopWater, trace: Trace): Loss => {
+  const n = countOf(item);
+  const size = sizeOf(item);
+  const { v } = water.within(size);
+  const K = water.coefficient(fitting, size);
+  const head = trace.step(fittingHead, { n, K, v });
+  return { head, velocity: v, coefficient: K, method: isShared(fitting) ? "loss coefficient" : "three-constant" };
+};
+
+/** A part known by the loss at one flow, or a valve by its flow coefficient; undefined where neither is given. */
+const componentLoss = (item: LoopItem, water: LoopWater, trace: Trace): Loss | undefined => {
+  const { loss, knownFlow, flowCoefficient, what } = item;
+  if (loss === undefined && flowCoefficient === undefined) return undefined;
+  if (isPipe(item))
+    throw mend(
+      `items, ${what}: a pipe's loss is found from its length: give a known loss or flow coefficient a row of its own`,
+    );
+  if (loss !== undefined && flowCoefficient !== undefined)
+    throw mend(`items, ${what}: give the loss at a known flow or the flow coefficient, not both`);
+  if (loss !== undefined && knownFlow === undefined)
+    throw mend(`items, ${what}: known flow: is blank: a known loss needs the flow at which it is known`);
+  const n = countOf(item);
+  const { flow } = water;
+  const head =
+    flowCoefficient === undefined
+      ? trace.step(knownLoss, { n, hk: loss ?? 0, Q: flow, Qk: knownFlow ?? flow })
+      : trace.step(flowCoefficientLoss, { n, Q: flow, Cv: flowCoefficient });
+  const method = flowCoefficient === undefined ? "known loss, by the flow squared" : "flow coefficient";
+  if (item.size === undefined) return { head, velocity: NO_VALUE, coefficient: NO_VALUE, method };
+  return { head, velocity: water.within(item.size).v, coefficient: NO_VALUE, method };
+};
+
+const lossOf = (item: LoopItem, water: LoopWater, trace: Trace): Loss => {
+  const component = componentLoss(item, water, trace);
+  if (component) return component;
+  if (isPipe(item)) return pipeLoss(item, water, trace);
+  const word = folded(item.what);
+  if (word === "pipe") throw mend(`items, ${item.what}: what: write it "pipe"`);
+  const fitting = FITTING_WORDS.get(word);
+  if (fitting) return fittingRow(item, fitting, water, trace);
+  const near = nearest(item.what, ["pipe", ...FITTINGS.map((each) => each.fitting)]);
+  throw mend(
+    `items, ${item.what}: is neither pipe nor a known fitting (nearest: "${near}"); any other part needs its loss at a known flow, or a flow coefficient`,
+  );
+};
+
+const fastest = (lines: readonly LoopLine[]): number | "" => {
+  const known = lines.flatMap(({ velocity }) => (velocity === "" ? [] : [velocity]));
+  return known.length === 0 ? NO_VALUE : Math.max(...known);
+};
+
+const summed = (what: string, side: string, lines: readonly LoopLine[], flow: number, trace: Trace): LoopLine => {
+  const head = lines.reduce((sum, line) => sum + line.head, 0);
+  if (trace.on && lines.length > 0)
+    trace.series({ title: what, of: "rows", kind: "head", total: "sum", values: lines.map((line) => line.head) });
+  return {
+    what,
+    size: NO_VALUE,
+    side,
+    head,
+    velocity: fastest(lines),
+    lossCoefficient: NO_VALUE,
+    method: NO_VALUE,
+    systemCurve: trace.step(curveCoefficient, { h: head, Q: flow }, what),
+  };
+};
+
+const rowLine = (item: LoopItem, place: number, water: LoopWater, trace: Trace): LoopLine => {
+  const { what, side, size = NO_VALUE } = item;
+  const name = `row ${place + 1}, ${what}${size === "" ? "" : `, ${size}`}`;
+  const { head, velocity, coefficient, method } = lossOf(item, water, trace.on ? tellingOf(name, trace) : trace);
+  const systemCurve = curveCoefficient.code({ h: head, Q: water.flow });
+  return { what, size, side, head, velocity, lossCoefficient: coefficient, method, systemCurve };
+};
+
+/** Every row, then the subtotals of suction and return and the total. Velocities of the sums are their rows' highest. */
+export const loopLines = (items: readonly LoopItem[], at: LoopFlow, trace: Trace = silent): readonly LoopLine[] => {
+  const water = loopWater(at, runsOf(items), trace);
+  const lines = trace.within("Rows", () => items.map((item, place) => rowLine(item, place, water, trace)));
+  const of = (side: Side): readonly LoopLine[] => lines.filter((line) => line.side === side);
+  return trace.within("Sums; a row's share of the system curve is its head over the flow squared", () => {
+    const suction = summed("subtotal suction", "suction", of("suction"), at.flow, trace);
+    const back = summed("subtotal return", "return", of("return"), at.flow, trace);
+    const total = summed("total", NO_VALUE, lines, at.flow, trace);
+    trace.relation(sidesClose, { H: total.head, hs: suction.head, hr: back.head });
+    return [...lines, suction, back, total];
+  });
+};

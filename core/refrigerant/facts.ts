@@ -1,0 +1,91 @@
+/** What is published about a refrigerant besides its state properties. */
+import { NO_VALUE } from "../kernel/define/result";
+import { STANDARD_PRESSURE } from "../kernel/define/pressureBasis";
+import { silent, type Trace } from "../kernel/define/steps";
+import { told } from "../kernel/values/quantityMark";
+import { FLAMMABILITY, type Flammability } from "./data/flammability";
+import { RETROFIT_BY_CLASS, RETROFIT_NOTES, US_NEW_SYSTEM_LIMIT } from "./data/retrofit";
+import { WARMING, type Warming } from "./data/warming";
+import { glideOf, warmingByMass } from "./equations";
+import { isPure, refrigerant, type Fluid } from "./refrigerant";
+import { temperatureOnLine } from "./saturation/working";
+
+const percent = (share: number): string => `${Number((100 * share).toFixed(1))} %`;
+
+/** "R-32 50 %, R-125 50 %". */
+export const compositionOf = (fluid: Fluid): string =>
+  isPure(fluid)
+    ? `${fluid.name} 100 %`
+    : fluid.components.map(({ fluid: part, massFraction }) => `${part.name} ${percent(massFraction)}`).join(", ");
+
+const rowNamed = <T extends { readonly name: string }>(rows: readonly T[], name: string): T => {
+  const row = rows.find((each) => each.name === name);
+  if (!row) throw new Error(`no row for ${name}`);
+  return row;
+};
+
+export const flammabilityOf = (name: string): Flammability => rowNamed(FLAMMABILITY, name);
+
+/** What speaks against a flammability limit: "from memory", and the other one published, kg/m³, by `write`; else undefined. */
+export const doubtsOfLimit = (name: string, write: (limit: number) => string): string | undefined => {
+  const { fromMemory, other } = flammabilityOf(name);
+  const doubts = [...(fromMemory ? ["from memory"] : []), ...(other ? [`${write(other.limit)} ${other.where}`] : [])];
+  return doubts.length === 0 ? undefined : doubts.join("; ");
+};
+
+/** A refrigerant's row in the working's look-up of its flammability limit. */
+export const limitRow = (name: string): string => {
+  const doubts = doubtsOfLimit(name, (limit) => told("concentration", limit));
+  return doubts === undefined ? name : `${name} (${doubts})`;
+};
+
+/** 100-year warming potential by mass of the components, and the reports it rests on. */
+export const warmingOf = (
+  fluid: Fluid,
+  trace: Trace = silent,
+): { readonly potential: number; readonly reports: string } => {
+  const parts = fluid.components.map(({ fluid: { name }, massFraction }) => {
+    const row: Warming = rowNamed(WARMING, name);
+    if (trace.on)
+      trace.lookup({
+        table: "100-year warming potential",
+        row: `${name} (${row.report})`,
+        gives: { value: row.potential, kind: "number" },
+        source: "ipccAr4",
+      });
+    return { ...row, massFraction };
+  });
+  const reports = [...new Set(parts.map(({ report }) => report))].join(" and ");
+  const share = (place: number): number => parts[place]?.massFraction ?? 0;
+  const own = (place: number): number => parts[place]?.potential ?? 0;
+  const potential = trace.step(warmingByMass, {
+    w1: share(0),
+    g1: own(0),
+    w2: share(1),
+    g2: own(1),
+    w3: share(2),
+    g3: own(2),
+  });
+  return { potential, reports };
+};
+
+/** What to know before putting it into an existing machine. */
+export const retrofitNote = (name: string, potential: number): string =>
+  [
+    RETROFIT_BY_CLASS[flammabilityOf(name).safetyClass],
+    RETROFIT_NOTES[name] ?? "",
+    potential > US_NEW_SYSTEM_LIMIT
+      ? `US: above the limit of ${US_NEW_SYSTEM_LIMIT} for new residential and light commercial systems (rule in motion: check).`
+      : "",
+  ]
+    .filter((each) => each !== "")
+    .join(" ");
+
+/** Bubble temperature (K) and glide (K) at 1 atm; empty where no liquid exists there. */
+export const boilingAtSeaLevel = (name: string, trace: Trace = silent) => {
+  const { bubble } = refrigerant(name);
+  if (Math.log(STANDARD_PRESSURE) < bubble.lowest) return { normalBoilingPoint: NO_VALUE, glide: NO_VALUE };
+  const Tb = temperatureOnLine(name, STANDARD_PRESSURE, "bubble", trace);
+  const Td = temperatureOnLine(name, STANDARD_PRESSURE, "dew", trace);
+  return { normalBoilingPoint: Tb, glide: trace.step(glideOf, { Td, Tb }) };
+};

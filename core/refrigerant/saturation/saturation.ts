@@ -1,0 +1,89 @@
+import { outside } from "../../numeric/outside";
+import type { Curve } from "../equilibrium/blend";
+import type { PhaseState } from "../helmholtz/substance";
+import { phaseState, pressureAt } from "../helmholtz/substance";
+import type { Fluid } from "../refrigerant";
+import { curveDensity, curvePressure, curveTemperature } from "./saturationCurve";
+import { tellPressure, tellTemperature } from "../marks";
+
+export type { Curve } from "../equilibrium/blend";
+
+function refuseTemperature(fluid: Fluid, temperature: number): never {
+  const { coldest, warmestSaturated, critical } = fluid;
+  const quantity = `${fluid.name} saturation temperature`;
+  if (temperature > critical.temperature)
+    throw outside(
+      quantity,
+      `below the critical temperature, ${tellTemperature(critical.temperature)}`,
+      tellTemperature(temperature),
+    );
+  throw outside(
+    quantity,
+    `from ${tellTemperature(coldest)} to ${tellTemperature(warmestSaturated)}`,
+    tellTemperature(temperature),
+  );
+}
+
+/**
+ * Saturation pressure on the bubble or dew curve, Pa.
+ *
+ * @param temperature K
+ * @throws an `OutsideRange` beyond the ends of the curve
+ */
+export function saturationPressure(fluid: Fluid, temperature: number, curve: Curve): number {
+  if (!(temperature >= fluid.coldest && temperature <= fluid.warmestSaturated)) refuseTemperature(fluid, temperature);
+  return curvePressure(fluid[curve], temperature);
+}
+
+/**
+ * Saturation temperature on the bubble or dew curve, K.
+ *
+ * @param pressure Pa, absolute
+ * @throws an `OutsideRange` beyond the ends of the curve
+ */
+export function saturationTemperature(fluid: Fluid, pressure: number, curve: Curve): number {
+  const line = fluid[curve];
+  const log = Math.log(pressure);
+  // The ends themselves are inside, even where a pressure was rounded to ten digits on its way.
+  if (!(log >= line.lowest - 1e-9 && log <= line.highest + 1e-9)) refusePressure(fluid, pressure, curve);
+  return curveTemperature(line, pressure);
+}
+
+function refusePressure(fluid: Fluid, pressure: number, curve: Curve): never {
+  const [low, high] = [Math.exp(fluid[curve].lowest), Math.exp(fluid[curve].highest)];
+  const quantity = `${fluid.name} saturation pressure`;
+  if (pressure > fluid.critical.pressure)
+    throw outside(
+      quantity,
+      `below the critical pressure, ${tellPressure(fluid.critical.pressure)}`,
+      tellPressure(pressure),
+    );
+  throw outside(quantity, `from ${tellPressure(low)} to ${tellPressure(high)}`, tellPressure(pressure));
+}
+
+/**
+ * The saturated liquid (bubble) or vapour (dew) at a temperature in K.
+ * @throws an `OutsideRange` beyond the ends of the curve
+ */
+export function saturatedState(fluid: Fluid, temperature: number, curve: Curve): PhaseState {
+  const pressure = saturationPressure(fluid, temperature, curve);
+  return saturatedAt(fluid, temperature, pressure, curve);
+}
+
+/** The saturated liquid or vapour at a pressure in Pa. */
+export function saturatedStateAtPressure(fluid: Fluid, pressure: number, curve: Curve): PhaseState {
+  return saturatedAt(fluid, saturationTemperature(fluid, pressure, curve), pressure, curve);
+}
+
+function saturatedAt(fluid: Fluid, temperature: number, pressure: number, curve: Curve): PhaseState {
+  const phase = curve === "bubble" ? "liquid" : "vapour";
+  const s = fluid.substance;
+  const at = { pressure: 0, byDensity: 0 };
+  const fitted = curveDensity(fluid[curve], phase, temperature);
+  pressureAt(s, temperature, fitted, at);
+  // One Newton step sharpens the fitted density; next to the critical point, where the pressure hardly answers to
+  // density, the fit is the better of the two.
+  const step = (pressure - at.pressure) / (fitted * at.byDensity);
+  const density = Math.abs(step) < 1e-6 ? fitted * (1 + step) : fitted;
+  return phaseState(s, { phase, temperature, density, pressure });
+}

@@ -1,0 +1,95 @@
+import { outside } from "../../numeric/outside";
+import type { Phase, PhaseState } from "../helmholtz/substance";
+import { phaseState } from "../helmholtz/substance";
+import { denseDensity, vapourDensity } from "./density";
+import type { Fluid } from "../refrigerant";
+import { curvePressure } from "../saturation/saturationCurve";
+import { tellPressure, tellTemperature } from "../marks";
+import type { TwoPhaseState } from "./twoPhase";
+import { glideState } from "./twoPhase";
+
+/** A state at any pressure and temperature. */
+export type State = PhaseState | TwoPhaseState;
+
+/** How near (relative) to a pure fluid's saturation pressure the state counts as on the line. */
+const ON_THE_LINE = 1e-8;
+
+/** Below this, Pa, nothing but a perfect vacuum is left. */
+const LEAST_PRESSURE = 1;
+
+/** @throws where temperature or pressure leave what the equation of state covers */
+export function checkRange(fluid: Fluid, pressure: number, temperature: number): void {
+  const { limit, pressure: highest } = fluid.range;
+  if (!(temperature >= fluid.coldest && temperature <= limit))
+    throw outside(
+      `${fluid.name} temperature`,
+      `from ${tellTemperature(fluid.coldest)} to ${tellTemperature(limit)}`,
+      tellTemperature(temperature),
+    );
+  if (!(pressure >= LEAST_PRESSURE && pressure <= highest))
+    throw outside(
+      `${fluid.name} pressure`,
+      `from ${tellPressure(LEAST_PRESSURE)} to ${tellPressure(highest)}`,
+      tellPressure(pressure),
+    );
+}
+
+/** What a pressure and a temperature select. */
+type Region = Phase | "glide" | "line" | "critical";
+
+/** The phase, decided from the saturation lines; K and Pa. */
+export function regionAt(fluid: Fluid, pressure: number, temperature: number): Region {
+  const { critical, warmestSaturated: top } = fluid;
+  if (temperature <= top) {
+    const bubble = curvePressure(fluid.bubble, temperature);
+    if (fluid.bubble === fluid.dew) {
+      if (Math.abs(pressure - bubble) < ON_THE_LINE * bubble) return "line";
+      return pressure < bubble ? "vapour" : "liquid";
+    }
+    if (pressure > bubble) return "liquid";
+    return pressure < curvePressure(fluid.dew, temperature) ? "vapour" : "glide";
+  }
+  // Between the end of the fitted lines and the critical point lies a small patch where no phase can be decided.
+  const patch = pressure > Math.exp(fluid.dew.highest) && pressure < 1.001 * critical.pressure;
+  if (patch && temperature < 1.001 * critical.temperature) return "critical";
+  if (pressure <= critical.pressure) return "vapour";
+  return temperature < critical.temperature ? "liquid" : "supercritical";
+}
+
+/** The single-phase state of a region already decided. */
+export function singlePhase(fluid: Fluid, pressure: number, temperature: number, phase: Phase): PhaseState {
+  const density =
+    phase === "vapour" ? vapourDensity(fluid, temperature, pressure) : denseDensity(fluid, temperature, pressure);
+  return phaseState(fluid.substance, { phase, temperature, density, pressure });
+}
+
+/**
+ * The state at a pressure (Pa, absolute) and a temperature (K); the saturation lines decide the phase. Inside a blend's
+ * glide both phases are answered.
+ *
+ * @throws an `OutsideRange` outside the equation's range, on a pure fluid's saturation line (where pressure and temperature
+ * don't fix the state) and in the small patch around the critical point
+ */
+export function stateAt(fluid: Fluid, pressure: number, temperature: number): State {
+  checkRange(fluid, pressure, temperature);
+  const region = regionAt(fluid, pressure, temperature);
+  if (region === "line" || region === "critical") refuse(fluid, region, pressure, temperature);
+  if (region === "glide") return glideState(fluid, fluid.mixture!, temperature, pressure);
+  return singlePhase(fluid, pressure, temperature, region);
+}
+
+function refuse(fluid: Fluid, region: "line" | "critical", pressure: number, temperature: number): never {
+  const came = `${tellPressure(pressure)} at ${tellTemperature(temperature)}`;
+  if (region === "line")
+    throw outside(
+      `${fluid.name} state`,
+      "off the saturation line, on which pressure and temperature don't tell liquid from vapour",
+      came,
+    );
+  const { temperature: T, pressure: p } = fluid.critical;
+  throw outside(
+    `${fluid.name} state`,
+    `not next to the critical point (${tellTemperature(T)}, ${tellPressure(p)})`,
+    came,
+  );
+}
