@@ -3,10 +3,10 @@
  * calculation is a stand-in of a few microseconds; the host answers at once, so its share is measured, not guessed.
  * Run: npx tsx bench/scan.ts
  */
-import { callLog } from "../src/workbook/log";
+import { callLog } from "../src/workbook/callLog";
 import type { Area, Block, CellValue, Workbook } from "../src/workbook/port";
-import { scanner } from "../src/workbook/scan";
-import type { CautionEngine } from "../src/workbook/scan";
+import { scanner } from "../src/workbook/scan/scan";
+import type { CautionEngine } from "../src/workbook/scan/scan";
 import type { CellOutcome, RawValue } from "../src/workbook/values";
 
 const ROWS = 5_000;

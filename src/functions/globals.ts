@@ -1,7 +1,7 @@
 /** What the functions script leaves on the global object for the panel, its worker and the evaluator. */
 import type * as Core from "../../core";
 import type { RaisedCaution } from "../../core";
-import type { CallLog } from "../workbook/log";
+import type { CallLog } from "../workbook/callLog";
 import type { Value } from "../workbook/values";
 
 export interface ToldCall {

@@ -1,4 +1,4 @@
 /** The one log of this session's calls. */
-import { callLog } from "../workbook/log";
+import { callLog } from "../workbook/callLog";
 
 export const LOG = callLog();

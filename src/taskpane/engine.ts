@@ -1,13 +1,13 @@
 /** The calculation as the reader, the scan and the panel use it. */
 import { type Catalogue, CATALOGUE, COMPILED, EDITION, evaluate, explain } from "../../core";
 import { outcomeOf } from "../functions/outcome";
-import type { RecordingEngine } from "../workbook/handOver";
-import type { CallLog } from "../workbook/log";
-import type { CautionEngine } from "../workbook/scan";
+import type { RecordingEngine } from "../workbook/copy/handOver";
+import type { CallLog } from "../workbook/callLog";
+import type { CautionEngine } from "../workbook/scan/scan";
 import type { RawValue } from "../workbook/values";
-import { describedOf } from "./model/described";
-import { explainedOf } from "./model/explained";
-import type { Explained } from "./runs/job";
+import { describedOf } from "./model/callRecord";
+import { explainedOf } from "./model/explanationData";
+import type { Explained } from "./jobs/job";
 
 export interface PanelEngine extends CautionEngine, RecordingEngine {
   readonly catalogue: Catalogue;

@@ -1,14 +1,14 @@
 /** Puts the panel together over a workbook. */
 import type { StarterSheet } from "../sheets/sheet";
-import { callLog, type CallLog } from "../workbook/log";
+import { callLog, type CallLog } from "../workbook/callLog";
 import type { Workbook } from "../workbook/port";
-import { sentenceOf, type Desk } from "./desk";
+import { sentenceOf, type Desk } from "./services";
 import { h } from "./elements";
 import { panelEngine } from "./engine";
 import { mathSource } from "./mathml";
 import type { FinderTexts } from "./model/search";
-import { awayEngine } from "./runs/away";
-import { startRuns } from "./runs/runs";
+import { awayEngine } from "./jobs/workerEngine";
+import { startRuns } from "./jobs/jobQueue";
 import { tabs } from "./tabs";
 import { cautionsView } from "./views/cautions";
 import { explainView } from "./views/explain";

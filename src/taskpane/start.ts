@@ -2,8 +2,8 @@
 import "@fluentui/web-components/button/define.js";
 import "@fluentui/web-components/text-input/define.js";
 import { STARTER_SHEETS } from "../sheets";
-import { excelWorkbook } from "../workbook/excel";
-import type { CallLog } from "../workbook/log";
+import { excelWorkbook } from "../workbook/excel/excelWorkbook";
+import type { CallLog } from "../workbook/callLog";
 import type { Workbook } from "../workbook/port";
 import { h } from "./elements";
 import { metadataFault } from "./metadataFault";

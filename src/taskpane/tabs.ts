@@ -1,5 +1,5 @@
 /** Tabs: one stop for the Tab key, arrows, Home and End move between them and show the view at once. */
-import type { View } from "./desk";
+import type { View } from "./services";
 import { h } from "./elements";
 
 export interface Tab {

@@ -5,7 +5,7 @@ import { createContext, Script } from "node:vm";
 import { describe, expect, inject, test } from "vitest";
 import { MOST_ZIPPED_BYTES } from "../../bench/budget";
 import type { WarmbackGlobal } from "../../src/functions/globals";
-import { createShim } from "../../src/preview/shim";
+import { createShim } from "../../src/preview/host/customFunctionsShim";
 import type { metadataOf } from "../../scripts/metadata";
 import { CATALOGUE } from "../../core/catalogue";
 

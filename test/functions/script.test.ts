@@ -6,7 +6,7 @@ import * as core from "../../core";
 import { finderTextsOf } from "../../core/help";
 import { stripHelpTexts } from "../../scripts/stripHelpTexts";
 import type { WarmbackGlobal } from "../../src/functions/globals";
-import { createShim } from "../../src/preview/shim";
+import { createShim } from "../../src/preview/host/customFunctionsShim";
 import { coreSources, helpTexts } from "./helpTexts";
 
 const { CATALOGUE, COMPILED, explain, rawByPlace, workingLines } = core;

@@ -1,10 +1,10 @@
 /** The workbook port over the real sheet engine; the functions are stand-ins, since the port only carries their calls. */
-import { emptySheet } from "../../src/preview/data";
-import type { FunctionEntry } from "../../src/preview/metadata";
-import type { CustomFunction } from "../../src/preview/raw";
+import { emptySheet } from "../../src/preview/file/bookData";
+import type { FunctionEntry } from "../../src/preview/host/functionsMetadata";
+import type { CustomFunction } from "../../src/preview/host/hostValues";
 import { startHeadless } from "../../src/preview/univer/start";
 import type { FunctionSet } from "../../src/preview/univer/start";
-import { previewWorkbook } from "../../src/preview/workbook";
+import { previewWorkbook } from "../../src/preview/host/previewWorkbook";
 import type { RawValue } from "../../src/workbook/values";
 import { contract } from "../workbook/contract";
 import { READER_CASES, READER_IDS } from "../workbook/contractSheets";

@@ -1,8 +1,8 @@
 /** The evaluator over the real engine, with the fixture's functions. */
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import type { SheetBook } from "../../src/preview/book";
-import { emptySheet } from "../../src/preview/data";
-import { evaluateFormulas, evaluateWorkbook } from "../../src/preview/evaluate";
+import type { SheetBook } from "../../src/preview/host/sheetBook";
+import { emptySheet } from "../../src/preview/file/bookData";
+import { evaluateFormulas, evaluateWorkbook } from "../../src/preview/cli/evaluate";
 import { fixtureSet, newBook } from "./support";
 
 const { warmback } = fixtureSet();

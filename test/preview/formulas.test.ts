@@ -1,7 +1,7 @@
 /** Formula texts between what one types and what an .xlsx file keeps. */
 import { describe, expect, test } from "vitest";
-import { formulaTexts, inlineNames } from "../../src/preview/formulas";
-import type { FunctionsMetadata } from "../../src/preview/metadata";
+import { formulaTexts, inlineNames } from "../../src/preview/file/formulaTexts";
+import type { FunctionsMetadata } from "../../src/preview/host/functionsMetadata";
 
 const metadata: FunctionsMetadata = {
   functions: [

@@ -1,7 +1,7 @@
 /** What a cell function gets from the preview's sheet, and what the sheet makes of its result: as in Excel. */
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from "vitest";
-import type { SheetBook } from "../../src/preview/book";
-import { emptySheet } from "../../src/preview/data";
+import type { SheetBook } from "../../src/preview/host/sheetBook";
+import { emptySheet } from "../../src/preview/file/bookData";
 import { newBook, placeOf, put, SHEET, valueAt, valuesAt } from "./support";
 
 let book: SheetBook;

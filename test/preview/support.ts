@@ -1,8 +1,8 @@
 /** What the preview's tests share: the engine with the functions of the fixture, and reading results by address. */
 import { join } from "node:path";
-import { emptySheet } from "../../src/preview/data";
-import type { SheetBook } from "../../src/preview/book";
-import { loadFunctions } from "../../src/preview/load";
+import { emptySheet } from "../../src/preview/file/bookData";
+import type { SheetBook } from "../../src/preview/host/sheetBook";
+import { loadFunctions } from "../../src/preview/host/loadFunctions";
 import { startHeadless } from "../../src/preview/univer/start";
 import type { CellValue } from "../../src/workbook/port";
 import { parseCells } from "../../src/workbook/reader/reference";

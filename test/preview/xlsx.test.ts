@@ -1,10 +1,10 @@
 /** Workbooks through .xlsx files and through the engine, and back. */
 import { expect, test } from "vitest";
-import type { BookData, SheetData } from "../../src/preview/data";
-import { emptySheet } from "../../src/preview/data";
-import { formulaTexts } from "../../src/preview/formulas";
-import { starterData } from "../../src/preview/starter";
-import { readXlsx, writeXlsx } from "../../src/preview/xlsx";
+import type { BookData, SheetData } from "../../src/preview/file/bookData";
+import { emptySheet } from "../../src/preview/file/bookData";
+import { formulaTexts } from "../../src/preview/file/formulaTexts";
+import { starterData } from "../../src/preview/file/starterBook";
+import { readXlsx, writeXlsx } from "../../src/preview/file/xlsx";
 import { SMALL } from "../workbook/contractSheets";
 import { fixtureSet, newBook } from "./support";
 

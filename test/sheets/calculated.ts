@@ -1,9 +1,9 @@
 /** Starter sheets worked out in the sheet engine, with other inputs too. */
 import { inject } from "vitest";
-import { emptySheet } from "../../src/preview/data";
-import { loadFunctions } from "../../src/preview/load";
+import { emptySheet } from "../../src/preview/file/bookData";
+import { loadFunctions } from "../../src/preview/host/loadFunctions";
 import { startHeadless } from "../../src/preview/univer/start";
-import { previewWorkbook } from "../../src/preview/workbook";
+import { previewWorkbook } from "../../src/preview/host/previewWorkbook";
 import type { StarterSheet } from "../../src/sheets/sheet";
 import type { CellValue } from "../../src/workbook/port";
 import { parseCells } from "../../src/workbook/reader/reference";

@@ -8,7 +8,7 @@ import { of } from "../../core/kernel/define/result";
 import { us } from "../../core/kernel/values/quantity";
 import { outcomeOf } from "../../src/functions/outcome";
 import { exampleOf, insertionOf } from "../../src/taskpane/model/insertion";
-import { roomRefusal } from "../../src/taskpane/model/room";
+import { roomRefusal } from "../../src/taskpane/model/freeCells";
 import type { Address, CellWrite } from "../../src/workbook/port";
 
 const call = (definition: CellFunction, catalogue: Catalogue) => (raw: readonly unknown[]) =>

@@ -5,9 +5,9 @@ import { compile } from "../../core/kernel/call/evaluate";
 import { explain } from "../../core/kernel/explain/explain";
 import { workingLines } from "../../core/kernel/explain/working";
 import { counted, listed, scanSentence } from "../../src/taskpane/model/summary";
-import { symbolOf, titleOf, workingTree, type WorkingNode } from "../../src/taskpane/model/tree";
+import { symbolOf, titleOf, workingTree, type WorkingNode } from "../../src/taskpane/model/workingTree";
 import { contrast, pageTheme } from "../../src/taskpane/theme";
-import { report, type SheetNotes } from "../../src/workbook/report";
+import { report, type SheetNotes } from "../../src/workbook/scan/report";
 
 const A1 = { sheet: "S", row: 0, column: 0 };
 const NOTHING: SheetNotes = { raised: [], cells: [], failing: [], unread: [], unworked: [], stale: [] };

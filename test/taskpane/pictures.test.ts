@@ -7,7 +7,7 @@ import { PICTURED, picturesOf as shownOf, type Picture, type PictureChoice, type
 import { MIAMI_MONTHS } from "../../core/pool/data/miami";
 import { COMPILED } from "../../core/catalogue";
 import { panelEngine } from "../../src/taskpane/engine";
-import { callLog } from "../../src/workbook/log";
+import { callLog } from "../../src/workbook/callLog";
 import { isMatrix, isOutcomeFault, type RawValue } from "../../src/workbook/values";
 import { HAS_CHROMIUM, until, usePane, type Mode } from "./browser";
 import { typed, YEAR, YEAR_CELLS, type Cells } from "./yearCells";

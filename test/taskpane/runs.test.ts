@@ -3,12 +3,12 @@ import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
 import { BUILD } from "../../src/functions/buildHash";
 import { MIAMI_MONTHS } from "../../core/pool/data/miami";
 import { panelEngine } from "../../src/taskpane/engine";
-import { awayEngine } from "../../src/taskpane/runs/away";
-import type { Ask, Progress } from "../../src/taskpane/runs/job";
-import { perform } from "../../src/taskpane/runs/perform";
-import { CANCELLED, startRuns } from "../../src/taskpane/runs/runs";
-import { settled } from "../../src/workbook/awaited";
-import { callLog } from "../../src/workbook/log";
+import { awayEngine } from "../../src/taskpane/jobs/workerEngine";
+import type { Ask, Progress } from "../../src/taskpane/jobs/job";
+import { perform } from "../../src/taskpane/jobs/runJob";
+import { CANCELLED, startRuns } from "../../src/taskpane/jobs/jobQueue";
+import { settled } from "../../src/workbook/pending";
+import { callLog } from "../../src/workbook/callLog";
 import type { RawValue, Scalar } from "../../src/workbook/values";
 import { YEAR } from "./yearCells";
 

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { panelEngine } from "../../src/taskpane/engine";
 import { readSelected, type Selected } from "../../src/taskpane/model/selected";
-import { callLog } from "../../src/workbook/log";
+import { callLog } from "../../src/workbook/callLog";
 import { at } from "../workbook/fakeWorkbook";
 import { makeBook, type Book } from "./page/book";
 

@@ -1,10 +1,10 @@
 /** The reader against a real sheet engine: what the engine hands to a function is what the reader says it was given. */
 import fc from "fast-check";
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { emptySheet } from "../../src/preview/data";
+import { emptySheet } from "../../src/preview/file/bookData";
 import { startHeadless } from "../../src/preview/univer/start";
-import { previewWorkbook } from "../../src/preview/workbook";
-import { callLog } from "../../src/workbook/log";
+import { previewWorkbook } from "../../src/preview/host/previewWorkbook";
+import { callLog } from "../../src/workbook/callLog";
 import type { Workbook } from "../../src/workbook/port";
 import { readCells } from "../../src/workbook/reader/read";
 import type { Reading } from "../../src/workbook/reader/read";

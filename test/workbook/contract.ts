@@ -1,6 +1,6 @@
 /** What every adapter of the workbook port must do: one suite for all of them. */
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
-import { callLog } from "../../src/workbook/log";
+import { callLog } from "../../src/workbook/callLog";
 import type { Address, Area, Block, CellValue, Workbook } from "../../src/workbook/port";
 import { readCells } from "../../src/workbook/reader/read";
 import type { CellToRead, Engine, ReadArgument } from "../../src/workbook/reader/read";

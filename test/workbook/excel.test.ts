@@ -1,10 +1,10 @@
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
-import { excelWorkbook } from "../../src/workbook/excel";
+import { excelWorkbook } from "../../src/workbook/excel/excelWorkbook";
 import { asTyped } from "../../src/workbook/excel/cells";
 import { ruleOf } from "../../src/workbook/excel/starter";
 import type { Area, HandOverCopy, PlacedPicture } from "../../src/workbook/port";
 import { readCells } from "../../src/workbook/reader/read";
-import { callLog } from "../../src/workbook/log";
+import { callLog } from "../../src/workbook/callLog";
 import { contract } from "./contract";
 import { SMALL } from "./contractSheets";
 import { fakeWorkbook, fire, install, sheetOf } from "./fakeExcel";

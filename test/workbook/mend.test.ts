@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { mend, mended } from "../../src/workbook/mend";
+import { mend, mended } from "../../src/workbook/mend/mend";
 import type { CellWrite, Workbook } from "../../src/workbook/port";
 import { at, fakePort, type GridCell } from "./fakeWorkbook";
 

@@ -1,5 +1,5 @@
 import { describe, expect, test, vi } from "vitest";
-import { callLog } from "../../src/workbook/log";
+import { callLog } from "../../src/workbook/callLog";
 import type { CellValue } from "../../src/workbook/port";
 import { readCalls } from "../../src/workbook/reader/calls";
 import { readCells } from "../../src/workbook/reader/read";

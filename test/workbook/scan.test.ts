@@ -1,12 +1,12 @@
 import { describe, expect, test, vi } from "vitest";
-import { awaited } from "../../src/workbook/awaited";
-import { callLog } from "../../src/workbook/log";
-import { callKey, memo } from "../../src/workbook/memo";
+import { awaited } from "../../src/workbook/pending";
+import { callLog } from "../../src/workbook/callLog";
+import { callKey, memo } from "../../src/workbook/scan/callMemo";
 import type { Address } from "../../src/workbook/port";
 import { addressText } from "../../src/workbook/reader/reference";
-import type { CautionReport } from "../../src/workbook/report";
-import { scanner } from "../../src/workbook/scan";
-import type { CautionEngine, ScanOptions } from "../../src/workbook/scan";
+import type { CautionReport } from "../../src/workbook/scan/report";
+import { scanner } from "../../src/workbook/scan/scan";
+import type { CautionEngine, ScanOptions } from "../../src/workbook/scan/scan";
 import type { RawValue } from "../../src/workbook/values";
 import { fakePort } from "./fakeWorkbook";
 import type { FakePort, GridCell } from "./fakeWorkbook";

@@ -1,6 +1,6 @@
-import type { SheetBook } from "../book";
-import type { FormulaTexts } from "../formulas";
-import type { Deliver, DeliverPicture } from "../workbook";
+import type { SheetBook } from "../host/sheetBook";
+import type { FormulaTexts } from "../file/formulaTexts";
+import type { Deliver, DeliverPicture } from "../host/previewWorkbook";
 
 /** Opening and saving .xlsx files from the page. */
 
@@ -27,7 +27,7 @@ const download = (bytes: BlobPart, name: string, type = TYPE): void => {
 export const deliverFile =
   (texts: FormulaTexts): Deliver =>
   async (data) => {
-    const { writeXlsx } = await import(/* webpackChunkName: "xlsx" */ "../xlsx");
+    const { writeXlsx } = await import(/* webpackChunkName: "xlsx" */ "../file/xlsx");
     download(await writeXlsx(data, texts), HAND_OVER);
     return HAND_OVER;
   };
@@ -59,13 +59,13 @@ export const connectFiles = (book: SheetBook, texts: FormulaTexts, controls: Fil
     }
   };
   const load = async (chosen: File): Promise<string> => {
-    const { readXlsx } = await import(/* webpackChunkName: "xlsx" */ "../xlsx");
+    const { readXlsx } = await import(/* webpackChunkName: "xlsx" */ "../file/xlsx");
     book.load(await readXlsx(await chosen.arrayBuffer(), texts));
     name = chosen.name;
     return `${name} is open.`;
   };
   const store = async (): Promise<string> => {
-    const { writeXlsx } = await import(/* webpackChunkName: "xlsx" */ "../xlsx");
+    const { writeXlsx } = await import(/* webpackChunkName: "xlsx" */ "../file/xlsx");
     await book.settled();
     download(await writeXlsx(book.data(), texts), name);
     return `${name} is saved. Excel shows formulas of an add-in that it lacks with their last result.`;

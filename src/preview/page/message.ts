@@ -1,10 +1,10 @@
 import { isFault } from "../../workbook/port";
 import type { Address } from "../../workbook/port";
 import { cellsText } from "../../workbook/reader/reference";
-import type { SheetBook } from "../book";
-import type { ValidationData } from "../data";
-import type { RawArgument } from "../raw";
-import { plainMessage } from "../faults";
+import type { SheetBook } from "../host/sheetBook";
+import type { ValidationData } from "../file/bookData";
+import type { RawArgument } from "../host/hostValues";
+import { plainMessage } from "../host/faultMessages";
 
 /** How many cautions a call has. */
 export type CountCautions = (id: string, args: readonly RawArgument[]) => number;

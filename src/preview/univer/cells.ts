@@ -3,10 +3,10 @@ import type { FormulaDataModel } from "@univerjs/engine-formula";
 
 import type { Area, Block, CellValue } from "../../workbook/port";
 import { addressText } from "../../workbook/reader/reference";
-import { referencesIn } from "../address";
-import { faultOf, spilledFaultOf } from "../calls";
-import type { CallRecord } from "../calls";
-import type { PlainValue } from "../data";
+import { referencesIn } from "../file/address";
+import { faultOf, spilledFaultOf } from "../host/callSites";
+import type { CallRecord } from "../host/callSites";
+import type { PlainValue } from "../file/bookData";
 import { plainValue } from "./snapshot";
 
 /** Reading cells at full precision, spilled ones included. */

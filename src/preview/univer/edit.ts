@@ -9,7 +9,7 @@ import {
 } from "@univerjs/sheets";
 
 import type { Address, Area, CellWrite } from "../../workbook/port";
-import type { NameData, SheetData } from "../data";
+import type { NameData, SheetData } from "../file/bookData";
 import type { OpenBook } from "./open";
 import { engineSheet, valueCell } from "./snapshot";
 

@@ -2,13 +2,13 @@ import type { Ctor } from "@univerjs/core";
 import { BaseFunction, FunctionType } from "@univerjs/engine-formula";
 import type { BaseValueObject, IFunctionInfo } from "@univerjs/engine-formula";
 
-import { faultOf } from "../calls";
-import type { CallLog, CallSite } from "../calls";
-import { hand, take, takeThrown } from "../hand";
-import { cellName } from "../metadata";
-import type { FunctionEntry, FunctionParameter } from "../metadata";
-import { isFaultValue } from "../raw";
-import type { CallResult, CustomFunction, RawArgument } from "../raw";
+import { faultOf } from "../host/callSites";
+import type { CallLog, CallSite } from "../host/callSites";
+import { hand, take, takeThrown } from "../host/hostCall";
+import { cellName } from "../host/functionsMetadata";
+import type { FunctionEntry, FunctionParameter } from "../host/functionsMetadata";
+import { isFaultValue } from "../host/hostValues";
+import type { CallResult, CustomFunction, RawArgument } from "../host/hostValues";
 import { found, resultObject } from "./values";
 
 /** The cell functions as the sheet engine wants them: one class each, synchronous, with every call kept in the log. */

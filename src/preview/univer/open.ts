@@ -3,11 +3,11 @@ import type { IWorkbookData, Univer, Workbook, Worksheet } from "@univerjs/core"
 import { FormulaDataModel, IDefinedNamesService, LexerTreeBuilder } from "@univerjs/engine-formula";
 import { SheetsSelectionsService, WorksheetProtectionRuleModel } from "@univerjs/sheets";
 
-import type { CallLog } from "../calls";
-import type { BookData } from "../data";
+import type { CallLog } from "../host/callSites";
+import type { BookData } from "../file/bookData";
 import { createCellReader } from "./cells";
 import type { CellReader } from "./cells";
-import { guardEngine } from "./guard";
+import { guardEngine } from "./engineFixes";
 import { engineBook } from "./snapshot";
 
 /** The engine's services that the preview uses; they exist once a first workbook is there. */

@@ -14,13 +14,13 @@ import { UniverUIPlugin } from "@univerjs/ui";
 import "@univerjs/preset-sheets-core/lib/index.css";
 
 import type { Address } from "../../workbook/port";
-import type { SheetBook } from "../book";
-import { createCallLog } from "../calls";
-import type { BookData } from "../data";
+import type { SheetBook } from "../host/sheetBook";
+import { createCallLog } from "../host/callSites";
+import type { BookData } from "../file/bookData";
 import { functionInfo } from "./functions";
 import { functionClasses } from "./start";
 import type { FunctionSet } from "./start";
-import { wrapBook } from "./wrap";
+import { wrapBook } from "./univerBook";
 
 export interface ScreenBook extends SheetBook {
   setDark(dark: boolean): void;

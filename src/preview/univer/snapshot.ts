@@ -2,8 +2,8 @@ import { CellValueType, LocaleType } from "@univerjs/core";
 import type { ICellData, IRange, IStyleData, IWorkbookData, IWorksheetData, Nullable } from "@univerjs/core";
 
 import type { PrintSetUp } from "../../sheets/sheet";
-import type { BookData, CellData, MergedArea, NameData, PlainValue, SheetData, ValidationData } from "../data";
-import { lookOf, styleOf } from "./looks";
+import type { BookData, CellData, MergedArea, NameData, PlainValue, SheetData, ValidationData } from "../file/bookData";
+import { lookOf, styleOf } from "./styles";
 
 /** Between a workbook as data and the engine's snapshot of it. */
 

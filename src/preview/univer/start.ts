@@ -5,15 +5,15 @@ import type { BaseFunction } from "@univerjs/engine-formula";
 import { UniverSheetsPlugin } from "@univerjs/sheets";
 import { CalculationMode, UniverSheetsFormulaPlugin } from "@univerjs/sheets-formula";
 
-import { createCallLog } from "../calls";
-import type { CallLog } from "../calls";
-import type { SheetBook } from "../book";
-import type { BookData } from "../data";
-import { cellName } from "../metadata";
-import type { FunctionsMetadata } from "../metadata";
-import type { CustomFunction } from "../raw";
+import { createCallLog } from "../host/callSites";
+import type { CallLog } from "../host/callSites";
+import type { SheetBook } from "../host/sheetBook";
+import type { BookData } from "../file/bookData";
+import { cellName } from "../host/functionsMetadata";
+import type { FunctionsMetadata } from "../host/functionsMetadata";
+import type { CustomFunction } from "../host/hostValues";
 import { functionClass } from "./functions";
-import { wrapBook } from "./wrap";
+import { wrapBook } from "./univerBook";
 
 /** The custom functions that a sheet engine gets: their metadata and what the functions script associated. */
 export interface FunctionSet {

@@ -8,9 +8,9 @@ import {
 } from "@univerjs/engine-formula";
 import type { BaseReferenceObject, BaseValueObject, ErrorType, FunctionVariantType } from "@univerjs/engine-formula";
 
-import type { FoundArgument, FoundCell } from "../hand";
-import { isFaultValue, isMatrixResult } from "../raw";
-import type { CallResult, Fault, ResultCell } from "../raw";
+import type { FoundArgument, FoundCell } from "../host/hostCall";
+import { isFaultValue, isMatrixResult } from "../host/hostValues";
+import type { CallResult, Fault, ResultCell } from "../host/hostValues";
 
 /** Between the engine's value objects and plain cell values. */
 

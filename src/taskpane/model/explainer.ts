@@ -1,9 +1,9 @@
 /** Explains calls: light ones at once, heavy ones by the runs; the last few heavy ones are kept. */
-import { callKey } from "../../workbook/memo";
+import { callKey } from "../../workbook/scan/callMemo";
 import type { RawValue } from "../../workbook/values";
 import type { PanelEngine } from "../engine";
-import type { Explained } from "../runs/job";
-import type { RunOptions, Runs } from "../runs/runs";
+import type { Explained } from "../jobs/job";
+import type { RunOptions, Runs } from "../jobs/jobQueue";
 
 export interface Explainer {
   /** What is known at once; undefined for a heavy call that must be worked out first. */

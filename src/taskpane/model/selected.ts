@@ -1,5 +1,5 @@
 /** Reads the selected cell: which calls of ours it holds, or whose spill it belongs to. */
-import type { Waiting } from "../../workbook/awaited";
+import type { Waiting } from "../../workbook/pending";
 import type { Address, Area, Block, CellValue, Workbook } from "../../workbook/port";
 import { isFault } from "../../workbook/port";
 import { mentionsUs } from "../../workbook/reader/calls";

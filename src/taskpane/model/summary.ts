@@ -1,5 +1,5 @@
 /** Sentences and numbers about a workbook's cautions. */
-import type { CautionReport, SeverityGroup } from "../../workbook/report";
+import type { CautionReport, SeverityGroup } from "../../workbook/scan/report";
 
 /** "1 cell", "12 cells". */
 export const counted = (count: number, one: string, many = `${one}s`): string =>

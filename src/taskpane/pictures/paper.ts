@@ -1,7 +1,7 @@
 /** A picture for paper: dark on white whatever the panel's colours, with its title and the names of its lines, as a PNG. */
 import type { Picture } from "../../../core/pictures";
 import { h } from "../elements";
-import { legendOf, type LegendEntry } from "../model/legend";
+import { legendOf, type LegendEntry } from "./legend";
 import { drawn } from "./draw";
 
 /** A picture as a PNG, and its size on paper. */

@@ -1,11 +1,11 @@
 /** Every caution that the workbook's formulas raise now, and the cells that fail. */
-import type { CautionReport } from "../../workbook/report";
-import { scanner } from "../../workbook/scan";
-import { sentenceOf, type Desk, type View } from "../desk";
+import type { CautionReport } from "../../workbook/scan/report";
+import { scanner } from "../../workbook/scan/scan";
+import { sentenceOf, type Desk, type View } from "../services";
 import { action, h, replace } from "../elements";
 import { counted, scanSentence } from "../model/summary";
 import { reportParts } from "./report";
-import { HOST_AFTER, orCancelled, running } from "./running";
+import { HOST_AFTER, orCancelled, running } from "./progressBox";
 
 /** How long after the last change the changed sheets are scanned again, in milliseconds. */
 const SETTLE = 300;

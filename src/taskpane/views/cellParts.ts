@@ -3,11 +3,11 @@ import type { CellValue } from "../../workbook/port";
 import { isFault } from "../../workbook/port";
 import { addressText } from "../../workbook/reader/reference";
 import { isOutcomeFault } from "../../workbook/values";
-import type { Desk } from "../desk";
+import type { Desk } from "../services";
 import { action, h, type Child } from "../elements";
 import { filledBy, type Selected } from "../model/selected";
-import { callSection, type CallPlace } from "./call";
-import { cellButton } from "./cells";
+import { callSection, type CallPlace } from "./callSection";
+import { cellButton } from "./cellButtons";
 import { faultText, valueText } from "./result";
 
 const emptyText = (selected: Exclude<Selected, { state: "ours" }>): string => {

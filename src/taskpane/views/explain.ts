@@ -1,13 +1,13 @@
 /** The selected cell: what its functions were given, what they give, and how. */
 import type { Address } from "../../workbook/port";
 import { addressText } from "../../workbook/reader/reference";
-import { sentenceOf, type Desk, type View } from "../desk";
+import { sentenceOf, type Desk, type View } from "../services";
 import { h, markScrollable, replace, type Child } from "../elements";
 import { explainer } from "../model/explainer";
 import { readSelected, type Selected } from "../model/selected";
-import { CANCELLED } from "../runs/runs";
+import { CANCELLED } from "../jobs/jobQueue";
 import { empty, ours, spoken } from "./cellParts";
-import { endedBy, HOST_AFTER, orCancelled, running, stoppedBox, type Running } from "./running";
+import { endedBy, HOST_AFTER, orCancelled, running, stoppedBox, type Running } from "./progressBox";
 
 /** How long after the last change or move the cell is read again, in milliseconds. */
 const AFTER_CHANGE = 300;

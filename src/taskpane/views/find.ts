@@ -1,6 +1,6 @@
 /** Finds functions by the words of a task, and starter sheets. */
 import type { CellFunction } from "../../../core";
-import type { Desk, View } from "../desk";
+import type { Desk, View } from "../services";
 import { h, replace, type Child } from "../elements";
 import { indexOf, search } from "../model/search";
 import { counted } from "../model/summary";

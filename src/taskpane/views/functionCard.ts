@@ -9,13 +9,13 @@ import {
   limitsText,
   placedArgs,
 } from "../../../core";
-import { settled } from "../../workbook/awaited";
+import { settled } from "../../workbook/pending";
 import { addressText } from "../../workbook/reader/reference";
-import { sentenceOf, type Desk } from "../desk";
+import { sentenceOf, type Desk } from "../services";
 import { action, h, markScrollable, replace, type Child } from "../elements";
 import { exampleOf, insertionOf, type Example } from "../model/insertion";
-import { roomRefusal } from "../model/room";
-import { helpLink } from "./call";
+import { roomRefusal } from "../model/freeCells";
+import { helpLink } from "./callSection";
 import { resultLine } from "./result";
 
 async function insert(desk: Desk, definition: CellFunction, example: Example): Promise<void> {

@@ -1,11 +1,11 @@
 /** Runs every published check of every function, the slow ones too, and tells what differs. */
-import type { Desk } from "../desk";
-import { sentenceOf } from "../desk";
+import type { Desk } from "../services";
+import { sentenceOf } from "../services";
 import { action, h, replace, type Child } from "../elements";
 import { counted } from "../model/summary";
-import type { Checked } from "../runs/job";
-import { CANCELLED } from "../runs/runs";
-import { running } from "./running";
+import type { Checked } from "../jobs/job";
+import { CANCELLED } from "../jobs/jobQueue";
+import { running } from "./progressBox";
 
 const differing = ({ id, what, expected, from }: Checked): Child =>
   h("li", {}, `${id}${what === "" ? "" : `, ${what}`}: ${from} gives ${String(expected)}.`);

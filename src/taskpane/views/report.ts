@@ -1,10 +1,10 @@
 /** The report of a scan as elements. */
 import type { Address } from "../../workbook/port";
-import type { CautionReport, FailingCell, RaisedCode, RaisedNote, SeverityGroup } from "../../workbook/report";
-import type { Desk } from "../desk";
+import type { CautionReport, FailingCell, RaisedCode, RaisedNote, SeverityGroup } from "../../workbook/scan/report";
+import type { Desk } from "../services";
 import { action, h, type Child } from "../elements";
 import { counted, noteCount, useSentence } from "../model/summary";
-import { cellButton, cellButtons } from "./cells";
+import { cellButton, cellButtons } from "./cellButtons";
 import { severityClass, severityMark } from "./severity";
 import { startersSection } from "./starters";
 

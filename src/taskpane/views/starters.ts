@@ -1,6 +1,6 @@
 /** Starter sheets with a button that inserts each. */
 import type { StarterSheet } from "../../sheets/sheet";
-import type { Desk } from "../desk";
+import type { Desk } from "../services";
 import { action, h } from "../elements";
 
 const card = (desk: Desk, starter: StarterSheet, key: string): HTMLElement => {

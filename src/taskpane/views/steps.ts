@@ -1,8 +1,8 @@
 /** The working of a call: a numbered tree of steps with equations, numbers put in, values and sources. */
 import type { WorkingLine } from "../../../core";
-import type { Desk } from "../desk";
+import type { Desk } from "../services";
 import { h, markScrollable } from "../elements";
-import { symbolOf, titleOf, type WorkingNode, type WorkingTree } from "../model/tree";
+import { symbolOf, titleOf, type WorkingNode, type WorkingTree } from "../model/workingTree";
 import { counted } from "../model/summary";
 import { valueWithUnit } from "./result";
 

@@ -1,16 +1,16 @@
 /** What can be done with the workbook as a whole: a copy for people without the add-in, and mending formulas. */
-import { handOver, type HandOver } from "../../workbook/handOver";
-import { mend, type Mending } from "../../workbook/mend";
+import { handOver, type HandOver } from "../../workbook/copy/handOver";
+import { mend, type Mending } from "../../workbook/mend/mend";
 import type { Address } from "../../workbook/port";
-import { ENDED } from "../../workbook/slices";
-import type { Desk, View } from "../desk";
-import { sentenceOf } from "../desk";
+import { ENDED } from "../../workbook/timeSlices";
+import type { Desk, View } from "../services";
+import { sentenceOf } from "../services";
 import { action, h, replace, type Child } from "../elements";
 import { counted } from "../model/summary";
-import { CANCELLED } from "../runs/runs";
-import { cellButtons } from "./cells";
+import { CANCELLED } from "../jobs/jobQueue";
+import { cellButtons } from "./cellButtons";
 import { publishedChecks } from "./publishedChecks";
-import { orCancelled, running } from "./running";
+import { orCancelled, running } from "./progressBox";
 
 /** Where a command's result stands: a live region, so that it is read out when it comes. */
 const outcome = (): HTMLElement => h("div", { role: "status", class: "outcome" });

@@ -1,8 +1,8 @@
 /** Puts a starter sheet into the workbook. */
 import type { SheetCell, SheetStyle, StarterSheet, Validation } from "../../sheets/sheet";
 import { cellsText } from "../reader/reference";
-import { freeName, placedCells } from "../starter";
-import type { Placed } from "../starter";
+import { freeName, placedCells } from "../starterCells";
+import type { Placed } from "../starterCells";
 import { asText, asTyped } from "./cells";
 import { supports } from "./run";
 
@@ -127,4 +127,4 @@ export async function insertStarter(context: Excel.RequestContext, sheet: Starte
   return title;
 }
 
-export { freeName, placedCells } from "../starter";
+export { freeName, placedCells } from "../starterCells";

@@ -1,15 +1,15 @@
 /** Reads what our calls in cells were given and checks that the cells still hold what those calls give. */
 import type { Address, CellFault, CellValue, ReferenceText, Workbook } from "../port";
 import { isFault } from "../port";
-import { settled, type Waiting } from "../awaited";
-import type { CallLog } from "../log";
+import { settled, type Waiting } from "../pending";
+import type { CallLog } from "../callLog";
 import { collapse, faultIn, isMatrix, rawOf, sameCell, sameValue, topLeft, valueOf } from "../values";
 import type { CellOutcome, RawValue, Value, ValueMatrix } from "../values";
 import { mentionsUs, sitesIn, walk, wholeCall } from "./calls";
 import type { CallSite } from "./calls";
 import { evaluate, plainName } from "./evaluate";
 import type { Surroundings } from "./evaluate";
-import { logged } from "./log";
+import { logged } from "./loggedCall";
 import { isUnread, UNREADABLE } from "./operators";
 import type { Answer } from "./operators";
 import { references } from "./resolve";

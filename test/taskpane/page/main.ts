@@ -1,7 +1,7 @@
 /** The workbook of a test page: the pool loop of Fernhill Hall, an invented community hall. */
 import { BUILD } from "../../../src/functions/buildHash";
 import { panelEngine, type PanelEngine } from "../../../src/taskpane/engine";
-import { callLog } from "../../../src/workbook/log";
+import { callLog } from "../../../src/workbook/callLog";
 import { makeBook, type Book } from "./book";
 
 declare global {

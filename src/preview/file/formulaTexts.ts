@@ -1,0 +1,112 @@
+import { parseReference } from "../../workbook/reader/reference";
+import { isRefusal, tokens } from "../../workbook/reader/tokens";
+import type { Token } from "../../workbook/reader/tokens";
+import type { FunctionsMetadata } from "../host/functionsMetadata";
+import { cellName } from "../host/functionsMetadata";
+
+/** Formula texts as .xlsx files keep them, and as one types them. */
+
+/** Excel keeps functions newer than its file format, and the variables of LET and LAMBDA, under these prefixes. */
+const FILE_PREFIXES = /_xlfn\.|_xlws\.|_xlpm\.|_xludf\./gi;
+
+/** An add-in's function as a file keeps it, also where another add-in or a move has put a book's name before it. */
+const STORED_CALL = /(?:(?:\[\d+\]|'?[A-Za-z0-9_. ]+\.xl[a-z]{1,2}'?)!)?_xldudf_([A-Z0-9_]+)(?=\s*\()/gi;
+
+/** Functions that Excel wants to see under a prefix in a file. */
+const PREFIXED: Readonly<Record<string, string>> = {
+  ...Object.fromEntries(
+    [
+      ..."CONCAT TEXTJOIN IFNA IFS SWITCH MAXIFS MINIFS XLOOKUP XMATCH SEQUENCE UNIQUE SORTBY RANDARRAY XOR".split(" "),
+      ..."HSTACK VSTACK TAKE DROP TOCOL TOROW CHOOSECOLS CHOOSEROWS EXPAND WRAPROWS WRAPCOLS".split(" "),
+      ..."TEXTBEFORE TEXTAFTER TEXTSPLIT ARRAYTOTEXT VALUETOTEXT".split(" "),
+      ..."LET LAMBDA MAP REDUCE SCAN BYROW BYCOL MAKEARRAY ISOMITTED".split(" "),
+    ].map((name) => [name, `_xlfn.${name}`]),
+  ),
+  FILTER: "_xlfn._xlws.FILTER",
+  SORT: "_xlfn._xlws.SORT",
+};
+
+/** Changes tokens of a formula; what isn't a formula stays as it is. */
+const rewrite = (formula: string, change: (token: Token) => string): string => {
+  const found = tokens(formula);
+  if (isRefusal(found)) return formula;
+  const starts = [0, ...found.map((token) => token.end)];
+  const rest = formula.slice(starts.at(-1));
+  return found.map((token, at) => formula.slice(starts[at], token.start) + change(token)).join("") + rest;
+};
+
+const isPlainName = ({ kind, text }: Token): boolean => {
+  const meaning = kind === "reference" ? parseReference(text) : undefined;
+  return meaning?.kind === "name" && meaning.sheet === undefined && !meaning.spill;
+};
+
+/** An open bracket: the function that it belongs to, in capitals, and the argument that is being read. */
+interface Bracket {
+  readonly name: string;
+  argument: number;
+}
+
+/** The variables that LET (every other argument) and LAMBDA (all but the last) bring in, in lower case. */
+const variablesOf = (found: readonly Token[]): ReadonlySet<string> => {
+  const variables = new Set<string>();
+  const open: Bracket[] = [];
+  found.forEach((token, at) => {
+    const before = found[at - 1];
+    const bracket = open.at(-1);
+    if (token.kind === "(")
+      open.push({ name: before?.kind === "function" ? before.text.toUpperCase() : "", argument: 0 });
+    else if (token.kind === ")") open.pop();
+    else if (token.kind === "," && bracket !== undefined) bracket.argument += 1;
+    const alone = (before?.kind === "(" || before?.kind === ",") && found[at + 1]?.kind === ",";
+    const named = bracket?.name === "LAMBDA" || (bracket?.name === "LET" && bracket.argument % 2 === 0);
+    if (alone && named && isPlainName(token)) variables.add(token.text.toLowerCase());
+  });
+  return variables;
+};
+
+const toFile = (formula: string): string => {
+  const found = tokens(formula);
+  const variables = isRefusal(found) ? new Set<string>() : variablesOf(found);
+  const stored = rewrite(formula, (token) => {
+    if (token.kind === "function") return PREFIXED[token.text.toUpperCase()] ?? token.text;
+    return isPlainName(token) && variables.has(token.text.toLowerCase()) ? `_xlpm.${token.text}` : token.text;
+  });
+  return stored.replace(/^=/, "");
+};
+
+export interface FormulaTexts {
+  /** As one types it, with "=". */
+  fromFile(formula: string): string;
+  /** As a file keeps it, without "=". */
+  toFile(formula: string): string;
+}
+
+/** @param metadata of the functions whose stored names are known */
+export const formulaTexts = (namespace: string, metadata: FunctionsMetadata): FormulaTexts => {
+  const byStoredName = new Map(
+    metadata.functions.map(({ id }) => {
+      const name = cellName(namespace, id);
+      return [name.replaceAll(".", "_"), name] as const;
+    }),
+  );
+  const typed = (part: string): string =>
+    part
+      .replace(STORED_CALL, (all, stored: string) => byStoredName.get(stored.toUpperCase()) ?? all)
+      .replace(FILE_PREFIXES, "");
+  return {
+    fromFile: (formula) => {
+      // Quoted texts stay as they are; every other part is between them.
+      const parts = formula.replace(/^=/, "").split(/("(?:[^"]|"")*")/);
+      return `=${parts.map((part, place) => (place % 2 === 0 ? typed(part) : part)).join("")}`;
+    },
+    toFile,
+  };
+};
+
+/** Puts references in the place of names, given in lower case: for names that only one sheet knows. */
+export const inlineNames = (formula: string, references: ReadonlyMap<string, string>): string =>
+  references.size === 0
+    ? formula
+    : rewrite(formula, (token) =>
+        token.kind === "reference" ? (references.get(token.text.toLowerCase()) ?? token.text) : token.text,
+      );

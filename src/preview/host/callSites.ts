@@ -1,0 +1,69 @@
+import { isFaultValue, isMatrixResult } from "./hostValues";
+import type { CallResult, Fault, RawArgument } from "./hostValues";
+
+/** One call of one of our functions, as it happened. */
+export interface CallRecord {
+  readonly id: string;
+  readonly args: readonly RawArgument[];
+  readonly outcome: { readonly value: CallResult } | { readonly fault: Fault };
+}
+
+/** Where a call stood: the engine's own key of a sheet, and the cell. */
+export interface CallSite {
+  readonly sheetId: string;
+  readonly row: number;
+  readonly column: number;
+}
+
+/** The calls of the latest calculation of each cell. */
+export interface CallLog {
+  /** Begins a calculation: a cell that calculates again forgets its earlier calls. */
+  begin(): void;
+  add(site: CallSite, call: CallRecord): void;
+  at(site: CallSite): readonly CallRecord[];
+  /** Forgets everything: cells have moved. */
+  clear(): void;
+}
+
+const keyOf = ({ sheetId, row, column }: CallSite): string => `${sheetId}!${row}:${column}`;
+
+export const createCallLog = (): CallLog => {
+  const entries = new Map<string, { pass: number; calls: CallRecord[] }>();
+  let pass = 0;
+  return {
+    begin: () => {
+      pass += 1;
+    },
+    add: (site, call) => {
+      const key = keyOf(site);
+      const entry = entries.get(key);
+      if (entry !== undefined && entry.pass === pass) entry.calls.push(call);
+      else entries.set(key, { pass, calls: [call] });
+    },
+    at: (site) => entries.get(keyOf(site))?.calls ?? [],
+    clear: () => entries.clear(),
+  };
+};
+
+/** The fault that explains an error value in a cell: that of the last call there that ended in this error. */
+export const faultOf = (calls: readonly CallRecord[], code: string): Fault | undefined => {
+  for (const call of [...calls].reverse()) {
+    const { outcome } = call;
+    if ("fault" in outcome && outcome.fault.code === code) return outcome.fault;
+  }
+  return undefined;
+};
+
+/** The fault that stands in one cell of what a cell's calls spilled; rows and columns count from the formula's own cell. */
+export const spilledFaultOf = (
+  calls: readonly CallRecord[],
+  code: string,
+  down: number,
+  right: number,
+): Fault | undefined => {
+  for (const { outcome } of [...calls].reverse()) {
+    const cell = "value" in outcome && isMatrixResult(outcome.value) ? outcome.value[down]?.[right] : undefined;
+    if (isFaultValue(cell) && cell.code === code) return cell;
+  }
+  return undefined;
+};

@@ -1,0 +1,100 @@
+import { freeName } from "../../workbook/excel/starter";
+import type { Area, PlacedPicture, ReferenceText, Workbook } from "../../workbook/port";
+import { parseReference } from "../../workbook/reader/reference";
+import type { SheetBook } from "./sheetBook";
+import type { BookData } from "../file/bookData";
+import { areaOf } from "../file/address";
+import { handedBook } from "../file/handOverBook";
+import { starterData } from "../file/starterBook";
+
+/** The workbook port over the preview's sheet engine. */
+
+const resolveOne = (book: SheetBook, { text, from }: ReferenceText): Area | undefined => {
+  const meaning = parseReference(text);
+  const known = (sheet: string): string | undefined =>
+    book.sheets().find(({ name }) => name.toLowerCase() === sheet.toLowerCase())?.name;
+  if (meaning === undefined || meaning.kind === "table") return undefined;
+  const sheet = known(meaning.sheet ?? from.sheet);
+  if (sheet === undefined) return undefined;
+  if (meaning.kind === "cells") {
+    return meaning.spill ? book.spill({ ...meaning.area, sheet }) : { sheet, ...meaning.area };
+  }
+  if (meaning.spill) return undefined;
+  const called = book.names().filter(({ name }) => name.toLowerCase() === meaning.name.toLowerCase());
+  const named = called.find((each) => each.sheet === sheet) ?? called.find((each) => each.sheet === undefined);
+  const area = named === undefined ? undefined : areaOf(named.refersTo, sheet);
+  const target = area === undefined ? undefined : known(area.sheet);
+  return area === undefined || target === undefined ? undefined : { ...area, sheet: target };
+};
+
+const requireSheet = (book: SheetBook, sheet: string): void => {
+  const there = book.sheets().some(({ name }) => name.toLowerCase() === sheet.toLowerCase());
+  if (!there) throw new Error(`there is no sheet named "${sheet}"`);
+};
+
+/** Gives a workbook to the user as a file; answers the file's name. */
+export type Deliver = (data: BookData) => Promise<string>;
+
+/** Gives a picture to the user as a file; answers the file's name. */
+export type DeliverPicture = (picture: PlacedPicture) => Promise<string>;
+
+const undelivered: Deliver = async () => {
+  throw new Error("there is nowhere to put a file here");
+};
+
+/**
+ * The port over a sheet book; every method answers when the engine has settled.
+ * @param deliver where hand-over copies go
+ * @param deliverPicture where pictures go: the sheet engine can't place any
+ */
+export const previewWorkbook = (
+  book: SheetBook,
+  deliver: Deliver = undelivered,
+  deliverPicture?: DeliverPicture,
+): Workbook => ({
+  host: "preview",
+  sheets: async () => book.sheets(),
+  used: async (sheet) => book.used(sheet),
+  read: async (areas) => {
+    for (const { sheet } of areas) requireSheet(book, sheet);
+    return areas.map((area) => book.read(area));
+  },
+  resolve: async (references) => references.map((reference) => resolveOne(book, reference)),
+  selection: async () => book.selection(),
+  select: async (cell) => {
+    requireSheet(book, cell.sheet);
+    book.select(cell);
+  },
+  write: async (cells) => {
+    for (const { sheet } of cells) {
+      requireSheet(book, sheet);
+      const facts = book.sheets().find(({ name }) => name.toLowerCase() === sheet.toLowerCase());
+      if (facts?.protected === true) throw new Error(`the sheet "${facts.name}" is protected`);
+    }
+    book.write(cells);
+    await book.settled();
+  },
+  insert: async (starter) => {
+    const title = freeName(
+      starter.name,
+      book.sheets().map(({ name }) => name),
+    );
+    const taken = new Set(book.names().flatMap(({ name, sheet }) => (sheet === undefined ? [name.toLowerCase()] : [])));
+    const { sheet, names } = starterData(starter, title, taken);
+    book.addSheet(sheet, names);
+    await book.settled();
+    return title;
+  },
+  handOver: async (copy) => {
+    await book.settled();
+    return `the file ${await deliver(handedBook(book.data(), copy))}`;
+  },
+  savePicture: deliverPicture && (async (picture) => `the file ${await deliverPicture(picture)}`),
+  recalculate: async (areas) => {
+    for (const { sheet } of areas) requireSheet(book, sheet);
+    book.recalculate(areas);
+    await book.settled();
+  },
+  onSelection: (call) => book.onSelection(call),
+  onChange: (call) => book.onChange(call),
+});

@@ -1,0 +1,40 @@
+import type { Address, Area, Block, CellWrite, SheetFacts, Unsubscribe } from "../../workbook/port";
+import type { CallRecord } from "./callSites";
+import type { BookData, NameData, SheetData, ValidationData } from "../file/bookData";
+
+/** A workbook in the sheet engine, without the engine's types: what evaluator, page and port adapter work on. */
+export interface SheetBook {
+  sheets(): readonly SheetFacts[];
+  names(): readonly NameData[];
+  /** The used part of a sheet, spilled cells included. */
+  used(sheet: string): Area | undefined;
+  /** Formulas and full-precision values; an error value carries the message of the call that gave it. */
+  read(area: Area): Block;
+  /** The area over which a cell's formula spills. */
+  spill(cell: Address): Area | undefined;
+  /** The calls that a cell's formula made when it calculated last. */
+  calls(cell: Address): readonly CallRecord[];
+  /** What may be typed into a cell, undefined where anything may. */
+  validation(cell: Address): ValidationData | undefined;
+  /** Replaces the workbook. */
+  load(data: BookData): void;
+  data(): BookData;
+  /** Writes cells as one undo step. */
+  write(cells: readonly CellWrite[]): void;
+  /** Adds a sheet and its names behind the others as one undo step, and shows it; answers the name it got. */
+  addSheet(sheet: SheetData, names: readonly NameData[]): string;
+  /** Marks areas dirty. */
+  recalculate(areas: readonly Area[]): void;
+  selection(): Address | undefined;
+  select(cell: Address): void;
+  undo(): void;
+  redo(): void;
+  /** Resolves when every change made so far is calculated and its results stand in the cells. */
+  settled(): Promise<void>;
+  onSelection(call: (cell: Address) => void): Unsubscribe;
+  /** Calls back with the names of sheets whose cells or results changed, once per burst of changes. */
+  onChange(call: (sheets: readonly string[]) => void): Unsubscribe;
+  /** Why a formula can't be read, undefined where it can. */
+  unreadable(formula: string): string | undefined;
+  dispose(): void;
+}

@@ -1,0 +1,137 @@
+import { RedoCommand, UndoCommand } from "@univerjs/core";
+import type { Univer } from "@univerjs/core";
+
+import { isRefusal, tokens } from "../../workbook/reader/tokens";
+import type { SheetBook } from "../host/sheetBook";
+import type { CallLog } from "../host/callSites";
+import { isFault } from "../../workbook/port";
+import type { BookData, CellData, NameData } from "../file/bookData";
+import { addSheet, markDirty, selectCell, selectedCell, writeCells } from "./edit";
+import { openBook } from "./open";
+import type { OpenBook } from "./open";
+import { createSettling } from "./calculationDone";
+import { sheetData, sheetNames, validationOf } from "./snapshot";
+import { watchBook } from "./events";
+
+const namesOf = (open: OpenBook): readonly NameData[] =>
+  Object.values(open.services.definedNames.getDefinedNameMap(open.unitId()) ?? {}).map(
+    ({ name, formulaOrRefString }) => ({ name, refersTo: formulaOrRefString }),
+  );
+
+const dataOf = (open: OpenBook): BookData => {
+  const snapshot = open.workbook().save();
+  const formulaAt = (sheetId: string, row: number, column: number): string =>
+    open.services.model.getFormulaStringByCell(row, column, sheetId, open.unitId()) ?? "";
+  const spillAt = (sheetId: string, row: number, column: number): CellData["spill"] => {
+    const sheet = open.workbook().getSheetBySheetId(sheetId);
+    const area = sheet === null || sheet === undefined ? undefined : open.cells().spill(sheet, row, column);
+    if (area === undefined || sheet === null || sheet === undefined) return undefined;
+    return open
+      .cells()
+      .read(sheet, area)
+      .values.map((line) => line.map((value) => (isFault(value) ? value.error : value)));
+  };
+  const reading = { styles: snapshot.styles, formulaAt, spillAt };
+  return {
+    sheets: snapshot.sheetOrder.map((id) => sheetData(reading, snapshot.sheets[id] ?? {})),
+    names: namesOf(open),
+  };
+};
+
+const unreadable = (open: OpenBook, formula: string): string | undefined => {
+  if (typeof open.services.lexer.treeBuilder(formula) === "object") return undefined;
+  const found = tokens(formula);
+  return `the formula can't be read: ${isRefusal(found) ? found.why : "check brackets, commas and quotes"}`;
+};
+
+/** Undo and redo work on the workbook that has the focus; without a screen nothing gives it one. */
+const inFocus = (open: OpenBook, command: string): void => {
+  open.services.instances.focusUnit(open.unitId());
+  open.services.commands.syncExecuteCommand(command);
+};
+
+/** The reading half of a book. */
+const readingOf = (
+  open: OpenBook,
+): Pick<SheetBook, "sheets" | "names" | "used" | "read" | "spill" | "calls" | "validation" | "data"> => ({
+  sheets: () =>
+    open
+      .workbook()
+      .getSheets()
+      .map((sheet) => ({
+        name: sheet.getName(),
+        visible: sheet.isSheetHidden() !== 1,
+        protected: Boolean(open.services.protection.getRule(open.unitId(), sheet.getSheetId())),
+      })),
+  names: () => [
+    ...namesOf(open),
+    ...open
+      .workbook()
+      .getSheets()
+      .flatMap((sheet) => sheetNames(sheet.getConfig()).map((name) => ({ ...name, sheet: sheet.getName() }))),
+  ],
+  used: (name) => {
+    const sheet = open.find(name);
+    return sheet === undefined ? undefined : open.cells().used(sheet);
+  },
+  read: (area) => open.cells().read(open.sheet(area.sheet), area),
+  spill: ({ sheet, row, column }) => open.cells().spill(open.sheet(sheet), row, column),
+  calls: ({ sheet, row, column }) => {
+    const worksheet = open.sheet(sheet);
+    // A cell that has lost its formula has no calls, whatever the log still holds.
+    if (open.cells().formula(worksheet, row, column) === "") return [];
+    return open.log.at({ sheetId: worksheet.getSheetId(), row, column });
+  },
+  validation: ({ sheet, row, column }) => validationOf(open.sheet(sheet).getCellMatrix().getValue(row, column)),
+  data: () => dataOf(open),
+});
+
+/** The workbook of an engine whose plugins are registered. */
+export const wrapBook = (univer: Univer, log: CallLog, first: BookData): SheetBook => {
+  const open = openBook(univer, log, first);
+  const settling = createSettling(univer.__getInjector(), () => log.begin());
+  const watch = watchBook(open, settling.touch);
+  const calculateAll = (): void => {
+    settling.touch();
+    markDirty(open, []);
+  };
+  calculateAll();
+  return {
+    ...readingOf(open),
+    load: (data) => {
+      open.replace(data);
+      calculateAll();
+      watch.everything();
+    },
+    write: (cells) => {
+      settling.touch();
+      writeCells(open, cells);
+    },
+    addSheet: (sheet, names) => {
+      const name = open.workbook().uniqueSheetName(sheet.name);
+      addSheet(open, { ...sheet, name }, names);
+      calculateAll();
+      watch.everything();
+      selectCell(open, { sheet: name, row: 0, column: 0 });
+      return name;
+    },
+    recalculate: (areas) => {
+      if (areas.length === 0) return;
+      settling.touch();
+      markDirty(open, areas);
+    },
+    selection: () => selectedCell(open),
+    select: (cell) => selectCell(open, cell),
+    undo: () => inFocus(open, UndoCommand.id),
+    redo: () => inFocus(open, RedoCommand.id),
+    settled: settling.settled,
+    onSelection: watch.onSelection,
+    onChange: watch.onChange,
+    unreadable: (formula) => unreadable(open, formula),
+    dispose: () => {
+      watch.dispose();
+      settling.dispose();
+      univer.dispose();
+    },
+  };
+};

@@ -1,0 +1,199 @@
+/** Starter sheet "Commissioning": both modes measured, the two duties compared, trips proven, hand-over. */
+import { computed, gap, heading, sheetOf, type Line } from "../layout";
+import {
+  FIRST_TRIP,
+  HAND_OVER_INPUTS,
+  LAST_TRIP,
+  MACHINE_INPUTS,
+  READINGS,
+  TRIP_COUNT,
+  TRIP_INPUTS,
+  UA_TREND,
+} from "./inputs";
+import { FROZEN_ROWS, WIDTHS, head, people, revisions, twoPeople } from "../sections";
+import { answer, check } from "../technicianParts";
+import { REFRIGERANT_WARNINGS } from "../refrigerantSide/cautions";
+import type { StarterSheet } from "../sheet";
+
+/** Superheat, subcooling and heat rejected of one mode, from its readings. */
+const modeResults = (mode: string, title: string): readonly Line[] => {
+  const enthalpy = (pressure: string, temperature: string): string =>
+    `INDEX(WARMBACK.REFRIG.STATE([refrigerant],[${mode}${pressure}],[${mode}${temperature}]),3,2)`;
+  return [
+    heading("group", title),
+    computed(
+      `${mode}Superheat`,
+      "Superheat at the compressor",
+      `=WARMBACK.REFRIG.SUPERHEAT([refrigerant],[${mode}Suction],[${mode}SuctionLine])`,
+      "°F",
+      { format: "0.0", source: "REFRIG.SUPERHEAT" },
+    ),
+    computed(
+      `${mode}Subcooling`,
+      "Subcooling",
+      `=WARMBACK.REFRIG.SUBCOOLING([refrigerant],[${mode}Head],[${mode}Liquid])`,
+      "°F",
+      { format: "0.0", source: "REFRIG.SUBCOOLING" },
+    ),
+    computed(
+      `${mode}Condensing`,
+      "Condensing temperature (dew)",
+      `=WARMBACK.REFRIG.TEMPERATURE([refrigerant],[${mode}Head],"dew")`,
+      "°F",
+      { format: "0.0", source: "REFRIG.TEMPERATURE" },
+    ),
+    computed(`${mode}H1`, "Suction enthalpy", `=${enthalpy("Suction", "SuctionLine")}`, "BTU/lb", {
+      format: "0.00",
+      source: "REFRIG.STATE",
+    }),
+    computed(`${mode}H2`, "Discharge enthalpy", `=${enthalpy("Head", "Discharge")}`, "BTU/lb", {
+      format: "0.00",
+      source: "REFRIG.STATE",
+    }),
+    computed(`${mode}H3`, "Liquid enthalpy", `=${enthalpy("Head", "Liquid")}`, "BTU/lb", {
+      format: "0.00",
+      source: "REFRIG.STATE",
+    }),
+    computed(
+      `${mode}Rejected`,
+      "Heat rejected, refrigerant side",
+      `=[${mode}Power]*3412.14*([${mode}H2]-[${mode}H3])/([${mode}H2]-[${mode}H1])`,
+      "BTU/h",
+      {
+        format: "#,##0",
+        source: "power × (h2 − h3)/(h2 − h1)",
+        note: "Without the compressor shell's loss (3 to 8 %): reads a little high.",
+      },
+    ),
+  ];
+};
+
+const waterResults: readonly Line[] = [
+  computed(
+    "waterDuty",
+    "Heat taken, water side",
+    "=WARMBACK.EXCHANGER.WATERDUTY([flow],[waterIn],[waterOut])",
+    "BTU/h",
+    {
+      format: "#,##0",
+      source: "EXCHANGER.WATERDUTY",
+      note: "0.2 °F of sensor error are 5 % of a 4 °F rise.",
+    },
+  ),
+  computed("apart", "Water side on refrigerant side", "=[waterDuty]/[poolRejected]-1", "", {
+    format: "+0%;-0%;0%",
+    source: "quotient",
+  }),
+  computed(
+    "meanDifference",
+    "Mean temperature difference",
+    '=WARMBACK.EXCHANGER.LMTD([poolCondensing],[poolCondensing],[waterIn],[waterOut],"counterflow")',
+    "°F",
+    { format: "0.0", source: "EXCHANGER.LMTD" },
+  ),
+  computed("ua", "UA at commissioning", "=[waterDuty]/[meanDifference]", "BTU/(h·°F)", {
+    format: "#,##0",
+    source: "heat over mean difference",
+  }),
+];
+
+const results: readonly Line[] = [
+  heading("part", "Results"),
+  answer("outDuty", "Heat into the pool", "=[waterDuty]", "BTU/h", "#,##0"),
+  answer("outUa", "UA to compare with, every year", "=[ua]", "BTU/(h·°F)", "#,##0", "At this flow."),
+  answer("outCharge", "Total charge for the label", "=[nameplate]+[added]", "lb", "0.0"),
+  answer("outTrips", "Safety trips still to prove", `=COUNTIF([${FIRST_TRIP}]:[${LAST_TRIP}],"not yet")`, "", "0"),
+  gap,
+];
+
+const modeChecks = (mode: string, name: string): readonly Line[] => [
+  check(
+    `${mode}CheckHeat`,
+    `${name}: superheat 5 to 25 °F`,
+    `AND([${mode}Superheat]>=5,[${mode}Superheat]<=25)`,
+    "At the compressor.",
+  ),
+  check(
+    `${mode}CheckCool`,
+    `${name}: subcooling within 4 °F of the one wanted`,
+    `ABS([${mode}Subcooling]-[subcoolingTarget])<=4`,
+    "The two condensers hold different charge: both must fit.",
+  ),
+  check(`${mode}CheckAmps`, `${name}: current not above rated`, `[${mode}Amps]<=[ratedAmps]`, "Rated load amps."),
+  check(
+    `${mode}CheckHot`,
+    `${name}: discharge not above 225 °F`,
+    `[${mode}Discharge]<=225`,
+    "Oil and valves suffer above.",
+  ),
+];
+
+const checks: readonly Line[] = [
+  heading("part", "Checks"),
+  twoPeople("checkPeople"),
+  ...modeChecks("outdoor", "Outdoor"),
+  ...modeChecks("pool", "Pool"),
+  check("checkDuty", "The two duties agree within 15 %", "ABS([apart])<=0.15", "Else look at flow, sensors, charge."),
+  check("checkRise", "Water rises by 3 °F or more", "[waterOut]-[waterIn]>=3", "Less: sensor error governs the duty."),
+  check("checkLeaving", "Leaving water below 104 °F", "[waterOut]<104", "The usual limit for people."),
+  check(
+    "checkLift",
+    "Condensing not below 80 °F on the pool",
+    "[poolCondensing]>=80",
+    "The metering device needs pressure.",
+  ),
+  check(
+    "checkTrips",
+    "Every safety trip proven or not fitted",
+    `COUNTIF([${FIRST_TRIP}]:[${LAST_TRIP}],"proven")+COUNTIF([${FIRST_TRIP}]:[${LAST_TRIP}],"not fitted")=${TRIP_COUNT}`,
+    "Each one made to happen.",
+  ),
+  check(
+    "checkFlowTrip",
+    "Flow trip and high-pressure cut-out proven",
+    'AND([tripFlow]="proven",[tripHead]="proven")',
+    "These two always.",
+  ),
+  check("checkLabel", "Charge label on the machine", '[label]="yes"', "New total."),
+  check("checkBonding", "Exchanger bonded", '[bonded]="yes"', "Licensed electrician."),
+  check("checkManual", "Owner has the papers", '[manual]="yes"', ""),
+  check(
+    "checkWinter",
+    "Winter drain-down shown",
+    '[winter]="yes"',
+    "A frozen exchanger lets water into the compressor.",
+  ),
+  check(
+    "checkTrend",
+    "No year's UA at 80 % or less",
+    "IF(COUNT([trend1]:[trend5])=0,TRUE,MIN([trend1]:[trend5])>0.8)",
+    "Else clean the water side.",
+  ),
+  gap,
+];
+
+export const commissioning: StarterSheet = sheetOf({
+  id: "commissioning",
+  name: "Commissioning",
+  summary: "Commissioning and hand-over: both modes, the two duties, trips, label, winter, yearly UA.",
+  widths: WIDTHS,
+  frozenRows: FROZEN_ROWS,
+  lines: [
+    ...head("Commissioning and hand-over", "checkPeople", "checkTrend"),
+    ...REFRIGERANT_WARNINGS,
+    ...people("Fernhill Hall, outdoor lap pool (invented)", "Fernhill Hall is an invented example."),
+    ...MACHINE_INPUTS,
+    ...READINGS,
+    ...TRIP_INPUTS,
+    ...HAND_OVER_INPUTS,
+    heading("part", "Calculation"),
+    ...modeResults("outdoor", "1 Outdoor mode"),
+    ...modeResults("pool", "2 Pool mode"),
+    ...waterResults,
+    ...UA_TREND,
+    ...results,
+    ...checks,
+    ...revisions,
+  ],
+  named: { CommissionedUA: "ua" },
+});

@@ -1,0 +1,171 @@
+/** Starter sheet "Exchanger inquiry": what a supplier needs to know and to answer, for the invented Fernhill Hall. */
+import { computed, gap, heading, sheetOf, type Line } from "../layout";
+import { ANSWER_LINES, CLAUSE_LINES, DUTY_LINES, LIMIT_LINES } from "./parts";
+import { FROZEN_ROWS, WIDTHS, head, people, revisions, twoPeople } from "../sections";
+import { answer } from "../technicianParts";
+import type { StarterSheet } from "../sheet";
+
+const ZONES = "WARMBACK.EXCHANGER.ZONES([[refrigerant:direction]])";
+
+/** A cell of the zones' table: rows and columns count from 1, the first row names the columns. */
+const zone = (row: number, column: number): string => `=INDEX(${ZONES},${row},${column})`;
+
+const [GAS, CONDENSING, LIQUID, TOTAL] = [2, 3, 4, 5] as const;
+const [DUTY, REFRIGERANT_IN, REFRIGERANT_OUT, WATER_OUT, UA, LEAST, PLACE] = [2, 3, 4, 6, 8, 10, 11] as const;
+
+const from = (key: string, label: string, row: number, column: number, unit: string, format = "0.0"): Line =>
+  computed(key, label, zone(row, column), unit, { ...(format === "" ? {} : { format }), source: "EXCHANGER.ZONES" });
+
+const results: readonly Line[] = [
+  heading("part", "Calculation"),
+  from("gasDuty", "Desuperheating", GAS, DUTY, "BTU/h", "#,##0"),
+  from("condensingDuty", "Condensing", CONDENSING, DUTY, "BTU/h", "#,##0"),
+  from("liquidDuty", "Subcooling", LIQUID, DUTY, "BTU/h", "#,##0"),
+  from("hotGas", "Hot gas enters at", TOTAL, REFRIGERANT_IN, "°F"),
+  from("liquidLeaves", "Liquid leaves at", TOTAL, REFRIGERANT_OUT, "°F"),
+  from("leaving", "Water leaves at", TOTAL, WATER_OUT, "°F"),
+  from("ua", "UA needed, all zones", TOTAL, UA, "BTU/(h·°F)", "#,##0"),
+  from("pinch", "Least difference between the streams", TOTAL, LEAST, "°F"),
+  from("pinchPlace", "It lies at the", TOTAL, PLACE, "", ""),
+  computed(
+    "condensingPressure",
+    "Condensing pressure, gauge",
+    '=WARMBACK.REFRIG.PRESSURE([refrigerant],[condensing],"dew")',
+    "psi",
+    { format: "0", source: "REFRIG.PRESSURE" },
+  ),
+  computed(
+    "standingPressure",
+    "Pressure at the warmest standing temperature, gauge",
+    '=WARMBACK.REFRIG.PRESSURE([refrigerant],[standing],"bubble")',
+    "psi",
+    { format: "0", source: "REFRIG.PRESSURE" },
+  ),
+  computed("uaAsked", "UA asked for, with the margin", "=[ua]*(1+[marginAsked])", "BTU/(h·°F)", {
+    format: "#,##0",
+    source: "product",
+  }),
+  gap,
+  heading("part", "Results"),
+  answer("outDuty", "The exchanger must pass", "=[duty]", "BTU/h", "#,##0"),
+  answer("outUa", "with a UA of", "=[uaAsked]", "BTU/(h·°F)", "#,##0"),
+  answer(
+    "outMargin",
+    "The offer's UA over the UA needed, less one",
+    '=IF([uaOffered]="","open",[uaOffered]/[ua]-1)',
+    "",
+    "0%",
+    "Open until the supplier answers.",
+  ),
+  gap,
+];
+
+/** A check of an answer: open as long as the supplier's cell is blank. */
+const compared = (key: string, label: string, blank: string, condition: string, note: string): Line =>
+  computed(key, label, `=IF([${blank}]="","OPEN",IF(${condition},"OK","CHECK"))`, "", { style: "Check Cell", note });
+
+const own = (key: string, label: string, condition: string, note: string): Line =>
+  computed(key, label, `=IF(${condition},"OK","CHECK")`, "", { style: "Check Cell", note });
+
+const checks: readonly Line[] = [
+  heading("part", "Checks"),
+  twoPeople("checkPeople"),
+  own("checkPinch", "Streams at least 5 °F apart", "[pinch]>=5", "Smaller differences need very large exchangers."),
+  own("checkLeaving", "Water leaves below 104 °F", "[leaving]<104", "The usual upper limit for people."),
+  own(
+    "checkStanding",
+    "Design pressure above the standing pressure",
+    "[refrigerantDesign]>[standingPressure]",
+    "Machine off, everything warm.",
+  ),
+  own(
+    "checkTest",
+    "Test pressures above design",
+    "AND([refrigerantTest]>[refrigerantDesign],[waterTest]>[waterDesign])",
+    "The code that applies names the ratio.",
+  ),
+  compared(
+    "checkDuty",
+    "Offered heat covers the duty",
+    "dutyOffered",
+    "[dutyOffered]>=[duty]",
+    "At the same temperatures and flow.",
+  ),
+  compared(
+    "checkUa",
+    "Offered UA covers UA and margin",
+    "uaOffered",
+    "[uaOffered]>=[uaAsked]",
+    "With both foulings counted.",
+  ),
+  compared(
+    "checkAgree",
+    "Offered heat and offered UA agree",
+    "uaOffered",
+    'AND([dutyOffered]<>"",[dutyOffered]<=[uaOffered]/[ua]*[duty]*1.05)',
+    "A UA passes no more heat than in proportion at these temperatures.",
+  ),
+  compared(
+    "checkWaterDrop",
+    "Water drop within its limit",
+    "waterDropOffered",
+    "[waterDropOffered]<=[waterDropLimit]",
+    "",
+  ),
+  compared(
+    "checkRefrigerantDrop",
+    "Refrigerant drop within its limit",
+    "refrigerantDropOffered",
+    "[refrigerantDropOffered]<=[refrigerantDropLimit]",
+    "",
+  ),
+  compared(
+    "checkRefrigerantDesign",
+    "Refrigerant side stands its design pressure",
+    "refrigerantDesignOffered",
+    "[refrigerantDesignOffered]>=[refrigerantDesign]",
+    "Never below the machine's high side.",
+  ),
+  compared(
+    "checkRefrigerantTest",
+    "Refrigerant side tested as asked",
+    "refrigerantTestOffered",
+    "[refrigerantTestOffered]>=[refrigerantTest]",
+    "",
+  ),
+  compared(
+    "checkWaterDesign",
+    "Water side stands its design pressure",
+    "waterDesignOffered",
+    "[waterDesignOffered]>=[waterDesign]",
+    "",
+  ),
+  compared(
+    "checkWaterHottest",
+    "Water side stands its design temperature",
+    "waterHottestOffered",
+    "[waterHottestOffered]>=[waterHottest]",
+    "At loss of flow the tube reaches the hot gas.",
+  ),
+  gap,
+];
+
+export const exchangerInquiry: StarterSheet = sheetOf({
+  id: "exchanger-inquiry",
+  name: "Exchanger inquiry",
+  summary: "An inquiry that a supplier can answer: duty, limits, pressures, materials, clauses, blanks, comparison.",
+  widths: WIDTHS,
+  frozenRows: FROZEN_ROWS,
+  lines: [
+    ...head("Exchanger inquiry: a condenser for pool water", "checkPeople", "checkWaterHottest"),
+    ...people("Fernhill Hall, outdoor lap pool (invented)", "Fernhill Hall is an invented example."),
+    ...DUTY_LINES,
+    ...LIMIT_LINES,
+    ...CLAUSE_LINES,
+    ...ANSWER_LINES,
+    ...results,
+    ...checks,
+    ...revisions,
+  ],
+  named: { InquiryUA: "uaAsked", InquiryDuty: "duty", InquiryCheck: "masterCheck" },
+});

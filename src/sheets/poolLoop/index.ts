@@ -1,0 +1,157 @@
+/** Starter sheet "Pool loop": the loop before and after the new exchanger beside each other, for the invented Fernhill Hall. */
+import { computed, gap, heading, input, sheetOf, type Line } from "../layout";
+import { FROZEN_ROWS, head, people, revisions, twoPeople } from "../sections";
+import { INVENTED, above, between, check, oneOf, warning } from "../technicianParts";
+import { ADDED_LINES, CURVE_LINES, EXISTING_LINES, LOOP_COLUMNS, LOOP_WIDTHS, PART_HEADS } from "./parts";
+import { LOOP_CALCULATION } from "./results";
+import type { StarterSheet } from "../sheet";
+
+/** The shared head, with both values' columns named. */
+const headOfSheet = (): readonly Line[] => {
+  const lines = head("Pool loop: before and after the new exchanger", "checkPeople", "checkCover");
+  return lines.map((line) =>
+    line.label === "Quantity"
+      ? { ...line, value: "Before", extra: { C: { content: "After", style: "Heading 3" } } }
+      : line,
+  );
+};
+
+const survey: readonly Line[] = [
+  heading("part", "Inputs"),
+  heading("group", "Pool and pump"),
+  input("volume", "Volume of the pool", 35765, "gal", {
+    format: "#,##0",
+    validation: above("above 0 gal"),
+    source: "POOL.VOLUME",
+    note: INVENTED,
+  }),
+  input("turnoverAsked", "Turnover asked for, at most", 9, "h", {
+    validation: above("above 0 h"),
+    source: "health code, designer",
+    note: "6 to 8 h is common for small pools.",
+  }),
+  input("water", "Water temperature", 82, "°F", { validation: between(33, 140, "33 to 140 °F"), source: "measured" }),
+  input("schedule", "Schedule of the pipe", "40", "", {
+    validation: oneOf("40 or 80", "40", "80"),
+    source: "survey",
+  }),
+  input("static", "Static head", 0, "ft", {
+    source: "height between open surfaces",
+    note: "0 in a closed round from pool to pool.",
+  }),
+  input("knownFlow", "Flow at which the heads below are worked", 75, "gpm", {
+    validation: above("above 0 gpm"),
+    source: "near the flow expected",
+  }),
+  input("altitude", "Altitude", 500, "ft", { validation: between(-1500, 16000, "-1,500 to 16,000 ft"), source: "map" }),
+  input("lift", "Water below the pump (above: negative)", -1, "ft", { source: "survey" }),
+  input("npshNeeded", "Suction head that the pump needs", 12, "ft", {
+    validation: above("above 0 ft"),
+    source: "maker's curve, at this flow",
+    note: INVENTED,
+  }),
+  input("wire", "Efficiency, wire to water", 0.45, "", {
+    format: "0%",
+    validation: between(0.01, 1, "1 to 100 %"),
+    source: "maker; usual 35 to 60 %",
+  }),
+  input("hours", "Hours that the pump runs in a year", 4400, "h", {
+    format: "#,##0",
+    validation: between(0, 8784, "0 to 8,784 h"),
+    source: "timer",
+  }),
+  input("powerPrice", "Electricity", 0.15, "money/kWh", {
+    format: "0.000",
+    validation: above("above 0"),
+    source: "bill",
+    note: INVENTED,
+  }),
+  input("coverRating", "Rated flow of the drain covers, one blocked", 110, "gpm", {
+    validation: above("above 0 gpm"),
+    source: "marked on the covers",
+    note: "Those left open carry the whole flow.",
+  }),
+  input("exchangerLeast", "Least flow that the exchanger needs", 50, "gpm", {
+    validation: above("above 0 gpm"),
+    source: "supplier; flow switch",
+  }),
+];
+
+const results: readonly Line[] = [
+  heading("part", "Results"),
+  { label: "What the exchanger costs the loop", labelStyle: "Heading 3", value: "Change", style: "Heading 3" },
+  computed("flowLost", "Flow lost by the new exchanger", "=[flow]-[flow@C]", "gpm", { format: "0.0", style: "Output" }),
+  computed("shareLost", "That is of the flow", "=[flowLost]/[flow]", "", { format: "0.0%", style: "Output" }),
+  computed("headAdded", "Head that the new parts take at the known flow", "=[systemHead@C]-[systemHead]", "ft", {
+    format: "0.0",
+    style: "Output",
+  }),
+  computed("longer", "Longer turnover", "=[turnover@C]-[turnover]", "h", { format: "0.0", style: "Output" }),
+  computed("longerHours", "Extra pump energy for the same turnovers", "=[energy@C]*[flow]/[flow@C]-[energy]", "kWh", {
+    format: "#,##0",
+    style: "Output",
+    note: "The pump runs longer by the flow that it lost.",
+  }),
+  computed("longerCost", "It costs in a year", "=[longerHours]*[powerPrice]", "money", {
+    format: "#,##0",
+    style: "Output",
+  }),
+  gap,
+];
+
+const checks: readonly Line[] = [
+  heading("part", "Checks"),
+  twoPeople("checkPeople"),
+  check("checkSuction", "Suction within 6 ft/s", "MAX([suctionSpeed],[suctionSpeed@C])<=6", "Or 8 ft/s, by edition."),
+  check("checkReturn", "Return within 8 ft/s", "MAX([returnSpeed],[returnSpeed@C])<=8", "Else a larger pipe."),
+  check(
+    "checkTurnover",
+    "Turnover kept after",
+    "[turnover@C]<=[turnoverAsked]",
+    "Else more speed, a bypass, or less head.",
+  ),
+  check("checkExchanger", "Exchanger gets its least flow", "[flow@C]>=[exchangerLeast]", "With the filter dirty."),
+  check(
+    "checkNpsh",
+    "Suction head with 2 ft to spare",
+    "MIN([npsh],[npsh@C])>=[npshNeeded]+2",
+    "Else the pump cavitates.",
+  ),
+  check(
+    "checkCover",
+    "Drain covers carry the flow",
+    "MAX([flow],[flow@C])<=[coverRating]",
+    "With one blocked: suction entrapment.",
+  ),
+  gap,
+];
+
+export const poolLoop: StarterSheet = sheetOf({
+  id: "pool-loop",
+  name: "Pool loop",
+  summary: "Flow, head, velocity, turnover and suction before and after the new exchanger, beside each other.",
+  widths: LOOP_WIDTHS,
+  columns: LOOP_COLUMNS,
+  frozenRows: FROZEN_ROWS,
+  lines: [
+    ...headOfSheet(),
+    warning(
+      "Suction entrapment: check every drain cover's rated flow, one blocked, whenever pump, speed, valves or pipe change.",
+    ),
+    ...people("Fernhill Hall, outdoor lap pool (invented)", "Fernhill Hall is an invented example."),
+    ...survey,
+    heading("group", "Loop as it is", "A loss known at a flow, or a valve's Cv."),
+    PART_HEADS,
+    ...EXISTING_LINES,
+    heading("group", "Added with the exchanger"),
+    ...ADDED_LINES,
+    ...CURVE_LINES,
+    gap,
+    gap,
+    ...LOOP_CALCULATION,
+    ...results,
+    ...checks,
+    ...revisions,
+  ],
+  named: { FlowBefore: "flow", FlowLost: "flowLost" },
+});

@@ -1,0 +1,126 @@
+/** Pressure chart and calculations of the sheet "Refrigerant side". */
+import { computed, gap, heading, input, type Line } from "../layout";
+import { between } from "../technicianParts";
+
+const CHART_ROWS = 13;
+
+export const PRESSURE_CHART: readonly Line[] = [
+  heading("part", "Pressure chart"),
+  input("chartFrom", "First temperature", 20, "°F", { validation: between(-40, 100, "-40 to 100 °F") }),
+  input("chartStep", "Step", 10, "°F", { validation: between(1, 20, "1 to 20 °F") }),
+  {
+    label: "Saturation temperature",
+    labelStyle: "Heading 3",
+    value: "Dew, gauge",
+    style: "Heading 3",
+    unit: "Unit",
+    source: "use dew for superheat",
+    note: "Bubble, gauge: use for subcooling",
+  },
+  ...Array.from({ length: CHART_ROWS }, (_, place): Line => {
+    const at = `[chartFrom]+${place}*[chartStep]`;
+    return {
+      label: `=TEXT(${at},"0")&" °F"`,
+      value: `=IFERROR(WARMBACK.REFRIG.PRESSURE([refrigerant],${at},"dew"),"none")`,
+      style: "Calculation",
+      format: "0.0",
+      unit: "psi",
+      source: "REFRIG.PRESSURE",
+      note: `=IFERROR(TEXT(WARMBACK.REFRIG.PRESSURE([refrigerant],${at},"bubble"),"0.0")&" psi","none")`,
+    };
+  }),
+  gap,
+];
+
+export const READING_RESULTS: readonly Line[] = [
+  heading("part", "Calculation"),
+  heading("group", "1 Readings"),
+  computed(
+    "dew",
+    "Dew temperature at suction",
+    '=WARMBACK.REFRIG.TEMPERATURE([refrigerant],[suctionPressure],"dew")',
+    "°F",
+    {
+      format: "0.0",
+      source: "REFRIG.TEMPERATURE",
+    },
+  ),
+  computed(
+    "superheat",
+    "Superheat",
+    "=WARMBACK.REFRIG.SUPERHEAT([refrigerant],[suctionPressure],[suctionLine])",
+    "°F",
+    {
+      format: "0.0",
+      source: "REFRIG.SUPERHEAT",
+    },
+  ),
+  computed(
+    "superheatTarget",
+    "Target superheat",
+    '=IF(OR([device]<>"fixed orifice",[mode]="pool"),"none",IFERROR(WARMBACK.LINE.TARGETSUPERHEAT([wetBulb],[outdoor]),"can\'t be charged by superheat now"))',
+    "°F",
+    {
+      format: "0.0",
+      source: "LINE.TARGETSUPERHEAT",
+      note: "Fixed orifice on its outdoor coil only; pool mode has no published target. Expansion valves: by subcooling.",
+    },
+  ),
+  computed(
+    "bubble",
+    "Bubble temperature at the liquid line",
+    '=WARMBACK.REFRIG.TEMPERATURE([refrigerant],[liquidPressure],"bubble")',
+    "°F",
+    { format: "0.0", source: "REFRIG.TEMPERATURE" },
+  ),
+  computed(
+    "subcooling",
+    "Subcooling",
+    "=WARMBACK.REFRIG.SUBCOOLING([refrigerant],[liquidPressure],[liquidLine])",
+    "°F",
+    {
+      format: "0.0",
+      source: "REFRIG.SUBCOOLING",
+    },
+  ),
+  computed("offTarget", "Subcooling over the one wanted", "=[subcooling]-[subcoolingTarget]", "°F", {
+    format: "+0.0;-0.0;0.0",
+    source: "difference",
+  }),
+];
+
+export const WORK_RESULTS: readonly Line[] = [
+  heading("group", "2 Pressure test and vacuum"),
+  computed(
+    "testExpected",
+    "Nitrogen gauge should read now",
+    "=WARMBACK.LINE.TESTPRESSURE([testStart],[testThen],[testNow])",
+    "psi",
+    {
+      format: "0.0",
+      source: "LINE.TESTPRESSURE",
+    },
+  ),
+  computed("lost", "Pressure lost", "=[testExpected]-[testReading]", "psi", { format: "0.0", source: "difference" }),
+  computed("boils", "Water goes off above", "=WARMBACK.LINE.BOILING([vacuum])", "°F", {
+    format: "0",
+    source: "LINE.BOILING",
+    note: "Ice below 4,588 micron: warm the parts.",
+  }),
+  heading("group", "3 Added charge"),
+  computed(
+    "lineCharge",
+    "Liquid in the added line",
+    "=WARMBACK.LINE.CHARGE([refrigerant],[lineSize],[lineLength],[liquidTemperature])",
+    "lb",
+    {
+      format: "0.00",
+      source: "LINE.CHARGE",
+      note: "The liquid alone: makers' adders are larger and govern. Both condensers: LINE.CHARGEBALANCE.",
+    },
+  ),
+  computed("safetyClass", "Safety class", "=INDEX(WARMBACK.REFRIG.FACTS([refrigerant]),2,2)", "", {
+    source: "REFRIG.FACTS",
+  }),
+  gap,
+];

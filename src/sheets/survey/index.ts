@@ -1,0 +1,120 @@
+/** Starter sheet "Survey and decision": go, go after some points, or no-go, and why. */
+import { computed, gap, heading, sheetOf, type Line } from "../layout";
+import { FROZEN_ROWS, WIDTHS, head, people, revisions, twoPeople } from "../sections";
+import { check, warning } from "../technicianParts";
+import type { StarterSheet } from "../sheet";
+import { SURVEY_INPUTS } from "./inputs";
+import { FIRST, LAST, POINTS } from "./points";
+
+const computations: readonly Line[] = [
+  heading("part", "Calculation"),
+  computed("safetyClass", "Safety class", "=INDEX(WARMBACK.REFRIG.FACTS([refrigerant]),2,2)", "", {
+    source: "REFRIG.FACTS",
+  }),
+  computed(
+    "gasLoss",
+    "Hot gas line costs",
+    '=INDEX(WARMBACK.LINE.DROP([refrigerant],"discharge",[gasSize],[distance],[cooling],[evaporating],[condensing],"","","",[height]),6,2)',
+    "°F",
+    { format: "0.0", source: "LINE.DROP", note: "As saturation temperature; up to 2 °F is usual." },
+  ),
+  computed(
+    "flash",
+    "Flash gas behind the liquid line",
+    '=INDEX(WARMBACK.LINE.DROP([refrigerant],"liquid",[liquidSize],[distance],[cooling],[evaporating],[condensing],"","","",-[height]),7,2)',
+    "",
+    { format: "0.0%", source: "LINE.DROP", note: "From the exchanger back to the machine." },
+  ),
+  computed(
+    "oil",
+    "Least cooling that carries oil up the gas line",
+    '=IF([height]>0,INDEX(WARMBACK.LINE.RISER([refrigerant],"discharge",[gasSize],[evaporating],[condensing]),4,2),0)',
+    "BTU/h",
+    { format: "#,##0", source: "LINE.RISER", note: "0 where the exchanger lies below the machine." },
+  ),
+  computed(
+    "lineCharge",
+    "Liquid in the added line",
+    "=WARMBACK.LINE.CHARGE([refrigerant],[liquidSize],[distance])",
+    "lb",
+    {
+      format: "0.0",
+      source: "LINE.CHARGE",
+    },
+  ),
+  gap,
+];
+
+const points: readonly Line[] = [
+  heading("part", "Decision"),
+  { label: "Point", labelStyle: "Heading 3", value: "Verdict", style: "Heading 3", note: "Why" },
+  ...POINTS.map(({ key, label, noGo, look, why }) =>
+    computed(key, label, `=IF(${noGo},"no-go",IF(${look},"look","go"))`, "", {
+      style: "Check Cell",
+      note: `=IF([${key}]="go","",${JSON.stringify(why)})`,
+    }),
+  ),
+  gap,
+];
+
+/** The labels of the points that have a verdict, one after the other. */
+const named = (verdict: string): string =>
+  POINTS.map(({ key, label }) => `IF([${key}]="${verdict}","${label}; ","")`).join("&");
+
+const results: readonly Line[] = [
+  heading("part", "Results"),
+  computed(
+    "decision",
+    "Decision",
+    `=IF(COUNTIF([${FIRST}]:[${LAST}],"no-go")>0,"NO-GO",IF(COUNTIF([${FIRST}]:[${LAST}],"look")>0,"GO, BUT","GO"))`,
+    "",
+    { style: "Output", note: "GO, BUT: after the points marked look." },
+  ),
+  computed("stops", "Stopped by", `=IF(COUNTIF([${FIRST}]:[${LAST}],"no-go")=0,"nothing",${named("no-go")})`, "", {
+    style: "Output",
+  }),
+  computed("looks", "To settle first", `=IF(COUNTIF([${FIRST}]:[${LAST}],"look")=0,"nothing",${named("look")})`, "", {
+    style: "Output",
+  }),
+  gap,
+];
+
+const checks: readonly Line[] = [
+  heading("part", "Checks"),
+  twoPeople("checkPeople"),
+  check(
+    "checkStops",
+    "No point says no-go",
+    `COUNTIF([${FIRST}]:[${LAST}],"no-go")=0`,
+    "Else another way to heat the pool.",
+  ),
+  check(
+    "checkLooks",
+    "No point left to look at",
+    `COUNTIF([${FIRST}]:[${LAST}],"look")=0`,
+    "Settle each and write how.",
+  ),
+  gap,
+];
+
+export const survey: StarterSheet = sheetOf({
+  id: "survey-and-decision",
+  name: "Survey and decision",
+  summary: "Machine, way and pool surveyed: go, go after some points, or no-go, and why.",
+  widths: WIDTHS,
+  frozenRows: FROZEN_ROWS,
+  lines: [
+    ...head("Survey and decision: may this machine heat this pool?", "checkPeople", "checkLooks"),
+    warning(
+      "A second condenser alters a listed machine: maker's consent or a field evaluation, licensed trades, local codes.",
+    ),
+    ...people("Fernhill Hall, outdoor lap pool (invented)", "Fernhill Hall is an invented example."),
+    ...SURVEY_INPUTS,
+    ...computations,
+    ...points,
+    ...results,
+    ...checks,
+    ...revisions,
+  ],
+  named: { Decision: "decision" },
+});

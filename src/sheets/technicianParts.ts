@@ -1,0 +1,50 @@
+/** Small pieces of the technician's sheets. */
+import { computed, type Line } from "./layout";
+import type { Validation } from "./sheet";
+
+export const oneOf = (prompt: string, ...list: readonly string[]): Validation => ({ list, prompt });
+export const between = (from: number, to: number, prompt: string): Validation => ({ from, to, prompt });
+export const above = (prompt: string, least = 0): Validation => ({ above: least, prompt });
+
+/** Stands beside every value of the example. */
+export const INVENTED = "Invented example: replace by your own.";
+
+/** A warning across the sheet: short enough for one line beside empty cells. */
+export const warning = (says: string): Line => ({ label: says, labelStyle: "Warning Text" });
+
+/** A verdict "OK" or "CHECK" by a condition that may name other lines. */
+export const check = (key: string, label: string, condition: string, note: string): Line =>
+  computed(key, label, `=IF(${condition},"OK","CHECK")`, "", { style: "Check Cell", note });
+
+/** A result in the bold frame. */
+export const answer = (key: string, label: string, formula: string, unit: string, format: string, note = ""): Line =>
+  computed(key, label, formula, unit, { format, style: "Output", ...(note === "" ? {} : { note }) });
+
+/** The refrigerants that a condenser of an air conditioner may hold. */
+export const REFRIGERANT_NAMES = [
+  "R-22",
+  "R-32",
+  "R-134a",
+  "R-290",
+  "R-404A",
+  "R-407C",
+  "R-410A",
+  "R-452B",
+  "R-454B",
+  "R-507A",
+  "R-513A",
+] as const;
+
+export const TUBE_SIZES = [
+  "1/4 in",
+  "5/16 in",
+  "3/8 in",
+  "1/2 in",
+  "5/8 in",
+  "3/4 in",
+  "7/8 in",
+  "1-1/8 in",
+  "1-3/8 in",
+] as const;
+
+export const YES_NO = ["yes", "no"] as const;

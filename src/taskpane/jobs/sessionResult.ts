@@ -1,0 +1,47 @@
+/** Finds what a call got in this session: a heavy one need not be worked again then. */
+import type { LoggedCall } from "../../workbook/callLog";
+import { isFault, type CellValue } from "../../workbook/port";
+import { collapse, isMatrix, isOutcomeFault, sameCell, type CellOutcome } from "../../workbook/values";
+import type { RawValue, Value } from "../../workbook/values";
+
+type SameCell = (asked: CellValue, logged: CellValue) => boolean;
+
+const veryCell: SameCell = (a, b) => a === b || (isFault(a) && isFault(b) && a.error === b.error);
+
+/** A blank reached the function as null, 0 or an empty text, by host; nothing else is a blank. */
+const likeCell: SameCell = (asked, logged) => (asked === null || logged !== null) && sameCell(asked, logged);
+
+/** A matrix of one cell is that cell. */
+function sameBy(same: SameCell, left: Value, right: Value): boolean {
+  const a = collapse(left);
+  const b = collapse(right);
+  if (!isMatrix(a) || !isMatrix(b)) return !isMatrix(a) && !isMatrix(b) && typeof a === typeof b && same(a, b);
+  return (
+    a.length === b.length &&
+    a.every((row, down) => {
+      const other = b[down] ?? [];
+      return row.length === other.length && row.every((cell, over) => same(cell, other[over] ?? null));
+    })
+  );
+}
+
+const sameArguments = (same: SameCell, asked: readonly RawValue[], logged: readonly RawValue[]): boolean =>
+  asked.length === logged.length && asked.every((each, at) => sameBy(same, each, logged[at] ?? null));
+
+const sameResult = (a: CellOutcome, b: CellOutcome): boolean =>
+  isOutcomeFault(a) || isOutcomeFault(b)
+    ? isOutcomeFault(a) && isOutcomeFault(b) && a.error === b.error && a.message === b.message
+    : sameBy(veryCell, a.value, b.value);
+
+/**
+ * @param logged calls of the function in question
+ * @returns the result for the very same arguments; else the one of all calls that may have had them, where it is one
+ */
+export function resultInSession(logged: readonly LoggedCall[], args: readonly RawValue[]): CellOutcome | undefined {
+  const very = logged.find((call) => sameArguments(veryCell, args, call.args));
+  if (very !== undefined) return very.result;
+  const [first, ...others] = logged.filter((call) => sameArguments(likeCell, args, call.args));
+  return first !== undefined && others.every(({ result }) => sameResult(result, first.result))
+    ? first.result
+    : undefined;
+}

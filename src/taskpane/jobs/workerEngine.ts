@@ -1,0 +1,68 @@
+/** An engine whose heavy calls are worked elsewhere: they come later, through `settled`. */
+import { awaited } from "../../workbook/pending";
+import { callKey } from "../../workbook/scan/callMemo";
+import type { CellOutcome, RawValue } from "../../workbook/values";
+import type { PanelEngine } from "../engine";
+import type { Gives, Kind } from "./job";
+import type { Runs } from "./jobQueue";
+import { resultInSession } from "./sessionResult";
+
+/** Results kept: more than any formula has calls, so that no pass loses what it waited for. */
+const MOST_KEPT = 1024;
+/** Characters of all keys together; a year of hourly rows takes half a million. */
+const MOST_TEXT = 16_000_000;
+/** Kept whatever their keys come to. */
+const LEAST_KEPT = 64;
+
+interface Kept<T> {
+  get(key: string): T | undefined;
+  set(key: string, value: T): void;
+}
+
+/** The newest values. */
+function newest<T>(): Kept<T> {
+  const held = new Map<string, T>();
+  let text = 0;
+  return {
+    get: (key) => held.get(key),
+    set(key, value) {
+      if (held.delete(key)) text -= key.length;
+      held.set(key, value);
+      text += key.length;
+      for (const oldest of held.keys()) {
+        if (held.size <= LEAST_KEPT || (held.size <= MOST_KEPT && text <= MOST_TEXT)) return;
+        held.delete(oldest);
+        text -= oldest.length;
+      }
+    },
+  };
+}
+
+/**
+ * @param engine works light calls at once
+ * @param runs works heavy ones; a result that a cell got in this session is taken as it is
+ */
+export function awayEngine(engine: PanelEngine, runs: Runs): PanelEngine {
+  const told = newest<Gives<"tell">>();
+  const described = newest<Gives<"describe">>();
+  const kept = <K extends Kind & ("tell" | "describe")>(
+    kind: K,
+    results: Kept<Gives<K>>,
+    id: string,
+    args: readonly RawValue[],
+  ): Gives<K> => {
+    const key = callKey(id, args);
+    const known = results.get(key);
+    if (known !== undefined) return known;
+    throw awaited(async (signal) => results.set(key, await runs.run(kind, { id, args }, { signal })));
+  };
+  const inSession = (id: string, args: readonly RawValue[]): CellOutcome | undefined =>
+    resultInSession(engine.log.of(id), args);
+  return {
+    ...engine,
+    call: (id, args) =>
+      engine.heavy(id) ? (inSession(id, args) ?? kept("tell", told, id, args).outcome) : engine.call(id, args),
+    cautionsOf: (id, args) => (engine.heavy(id) ? kept("tell", told, id, args).cautions : engine.cautionsOf(id, args)),
+    describe: (id, args) => (engine.heavy(id) ? kept("describe", described, id, args) : engine.describe(id, args)),
+  };
+}

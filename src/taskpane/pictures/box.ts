@@ -1,0 +1,139 @@
+/** A call's pictures: the script that draws them is loaded when one is first shown. */
+import type { Picture, PictureChoice, Shown } from "../../../core/pictures";
+import type { Desk } from "../services";
+import { h, markScrollable, replace } from "../elements";
+import { legendOf } from "./legend";
+import type * as Pictures from ".";
+import { pictureActions, type PicturesOf } from "./actions";
+import { valueText } from "../views/result";
+
+type Drawing = typeof Pictures;
+
+const table = ({ head, rows, title }: Picture): HTMLElement =>
+  h(
+    "div",
+    { class: "wide", role: "group", "aria-label": `Numbers of the picture: ${title}` },
+    h(
+      "table",
+      { class: "grid" },
+      h(
+        "thead",
+        {},
+        h(
+          "tr",
+          {},
+          head.map((each) => h("th", { scope: "col" }, each)),
+        ),
+      ),
+      h(
+        "tbody",
+        {},
+        rows.map((row) =>
+          h(
+            "tr",
+            {},
+            row.map((each) => h("td", { class: typeof each === "number" ? "number" : undefined }, valueText(each))),
+          ),
+        ),
+      ),
+    ),
+  );
+
+/** What the lines and bars mean: a sample of each beside its name. */
+function legend(picture: Picture): HTMLElement | undefined {
+  const entries = legendOf(picture);
+  if (entries.length === 0) return undefined;
+  return h(
+    "ul",
+    { class: "legend" },
+    entries.map(({ name, tone, look }) =>
+      h("li", {}, h("span", { class: `sample ${look} ${tone}`, "aria-hidden": "true" }), name),
+    ),
+  );
+}
+
+/** Draws again when the panel's width changes. */
+function canvas(picture: Picture, { drawn }: Drawing): HTMLElement {
+  const box = h("div", { class: "picture" });
+  let width = 0;
+  const draw = (): void => {
+    const now = Math.floor(box.clientWidth);
+    if (now === 0 || now === width) return;
+    width = now;
+    box.replaceChildren(drawn(picture, width));
+  };
+  new ResizeObserver(draw).observe(box);
+  return box;
+}
+
+/** Everything of a picture below its title. */
+const parts = (desk: Desk, picture: Picture, drawing: Drawing, of: PicturesOf, key: string): readonly HTMLElement[] => [
+  ...[legend(picture) ?? []].flat(),
+  canvas(picture, drawing),
+  ...pictureActions(desk, picture, drawing, of, key),
+  h(
+    "details",
+    { "data-key": `${key} numbers` },
+    h("summary", { "data-key": `${key} numbers summary` }, "Numbers of the picture"),
+    table(picture),
+  ),
+];
+
+const plainFigure = (desk: Desk, picture: Picture, drawing: Drawing, of: PicturesOf): HTMLElement =>
+  h("figure", {}, h("figcaption", {}, picture.title), parts(desk, picture, drawing, of, `${of.key} ${picture.title}`));
+
+/** The last option that was chosen, by place: a picture that is made anew keeps it. */
+const CHOSEN = new WeakMap<Desk, Map<string, string>>();
+
+/** One picture of several, with a list to choose it from. */
+function choiceFigure(
+  desk: Desk,
+  { label, first, options }: PictureChoice,
+  drawing: Drawing,
+  of: PicturesOf,
+): HTMLElement {
+  const chosen = CHOSEN.get(desk) ?? new Map<string, string>();
+  CHOSEN.set(desk, chosen);
+  const { sheet, row, column } = of.area;
+  const place = `${sheet}!${String(row)},${String(column)} ${of.key} ${label}`;
+  const key = `${of.key} ${label}`;
+  const caption = h("figcaption");
+  const body = h("div", { class: "figure-body" });
+  const select = h(
+    "select",
+    { "data-key": key, "aria-label": label },
+    options.map(({ name }) => h("option", { value: name }, name)),
+  );
+  const show = (): void => {
+    const picture = options.find(({ name }) => name === select.value)?.picture;
+    if (picture === undefined) return;
+    caption.textContent = picture.title;
+    replace(body, parts(desk, picture, drawing, of, key));
+    markScrollable(body);
+  };
+  select.value = chosen.get(place) ?? options[first]?.name ?? "";
+  select.addEventListener("change", () => {
+    chosen.set(place, select.value);
+    show();
+    desk.readOut(options.find(({ name }) => name === select.value)?.picture.says ?? "");
+  });
+  show();
+  return h("figure", {}, caption, h("label", { class: "choice" }, h("span", {}, label), select), body);
+}
+
+/** A place that pictures come into; undefined where there are none. */
+export function picturesBox(desk: Desk, all: readonly Shown[], of: PicturesOf): HTMLElement | undefined {
+  if (all.length === 0) return undefined;
+  const box = h("div", { class: "pictures" });
+  const fill = async (): Promise<void> => {
+    const drawing = await import(/* webpackChunkName: "pictures" */ ".");
+    const figure = (shown: Shown): HTMLElement =>
+      "options" in shown ? choiceFigure(desk, shown, drawing, of) : plainFigure(desk, shown, drawing, of);
+    box.append(...all.map(figure));
+    markScrollable(box);
+  };
+  fill().catch(() => {
+    box.append(h("p", { class: "quiet" }, "The picture could not be loaded."));
+  });
+  return box;
+}

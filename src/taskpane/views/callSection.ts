@@ -1,0 +1,149 @@
+/** One call of ours in the selected cell: result, cautions, arguments, working. */
+import { type CellFunction, NAMESPACE } from "../../../core";
+import type { Area } from "../../workbook/port";
+import type { ReadCall } from "../../workbook/reader/read";
+import { isOutcomeFault, type RawValue } from "../../workbook/values";
+import type { Desk } from "../services";
+import { h, markScrollable, replace, type Child } from "../elements";
+import type { Explainer } from "../model/explainer";
+import type { Explained } from "../jobs/job";
+import { CANCELLED } from "../jobs/jobQueue";
+import { explainedArguments, readArguments } from "./arguments";
+import { picturesBox } from "../pictures/box";
+import { faultText, resultOf } from "./result";
+import { endedBy, running, stoppedBox } from "./progressBox";
+import { severityClass, severityMark } from "./severity";
+import { workingOf } from "./steps";
+
+/** Where a call stands in the view and in the workbook. */
+export interface CallPlace {
+  readonly key: string;
+  /** The cells that its formula fills. */
+  readonly area: Area;
+  readonly explainer: Explainer;
+  /** Ends the work on what is no longer looked at. */
+  readonly signal: AbortSignal;
+}
+
+const cautionList = ({ cautions }: Explained): Child =>
+  cautions.length === 0
+    ? undefined
+    : [
+        h("h4", {}, "Cautions"),
+        h(
+          "ul",
+          { class: "plain" },
+          cautions.map(({ severity, code, text }) =>
+            h(
+              "li",
+              { class: `caution ${severityClass(severity)}` },
+              h("p", {}, severityMark(severity), h("span", { class: "code" }, code)),
+              h("p", {}, text),
+            ),
+          ),
+        ),
+      ];
+
+const working = (desk: Desk, explained: Explained, key: string): HTMLElement =>
+  h(
+    "details",
+    { class: "working", open: true, "data-key": `${key} working` },
+    h("summary", { "data-key": `${key} working summary` }, "Working"),
+    workingOf(desk, explained.working),
+  );
+
+const explainedParts = (
+  desk: Desk,
+  definition: CellFunction,
+  explained: Explained,
+  { args }: ReadCall,
+  { key, area }: CallPlace,
+): readonly Child[] => {
+  const { outcome, pictures, system } = explained;
+  const refused = isOutcomeFault(outcome) && explained.working.nodes.length === 0;
+  return [
+    resultOf(definition, outcome, system),
+    cautionList(explained),
+    isOutcomeFault(outcome) ? undefined : picturesBox(desk, pictures, { id: definition.id, key, area }),
+    refused ? readArguments(definition, args) : explainedArguments(explained.args),
+    refused ? undefined : working(desk, explained, key),
+  ];
+};
+
+const unexplained = (definition: CellFunction, { args, outcome }: ReadCall): readonly Child[] => [
+  outcome !== undefined && isOutcomeFault(outcome) ? faultText(outcome.error, outcome.message) : undefined,
+  readArguments(definition, args),
+];
+
+/** The argument values of a call all of whose arguments were read and hold no error. */
+const valuesOf = ({ args }: ReadCall): readonly RawValue[] | undefined => {
+  const values = args.flatMap((argument) => ("value" in argument ? [argument.value] : []));
+  return values.length === args.length ? values : undefined;
+};
+
+interface Due {
+  readonly definition: CellFunction;
+  readonly call: ReadCall;
+  readonly values: readonly RawValue[];
+}
+
+/** A place that fills once the call was worked out again; until then its arguments stand there. */
+function workedLater(desk: Desk, { definition, call, values }: Due, place: CallPlace): HTMLElement {
+  const { explainer, key, signal } = place;
+  const { id } = definition;
+  const body = h("div", { class: "call-body" });
+  const meanwhile = (box: HTMLElement): void => replace(body, box, readArguments(definition, call.args));
+  const work = async (asked: boolean): Promise<void> => {
+    const ending = endedBy(signal);
+    const own = `${key} run`;
+    const box = running(desk, { what: `Working out ${id}`, key: own, cancel: () => ending.abort(), asked, signal });
+    meanwhile(box.root);
+    try {
+      const explained = await explainer.work(id, values, { signal: ending.signal, tell: box.tell });
+      replace(body, explainedParts(desk, definition, explained, call, place));
+      markScrollable(body);
+    } catch (error) {
+      if (signal.aborted) return;
+      meanwhile(stoppedBox(error, own, () => work(true)));
+      desk.readOut(error === CANCELLED ? `Cancelled: ${id}.` : `Not worked out: ${id}.`);
+    } finally {
+      box.end();
+    }
+  };
+  void work(false);
+  return body;
+}
+
+/** A call as a section of its own. */
+export function callSection(desk: Desk, call: ReadCall, place: CallPlace): HTMLElement | undefined {
+  const definition = desk.engine.catalogue.find(({ id }) => id === call.id);
+  if (definition === undefined) return undefined;
+  const values = valuesOf(call);
+  const explained = values && place.explainer.known(call.id, values);
+  const parts = (): Child => {
+    if (values === undefined) return unexplained(definition, call);
+    if (explained === undefined) return workedLater(desk, { definition, call, values }, place);
+    return explainedParts(desk, definition, explained, call, place);
+  };
+  return h(
+    "section",
+    { class: "card call" },
+    h("h3", { class: "function-name" }, h("span", {}, `${NAMESPACE}.`, h("wbr"), call.id)),
+    h("p", {}, definition.summary, " ", helpLink(call.id, place.key)),
+    parts(),
+  );
+}
+
+/** A link to a function's help page, which opens beside the panel. */
+export const helpLink = (id: string, key: string): HTMLElement =>
+  h(
+    "a",
+    {
+      href: `help/${id}.html`,
+      target: "_blank",
+      rel: "noopener",
+      "data-key": `${key} help`,
+      "aria-label": `Help page of ${id} (opens in a new window)`,
+    },
+    "Help page",
+  );

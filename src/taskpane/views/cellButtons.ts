@@ -1,0 +1,53 @@
+/** Buttons that go to cells. */
+import type { Address } from "../../workbook/port";
+import { addressText, cellsText } from "../../workbook/reader/reference";
+import type { Desk } from "../services";
+import { h } from "../elements";
+
+const button = (desk: Desk, address: Address, key: string, shown: string): HTMLElement => {
+  const text = addressText(address);
+  const click = (): void => void desk.goTo(address);
+  return h(
+    "button",
+    { type: "button", class: "cell", "data-key": `${key}@${text}`, "aria-label": `Go to ${text}`, click },
+    shown,
+  );
+};
+
+/** A cell's address as a button that goes there. */
+export const cellButton = (desk: Desk, address: Address, key: string): HTMLElement =>
+  button(desk, address, key, addressText(address));
+
+const FIRST = 24;
+
+/** The cells of one sheet; of many the first, and one more button that shows the rest. */
+function cellList(desk: Desk, cells: readonly Address[], key: string): HTMLElement {
+  const item = (address: Address): HTMLElement =>
+    h("li", {}, button(desk, address, key, cellsText({ ...address, rows: 1, columns: 1 })));
+  const list = h("ul", { class: "cells" }, cells.slice(0, FIRST).map(item));
+  if (cells.length <= FIRST) return list;
+  const rest = cells.slice(FIRST);
+  const more = h("li");
+  const showRest = (): void => {
+    const items = rest.map(item);
+    more.replaceWith(...items);
+    items[0]?.querySelector("button")?.focus();
+  };
+  const label = `Show ${String(rest.length)} more`;
+  more.append(h("button", { type: "button", class: "cell", "data-key": `${key} more`, click: showRest }, label));
+  list.append(more);
+  return list;
+}
+
+/** Cells as buttons, sheet by sheet: the sheet's name stands once before its cells. */
+export function cellButtons(desk: Desk, cells: readonly Address[], key: string): HTMLElement {
+  const sheets = new Map<string, Address[]>();
+  for (const address of cells) sheets.set(address.sheet, [...(sheets.get(address.sheet) ?? []), address]);
+  return h(
+    "ul",
+    { class: "plain" },
+    [...sheets].map(([sheet, own]) =>
+      h("li", {}, h("p", { class: "sheet-name" }, sheet), cellList(desk, own, `${key} ${sheet}`)),
+    ),
+  );
+}

@@ -1,0 +1,171 @@
+/**
+ * A copy of a workbook's calculation for people without the add-in: values in place of every formula that needs us, and a
+ * record of what stood there. The workbook itself is only read.
+ */
+import type { SheetCell, StarterSheet } from "../../sheets/sheet";
+import type { Area, CellValue, HandOverCopy, HandedArea, Workbook } from "../port";
+import { readCells, type Engine, type Reading } from "../reader/read";
+import { columnLetters } from "../reader/reference";
+import { recordLines, type Describe, type Recording } from "./recordSheet";
+import { reliantCells, type ReliantCell } from "./dependents";
+import { pauses } from "../timeSlices";
+import { freeName } from "../starterCells";
+
+/** The calculation, and what it says of a call. */
+export interface RecordingEngine extends Engine {
+  describe: Describe;
+  /** The edition that every row of the record was made with. */
+  readonly edition: string;
+}
+
+const isTable = ({ rows, columns }: Area): boolean => rows * columns > 1;
+
+/** The record's columns: heading and width in characters. */
+export const RECORD_COLUMNS: readonly (readonly [string, number])[] = [
+  ["Cell", 13],
+  ["Formula", 28],
+  ["Inputs with units", 34],
+  ["Value", 13],
+  ["Unit", 12],
+  ["Method", 24],
+  ["Source", 25],
+  ["Cautions", 33],
+];
+
+const HEAD_ROWS = 3;
+const LAST = columnLetters(RECORD_COLUMNS.length - 1);
+
+const headCells = (edition: string): readonly (readonly [string, SheetCell])[] => [
+  ["A1", { content: "Record of the calculation", style: "Title" }],
+  [
+    "A2",
+    {
+      content: `Computed by ${edition}. The sheets of this copy hold values: they change with no input. Method, source and cautions are those of the live workbook at hand-over.`,
+      style: "Explanatory Text",
+    },
+  ],
+  ...RECORD_COLUMNS.map(([heading], at): readonly [string, SheetCell] => [
+    `${columnLetters(at)}${String(HEAD_ROWS)}`,
+    { content: heading, style: "Heading 3" },
+  ]),
+];
+
+type Content = string | number | boolean;
+
+/** Enough digits to check by, few enough for the column. */
+const formatOf = (value: number): string => {
+  const size = Math.abs(value);
+  if (value === 0 || size >= 1e9 || size < 1e-3) return "General";
+  return size >= 1000 ? "#,##0.0" : size >= 10 ? "0.00" : size >= 1 ? "0.000" : "0.00000";
+};
+
+const bodyCell = (content: Content, column: number): SheetCell => ({
+  content,
+  entry: true,
+  ...(typeof content === "string" && { text: true, wrap: true, ...(column > 0 && { indent: true }) }),
+  ...(typeof content === "number" && { format: formatOf(content) }),
+});
+
+/** A printed sheet of the lines. */
+function recordSheet(edition: string, lines: readonly (readonly Content[])[]): StarterSheet {
+  const body = lines.flatMap((line, down) =>
+    line.map((content, over): readonly [string, SheetCell] => [
+      `${columnLetters(over)}${String(HEAD_ROWS + 1 + down)}`,
+      bodyCell(content, over),
+    ]),
+  );
+  return {
+    id: "record",
+    name: "Record",
+    summary: "What stood behind the values.",
+    widths: RECORD_COLUMNS.map(([, width]) => width),
+    cells: Object.fromEntries([...headCells(edition), ...body]),
+    names: {},
+    frozenRows: HEAD_ROWS,
+    print: {
+      area: `A1:${LAST}${String(HEAD_ROWS + lines.length)}`,
+      landscape: true,
+      fitToWidth: true,
+      titleRows: `1:${String(HEAD_ROWS)}`,
+      footer: `Record, ${edition}: sheet &P of &N`,
+    },
+  };
+}
+
+const bySheet = (areas: readonly (readonly [string, HandedArea])[]): ReadonlyMap<string, readonly HandedArea[]> => {
+  const sheets = new Map<string, HandedArea[]>();
+  for (const [sheet, area] of areas) sheets.set(sheet, [...(sheets.get(sheet) ?? []), area]);
+  return sheets;
+};
+
+/** The values that stand now in everything that the formulas fill. */
+async function handed(book: Workbook, cells: readonly ReliantCell[]): Promise<ReturnType<typeof bySheet>> {
+  const tables = cells.filter(({ area }) => isTable(area));
+  const blocks = tables.length === 0 ? [] : await book.read(tables.map(({ area }) => area));
+  const values = new Map(tables.map((cell, at) => [cell, blocks[at]?.values] as const));
+  return bySheet(
+    cells.map((cell) => {
+      const { sheet, row, column } = cell.address;
+      const own: readonly (readonly CellValue[])[] = values.get(cell) ?? [[cell.value]];
+      return [sheet, { row, column, values: own }];
+    }),
+  );
+}
+
+/** A log that holds nothing is of no use for reading arguments: what can't be read is told in the record. */
+const readingsOf = (
+  book: Workbook,
+  cells: readonly ReliantCell[],
+  engine: Engine,
+  { signal }: Recording,
+): Promise<readonly Reading[]> =>
+  readCells(
+    book,
+    cells.map(({ address, formula, value }) => ({ address, formula, value })),
+    engine,
+    { signal },
+  );
+
+export interface HandOver extends HandOverCopy {
+  /** How many cells hold values instead of formulas, spilled ones not counted. */
+  readonly cells: number;
+  /** How many of those hold calls of ours. */
+  readonly ours: number;
+  /** Cells that hold something else than their formulas give now: their record would not fit their value. */
+  readonly stale: number;
+}
+
+/**
+ * @returns the copy; undefined where no cell of the workbook uses us
+ * @throws ENDED where the signal ended it, also while the host was read
+ */
+export async function handOver(
+  book: Workbook,
+  engine: RecordingEngine,
+  recording: Recording = {},
+): Promise<HandOver | undefined> {
+  const goesOn = pauses({}, recording.signal === undefined ? [] : [recording.signal]);
+  const cells = await reliantCells(book);
+  await goesOn();
+  if (cells.length === 0) return undefined;
+  const readings = await readingsOf(book, cells, engine, recording);
+  const lines = await recordLines(cells, readings, engine.describe, recording);
+  const titles = (await book.sheets()).map(({ name }) => name);
+  const areas = await handed(book, cells);
+  await goesOn();
+  const sheets = [...areas].map(([sheet, own]) => {
+    const title = freeName(`${sheet.slice(0, LONGEST_COPIED)} values`, titles);
+    titles.push(title);
+    return { sheet, title, areas: own };
+  });
+  return {
+    sheets,
+    record: recordSheet(engine.edition, lines),
+    cells: cells.length,
+    ours: readings.filter(({ calls }) => calls.length > 0).length,
+    stale: readings.filter(({ stale }) => stale).length,
+  };
+}
+
+/** A sheet's name may be 31 characters long: so many are left before the word that marks a copy. */
+const LONGEST_COPIED = 24;

@@ -1,0 +1,184 @@
+/** The lines of a hand-over record: what stood in each cell, with inputs, method, sources and cautions. */
+import { settled } from "../pending";
+import { callKey } from "../scan/callMemo";
+import type { CellValue } from "../port";
+import { isFault } from "../port";
+import type { ReadArgument, ReadCall, Reading } from "../reader/read";
+import { addressText, cellsText } from "../reader/reference";
+import type { ReliantCell } from "./dependents";
+import { pauses } from "../timeSlices";
+import { isMatrix, isOutcomeFault, type RawValue } from "../values";
+
+/** What a function says of one of its calls. */
+export interface Described {
+  /** The function's sentence: the method. */
+  readonly method: string;
+  readonly inputs: readonly DescribedInput[];
+  readonly unit: string;
+  readonly sources: readonly string[];
+  readonly cautions: readonly { readonly severity: string; readonly text: string }[];
+}
+
+export interface DescribedInput {
+  readonly label: string;
+  readonly value: string | number | boolean;
+  readonly unit: string;
+  /** False where the default stands in. */
+  readonly given: boolean;
+}
+
+/** Throws `Awaited` where what is asked for comes later. */
+export type Describe = (id: string, args: readonly RawValue[]) => Described | undefined;
+
+type Content = string | number | boolean;
+
+/** Cell, formula, inputs, value, unit, method, source, cautions. */
+export type RecordLine = readonly [string, string, string, Content, string, string, string, string];
+
+/** More lines of a text than these make a row too high for a page: they go on in a row below. */
+const MOST_LINES = 22;
+/** Characters of a line in the column of inputs. */
+const LINE_LETTERS = 34;
+
+const shown = (value: CellValue): Content =>
+  value === null ? "" : isFault(value) ? `${value.error} ${value.message ?? ""}`.trim() : value;
+
+const amount = (value: Content, unit: string): string => {
+  const text = typeof value === "number" ? String(Number(value.toPrecision(7))) : String(value);
+  return unit === "" ? text : `${text} ${unit}`;
+};
+
+const inputText = ({ label, value, unit }: DescribedInput): string => `${label}: ${amount(value, unit)}`;
+
+/** What was given, a line each; then the defaults that stood in. What was left out and has no default says nothing. */
+const inputLines = (inputs: readonly DescribedInput[]): readonly string[] => {
+  const defaults = inputs.filter(({ given, value }) => !given && value !== "").map(inputText);
+  return [
+    ...inputs.filter(({ given }) => given).map(inputText),
+    ...defaults.map((text, at) => (at === 0 ? `by default: ${text}` : `  ${text}`)),
+  ];
+};
+
+/** Lines in parts that fit a row each. */
+const parts = (lines: readonly string[]): readonly string[] => {
+  const found: string[][] = [[]];
+  let high = 0;
+  for (const line of lines) {
+    const own = Math.max(1, Math.ceil(line.length / LINE_LETTERS));
+    if (high > 0 && high + own > MOST_LINES) {
+      found.push([]);
+      high = 0;
+    }
+    found.at(-1)?.push(line);
+    high += own;
+  }
+  return found.map((part) => part.join("\n"));
+};
+
+const rawOf = (args: readonly ReadArgument[]): readonly RawValue[] | undefined => {
+  const values = args.flatMap((argument) => ("value" in argument ? [argument.value] : []));
+  return values.length === args.length ? values : undefined;
+};
+
+/** Why a call's inputs can't be told. */
+const untold = (args: readonly ReadArgument[]): readonly string[] =>
+  args.flatMap((argument) => {
+    if ("unread" in argument) return [argument.unread];
+    return "fault" in argument ? [String(shown(argument.fault))] : [];
+  });
+
+/** What a call inside a larger formula gives. */
+const partText = ({ outcome }: ReadCall, unit: string): readonly string[] => {
+  if (outcome === undefined) return [];
+  if (isOutcomeFault(outcome)) return [`gives ${String(shown(outcome))}`];
+  const { value } = outcome;
+  return isMatrix(value) ? [] : [`gives ${amount(shown(value), unit)}`];
+};
+
+/** What a cell holds: of a table its place in the copy. */
+const held = ({ area, value }: ReliantCell): Content =>
+  area.rows * area.columns > 1 ? `table in ${cellsText(area)}` : shown(value);
+
+const AS_THERE = "as on its sheet";
+const NO_UNIT = "–";
+
+const unitText = (cell: ReliantCell, call: ReadCall, unit: string): string => {
+  if (!call.whole) return AS_THERE;
+  if (cell.area.rows * cell.area.columns > 1) return "in the table";
+  return unit === "" ? NO_UNIT : unit;
+};
+
+interface Recorder {
+  readonly describe: Describe;
+  /** Where a call with the same arguments was told in full. */
+  readonly told: Map<string, string>;
+}
+
+/** A call's lines; a call that was told in full before is only referred to. */
+function callLines(cell: ReliantCell, call: ReadCall, first: boolean, { describe, told }: Recorder): RecordLine[] {
+  const raw = rawOf(call.args);
+  const key = raw && callKey(call.id, raw);
+  const before = key === undefined ? undefined : told.get(key);
+  const own = raw && describe(call.id, raw);
+  if (key !== undefined && before === undefined) told.set(key, addressText(cell.address));
+  const unit = own?.unit ?? "";
+  const inputs =
+    before !== undefined ? [`as ${before}`] : own === undefined ? untold(call.args) : inputLines(own.inputs);
+  const [top = "", ...below] = parts([...inputs, ...(call.whole ? [] : partText(call, unit))]);
+  const cautions =
+    before === undefined ? (own?.cautions ?? []).map(({ severity, text }) => `${severity}: ${text}`) : [];
+  const stale = call.stale ? ["Out of date: the formula gives something else now than the cell holds."] : [];
+  return [
+    [
+      first ? addressText(cell.address) : "",
+      first ? cell.formula : "in the same formula",
+      top,
+      first ? held(cell) : "",
+      first ? unitText(cell, call, unit) : "",
+      own === undefined ? call.id : `${call.id}: ${own.method}`,
+      before === undefined ? (own?.sources ?? []).join("; ") : `as ${before}`,
+      [...stale, ...cautions, ...(before === undefined ? [] : [`as ${before}`])].join("\n"),
+    ],
+    ...below.map((text): RecordLine => ["", "", text, "", "", "", "", ""]),
+  ];
+}
+
+const reliantLine = (cell: ReliantCell): RecordLine => [
+  addressText(cell.address),
+  cell.formula,
+  "",
+  held(cell),
+  AS_THERE,
+  "relies on the cells above",
+  "",
+  "",
+];
+
+/** Is told how many cells have their lines. */
+export interface Recording {
+  readonly signal?: AbortSignal | undefined;
+  tell?(done: number, of: number): void;
+}
+
+/**
+ * Cells with calls of ours first, a line or more for each call; then those that rely on them.
+ * @param recording `signal` ends the work on calls whose descriptions are awaited
+ */
+export async function recordLines(
+  cells: readonly ReliantCell[],
+  readings: readonly Reading[],
+  describe: Describe,
+  { signal, tell }: Recording = {},
+): Promise<readonly RecordLine[]> {
+  const recorder: Recorder = { describe, told: new Map() };
+  const lines: RecordLine[] = [];
+  const pause = pauses({}, signal === undefined ? [] : [signal]);
+  for (const [at, cell] of cells.entries()) {
+    tell?.(at, cells.length);
+    await pause();
+    for (const [place, call] of (readings[at]?.calls ?? []).entries())
+      lines.push(...(await settled(() => callLines(cell, call, place === 0, recorder), { signal })));
+  }
+  const others = cells.filter((_, at) => (readings[at]?.calls.length ?? 0) === 0);
+  return [...lines, ...others.map(reliantLine)];
+}

@@ -1,0 +1,89 @@
+/**
+ * Mends formulas that lost their functions. Where an add-in is missing, a workbook keeps its calls as
+ * `_xldudf_WARMBACK_…`, other add-ins may put a lost book before them (`[2]!`, `Book.xla!`), and a cell stays `#NAME?` until
+ * its formula is written again.
+ */
+import type { Address, CellValue, CellWrite, Workbook } from "../port";
+import { isFault } from "../port";
+import { NAMESPACE, mentionsUs, ourId } from "../reader/calls";
+import { readSheet } from "../reader/sheets";
+import { isRefusal, tokens, type Token } from "../reader/tokens";
+
+/** What files put before a name they don't know. */
+const PREFIXES = /^(?:_xlfn\.|_xlws\.|_xludf\.)+/i;
+
+/** A call's name as it must be typed; undefined where the token calls none of ours, or does so properly already. */
+function mendedName({ kind, text }: Token, known: ReadonlySet<string>): string | undefined {
+  if (kind !== "function") return undefined;
+  const bare = text.slice(text.lastIndexOf("!") + 1).replace(PREFIXES, "");
+  const id = ourId(bare, known);
+  const proper = id === undefined ? undefined : `${NAMESPACE}.${id}`;
+  return proper === undefined || proper === text.toUpperCase() ? undefined : proper;
+}
+
+/** The formula with every broken call of ours mended; the same text where there is none. Quoted texts stay as they are. */
+export function mended(formula: string, known: ReadonlySet<string>): string {
+  if (!mentionsUs(formula)) return formula;
+  const found = tokens(formula);
+  if (isRefusal(found)) return formula;
+  let text = "";
+  let from = 0;
+  for (const token of found) {
+    const name = mendedName(token, known);
+    if (name === undefined) continue;
+    text += formula.slice(from, token.start) + name;
+    from = token.end;
+  }
+  return text + formula.slice(from);
+}
+
+/** Whether a formula calls one of ours by its proper name. */
+const callsUs = (formula: string, known: ReadonlySet<string>): boolean => {
+  const found = mentionsUs(formula) ? tokens(formula) : [];
+  return !isRefusal(found) && found.some(({ kind, text }) => kind === "function" && ourId(text, known) !== undefined);
+};
+
+const isNameless = (value: CellValue): boolean => isFault(value) && value.error === "#NAME?";
+
+export interface Mending {
+  /** Cells whose formulas were written again. */
+  readonly mended: readonly Address[];
+  /** Those of them that still show #NAME?: something else in the formula isn't known. */
+  readonly failing: readonly Address[];
+  /** Sheets that hold such cells but can't be written to, with how many. */
+  readonly protectedSheets: readonly { readonly sheet: string; readonly cells: number }[];
+}
+
+/** The cells of a sheet to write again. */
+async function broken(book: Workbook, sheet: string, known: ReadonlySet<string>): Promise<readonly CellWrite[]> {
+  const found: CellWrite[] = [];
+  for (const { area, formulas, values } of await readSheet(book, sheet))
+    formulas.forEach((line, down) =>
+      line.forEach((formula, over) => {
+        const content = mended(formula, known);
+        const again = isNameless(values[down]?.[over] ?? null) && callsUs(formula, known);
+        if (content === formula && !again) return;
+        found.push({ sheet: area.sheet, row: area.row + down, column: area.column + over, content });
+      }),
+    );
+  return found;
+}
+
+async function stillFailing(book: Workbook, cells: readonly Address[]): Promise<readonly Address[]> {
+  const blocks = cells.length === 0 ? [] : await book.read(cells.map((cell) => ({ ...cell, rows: 1, columns: 1 })));
+  return cells.filter((_, at) => isNameless(blocks[at]?.values[0]?.[0] ?? null));
+}
+
+/** Mends the whole workbook with one writing, which is one undo step where the host has such. */
+export async function mend(book: Workbook, known: ReadonlySet<string>): Promise<Mending> {
+  const writes: CellWrite[] = [];
+  const protectedSheets: { sheet: string; cells: number }[] = [];
+  for (const { name, protected: shut } of await book.sheets()) {
+    const cells = await broken(book, name, known);
+    if (shut && cells.length > 0) protectedSheets.push({ sheet: name, cells: cells.length });
+    else writes.push(...cells);
+  }
+  if (writes.length > 0) await book.write(writes);
+  const addresses = writes.map(({ sheet, row, column }) => ({ sheet, row, column }));
+  return { mended: addresses, failing: await stillFailing(book, addresses), protectedSheets };
+}

@@ -1,0 +1,36 @@
+/** Looks for the one call of this session that a cell's call must have been. */
+import type { CallLog, LoggedCall } from "../callLog";
+import { sameCell, sameValue, topLeft, valueOf } from "../values";
+import type { RawValue } from "../values";
+import type { CellValue } from "../port";
+import { isUnread } from "./operators";
+import type { Answer } from "./operators";
+
+const agrees = (call: LoggedCall, args: readonly Answer[]): boolean =>
+  args.every((argument, at) => isUnread(argument) || sameValue(argument, call.args[at] ?? null)) &&
+  call.args.slice(args.length).every((argument) => argument === null || argument === undefined);
+
+const sameArguments = (a: readonly RawValue[], b: readonly RawValue[]): boolean => {
+  const most = Math.max(a.length, b.length);
+  for (let at = 0; at < most; at++) if (!sameValue(a[at] ?? null, b[at] ?? null)) return false;
+  return true;
+};
+
+/**
+ * The one logged call that agrees with every argument that was read and, where the call is the whole formula, with the
+ * cell's value. The same call made again counts once; two different ones mean no answer.
+ */
+export function logged(
+  log: CallLog,
+  id: string,
+  args: readonly Answer[],
+  cell: CellValue | undefined,
+): LoggedCall | undefined {
+  let only: LoggedCall | undefined;
+  for (const call of log.of(id)) {
+    if (!agrees(call, args) || (cell !== undefined && !sameCell(topLeft(valueOf(call.result)), cell))) continue;
+    if (only === undefined) only = call;
+    else if (!sameArguments(only.args, call.args)) return undefined;
+  }
+  return only;
+}

@@ -1,0 +1,54 @@
+/** The calculation as a scan uses it: equal calls are worked out once, and so are their cautions. */
+import type { CallLog } from "../callLog";
+import { callKey, memo } from "./callMemo";
+import type { ReadCall } from "../reader/read";
+import type { Caution } from "./report";
+import type { CellOutcome, RawValue } from "../values";
+
+/** Both may throw `Awaited`. */
+export interface CautionEngine {
+  readonly known: ReadonlySet<string>;
+  readonly log: CallLog;
+  call(id: string, args: readonly RawValue[]): CellOutcome;
+  cautionsOf(id: string, args: readonly RawValue[]): readonly Caution[];
+  /** Functions that take long come last. */
+  heavy?(id: string): boolean;
+}
+
+/** The raw arguments of a call that was made; undefined where one is an error or can't be read. */
+function rawArguments({ args }: ReadCall): readonly RawValue[] | undefined {
+  const values: RawValue[] = [];
+  for (const argument of args) {
+    if (!("value" in argument)) return undefined;
+    values.push(argument.value);
+  }
+  return values;
+}
+
+/** An engine that works equal calls out once. A caution hangs on the outcome that was made for its call. */
+export function remembering(
+  engine: CautionEngine,
+): CautionEngine & { cautionsFor(call: ReadCall): readonly Caution[] } {
+  const outcomes = memo<CellOutcome>();
+  const cautions = new WeakMap<CellOutcome, readonly Caution[]>();
+  const own = new WeakSet<CellOutcome>();
+  return {
+    ...engine,
+    call: (id, args) =>
+      outcomes.get(callKey(id, args), () => {
+        const outcome = { ...engine.call(id, args) };
+        own.add(outcome);
+        return outcome;
+      }),
+    cautionsFor(call) {
+      const known = call.outcome && cautions.get(call.outcome);
+      if (known !== undefined) return known;
+      const args = rawArguments(call);
+      const raised = args === undefined ? [] : engine.cautionsOf(call.id, args);
+      if (call.outcome !== undefined && args !== undefined && own.has(call.outcome)) cautions.set(call.outcome, raised);
+      return raised;
+    },
+  };
+}
+
+export type Remembering = ReturnType<typeof remembering>;

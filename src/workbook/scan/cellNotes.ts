@@ -1,0 +1,49 @@
+/** What a scan notes of each cell. */
+import type { CellFault } from "../port";
+import { isFault } from "../port";
+import type { CellToRead, Prepared, ReadCall, Reading } from "../reader/read";
+import type { FailingCell, SheetNotes } from "./report";
+import { isOutcomeFault } from "../values";
+
+const isRead = (call: ReadCall): boolean => call.args.every((argument) => !("unread" in argument));
+
+function failing({ address, calls }: Reading, value: CellFault): FailingCell {
+  const { error } = value;
+  const outcome = calls.find(
+    ({ outcome: one }) => one !== undefined && isOutcomeFault(one) && one.error === error,
+  )?.outcome;
+  const again = outcome !== undefined && isOutcomeFault(outcome) ? outcome.message : undefined;
+  const message = value.message ?? again;
+  return { address, error, ...(message === undefined ? {} : { message }) };
+}
+
+/** What one sheet raises, while it is gathered. */
+export type Notes = { -readonly [K in keyof SheetNotes]: SheetNotes[K][number][] };
+
+export const noNotes = (): Notes => ({ raised: [], cells: [], failing: [], unread: [], unworked: [], stale: [] });
+
+/** What one cell says. */
+export interface Noted {
+  readonly reading: Reading;
+  readonly raised: Notes["raised"];
+}
+
+const idsOf = (calls: readonly Pick<ReadCall, "id">[]): readonly string[] =>
+  calls.length === 1 && calls[0] ? [calls[0].id] : [...new Set(calls.map(({ id }) => id))];
+
+/** Adds what was noted of one cell to its sheet's notes. */
+export function note(cell: CellToRead, { reading, raised }: Noted, notes: Notes): void {
+  const { address, formula, calls, refusal, stale } = reading;
+  notes.raised.push(...raised);
+  const ours = calls.length > 0;
+  if (ours) notes.cells.push({ address, formula, ids: idsOf(calls) });
+  if (isFault(cell.value) && (ours || refusal !== undefined)) notes.failing.push(failing(reading, cell.value));
+  if (refusal !== undefined || !calls.every(isRead)) notes.unread.push(address);
+  if (stale) notes.stale.push(address);
+}
+
+/** Adds a cell with a call whose work broke off. */
+export function noteUnworked({ cell: { address, formula }, sites }: Prepared, notes: Notes): void {
+  notes.cells.push({ address, formula, ids: idsOf(sites) });
+  notes.unworked.push(address);
+}

@@ -1,0 +1,115 @@
+/** The cautions of a workbook, put together from what its sheets raise. */
+import type { Address } from "../port";
+
+export interface Caution {
+  readonly code: string;
+  readonly severity: string;
+  readonly text: string;
+}
+
+/** One wording of a caution and the cells that raise it. */
+export interface RaisedNote {
+  readonly text: string;
+  readonly ids: readonly string[];
+  readonly cells: readonly Address[];
+}
+
+export interface RaisedCode {
+  readonly code: string;
+  readonly notes: readonly RaisedNote[];
+}
+
+export interface SeverityGroup {
+  readonly severity: string;
+  readonly codes: readonly RaisedCode[];
+}
+
+/** A cell that uses us. */
+export interface UsingCell {
+  readonly address: Address;
+  readonly formula: string;
+  readonly ids: readonly string[];
+}
+
+export interface FailingCell {
+  readonly address: Address;
+  readonly error: string;
+  /** The full text, where the host kept it or the call gives it again. */
+  readonly message?: string;
+}
+
+/** What one sheet raises. */
+export interface SheetNotes {
+  readonly raised: readonly { readonly caution: Caution; readonly id: string; readonly address: Address }[];
+  readonly cells: readonly UsingCell[];
+  readonly failing: readonly FailingCell[];
+  /** Cells with an argument that can't be read: their cautions aren't known. */
+  readonly unread: readonly Address[];
+  /** Cells with a call whose work broke off: their cautions aren't known either. */
+  readonly unworked: readonly Address[];
+  /** Cells that hold something else than their formula gives now. */
+  readonly stale: readonly Address[];
+}
+
+export interface CautionReport extends Omit<SheetNotes, "raised"> {
+  /** The gravest first. */
+  readonly severities: readonly SeverityGroup[];
+}
+
+/** The severity words of the open safety-sign standards, the gravest first; others come after. */
+const SEVERITIES = ["Danger", "Warning", "Caution", "Notice"];
+
+const rank = (severity: string): number => {
+  const at = SEVERITIES.indexOf(severity);
+  return at < 0 ? SEVERITIES.length : at;
+};
+
+interface Wording {
+  readonly text: string;
+  readonly ids: Set<string>;
+  readonly cells: Map<string, Address>;
+}
+
+const placeKey = ({ sheet, row, column }: Address): string => `${String(row)},${String(column)},${sheet}`;
+
+type Wordings = Map<string, Map<string, Map<string, Wording>>>;
+
+function into<K, V>(map: Map<K, V>, key: K, make: () => V): V {
+  const known = map.get(key);
+  if (known !== undefined) return known;
+  const made = make();
+  map.set(key, made);
+  return made;
+}
+
+/** All sheets' notes as one report: by severity, then code, then wording, each with its cells. */
+export function report(sheets: readonly SheetNotes[]): CautionReport {
+  const all: Wordings = new Map();
+  for (const { caution, id, address } of sheets.flatMap(({ raised }) => raised)) {
+    const codes = into(all, caution.severity, () => new Map<string, Map<string, Wording>>());
+    const texts = into(codes, caution.code, () => new Map<string, Wording>());
+    const { text } = caution;
+    const wording = into(texts, text, () => ({ text, ids: new Set<string>(), cells: new Map<string, Address>() }));
+    wording.ids.add(id);
+    wording.cells.set(placeKey(address), address);
+  }
+  return {
+    severities: [...all]
+      .sort(([a], [b]) => rank(a) - rank(b))
+      .map(([severity, codes]) => ({ severity, codes: coded(codes) })),
+    cells: sheets.flatMap(({ cells }) => cells),
+    failing: sheets.flatMap(({ failing }) => failing),
+    unread: sheets.flatMap(({ unread }) => unread),
+    unworked: sheets.flatMap(({ unworked }) => unworked),
+    stale: sheets.flatMap(({ stale }) => stale),
+  };
+}
+
+function coded(codes: ReadonlyMap<string, ReadonlyMap<string, Wording>>): readonly RaisedCode[] {
+  return [...codes]
+    .sort(([a], [b]) => (a < b ? -1 : 1))
+    .map(([code, texts]) => ({
+      code,
+      notes: [...texts.values()].map(({ text, ids, cells }) => ({ text, ids: [...ids], cells: [...cells.values()] })),
+    }));
+}
