@@ -60,7 +60,7 @@ const addIn = (settings: BuildSettings): Configuration => ({
 const worker = ({ folder, build }: BuildSettings): Configuration => ({
   ...bundle("worker", TARGET, folder),
   target: ["webworker", TARGET],
-  entry: { worker: join(ROOT, "src/taskpane/runs/worker.ts") },
+  entry: { worker: join(ROOT, "src/taskpane/jobs/worker.ts") },
   externals: [coreFromFunctions],
   plugins: [new webpack.DefinePlugin({ BUILD_HASH: JSON.stringify(build) })],
 });
@@ -76,14 +76,14 @@ const page = ({ folder, build }: BuildSettings): Configuration => {
   return {
     ...base,
     target: ["web", PREVIEW_TARGET],
-    entry: { shim: join(PREVIEW, "shim-page.ts"), preview: join(PREVIEW, "page.ts") },
+    entry: { shim: join(PREVIEW, "page/shim.ts"), preview: join(PREVIEW, "page/index.ts") },
     output: { ...base.output, chunkFilename: "preview-[name].[contenthash].js" },
     module: { rules: [...base.module.rules, { test: /\.css$/, use: ["style-loader", "css-loader"] }] },
     plugins: [
       new webpack.DefinePlugin({ BUILD_HASH: JSON.stringify(build) }),
       withFiles("page", () => ({
-        "index.html": previewFile("preview.html"),
-        "preview.css": previewFile("preview.css"),
+        "index.html": previewFile("page/preview.html"),
+        "preview.css": previewFile("page/preview.css"),
       })),
       // Hyphenation patterns of 70 languages; the engine asks for English only.
       new webpack.IgnorePlugin({
@@ -98,7 +98,7 @@ const page = ({ folder, build }: BuildSettings): Configuration => {
 const evaluator = ({ folder }: BuildSettings): Configuration => ({
   ...bundle("evaluate", PREVIEW_TARGET, folder),
   target: "node20",
-  entry: { evaluate: join(PREVIEW, "evaluate-main.ts") },
+  entry: { evaluate: join(PREVIEW, "cli/evaluateMain.ts") },
   output: { path: folder, filename: "[name].cjs" },
   node: { __dirname: false },
   // Bundling the sheet engine for Node would take ten times as long and gain nothing: it is required from node_modules.

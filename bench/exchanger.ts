@@ -6,7 +6,7 @@ import { machineOf } from "../core/exchanger/balance/machine";
 import { compile, evaluate } from "../core/kernel/call/evaluate";
 import { isFault } from "../core/kernel/values/fault";
 import { us } from "../core/kernel/values/quantity";
-import { refrigerant } from "../core/refrigerant/refrigerant";
+import { loadRefrigerant } from "../core/refrigerant/refrigerant";
 
 const INPUTS = 200;
 const RUNS = 9;
@@ -72,7 +72,7 @@ const machine = (name: string, i: number): Block => ({ ...withoutExchanger(name)
 
 const plain = (name: string): number => {
   const ready = machineOf({
-    fluid: refrigerant(name),
+    fluid: loadRefrigerant(name),
     cooling: us("heat rate", 90_000),
     evaporating: us("temperature", 45),
     condensing: us("temperature", 115),

@@ -1,9 +1,13 @@
 // Times the refrigerant core and prints a table. Run: npx tsx bench/refrigerant.ts
 // The last column is CoolProp 8.0.0 (C++, g++ -O3) on a 2.6 GHz EPYC guest, low-level interface, phase unknown where it has
 // that choice; median of 9 runs.
-import { cycle } from "../core/cycle/cycle";
-import { refrigerant } from "../core/refrigerant/refrigerant";
-import { saturatedState, saturationPressure, saturationTemperature } from "../core/refrigerant/saturation/saturation";
+import { solveCycle } from "../core/cycle/cycle";
+import { loadRefrigerant } from "../core/refrigerant/refrigerant";
+import {
+  saturatedState,
+  refrigerantSaturationPressure,
+  saturationTemperature,
+} from "../core/refrigerant/saturation/saturation";
 import { stateAt } from "../core/refrigerant/state/state";
 import { stateByEnthalpy, stateByEntropy } from "../core/refrigerant/state/stateBy";
 
@@ -47,11 +51,11 @@ const LIBRARY: Record<string, readonly string[]> = {
 };
 
 function rows(name: string): Row[] {
-  const fluid = refrigerant(name);
+  const fluid = loadRefrigerant(name);
   const blend = fluid.mixture !== undefined;
   const T = Array.from({ length: POINTS }, (_, i) => 263.15 + ((i * 29) % POINTS) * (40 / POINTS));
-  const p = T.map((t) => saturationPressure(fluid, t, "dew"));
-  const pb = T.map((t) => saturationPressure(fluid, t, "bubble"));
+  const p = T.map((t) => refrigerantSaturationPressure(fluid, t, "dew"));
+  const pb = T.map((t) => refrigerantSaturationPressure(fluid, t, "bubble"));
   const gas = T.map((t, i) => stateAt(fluid, p[i]!, t + 12));
   const known = LIBRARY[name] ?? [];
   const row = (what: string, target: number | undefined, library: string | undefined, call: (i: number) => number) => ({
@@ -65,15 +69,15 @@ function rows(name: string): Row[] {
   // R-744 condenses only below its critical temperature.
   const condensing = T.map((t) => (name === "R-744" ? 284 + 0.3 * (t - 263) : t + 36));
   return [
-    row("pressure from T (bubble)", 0.5, known[0], (i) => saturationPressure(fluid, T[i]!, "bubble")),
-    row("pressure from T (dew)", 0.5, known[0], (i) => saturationPressure(fluid, T[i]!, "dew")),
+    row("pressure from T (bubble)", 0.5, known[0], (i) => refrigerantSaturationPressure(fluid, T[i]!, "bubble")),
+    row("pressure from T (dew)", 0.5, known[0], (i) => refrigerantSaturationPressure(fluid, T[i]!, "dew")),
     row("T from pressure (dew)", 1, known[1], (i) => saturationTemperature(fluid, p[i]!, "dew")),
     row("saturated vapour, all properties", undefined, "", (i) => saturatedState(fluid, T[i]!, "dew").enthalpy),
     row("gas at (p, T), all properties", state, known[2], (i) => stateAt(fluid, p[i]!, T[i]! + 12).enthalpy),
     row("liquid at (p, T), all properties", state, known[3], (i) => stateAt(fluid, pb[i]!, T[i]! - 6).enthalpy),
     row("gas at (p, s)", undefined, known[4], (i) => stateByEntropy(fluid, p[i]!, gas[i]!.entropy).enthalpy),
     row("gas at (p, h)", undefined, known[5], (i) => stateByEnthalpy(fluid, p[i]!, gas[i]!.enthalpy).temperature),
-    row("cycle", 60, "", (i) => cycle({ ...hot, condensing: condensing[i]! }).cop),
+    row("cycle", 60, "", (i) => solveCycle({ ...hot, condensing: condensing[i]! }).cop),
     ...(blend
       ? [row("inside the glide at (p, T)", 500, "", (i) => stateAt(fluid, 0.5 * (p[i]! + pb[i]!), T[i]!).enthalpy)]
       : []),

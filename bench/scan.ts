@@ -3,11 +3,11 @@
  * calculation is a stand-in of a few microseconds; the host answers at once, so its share is measured, not guessed.
  * Run: npx tsx bench/scan.ts
  */
-import { callLog } from "../src/workbook/callLog";
+import { sessionLog } from "../src/workbook/callLog";
 import type { Area, Block, CellValue, Workbook } from "../src/workbook/port";
 import { scanner } from "../src/workbook/scan/scan";
 import type { CautionEngine } from "../src/workbook/scan/scan";
-import type { CellOutcome, RawValue } from "../src/workbook/values";
+import type { CellOutcome, CellInput } from "../src/workbook/values";
 
 const ROWS = 5_000;
 
@@ -19,7 +19,7 @@ interface Case {
 }
 
 const flow = (row: number): number => 20 + (row % 97) + row / ROWS;
-const headLoss = (args: readonly RawValue[]): number => Number(args[0]) ** 1.852 * Number(args[2] ?? 100) * 1e-4;
+const headLoss = (args: readonly CellInput[]): number => Number(args[0]) ** 1.852 * Number(args[2] ?? 100) * 1e-4;
 
 const CASES: readonly Case[] = [
   {
@@ -86,7 +86,7 @@ function book(of: Case, spent: { host: number; reads: number }): Workbook {
 function engine(counts: { calls: number }): CautionEngine {
   return {
     known: new Set(["PIPE.HEADLOSS", "PIPE.VELOCITY"]),
-    log: callLog(),
+    log: sessionLog(),
     call(id, args): CellOutcome {
       counts.calls++;
       return { value: id === "PIPE.VELOCITY" ? 2 * Number(args[0]) : headLoss(args) };

@@ -1,34 +1,34 @@
 /** Every cell function, by topic. */
-import { air } from "./air";
-import { aircon } from "./aircon";
-import { control } from "./control";
-import { cost } from "./cost";
-import { cycle } from "./cycle";
-import { exchanger } from "./exchanger";
+import { airFunctions } from "./air";
+import { airconFunctions } from "./aircon";
+import { controlFunctions } from "./control";
+import { costFunctions } from "./cost";
+import { cycleFunctions } from "./cycle";
+import { exchangerFunctions } from "./exchanger";
 import { catalogueOf } from "./kernel/define/catalogue";
 import { compile, type Compiled } from "./kernel/call/evaluate";
-import { line } from "./line";
-import { note } from "./note";
-import { pipe } from "./pipe";
-import { pool } from "./pool";
-import { refrigerant } from "./refrigerant";
-import { sink } from "./sink";
-import { water } from "./water";
+import { lineFunctions } from "./line";
+import { noteFunctions } from "./note";
+import { pipeFunctions } from "./pipe";
+import { poolFunctions } from "./pool";
+import { refrigerantFunctions } from "./refrigerant";
+import { sinkFunctions } from "./sink";
+import { waterFunctions } from "./water";
 
 export const CATALOGUE = catalogueOf(
-  refrigerant,
-  cycle,
-  aircon,
-  pool,
-  air,
-  water,
-  exchanger,
-  pipe,
-  line,
-  control,
-  cost,
-  sink,
-  note,
+  refrigerantFunctions,
+  cycleFunctions,
+  airconFunctions,
+  poolFunctions,
+  airFunctions,
+  waterFunctions,
+  exchangerFunctions,
+  pipeFunctions,
+  lineFunctions,
+  controlFunctions,
+  costFunctions,
+  sinkFunctions,
+  noteFunctions,
 );
 
 /** Every cell function by its id, compiled once: the cells and the panel share its definitions and memory. */

@@ -8,12 +8,12 @@ import type { Equation, Relation } from "./kernel/define/equation";
 export type { Check, ExampleArgs } from "./kernel/define/cellFunction";
 export type { AnyEquation, AnyRelation, EquationSymbol } from "./kernel/define/equation";
 export { referenceOf } from "./kernel/reference";
-export type { Reference } from "./kernel/reference/entry";
+export type { SourceEntry } from "./kernel/reference/entry";
 export type { LookupStep, PropertyStep } from "./kernel/define/steps";
 export { NUMBERS_HEAD } from "./kernel/explain/working";
 
 /** The keys of a definition's texts for the finder. */
-export type FinderKey = "finds" | "remarks";
+export type FinderKey = "keywords" | "details";
 
 interface HelpKeys {
   readonly cellFunction: readonly (keyof CellFunction)[];
@@ -24,9 +24,9 @@ interface HelpKeys {
 
 /** Declaring function, or list of checks, → the keys that hold help texts. */
 export const HELP_KEYS = {
-  cellFunction: ["finds", "remarks"] satisfies readonly FinderKey[],
-  equation: ["takes", "valid"],
-  relation: ["takes", "valid"],
+  cellFunction: ["keywords", "details"] satisfies readonly FinderKey[],
+  equation: ["symbols", "validity"],
+  relation: ["symbols", "validity"],
   checks: ["remark"],
 } as const satisfies HelpKeys;
 
@@ -35,6 +35,6 @@ export function finderTextsOf(
   catalogue: readonly CellFunction[],
 ): Readonly<Record<string, Pick<CellFunction, FinderKey>>> {
   return Object.fromEntries(
-    catalogue.map(({ id, finds, remarks }) => [id, { ...(finds && { finds }), ...(remarks && { remarks }) }]),
+    catalogue.map(({ id, keywords, details }) => [id, { ...(keywords && { keywords }), ...(details && { details }) }]),
   );
 }

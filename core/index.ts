@@ -5,11 +5,11 @@
 export { CATALOGUE, COMPILED } from "./catalogue";
 
 // Definitions.
-export { folded, labelOf } from "./kernel/define/argument";
+export { normalizeKey, labelOf } from "./kernel/define/argument";
 export type { ArgData, Args, BlockShape, ChoiceShape, Shape } from "./kernel/define/argument";
 export { lookUp, type Catalogue } from "./kernel/define/catalogue";
 export type { CellFunction } from "./kernel/define/cellFunction";
-export type { Gives, SingleResult } from "./kernel/define/result";
+export type { ResultShape, SingleResult } from "./kernel/define/result";
 export { placedArgs, type PlacedArg } from "./kernel/define/unitsArgument";
 
 // Definitions in words, and formulas.
@@ -29,18 +29,18 @@ export { cite, type Source } from "./kernel/reference";
 
 // Calls.
 export { SEVERITIES, type RaisedCaution } from "./kernel/define/caution";
-export { verdictsOf, type Verdict } from "./kernel/explain/check";
+export { runCheck, type CheckResult } from "./kernel/explain/check";
 export { admit, evaluate, type Compiled } from "./kernel/call/evaluate";
 export { explain, type ExplainedArg, type Explanation } from "./kernel/explain/explain";
 export { isFault, type Fault } from "./kernel/values/fault";
 export { unitText, type CellOut, type Out } from "./kernel/call/present";
 export { fromBase, KINDS, showNumber, type System } from "./kernel/values/quantity";
-export type { Raw, RawMatrix, RawScalar } from "./kernel/values/cellInput";
+export type { CellInput, CellMatrix, CellScalar } from "./kernel/values/cellInput";
 export { silent, type Step } from "./kernel/define/steps";
 export { workingLines, type WorkingLine } from "./kernel/explain/working";
 
 // What pictures are drawn from.
-export { afterExpansion, cycle } from "./cycle/cycle";
+export { afterExpansion, solveCycle } from "./cycle/cycle";
 export { cycleOf } from "./cycle/working";
 export { balanceInputOf } from "./exchanger/balance/fromBlock";
 export { bothSides } from "./exchanger/balance/working";
@@ -49,5 +49,5 @@ export { zonesOf } from "./exchanger/zones/working";
 export { FIRST_DAY, HOUR, HOURS_OF_DAY, MONTHS, firstHourOf, hoursOf } from "./pool/year/calendar";
 export { admitClimate } from "./pool/year/climate";
 export { yearOf } from "./pool/year/year";
-export { refrigerant } from "./refrigerant/refrigerant";
+export { loadRefrigerant } from "./refrigerant/refrigerant";
 export { saturatedState } from "./refrigerant/saturation/saturation";

@@ -5,49 +5,49 @@ import type { BalanceEntries } from "./exchanger/balance/inputs";
 import type { DutyInputs } from "./exchanger/zones/working";
 import type { Compiled } from "./kernel/call/evaluate";
 import type { System } from "./kernel/values/quantity";
-import type { RawMatrix } from "./kernel/values/cellInput";
-import { balancePictures } from "./exchanger/balance/picture";
-import { cyclePicture } from "./cycle/picture";
-import type { Shown } from "./kernel/explain/picture";
+import type { CellMatrix } from "./kernel/values/cellInput";
+import { balancePictures } from "./picture/balance";
+import { cyclePicture } from "./picture/cycle";
+import type { ShownPicture } from "./picture/picture";
 import { yearPictures } from "./picture/year";
-import { zonesPicture } from "./exchanger/zones/picture";
+import { zonesPicture } from "./picture/zones";
 
 export type {
   Axis,
-  Curve,
+  PictureCurve,
   Level,
   Mark,
   Picture,
   PictureChoice,
-  Point,
-  Shown,
+  PicturePoint,
+  ShownPicture,
   Stack,
   Stretch,
   Tick,
   Tone,
-} from "./kernel/explain/picture";
+} from "./picture/picture";
 
 type Values = Readonly<Record<string, unknown>>;
 
-const alongZones = ({ inputs }: Values, system: System): readonly Shown[] => [
+const alongZones = ({ inputs }: Values, system: System): readonly ShownPicture[] => [
   zonesPicture(zonesOf(inputs as DutyInputs, silent), system),
 ];
 
 /** By function: pictures from its admitted arguments, which are in base units. */
-const PICTURES: Readonly<Record<string, (values: Values, system: System) => readonly Shown[]>> = {
+const PICTURES: Readonly<Record<string, (values: Values, system: System) => readonly ShownPicture[]>> = {
   "CYCLE.STATES": (values, system) => [cyclePicture(values as unknown as NamedCycle, system)],
   "EXCHANGER.ZONES": alongZones,
   "EXCHANGER.COIL": alongZones,
   "EXCHANGER.BALANCE": ({ inputs }, system) => balancePictures(inputs as BalanceEntries, system),
   "POOL.YEAR": ({ inputs, climate }, system) =>
-    yearPictures(yearOf(inputs as Parameters<typeof yearOf>[0], admitClimate(climate as RawMatrix, system)), system),
+    yearPictures(yearOf(inputs as Parameters<typeof yearOf>[0], admitClimate(climate as CellMatrix, system)), system),
 };
 
 /** The functions that have pictures. */
 export const PICTURED: readonly string[] = Object.keys(PICTURES);
 
 /** The pictures of a call; none where the function has none or refuses the arguments. */
-export const picturesOf = (compiled: Compiled, args: readonly unknown[]): readonly Shown[] => {
+export const picturesOf = (compiled: Compiled, args: readonly unknown[]): readonly ShownPicture[] => {
   const make = PICTURES[compiled.definition.id];
   if (make === undefined) return [];
   try {

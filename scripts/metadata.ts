@@ -3,7 +3,7 @@ import {
   argText,
   type CellFunction,
   type ChoiceShape,
-  type Gives,
+  type ResultShape,
   type PlacedArg,
   placedArgs,
   type Shape,
@@ -62,7 +62,7 @@ const parameterOf = ([name, arg]: PlacedArg): MetadataParameter => {
   };
 };
 
-const SINGLE: readonly Gives["type"][] = ["quantity", "word"];
+const SINGLE: readonly ResultShape["type"][] = ["quantity", "word"];
 
 const functionOf = (definition: CellFunction, helpUrl: (id: string) => string): MetadataFunction => ({
   id: definition.id,
@@ -70,7 +70,7 @@ const functionOf = (definition: CellFunction, helpUrl: (id: string) => string): 
   description: definition.summary,
   helpUrl: helpUrl(definition.id),
   parameters: placedArgs(definition).map(parameterOf),
-  result: SINGLE.includes(definition.gives.type) ? {} : { dimensionality: "matrix" },
+  result: SINGLE.includes(definition.returns.type) ? {} : { dimensionality: "matrix" },
 });
 
 const enumOf = ({ name, words }: ChoiceShape): MetadataEnum => ({

@@ -1,4 +1,4 @@
 /** Arguments of the air functions. */
 import { ALTITUDE } from "../kernel/define/glossary";
 
-export const SITE_ALTITUDE = ALTITUDE.otherwise(0);
+export const SITE_ALTITUDE = ALTITUDE.default(0);

@@ -7,10 +7,11 @@ export const humidityOverIce = caution({
   code: "AIR-HUMIDITY-OVER-ICE",
   severity: "Notice",
   source: "ashraePsychrometrics",
-  about: "Below freezing, relative humidity counts over ice here; weather services report it over supercooled water.",
+  description:
+    "Below freezing, relative humidity counts over ice here; weather services report it over supercooled water.",
   needs: { air: "temperature" },
   when: ({ air }) => air < FREEZING,
-  say: ({ air }, show) =>
+  message: ({ air }, show) =>
     `At ${show(air, "temperature")} the relative humidity counts over ice. Weather services report it over supercooled water: their figure is lower than the one over ice, by about 10 % of itself at 14 °F (−10 °C).`,
 });
 
@@ -18,10 +19,10 @@ export const frostPoint = caution({
   code: "AIR-FROST-POINT",
   severity: "Notice",
   source: "ashraePsychrometrics",
-  about: "A dew point below freezing is a frost point: the vapour settles as ice.",
+  description: "A dew point below freezing is a frost point: the vapour settles as ice.",
   needs: { answer: "temperature" },
   when: ({ answer }) => answer < FREEZING,
-  say: ({ answer }, show) =>
+  message: ({ answer }, show) =>
     `${show(answer, "temperature")} is a frost point: saturation over ice. The dew point over supercooled water lies a little lower, about 2 °F (1 K) at 14 °F (−10 °C).`,
 });
 
@@ -29,10 +30,10 @@ export const icedWick = caution({
   code: "AIR-ICED-WICK",
   severity: "Notice",
   source: "ashraePsychrometrics",
-  about: "A wet bulb near or below freezing depends on whether the wick is iced.",
+  description: "A wet bulb near or below freezing depends on whether the wick is iced.",
   needs: { answer: "temperature" },
   when: ({ answer }) => answer < FREEZING + 0.6,
-  say: ({ answer }, show) =>
+  message: ({ answer }, show) =>
     answer < FREEZING
       ? `${show(answer, "temperature")} is the wet bulb of an iced wick; one that is still liquid reads otherwise, near freezing by up to 1.5 °F (0.8 K).`
       : `At ${show(answer, "temperature")} the balance holds for a wet wick, and a second time, up to 1.5 °F (0.8 K) lower, for an iced one.`,

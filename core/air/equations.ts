@@ -4,8 +4,8 @@ import { equation, symbol } from "../kernel/define/equation";
 export const partialPressure = equation({
   name: "Vapour pressure of moist air",
   form: "pv = phi * ps",
-  gives: "pressure",
-  takes: {
+  kind: "pressure",
+  symbols: {
     phi: symbol("relative humidity", "relative humidity", 0, 1),
     ps: symbol("pressure", "vapour pressure of saturated air", 3, 26_000),
   },
@@ -14,11 +14,11 @@ export const partialPressure = equation({
 });
 
 /** Mass of vapour on the mass of dry air. */
-export const humidityRatio = equation({
+export const humidityRatioEquation = equation({
   name: "Humidity ratio",
   form: "W = 0.621945 * pv / (p - pv)",
-  gives: "humidity ratio",
-  takes: {
+  kind: "humidity ratio",
+  symbols: {
     pv: symbol("pressure", "vapour pressure", 0, 26_000),
     p: symbol("pressure", "pressure of the air", 54_000, 108_000),
   },

@@ -1,8 +1,8 @@
 import { catalogueOf } from "../kernel/define/catalogue";
-import { barometer } from "./functions/barometer";
-import { dewPoint } from "./functions/dewPoint";
-import { humidityRatio } from "./functions/humidityRatio";
-import { vaporPressure } from "./functions/vaporPressure";
-import { wetBulb } from "./functions/wetBulb";
+import { airBarometer } from "./functions/barometer";
+import { airDewPoint } from "./functions/dewPoint";
+import { airHumidityRatio } from "./functions/humidityRatio";
+import { airVaporPressure } from "./functions/vaporPressure";
+import { airWetBulb } from "./functions/wetBulb";
 
-export const air = catalogueOf([dewPoint, wetBulb, humidityRatio, vaporPressure, barometer]);
+export const airFunctions = catalogueOf([airDewPoint, airWetBulb, airHumidityRatio, airVaporPressure, airBarometer]);

@@ -17,4 +17,4 @@ export const MACHINE_POWER = quantity("electric power", "power of the whole mach
 export const OUTDOOR_FAN = quantity("electric power", "power of the outdoor fan, whose heat stays outdoors", {
   from: 0,
   to: us("electric power", 1e5),
-}).otherwise(0);
+}).default(0);

@@ -9,11 +9,11 @@ export const mayBeSeer = caution({
   code: "AIRCON-MAY-BE-SEER",
   severity: "Caution",
   source: "ahri210",
-  about:
+  description:
     "A rating above 14 BTU/(W·h) may be a seasonal one (SEER), which is not the efficiency at the rating condition.",
   needs: { rating: "cooling rating" },
   when: ({ rating }) => rating > SEER_ABOVE * (1 + 1e-9),
-  say: ({ rating }, show) =>
+  message: ({ rating }, show) =>
     `${show(rating, "cooling rating")} may be a SEER or SEER2. A seasonal rating overstates the efficiency in hot weather and so understates the heat rejected: take the EER or EER2 from the data sheet.`,
 });
 
@@ -21,10 +21,10 @@ export const unlikelyEfficiency = caution({
   code: "AIRCON-UNLIKELY-COP",
   severity: "Caution",
   source: "commonPractice",
-  about: "Cooling and power that don't fit: their ratio lies outside 1.8 to 7.",
+  description: "Cooling and power that don't fit: their ratio lies outside 1.8 to 7.",
   needs: { COP: "COP" },
   when: ({ COP }) => COP < 1.8 || COP > 7,
-  say: ({ COP }) =>
+  message: ({ COP }) =>
     `Cooling on power is ${COP.toFixed(2)} W/W, and air conditioners run between about 2 and 6: check that both are for the same condition and that the power is that of the whole machine.`,
 });
 
@@ -32,10 +32,10 @@ export const fanNotGiven = caution({
   code: "AIRCON-OUTDOOR-FAN",
   severity: "Notice",
   source: "commonPractice",
-  about: "With the outdoor fan at 0 its power counts as heat in the refrigerant, which it is not.",
+  description: "With the outdoor fan at 0 its power counts as heat in the refrigerant, which it is not.",
   needs: { outdoorFan: "electric power" },
   when: ({ outdoorFan }) => outdoorFan === 0,
-  say: () =>
+  message: () =>
     "The outdoor fan's power is counted as heat at the condenser. It often takes 3 to 8 % of the machine's power: give it from the data sheet for the heat that the pool can get.",
 });
 
@@ -43,10 +43,10 @@ export const singleSpeedOnly = caution({
   code: "AIRCON-SINGLE-SPEED",
   severity: "Caution",
   source: "cutler2013",
-  about: "The curves are means of single-speed machines; two-stage and inverter machines run otherwise.",
+  description: "The curves are means of single-speed machines; two-stage and inverter machines run otherwise.",
   needs: {},
   when: () => true,
-  say: () =>
+  message: () =>
     "Mean curves of single-speed machines at full load. Two-stage and inverter machines at part load keep their efficiency much better in mild weather, and one machine differs from the mean by some per cent: the maker's table goes before these curves.",
 });
 
@@ -54,11 +54,11 @@ export const hoursOverstate = caution({
   code: "AIRCON-HOURS-SCHEDULE",
   severity: "Notice",
   source: "fullLoadHours",
-  about:
+  description:
     "The hours are for a building that is cooled all day and all week; published hours overstate oversized machines.",
   needs: {},
   when: () => true,
-  say: () =>
+  message: () =>
     "These hours are for cooling around the clock. Offices in the south of the US come to about half to three quarters of them, schools to a third or a half; an oversized machine runs fewer hours still (metering of homes shows less than published hours).",
 });
 
@@ -66,9 +66,10 @@ export const narrowSpan = caution({
   code: "AIRCON-HOURS-NARROW",
   severity: "Caution",
   source: "commonPractice",
-  about: "With design and balance temperature less than 15 °F apart a degree more or less moves the hours strongly.",
+  description:
+    "With design and balance temperature less than 15 °F apart a degree more or less moves the hours strongly.",
   needs: { balance: "temperature", design: "temperature" },
   when: ({ balance, design }) => design - balance < us("temperature difference", 15),
-  say: ({ balance, design }, show) =>
+  message: ({ balance, design }, show) =>
     `Design lies only ${show(design - balance, "temperature difference")} above balance: an error of one degree moves the hours by a tenth or more.`,
 });

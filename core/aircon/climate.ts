@@ -9,8 +9,8 @@ const N = symbol("count", "days of the month", 28, 31);
 export const daySpread = equation({
   name: "Spread of daily mean temperatures",
   form: "s = (1.45 - 0.029 * (T - 273.15) + 0.0664 * sigma) * sqrt(N) / 3.396",
-  gives: "temperature difference",
-  takes: {
+  kind: "temperature difference",
+  symbols: {
     T,
     sigma: symbol("temperature difference", "standard deviation of the 12 monthly means", 0, 15),
     N,
@@ -23,8 +23,8 @@ export const daySpread = equation({
 export const meanExcess = equation({
   name: "Mean degrees above a base",
   form: "E = s * log1p(exp((T - Tb) / s))",
-  gives: "temperature difference",
-  takes: { T, Tb: symbol("temperature", "base temperature", 283, 318), s },
+  kind: "temperature difference",
+  symbols: { T, Tb: symbol("temperature", "base temperature", 283, 318), s },
   source: "erbs1983",
   code: (x) => x.s * Math.log1p(Math.exp((x.T - x.Tb) / x.s)),
 });
@@ -33,8 +33,8 @@ export const meanExcess = equation({
 export const meanLoad = equation({
   name: "Mean share of full load",
   form: "L = (Eb - Ed) / (Td - Tb)",
-  gives: "fraction",
-  takes: {
+  kind: "fraction",
+  symbols: {
     Eb: symbol("temperature difference", "mean degrees above the balance temperature", 0, 20),
     Ed: symbol("temperature difference", "mean degrees above the design temperature", 0, 2),
     Td: symbol("temperature", "design temperature outdoors", 304, 320),
@@ -47,8 +47,8 @@ export const meanLoad = equation({
 export const fullLoadTime = equation({
   name: "Equivalent full-load time",
   form: "t = 86400 * N * L",
-  gives: "time",
-  takes: { N, L: symbol("fraction", "mean share of full load", 0, 1) },
+  kind: "time",
+  symbols: { N, L: symbol("fraction", "mean share of full load", 0, 1) },
   source: "identity",
   code: (x) => 86_400 * x.N * x.L,
 });

@@ -9,8 +9,8 @@ const Pf = symbol("electric power", "power of the outdoor fan", 0, 10_000);
 export const rejectedHeat = equation({
   name: "Heat rejected at the condenser",
   form: "Qr = Q + P - Pf",
-  gives: "heat rate",
-  takes: { Q, P, Pf },
+  kind: "heat rate",
+  symbols: { Q, P, Pf },
   source: "identity",
   code: (x) => x.Q + x.P - x.Pf,
 });
@@ -18,8 +18,8 @@ export const rejectedHeat = equation({
 export const powerByRating = equation({
   name: "Power by the rating",
   form: "P = Q / rating",
-  gives: "electric power",
-  takes: { Q, rating: symbol("cooling rating", "cooling on power, W/W", 1, 8) },
+  kind: "electric power",
+  symbols: { Q, rating: symbol("cooling rating", "cooling on power, W/W", 1, 8) },
   source: "identity",
   code: (x) => x.Q / x.rating,
 });
@@ -27,8 +27,8 @@ export const powerByRating = equation({
 export const coefficientOfPerformance = equation({
   name: "Coefficient of performance",
   form: "COP = Q / P",
-  gives: "COP",
-  takes: { Q, P },
+  kind: "COP",
+  symbols: { Q, P },
   source: "identity",
   code: (x) => x.Q / x.P,
 });
@@ -36,8 +36,8 @@ export const coefficientOfPerformance = equation({
 export const scaled = equation({
   name: "Cooling at the outdoor temperature",
   form: "Q = Q0 * r / r0",
-  gives: "heat rate",
-  takes: {
+  kind: "heat rate",
+  symbols: {
     Q0: symbol("heat rate", "rated cooling", 1000, 700_000),
     r: symbol("number", "capacity curve here", 0.7, 1.3),
     r0: symbol("number", "capacity curve at the rating condition", 0.9, 1.1),
@@ -49,8 +49,8 @@ export const scaled = equation({
 export const scaledPower = equation({
   name: "Power at the outdoor temperature",
   form: "P = P0 * (r / r0) * (e / e0)",
-  gives: "electric power",
-  takes: {
+  kind: "electric power",
+  symbols: {
     P0: symbol("electric power", "rated power", 300, 250_000),
     r: symbol("number", "capacity curve here", 0.7, 1.3),
     r0: symbol("number", "capacity curve at the rating condition", 0.9, 1.1),
@@ -68,9 +68,9 @@ const outdoor = symbol("temperature", "outdoor air temperature", 291, 319);
 export const capacityCurve = equation({
   name: "Capacity curve of a single-speed air conditioner",
   form: "r = 3.670270705 - 0.098652414*(1.8*Twb-459.67) + 0.000955906*(1.8*Twb-459.67)^2 + 0.006552414*(1.8*To-459.67) - 0.0000156*(1.8*To-459.67)^2 - 0.000131877*(1.8*Twb-459.67)*(1.8*To-459.67)",
-  gives: "number",
-  takes: { Twb: wetBulb, To: outdoor },
-  valid: "outdoors 65 to 115 °F",
+  kind: "number",
+  symbols: { Twb: wetBulb, To: outdoor },
+  validity: "outdoors 65 to 115 °F",
   source: "cutler2013",
   code: ({ Twb, To }) => {
     const w = 1.8 * Twb - 459.67;
@@ -85,9 +85,9 @@ export const capacityCurve = equation({
 export const inputCurve = equation({
   name: "Energy input curve of a single-speed air conditioner",
   form: "e = -3.302695861 + 0.137871531*(1.8*Twb-459.67) - 0.001056996*(1.8*Twb-459.67)^2 - 0.012573945*(1.8*To-459.67) + 0.000214638*(1.8*To-459.67)^2 - 0.000145054*(1.8*Twb-459.67)*(1.8*To-459.67)",
-  gives: "number",
-  takes: { Twb: wetBulb, To: outdoor },
-  valid: "outdoors 65 to 115 °F",
+  kind: "number",
+  symbols: { Twb: wetBulb, To: outdoor },
+  validity: "outdoors 65 to 115 °F",
   source: "cutler2013",
   code: ({ Twb, To }) => {
     const w = 1.8 * Twb - 459.67;

@@ -1,8 +1,14 @@
 import { catalogueOf } from "../kernel/define/catalogue";
-import { atOutdoor } from "./functions/atOutdoor";
-import { gain } from "./functions/gain";
-import { hours } from "./functions/hours";
-import { rejected } from "./functions/rejected";
-import { rejectedByRating } from "./functions/rejectedByRating";
+import { airconAtOutdoor } from "./functions/atOutdoor";
+import { airconGain } from "./functions/gain";
+import { airconHours } from "./functions/hours";
+import { airconRejected } from "./functions/rejected";
+import { airconRejectedByRating } from "./functions/rejectedByRating";
 
-export const aircon = catalogueOf([rejected, rejectedByRating, atOutdoor, gain, hours]);
+export const airconFunctions = catalogueOf([
+  airconRejected,
+  airconRejectedByRating,
+  airconAtOutdoor,
+  airconGain,
+  airconHours,
+]);

@@ -7,14 +7,14 @@ import { capacityCurve, coefficientOfPerformance, inputCurve, rejectedHeat, scal
 export const RATED_OUTDOOR = us("temperature", 95);
 export const RATED_WET_BULB = us("temperature", 67);
 
-export interface Rated {
+export interface AirConditionerRating {
   /** Net cooling at the rating condition, W. */
   readonly cooling: number;
   /** Power of the whole machine there, W. */
   readonly power: number;
 }
 
-export interface Running {
+export interface OutdoorPerformance {
   /** W */
   readonly cooling: number;
   /** W */
@@ -25,7 +25,12 @@ export interface Running {
 }
 
 /** Outdoor air and indoor wet bulb in K. The curves don't read 1 at the rating point: each is divided by its value there. */
-export const atOutdoor = (rated: Rated, outdoor: number, wetBulb: number, trace: Trace = silent): Running => {
+export const performanceAtOutdoor = (
+  rated: AirConditionerRating,
+  outdoor: number,
+  wetBulb: number,
+  trace: Trace = silent,
+): OutdoorPerformance => {
   const atRating = { Twb: RATED_WET_BULB, To: RATED_OUTDOOR };
   const { r0, e0 } = trace.within("Curves at the rating condition", () => ({
     r0: trace.step(capacityCurve, atRating),

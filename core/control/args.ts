@@ -6,4 +6,4 @@ export const SENSOR = either(
   choice("Sensor", ["10K3"], "sensor"),
   quantity("number", "beta value of a 10 kΩ part, K", { from: 1000, to: 10_000, usual: [3000, 4600] }),
   '"10K3", or the beta value (K) of a 10 kΩ part',
-).otherwise("10K3");
+).default("10K3");

@@ -14,10 +14,10 @@ export const wrongCurve = caution({
   code: "CONTROL-SENSOR-CURVE",
   severity: "Caution",
   source: "betaEquation",
-  about: "Thermistors sold as 10k follow different curves; the wrong one reads some degrees off.",
+  description: "Thermistors sold as 10k follow different curves; the wrong one reads some degrees off.",
   needs: { otherLowest: "temperature", otherHighest: "temperature" },
   when: ({ otherLowest, otherHighest }) => otherHighest - otherLowest > WORTH_A_WORD,
-  say: ({ otherLowest, otherHighest }, show) =>
+  message: ({ otherLowest, otherHighest }, show) =>
     `By the other curves that are sold as 10k the same resistance reads ${show(otherLowest, "temperature")} to ${show(otherHighest, "temperature")}: look up which part it is, and check it at two temperatures with a thermometer.`,
 });
 
@@ -25,10 +25,10 @@ export const beyondTable = caution({
   code: "CONTROL-SENSOR-SPAN",
   severity: "Notice",
   source: "ntcTable",
-  about: "The curves were checked from −40 to 140 °F only.",
+  description: "The curves were checked from −40 to 140 °F only.",
   needs: { sensorTemperature: "temperature" },
   when: ({ sensorTemperature }) => sensorTemperature < TABLE_FROM - 1e-6 || sensorTemperature > TABLE_TO + 1e-6,
-  say: ({ sensorTemperature }, show) =>
+  message: ({ sensorTemperature }, show) =>
     `${show(sensorTemperature, "temperature")} lies beyond ${show(TABLE_FROM, "temperature")} to ${show(TABLE_TO, "temperature")}, where the curve was checked against a table.`,
 });
 
@@ -36,10 +36,10 @@ export const notEquipment = caution({
   code: "CONTROL-NOT-EQUIPMENT",
   severity: "Warning",
   source: "commonPractice",
-  about: "For checking a sequence of operation on paper, not for running equipment.",
+  description: "For checking a sequence of operation on paper, not for running equipment.",
   needs: {},
   when: () => true,
-  say: () =>
+  message: () =>
     "For checking a sequence of operation, not for running equipment: a spreadsheet is no safety control. Flow switch, high-pressure cut-out and high limit belong in series in the machine's own wiring, by the maker's leave and a licensed electrician.",
 });
 
@@ -47,10 +47,10 @@ export const flowNeedsPump = caution({
   code: "CONTROL-FLOW-NEEDS-PUMP",
   severity: "Caution",
   source: "flowSwitchNotes",
-  about: "Flow may need the pump before it can be proven.",
+  description: "Flow may need the pump before it can be proven.",
   needs: { flowProven: "yes/no", pumpWanted: "word" },
   when: ({ flowProven, pumpWanted }) => !flowProven && pumpWanted === "yes",
-  say: () =>
+  message: () =>
     "Pool mode is wanted and only the flow is missing: the pump may have to run first. Start it, let the flow prove itself (paddles close near 20 gpm; a pressure switch is fooled by elevation), then shift the valve; if it stays unproven, alarm.",
 });
 
@@ -58,21 +58,21 @@ export const pilotValve = caution({
   code: "CONTROL-PILOT-VALVE",
   severity: "Notice",
   source: "commonPractice",
-  about: "A pilot-operated diverting valve shifts only with a pressure difference.",
+  description: "A pilot-operated diverting valve shifts only with a pressure difference.",
   needs: {},
   when: () => true,
-  say: () =>
+  message: () =>
     "A pilot-operated valve shifts only while the compressor holds a pressure difference, and may stop half way at low load: prove its position by the temperatures behind it, and let it fall to the outdoor coil when unpowered.",
 });
 
-export const spaLimit = caution({
+export const spaLimitSetting = caution({
   code: "CONTROL-SPA-LIMIT",
   severity: "Danger",
   source: "cpscSpa1979",
-  about: "A limit above 90 °F is a spa's: it needs its own limit, and never above 104 °F.",
+  description: "A limit above 90 °F is a spa's: it needs its own limit, and never above 104 °F.",
   needs: { setPoint: "temperature", highLimit: "temperature" },
   when: ({ setPoint, highLimit }) => Math.max(setPoint, highLimit) > USER_LIMIT,
-  say: ({ setPoint, highLimit }, show) => {
+  message: ({ setPoint, highLimit }, show) => {
     const highest = show(Math.max(setPoint, highLimit), "temperature");
     return `${highest} is above the ${show(USER_LIMIT, "temperature")} usual for pools. Spa mode needs a limit of its own, on its own sensor; water above ${show(PEOPLE_LIMIT, "temperature")} endangers life (heat stroke, drowning), and children and pregnant users need less.`;
   },
@@ -82,10 +82,10 @@ export const limitBelowSetPoint = caution({
   code: "CONTROL-LIMIT-BELOW-SET-POINT",
   severity: "Caution",
   source: "commonPractice",
-  about: "The high limit stands at or below the set point: it will do the set point's work.",
+  description: "The high limit stands at or below the set point: it will do the set point's work.",
   needs: { setPoint: "temperature", highLimit: "temperature" },
   when: ({ setPoint, highLimit }) => highLimit <= setPoint,
-  say: ({ setPoint, highLimit }, show) =>
+  message: ({ setPoint, highLimit }, show) =>
     `The high limit of ${show(highLimit, "temperature")} does not lie above the set point of ${show(setPoint, "temperature")}: it will trip in place of the band.`,
 });
 
@@ -93,10 +93,10 @@ export const noEvaporator = caution({
   code: "CONTROL-NO-POOL-EVAPORATOR",
   severity: "Danger",
   source: "commonPractice",
-  about: "A heat pump must never run the pool exchanger as its evaporator.",
+  description: "A heat pump must never run the pool exchanger as its evaporator.",
   needs: { heatingOrDefrost: "yes/no" },
   when: ({ heatingOrDefrost }) => heatingOrDefrost,
-  say: () =>
+  message: () =>
     "In heating or defrost the refrigerant runs the other way: the pool exchanger must never be the evaporator. It freezes, bursts, and lets pool water into the refrigerant. The outdoor position must be forced by the reversing valve's own signal.",
 });
 
@@ -104,9 +104,9 @@ export const hotLeavingWater = caution({
   code: "CONTROL-HOT-LEAVING-WATER",
   severity: "Warning",
   source: "machinerysHandbook",
-  about: "A leaving limit above 104 °F at an inlet that people can reach, or above what PVC carries.",
+  description: "A leaving limit above 104 °F at an inlet that people can reach, or above what PVC carries.",
   needs: { leavingLimit: "temperature" },
   when: ({ leavingLimit }) => leavingLimit > PEOPLE_LIMIT + 1e-9,
-  say: ({ leavingLimit }, show) =>
+  message: ({ leavingLimit }, show) =>
     `Leaving water may reach ${show(leavingLimit, "temperature")}: above ${show(PEOPLE_LIMIT, "temperature")} keep people from the inlet, and PVC keeps half of its strength or less above ${show(us("temperature", 110), "temperature")} and none that counts above ${show(PVC_LIMIT, "temperature")}.`,
 });

@@ -3,7 +3,7 @@
  * first that holds decides. Everything that must not heat the pool comes before any minimum time.
  */
 import { silent, type Trace } from "../kernel/define/steps";
-import { told } from "../kernel/values/quantityMark";
+import { quantityMark } from "../kernel/values/quantityMark";
 
 export type Mode = "pool" | "outdoor" | "idle";
 
@@ -45,7 +45,7 @@ interface Rule {
   readonly reason: (s: DivertState) => string;
 }
 
-const temperature = (value: number): string => told("temperature", value);
+const temperature = (value: number): string => quantityMark("temperature", value);
 const outdoor = (): Mode => "outdoor";
 const unchanged = ({ was }: DivertState): Mode => was;
 
@@ -109,7 +109,7 @@ export const DIVERT_RULES: readonly Rule[] = [
     mode: unchanged,
     holds: isWithinMinimum,
     reason: (s) =>
-      `in this mode for ${told("minutes", s.minutesInMode ?? 0)}, at least ${told("minutes", s.minimumMinutes)}`,
+      `in this mode for ${quantityMark("minutes", s.minutesInMode ?? 0)}, at least ${quantityMark("minutes", s.minimumMinutes)}`,
   },
   {
     says: "pool below the set point less the band, or below the set point while it is being heated: pool",
@@ -144,7 +144,7 @@ const fanIn = (s: DivertState, mode: Mode): Decision["outdoorFan"] => {
 };
 
 /** What the sequence asks for, and why. Never the pool without a call, proven flow, a good sensor, and both limits kept. */
-export const divert = (s: DivertState, trace: Trace = silent): Decision => {
+export const divertStates = (s: DivertState, trace: Trace = silent): Decision => {
   const place = DIVERT_RULES.findIndex(({ holds }) => holds(s));
   const rule = DIVERT_RULES[place];
   if (!rule) throw new Error("no rule of the sequence holds");
@@ -153,7 +153,7 @@ export const divert = (s: DivertState, trace: Trace = silent): Decision => {
       trace.lookup({
         table: "Sequence of operation",
         row: `rule ${i + 1}, ${says}`,
-        gives: i === place ? "holds: decides" : "does not hold",
+        result: i === place ? "holds: decides" : "does not hold",
         source: "commonPractice",
       }),
     );

@@ -14,8 +14,8 @@ const beta = symbol("number", "beta value, K", 2000, 6000);
 export const steinhartTemperature = equation({
   name: "Steinhart–Hart",
   form: "T = 1 / (A + B * log(R) + C * log(R)^3)",
-  gives: "temperature",
-  takes: { R },
+  kind: "temperature",
+  symbols: { R },
   constants: STEINHART_10K3,
   source: "steinhartHart1968",
   code: (x) => {
@@ -28,8 +28,8 @@ export const steinhartTemperature = equation({
 export const steinhartHalf = equation({
   name: "Half of Steinhart–Hart's rest",
   form: "x = (A - 1 / T) / (2 * C)",
-  gives: "number",
-  takes: { T },
+  kind: "number",
+  symbols: { T },
   constants: { A: STEINHART_10K3.A, C: STEINHART_10K3.C },
   source: "steinhartHart1968",
   code: (x) => (STEINHART_10K3.A - 1 / x.T) / (2 * STEINHART_10K3.C),
@@ -38,8 +38,8 @@ export const steinhartHalf = equation({
 export const steinhartResistance = equation({
   name: "Steinhart–Hart, solved for the resistance",
   form: "R = exp(cbrt(sqrt((B / (3 * C))^3 + x^2) - x) - cbrt(sqrt((B / (3 * C))^3 + x^2) + x))",
-  gives: "resistance",
-  takes: { x: symbol("number", "half of the rest, from above", -18_000, -8000) },
+  kind: "resistance",
+  symbols: { x: symbol("number", "half of the rest, from above", -18_000, -8000) },
   constants: { B: STEINHART_10K3.B, C: STEINHART_10K3.C },
   source: "steinhartHart1968",
   code: ({ x }) => {
@@ -51,8 +51,8 @@ export const steinhartResistance = equation({
 export const betaTemperature = equation({
   name: "Beta equation",
   form: "T = 1 / (1 / 298.15 + log(R / R25) / beta)",
-  gives: "temperature",
-  takes: { R: symbol("resistance", "resistance", 700, 200_000), beta },
+  kind: "temperature",
+  symbols: { R: symbol("resistance", "resistance", 700, 200_000), beta },
   constants: { R25 },
   source: "betaEquation",
   code: (x) => 1 / (1 / 298.15 + Math.log(x.R / R25) / x.beta),
@@ -61,8 +61,8 @@ export const betaTemperature = equation({
 export const betaResistance = equation({
   name: "Beta equation, solved for the resistance",
   form: "R = R25 * exp(beta * (1 / T - 1 / 298.15))",
-  gives: "resistance",
-  takes: { T, beta },
+  kind: "resistance",
+  symbols: { T, beta },
   constants: { R25 },
   source: "betaEquation",
   code: (x) => R25 * Math.exp(x.beta * (1 / x.T - 1 / 298.15)),

@@ -1,6 +1,6 @@
 import { catalogueOf } from "../kernel/define/catalogue";
-import { divert } from "./functions/divert";
-import { sensorOhms } from "./functions/sensorOhms";
-import { sensorTemp } from "./functions/sensorTemp";
+import { controlDivert } from "./functions/divert";
+import { controlSensorOhms } from "./functions/sensorOhms";
+import { controlSensorTemp } from "./functions/sensorTemp";
 
-export const control = catalogueOf([sensorTemp, sensorOhms, divert]);
+export const controlFunctions = catalogueOf([controlSensorTemp, controlSensorOhms, controlDivert]);

@@ -1,14 +1,8 @@
 /** A 10 kΩ thermistor both ways, and how far a wrong curve leads. */
-import { outside } from "../kernel/values/fault";
+import { notAvailable } from "../kernel/values/fault";
 import { silent, type Trace } from "../kernel/define/steps";
-import { told } from "../kernel/values/quantityMark";
-import {
-  betaResistance,
-  betaTemperature,
-  steinhartHalf,
-  steinhartResistance,
-  steinhartTemperature,
-} from "./equations";
+import { quantityMark } from "../kernel/values/quantityMark";
+import { betaResistance, betaTemperature, steinhartHalf, steinhartResistance, steinhartTemperature } from "./equations";
 
 /** The part with published constants, or the beta value (K) of a 10 kΩ part. */
 export type Sensor = "10K3" | number;
@@ -30,8 +24,8 @@ export const temperatureOf = (ohms: number, sensor: Sensor, trace: Trace = silen
   const T = rawTemperature(ohms, sensor, trace);
   if (T >= SENSOR_SPAN.from && T <= SENSOR_SPAN.to) return T;
   const cold = !(T > SENSOR_SPAN.to);
-  throw outside(
-    `ohms: ${told("resistance", ohms)} lies ${cold ? "below" : "above"} ${told("temperature", cold ? SENSOR_SPAN.from : SENSOR_SPAN.to)} on this curve: the sensor is ${cold ? "open (broken wire or plug)" : "shorted"}, or another part`,
+  throw notAvailable(
+    `ohms: ${quantityMark("resistance", ohms)} lies ${cold ? "below" : "above"} ${quantityMark("temperature", cold ? SENSOR_SPAN.from : SENSOR_SPAN.to)} on this curve: the sensor is ${cold ? "open (broken wire or plug)" : "shorted"}, or another part`,
   );
 };
 

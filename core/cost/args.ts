@@ -32,9 +32,13 @@ const efficiencyKind: KindByChoice = {
   ),
 };
 
-export const EFFICIENCY = quantity(efficiencyKind, "heat on energy bought: fraction, COP, or heat on pump energy", {
-  above: 0,
-}).otherwise({
-  says: "typical of the source",
+export const HEATER_EFFICIENCY = quantity(
+  efficiencyKind,
+  "heat on energy bought: fraction, COP, or heat on pump energy",
+  {
+    above: 0,
+  },
+).default({
+  words: "typical of the source",
   from: ({ source }) => sourceNamed(source as SourceName).typical,
 });

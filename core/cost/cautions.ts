@@ -8,10 +8,10 @@ export const fieldEfficiency = caution({
   code: "COST-FIELD-EFFICIENCY",
   severity: "Notice",
   source: "fsec8323",
-  about: "Pool heaters with burners run at 50 to 75 % in the field, below their laboratory efficiency.",
+  description: "Pool heaters with burners run at 50 to 75 % in the field, below their laboratory efficiency.",
   needs: { source: "word", used: "number" },
   when: ({ source, used }) => BURNERS.includes(source) && used > 0.75,
-  say: ({ used }) =>
+  message: ({ used }) =>
     `${Math.round(used * 100)} % is a laboratory figure: in the field pool heaters with burners reach 50 to 75 %, and 70 % is used for planning.`,
 });
 
@@ -19,10 +19,10 @@ export const unusualHeatPump = caution({
   code: "COST-HEAT-PUMP-COP",
   severity: "Caution",
   source: "doePoolCosts",
-  about: "Pool heat pumps run at a COP of 3 to 7 over a season.",
+  description: "Pool heat pumps run at a COP of 3 to 7 over a season.",
   needs: { source: "word", used: "number" },
   when: ({ source, used }) => source === "heat pump" && (used < 3 || used > 7),
-  say: ({ used }) =>
+  message: ({ used }) =>
     `A COP of ${used.toFixed(1)} is unusual over a season: pool heat pumps reach 3 to 7, by air and water temperature. A rating at 80 °F air is not a season's mean.`,
 });
 
@@ -30,10 +30,10 @@ export const typicalUsed = caution({
   code: "COST-TYPICAL-EFFICIENCY",
   severity: "Notice",
   source: "commonPractice",
-  about: "Without an efficiency a typical one of the source is taken.",
+  description: "Without an efficiency a typical one of the source is taken.",
   needs: { source: "word", used: "number", typical: "yes/no" },
   when: ({ source, typical }) => typical && source !== "electric resistance",
-  say: ({ source, used }) =>
+  message: ({ source, used }) =>
     `Counted with ${used} of heat on energy bought, typical of ${source}: give your own machine's figure where you know it.`,
 });
 
@@ -41,10 +41,11 @@ export const ownTariff = caution({
   code: "COST-OWN-TARIFF",
   severity: "Notice",
   source: "commonPractice",
-  about: "Prices are the user's own and age: write down date and tariff; standing and demand charges are left out.",
+  description:
+    "Prices are the user's own and age: write down date and tariff; standing and demand charges are left out.",
   needs: {},
   when: () => true,
-  say: () =>
+  message: () =>
     "As good as the price given: note its date and tariff beside it. Standing and demand charges, delivery and upkeep are left out; fuel contents are US averages.",
 });
 
@@ -52,10 +53,10 @@ export const gridAverage = caution({
   code: "COST-GRID-AVERAGE",
   severity: "Caution",
   source: "egrid2018",
-  about: "The factor for electricity is the US average of 2018; it changes with place and year.",
+  description: "The factor for electricity is the US average of 2018; it changes with place and year.",
   needs: { source: "word" },
   when: ({ source }) => ON_THE_GRID.includes(source),
-  say: () =>
+  message: () =>
     "Electricity counts 947 lb of carbon dioxide for each MWh, the US grid average of 2018. Later years are lower (2022: about 823), regions differ threefold, and a saving displaces marginal plants: scale by your utility's or region's latest factor.",
 });
 
@@ -63,10 +64,10 @@ export const woodCarbon = caution({
   code: "COST-WOOD-CARBON",
   severity: "Notice",
   source: "epaFactors",
-  about: "Carbon dioxide of wood is counted at the chimney; inventories report it apart as biogenic.",
+  description: "Carbon dioxide of wood is counted at the chimney; inventories report it apart as biogenic.",
   needs: { source: "word" },
   when: ({ source }) => source === "wood",
-  say: () =>
+  message: () =>
     "Counted at the chimney. Inventories report the carbon dioxide of wood apart (biogenic), since the wood took it up as it grew.",
 });
 
@@ -74,20 +75,20 @@ export const neverPaysBack = caution({
   code: "COST-NO-PAYBACK",
   severity: "Caution",
   source: "nistHandbook135",
-  about: "The discounted savings don't reach the cost within the years that count.",
+  description: "The discounted savings don't reach the cost within the years that count.",
   needs: { netPresentValue: "money", years: "years" },
   when: ({ netPresentValue }) => netPresentValue < 0,
-  say: ({ years }) =>
+  message: ({ years }) =>
     `Within ${years} years the discounted savings don't reach the cost: by money alone it doesn't pay at these rates.`,
 });
 
-export const estimate = caution({
+export const costEstimate = caution({
   code: "COST-ESTIMATE",
   severity: "Notice",
   source: "commonPractice",
-  about: "A payback is an estimate: weather and use move savings by 30 % and more; upkeep and tax are left out.",
+  description: "A payback is an estimate: weather and use move savings by 30 % and more; upkeep and tax are left out.",
   needs: {},
   when: () => true,
-  say: () =>
+  message: () =>
     "Weather, use and wind move a pool's saving by 30 % and more: try the saving 30 % lower and higher. Upkeep, tax, grants and what is left at the end are not counted. Give discount and escalation both with or both without inflation.",
 });

@@ -7,8 +7,8 @@ const eta = symbol("number", "heat on energy bought", 0.2, 15);
 export const energyBought = equation({
   name: "Energy bought",
   form: "E = H / eta",
-  gives: "heat",
-  takes: { H, eta },
+  kind: "heat",
+  symbols: { H, eta },
   source: "identity",
   code: (x) => x.H / x.eta,
 });
@@ -16,8 +16,8 @@ export const energyBought = equation({
 export const costByEnergy = equation({
   name: "Cost of energy sold by energy",
   form: "C = E * price",
-  gives: "money",
-  takes: { E: symbol("heat", "energy bought", 0, 1e12), price: symbol("price of electricity", "price", 0, 1e-6) },
+  kind: "money",
+  symbols: { E: symbol("heat", "energy bought", 0, 1e12), price: symbol("price of electricity", "price", 0, 1e-6) },
   source: "identity",
   code: (x) => x.E * x.price,
 });
@@ -25,8 +25,8 @@ export const costByEnergy = equation({
 export const costByVolume = equation({
   name: "Cost of fuel sold by volume",
   form: "C = E / content * price",
-  gives: "money",
-  takes: {
+  kind: "money",
+  symbols: {
     E: symbol("heat", "energy bought", 0, 1e12),
     content: symbol("number", "energy content of the fuel, J/m³", 5e9, 4e10),
     price: symbol("price of liquid fuel", "price", 0, 3000),
@@ -38,8 +38,8 @@ export const costByVolume = equation({
 export const carbonDioxide = equation({
   name: "Carbon dioxide",
   form: "m = E * factor",
-  gives: "carbon dioxide",
-  takes: {
+  kind: "carbon dioxide",
+  symbols: {
     E: symbol("heat", "energy bought", 0, 1e12),
     factor: symbol("number", "carbon dioxide for the energy bought, kg/J", 4e-8, 1.3e-7),
   },
@@ -53,8 +53,8 @@ const n = symbol("years", "years", 1, 60);
 export const yearlyRatio = equation({
   name: "Growth on discounting of a year",
   form: "q = (1 + e) / (1 + d)",
-  gives: "number",
-  takes: {
+  kind: "number",
+  symbols: {
     e: symbol("yearly rate", "escalation", -0.2, 0.3),
     d: symbol("yearly rate", "discount rate", 0, 0.5),
   },
@@ -66,8 +66,8 @@ export const yearlyRatio = equation({
 export const presentValueFactor = equation({
   name: "Uniform present value factor",
   form: "F = q == 1 ? n : q * (1 - q^n) / (1 - q)",
-  gives: "number",
-  takes: { q, n },
+  kind: "number",
+  symbols: { q, n },
   source: "nistHandbook135",
   code: (x) => (x.q === 1 ? x.n : (-x.q * Math.expm1(x.n * Math.log(x.q))) / (1 - x.q)),
 });
@@ -75,8 +75,8 @@ export const presentValueFactor = equation({
 export const netPresentValue = equation({
   name: "Net present value",
   form: "NPV = S * F - C",
-  gives: "money",
-  takes: {
+  kind: "money",
+  symbols: {
     S: symbol("money", "saving of a year at today's prices", 0, 1e6),
     F: symbol("number", "present value factor", 0, 100),
     C: symbol("money", "cost now", 0, 1e7),
@@ -88,8 +88,8 @@ export const netPresentValue = equation({
 export const simplePayback = equation({
   name: "Simple payback",
   form: "y = C / S",
-  gives: "years",
-  takes: { C: symbol("money", "cost now", 1, 1e7), S: symbol("money", "saving of a year", 1, 1e6) },
+  kind: "years",
+  symbols: { C: symbol("money", "cost now", 1, 1e7), S: symbol("money", "saving of a year", 1, 1e6) },
   source: "nistHandbook135",
   code: (x) => x.C / x.S,
 });
@@ -98,8 +98,8 @@ export const simplePayback = equation({
 export const discountedPayback = equation({
   name: "Discounted payback",
   form: "y = q == 1 ? r : log(1 - r * (1 - q) / q) / log(q)",
-  gives: "years",
-  takes: { r: symbol("number", "cost on yearly saving", 0.1, 2), q },
+  kind: "years",
+  symbols: { r: symbol("number", "cost on yearly saving", 0.1, 2), q },
   source: "nistHandbook135",
   code: (x) => (x.q === 1 ? x.r : Math.log1p((-x.r * (1 - x.q)) / x.q) / Math.log(x.q)),
 });

@@ -1,5 +1,5 @@
 /** Cost and carbon dioxide of heat from one source. */
-import { mend } from "../kernel/values/fault";
+import { valueError } from "../kernel/values/fault";
 import { showNumber } from "../kernel/values/quantity";
 import { silent, type Trace } from "../kernel/define/steps";
 import { sourceNamed, type HeatSource, type SourceName } from "./data/heatSources";
@@ -9,7 +9,7 @@ import { carbonDioxide, costByEnergy, costByVolume, energyBought } from "./equat
 export const checkEfficiency = (name: SourceName, efficiency: number, argument = "efficiency"): void => {
   const [least, most] = sourceNamed(name).efficiencies;
   if (efficiency < least || efficiency > most)
-    throw mend(
+    throw valueError(
       `${argument}: for ${name} from ${showNumber(least)} to ${showNumber(most)}${most === 1 ? " (80 % is 0.8)" : ""}, got ${showNumber(efficiency)}`,
     );
 };
@@ -19,14 +19,14 @@ const bought = (source: HeatSource, heat: number, efficiency: number, trace: Tra
     trace.lookup({
       table: "heat sources",
       row: `${source.name}, heat on energy bought, typical`,
-      gives: { value: source.typical, kind: "number" },
+      result: { value: source.typical, kind: "number" },
       source: source.typicalSource,
     });
   return trace.step(energyBought, { H: heat, eta: efficiency });
 };
 
 /** Money for `heat` (J) at a price in base units (money for each J or m³). */
-export const costOfHeat = (
+export const heatCost = (
   name: SourceName,
   heat: number,
   price: number,
@@ -40,21 +40,21 @@ export const costOfHeat = (
     trace.lookup({
       table: "heat sources",
       row: `${name}, energy content, ${source.contentText}, in J/m³`,
-      gives: { value: source.content, kind: "number" },
+      result: { value: source.content, kind: "number" },
       source: source.contentSource,
     });
   return trace.step(costByVolume, { E, content: source.content, price });
 };
 
 /** kg of carbon dioxide for `heat` (J). */
-export const carbonOfHeat = (name: SourceName, heat: number, efficiency: number, trace: Trace = silent): number => {
+export const heatCarbon = (name: SourceName, heat: number, efficiency: number, trace: Trace = silent): number => {
   const source = sourceNamed(name);
   const E = bought(source, heat, efficiency, trace);
   if (trace.on)
     trace.lookup({
       table: "heat sources",
       row: `${name}, carbon dioxide, ${source.carbonText}, in kg/J`,
-      gives: { value: source.carbon, kind: "number" },
+      result: { value: source.carbon, kind: "number" },
       source: source.carbonSource,
     });
   return trace.step(carbonDioxide, { E, factor: source.carbon });

@@ -1,7 +1,7 @@
 import { catalogueOf } from "../kernel/define/catalogue";
-import { carbon } from "./functions/carbon";
-import { compare } from "./functions/compare";
-import { ofHeat } from "./functions/ofHeat";
-import { payback } from "./functions/payback";
+import { costCarbon } from "./functions/carbon";
+import { costCompare } from "./functions/compare";
+import { costOfHeat } from "./functions/ofHeat";
+import { costPayback } from "./functions/payback";
 
-export const cost = catalogueOf([ofHeat, compare, carbon, payback]);
+export const costFunctions = catalogueOf([costOfHeat, costCompare, costCarbon, costPayback]);

@@ -6,13 +6,13 @@ import { REFRIGERANT } from "../refrigerant/args";
 const degF = (value: number): number => us("temperature", value);
 const difference = (value: number): number => us("temperature difference", value);
 
-export const EVAPORATING = quantity("temperature", "dew temperature in the evaporator", {
+export const EVAPORATING_TEMPERATURE = quantity("temperature", "dew temperature in the evaporator", {
   from: degF(-150),
   to: degF(250),
   usual: [degF(-50), degF(70)],
 });
 
-export const CONDENSING = quantity("temperature", "dew temperature in the condenser", {
+export const CONDENSING_TEMPERATURE = quantity("temperature", "dew temperature in the condenser", {
   from: degF(-100),
   to: degF(300),
   usual: [degF(60), degF(150)],
@@ -22,26 +22,30 @@ export const SUPERHEAT = quantity("temperature difference", "superheat at the co
   from: 0,
   to: difference(150),
   usual: [0, difference(40)],
-}).otherwise(difference(10));
+}).default(difference(10));
 
 export const SUBCOOLING = quantity("temperature difference", "subcooling from the bubble point", {
   from: 0,
   to: difference(150),
   usual: [0, difference(30)],
-}).otherwise(difference(10));
+}).default(difference(10));
 
-export const EFFICIENCY = quantity("fraction", "isentropic enthalpy rise per electrical input of the compressor", {
-  above: 0,
-  to: 1,
-  usual: [0.4, 0.8],
-}).otherwise(0.65);
+export const ISENTROPIC_EFFICIENCY = quantity(
+  "fraction",
+  "isentropic enthalpy rise per electrical input of the compressor",
+  {
+    above: 0,
+    to: 1,
+    usual: [0.4, 0.8],
+  },
+).default(0.65);
 
 /** The arguments that describe a cycle, in their order. */
 export const CYCLE_ARGS = {
   refrigerant: REFRIGERANT,
-  evaporating: EVAPORATING,
-  condensing: CONDENSING,
+  evaporating: EVAPORATING_TEMPERATURE,
+  condensing: CONDENSING_TEMPERATURE,
   superheat: SUPERHEAT,
   subcooling: SUBCOOLING,
-  efficiency: EFFICIENCY,
+  efficiency: ISENTROPIC_EFFICIENCY,
 } as const;

@@ -9,10 +9,10 @@ export const hotDischarge = caution({
   code: "CYCLE-HOT-DISCHARGE",
   severity: "Warning",
   source: "commonPractice",
-  about: "Discharge gas above 225 °F: oil and valves suffer; the compressor maker's limit governs.",
+  description: "Discharge gas above 225 °F: oil and valves suffer; the compressor maker's limit governs.",
   needs: { dischargeTemperature: "temperature" },
   when: ({ dischargeTemperature }) => dischargeTemperature > HOT_DISCHARGE,
-  say: ({ dischargeTemperature }, show) =>
+  message: ({ dischargeTemperature }, show) =>
     `Discharge gas of ${show(dischargeTemperature, "temperature")} by an adiabatic shell (a real one is cooler by the shell's loss): above about ${show(HOT_DISCHARGE, "temperature")} oil and valves suffer; the compressor maker's limit governs. Plastic pipe must never be reached by it.`,
 });
 
@@ -20,10 +20,10 @@ export const coldCondensing = caution({
   code: "CYCLE-COLD-CONDENSING",
   severity: "Caution",
   source: "commonPractice",
-  about: "Condensing below about 80 °F: the metering device may lack pressure difference.",
+  description: "Condensing below about 80 °F: the metering device may lack pressure difference.",
   needs: { condensing: "temperature", evaporating: "temperature" },
   when: ({ condensing, evaporating }) => condensing < COLD_CONDENSING && evaporating > us("temperature", 20),
-  say: ({ condensing }, show) =>
+  message: ({ condensing }, show) =>
     `Condensing at ${show(condensing, "temperature")}: below about ${show(COLD_CONDENSING, "temperature")} the metering device may lack pressure difference; hold the head up (water bypass, regulating valve) or go back to the outdoor coil.`,
 });
 
@@ -31,9 +31,9 @@ export const adiabaticShell = caution({
   code: "CYCLE-MODEL",
   severity: "Notice",
   source: "commonPractice",
-  about: "What the cycle leaves out: fans, pressure drops, shell losses.",
+  description: "What the cycle leaves out: fans, pressure drops, shell losses.",
   needs: {},
   when: () => true,
-  say: () =>
+  message: () =>
     "Compressor only, without fans and pressure drops; the maker's compressor data or a measurement go before this cycle.",
 });

@@ -1,11 +1,11 @@
 import { outside } from "../numeric/outside";
-import { told } from "../kernel/values/quantityMark";
+import { quantityMark } from "../kernel/values/quantityMark";
 import type { Fluid } from "../refrigerant/refrigerant";
 import type { PhaseState } from "../refrigerant/helmholtz/substance";
-import { saturatedStateAtPressure, saturationPressure } from "../refrigerant/saturation/saturation";
-import type { State } from "../refrigerant/state/state";
+import { saturatedStateAtPressure, refrigerantSaturationPressure } from "../refrigerant/saturation/saturation";
+import type { RefrigerantState } from "../refrigerant/state/state";
 import { checkRange, singlePhase } from "../refrigerant/state/state";
-import { tellTemperature } from "../refrigerant/marks";
+import { markTemperature } from "../refrigerant/marks";
 import { alongIsobar, stateByEnthalpy, stateByEntropy } from "../refrigerant/state/stateBy";
 
 /** A single-stage vapour-compression cycle without pressure drops. */
@@ -31,8 +31,8 @@ export interface Cycle {
   /** Pa */
   readonly condensingPressure: number;
   readonly suction: PhaseState;
-  readonly isentropicDischarge: State;
-  readonly discharge: State;
+  readonly isentropicDischarge: RefrigerantState;
+  readonly discharge: RefrigerantState;
   /** Saturated vapour and liquid at the condensing pressure */
   readonly dew: PhaseState;
   readonly bubble: PhaseState;
@@ -54,15 +54,15 @@ export interface Cycle {
   readonly volumetricRejection: number;
 }
 
-const difference = (kelvin: number) => told("temperature difference", kelvin);
+const difference = (kelvin: number) => quantityMark("temperature difference", kelvin);
 
 function check({ refrigerant, evaporating, condensing, superheat, subcooling, efficiency }: CycleInput): void {
   const { name } = refrigerant;
   if (!(condensing > evaporating))
     throw outside(
       `${name} condensing temperature`,
-      `above evaporating, ${tellTemperature(evaporating)}`,
-      tellTemperature(condensing),
+      `above evaporating, ${markTemperature(evaporating)}`,
+      markTemperature(condensing),
     );
   if (!(superheat >= 0)) throw outside("superheat", `${difference(0)} or more`, difference(superheat));
   if (!(subcooling >= 0)) throw outside("subcooling", `${difference(0)} or more`, difference(subcooling));
@@ -78,14 +78,14 @@ function beside(fluid: Fluid, pressure: number, temperature: number, phase: "liq
 /** Compression from the suction state to the pressure of the condenser's dew point. */
 function compress(fluid: Fluid, suction: PhaseState, dew: PhaseState, efficiency: number) {
   // Almost always the gas leaves superheated: then both discharge states lie on the isobar above the dew point.
-  const isentropicDischarge: State =
+  const isentropicDischarge: RefrigerantState =
     suction.entropy >= dew.entropy
       ? alongIsobar(fluid, dew, suction.entropy, "entropy")
       : stateByEntropy(fluid, dew.pressure, suction.entropy);
   const work = (isentropicDischarge.enthalpy - suction.enthalpy) / efficiency;
   if (efficiency === 1) return { isentropicDischarge, discharge: isentropicDischarge, work };
   const enthalpy = suction.enthalpy + work;
-  const discharge: State =
+  const discharge: RefrigerantState =
     isentropicDischarge.phase === "vapour"
       ? alongIsobar(fluid, isentropicDischarge, enthalpy, "enthalpy")
       : stateByEnthalpy(fluid, dew.pressure, enthalpy);
@@ -98,11 +98,11 @@ function compress(fluid: Fluid, suction: PhaseState, dew: PhaseState, efficiency
  * @throws an `OutsideRange` where a temperature leaves the refrigerant's saturation lines (above the critical temperature
  * nothing condenses), or an argument its limits
  */
-export function cycle(input: CycleInput): Cycle {
+export function solveCycle(input: CycleInput): Cycle {
   check(input);
   const { refrigerant: fluid, evaporating, condensing, superheat, subcooling, efficiency } = input;
-  const evaporatingPressure = saturationPressure(fluid, evaporating, "dew");
-  const condensingPressure = saturationPressure(fluid, condensing, "dew");
+  const evaporatingPressure = refrigerantSaturationPressure(fluid, evaporating, "dew");
+  const condensingPressure = refrigerantSaturationPressure(fluid, condensing, "dew");
   const suction =
     superheat > 0
       ? beside(fluid, evaporatingPressure, evaporating + superheat, "vapour")
@@ -140,5 +140,5 @@ export function cycle(input: CycleInput): Cycle {
 }
 
 /** The state after the expansion valve: the liquid's enthalpy at the evaporating pressure. */
-export const afterExpansion = ({ input, evaporatingPressure, liquid }: Cycle): State =>
+export const afterExpansion = ({ input, evaporatingPressure, liquid }: Cycle): RefrigerantState =>
   stateByEnthalpy(input.refrigerant, evaporatingPressure, liquid.enthalpy);

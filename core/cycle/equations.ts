@@ -8,8 +8,8 @@ const h3 = symbol("enthalpy", "liquid leaving the condenser", 2e5, 2.8e5);
 export const compressorWork = equation({
   name: "Compressor work",
   form: "w = (h2s - h1) / e",
-  gives: "enthalpy",
-  takes: {
+  kind: "enthalpy",
+  symbols: {
     h2s: symbol("enthalpy", "discharge gas at the suction's entropy", 4.5e5, 5e5),
     h1,
     e: symbol("fraction", "isentropic efficiency", 0.4, 1),
@@ -21,8 +21,8 @@ export const compressorWork = equation({
 export const dischargeEnthalpy = equation({
   name: "Discharge enthalpy",
   form: "h2 = h1 + w",
-  gives: "enthalpy",
-  takes: { h1, w: symbol("enthalpy", "compressor work", 2e4, 1e5) },
+  kind: "enthalpy",
+  symbols: { h1, w: symbol("enthalpy", "compressor work", 2e4, 1e5) },
   source: "identity",
   code: (x) => x.h1 + x.w,
 });
@@ -30,8 +30,8 @@ export const dischargeEnthalpy = equation({
 export const coolingOf = equation({
   name: "Cooling",
   form: "q = h1 - h3",
-  gives: "enthalpy",
-  takes: { h1, h3 },
+  kind: "enthalpy",
+  symbols: { h1, h3 },
   source: "identity",
   code: (x) => x.h1 - x.h3,
 });
@@ -39,8 +39,8 @@ export const coolingOf = equation({
 export const rejectedOf = equation({
   name: "Heat rejected",
   form: "qc = h2 - h3",
-  gives: "enthalpy",
-  takes: { h2, h3 },
+  kind: "enthalpy",
+  symbols: { h2, h3 },
   source: "identity",
   code: (x) => x.h2 - x.h3,
 });
@@ -51,8 +51,8 @@ const qc = symbol("enthalpy", "heat rejected", 1.5e5, 3e5);
 export const copOf = equation({
   name: "COP of the compressor",
   form: "COP = q / w",
-  gives: "COP",
-  takes: { q, w: symbol("enthalpy", "compressor work", 2e4, 1e5) },
+  kind: "COP",
+  symbols: { q, w: symbol("enthalpy", "compressor work", 2e4, 1e5) },
   source: "identity",
   code: (x) => x.q / x.w,
 });
@@ -60,8 +60,8 @@ export const copOf = equation({
 export const factorOf = equation({
   name: "Heat rejected per cooling",
   form: "F = qc / q",
-  gives: "number",
-  takes: { qc, q },
+  kind: "number",
+  symbols: { qc, q },
   source: "identity",
   code: (x) => x.qc / x.q,
 });
@@ -69,8 +69,8 @@ export const factorOf = equation({
 export const massFlowOf = equation({
   name: "Refrigerant mass flow",
   form: "m = Q / q",
-  gives: "mass flow",
-  takes: { Q: symbol("heat rate", "cooling", 1e3, 1e6), q },
+  kind: "mass flow",
+  symbols: { Q: symbol("heat rate", "cooling", 1e3, 1e6), q },
   source: "identity",
   code: (x) => x.Q / x.q,
 });
@@ -78,8 +78,8 @@ export const massFlowOf = equation({
 export const shareOf = equation({
   name: "Share of the heat rejected",
   form: "s = (ha - hb) / qc",
-  gives: "fraction",
-  takes: {
+  kind: "fraction",
+  symbols: {
     ha: symbol("enthalpy", "enthalpy where the part begins", 4e5, 5e5),
     hb: symbol("enthalpy", "enthalpy where the part ends", 2e5, 4e5),
     qc,

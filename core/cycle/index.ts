@@ -1,9 +1,16 @@
 import { catalogueOf } from "../kernel/define/catalogue";
-import { cop } from "./functions/cop";
-import { discharge } from "./functions/discharge";
-import { factor } from "./functions/factor";
-import { massFlow } from "./functions/massFlow";
-import { split } from "./functions/split";
-import { states } from "./functions/states";
+import { cycleCop } from "./functions/cop";
+import { cycleDischarge } from "./functions/discharge";
+import { cycleFactor } from "./functions/factor";
+import { cycleMassFlow } from "./functions/massFlow";
+import { cycleSplit } from "./functions/split";
+import { cycleStates } from "./functions/states";
 
-export const cycle = catalogueOf([states, cop, discharge, factor, split, massFlow]);
+export const cycleFunctions = catalogueOf([
+  cycleStates,
+  cycleCop,
+  cycleDischarge,
+  cycleFactor,
+  cycleSplit,
+  cycleMassFlow,
+]);

@@ -26,7 +26,7 @@ export const DIRECTION = choice(
       "give the condensing temperature as hotIn and hotOut; with one stream of constant temperature both directions give the same",
     shellandtube: BY_CORRECTION,
   },
-).otherwise("counterflow");
+).default("counterflow");
 
 export const ARRANGEMENTS = [
   "counterflow",
@@ -43,7 +43,7 @@ export const ARRANGEMENT = choice("ExchangerArrangement", ARRANGEMENTS, "how the
   counter: "counterflow",
   cocurrent: "parallel",
   parallelflow: "parallel",
-}).otherwise("counterflow");
+}).default("counterflow");
 
 export const CAPACITY_RATIO = quantity("fraction", "smaller over larger capacity rate (flow × heat capacity)", {
   from: 0,
@@ -54,7 +54,7 @@ export const CORRECTION_FACTOR = quantity("fraction", "correction factor F of th
   above: 0,
   to: 1,
   usual: [0.75, 1],
-}).otherwise(1);
+}).default(1);
 
 export const CONDUCTANCE = quantity("heat conductance", "conductance UA of the exchanger", {
   above: 0,
@@ -69,7 +69,7 @@ export const FILM = quantity("film coefficient", "film coefficient", {
 export const FOULING = quantity("fouling resistance", "fouling resistance", {
   from: 0,
   usual: [0, us("fouling resistance", 0.01)],
-}).otherwise(0);
+}).default(0);
 
 export const TUBE_MATERIAL = either(
   choice("TubeMaterial", ["titanium", "cupronickel 90-10", "stainless 304", "copper"], "tube material", {

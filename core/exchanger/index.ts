@@ -1,34 +1,34 @@
 import { catalogueOf } from "../kernel/define/catalogue";
-import { area } from "./functions/area";
-import { balance } from "./functions/balance";
-import { coil } from "./functions/coil";
-import { correction } from "./functions/correction";
-import { duty } from "./functions/duty";
-import { effectiveness } from "./functions/effectiveness";
-import { holdHead } from "./functions/holdHead";
-import { lmtd } from "./functions/lmtd";
-import { ntu } from "./functions/ntu";
-import { overall } from "./functions/overall";
-import { ua } from "./functions/ua";
-import { waterDuty } from "./functions/waterDuty";
-import { waterFlow } from "./functions/waterFlow";
-import { waterRise } from "./functions/waterRise";
-import { zones } from "./functions/zones";
+import { exchangerArea } from "./functions/area";
+import { exchangerBalance } from "./functions/balance";
+import { exchangerCoil } from "./functions/coil";
+import { exchangerCorrection } from "./functions/correction";
+import { exchangerDuty } from "./functions/duty";
+import { exchangerEffectiveness } from "./functions/effectiveness";
+import { exchangerHoldHead } from "./functions/holdHead";
+import { exchangerLmtd } from "./functions/lmtd";
+import { exchangerNtu } from "./functions/ntu";
+import { exchangerOverall } from "./functions/overall";
+import { exchangerUa } from "./functions/ua";
+import { exchangerWaterDuty } from "./functions/waterDuty";
+import { exchangerWaterFlow } from "./functions/waterFlow";
+import { exchangerWaterRise } from "./functions/waterRise";
+import { exchangerZones } from "./functions/zones";
 
-export const exchanger = catalogueOf([
-  lmtd,
-  correction,
-  effectiveness,
-  ntu,
-  duty,
-  ua,
-  area,
-  overall,
-  waterRise,
-  waterFlow,
-  waterDuty,
-  holdHead,
-  zones,
-  balance,
-  coil,
+export const exchangerFunctions = catalogueOf([
+  exchangerLmtd,
+  exchangerCorrection,
+  exchangerEffectiveness,
+  exchangerNtu,
+  exchangerDuty,
+  exchangerUa,
+  exchangerArea,
+  exchangerOverall,
+  exchangerWaterRise,
+  exchangerWaterFlow,
+  exchangerWaterDuty,
+  exchangerHoldHead,
+  exchangerZones,
+  exchangerBalance,
+  exchangerCoil,
 ]);

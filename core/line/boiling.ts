@@ -1,7 +1,7 @@
 /** Where water boils, or ice gives off vapour, at a pressure. */
 import { outside } from "../numeric/outside";
 import { bracketedRoot } from "../numeric/root";
-import { told } from "../kernel/values/quantityMark";
+import { quantityMark } from "../kernel/values/quantityMark";
 import { silent, type Trace } from "../kernel/define/steps";
 import { TRIPLE, sublimationPressure } from "../water/ice";
 import { vapourPressureOfWater } from "../water/saturation";
@@ -24,11 +24,11 @@ export const boilingTemperature = (
     const limits = [sublimationPressure.code({ T: COLDEST }), vapourPressureOfWater.code({ T: HOTTEST })] as const;
     throw outside(
       "vacuum (absolute)",
-      `from ${told("vacuum", limits[0])} to ${told("vacuum", limits[1])}`,
-      told("vacuum", pressure),
+      `from ${quantityMark("vacuum", limits[0])} to ${quantityMark("vacuum", limits[1])}`,
+      quantityMark("vacuum", pressure),
     );
   }
-  trace.remark(`Over ${over}: the triple point of water lies at ${told("vacuum", TRIPLE.p)} absolute.`);
+  trace.remark(`Over ${over}: the triple point of water lies at ${quantityMark("vacuum", TRIPLE.p)} absolute.`);
   trace.solution({
     unknown: "T",
     kind: "temperature",

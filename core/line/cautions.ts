@@ -7,10 +7,10 @@ export const chargeByMaker = caution({
   code: "LINE-CHARGE-ADDER",
   severity: "Caution",
   source: "commonPractice",
-  about: "The liquid alone; makers' adders are larger and govern.",
+  description: "The liquid alone; makers' adders are larger and govern.",
   needs: { answer: "mass" },
   when: () => true,
-  say: () =>
+  message: () =>
     "This is the liquid that the bore holds, and no more: makers' adders per foot also cover vapour lines, oil and margin and are often 10 to 50 % larger. The equipment maker's charge table governs; a certified technician weighs the charge in, and the nameplate is changed to the new total.",
 });
 
@@ -18,10 +18,10 @@ export const nitrogenTest = caution({
   code: "LINE-NITROGEN",
   severity: "Danger",
   source: "commonPractice",
-  about: "Pressure tests: dry nitrogen with regulator and relief only.",
+  description: "Pressure tests: dry nitrogen with regulator and relief only.",
   needs: { answer: "pressure" },
   when: () => true,
-  say: () =>
+  message: () =>
     "Dry nitrogen through a regulator and relief valve only: never oxygen (explosion) and never shop air; never above the design pressure on the nameplate of the weakest part. Trained technician; stand clear of the joints.",
 });
 
@@ -29,10 +29,10 @@ export const deepVacuum = caution({
   code: "LINE-VACUUM-WATER",
   severity: "Warning",
   source: "commonPractice",
-  about: "An exchanger full of water freezes when its refrigerant side is evacuated or pumped down.",
+  description: "An exchanger full of water freezes when its refrigerant side is evacuated or pumped down.",
   needs: { vacuum: "vacuum" },
   when: () => true,
-  say: () =>
+  message: () =>
     "Never recover, evacuate or pump down a water-filled exchanger without water flow: it freezes and bursts. Blank off or drain it first. The maker's vacuum limit governs (500 micron and a standing test are usual).",
 });
 
@@ -40,10 +40,11 @@ export const compoundGauge = caution({
   code: "LINE-COMPOUND-GAUGE",
   severity: "Caution",
   source: "identity",
-  about: "The vacuum counts as absolute pressure; inches of vacuum on a compound gauge count down from the atmosphere.",
+  description:
+    "The vacuum counts as absolute pressure; inches of vacuum on a compound gauge count down from the atmosphere.",
   needs: { vacuum: "vacuum" },
   when: ({ vacuum }) => vacuum > us("vacuum", 100_000),
-  say: ({ vacuum }, show) =>
+  message: ({ vacuum }, show) =>
     `${show(vacuum, "vacuum")} absolute is hardly a vacuum. Inches on a compound gauge count down from the atmosphere: 29 inHg of vacuum at sea level leave 0.92 inHg, about ${show(us("vacuum", 23_400), "vacuum")}. Give the micron gauge's reading.`,
 });
 
@@ -51,10 +52,10 @@ export const fixedOrificeOnly = caution({
   code: "LINE-TARGET-ORIFICE",
   severity: "Notice",
   source: "commonPractice",
-  about: "Target superheat is for fixed orifices on the outdoor coil.",
+  description: "Target superheat is for fixed orifices on the outdoor coil.",
   needs: { answer: "temperature difference" },
   when: () => true,
-  say: (_, show) =>
+  message: (_, show) =>
     `For a fixed orifice on its own outdoor coil, with the maker's airflow. No published target exists for pool mode, and machines with an expansion valve are charged by subcooling. The maker's chart governs; printed charts differ by about ${show(us("temperature difference", 1), "temperature difference")}.`,
 });
 
@@ -62,10 +63,10 @@ export const highTarget = caution({
   code: "LINE-TARGET-HIGH",
   severity: "Caution",
   source: "commonPractice",
-  about: "A target above 25 °F: the load is far from where the rule was made.",
+  description: "A target above 25 °F: the load is far from where the rule was made.",
   needs: { answer: "temperature difference" },
   when: ({ answer }) => answer > us("temperature difference", 25),
-  say: ({ answer }, show) =>
+  message: ({ answer }, show) =>
     `A target of ${show(answer, "temperature difference")} lies above ${show(us("temperature difference", 25), "temperature difference")}: humid indoor air or a cool day; let the rooms settle and measure again before adjusting the charge.`,
 });
 
@@ -73,10 +74,10 @@ export const roomIsACheckOnly = caution({
   code: "LINE-ROOM-CHECK",
   severity: "Danger",
   source: "iec60335",
-  about: "Room limits of mildly flammable refrigerants: a check only; listing and codes decide.",
+  description: "Room limits of mildly flammable refrigerants: a check only; listing and codes decide.",
   needs: {},
   when: () => true,
-  say: () =>
+  message: () =>
     "Ignition of a leak can injure. This is a check by one clause only: the equipment's listing and manual, ASHRAE 15 or 15.2 and the local code decide. The charge meant is the whole system's, pool exchanger and added lines included. Mildly flammable refrigerants belong only in equipment listed for them.",
 });
 
@@ -84,10 +85,10 @@ export const contestedFlammability = caution({
   code: "LINE-FLAMMABILITY-SPREAD",
   severity: "Notice",
   source: "iec60335",
-  about: "Published lower flammability limits differ, or one is from memory: the lower one counts here.",
+  description: "Published lower flammability limits differ, or one is from memory: the lower one counts here.",
   needs: { refrigerant: "word", flammabilityLimit: "concentration" },
   when: ({ refrigerant }) => doubtsOfLimit(refrigerant, String) !== undefined,
-  say: ({ refrigerant, flammabilityLimit }, show) =>
+  message: ({ refrigerant, flammabilityLimit }, show) =>
     `The charge is reckoned with a lower flammability limit of ${show(flammabilityLimit, "concentration")} (${doubtsOfLimit(refrigerant, (limit) => show(limit, "concentration")) ?? ""}): a lower limit allows less charge. Take the limit that the listing of the equipment uses.`,
 });
 
@@ -95,10 +96,10 @@ export const iceInVacuum = caution({
   code: "LINE-VACUUM-ICE",
   severity: "Notice",
   source: "commonPractice",
-  about: "Below the triple point of water a deep vacuum freezes what water is left, and dries slowly.",
+  description: "Below the triple point of water a deep vacuum freezes what water is left, and dries slowly.",
   needs: { answer: "temperature", overIce: "yes/no" },
   when: ({ overIce }) => overIce,
-  say: ({ answer }, show) =>
+  message: ({ answer }, show) =>
     `At this vacuum water left in the system is ice, which gives off vapour only where it is warmer than ${show(answer, "temperature")}: warm the parts, break the vacuum with dry nitrogen and evacuate again rather than pull deeper. Hold the isolated system for at least 10 minutes: a rise that levels off says moisture, one that runs on a leak.`,
 });
 
@@ -111,10 +112,10 @@ export const lineLoss = caution({
   code: "LINE-GAS-LOSS",
   severity: "Caution",
   source: "lineVelocities",
-  about: "A suction or discharge line that costs more than 2 °F of saturation temperature.",
+  description: "A suction or discharge line that costs more than 2 °F of saturation temperature.",
   needs: { saturationDrop: "temperature difference", service: "word", pressureDrop: "pressure drop" },
   when: ({ saturationDrop, service }) => service !== "liquid" && saturationDrop > USUAL_LOSS,
-  say: ({ saturationDrop, service, pressureDrop }, show) =>
+  message: ({ saturationDrop, service, pressureDrop }, show) =>
     `This ${service} line costs ${show(pressureDrop, "pressure drop")}, worth ${show(saturationDrop, "temperature difference")} of saturation temperature: more than the usual ${show(USUAL_LOSS, "temperature difference")}. Each degree takes about 1 to 2 % of capacity and power; take the next size where oil still returns.`,
 });
 
@@ -122,10 +123,10 @@ export const flashGas = caution({
   code: "LINE-FLASH-GAS",
   severity: "Warning",
   source: "commonPractice",
-  about: "Liquid that flashes before the metering device.",
+  description: "Liquid that flashes before the metering device.",
   needs: { outletQuality: "fraction", pressureDrop: "pressure drop" },
   when: ({ outletQuality }) => outletQuality > 0,
-  say: ({ outletQuality, pressureDrop }, show) =>
+  message: ({ outletQuality, pressureDrop }, show) =>
     `The pressure falls by ${show(pressureDrop, "pressure drop")} and ${(100 * outletQuality).toFixed(1)} % of the liquid flashes before the metering device, which then starves; the true drop is larger, since flash gas moves faster. More subcooling, a larger line or less rise.`,
 });
 
@@ -133,10 +134,10 @@ export const oilInRiser = caution({
   code: "LINE-OIL-RISER",
   severity: "Warning",
   source: "jacobs1976",
-  about: "A gas riser whose flow is too small to carry oil up.",
+  description: "A gas riser whose flow is too small to carry oil up.",
   needs: { massFlow: "mass flow", leastFlow: "mass flow", rise: "length", service: "word" },
   when: ({ massFlow, leastFlow, rise, service }) => service !== "liquid" && rise > 0 && massFlow < leastFlow,
-  say: ({ massFlow, leastFlow }, show) =>
+  message: ({ massFlow, leastFlow }, show) =>
     `Oil may not rise: ${show(massFlow, "mass flow")} flow, and about ${show(leastFlow, "mass flow")} are needed in this size. Take a smaller riser (or two beside each other) and look at part load too; a compressor without oil fails.`,
 });
 
@@ -144,10 +145,10 @@ export const fastLiquid = caution({
   code: "LINE-FAST-LIQUID",
   severity: "Caution",
   source: "lineVelocities",
-  about: "Liquid faster than 5 ft/s: hammer when a solenoid valve closes.",
+  description: "Liquid faster than 5 ft/s: hammer when a solenoid valve closes.",
   needs: { velocity: "velocity", service: "word" },
   when: ({ velocity, service }) => service === "liquid" && velocity > FAST_LIQUID,
-  say: ({ velocity }, show) =>
+  message: ({ velocity }, show) =>
     `Liquid at ${show(velocity, "velocity")}: above about ${show(FAST_LIQUID, "velocity")} a closing valve hammers.`,
 });
 
@@ -155,10 +156,10 @@ export const noisyGas = caution({
   code: "LINE-NOISY-GAS",
   severity: "Caution",
   source: "lineVelocities",
-  about: "Gas faster than about 65 ft/s: noise and loss.",
+  description: "Gas faster than about 65 ft/s: noise and loss.",
   needs: { velocity: "velocity", service: "word" },
   when: ({ velocity, service }) => service !== "liquid" && velocity > FAST_GAS,
-  say: ({ velocity }, show) =>
+  message: ({ velocity }, show) =>
     `Gas at ${show(velocity, "velocity")}: above about ${show(FAST_GAS, "velocity")} lines are noisy and lose much.`,
 });
 
@@ -166,9 +167,9 @@ export const riserAtPartLoad = caution({
   code: "LINE-RISER-PART-LOAD",
   severity: "Caution",
   source: "jacobs1976",
-  about: "The riser must carry oil at the machine's smallest step.",
+  description: "The riser must carry oil at the machine's smallest step.",
   needs: { leastCoolingPartLoad: "heat rate" },
   when: () => true,
-  say: ({ leastCoolingPartLoad }, show) =>
+  message: ({ leastCoolingPartLoad }, show) =>
     `The smallest step of the machine (a first stage of 60 to 70 %, an inverter at 20 to 30 %) must still give ${show(leastCoolingPartLoad, "heat rate")}; below that oil stays in the riser. A smaller riser, or two beside each other with a trap at the foot, cures it. Known to about 10 %; the maker's line table governs.`,
 });

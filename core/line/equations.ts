@@ -7,8 +7,8 @@ const D = symbol("diameter", "bore", 0.004, 0.06);
 export const tubeBore = equation({
   name: "Bore of the tube",
   form: "D = Do - 2 * w",
-  gives: "diameter",
-  takes: {
+  kind: "diameter",
+  symbols: {
     Do: symbol("diameter", "outside diameter", 0.006, 0.07),
     w: symbol("diameter", "wall", 0.0007, 0.0021),
   },
@@ -16,11 +16,11 @@ export const tubeBore = equation({
   code: (x) => x.Do - 2 * x.w,
 });
 
-export const lineCharge = equation({
+export const lineChargeEquation = equation({
   name: "Liquid in the line",
   form: "m = rho * pi / 4 * D^2 * L",
-  gives: "mass",
-  takes: {
+  kind: "mass",
+  symbols: {
     rho: symbol("density", "density of the liquid", 500, 1400),
     D,
     L: symbol("length", "length of the line", 0.1, 100),
@@ -33,8 +33,8 @@ export const lineCharge = equation({
 export const gasPressure = equation({
   name: "Gas at constant volume",
   form: "p2 = p1 * T2 / T1",
-  gives: "pressure",
-  takes: {
+  kind: "pressure",
+  symbols: {
     p1: symbol("pressure", "absolute pressure then", 2e5, 5e6),
     T1: symbol("temperature", "temperature then", 255, 320),
     T2: symbol("temperature", "temperature now", 255, 320),
@@ -47,11 +47,11 @@ const WB = symbol("temperature", "indoor wet bulb", 283, 300);
 const DB = symbol("temperature", "outdoor dry bulb", 290, 320);
 
 /** The trade's rule in °F, (3 WB − 80 − DB)/2, on absolute temperatures. */
-export const targetSuperheat = equation({
+export const targetSuperheatEquation = equation({
   name: "Target superheat, fixed orifice",
   form: "dT = (3 * (WB - T0) - 80 * 5 / 9 - (DB - T0)) / 2",
-  gives: "temperature difference",
-  takes: { WB, DB },
+  kind: "temperature difference",
+  symbols: { WB, DB },
   constants: { T0: FAHRENHEIT_ZERO },
   source: "targetSuperheatNotes",
   code: (x) => (3 * (x.WB - FAHRENHEIT_ZERO) - (80 * 5) / 9 - (x.DB - FAHRENHEIT_ZERO)) / 2,
@@ -64,9 +64,9 @@ const A = symbol("area", "floor area", 5, 100);
 export const roomLimitByArea = equation({
   name: "Charge limit by floor area",
   form: "m = 2.5 * LFL^1.25 * h0 * sqrt(A)",
-  gives: "mass",
-  takes: { LFL, h0, A },
-  valid: "class 2L refrigerants",
+  kind: "mass",
+  symbols: { LFL, h0, A },
+  validity: "class 2L refrigerants",
   source: { key: "iec60335", where: "GG.2" },
   code: (x) => 2.5 * x.LFL ** 1.25 * x.h0 * Math.sqrt(x.A),
 });
@@ -74,9 +74,9 @@ export const roomLimitByArea = equation({
 export const roomLimitByVolume = equation({
   name: "Charge limit by three quarters of the flammable volume",
   form: "m = 0.75 * LFL * h0 * A",
-  gives: "mass",
-  takes: { LFL, h0, A },
-  valid: "class 2L refrigerants",
+  kind: "mass",
+  symbols: { LFL, h0, A },
+  validity: "class 2L refrigerants",
   source: { key: "iec60335", where: "GG.2" },
   code: (x) => 0.75 * x.LFL * x.h0 * x.A,
 });
@@ -84,8 +84,8 @@ export const roomLimitByVolume = equation({
 export const chargeWithoutArea = equation({
   name: "Charge below which no floor area is asked",
   form: "m = 6 * V * LFL",
-  gives: "mass",
-  takes: { LFL },
+  kind: "mass",
+  symbols: { LFL },
   constants: { V: 1 },
   source: { key: "iec60335", where: "GG.2 (m1 = 6 m³ · LFL)" },
   code: (x) => 6 * x.LFL,
@@ -97,8 +97,8 @@ const L = symbol("length", "equivalent length: straight and fittings", 0.1, 200)
 export const lineVelocity = equation({
   name: "Velocity",
   form: "v = 4 * m / (rho * pi * D^2)",
-  gives: "velocity",
-  takes: { m: symbol("mass flow", "refrigerant mass flow", 0.005, 1), rho, D },
+  kind: "velocity",
+  symbols: { m: symbol("mass flow", "refrigerant mass flow", 0.005, 1), rho, D },
   source: "identity",
   code: (x) => (4 * x.m) / (x.rho * Math.PI * x.D ** 2),
 });
@@ -106,8 +106,8 @@ export const lineVelocity = equation({
 export const lineReynolds = equation({
   name: "Reynolds number",
   form: "Re = rho * v * D / mu",
-  gives: "number",
-  takes: {
+  kind: "number",
+  symbols: {
     rho,
     v: symbol("velocity", "velocity", 0.1, 30),
     D,
@@ -120,8 +120,8 @@ export const lineReynolds = equation({
 export const lineFriction = equation({
   name: "Pressure lost by friction",
   form: "dp = f * L / D * rho * v^2 / 2",
-  gives: "pressure drop",
-  takes: {
+  kind: "pressure drop",
+  symbols: {
     f: symbol("number", "Darcy friction factor", 0.008, 0.08),
     L,
     D,
@@ -135,8 +135,8 @@ export const lineFriction = equation({
 export const columnPressure = equation({
   name: "Pressure of the column",
   form: "dp = rho * g * z",
-  gives: "pressure drop",
-  takes: { rho, z: symbol("length", "rise of the line", -30, 30) },
+  kind: "pressure drop",
+  symbols: { rho, z: symbol("length", "rise of the line", -30, 30) },
   constants: { g: GRAVITY },
   source: "identity",
   code: (x) => x.rho * GRAVITY * x.z,
@@ -146,14 +146,14 @@ export const columnPressure = equation({
 export const leastRiserFlow = equation({
   name: "Least mass flow that carries oil up",
   form: "m = 0.85^2 * pi / 4 * D^2 * sqrt(g * D * rho * (rhoOil - rho))",
-  gives: "mass flow",
-  takes: {
+  kind: "mass flow",
+  symbols: {
     D,
     rho: symbol("density", "density of the gas", 2, 200),
     rhoOil: symbol("density", "density of the oil", 880, 1000),
   },
   constants: { g: GRAVITY },
-  valid: "vertical gas lines; known to about 10 %",
+  validity: "vertical gas lines; known to about 10 %",
   source: "jacobs1976",
   code: (x) => 0.85 ** 2 * (Math.PI / 4) * x.D ** 2 * Math.sqrt(GRAVITY * x.D * x.rho * (x.rhoOil - x.rho)),
 });
@@ -161,8 +161,8 @@ export const leastRiserFlow = equation({
 export const coolingOfFlow = equation({
   name: "Cooling that a mass flow gives",
   form: "Q = m * q",
-  gives: "heat rate",
-  takes: {
+  kind: "heat rate",
+  symbols: {
     m: symbol("mass flow", "refrigerant mass flow", 0.001, 1),
     q: symbol("enthalpy", "cooling by mass", 8e4, 3e5),
   },

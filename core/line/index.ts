@@ -1,22 +1,22 @@
 import { catalogueOf } from "../kernel/define/catalogue";
-import { boiling } from "./functions/boiling";
-import { bore } from "./functions/bore";
-import { charge } from "./functions/charge";
-import { chargeBalance } from "./functions/chargeBalance";
-import { drop } from "./functions/drop";
-import { riser } from "./functions/riser";
-import { roomLimit } from "./functions/roomLimit";
-import { targetSuperheat } from "./functions/targetSuperheat";
-import { testPressure } from "./functions/testPressure";
+import { lineBoiling } from "./functions/boiling";
+import { lineBore } from "./functions/bore";
+import { lineCharge } from "./functions/charge";
+import { lineChargeBalance } from "./functions/chargeBalance";
+import { lineDrop } from "./functions/drop";
+import { lineRiser } from "./functions/riser";
+import { lineRoomLimit } from "./functions/roomLimit";
+import { lineTargetSuperheat } from "./functions/targetSuperheat";
+import { lineTestPressure } from "./functions/testPressure";
 
-export const line = catalogueOf([
-  bore,
-  drop,
-  riser,
-  charge,
-  chargeBalance,
-  testPressure,
-  boiling,
-  targetSuperheat,
-  roomLimit,
+export const lineFunctions = catalogueOf([
+  lineBore,
+  lineDrop,
+  lineRiser,
+  lineCharge,
+  lineChargeBalance,
+  lineTestPressure,
+  lineBoiling,
+  lineTargetSuperheat,
+  lineRoomLimit,
 ]);

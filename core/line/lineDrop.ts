@@ -1,7 +1,7 @@
 /** Pressure lost in a refrigerant line, and what it is worth in saturation temperature. */
 import type { Cycle } from "../cycle/cycle";
 import { outside } from "../numeric/outside";
-import { told } from "../kernel/values/quantityMark";
+import { quantityMark } from "../kernel/values/quantityMark";
 import { NO_VALUE } from "../kernel/define/result";
 import { silent, type Trace } from "../kernel/define/steps";
 import { frictionFactor } from "../pipe/straight/friction";
@@ -56,12 +56,12 @@ const saturationLoss = (cycle: Cycle, service: Service, drop: number, trace: Tra
   if (!(low > 0))
     throw outside(
       `pressure drop of the ${service} line`,
-      `below the absolute pressure, ${told("pressure", start)}`,
-      told("pressure drop", drop),
+      `below the absolute pressure, ${quantityMark("pressure", start)}`,
+      quantityMark("pressure drop", drop),
     );
   const loss = saturationTemperature(fluid, high, curve) - saturationTemperature(fluid, low, curve);
   trace.remark(
-    `${curve === "dew" ? "Dew" : "Bubble"} temperature falls by ${told("temperature difference", loss)} from ${told("pressure", high)} to ${told("pressure", low)} (absolute).`,
+    `${curve === "dew" ? "Dew" : "Bubble"} temperature falls by ${quantityMark("temperature difference", loss)} from ${quantityMark("pressure", high)} to ${quantityMark("pressure", low)} (absolute).`,
   );
   return loss;
 };
@@ -76,13 +76,13 @@ const qualityBehind = (cycle: Cycle, drop: number, trace: Trace): number => {
   const dew = saturatedStateAtPressure(fluid, pressure, "dew");
   const quality = (h - bubble.enthalpy) / (dew.enthalpy - bubble.enthalpy);
   trace.remark(
-    `At ${told("pressure", pressure)} absolute the bubble point holds ${told("enthalpy", bubble.enthalpy)} and the liquid came with ${told("enthalpy", h)}: a share of ${quality.toFixed(4)} flashes.`,
+    `At ${quantityMark("pressure", pressure)} absolute the bubble point holds ${quantityMark("enthalpy", bubble.enthalpy)} and the liquid came with ${quantityMark("enthalpy", h)}: a share of ${quality.toFixed(4)} flashes.`,
   );
   return quality;
 };
 
 /** A line fed by a cycle; mass flow kg/s. */
-export const lineDrop = (line: LineInput, cycle: Cycle, massFlow: number, trace: Trace = silent): LineDrop => {
+export const solveLineDrop = (line: LineInput, cycle: Cycle, massFlow: number, trace: Trace = silent): LineDrop => {
   const state = lineState(cycle, line.service, trace);
   const { velocity, frictionDrop } = friction(line, cycle, state, massFlow, trace);
   const columnDrop = trace.step(columnPressure, { rho: state.density, z: line.rise });

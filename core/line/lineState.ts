@@ -20,11 +20,11 @@ export const lineState = (cycle: Cycle, service: Service, trace: Trace = silent)
     trace.property({
       substance: fluid.name,
       property: `density in the ${service} line`,
-      at: {
+      inputs: {
         "absolute pressure": { value: state.pressure, kind: "pressure" },
         temperature: { value: state.temperature, kind: "temperature" },
       },
-      gives: { value: state.density, kind: "density" },
+      result: { value: state.density, kind: "density" },
       source: equationSource(fluid),
     });
   return state;
@@ -38,8 +38,8 @@ export const lineViscosity = (cycle: Cycle, state: PhaseState, trace: Trace = si
     trace.property({
       substance: fluid.name,
       property: "viscosity",
-      at: { temperature: { value: state.temperature, kind: "temperature" } },
-      gives: { value: found.value, kind: "viscosity" },
+      inputs: { temperature: { value: state.temperature, kind: "temperature" } },
+      result: { value: found.value, kind: "viscosity" },
       uncertainty: `uncertainty ${aboutPerCent(found.uncertainty)}`,
       source: found.source,
     });

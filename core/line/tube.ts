@@ -12,7 +12,7 @@ export const boreOfTube = (size: string, trace: Trace = silent): number => {
     trace.lookup({
       table: "Copper tube, wall",
       row: `${size}, ${row.temper}`,
-      gives: { value: us("diameter", row.wall), kind: "diameter" },
+      result: { value: us("diameter", row.wall), kind: "diameter" },
       source: "astmB280",
     });
   return trace.step(tubeBore, { Do: us("diameter", row.outside), w: us("diameter", row.wall) });

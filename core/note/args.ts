@@ -3,7 +3,7 @@ import { repeat, text } from "../kernel/define/argument";
 import { lookUp } from "../kernel/define/catalogue";
 import type { Catalogue } from "../kernel/define/catalogue";
 import type { CellFunction } from "../kernel/define/cellFunction";
-import { mend } from "../kernel/values/fault";
+import { valueError } from "../kernel/values/fault";
 import { nearest } from "../kernel/call/nearest";
 
 export const FUNCTION = text("name of a function as text, such as PIPE.HEADLOSS", 80);
@@ -18,5 +18,5 @@ export const functionNamed = (catalogue: Catalogue, name: string): CellFunction 
     name,
     catalogue.map((each) => each.id),
   );
-  throw mend(`function: no function "${name}"; the nearest is "${near}"`);
+  throw valueError(`function: no function "${name}"; the nearest is "${near}"`);
 };

@@ -1,10 +1,18 @@
 import { catalogueOf } from "../kernel/define/catalogue";
-import { agrees } from "./functions/agrees";
-import { cautions } from "./functions/cautions";
-import { edition } from "./functions/edition";
-import { inputs } from "./functions/inputs";
-import { selfTest } from "./functions/selfTest";
-import { sources } from "./functions/sources";
-import { working } from "./functions/working";
+import { noteAgrees } from "./functions/agrees";
+import { noteCautions } from "./functions/cautions";
+import { noteEdition } from "./functions/edition";
+import { noteInputs } from "./functions/inputs";
+import { noteSelfTest } from "./functions/selfTest";
+import { noteSources } from "./functions/sources";
+import { noteWorking } from "./functions/working";
 
-export const note = catalogueOf([working, cautions, sources, inputs, agrees, edition, selfTest]);
+export const noteFunctions = catalogueOf([
+  noteWorking,
+  noteCautions,
+  noteSources,
+  noteInputs,
+  noteAgrees,
+  noteEdition,
+  noteSelfTest,
+]);

@@ -9,13 +9,13 @@ const plain = (value: CellOut): GridCell => (isFault(value) ? `${value.code} ${v
 
 /** The result rows; a table of many rows is only counted. */
 export const resultRows = (definition: CellFunction, out: Out, system: System): readonly (readonly GridCell[])[] => {
-  const { gives } = definition;
+  const { returns } = definition;
   if (!Array.isArray(out)) {
-    const unit = gives.type === "quantity" ? unitText(gives, system) : "";
+    const unit = returns.type === "quantity" ? unitText(returns, system) : "";
     return [["result", definition.summary, "", out as GridCell, unit, ""]];
   }
   const matrix = out as readonly (readonly CellOut[])[];
-  if (gives.type === "list")
+  if (returns.type === "list")
     return matrix.map(([label = "", value = "", unit = ""]) => [
       "result",
       plain(label),
@@ -24,10 +24,10 @@ export const resultRows = (definition: CellFunction, out: Out, system: System): 
       plain(unit),
       "",
     ]);
-  if (gives.type === "row")
-    return Object.entries(gives.cells).map(([key, single], place) => [
+  if (returns.type === "row")
+    return Object.entries(returns.cells).map(([key, single], place) => [
       "result",
-      single.about || key,
+      single.description || key,
       "",
       plain(matrix[0]?.[place] ?? ""),
       unitText(single, system),

@@ -12,7 +12,7 @@ export const sourcesOf = (definition: CellFunction): readonly (readonly [SourceK
     uses.set(key, (uses.get(key) ?? new Set()).add(serves));
   };
   for (const source of definition.sources ?? []) use(source, "method");
-  for (const { from } of definition.checks) use(from, "check");
+  for (const { source } of definition.checks) use(source, "check");
   for (const { rule } of definition.cautions) use(rule.source, "caution");
   return [...uses].map(([key, serves]) => [key, [...serves].join(", ")]);
 };

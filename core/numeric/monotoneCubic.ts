@@ -49,7 +49,7 @@ export const monotoneCubic = (xs: readonly number[], ys: readonly number[]): Mon
 };
 
 /** The span that holds x: its place, and the ends' values and slopes. */
-export interface Span {
+export interface CubicSegment {
   readonly x0: number;
   readonly width: number;
   readonly y0: number;
@@ -65,7 +65,7 @@ const placeOf = (xs: readonly number[], x: number): number => {
   return i;
 };
 
-export const spanAt = ({ xs, ys, slopes }: MonotoneCubic, x: number): Span => {
+export const spanAt = ({ xs, ys, slopes }: MonotoneCubic, x: number): CubicSegment => {
   const i = placeOf(xs, x);
   const x0 = xs[i] ?? 0;
   return {

@@ -1,5 +1,5 @@
 /** A function's end values where they are known already. */
-export interface Ends {
+export interface Bracket {
   readonly from: number;
   readonly to: number;
   readonly fromValue: number;
@@ -13,7 +13,7 @@ export interface Ends {
  * @param tolerance width in x at which the search ends
  * @throws where the ends don't differ in sign
  */
-export function regulaFalsi(f: (x: number) => number, ends: Ends, tolerance: number, mostPasses = 100): number {
+export function regulaFalsi(f: (x: number) => number, ends: Bracket, tolerance: number, mostPasses = 100): number {
   let [a, b, fa, fb] = [ends.from, ends.to, ends.fromValue, ends.toValue];
   if (fa === 0) return a;
   if (fb === 0) return b;

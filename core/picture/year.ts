@@ -5,13 +5,13 @@ import type { PoolYear, Year } from "../pool/year/results";
 import {
   inUnit,
   printed,
-  type Curve,
+  type PictureCurve,
   type Picture,
   type PictureChoice,
-  type Point,
-  type Shown,
+  type PicturePoint,
+  type ShownPicture,
   type Tone,
-} from "../kernel/explain/picture";
+} from "./picture";
 
 const HOURS = Array.from({ length: HOURS_OF_DAY }, (_, hour) => hour);
 
@@ -36,13 +36,13 @@ const usualDay = (hourly: Hourly, month: number): readonly number[] => {
   return HOURS.map((hour) => meanOf(values.filter((_, at) => at % HOURS_OF_DAY === hour)));
 };
 
-const points = (values: readonly number[], of: (base: number) => number): readonly Point[] =>
-  values.map((value, at): Point => [at, of(value)]);
+const points = (values: readonly number[], of: (base: number) => number): readonly PicturePoint[] =>
+  values.map((value, at): PicturePoint => [at, of(value)]);
 
 /** Daily means of the pool left to itself, with the set point. */
 export const temperaturePicture = ({ inputs, free, machine }: Year, system: System): Picture => {
   const temperature = inUnit("temperature", system);
-  const line = (name: string, pool: PoolYear, look: Pick<Curve, "tone" | "dashed">): Curve => ({
+  const line = (name: string, pool: PoolYear, look: Pick<PictureCurve, "tone" | "dashed">): PictureCurve => ({
     name,
     ...look,
     points: points(daily(pool.temperature), temperature.of),
@@ -185,7 +185,7 @@ export const dayPictures = (year: Year, system: System): PictureChoice | undefin
   };
 };
 
-export const yearPictures = (year: Year, system: System): readonly Shown[] => {
+export const yearPictures = (year: Year, system: System): readonly ShownPicture[] => {
   const days = dayPictures(year, system);
   return [temperaturePicture(year, system), monthsPicture(year, system), ...(days === undefined ? [] : [days])];
 };

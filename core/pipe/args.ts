@@ -47,21 +47,21 @@ export const SCHEDULE = choice("PipeSchedule", ["40", "80"], "schedule of the PV
   "sch 80": "80",
   "sch. 80": "80",
   "schedule 80": "80",
-}).otherwise("40");
+}).default("40");
 
 export const BORE_RULE = choice(
   "PipeBore",
   ["average", "minimum wall"],
   "bore: the published average, or outside less two minimum walls",
   { minimum: "minimum wall" },
-).otherwise("average");
+).default("average");
 
 export const STRAIGHT_LENGTH = quantity("length", "length of straight pipe", {
   from: 0,
   usual: [0, us("length", 2000)],
 });
 
-export const LOOP_WATER = WATER_TEMPERATURE.otherwise(us("temperature", 80));
+export const LOOP_WATER = WATER_TEMPERATURE.default(us("temperature", 80));
 
 export const FITTING = choice(
   "PipeFitting",

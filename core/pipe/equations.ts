@@ -10,8 +10,8 @@ const L = symbol("length", "length of pipe", 0.1, 300);
 export const meanVelocity = equation({
   name: "Mean velocity",
   form: "v = 4 * Q / (pi * D^2)",
-  gives: "velocity",
-  takes: { Q, D },
+  kind: "velocity",
+  symbols: { Q, D },
   source: "identity",
   code: (x) => (4 * x.Q) / (Math.PI * x.D ** 2),
 });
@@ -19,8 +19,8 @@ export const meanVelocity = equation({
 export const reynolds = equation({
   name: "Reynolds number",
   form: "Re = rho * v * D / mu",
-  gives: "number",
-  takes: {
+  kind: "number",
+  symbols: {
     rho: symbol("density", "density of the water", 950, 1001),
     v,
     D,
@@ -36,9 +36,9 @@ export const LAMINAR_BELOW = 2040;
 export const laminarFriction = equation({
   name: "Darcy friction factor, laminar",
   form: "f = 64 / Re",
-  gives: "number",
-  takes: { Re: symbol("number", "Reynolds number", 10, LAMINAR_BELOW) },
-  valid: "Re below 2,040",
+  kind: "number",
+  symbols: { Re: symbol("number", "Reynolds number", 10, LAMINAR_BELOW) },
+  validity: "Re below 2,040",
   source: "darcyWeisbach",
   code: (x) => 64 / x.Re,
 });
@@ -46,13 +46,13 @@ export const laminarFriction = equation({
 export const colebrook = relation({
   name: "Colebrook",
   form: "1 / sqrt(f) = -2 * log10(k / (3.7 * D) + 2.51 / (Re * sqrt(f)))",
-  takes: {
+  symbols: {
     f: symbol("number", "Darcy friction factor", 0.008, 0.08),
     k: symbol("diameter", "roughness of the wall", 1e-7, 1e-4),
     D,
     Re: symbol("number", "Reynolds number", LAMINAR_BELOW, 1e7),
   },
-  valid: "turbulent flow",
+  validity: "turbulent flow",
   source: "colebrook1939",
   left: (x) => 1 / Math.sqrt(x.f),
   right: (x) => -2 * Math.log10(x.k / (3.7 * x.D) + 2.51 / (x.Re * Math.sqrt(x.f))),
@@ -61,8 +61,8 @@ export const colebrook = relation({
 export const darcyWeisbach = equation({
   name: "Darcy–Weisbach",
   form: "h = f * L / D * v^2 / (2 * g)",
-  gives: "head",
-  takes: { f: symbol("number", "Darcy friction factor", 0.008, 0.1), L, D, v },
+  kind: "head",
+  symbols: { f: symbol("number", "Darcy friction factor", 0.008, 0.1), L, D, v },
   constants: { g: GRAVITY },
   source: "darcyWeisbach",
   code: (x) => ((x.f * x.L) / x.D) * (x.v ** 2 / (2 * GRAVITY)),
@@ -72,9 +72,9 @@ export const darcyWeisbach = equation({
 export const hazenWilliams = equation({
   name: "Hazen–Williams",
   form: "h = L / 100 * 0.2083 * (100 / C)^1.852 * (Q / 6.30901964e-5)^1.852 / (D / 0.0254)^4.8655",
-  gives: "head",
-  takes: { L, C: symbol("number", "coefficient C", 100, 160), Q, D },
-  valid: "water near 60 °F in turbulent flow",
+  kind: "head",
+  symbols: { L, C: symbol("number", "coefficient C", 100, 160), Q, D },
+  validity: "water near 60 °F in turbulent flow",
   source: "hazenWilliams",
   code: (x) =>
     ((x.L / 100) * 0.2083 * (100 / x.C) ** 1.852 * (x.Q / 6.30901964e-5) ** 1.852) / (x.D / 0.0254) ** 4.8655,
@@ -83,8 +83,8 @@ export const hazenWilliams = equation({
 export const boreByWall = equation({
   name: "Bore by the minimum wall",
   form: "D = Do - 2 * w",
-  gives: "diameter",
-  takes: {
+  kind: "diameter",
+  symbols: {
     Do: symbol("diameter", "outside diameter", 0.02, 0.25),
     w: symbol("diameter", "minimum wall", 0.002, 0.02),
   },
@@ -96,11 +96,11 @@ const Qp = symbol("water flow", "water flow", 1e-4, 0.05);
 const H = symbol("head", "head", 1, 60);
 const rho = symbol("density", "density of the water", 950, 1001);
 
-export const pumpPower = equation({
+export const pumpPowerEquation = equation({
   name: "Power of a pump",
   form: "P = rho * g * Q * H / e",
-  gives: "electric power",
-  takes: { rho, Q: Qp, H, e: symbol("fraction", "efficiency", 0.1, 1) },
+  kind: "electric power",
+  symbols: { rho, Q: Qp, H, e: symbol("fraction", "efficiency", 0.1, 1) },
   constants: { g: GRAVITY },
   source: "hydraulicsTexts",
   code: (x) => (x.rho * GRAVITY * x.Q * x.H) / x.e,
@@ -109,8 +109,8 @@ export const pumpPower = equation({
 export const suctionHead = equation({
   name: "Net positive suction head available",
   form: "N = (pa - pv) / (rho * g) - z - hs",
-  gives: "head",
-  takes: {
+  kind: "head",
+  symbols: {
     pa: symbol("pressure", "pressure of the air on the water", 6e4, 1.05e5),
     pv: symbol("pressure", "vapour pressure of the water", 600, 2e4),
     rho,
@@ -125,8 +125,8 @@ export const suctionHead = equation({
 export const deratedPressure = equation({
   name: "Derated pressure",
   form: "p = p73 * s",
-  gives: "pressure drop",
-  takes: {
+  kind: "pressure drop",
+  symbols: {
     p73: symbol("pressure drop", "rating at 73 °F", 1e6, 6e6),
     s: symbol("fraction", "share left at the temperature", 0.2, 1),
   },
@@ -140,8 +140,8 @@ export const PVC_EXPANSION = (0.36 / 12 / 100 / 10) * 1.8;
 export const expansionOf = equation({
   name: "Thermal expansion",
   form: "dL = a * L * dT",
-  gives: "expansion",
-  takes: { L, dT: symbol("temperature difference", "rise of temperature", -40, 60) },
+  kind: "expansion",
+  symbols: { L, dT: symbol("temperature difference", "rise of temperature", -40, 60) },
   constants: { a: PVC_EXPANSION },
   source: "plasticsManual",
   code: (x) => PVC_EXPANSION * x.L * x.dT,

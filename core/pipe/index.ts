@@ -1,34 +1,34 @@
 import { catalogueOf } from "../kernel/define/catalogue";
-import { bore } from "./functions/bore";
-import { cement } from "./functions/cement";
-import { cure } from "./functions/cure";
-import { equivalent } from "./functions/equivalent";
-import { expansion } from "./functions/expansion";
-import { fitting } from "./functions/fitting";
-import { headLoss } from "./functions/headLoss";
-import { loop } from "./functions/loop";
-import { npsh } from "./functions/npsh";
-import { operating } from "./functions/operating";
-import { pumpPower } from "./functions/pumpPower";
-import { rating } from "./functions/rating";
-import { size } from "./functions/size";
-import { support } from "./functions/support";
-import { velocity } from "./functions/velocity";
+import { pipeBore } from "./functions/bore";
+import { pipeCement } from "./functions/cement";
+import { pipeCure } from "./functions/cure";
+import { pipeEquivalent } from "./functions/equivalent";
+import { pipeExpansion } from "./functions/expansion";
+import { pipeFitting } from "./functions/fitting";
+import { pipeHeadLoss } from "./functions/headLoss";
+import { pipeLoop } from "./functions/loop";
+import { pipeNpsh } from "./functions/npsh";
+import { pipeOperating } from "./functions/operating";
+import { pipePumpPower } from "./functions/pumpPower";
+import { pipeRating } from "./functions/rating";
+import { pipeSize } from "./functions/size";
+import { pipeSupport } from "./functions/support";
+import { pipeVelocity } from "./functions/velocity";
 
-export const pipe = catalogueOf([
-  bore,
-  velocity,
-  headLoss,
-  fitting,
-  equivalent,
-  loop,
-  operating,
-  size,
-  pumpPower,
-  npsh,
-  rating,
-  expansion,
-  support,
-  cure,
-  cement,
+export const pipeFunctions = catalogueOf([
+  pipeBore,
+  pipeVelocity,
+  pipeHeadLoss,
+  pipeFitting,
+  pipeEquivalent,
+  pipeLoop,
+  pipeOperating,
+  pipeSize,
+  pipePumpPower,
+  pipeNpsh,
+  pipeRating,
+  pipeExpansion,
+  pipeSupport,
+  pipeCure,
+  pipeCement,
 ]);

@@ -55,19 +55,19 @@ export const METHOD = choice("EvaporationMethod", METHODS, "relation of evaporat
   "Smith Löf Jones": "Smith-Lof-Jones",
   ASHRAE: "ASHRAE indoor",
   VDI: "VDI 2089",
-}).otherwise("Smith-Lof-Jones");
+}).default("Smith-Lof-Jones");
 
 export const ACTIVITY = quantity("number", "Carrier, ASHRAE: handbook factor; others: ratio to still water", {
   above: 0,
   to: 10,
   usual: [0.5, 4],
-}).otherwise(1);
+}).default(1);
 
 export const COEFFICIENT = quantity("film coefficient", "surface coefficient of the handbook rule", {
   from: us("film coefficient", 0.1),
   to: us("film coefficient", 100),
   usual: [us("film coefficient", 5), us("film coefficient", 25)],
-}).otherwise(us("film coefficient", 10.5));
+}).default(us("film coefficient", 10.5));
 
 export const SHELTER = either(
   choice("PoolShelter", ["open", "suburban", "sheltered"], "shelter of the pool"),

@@ -12,8 +12,8 @@ const q = symbol("heat rate", "heat into the water", 10, 1e6);
 export const rectangleArea = equation({
   name: "Area of a rectangle",
   form: "A = L * W",
-  gives: "area",
-  takes: { L, W },
+  kind: "area",
+  symbols: { L, W },
   source: "identity",
   code: (x) => x.L * x.W,
 });
@@ -21,8 +21,8 @@ export const rectangleArea = equation({
 export const ovalArea = equation({
   name: "Area of an ellipse",
   form: "A = pi / 4 * L * W",
-  gives: "area",
-  takes: { L, W },
+  kind: "area",
+  symbols: { L, W },
   source: "identity",
   code: (x) => (Math.PI / 4) * x.L * x.W,
 });
@@ -30,8 +30,8 @@ export const ovalArea = equation({
 export const kidneyArea = equation({
   name: "Area of a kidney",
   form: "A = 0.45 * (W1 + W2) * L",
-  gives: "area",
-  takes: { W1: W, W2: symbol("length", "second width", 0.5, 50), L },
+  kind: "area",
+  symbols: { W1: W, W2: symbol("length", "second width", 0.5, 50), L },
   source: "poolTextbook",
   code: (x) => 0.45 * (x.W1 + x.W2) * x.L,
 });
@@ -39,8 +39,8 @@ export const kidneyArea = equation({
 export const volumeOfPool = equation({
   name: "Volume by mean depth",
   form: "V = A * (d1 + d2) / 2",
-  gives: "pool volume",
-  takes: { A, d1: symbol("depth", "shallow end", 0.1, 5), d2: symbol("depth", "deep end", 0.1, 6) },
+  kind: "pool volume",
+  symbols: { A, d1: symbol("depth", "shallow end", 0.1, 5), d2: symbol("depth", "deep end", 0.1, 6) },
   source: "identity",
   code: (x) => (x.A * (x.d1 + x.d2)) / 2,
 });
@@ -60,8 +60,8 @@ export const FREEZING = 273.15;
 export const heatToRaise = equation({
   name: "Heat to raise the water",
   form: "Q = 8.33 * 0.45359237 / 0.003785411784 * 4186.8 * V * dT",
-  gives: "heat",
-  takes: { V, dT: symbol("temperature difference", "rise", 0.1, 50) },
+  kind: "heat",
+  symbols: { V, dT: symbol("temperature difference", "rise", 0.1, 50) },
   source: "poolTextbook",
   code: (x) => POOL_HEAT_CAPACITY * x.V * x.dT,
 });
@@ -69,9 +69,9 @@ export const heatToRaise = equation({
 export const surfaceRule = equation({
   name: "Surface rule",
   form: "q = U * A * (Tw - Ta)",
-  gives: "heat rate",
-  takes: { U, A, Tw: symbol("temperature", "water temperature", 274, 320), Ta },
-  valid: "10.5 BTU/(h·ft²·°F): wind of 3 to 5 mph; holds evaporation, convection and radiation together",
+  kind: "heat rate",
+  symbols: { U, A, Tw: symbol("temperature", "water temperature", 274, 320), Ta },
+  validity: "10.5 BTU/(h·ft²·°F): wind of 3 to 5 mph; holds evaporation, convection and radiation together",
   source: "ashraePools1999",
   code: (x) => x.U * x.A * (x.Tw - x.Ta),
 });
@@ -79,8 +79,8 @@ export const surfaceRule = equation({
 export const settlingTemperature = equation({
   name: "Temperature at which the pool settles",
   form: "T = Ta + q / (U * A)",
-  gives: "temperature",
-  takes: { Ta, q, U, A },
+  kind: "temperature",
+  symbols: { Ta, q, U, A },
   source: { key: "ashraePools1999", where: "surface rule set equal to the heat" },
   code: (x) => x.Ta + x.q / (x.U * x.A),
 });
@@ -88,8 +88,8 @@ export const settlingTemperature = equation({
 export const timeWithoutLoss = equation({
   name: "Time to warm up",
   form: "t = Q / q",
-  gives: "time",
-  takes: { Q: symbol("heat", "heat to raise the water", 1e5, 1e12), q },
+  kind: "time",
+  symbols: { Q: symbol("heat", "heat to raise the water", 1e5, 1e12), q },
   source: "ashraePools1999",
   code: (x) => x.Q / x.q,
 });
@@ -97,8 +97,8 @@ export const timeWithoutLoss = equation({
 export const timeWithLoss = equation({
   name: "Time to warm up against the surface rule",
   form: "t = C / (U * A) * log((Ts - T1) / (Ts - T2))",
-  gives: "time",
-  takes: {
+  kind: "time",
+  symbols: {
     C: symbol("number", "heat capacity of the pool, J/K", 1e6, 1e10),
     U,
     A,
@@ -113,8 +113,8 @@ export const timeWithLoss = equation({
 export const turnoverTime = equation({
   name: "Turnover",
   form: "t = V / Q",
-  gives: "time",
-  takes: { V, Q: symbol("water flow", "water flow", 1e-4, 0.2) },
+  kind: "time",
+  symbols: { V, Q: symbol("water flow", "water flow", 1e-4, 0.2) },
   source: "identity",
   code: (x) => x.V / x.Q,
 });
@@ -122,8 +122,8 @@ export const turnoverTime = equation({
 export const windAtWaterOf = equation({
   name: "Wind at the water",
   form: "v = s * v10",
-  gives: "wind speed",
-  takes: { s: symbol("fraction", "share", 0, 1), v10: symbol("wind speed", "wind at 10 m", 0, 30) },
+  kind: "wind speed",
+  symbols: { s: symbol("fraction", "share", 0, 1), v10: symbol("wind speed", "wind at 10 m", 0, 30) },
   source: "isoTr12596",
   code: (x) => x.s * x.v10,
 });

@@ -1,30 +1,30 @@
 import { catalogueOf } from "../kernel/define/catalogue";
-import { area } from "./functions/area";
-import { evaporation } from "./functions/evaporation";
-import { heat } from "./functions/heat";
-import { hours } from "./functions/hours";
-import { losses } from "./functions/losses";
-import { settles } from "./functions/settles";
-import { spread } from "./functions/spread";
-import { surfaceLoss } from "./functions/surfaceLoss";
-import { turnover } from "./functions/turnover";
-import { volume } from "./functions/volume";
-import { warmUp } from "./functions/warmUp";
-import { windAtWater } from "./functions/windAtWater";
-import { year } from "./functions/year";
+import { poolArea } from "./functions/area";
+import { poolEvaporation } from "./functions/evaporation";
+import { poolHeat } from "./functions/heat";
+import { poolHours } from "./functions/hours";
+import { poolLosses } from "./functions/losses";
+import { poolSettles } from "./functions/settles";
+import { poolSpread } from "./functions/spread";
+import { poolSurfaceLoss } from "./functions/surfaceLoss";
+import { poolTurnover } from "./functions/turnover";
+import { poolVolume } from "./functions/volume";
+import { poolWarmUp } from "./functions/warmUp";
+import { poolWindAtWater } from "./functions/windAtWater";
+import { poolYear } from "./functions/year";
 
-export const pool = catalogueOf([
-  volume,
-  area,
-  evaporation,
-  windAtWater,
-  surfaceLoss,
-  heat,
-  losses,
-  warmUp,
-  settles,
-  turnover,
-  year,
-  spread,
-  hours,
+export const poolFunctions = catalogueOf([
+  poolVolume,
+  poolArea,
+  poolEvaporation,
+  poolWindAtWater,
+  poolSurfaceLoss,
+  poolHeat,
+  poolLosses,
+  poolWarmUp,
+  poolSettles,
+  poolTurnover,
+  poolYear,
+  poolSpread,
+  poolHours,
 ]);

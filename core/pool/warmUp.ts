@@ -1,7 +1,7 @@
 /** Warming a pool: with the heat alone, or against the surface rule. */
-import { mend, outside } from "../kernel/values/fault";
+import { valueError, notAvailable } from "../kernel/values/fault";
 import { silent, type Trace } from "../kernel/define/steps";
-import { told } from "../kernel/values/quantityMark";
+import { quantityMark } from "../kernel/values/quantityMark";
 import { POOL_HEAT_CAPACITY, heatToRaise, settlingTemperature, timeWithLoss, timeWithoutLoss } from "./equations";
 
 export interface WarmUp {
@@ -20,11 +20,14 @@ export interface WarmUp {
 }
 
 const checkPairs = ({ from, to, area, air }: WarmUp): void => {
-  if (to <= from) throw mend(`to: must be above from, ${told("temperature", from)}, got ${told("temperature", to)}`);
+  if (to <= from)
+    throw valueError(
+      `to: must be above from, ${quantityMark("temperature", from)}, got ${quantityMark("temperature", to)}`,
+    );
   if (area !== undefined && air === undefined)
-    throw mend("air: is needed with area: the surface loses heat by its difference to the air");
+    throw valueError("air: is needed with area: the surface loses heat by its difference to the air");
   if (area === undefined && air !== undefined)
-    throw mend("area: is needed with air: the loss to the air is counted by the water surface");
+    throw valueError("area: is needed with air: the loss to the air is counted by the water surface");
 };
 
 /** Seconds; refused where the heat can't get the pool there, with the temperature at which it settles. */
@@ -37,8 +40,8 @@ export const warmUpTime = (pool: WarmUp, trace: Trace = silent): number => {
   }
   const Ts = trace.step(settlingTemperature, { Ta: air, q: heat, U: coefficient, A: area });
   if (Ts <= to)
-    throw outside(
-      `heat: too little to reach ${told("temperature", to)} in air of ${told("temperature", air)}: the pool settles at ${told("temperature", Ts)}`,
+    throw notAvailable(
+      `heat: too little to reach ${quantityMark("temperature", to)} in air of ${quantityMark("temperature", air)}: the pool settles at ${quantityMark("temperature", Ts)}`,
     );
   return trace.step(timeWithLoss, { C: POOL_HEAT_CAPACITY * volume, U: coefficient, A: area, Ts, T1: from, T2: to });
 };

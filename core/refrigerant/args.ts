@@ -33,4 +33,4 @@ export const CURVE = choice(
   "SaturationCurve",
   ["dew", "bubble"],
   "dew or bubble curve (the same for pure refrigerants)",
-).otherwise("dew");
+).default("dew");

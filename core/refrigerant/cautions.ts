@@ -6,10 +6,10 @@ export const noSuperheat = caution({
   code: "REFRIG-NO-SUPERHEAT",
   severity: "Danger",
   source: "commonPractice",
-  about: "A superheat of zero or less: liquid may be reaching the compressor, or a reading is wrong.",
+  description: "A superheat of zero or less: liquid may be reaching the compressor, or a reading is wrong.",
   needs: { answer: "temperature difference", dew: "temperature", lineTemperature: "temperature" },
   when: ({ answer }) => answer <= 0,
-  say: ({ dew, lineTemperature }, show) =>
+  message: ({ dew, lineTemperature }, show) =>
     `No superheat: the line is at ${show(lineTemperature, "temperature")} and the dew point at this pressure is ${show(dew, "temperature")}. Liquid may be reaching the compressor, or the gauge, the clamp, the refrigerant or the basis (gauge, absolute, altitude) is wrong. Stop and check before running on.`,
 });
 
@@ -17,10 +17,10 @@ export const littleSuperheat = caution({
   code: "REFRIG-LITTLE-SUPERHEAT",
   severity: "Caution",
   source: "commonPractice",
-  about: "A superheat within the error of gauge and clamp.",
+  description: "A superheat within the error of gauge and clamp.",
   needs: { answer: "temperature difference" },
   when: ({ answer }) => answer > 0 && answer < us("temperature difference", 3),
-  say: ({ answer }, show) =>
+  message: ({ answer }, show) =>
     `A superheat of ${show(answer, "temperature difference")} lies within the error of gauge and clamp: the compressor may get liquid. Measure again with the clamp insulated.`,
 });
 
@@ -28,10 +28,10 @@ export const noSubcooling = caution({
   code: "REFRIG-NO-SUBCOOLING",
   severity: "Warning",
   source: "commonPractice",
-  about: "A subcooling of zero or less: flash gas at the valve, or a wrong reading.",
+  description: "A subcooling of zero or less: flash gas at the valve, or a wrong reading.",
   needs: { answer: "temperature difference", bubble: "temperature", lineTemperature: "temperature" },
   when: ({ answer }) => answer <= 0,
-  say: ({ bubble, lineTemperature }, show) =>
+  message: ({ bubble, lineTemperature }, show) =>
     `No subcooling: the line is at ${show(lineTemperature, "temperature")} and the bubble point at this pressure is ${show(bubble, "temperature")}. Flash gas reaches the metering device, or the gauge, the clamp, the refrigerant or the basis is wrong.`,
 });
 
@@ -39,10 +39,10 @@ export const certifiedWork = caution({
   code: "REFRIG-CERTIFIED-WORK",
   severity: "Notice",
   source: "usRefrigerantRule",
-  about: "Connecting gauges, opening, charging or recovering is for certified technicians.",
+  description: "Connecting gauges, opening, charging or recovering is for certified technicians.",
   needs: {},
   when: () => true,
-  say: () =>
+  message: () =>
     "Gauges, charging and recovery are work for a certified technician (US: section 608; elsewhere F-gas rules); local codes and the equipment's manual govern.",
 });
 
@@ -50,10 +50,10 @@ export const twoPhases = caution({
   code: "REFRIG-TWO-PHASES",
   severity: "Notice",
   source: "identity",
-  about: "Inside a blend's glide liquid and vapour stand side by side: some rows have no meaning.",
+  description: "Inside a blend's glide liquid and vapour stand side by side: some rows have no meaning.",
   needs: { phase: "word", quality: "fraction" },
   when: ({ phase }) => phase === "two-phase",
-  say: ({ quality }) =>
+  message: ({ quality }) =>
     `Liquid and vapour side by side, ${(100 * quality).toFixed(1)} % vapour by mass: heat capacity, speed of sound, viscosity and conductivity have no meaning for both together and are left empty. Density is that of the whole, enthalpy and entropy are means by mass.`,
 });
 
@@ -61,10 +61,10 @@ export const supercriticalState = caution({
   code: "REFRIG-SUPERCRITICAL",
   severity: "Notice",
   source: "identity",
-  about: "Above the critical point there is neither liquid nor vapour: nothing condenses.",
+  description: "Above the critical point there is neither liquid nor vapour: nothing condenses.",
   needs: { phase: "word" },
   when: ({ phase }) => phase === "supercritical",
-  say: () =>
+  message: () =>
     "Above the critical pressure and temperature there is neither liquid nor vapour: the gas cools without condensing, and condensing temperature, subcooling and quality don't exist here. Near the critical point properties change fast and their uncertainty grows.",
 });
 
@@ -72,10 +72,10 @@ export const beyondRange = caution({
   code: "REFRIG-BEYOND-RANGE",
   severity: "Caution",
   source: "commonPractice",
-  about: "Hotter than the equation of state was fitted for.",
+  description: "Hotter than the equation of state was fitted for.",
   needs: { temperature: "temperature", hottest: "temperature" },
   when: ({ temperature, hottest }) => temperature > hottest,
-  say: ({ temperature, hottest }, show) =>
+  message: ({ temperature, hottest }, show) =>
     `${show(temperature, "temperature")} is hotter than the ${show(hottest, "temperature")} to which the equation of state was fitted: the values are extrapolated, and refrigerant and oil may decompose.`,
 });
 
@@ -83,10 +83,10 @@ export const blendByMixing = caution({
   code: "REFRIG-BLEND-TRANSPORT",
   severity: "Notice",
   source: "blendTransport",
-  about: "Viscosity, conductivity and surface tension of blends come from mixing rules.",
+  description: "Viscosity, conductivity and surface tension of blends come from mixing rules.",
   needs: { blend: "yes/no" },
   when: ({ blend }) => blend,
-  say: () =>
+  message: () =>
     "Viscosity, conductivity and surface tension of this blend come from mixing rules and are worth 8 to 14 % only; the working says how much each.",
 });
 
@@ -94,10 +94,10 @@ export const flammable = caution({
   code: "REFRIG-FLAMMABLE",
   severity: "Danger",
   source: "ashrae34",
-  about: "A flammable refrigerant: only in equipment listed for it, never as a drop-in.",
+  description: "A flammable refrigerant: only in equipment listed for it, never as a drop-in.",
   needs: { safetyClass: "word", refrigerant: "word" },
   when: ({ safetyClass }) => safetyClass !== "A1",
-  say: ({ safetyClass, refrigerant }) =>
+  message: ({ safetyClass, refrigerant }) =>
     `${refrigerant} is ${safetyClass === "A3" ? "highly" : "mildly"} flammable (class ${safetyClass}): a leak can burn. Only in equipment listed for it, never as a drop-in; certified technician, tools and recovery for its class, no flame or spark near it. Local codes govern.`,
 });
 
@@ -105,9 +105,9 @@ export const rulesInMotion = caution({
   code: "REFRIG-RULES-IN-MOTION",
   severity: "Notice",
   source: "usRefrigerantRule",
-  about: "Rules on warming potentials change: check their state at the date of work.",
+  description: "Rules on warming potentials change: check their state at the date of work.",
   needs: { warmingPotential: "number" },
   when: ({ warmingPotential }) => warmingPotential > 150,
-  say: ({ warmingPotential }) =>
+  message: ({ warmingPotential }) =>
     `Warming potential ${Math.round(warmingPotential)}: rules that limit it (US: 700 for new residential and light commercial systems; EU: 150 or 750 by kind of machine) are in motion. Check their state at the date of work.`,
 });

@@ -6,8 +6,8 @@ const Tl = symbol("temperature", "line temperature", 250, 350);
 export const superheatOf = equation({
   name: "Superheat",
   form: "dT = Tl - Td",
-  gives: "temperature difference",
-  takes: { Tl, Td: symbol("temperature", "dew temperature at the pressure read", 240, 330) },
+  kind: "temperature difference",
+  symbols: { Tl, Td: symbol("temperature", "dew temperature at the pressure read", 240, 330) },
   source: "identity",
   code: (x) => x.Tl - x.Td,
 });
@@ -15,8 +15,8 @@ export const superheatOf = equation({
 export const subcoolingOf = equation({
   name: "Subcooling",
   form: "dT = Tb - Tl",
-  gives: "temperature difference",
-  takes: { Tb: symbol("temperature", "bubble temperature at the pressure read", 240, 330), Tl },
+  kind: "temperature difference",
+  symbols: { Tb: symbol("temperature", "bubble temperature at the pressure read", 240, 330), Tl },
   source: "identity",
   code: (x) => x.Tb - x.Tl,
 });
@@ -24,8 +24,8 @@ export const subcoolingOf = equation({
 export const glideOf = equation({
   name: "Glide",
   form: "dT = Td - Tb",
-  gives: "temperature difference",
-  takes: {
+  kind: "temperature difference",
+  symbols: {
     Td: symbol("temperature", "dew temperature", 240, 330),
     Tb: symbol("temperature", "bubble temperature", 240, 330),
   },
@@ -36,8 +36,8 @@ export const glideOf = equation({
 export const latentOf = equation({
   name: "Latent heat",
   form: "L = hd - hb",
-  gives: "enthalpy",
-  takes: {
+  kind: "enthalpy",
+  symbols: {
     hd: symbol("enthalpy", "enthalpy at the dew point", 3e5, 5e5),
     hb: symbol("enthalpy", "enthalpy at the bubble point", 1e5, 3e5),
   },
@@ -48,8 +48,8 @@ export const latentOf = equation({
 export const enthalpyAbove = equation({
   name: "Enthalpy over the US zero",
   form: "hus = h - h0",
-  gives: "enthalpy",
-  takes: {
+  kind: "enthalpy",
+  symbols: {
     h: symbol("enthalpy", "enthalpy over the IIR zero", 1e5, 5e5),
     h0: symbol("enthalpy", "that of saturated liquid at −40 °F", 1e5, 1.6e5),
   },
@@ -60,8 +60,8 @@ export const enthalpyAbove = equation({
 export const entropyAbove = equation({
   name: "Entropy over the US zero",
   form: "sus = s - s0",
-  gives: "entropy",
-  takes: {
+  kind: "entropy",
+  symbols: {
     s: symbol("entropy", "entropy over the IIR zero", 500, 2500),
     s0: symbol("entropy", "that of saturated liquid at −40 °F", 500, 900),
   },
@@ -76,8 +76,8 @@ const potential = (which: string) => symbol("number", `warming potential of the 
 export const warmingByMass = equation({
   name: "Warming potential by mass",
   form: "GWP = w1 * g1 + w2 * g2 + w3 * g3",
-  gives: "number",
-  takes: {
+  kind: "number",
+  symbols: {
     w1: massShare("first"),
     g1: potential("first"),
     w2: massShare("second"),

@@ -2,12 +2,12 @@
 import { NO_VALUE } from "../kernel/define/result";
 import { STANDARD_PRESSURE } from "../kernel/define/pressureBasis";
 import { silent, type Trace } from "../kernel/define/steps";
-import { told } from "../kernel/values/quantityMark";
+import { quantityMark } from "../kernel/values/quantityMark";
 import { FLAMMABILITY, type Flammability } from "./data/flammability";
 import { RETROFIT_BY_CLASS, RETROFIT_NOTES, US_NEW_SYSTEM_LIMIT } from "./data/retrofit";
 import { WARMING, type Warming } from "./data/warming";
 import { glideOf, warmingByMass } from "./equations";
-import { isPure, refrigerant, type Fluid } from "./refrigerant";
+import { isPure, loadRefrigerant, type Fluid } from "./refrigerant";
 import { temperatureOnLine } from "./saturation/working";
 
 const percent = (share: number): string => `${Number((100 * share).toFixed(1))} %`;
@@ -35,7 +35,7 @@ export const doubtsOfLimit = (name: string, write: (limit: number) => string): s
 
 /** A refrigerant's row in the working's look-up of its flammability limit. */
 export const limitRow = (name: string): string => {
-  const doubts = doubtsOfLimit(name, (limit) => told("concentration", limit));
+  const doubts = doubtsOfLimit(name, (limit) => quantityMark("concentration", limit));
   return doubts === undefined ? name : `${name} (${doubts})`;
 };
 
@@ -50,7 +50,7 @@ export const warmingOf = (
       trace.lookup({
         table: "100-year warming potential",
         row: `${name} (${row.report})`,
-        gives: { value: row.potential, kind: "number" },
+        result: { value: row.potential, kind: "number" },
         source: "ipccAr4",
       });
     return { ...row, massFraction };
@@ -83,7 +83,7 @@ export const retrofitNote = (name: string, potential: number): string =>
 
 /** Bubble temperature (K) and glide (K) at 1 atm; empty where no liquid exists there. */
 export const boilingAtSeaLevel = (name: string, trace: Trace = silent) => {
-  const { bubble } = refrigerant(name);
+  const { bubble } = loadRefrigerant(name);
   if (Math.log(STANDARD_PRESSURE) < bubble.lowest) return { normalBoilingPoint: NO_VALUE, glide: NO_VALUE };
   const Tb = temperatureOnLine(name, STANDARD_PRESSURE, "bubble", trace);
   const Td = temperatureOnLine(name, STANDARD_PRESSURE, "dew", trace);

@@ -1,26 +1,26 @@
 import { catalogueOf } from "../kernel/define/catalogue";
-import { chart } from "./functions/chart";
-import { facts } from "./functions/facts";
-import { glide } from "./functions/glide";
-import { latent } from "./functions/latent";
-import { list } from "./functions/list";
-import { pressure } from "./functions/pressure";
-import { saturated } from "./functions/saturated";
-import { state } from "./functions/state";
-import { subcooling } from "./functions/subcooling";
-import { superheat } from "./functions/superheat";
-import { temperature } from "./functions/temperature";
+import { refrigChart } from "./functions/chart";
+import { refrigFacts } from "./functions/facts";
+import { refrigGlide } from "./functions/glide";
+import { refrigLatent } from "./functions/latent";
+import { refrigList } from "./functions/list";
+import { refrigPressure } from "./functions/pressure";
+import { refrigSaturated } from "./functions/saturated";
+import { refrigState } from "./functions/state";
+import { refrigSubcooling } from "./functions/subcooling";
+import { refrigSuperheat } from "./functions/superheat";
+import { refrigTemperature } from "./functions/temperature";
 
-export const refrigerant = catalogueOf([
-  pressure,
-  temperature,
-  glide,
-  superheat,
-  subcooling,
-  latent,
-  state,
-  saturated,
-  chart,
-  facts,
-  list,
+export const refrigerantFunctions = catalogueOf([
+  refrigPressure,
+  refrigTemperature,
+  refrigGlide,
+  refrigSuperheat,
+  refrigSubcooling,
+  refrigLatent,
+  refrigState,
+  refrigSaturated,
+  refrigChart,
+  refrigFacts,
+  refrigList,
 ]);

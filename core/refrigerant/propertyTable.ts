@@ -1,13 +1,13 @@
 /** The properties of one state as a table shows them, each with its uncertainty and source in the working. */
 import type { KindName, System } from "../kernel/values/quantity";
 import { NO_VALUE } from "../kernel/define/result";
-import { silent, type Shown, type Trace } from "../kernel/define/steps";
+import { silent, type StepValue, type Trace } from "../kernel/define/steps";
 import { enthalpyAbove, entropyAbove } from "./equations";
 import type { PhaseState } from "./helmholtz/substance";
 import { equationSource } from "./sources";
 import { enthalpyZero } from "./state/enthalpyZero";
 import type { Fluid } from "./refrigerant";
-import type { State } from "./state/state";
+import type { RefrigerantState } from "./state/state";
 import { conductivity, viscosity, type TransportValue } from "./transport/transport";
 import { aboutPerCent, uncertaintyOf } from "./uncertainty";
 
@@ -28,9 +28,9 @@ export interface PropertyTable {
 
 type Tell = (property: string, value: number, kind: KindName, uncertainty: string) => number;
 
-const teller = (fluid: Fluid, { pressure, temperature }: State, trace: Trace): Tell => {
+const teller = (fluid: Fluid, { pressure, temperature }: RefrigerantState, trace: Trace): Tell => {
   const source = equationSource(fluid);
-  const at: Readonly<Record<string, Shown>> = {
+  const inputs: Readonly<Record<string, StepValue>> = {
     "absolute pressure": { value: pressure, kind: "pressure" },
     temperature: { value: temperature, kind: "temperature" },
   };
@@ -39,8 +39,8 @@ const teller = (fluid: Fluid, { pressure, temperature }: State, trace: Trace): T
       trace.property({
         substance: fluid.name,
         property,
-        at,
-        gives: { value, kind },
+        inputs,
+        result: { value, kind },
         uncertainty: `uncertainty ${uncertainty}`,
         source,
       });
@@ -49,7 +49,7 @@ const teller = (fluid: Fluid, { pressure, temperature }: State, trace: Trace): T
 };
 
 /** Enthalpy and entropy over the zero of the cell's system. */
-const energies = (fluid: Fluid, state: State, tell: Tell, trace: Trace, system: System) => {
+const energies = (fluid: Fluid, state: RefrigerantState, tell: Tell, trace: Trace, system: System) => {
   const zero = enthalpyZero(fluid, system);
   const follows = `that of heat capacity and density: ${uncertaintyOf(fluid, "heat capacity")}`;
   const h = tell("enthalpy over the IIR zero", state.enthalpy, "enthalpy", follows);
@@ -73,11 +73,11 @@ const transported = (
     trace.property({
       substance: fluid.name,
       property,
-      at: {
+      inputs: {
         temperature: { value: state.temperature, kind: "temperature" },
         density: { value: state.density, kind: "density" },
       },
-      gives: { value: found.value, kind: property },
+      result: { value: found.value, kind: property },
       uncertainty: `uncertainty ${aboutPerCent(found.uncertainty)} away from the critical point`,
       source: found.source,
     });
@@ -92,7 +92,12 @@ const ONE_PHASE_ONLY = {
 } as const;
 
 /** Every property of a state; enthalpy and entropy count from the zero of the system. */
-export const propertyTable = (fluid: Fluid, state: State, system: System, trace: Trace = silent): PropertyTable => {
+export const propertyTable = (
+  fluid: Fluid,
+  state: RefrigerantState,
+  system: System,
+  trace: Trace = silent,
+): PropertyTable => {
   const tell = teller(fluid, state, trace);
   const common = {
     phase: state.phase,

@@ -129,7 +129,7 @@ export const REFRIGERANTS: readonly string[] = [
  * The refrigerant of that name; case, spaces and hyphens don't matter.
  * @throws where no refrigerant has the name
  */
-export function refrigerant(name: string): Fluid {
+export function loadRefrigerant(name: string): Fluid {
   const found = FLUIDS.get(name) ?? FLUIDS.get(simple(name));
   if (!found) throw outside("refrigerant", `one of ${REFRIGERANTS.join(", ")}`, name);
   return found();

@@ -10,12 +10,12 @@ export const statedUncertainty = (fluid: Fluid): string =>
   isPure(fluid) ? (fluid.components[0]?.fluid.uncertainty ?? "") : BLEND;
 
 /** Properties with an uncertainty of their own. */
-export type Rated = "density" | "vapour pressure" | "heat capacity" | "speed of sound";
+export type StatedUncertainty = "density" | "vapour pressure" | "heat capacity" | "speed of sound";
 
 const NOT_STATED = "not stated by the authors";
 
 /** The part of the statement that is about one property: "0.1 %". */
-export const uncertaintyOf = (fluid: Fluid, property: Rated): string => {
+export const uncertaintyOf = (fluid: Fluid, property: StatedUncertainty): string => {
   const part = statedUncertainty(fluid)
     .split(/, (?=density|vapour pressure|heat capacity|speed of sound)/)
     .find((each) => each.startsWith(property));

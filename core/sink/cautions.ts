@@ -12,10 +12,10 @@ export const legionella = caution({
   code: "SINK-LEGIONELLA",
   severity: "Danger",
   source: "cdcLegionella",
-  about: "A preheat tank stands in the range in which Legionella grows.",
+  description: "A preheat tank stands in the range in which Legionella grows.",
   needs: { preheat: "temperature" },
   when: ({ preheat }) => preheat >= GROWTH_FROM && preheat < STORE,
-  say: ({ preheat }, show) =>
+  message: ({ preheat }, show) =>
     `A preheat tank at ${show(preheat, "temperature")} stands where Legionella grows or survives (best ${show(GROWTH_FROM, "temperature")} to ${show(degF(113), "temperature")}): pass all of it through a main heater that stores at ${show(STORE, "temperature")}, keep circulating water above ${show(DELIVER, "temperature")}, and follow the building's water management plan.`,
 });
 
@@ -23,10 +23,10 @@ export const lukewarmStore = caution({
   code: "SINK-STORE-BELOW-140",
   severity: "Warning",
   source: "ashrae12",
-  about: "Hot water stored below 140 °F.",
+  description: "Hot water stored below 140 °F.",
   needs: { hot: "temperature" },
   when: ({ hot }) => hot < STORE - 1e-6,
-  say: ({ hot }, show) =>
+  message: ({ hot }, show) =>
     `Stored at ${show(hot, "temperature")}, below the ${show(STORE, "temperature")} that guidelines ask for against Legionella.`,
 });
 
@@ -34,10 +34,10 @@ export const scald = caution({
   code: "SINK-SCALD",
   severity: "Danger",
   source: "scaldTimes",
-  about: "Water above 120 °F scalds: mixing valves near the fixtures.",
+  description: "Water above 120 °F scalds: mixing valves near the fixtures.",
   needs: { hot: "temperature" },
   when: ({ hot }) => hot > DELIVER + 1e-6,
-  say: ({ hot }, show) =>
+  message: ({ hot }, show) =>
     `Water stored at ${show(hot, "temperature")} scalds (about 5 s at ${show(STORE, "temperature")}, 5 to 10 min at ${show(DELIVER, "temperature")}): deliver at most ${show(DELIVER, "temperature")} through mixing valves near the fixtures. A licensed plumber's work.`,
 });
 
@@ -48,20 +48,20 @@ export const doubleWall = caution({
   code: "SINK-DOUBLE-WALL",
   severity: "Danger",
   source: "doubleWallCodes",
-  about: "Refrigerant beside drinking water needs a vented double wall.",
+  description: "Refrigerant beside drinking water needs a vented double wall.",
   needs: {},
   when: () => true,
-  say: () => DOUBLE_WALL,
+  message: () => DOUBLE_WALL,
 });
 
 export const neverSoHot = caution({
   code: "SINK-PREHEAT-TEMPERATURE",
   severity: "Caution",
   source: "desuperheaterNotes",
-  about: "Recovered heat often can't hold 140 °F: preheat ahead of the main heater.",
+  description: "Recovered heat often can't hold 140 °F: preheat ahead of the main heater.",
   needs: { preheat: "temperature" },
   when: ({ preheat }) => preheat > degF(110) + 1e-6,
-  say: ({ preheat }, show) =>
+  message: ({ preheat }, show) =>
     `${show(preheat, "temperature")} is more than full condensing gives (about ${show(degF(95), "temperature")} to ${show(degF(105), "temperature")}): only the desuperheating share, 10 to 25 % of the heat, reaches it, and not in every hour.`,
 });
 
@@ -69,10 +69,10 @@ export const heatWhenCooling = caution({
   code: "SINK-HEAT-WHEN-COOLING",
   severity: "Notice",
   source: "commonPractice",
-  about: "An air conditioner's heat comes when rooms need none.",
+  description: "An air conditioner's heat comes when rooms need none.",
   needs: {},
   when: () => true,
-  say: () =>
+  message: () =>
     "Heat is to be had while something is being cooled: reheat, another building part, or a refrigeration rack can use it; rooms of the same building seldom. Keep a heater for the rest.",
 });
 
@@ -80,10 +80,10 @@ export const warmFloor = caution({
   code: "SINK-WARM-FLOOR",
   severity: "Warning",
   source: "en1264",
-  about: "A floor surface above 84 °F where people stay.",
+  description: "A floor surface above 84 °F where people stay.",
   needs: { floorSurface: "temperature" },
   when: ({ floorSurface }) => floorSurface > FLOOR_LIMIT,
-  say: ({ floorSurface }, show) =>
+  message: ({ floorSurface }, show) =>
     `The floor surface would reach ${show(floorSurface, "temperature")}, above the ${show(FLOOR_LIMIT, "temperature")} allowed where people stay: less water, cooler water, or more floor.`,
 });
 
@@ -91,10 +91,10 @@ export const hotSupply = caution({
   code: "SINK-HOT-SUPPLY",
   severity: "Caution",
   source: "commonPractice",
-  about: "Full condensing gives water of about 95 to 105 °F; hotter water costs compressor energy.",
+  description: "Full condensing gives water of about 95 to 105 °F; hotter water costs compressor energy.",
   needs: { supplyWater: "temperature" },
   when: ({ supplyWater }) => supplyWater > degF(105) + 1e-6,
-  say: ({ supplyWater }, show) =>
+  message: ({ supplyWater }, show) =>
     `Water at ${show(supplyWater, "temperature")} needs a condensing temperature above it: full condensing gives about ${show(degF(95), "temperature")} to ${show(degF(105), "temperature")} without holding the head up.`,
 });
 
@@ -102,10 +102,10 @@ export const holdingHeadUp = caution({
   code: "SINK-HOLDING-HEAD-UP",
   severity: "Caution",
   source: "ornlReclaim2011",
-  about: "Holding the head pressure up for heat is contested: it usually costs more than it yields.",
+  description: "Holding the head pressure up for heat is contested: it usually costs more than it yields.",
   needs: { extraPower: "electric power", extraPowerLeast: "electric power", extraPowerMost: "electric power" },
   when: ({ extraPower }) => extraPower > 0,
-  say: ({ extraPower, extraPowerLeast, extraPowerMost }, show) =>
+  message: ({ extraPower, extraPowerLeast, extraPowerMost }, show) =>
     `Contested: holding the head up takes ${show(extraPower, "electric power")} more by the table, ${show(extraPowerLeast, "electric power")} to ${show(extraPowerMost, "electric power")} by rules of 0.5 to 2 % for each °F. A national laboratory's study found that it usually costs more than it yields (run the lowest head and take what heat there is); a supplier argues that it pays.`,
 });
 
@@ -113,10 +113,10 @@ export const oldTable = caution({
   code: "SINK-REJECTION-TABLE",
   severity: "Notice",
   source: "heatRejectionFactors",
-  about: "Rejection factors are of the R-12/R-22 era and not for carbon dioxide.",
+  description: "Rejection factors are of the R-12/R-22 era and not for carbon dioxide.",
   needs: {},
   when: () => true,
-  say: () =>
+  message: () =>
     "The rejection factors are of the R-12/R-22 era: take the compressor maker's data where there are any. Not for carbon dioxide above its critical point, nor for two-stage or cascade racks. Loads are those of the same hour, not design loads.",
 });
 
@@ -124,9 +124,9 @@ export const belowTable = caution({
   code: "SINK-REJECTION-BELOW-TABLE",
   severity: "Caution",
   source: "heatRejectionFactors",
-  about: "Below −4 °F evaporating only one column of the table is published.",
+  description: "Below −4 °F evaporating only one column of the table is published.",
   needs: { coldest: "temperature" },
   when: ({ coldest }) => coldest < degF(-4) - 1e-6,
-  say: ({ coldest }, show) =>
+  message: ({ coldest }, show) =>
     `At ${show(coldest, "temperature")} evaporating only the factor at ${show(degF(86), "temperature")} condensing is published; its rise is taken from the ${show(degF(-4), "temperature")} row (an I-P table's example agrees within 1 %). Single-stage compressors may not reach it.`,
 });

@@ -11,8 +11,8 @@ const Tr = symbol("temperature", "room", 288, 298);
 export const hotWaterHeat = equation({
   name: "Heat in hot water",
   form: "E = c * V * (Th - Tc)",
-  gives: "heat",
-  takes: {
+  kind: "heat",
+  symbols: {
     V: symbol("daily draw", "hot water drawn in a day", 0.05, 20),
     Th: symbol("temperature", "warmed to", 300, 340),
     Tc: symbol("temperature", "cold water", 275, 299),
@@ -25,8 +25,8 @@ export const hotWaterHeat = equation({
 export const tankSurface = equation({
   name: "Surface of an upright tank",
   form: "A = pi * (k + 0.5) * (4 * V / (pi * k)) ^ (2 / 3)",
-  gives: "area",
-  takes: {
+  kind: "area",
+  symbols: {
     V: symbol("daily draw", "volume", 0.05, 20),
     k: symbol("number", "height in diameters", 1, 3),
   },
@@ -40,8 +40,8 @@ export const TANK_RESISTANCE = 12.5 * 0.17611;
 export const capacityRate = equation({
   name: "Heat carried for each degree",
   form: "C = rho * cp * V",
-  gives: "heat conductance",
-  takes: {
+  kind: "heat conductance",
+  symbols: {
     rho: symbol("density", "density", 1, 1000),
     cp: symbol("heat capacity", "heat capacity", 1000, 4200),
     V: symbol("water flow", "flow", 1e-4, 1),
@@ -53,8 +53,8 @@ export const capacityRate = equation({
 export const coilCapacity = equation({
   name: "Heat of an air coil",
   form: "Q = e * C * (Ts - Tr)",
-  gives: "heat rate",
-  takes: {
+  kind: "heat rate",
+  symbols: {
     e: symbol("fraction", "effectiveness", 0.3, 0.9),
     C: symbol("heat conductance", "lesser of the two streams", 100, 20_000),
     Ts,
@@ -67,8 +67,8 @@ export const coilCapacity = equation({
 export const streamAfter = equation({
   name: "Temperature of a stream behind the coil or floor",
   form: "T2 = T1 + s * Q / C",
-  gives: "temperature",
-  takes: {
+  kind: "temperature",
+  symbols: {
     T1: symbol("temperature", "before", 288, 325),
     s: symbol("number", "1 where it is warmed, -1 where it is cooled", -1, 1),
     Q: heat,
@@ -81,8 +81,8 @@ export const streamAfter = equation({
 export const floorHeat = equation({
   name: "Heat from a warm floor",
   form: "Q = 8.92 * A * (Tf - Tr)^1.1",
-  gives: "heat rate",
-  takes: {
+  kind: "heat rate",
+  symbols: {
     A: symbol("area", "heated floor", 5, 500),
     Tf: symbol("temperature", "floor surface", 299, 306),
     Tr: symbol("temperature", "room", 288, 298),
@@ -94,7 +94,7 @@ export const floorHeat = equation({
 export const floorBalance = relation({
   name: "Floor surface",
   form: "8.92 * (Tf - Tr)^1.1 * R = Ts - 8.92 * A * (Tf - Tr)^1.1 / (2 * C) - Tf",
-  takes: {
+  symbols: {
     Tf: symbol("temperature", "floor surface", 299, 306),
     Tr: symbol("temperature", "room", 288, 298),
     R: symbol("fouling resistance", "from the mean water to the floor surface", 0.05, 0.3),
@@ -113,8 +113,8 @@ const factor = symbol("number", "heat rejected per refrigeration", 1.05, 1.7);
 export const heatRejected = equation({
   name: "Heat rejected",
   form: "Q = qm * fm + ql * fl",
-  gives: "heat rate",
-  takes: { qm: load, fm: factor, ql: load, fl: factor },
+  kind: "heat rate",
+  symbols: { qm: load, fm: factor, ql: load, fl: factor },
   source: "heatRejectionFactors",
   code: (x) => x.qm * x.fm + x.ql * x.fl,
 });
@@ -122,9 +122,9 @@ export const heatRejected = equation({
 export const compressorHeat = equation({
   name: "Compressor power that becomes heat",
   form: "P = qm * (fm - 1) + ql * (fl - 1)",
-  gives: "electric power",
-  takes: { qm: load, fm: factor, ql: load, fl: factor },
-  valid: "suction-cooled: motor input; open: shaft power",
+  kind: "electric power",
+  symbols: { qm: load, fm: factor, ql: load, fl: factor },
+  validity: "suction-cooled: motor input; open: shaft power",
   source: "identity",
   code: (x) => x.qm * (x.fm - 1) + x.ql * (x.fl - 1),
 });
@@ -132,8 +132,8 @@ export const compressorHeat = equation({
 export const shareOfHeat = equation({
   name: "Share of the heat",
   form: "Qs = s * Q",
-  gives: "heat rate",
-  takes: { s: symbol("fraction", "share", 0, 1), Q: heat },
+  kind: "heat rate",
+  symbols: { s: symbol("fraction", "share", 0, 1), Q: heat },
   source: "identity",
   code: (x) => x.s * x.Q,
 });
@@ -141,13 +141,13 @@ export const shareOfHeat = equation({
 export const penaltyByRule = equation({
   name: "More power for a higher condensing temperature, by rule",
   form: "dP = P * r * dT / 0.5555555555555556",
-  gives: "electric power",
-  takes: {
+  kind: "electric power",
+  symbols: {
     P: symbol("electric power", "compressor power", 500, 200_000),
     r: symbol("fraction", "share for each °F", 0.005, 0.02),
     dT: symbol("temperature difference", "held higher by", 0, 20),
   },
-  valid: "contested: 0.5 to 2 % for each °F",
+  validity: "contested: 0.5 to 2 % for each °F",
   source: "ornlReclaim2011",
   code: (x) => (x.P * x.r * x.dT) / 0.5555555555555556,
 });

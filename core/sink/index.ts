@@ -1,6 +1,6 @@
 import { catalogueOf } from "../kernel/define/catalogue";
-import { rack } from "./functions/rack";
-import { space } from "./functions/space";
-import { tank } from "./functions/tank";
+import { sinkRack } from "./functions/rack";
+import { sinkSpace } from "./functions/space";
+import { sinkTank } from "./functions/tank";
 
-export const sink = catalogueOf([tank, space, rack]);
+export const sinkFunctions = catalogueOf([sinkTank, sinkSpace, sinkRack]);

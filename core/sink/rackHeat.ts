@@ -1,7 +1,7 @@
 /** Heat to be had from a refrigeration rack, and what holding its head pressure up costs. */
-import { mend } from "../kernel/values/fault";
+import { valueError } from "../kernel/values/fault";
 import { silent, type Trace } from "../kernel/define/steps";
-import { told } from "../kernel/values/quantityMark";
+import { quantityMark } from "../kernel/values/quantityMark";
 import type { Compressor } from "./data/rejectionFactors";
 import { compressorHeat, heatRejected, penaltyByRule, shareOfHeat } from "./equations";
 import { rejectionFactor } from "./rejection";
@@ -67,8 +67,8 @@ const heatAt = (x: RackInputs, condensing: number, trace: Trace): RackHeat => {
 
 const heldUp = (x: RackInputs, held: number, base: RackHeat, trace: Trace): HeldUp => {
   if (!(held >= x.condensing))
-    throw mend(
-      `inputs: held condensing: must be at least the condensing temperature of ${told("temperature", x.condensing)}, got ${told("temperature", held)}`,
+    throw valueError(
+      `inputs: held condensing: must be at least the condensing temperature of ${quantityMark("temperature", x.condensing)}, got ${quantityMark("temperature", held)}`,
     );
   const high = heatAt(x, held, trace);
   const rule = { P: base.compressorPower, dT: held - x.condensing };
@@ -86,7 +86,7 @@ export const rackHeat = (
   trace: Trace = silent,
 ): { readonly heat: RackHeat; readonly held: HeldUp | undefined } => {
   if (!(x.mediumLoad + x.lowLoad > 0))
-    throw mend("inputs: medium load: no load at all; give the medium or the low temperature load");
+    throw valueError("inputs: medium load: no load at all; give the medium or the low temperature load");
   const heat = heatAt(x, x.condensing, trace);
   const { heldCondensing } = x;
   if (heldCondensing === undefined) return { heat, held: undefined };

@@ -1,8 +1,15 @@
 /** The heat rejection factor of a compressor out of the published table. */
-import { outside } from "../kernel/values/fault";
+import { notAvailable } from "../kernel/values/fault";
 import { silent, type Trace } from "../kernel/define/steps";
-import { told } from "../kernel/values/quantityMark";
-import { COLDER, COLDER_AT_30, CONDENSING, EVAPORATING, FACTORS, type Compressor } from "./data/rejectionFactors";
+import { quantityMark } from "../kernel/values/quantityMark";
+import {
+  COLDER,
+  COLDER_AT_30,
+  CONDENSING_GRID,
+  EVAPORATING_GRID,
+  FACTORS,
+  type Compressor,
+} from "./data/rejectionFactors";
 
 const ZERO = 273.15;
 
@@ -25,27 +32,27 @@ const between = (values: readonly number[], { at, share }: Place): number =>
 /** Coldest evaporating temperature that is answered, K: −35 °C. */
 export const COLDEST = (COLDER[0] ?? 0) + ZERO;
 /** Below this only the 30 °C column is published, K: −20 °C. */
-export const TABLE_FROM = (EVAPORATING[0] ?? 0) + ZERO;
-const WARMEST = (EVAPORATING.at(-1) ?? 0) + ZERO;
-const CONDENSING_FROM = (CONDENSING[0] ?? 0) + ZERO;
-const CONDENSING_TO = (CONDENSING.at(-1) ?? 0) + ZERO;
+export const TABLE_FROM = (EVAPORATING_GRID[0] ?? 0) + ZERO;
+const WARMEST = (EVAPORATING_GRID.at(-1) ?? 0) + ZERO;
+const CONDENSING_FROM = (CONDENSING_GRID[0] ?? 0) + ZERO;
+const CONDENSING_TO = (CONDENSING_GRID.at(-1) ?? 0) + ZERO;
 /** Temperatures typed in whole °F may miss the table's edge by rounding. */
 const EDGE = 1e-6;
 
 const checkSpan = (what: string, T: number, from: number, to: number): void => {
   if (T < from - EDGE || T > to + EDGE)
-    throw outside(
-      `${what}: the table of rejection factors runs from ${told("temperature", from)} to ${told("temperature", to)}, got ${told("temperature", T)}`,
+    throw notAvailable(
+      `${what}: the table of rejection factors runs from ${quantityMark("temperature", from)} to ${quantityMark("temperature", to)}, got ${quantityMark("temperature", T)}`,
     );
 };
 
 const factorAt = (compressor: Compressor, evaporating: number, condensing: number): number => {
-  const column = placeIn(CONDENSING, condensing - ZERO);
+  const column = placeIn(CONDENSING_GRID, condensing - ZERO);
   const rows = FACTORS[compressor];
   const t = evaporating - ZERO;
-  const first = EVAPORATING[0] ?? 0;
+  const first = EVAPORATING_GRID[0] ?? 0;
   if (t >= first) {
-    const row = placeIn(EVAPORATING, t);
+    const row = placeIn(EVAPORATING_GRID, t);
     return between([between(rows[row.at] ?? [], column), between(rows[row.at + 1] ?? [], column)], {
       at: 0,
       share: row.share,
@@ -77,12 +84,12 @@ export const rejectionFactor = (
   if (trace.on)
     trace.lookup({
       table: "Heat rejected per refrigeration",
-      row: `${compressor}, ${told("temperature", evaporating)} evaporating, ${told("temperature", condensing)} condensing`,
+      row: `${compressor}, ${quantityMark("temperature", evaporating)} evaporating, ${quantityMark("temperature", condensing)} condensing`,
       interpolation:
         evaporating < TABLE_FROM
           ? "below the table: its 30 °C column, raised as the −20 °C row is"
           : "linear both ways",
-      gives: { value, kind: "number" },
+      result: { value, kind: "number" },
       source: "heatRejectionFactors",
     });
   return value;

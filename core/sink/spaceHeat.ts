@@ -1,8 +1,8 @@
 /** What an air coil or a warm floor takes of recovered heat. */
-import { mend } from "../kernel/values/fault";
+import { valueError } from "../kernel/values/fault";
 import { silent, type Trace } from "../kernel/define/steps";
 import { bracketedRoot } from "../numeric/root";
-import { told } from "../kernel/values/quantityMark";
+import { quantityMark } from "../kernel/values/quantityMark";
 import { densityOfWater, heatCapacityOfWater } from "../water/equations";
 import { capacityRate, coilCapacity, floorBalance, floorHeat, streamAfter } from "./equations";
 
@@ -49,7 +49,7 @@ interface Emitter {
 }
 
 const coil = (x: SpaceInputs, water: number, trace: Trace): Emitter => {
-  if (x.airFlow === undefined) throw mend("inputs: air flow: is missing: an air coil needs it");
+  if (x.airFlow === undefined) throw valueError("inputs: air flow: is missing: an air coil needs it");
   const air = trace.step(capacityRate, { ...AIR, V: x.airFlow });
   const C = Math.min(air, water);
   return {
@@ -60,7 +60,7 @@ const coil = (x: SpaceInputs, water: number, trace: Trace): Emitter => {
 
 const floor = (x: SpaceInputs, C: number, trace: Trace): Emitter => {
   const A = x.floorArea;
-  if (A === undefined) throw mend("inputs: floor area: is missing: a floor loop needs it");
+  if (A === undefined) throw valueError("inputs: floor area: is missing: a floor loop needs it");
   const symbols = { Tr: x.room, R: x.floorResistance, Ts: x.supplyWater, A, C };
   const root = bracketedRoot(
     (Tf) => floorBalance.right({ ...symbols, Tf }) - floorBalance.left({ ...symbols, Tf }),
@@ -86,8 +86,8 @@ const floor = (x: SpaceInputs, C: number, trace: Trace): Emitter => {
 /** The least of what is to be had, what is needed, and what the emitter takes. */
 export const spaceHeat = (x: SpaceInputs, trace: Trace = silent): SpaceHeat => {
   if (!(x.supplyWater > x.room))
-    throw mend(
-      `inputs: supply water: must be above the room's ${told("temperature", x.room)}, got ${told("temperature", x.supplyWater)}`,
+    throw valueError(
+      `inputs: supply water: must be above the room's ${quantityMark("temperature", x.room)}, got ${quantityMark("temperature", x.supplyWater)}`,
     );
   const rho = trace.step(densityOfWater, { T: x.supplyWater });
   const cp = trace.step(heatCapacityOfWater, { T: x.supplyWater });

@@ -8,10 +8,10 @@ export const TRIPLE = { T: 273.16, p: 611.657 } as const;
 export const sublimationPressure = equation({
   name: "Sublimation pressure of ice",
   form: "p = pt * exp(Tt/T * (-21.2144006*(T/Tt)^0.00333333333 + 27.3203819*(T/Tt)^1.20666667 - 6.10598130*(T/Tt)^1.70333333))",
-  gives: "pressure",
-  takes: { T: symbol("temperature", "temperature of the ice", 190, 273.16) },
+  kind: "pressure",
+  symbols: { T: symbol("temperature", "temperature of the ice", 190, 273.16) },
   constants: { Tt: TRIPLE.T, pt: TRIPLE.p },
-  valid: "50 to 273.16 K",
+  validity: "50 to 273.16 K",
   source: "iapwsR14",
   code: ({ T }) => {
     const t = T / TRIPLE.T;

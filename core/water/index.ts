@@ -1,4 +1,4 @@
 import { catalogueOf } from "../kernel/define/catalogue";
-import { properties } from "./functions/properties";
+import { waterProperties } from "./functions/properties";
 
-export const water = catalogueOf([properties]);
+export const waterFunctions = catalogueOf([waterProperties]);

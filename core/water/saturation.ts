@@ -10,10 +10,10 @@ const T = symbol("temperature", "temperature at saturation", 273.16, 373.15);
 export const vapourPressureOfWater = equation({
   name: "Vapour pressure of water",
   form: "p = pc * exp(Tc/T * (-7.85951783*(1-T/Tc) + 1.84408259*(1-T/Tc)^1.5 - 11.7866497*(1-T/Tc)^3 + 22.6807411*(1-T/Tc)^3.5 - 15.9618719*(1-T/Tc)^4 + 1.80122502*(1-T/Tc)^7.5))",
-  gives: "pressure",
-  takes: { T },
+  kind: "pressure",
+  symbols: { T },
   constants: { Tc: CRITICAL.T, pc: CRITICAL.p },
-  valid: "273.16 to 647.096 K, over liquid water",
+  validity: "273.16 to 647.096 K, over liquid water",
   source: "iapwsSr1",
   code: ({ T: K }) => {
     const theta = 1 - K / CRITICAL.T;
@@ -32,10 +32,10 @@ export const vapourPressureOfWater = equation({
 export const vapourPressureSlope = equation({
   name: "Slope of the vapour pressure",
   form: "dpdT = -p/T * (log(p/pc) - 7.85951783 + 1.5*1.84408259*(1-T/Tc)^0.5 - 3*11.7866497*(1-T/Tc)^2 + 3.5*22.6807411*(1-T/Tc)^2.5 - 4*15.9618719*(1-T/Tc)^3 + 7.5*1.80122502*(1-T/Tc)^6.5)",
-  gives: "number",
-  takes: { p: symbol("pressure", "vapour pressure", 600, 102_000), T },
+  kind: "number",
+  symbols: { p: symbol("pressure", "vapour pressure", 600, 102_000), T },
   constants: { Tc: CRITICAL.T, pc: CRITICAL.p },
-  valid: "273.16 to 647.096 K",
+  validity: "273.16 to 647.096 K",
   source: "iapwsSr1",
   code: ({ p, T: K }) => {
     const theta = 1 - K / CRITICAL.T;
@@ -53,10 +53,10 @@ export const vapourPressureSlope = equation({
 export const saturatedLiquidDensity = equation({
   name: "Density of saturated liquid water",
   form: "rhoL = rhoc * (1 + 1.99274064*(1-T/Tc)^(1/3) + 1.09965342*(1-T/Tc)^(2/3) - 0.510839303*(1-T/Tc)^(5/3) - 1.75493479*(1-T/Tc)^(16/3) - 45.5170352*(1-T/Tc)^(43/3) - 6.7469445e5*(1-T/Tc)^(110/3))",
-  gives: "density",
-  takes: { T },
+  kind: "density",
+  symbols: { T },
   constants: { Tc: CRITICAL.T, rhoc: CRITICAL.rho },
-  valid: "273.16 to 647.096 K",
+  validity: "273.16 to 647.096 K",
   source: "iapwsSr1",
   code: ({ T: K }) => {
     const c = Math.cbrt(1 - K / CRITICAL.T);
@@ -75,10 +75,10 @@ export const saturatedLiquidDensity = equation({
 export const saturatedVapourDensity = equation({
   name: "Density of saturated water vapour",
   form: "rhoV = rhoc * exp(-2.0315024*(1-T/Tc)^(1/3) - 2.6830294*(1-T/Tc)^(2/3) - 5.38626492*(1-T/Tc)^(4/3) - 17.2991605*(1-T/Tc)^3 - 44.7586581*(1-T/Tc)^(37/6) - 63.9201063*(1-T/Tc)^(71/6))",
-  gives: "density",
-  takes: { T },
+  kind: "density",
+  symbols: { T },
   constants: { Tc: CRITICAL.T, rhoc: CRITICAL.rho },
-  valid: "273.16 to 647.096 K",
+  validity: "273.16 to 647.096 K",
   source: "iapwsSr1",
   code: ({ T: K }) => {
     const theta = 1 - K / CRITICAL.T;
@@ -98,8 +98,8 @@ export const saturatedVapourDensity = equation({
 export const clapeyron = equation({
   name: "Latent heat by Clausius–Clapeyron",
   form: "h = T * dpdT * (1/rhoV - 1/rhoL)",
-  gives: "enthalpy",
-  takes: {
+  kind: "enthalpy",
+  symbols: {
     T,
     dpdT: symbol("number", "slope of the vapour pressure, Pa/K", 40, 3700),
     rhoV: symbol("density", "density of the vapour", 0.004, 0.6),

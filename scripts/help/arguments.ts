@@ -3,7 +3,7 @@ import {
   type ArgData,
   type CellFunction,
   defaultText,
-  type Gives,
+  type ResultShape,
   KINDS,
   labelOf,
   limitsText,
@@ -47,7 +47,7 @@ const HEADS = ["Argument", "What it is", "Unit", "Limits", "If omitted"];
 
 const argRow = (name: Html, arg: ArgData): readonly Cell[] => [
   name,
-  arg.about,
+  arg.description,
   both(unitIn(arg.shape, "US"), unitIn(arg.shape, "SI")),
   limits(arg.shape),
   ifOmitted(arg),
@@ -88,14 +88,14 @@ const singles = (caption: string, head: string, entries: Readonly<Record<string,
   table(
     caption,
     [head, "What it is", "Unit"],
-    Object.entries(entries).map(([key, single]) => [labelOf(key), single.about, singleUnit(single)]),
+    Object.entries(entries).map(([key, single]) => [labelOf(key), single.description, singleUnit(single)]),
   );
 
 const SPILLS = "It spills: leave the cells that it needs empty.";
 
 /** What the cell shows. */
-export const resultText = (gives: Gives): string => {
-  const about = `<p>${escaped(gives.about.charAt(0).toUpperCase() + gives.about.slice(1))}`;
+export const resultText = (gives: ResultShape): string => {
+  const about = `<p>${escaped(gives.description.charAt(0).toUpperCase() + gives.description.slice(1))}`;
   switch (gives.type) {
     case "quantity": {
       const unit = singleUnit(gives);

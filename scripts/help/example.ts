@@ -24,8 +24,8 @@ const MOST_LINES = 60;
 /** Longer workings are folded. */
 const MOST_OPEN = 40;
 
-const unitOf = ({ definition: { gives }, system }: Explanation): string =>
-  gives.type === "quantity" ? KINDS[gives.kind][system].text : "";
+const unitOf = ({ definition: { returns }, system }: Explanation): string =>
+  returns.type === "quantity" ? KINDS[returns.kind][system].text : "";
 
 const LIST_HEADS = ["label", "value", "unit"];
 
@@ -34,7 +34,7 @@ const outText = (told: Explanation): string => {
   if (isFault(out)) return `<p>It shows <code>${escaped(out.code)}</code>: ${escaped(out.message)}</p>`;
   if (Array.isArray(out)) {
     const rows = out as readonly (readonly CellOut[])[];
-    return resultGrid(rows, told.definition.gives.type === "list" ? LIST_HEADS : undefined);
+    return resultGrid(rows, told.definition.returns.type === "list" ? LIST_HEADS : undefined);
   }
   const unit = unitOf(told);
   return `<p class="answer">It shows <strong>${escaped(cellText(out as CellOut))}</strong>${unit === "" ? "" : ` ${escaped(unit)}`}.</p>`;
@@ -73,11 +73,11 @@ export const workedExample = ({ example }: Gathered): string => {
   return [formulaBlock(told.definition, raw), outText(told), workingTable(told)].join("\n");
 };
 
-const expected = ({ gives }: Check): string => {
-  if (typeof gives !== "object") return String(gives);
-  if ("column" in gives && "row" in gives && "is" in gives)
-    return `${String(gives.row)}, ${String(gives.column)}: ${String(gives.is)}`;
-  return Object.entries(gives)
+const expected = ({ expected }: Check): string => {
+  if (typeof expected !== "object") return String(expected);
+  if ("column" in expected && "row" in expected && "value" in expected)
+    return `${String(expected.row)}, ${String(expected.column)}: ${String(expected.value)}`;
+  return Object.entries(expected)
     .map(([row, value]) => `${row}: ${String(value)}`)
     .join("; ");
 };
@@ -85,15 +85,15 @@ const expected = ({ gives }: Check): string => {
 /** Values of print and of other programs that the function must give. */
 export const checkTable = (definition: CellFunction): string => {
   if (definition.checks.length === 0) return "";
-  const raws = definition.checks.map(({ at }) => rawByPlace(definition, at));
+  const raws = definition.checks.map(({ inputs }) => rawByPlace(definition, inputs));
   return table(
     "Every build is refused that misses one",
     ["Formula", "Published value", "Within", "Source"],
     definition.checks.map((check, place) => [
       formulaCell(definition, raws[place] ?? [], raws),
       expected(check),
-      check.within === undefined ? "equal" : String(check.within),
-      `${cite(check.from)}${check.remark === undefined ? "" : `. ${check.remark}`}`,
+      check.tolerance === undefined ? "equal" : String(check.tolerance),
+      `${cite(check.source)}${check.remark === undefined ? "" : `. ${check.remark}`}`,
     ]),
   );
 };

@@ -11,7 +11,7 @@ const sourcesBelow = (folder: string): readonly string[] =>
     .filter((path) => path.endsWith(".ts") && !path.endsWith(".d.ts") && !NO_FORMS.test(path));
 
 const formOf = (value: unknown): readonly string[] =>
-  typeof value === "object" && value !== null && "form" in value && "takes" in value && typeof value.form === "string"
+  typeof value === "object" && value !== null && "form" in value && "symbols" in value && typeof value.form === "string"
     ? [value.form]
     : [];
 

@@ -1,5 +1,5 @@
 /** Formulas on a help page: long array constants are cut or stand beneath as ranges, the whole is there to be copied. */
-import { type CellFunction, formulaOf, placedArgs, type Raw, type RawMatrix } from "../../core";
+import { type CellFunction, formulaOf, placedArgs, type CellInput, type CellMatrix } from "../../core";
 import { inputGrid } from "./grid";
 import { escaped, folded, html, type Html } from "./html";
 
@@ -19,14 +19,14 @@ const breaking = (formula: string): string =>
     .map(escaped)
     .join("<wbr>");
 
-const isMatrix = (value: Raw | undefined): value is RawMatrix => Array.isArray(value);
+const isMatrix = (value: CellInput | undefined): value is CellMatrix => Array.isArray(value);
 
 /** Rows of a matrix as texts. */
-const rowTexts = (value: Raw | undefined): readonly string[] =>
+const rowTexts = (value: CellInput | undefined): readonly string[] =>
   isMatrix(value) ? value.map((row) => JSON.stringify(row)) : [];
 
 /** First and last row, and those between that don't stand in all the formulas beside it, where they are few. */
-const cutMatrix = (value: Raw, place: number, others: readonly (readonly Raw[])[]): Raw => {
+const cutMatrix = (value: CellInput, place: number, others: readonly (readonly CellInput[])[]): CellInput => {
   if (!isMatrix(value) || value.length < 3) return value;
   const texts = rowTexts(value);
   const beside = others.map((raw) => rowTexts(raw[place]));
@@ -41,8 +41,8 @@ const formulaPre = (formula: string): string => `<pre tabindex="0"><code>${break
 /** A formula in a cell of a table. @param others those of the whole column */
 export const formulaCell = (
   definition: CellFunction,
-  raw: readonly Raw[],
-  others: readonly (readonly Raw[])[],
+  raw: readonly CellInput[],
+  others: readonly (readonly CellInput[])[],
 ): Html => {
   const whole = formulaOf(definition, raw);
   if (whole.length <= LONGEST) return html(`<code class="formula">${breaking(whole)}</code>`);
@@ -52,7 +52,7 @@ export const formulaCell = (
 };
 
 /** A formula with the ranges that it refers to beneath. */
-export const formulaBlock = (definition: CellFunction, raw: readonly Raw[]): string => {
+export const formulaBlock = (definition: CellFunction, raw: readonly CellInput[]): string => {
   const whole = formulaOf(definition, raw);
   if (whole.length <= LONGEST) return formulaPre(whole);
   const places = placedArgs(definition);

@@ -6,7 +6,7 @@ import {
   exampleArgs,
   explain,
   type Explanation,
-  type Raw,
+  type CellInput,
   rawByPlace,
   type Source,
   type Step,
@@ -16,7 +16,7 @@ import type { AnyEquation, AnyRelation, ExampleArgs, LookupStep, PropertyStep } 
 export type Printed = AnyEquation | AnyRelation;
 
 export interface Worked {
-  readonly raw: readonly Raw[];
+  readonly raw: readonly CellInput[];
   readonly told: Explanation;
 }
 
@@ -53,7 +53,9 @@ const workOut = (definition: CellFunction, at: ExampleArgs): Worked => {
 export const gather = (definition: CellFunction): Gathered => {
   const at = exampleArgs(definition);
   const example = at && workOut(definition, at);
-  const others = definition.checks.filter((check) => check.at !== at).map((check) => workOut(definition, check.at));
+  const others = definition.checks
+    .filter((check) => check.inputs !== at)
+    .map((check) => workOut(definition, check.inputs));
   const steps = [...(example ? [example] : []), ...others].flatMap(({ told }) => flat(told.steps));
   const equations = once(steps.flatMap(printedIn), ({ form }) => form);
   const lookups = steps.filter((step) => step.type === "lookup");
@@ -64,7 +66,7 @@ export const gather = (definition: CellFunction): Gathered => {
     ...properties.map(({ source }) => source),
     ...(definition.sources ?? []),
     ...definition.cautions.map(({ rule }) => rule.source),
-    ...definition.checks.map(({ from }) => from),
+    ...definition.checks.map(({ source }) => source),
   ];
   return {
     example,

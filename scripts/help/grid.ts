@@ -1,5 +1,5 @@
 /** Ranges and spilled results on a help page: cut where they are long, turned over where they are wide. */
-import { type CellOut, isFault, labelOf, type RawMatrix, type Shape, showNumber } from "../../core";
+import { type CellOut, isFault, labelOf, type CellMatrix, type Shape, showNumber } from "../../core";
 import { scrolled, table } from "./html";
 
 /** The most columns that stand beside each other; wider ones are turned over. */
@@ -82,7 +82,7 @@ const labelsOf = (shape: Shape): readonly string[] => {
 };
 
 /** A range that a formula refers to. */
-export const inputGrid = (name: string, shape: Shape, cells: RawMatrix): string => {
+export const inputGrid = (name: string, shape: Shape, cells: CellMatrix): string => {
   const [first = [], ...body] = cells;
   const caption = `The range “${name}”`;
   if (shape.type !== "block" && isHeaded(cells)) return grid(caption, first.map(cellText), body, MOST_INPUT_ROWS);

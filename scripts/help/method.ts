@@ -1,6 +1,6 @@
 /** Equations, data, cautions and sources on a help page. */
 import { type CellFunction, cite, KINDS, showNumber } from "../../core";
-import { type EquationSymbol, type Reference, referenceOf } from "../../core/help";
+import { type EquationSymbol, type SourceEntry, referenceOf } from "../../core/help";
 import type { Gathered, Printed } from "./gather";
 import { code, escaped, html, list, table } from "./html";
 import { mathmlFor, symbolTex } from "./tex";
@@ -14,23 +14,23 @@ const baseUnit = ({ kind }: EquationSymbol): string => {
 };
 
 /** What each symbol stands for, its SI unit behind it. */
-const symbolList = ({ takes, constants }: Printed): string => {
-  const symbols = Object.entries(takes).map(([key, symbol]) => {
+const symbolList = ({ symbols, constants }: Printed): string => {
+  const items = Object.entries(symbols).map(([key, symbol]) => {
     const unit = baseUnit(symbol);
-    return `<li>${symbolMath(key)} ${escaped(symbol.about)}${unit === "" ? "" : `, ${escaped(unit)}`}</li>`;
+    return `<li>${symbolMath(key)} ${escaped(symbol.description)}${unit === "" ? "" : `, ${escaped(unit)}`}</li>`;
   });
   const fixed = Object.entries(constants ?? {}).map(
     ([key, value]) => `<li>${symbolMath(key)} constant, ${escaped(showNumber(value))}</li>`,
   );
-  return `<ul class="symbols">\n${[...symbols, ...fixed].join("\n")}\n</ul>`;
+  return `<ul class="symbols">\n${[...items, ...fixed].join("\n")}\n</ul>`;
 };
 
 /** Paper can't be scrolled: on it a longer form stands as computed only. */
 const MOST_ON_PAPER = 90;
 
 const equationCard = (printed: Printed): string => {
-  const { name, form, valid, source } = printed;
-  const range = valid === undefined ? "" : ` Holds for: ${escaped(valid)}.`;
+  const { name, form, validity, source } = printed;
+  const range = validity === undefined ? "" : ` Holds for: ${escaped(validity)}.`;
   return `<article class="equation">
 <h3>${escaped(name)}</h3>
 <div class="math${form.length > MOST_ON_PAPER ? " long" : ""}" tabindex="0" role="group" aria-label="${escaped(name)}">${mathmlFor(form)}</div>
@@ -55,8 +55,8 @@ export const dataList = ({ lookups, properties }: Gathered): string =>
 /** Where it holds: the equations' ranges and the definition's own remarks. */
 export const rangeList = (definition: CellFunction, { equations }: Gathered): string =>
   list([
-    ...(definition.remarks ?? []),
-    ...equations.flatMap(({ name, valid }) => (valid === undefined ? [] : [`${name}: ${valid}.`])),
+    ...(definition.details ?? []),
+    ...equations.flatMap(({ name, validity }) => (validity === undefined ? [] : [`${name}: ${validity}.`])),
   ]);
 
 export const cautionTable = ({ cautions }: CellFunction): string =>
@@ -65,10 +65,10 @@ export const cautionTable = ({ cautions }: CellFunction): string =>
     : table(
         "The panel and NOTE.CAUTIONS show these notes when a call raises them",
         ["Note", "Severity", "When and why", "Source"],
-        cautions.map(({ rule }) => [code(rule.code), rule.severity, rule.about, cite(rule.source)]),
+        cautions.map(({ rule }) => [code(rule.code), rule.severity, rule.description, cite(rule.source)]),
       );
 
-const SEEN: Readonly<Record<Reference["seen"], string>> = {
+const SEEN: Readonly<Record<SourceEntry["seen"], string>> = {
   opened: "The source itself was read.",
   copied: "Read as quoted by the text that is named here.",
   memory: "Cited from memory; the source was not opened.",

@@ -24,7 +24,7 @@ const related = (definition: CellFunction): string =>
 
 const functionPage = (definition: CellFunction): string => {
   const gathered = gather(definition);
-  const { id, summary, topic, gives } = definition;
+  const { id, summary, topic, returns } = definition;
   const main = `<header>
 <nav aria-label="Place"><a href="index.html">All functions</a> › <a href="index.html#${topic}">${escaped(topicTitle(topic))}</a></nav>
 </header>
@@ -34,7 +34,7 @@ const functionPage = (definition: CellFunction): string => {
 <pre tabindex="0"><code>=${escaped(formOf(definition))}</code></pre>
 ${sections([
   ["Arguments", argumentTables(definition)],
-  ["Result", resultText(gives)],
+  ["Result", resultText(returns)],
   ["Worked example", workedExample(gathered)],
   [gathered.equations.length > 1 ? "Equations" : "Equation", equationCards(gathered)],
   ["Tables and properties that it reads", dataList(gathered)],

@@ -1,7 +1,7 @@
 /** What the functions script leaves on the global object for the panel, its worker and the evaluator. */
 import type * as Core from "../../core";
 import type { RaisedCaution } from "../../core";
-import type { CallLog } from "../workbook/callLog";
+import type { SessionLog } from "../workbook/callLog";
 import type { Value } from "../workbook/values";
 
 export interface ToldCall {
@@ -23,7 +23,7 @@ export interface WarmbackGlobal extends FunctionsGlobal {
   /** The build that the script belongs to. */
   readonly build: string;
   /** The calls of this session. */
-  readonly log: CallLog;
+  readonly log: SessionLog;
   /** The core's run-time door: the panel's scripts take it from here instead of carrying it again. */
   readonly core: typeof Core;
 }

@@ -1,11 +1,11 @@
 /** Arguments as a host passes them, put into the places of a definition. */
 import type { Compiled } from "../../core";
-import type { RawValue, Scalar } from "../workbook/values";
+import type { CellInput, CellScalar } from "../workbook/values";
 
-const isRaw = (value: unknown): value is RawValue =>
+const isRaw = (value: unknown): value is CellInput =>
   value === null || Array.isArray(value) || ["string", "number", "boolean"].includes(typeof value);
 
-const rawOrOmitted = (value: unknown): RawValue => (isRaw(value) ? value : null);
+const rawOrOmitted = (value: unknown): CellInput => (isRaw(value) ? value : null);
 
 /** A host passes all values of a repeated argument as one list: of matrices or of single values, never one matrix. */
 const isList = (value: unknown): value is readonly unknown[] => {
@@ -14,12 +14,12 @@ const isList = (value: unknown): value is readonly unknown[] => {
   return !Array.isArray(first) || Array.isArray(first[0]);
 };
 
-const single = (value: RawValue): RawValue => {
-  const matrix = Array.isArray(value) ? (value as readonly (readonly Scalar[])[]) : undefined;
+const single = (value: CellInput): CellInput => {
+  const matrix = Array.isArray(value) ? (value as readonly (readonly CellScalar[])[]) : undefined;
   return matrix?.length === 1 && matrix[0]?.length === 1 ? (matrix[0][0] ?? null) : value;
 };
 
-const spread = (list: readonly unknown[]): RawValue[] => {
+const spread = (list: readonly unknown[]): CellInput[] => {
   const values = list.map((each) => single(rawOrOmitted(each)));
   while (values.length > 0 && values.at(-1) === null) values.pop();
   return values;
@@ -29,7 +29,7 @@ const spread = (list: readonly unknown[]): RawValue[] => {
  * The arguments of a call in their places. A repeated argument's list is spread; an object that a host appends (its
  * invocation, under stale metadata) becomes an omitted argument.
  */
-export const placeArguments = (compiled: Compiled, hostArguments: readonly unknown[]): readonly RawValue[] => {
+export const placeArguments = (compiled: Compiled, hostArguments: readonly unknown[]): readonly CellInput[] => {
   if (!compiled.repeats) return hostArguments.every(isRaw) ? hostArguments : hostArguments.map(rawOrOmitted);
   const last = compiled.args.length - 1;
   const before = hostArguments.slice(0, last).map(rawOrOmitted);

@@ -1,4 +1,4 @@
 /** The one log of this session's calls. */
-import { callLog } from "../workbook/callLog";
+import { sessionLog } from "../workbook/callLog";
 
-export const LOG = callLog();
+export const LOG = sessionLog();

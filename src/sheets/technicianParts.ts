@@ -3,7 +3,7 @@ import { computed, type Line } from "./layout";
 import type { Validation } from "./sheet";
 
 export const oneOf = (prompt: string, ...list: readonly string[]): Validation => ({ list, prompt });
-export const between = (from: number, to: number, prompt: string): Validation => ({ from, to, prompt });
+export const betweenLimits = (from: number, to: number, prompt: string): Validation => ({ from, to, prompt });
 export const above = (prompt: string, least = 0): Validation => ({ above: least, prompt });
 
 /** Stands beside every value of the example. */

@@ -2,23 +2,23 @@
 import { type Catalogue, CATALOGUE, COMPILED, EDITION, evaluate, explain } from "../../core";
 import { outcomeOf } from "../functions/outcome";
 import type { RecordingEngine } from "../workbook/copy/handOver";
-import type { CallLog } from "../workbook/callLog";
+import type { SessionLog } from "../workbook/callLog";
 import type { CautionEngine } from "../workbook/scan/scan";
-import type { RawValue } from "../workbook/values";
+import type { CellInput } from "../workbook/values";
 import { describedOf } from "./model/callRecord";
 import { explainedOf } from "./model/explanationData";
-import type { Explained } from "./jobs/job";
+import type { ExplainedCall } from "./jobs/job";
 
 export interface PanelEngine extends CautionEngine, RecordingEngine {
   readonly catalogue: Catalogue;
   /** Functions that take long. */
   heavy(id: string): boolean;
   /** Works a call again with its steps; undefined for a function that isn't there. */
-  explain(id: string, args: readonly RawValue[]): Explained | undefined;
+  explain(id: string, args: readonly CellInput[]): ExplainedCall | undefined;
 }
 
 /** An engine over all cell functions that shares definitions and memory with the cells. */
-export const panelEngine = (log: CallLog): PanelEngine => ({
+export const panelEngine = (log: SessionLog): PanelEngine => ({
   catalogue: CATALOGUE,
   known: new Set(COMPILED.keys()),
   log,

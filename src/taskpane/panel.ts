@@ -1,14 +1,14 @@
 /** Puts the panel together over a workbook. */
 import type { StarterSheet } from "../sheets/sheet";
-import { callLog, type CallLog } from "../workbook/callLog";
+import { sessionLog, type SessionLog } from "../workbook/callLog";
 import type { Workbook } from "../workbook/port";
-import { sentenceOf, type Desk } from "./services";
+import { sentenceOf, type PanelServices } from "./services";
 import { h } from "./elements";
 import { panelEngine } from "./engine";
 import { mathSource } from "./mathml";
 import type { FinderTexts } from "./model/search";
-import { awayEngine } from "./jobs/workerEngine";
-import { startRuns } from "./jobs/jobQueue";
+import { workerEngine } from "./jobs/workerEngine";
+import { startJobQueue } from "./jobs/jobQueue";
 import { tabs } from "./tabs";
 import { cautionsView } from "./views/cautions";
 import { explainView } from "./views/explain";
@@ -19,7 +19,7 @@ export interface PanelOptions {
   readonly starters?: readonly StarterSheet[];
   readonly finderTexts?: FinderTexts;
   /** The calls that the functions made in this session: helps to read arguments that can't be read from the formula. */
-  readonly log?: CallLog;
+  readonly log?: SessionLog;
 }
 
 interface Lines {
@@ -29,8 +29,8 @@ interface Lines {
   readonly unseen: HTMLElement;
 }
 
-function deskOf(workbook: Workbook, { shown, unseen }: Lines, options: PanelOptions): Desk {
-  const say = (text: string): void => {
+function deskOf(workbook: Workbook, { shown, unseen }: Lines, options: PanelOptions): PanelServices {
+  const announce = (text: string): void => {
     shown.textContent = text;
   };
   const attempt = async (work: () => Promise<void>): Promise<boolean> => {
@@ -38,19 +38,19 @@ function deskOf(workbook: Workbook, { shown, unseen }: Lines, options: PanelOpti
       await work();
       return true;
     } catch (error) {
-      say(sentenceOf(error));
+      announce(sentenceOf(error));
       return false;
     }
   };
-  const runs = startRuns();
+  const jobs = startJobQueue();
   return {
     workbook,
-    engine: awayEngine(panelEngine(options.log ?? callLog()), runs),
-    runs,
+    engine: workerEngine(panelEngine(options.log ?? sessionLog()), jobs),
+    jobs,
     math: mathSource(),
     starters: options.starters ?? [],
     finderTexts: options.finderTexts ?? {},
-    say,
+    announce,
     readOut(text) {
       unseen.textContent = text;
     },

@@ -4,18 +4,18 @@ import type { Address, Workbook } from "../workbook/port";
 import type { PanelEngine } from "./engine";
 import type { MathSource } from "./mathml";
 import type { FinderTexts } from "./model/search";
-import type { Runs } from "./jobs/jobQueue";
+import type { JobQueue } from "./jobs/jobQueue";
 
-export interface Desk {
+export interface PanelServices {
   readonly workbook: Workbook;
   /** Its heavy calls are awaited: they come through `settled`. */
   readonly engine: PanelEngine;
-  readonly runs: Runs;
+  readonly jobs: JobQueue;
   readonly math: MathSource;
   readonly starters: readonly StarterSheet[];
   readonly finderTexts: FinderTexts;
   /** Tells a sentence: it is shown and read out. */
-  say(text: string): void;
+  announce(text: string): void;
   /** Has a sentence read out that says what can be seen already. */
   readOut(text: string): void;
   /** Goes to a cell; a refusal is told. */

@@ -3,7 +3,7 @@ import "@fluentui/web-components/button/define.js";
 import "@fluentui/web-components/text-input/define.js";
 import { STARTER_SHEETS } from "../sheets";
 import { excelWorkbook } from "../workbook/excel/excelWorkbook";
-import type { CallLog } from "../workbook/callLog";
+import type { SessionLog } from "../workbook/callLog";
 import type { Workbook } from "../workbook/port";
 import { h } from "./elements";
 import { metadataFault } from "./metadataFault";
@@ -18,7 +18,7 @@ declare const FINDER_TEXTS: FinderTexts;
 interface Surroundings {
   /** Set by the preview page before this script runs. */
   readonly warmbackPreview?: { readonly workbook: Workbook };
-  readonly warmback?: { readonly log?: CallLog };
+  readonly warmback?: { readonly log?: SessionLog };
 }
 
 const NO_HOST = "This panel works beside a workbook: open it from Excel's ribbon, or start the preview.";

@@ -2,17 +2,17 @@
  * The calls of this session: function, raw arguments, result. It sits on the path of every cell call, so adding is one
  * store into a ring and nothing is copied. Two bounds: entries, and matrix cells held alive by them.
  */
-import type { CellOutcome, RawValue } from "./values";
+import type { CellOutcome, CellInput } from "./values";
 
 export interface LoggedCall {
   readonly id: string;
-  readonly args: readonly RawValue[];
+  readonly args: readonly CellInput[];
   readonly result: CellOutcome;
 }
 
-export interface CallLog {
+export interface SessionLog {
   /** Takes a call; the oldest one makes room. */
-  add(id: string, args: readonly RawValue[], result: CellOutcome): void;
+  add(id: string, args: readonly CellInput[], result: CellOutcome): void;
   /** The kept calls of one function, the newest first. */
   of(id: string): readonly LoggedCall[];
   /** How many calls are kept. */
@@ -21,19 +21,19 @@ export interface CallLog {
 
 export const MOST_CALLS = 4_096;
 /** Eight bytes and up for each: a year of hourly rows is about 50,000 cells. */
-export const MOST_CELLS = 2_000_000;
+export const MAX_LOGGED_CELLS = 2_000_000;
 
 const matrixCells = (value: unknown): number =>
   Array.isArray(value) && Array.isArray(value[0]) ? value.length * value[0].length : 0;
 
-function cellsOf(args: readonly RawValue[], result: CellOutcome): number {
+function cellsOf(args: readonly CellInput[], result: CellOutcome): number {
   let cells = "value" in result ? matrixCells(result.value) : 0;
   for (let at = 0; at < args.length; at++) cells += matrixCells(args[at]);
   return cells;
 }
 
 /** A log of at most `most` calls that hold at most `mostCells` matrix cells together (the newest call always stays). */
-export function callLog(most: number = MOST_CALLS, mostCells: number = MOST_CELLS): CallLog {
+export function sessionLog(most: number = MOST_CALLS, mostCells: number = MAX_LOGGED_CELLS): SessionLog {
   const ring: (LoggedCall | undefined)[] = new Array<LoggedCall | undefined>(most).fill(undefined);
   const weights = new Float64Array(most);
   let oldest = 0;

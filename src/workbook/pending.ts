@@ -3,34 +3,34 @@
  * isn't there yet breaks the pass off, and the pass is made again once the result has come.
  */
 
-/** Thrown through a pass by what it lacks; `bring` fetches that, so that the next pass gets further. */
-export interface Awaited extends Error {
-  bring(signal?: AbortSignal): Promise<void>;
+/** Thrown through a pass by what it lacks; `load` fetches that, so that the next pass gets further. */
+export interface Pending extends Error {
+  load(signal?: AbortSignal): Promise<void>;
 }
 
-export const awaited = (bring: Awaited["bring"]): Awaited =>
-  Object.assign(new Error("a result has not come yet"), { bring });
+export const pending = (load: Pending["load"]): Pending =>
+  Object.assign(new Error("a result has not come yet"), { load });
 
 /** Who waits for a result. */
-export interface Waiting {
+export interface WaitOptions {
   /** Ends the work on what is awaited. */
   readonly signal?: AbortSignal | undefined;
   /** Is called when a result has to be waited for. */
-  awaits?(): void;
+  onWait?(): void;
 }
 
-const isAwaited = (thrown: unknown): thrown is Awaited => thrown instanceof Error && "bring" in thrown;
+const isAwaited = (thrown: unknown): thrown is Pending => thrown instanceof Error && "load" in thrown;
 
 /**
  * What a pass gives once nothing that it needs is missing: at once where all is there.
  * @param pass is made again from its start each time: it may leave nothing behind before it is through
  */
-export function settled<T>(pass: () => T, waiting: Waiting = {}): T | Promise<T> {
+export function resumeWhenReady<T>(pass: () => T, waiting: WaitOptions = {}): T | Promise<T> {
   try {
     return pass();
   } catch (thrown) {
     if (!isAwaited(thrown)) throw thrown;
-    waiting.awaits?.();
-    return thrown.bring(waiting.signal).then(() => settled(pass, waiting));
+    waiting.onWait?.();
+    return thrown.load(waiting.signal).then(() => resumeWhenReady(pass, waiting));
   }
 }

@@ -26,7 +26,7 @@ export interface CellFault {
 /** What a cell holds once calculated: null is an empty cell. */
 export type CellValue = string | number | boolean | null | CellFault;
 
-export const isFault = (value: CellValue): value is CellFault => typeof value === "object" && value !== null;
+export const isCellFault = (value: CellValue): value is CellFault => typeof value === "object" && value !== null;
 
 /** An area as read: `formulas` holds "" where a cell has no formula of its own (a spilled cell has none). */
 export interface Block {
@@ -47,7 +47,7 @@ export interface CellWrite extends Address {
 }
 
 /** Values in place of the formulas of an area, from its first cell on. */
-export interface HandedArea {
+export interface ValueArea {
   readonly row: number;
   readonly column: number;
   readonly values: readonly (readonly CellValue[])[];
@@ -59,7 +59,7 @@ export interface HandOverCopy {
     readonly sheet: string;
     /** What the copy is called where it stands beside the original. */
     readonly title: string;
-    readonly areas: readonly HandedArea[];
+    readonly areas: readonly ValueArea[];
   }[];
   readonly record: StarterSheet;
 }

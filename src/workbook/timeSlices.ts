@@ -14,9 +14,9 @@ const SLICE = 8;
 export const ENDED = new Error("a newer scan ended this one");
 
 /** Called between two pieces of work: waits where the slice is used up; throws ENDED where the scan was ended. */
-export type Pause = () => Promise<void> | undefined;
+export type NextSlice = () => Promise<void> | undefined;
 
-export function pauses(options: SliceOptions, signals: readonly AbortSignal[]): Pause {
+export function timeSlices(options: SliceOptions, signals: readonly AbortSignal[]): NextSlice {
   const { slice = SLICE, now = () => performance.now(), turn = nextTask } = options;
   let since = now();
   const wait = async (): Promise<void> => {

@@ -1,11 +1,11 @@
 /** The raw values that pass between cells, the reader and the calculation. */
-import { isFault } from "./port";
+import { isCellFault } from "./port";
 import type { CellFault, CellValue } from "./port";
 
-export type Scalar = string | number | boolean | null;
+export type CellScalar = string | number | boolean | null;
 
 /** What a cell function gets: null is blank or omitted; a matrix goes row by row. */
-export type RawValue = Scalar | readonly (readonly Scalar[])[];
+export type CellInput = CellScalar | readonly (readonly CellScalar[])[];
 
 export type ValueMatrix = readonly (readonly CellValue[])[];
 
@@ -36,14 +36,14 @@ export function collapse(value: Value): Value {
 
 /** The first fault in a value, row by row. */
 export function faultIn(value: Value): CellFault | undefined {
-  if (!isMatrix(value)) return isFault(value) ? value : undefined;
-  for (const row of value) for (const cell of row) if (isFault(cell)) return cell;
+  if (!isMatrix(value)) return isCellFault(value) ? value : undefined;
+  for (const row of value) for (const cell of row) if (isCellFault(cell)) return cell;
   return undefined;
 }
 
 /** The value without faults, or undefined where it holds one. */
-export function rawOf(value: Value): RawValue | undefined {
-  return faultIn(value) === undefined ? (value as RawValue) : undefined;
+export function inputOf(value: Value): CellInput | undefined {
+  return faultIn(value) === undefined ? (value as CellInput) : undefined;
 }
 
 const SAME_WITHIN = 1e-9;
@@ -58,7 +58,7 @@ export function sameCell(a: CellValue, b: CellValue): boolean {
     const gap = Math.abs(a - b);
     return gap <= NEXT_TO_NOTHING || gap <= SAME_WITHIN * Math.max(Math.abs(a), Math.abs(b));
   }
-  return isFault(a) && isFault(b) && a.error === b.error;
+  return isCellFault(a) && isCellFault(b) && a.error === b.error;
 }
 
 /** Whether two values hold the same, cell by cell; a matrix of one cell equals that cell. */

@@ -1,6 +1,6 @@
 import { assert, double, property } from "fast-check";
 import { describe, expect, it } from "vitest";
-import { humidityRatio } from "../../core/air/equations";
+import { humidityRatioEquation } from "../../core/air/equations";
 import { dewPointOfAir, humidityRatioOfAir, vapourPressureOfAir, wetBulbOfAir } from "../../core/air/moistAir";
 import { dewPointAt, saturationPressure, wetBulbAt } from "../../core/air/psychrometrics";
 import { CATALOGUE } from "../../core/catalogue";
@@ -37,7 +37,7 @@ describe("moist air against real-gas moist air (ASHRAE RP-1485)", () => {
 
   it("humidity ratio agrees within 0.7 %", () => {
     for (const { p, T, humidity, W } of rows) {
-      const ours = humidityRatio.code({ pv: vapourPressureOfAir(T, humidity), p });
+      const ours = humidityRatioEquation.code({ pv: vapourPressureOfAir(T, humidity), p });
       expect(Math.abs(ours - W), `${p} Pa, ${T} K, ${humidity}`).toBeLessThanOrEqual(0.007 * W);
     }
   });
@@ -55,7 +55,7 @@ describe("moist air against real-gas moist air (ASHRAE RP-1485)", () => {
   it("wet bulb agrees within 0.1 K, except where a wet and an iced wick both satisfy the balance", () => {
     let either = 0;
     for (const { p, T, humidity, wetBulb } of rows) {
-      const W = humidityRatio.code({ pv: vapourPressureOfAir(T, humidity), p });
+      const W = humidityRatioEquation.code({ pv: vapourPressureOfAir(T, humidity), p });
       const ours = wetBulbAt(T, W, p);
       const apart = p < SEA_LEVEL && Math.abs(ours - FREEZING) < 0.6 && ours - wetBulb > 0.1;
       if (apart) either++;
@@ -70,7 +70,7 @@ describe("moist air", () => {
     assert(
       property(AIR, HUMIDITY, (T, humidity) => {
         const W = humidityRatioOfAir(T, humidity, 0);
-        const back = humidityRatio.code({ pv: saturationPressure(dewPointOfAir(T, humidity)), p: SEA_LEVEL });
+        const back = humidityRatioEquation.code({ pv: saturationPressure(dewPointOfAir(T, humidity)), p: SEA_LEVEL });
         expect(Math.abs(back / W - 1)).toBeLessThan(1e-6);
       }),
     ));

@@ -1,7 +1,7 @@
 import { assert, double, property } from "fast-check";
 import { describe, expect, it } from "vitest";
 import { capacityCurve, inputCurve } from "../../core/aircon/equations";
-import { atOutdoor } from "../../core/aircon/outdoorRating";
+import { performanceAtOutdoor } from "../../core/aircon/outdoorRating";
 import { spreadOf, yearOfLoad, type LoadModel } from "../../core/aircon/fullLoadHours";
 import { CATALOGUE } from "../../core/catalogue";
 import { lookUp } from "../../core/kernel/define/catalogue";
@@ -68,7 +68,7 @@ describe("a single-speed machine by outdoor temperature", () => {
   });
 
   it("reads its rating at the rating condition", () => {
-    const machine = atOutdoor({ cooling: 26_000, power: 8000 }, degF(95), degF(67));
+    const machine = performanceAtOutdoor({ cooling: 26_000, power: 8000 }, degF(95), degF(67));
     expect(machine.cooling).toBeCloseTo(26_000, 6);
     expect(machine.power).toBeCloseTo(8000, 6);
   });
@@ -80,8 +80,8 @@ describe("a single-speed machine by outdoor temperature", () => {
         double({ min: 60, max: 72, noNaN: true }),
         (outdoor, wetBulb) => {
           const rated = { cooling: 26_000, power: 8000 };
-          const here = atOutdoor(rated, degF(outdoor), degF(wetBulb));
-          const hotter = atOutdoor(rated, degF(outdoor + 1), degF(wetBulb));
+          const here = performanceAtOutdoor(rated, degF(outdoor), degF(wetBulb));
+          const hotter = performanceAtOutdoor(rated, degF(outdoor + 1), degF(wetBulb));
           expect(hotter.cooling).toBeLessThan(here.cooling);
           expect(hotter.COP).toBeLessThan(here.COP);
           expect(here.rejected).toBeCloseTo(here.cooling + here.power, 6);
@@ -90,7 +90,7 @@ describe("a single-speed machine by outdoor temperature", () => {
     ));
 
   it("takes 1.3 to 1.6 % more power for each degree near the rating condition", () => {
-    const power = (outdoor: number) => atOutdoor({ cooling: 1, power: 1 }, degF(outdoor), degF(67)).power;
+    const power = (outdoor: number) => performanceAtOutdoor({ cooling: 1, power: 1 }, degF(outdoor), degF(67)).power;
     const slope = (power(100) - power(90)) / 10 / power(95);
     expect(slope).toBeGreaterThan(0.013);
     expect(slope).toBeLessThan(0.016);

@@ -4,7 +4,7 @@ import { CATALOGUE } from "../../core/catalogue";
 import { lookUp } from "../../core/kernel/define/catalogue";
 import { compile, evaluate } from "../../core/kernel/call/evaluate";
 import { isFault } from "../../core/kernel/values/fault";
-import { DIVERT_RULES, divert, type Decision, type DivertState, type Mode } from "../../core/control/divertModes";
+import { DIVERT_RULES, divertStates, type Decision, type DivertState, type Mode } from "../../core/control/divertModes";
 
 const F = (value: number): number => (value + 459.67) / 1.8;
 const MINUTE = 60;
@@ -78,13 +78,13 @@ const expectedMode = ({ f, state }: Case): Mode => {
 describe("the truth table", () => {
   test("holds for every combination of inputs and states", () => {
     expect(CASES).toHaveLength(2 ** 5 * POOLS.length * MODES.length * MINUTES.length * LEAVING.length);
-    for (const one of CASES) expect(divert(one.state).mode, JSON.stringify(one)).toBe(expectedMode(one));
+    for (const one of CASES) expect(divertStates(one.state).mode, JSON.stringify(one)).toBe(expectedMode(one));
   });
 
   test("never sends heat to the pool without call, proven flow, good sensor, or at a limit, whatever the time", () => {
     let toPool = 0;
     for (const { f, state } of CASES) {
-      const { mode, valvePosition } = divert(state);
+      const { mode, valvePosition } = divertStates(state);
       if (mode !== "pool" && valvePosition !== "pool") continue;
       toPool++;
       expect(state.coolingCalls && state.flowProven && state.sensorGood).toBe(true);
@@ -97,7 +97,7 @@ describe("the truth table", () => {
 
   test("keeps valve, fan and pump in step with the mode", () => {
     for (const { state } of CASES) {
-      const { mode, valvePosition, outdoorFan, pumpWanted, reason }: Decision = divert(state);
+      const { mode, valvePosition, outdoorFan, pumpWanted, reason }: Decision = divertStates(state);
       expect(valvePosition).toBe(mode === "pool" ? "pool" : "outdoor");
       if (mode === "pool") expect([outdoorFan, pumpWanted]).toEqual(["off", "yes"]);
       if (mode === "idle") expect([outdoorFan, pumpWanted]).toEqual(["off", "no"]);
@@ -112,7 +112,7 @@ describe("the truth table", () => {
     for (const { f, state } of CASES) {
       const only = !state.flowProven && !state.heatingOrDefrost && state.coolingCalls && !state.headPressureTrip;
       if (!only || !state.sensorGood || f >= SET - BAND) continue;
-      expect(divert(state).pumpWanted).toBe("yes");
+      expect(divertStates(state).pumpWanted).toBe("yes");
       asked++;
     }
     expect(asked).toBe(60);
@@ -123,8 +123,8 @@ describe("the truth table", () => {
     expect(used.size).toBe(DIVERT_RULES.length);
     const state = CASES.find((one) => !one.state.flowProven && one.state.headPressureTrip && one.state.coolingCalls);
     if (!state) throw new Error("no such case");
-    expect(divert({ ...state.state, heatingOrDefrost: false }).reason).toBe("head-pressure trip");
-    expect(divert({ ...state.state, heatingOrDefrost: true }).reason).toMatch(/evaporator/);
+    expect(divertStates({ ...state.state, heatingOrDefrost: false }).reason).toBe("head-pressure trip");
+    expect(divertStates({ ...state.state, heatingOrDefrost: true }).reason).toMatch(/evaporator/);
   });
 });
 
@@ -146,7 +146,7 @@ describe("the mode at any temperature", () => {
           if (!base) throw new Error("no case");
           const calm = { coolingCalls: true, heatingOrDefrost: false, headPressureTrip: false, sensorGood: true };
           const state = { ...base, ...calm, pool, setPoint, highLimit, band, flowProven, was, minutesInMode };
-          fc.pre(divert(state).mode === "pool");
+          fc.pre(divertStates(state).mode === "pool");
           expect(flowProven).toBe(true);
           expect(pool).toBeLessThan(highLimit);
         },
@@ -159,7 +159,7 @@ describe("the mode at any temperature", () => {
     const base = CASES.find(({ state: s }) => s.coolingCalls && s.flowProven && s.sensorGood && !s.headPressureTrip);
     if (!base) throw new Error("no case");
     const at = (f: number, was: Mode): Mode =>
-      divert({ ...base.state, heatingOrDefrost: false, leavingWater: undefined, pool: F(f), was }).mode;
+      divertStates({ ...base.state, heatingOrDefrost: false, leavingWater: undefined, pool: F(f), was }).mode;
     expect([79.9, 80.1, 81.9, 82].map((f) => at(f, "pool"))).toEqual(["pool", "pool", "pool", "outdoor"]);
     expect([82, 81.9, 80.1, 79.9].map((f) => at(f, "outdoor"))).toEqual(["outdoor", "outdoor", "outdoor", "pool"]);
   });

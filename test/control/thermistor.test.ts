@@ -1,12 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import {
-  SENSOR_SPAN,
-  otherReadings,
-  resistanceOf,
-  temperatureOf,
-  type Sensor,
-} from "../../core/control/thermistor";
+import { SENSOR_SPAN, otherReadings, resistanceOf, temperatureOf, type Sensor } from "../../core/control/thermistor";
 import { cellsIn, numberIn } from "../golden/rows";
 
 const ZERO = 273.15;

@@ -2,7 +2,7 @@ import { assert, double, integer, property, constantFrom } from "fast-check";
 import { describe, expect, it } from "vitest";
 import { CATALOGUE } from "../../core/catalogue";
 import { HEAT_SOURCES, SOURCE_NAMES, sourceNamed } from "../../core/cost/data/heatSources";
-import { carbonOfHeat, costOfHeat } from "../../core/cost/heatCost";
+import { heatCarbon, heatCost } from "../../core/cost/heatCost";
 import { paybackOf } from "../../core/cost/simplePayback";
 import { lookUp } from "../../core/kernel/define/catalogue";
 import { compile, evaluate } from "../../core/kernel/call/evaluate";
@@ -57,10 +57,10 @@ describe("the cost of heat", () => {
         (name, heat, share) => {
           const [least, most] = sourceNamed(name).efficiencies;
           const efficiency = least + share * (most - least);
-          const cost = costOfHeat(name, heat, 3, efficiency);
-          expect(costOfHeat(name, 2 * heat, 3, efficiency) / cost).toBeCloseTo(2, 9);
-          expect(costOfHeat(name, heat, 6, efficiency) / cost).toBeCloseTo(2, 9);
-          expect(costOfHeat(name, heat, 3, efficiency * 1.05)).toBeLessThan(cost);
+          const cost = heatCost(name, heat, 3, efficiency);
+          expect(heatCost(name, 2 * heat, 3, efficiency) / cost).toBeCloseTo(2, 9);
+          expect(heatCost(name, heat, 6, efficiency) / cost).toBeCloseTo(2, 9);
+          expect(heatCost(name, heat, 3, efficiency * 1.05)).toBeLessThan(cost);
         },
       ),
     ));
@@ -94,8 +94,8 @@ describe("carbon dioxide", () => {
   it("a heat pump's carbon dioxide is that of resistance heating divided by its COP", () =>
     assert(
       property(double({ min: 1, max: 15, noNaN: true }), (cop) => {
-        const pump = carbonOfHeat("heat pump", 1e9, cop);
-        expect((pump * cop) / carbonOfHeat("electric resistance", 1e9, 1)).toBeCloseTo(1, 9);
+        const pump = heatCarbon("heat pump", 1e9, cop);
+        expect((pump * cop) / heatCarbon("electric resistance", 1e9, 1)).toBeCloseTo(1, 9);
       }),
     ));
 });

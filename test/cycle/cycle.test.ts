@@ -1,9 +1,9 @@
 import { assert, constantFrom, double, property } from "fast-check";
 import { describe, expect, it } from "vitest";
-import { afterExpansion, cycle } from "../../core/cycle/cycle";
-import { inSystem } from "../../core/kernel/values/fault";
+import { afterExpansion, solveCycle } from "../../core/cycle/cycle";
+import { renderMarks } from "../../core/kernel/values/fault";
 import { isOutside } from "../../core/numeric/outside";
-import { refrigerant, REFRIGERANTS } from "../../core/refrigerant/refrigerant";
+import { loadRefrigerant, REFRIGERANTS } from "../../core/refrigerant/refrigerant";
 import { fluidsIn, goldenRows } from "../refrigerant/goldenRows";
 
 const rows = goldenRows("refrigerant-cycle.csv");
@@ -11,8 +11,8 @@ const rows = goldenRows("refrigerant-cycle.csv");
 describe("the cycle", () => {
   it.each(fluidsIn(rows))("the cycle of %s agrees with another program's rows", (name) => {
     for (const row of rows.filter((r) => r.word("fluid") === name)) {
-      const c = cycle({
-        refrigerant: refrigerant(name),
+      const c = solveCycle({
+        refrigerant: loadRefrigerant(name),
         evaporating: row.number("Te_dew_K"),
         condensing: row.number("Tc_dew_K"),
         superheat: row.number("SH_K"),
@@ -49,9 +49,9 @@ describe("the cycle", () => {
         double({ min: 0, max: 20, noNaN: true }),
         double({ min: 0.55, max: 1, noNaN: true }),
         (name, evaporating, lift, superheat, subcooling, efficiency) => {
-          const fluid = refrigerant(name);
+          const fluid = loadRefrigerant(name);
           const condensing = Math.min(evaporating + lift, 0.95 * fluid.critical.temperature);
-          const c = cycle({ refrigerant: fluid, evaporating, condensing, superheat, subcooling, efficiency });
+          const c = solveCycle({ refrigerant: fluid, evaporating, condensing, superheat, subcooling, efficiency });
           expect(Math.abs((c.cooling + c.work) / c.rejected - 1)).toBeLessThan(1e-9);
           const { desuperheating, condensing: mid, subcooling: last } = c.shares;
           expect(Math.abs(desuperheating + mid + last - 1)).toBeLessThan(1e-9);
@@ -67,8 +67,8 @@ describe("the cycle", () => {
   });
 
   it("the isentropic compression may end wet, where the dew line overhangs", () => {
-    const c = cycle({
-      refrigerant: refrigerant("R-600a"),
+    const c = solveCycle({
+      refrigerant: loadRefrigerant("R-600a"),
       evaporating: 263.15,
       condensing: 323.15,
       superheat: 0,
@@ -82,8 +82,8 @@ describe("the cycle", () => {
 
   it("expands at constant enthalpy into the two-phase region at the evaporating pressure", () => {
     for (const name of ["R-410A", "R-407C", "R-290"]) {
-      const c = cycle({
-        refrigerant: refrigerant(name),
+      const c = solveCycle({
+        refrigerant: loadRefrigerant(name),
         evaporating: 275,
         condensing: 318,
         superheat: 5,
@@ -105,9 +105,9 @@ describe("refusals of the cycle", () => {
   const at = { evaporating: 275, condensing: 318, superheat: 5, subcooling: 5, efficiency: 0.7 };
   const refused = (name: string, change: Partial<typeof at>): string => {
     try {
-      cycle({ refrigerant: refrigerant(name), ...at, ...change });
+      solveCycle({ refrigerant: loadRefrigerant(name), ...at, ...change });
     } catch (error) {
-      if (isOutside(error)) return inSystem(error.message, "SI");
+      if (isOutside(error)) return renderMarks(error.message, "SI");
       throw error;
     }
     return "answered";

@@ -5,14 +5,14 @@ import { machineOf, type MachineRating } from "../../core/exchanger/balance/mach
 import { isFault } from "../../core/kernel/values/fault";
 import { us } from "../../core/kernel/values/quantity";
 import { isOutside } from "../../core/numeric/outside";
-import { cycle } from "../../core/cycle/cycle";
-import { refrigerant } from "../../core/refrigerant/refrigerant";
+import { solveCycle } from "../../core/cycle/cycle";
+import { loadRefrigerant } from "../../core/refrigerant/refrigerant";
 
 const NAMES = ["R-22", "R-32", "R-134a", "R-410A", "R-407C", "R-454B"] as const;
 const degF = (value: number): number => us("temperature", value);
 
 const ratingOf = (name: string, changes: Partial<MachineRating> = {}): MachineRating => ({
-  fluid: refrigerant(name),
+  fluid: loadRefrigerant(name),
   cooling: us("heat rate", 90_000),
   evaporating: degF(45),
   condensing: degF(115),
@@ -54,7 +54,7 @@ describe("a machine that settles on pool water", () => {
         pre(found !== undefined);
         const taken = found.capacityRate * (found.leavingWater - enteringWater);
         expect(Math.abs(taken / (found.cooling + found.power) - 1)).toBeLessThan(1e-6);
-        const passed = found.sink.pull * (found.meanCondensing - enteringWater);
+        const passed = found.sink.conductance * (found.meanCondensing - enteringWater);
         expect(Math.abs(passed / found.rejected - 1)).toBeLessThan(1e-6);
         expect(found.leavingWater).toBeLessThan(found.meanCondensing);
         expect(found.evaporating).toBeLessThan(wetBulb);
@@ -70,7 +70,7 @@ describe("a machine that settles on pool water", () => {
     const machine = machineOf(ratingOf("R-454B"));
     const found = balanceOf(machine, { ua: 2600, waterFlow: 0.0025 }, { enteringWater: 300, wetBulb: 292 });
     const { fluid, superheat, subcooling, efficiency } = machine.rating;
-    const known = cycle({
+    const known = solveCycle({
       refrigerant: fluid,
       evaporating: found.evaporating,
       condensing: found.condensing,

@@ -13,9 +13,9 @@ import { balanceOf } from "../../core/exchanger/balance/balance";
 import { coilBalanceOf, coilDuty, type CoilExchanger } from "../../core/exchanger/balance/withCoil";
 import { bothSides } from "../../core/exchanger/balance/working";
 import { rateCoil } from "../../core/exchanger/coil/coil";
-import { machineOf, type Machine } from "../../core/exchanger/balance/machine";
+import { machineOf, type CoolingMachine } from "../../core/exchanger/balance/machine";
 import { zonesOf } from "../../core/exchanger/zones/working";
-import { refrigerant } from "../../core/refrigerant/refrigerant";
+import { loadRefrigerant } from "../../core/refrigerant/refrigerant";
 
 const NAMES = ["R-22", "R-410A", "R-407C", "R-454B"] as const;
 const degF = (value: number): number => us("temperature", value);
@@ -31,7 +31,7 @@ const rating = {
   volumetricEfficiency: 0.95,
 } as const;
 
-const readyFor = (name: string): Machine => machineOf({ ...rating, fluid: refrigerant(name) });
+const readyFor = (name: string): CoolingMachine => machineOf({ ...rating, fluid: loadRefrigerant(name) });
 
 const exchangerOf = (tubeLength: number, waterFlow: number): CoilExchanger => ({
   coil: {
@@ -152,7 +152,7 @@ describe("a machine that settles on a coil known by its geometry", () => {
   });
 
   it("settles where a large coil's streams still differ though they all but touch, with the coil's rating there", () => {
-    const machines = NAMES.map((name) => machineOf({ ...rating, cooling: 3500, fluid: refrigerant(name) }));
+    const machines = NAMES.map((name) => machineOf({ ...rating, cooling: 3500, fluid: loadRefrigerant(name) }));
     let touching = 0;
     for (const machine of machines)
       for (const enteringWater of [288, 294, degF(82), 306]) {

@@ -6,7 +6,7 @@ import { matched, type ZonesInput } from "../../core/exchanger/zones/zones";
 import { zonesOf, type DutyInputs } from "../../core/exchanger/zones/working";
 import { isFault } from "../../core/kernel/values/fault";
 import { recorder, type Step } from "../../core/kernel/define/steps";
-import { refrigerant } from "../../core/refrigerant/refrigerant";
+import { loadRefrigerant } from "../../core/refrigerant/refrigerant";
 import { cellsIn, numberIn } from "../golden/rows";
 
 /** The case that test/golden/coil-hand-calculation.csv works by hand. */
@@ -38,7 +38,7 @@ const geometry: CoilGeometry = {
   outsideFouling: 0.0001,
 };
 
-const fluid = refrigerant("R-22");
+const fluid = loadRefrigerant("R-22");
 const rated = (changes: Partial<CoilGeometry> = {}) =>
   rateCoil(fluid, zonesOf(duty), { ...geometry, ...changes }, duty.waterFlow);
 
@@ -94,7 +94,7 @@ describe("a coil rated by its geometry", () => {
     assert(
       property(cases, ({ name, condensing, approach, heat, tubes, waterFlow }) => {
         const input: ZonesInput = {
-          fluid: refrigerant(name),
+          fluid: loadRefrigerant(name),
           heat,
           inlet: (dew) => ({ temperature: dew + 30 }),
           condensing,

@@ -1,9 +1,9 @@
 import { assert, constantFrom, double, pre, property, record } from "fast-check";
 import { describe, expect, it } from "vitest";
-import { matched, type Matched, type ZonesInput } from "../../core/exchanger/zones/zones";
+import { matched, type StreamMatch, type ZonesInput } from "../../core/exchanger/zones/zones";
 import { condensingCurve } from "../../core/exchanger/zones/condensingCurve";
 import { isFault } from "../../core/kernel/values/fault";
-import { refrigerant } from "../../core/refrigerant/refrigerant";
+import { loadRefrigerant } from "../../core/refrigerant/refrigerant";
 import { stateByEnthalpy } from "../../core/refrigerant/state/stateBy";
 import { cellsIn, numberIn } from "../golden/rows";
 
@@ -35,7 +35,7 @@ function inputOf(drawn: Drawn): ZonesInput {
   const { name, condensing, approach, superheat, heat, rise, ...rest } = drawn;
   return {
     ...rest,
-    fluid: refrigerant(name),
+    fluid: loadRefrigerant(name),
     heat,
     condensing,
     inlet: (dew) => ({ temperature: Math.max(dew, condensing + superheat) }),
@@ -45,7 +45,7 @@ function inputOf(drawn: Drawn): ZonesInput {
 }
 
 /** Undefined where the curves cross. */
-const tried = (input: ZonesInput): Matched | undefined => {
+const tried = (input: ZonesInput): StreamMatch | undefined => {
   try {
     return matched(input);
   } catch (fault) {
@@ -120,7 +120,7 @@ describe("zones of a condensing refrigerant", () => {
 
   it("the condensing curve follows the flash along the glide within 0.01 K", () => {
     for (const name of ["R-407C", "R-454B", "R-452B", "R-404A"]) {
-      const fluid = refrigerant(name);
+      const fluid = loadRefrigerant(name);
       const curve = condensingCurve(fluid, 312, 0, { temperature: 312 });
       expect(curve.dewAt).toBe(0);
       for (const i of [3, 9, 15, 21]) {
@@ -139,7 +139,7 @@ describe("zones of a condensing refrigerant", () => {
     for (const row of superheated) {
       const at = (column: string): number => numberIn(row, column);
       const { zones, total } = matched({
-        fluid: refrigerant(row.fluid ?? ""),
+        fluid: loadRefrigerant(row.fluid ?? ""),
         massFlow: 0.05,
         inlet: () => ({ temperature: at("T2_K") }),
         condensing: at("Tc_dew_K"),

@@ -16,7 +16,7 @@ const textsIn = (value: unknown): readonly string[] => {
 const under = (keys: readonly string[], value: object): readonly string[] =>
   Object.entries(value).flatMap(([key, each]) => (keys.includes(key) ? textsIn(each) : []));
 
-type Printed = Pick<AnyEquation, "form" | "takes" | "valid">;
+type Printed = Pick<AnyEquation, "form" | "symbols" | "validity">;
 
 /** Equations and relations by their printed form. */
 const printed = async (): Promise<readonly Printed[]> => {
@@ -25,7 +25,7 @@ const printed = async (): Promise<readonly Printed[]> => {
     if (!path.endsWith(".ts") || /(^|\/)(data|fit)\//.test(path)) continue;
     const exported = Object.values((await import(join(CORE, path))) as Readonly<Record<string, unknown>>);
     for (const each of exported)
-      if (typeof each === "object" && each !== null && "form" in each && "takes" in each)
+      if (typeof each === "object" && each !== null && "form" in each && "symbols" in each)
         found.set(each.form, each as Printed);
   }
   return [...found.values()];
@@ -33,13 +33,13 @@ const printed = async (): Promise<readonly Printed[]> => {
 
 /** Each help text with the number of places that declare it: a symbol that many equations share is one. */
 export async function helpTexts(): Promise<ReadonlyMap<string, number>> {
-  const symbols = new Set((await printed()).flatMap(({ takes }) => Object.values(takes)));
+  const symbols = new Set((await printed()).flatMap(({ symbols }) => Object.values(symbols)));
   const texts = [
     ...CATALOGUE.flatMap((definition) => [
       ...under(HELP_KEYS.cellFunction, definition),
       ...definition.checks.flatMap((check) => under(HELP_KEYS.checks, check)),
     ]),
-    ...(await printed()).flatMap(({ valid }) => textsIn(valid)),
+    ...(await printed()).flatMap(({ validity }) => textsIn(validity)),
     ...[...symbols].flatMap(textsIn),
   ];
   const counts = new Map<string, number>();

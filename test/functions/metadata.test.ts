@@ -3,7 +3,7 @@ import { describe, expect, test } from "vitest";
 import { CATALOGUE } from "../../core/catalogue";
 import { quantity, choice } from "../../core/kernel/define/argument";
 import { cellFunction } from "../../core/kernel/define/cellFunction";
-import { of } from "../../core/kernel/define/result";
+import { quantityResult } from "../../core/kernel/define/result";
 import { helpPage, VARIANTS } from "../../scripts/manifest/manifest";
 import { metadataOf, type MetadataEnum, type MetadataFunction, type MetadataParameter } from "../../scripts/metadata";
 
@@ -90,10 +90,10 @@ describe("functions.json", () => {
         topic: "pipe",
         summary: "A sample.",
         args: { flow: quantity("water flow", "water flow"), kind: choice("Kind", words, "kind") },
-        gives: of("head", "head"),
+        returns: quantityResult("head", "head"),
         cautions: [],
         checks: [],
-        work: ({ flow }) => flow,
+        compute: ({ flow }) => flow,
       });
     expect(() => metadataOf([made("PIPE.A", ["a", "b"]), made("PIPE.B", ["a", "c"])], String)).toThrow(
       'PIPE.B: the words "Kind" differ',

@@ -15,21 +15,21 @@ test("A source is stripped of what only help pages, tests and the finder read, a
   const stripped = stripHelpTexts(`const Q = symbol("water flow", "flow", 1, 2);
 const hot = (about: string) => symbol("temperature", about, 3, 4);
 const T = hot("wall");
-export const e = equation({ name: "E", form: "y = Q", takes: { Q, D: symbol("diameter", "bore", 1, 2) }, valid: "always", code: (x) => x.Q });
+export const e = equation({ name: "E", form: "y = Q", symbols: { Q, D: symbol("diameter", "bore", 1, 2) }, validity: "always", code: (x) => x.Q });
 export const f = cellFunction({
   id: "A.B",
-  finds: ["a", "b"],
-  remarks: ["One, two.", \`three\`],
-  args: { remarks: text("an argument of that name"), takes: 1 },
-  checks: [{ at: { remark: 3 }, gives: 1, remark: "as printed" }, ...MORE],
-  work: () => ({ remark: 1, valid: 2 }),
+  keywords: ["a", "b"],
+  details: ["One, two.", \`three\`],
+  args: { details: text("an argument of that name"), symbols: 1 },
+  checks: [{ inputs: { remark: 3 }, expected: 1, remark: "as printed" }, ...MORE],
+  compute: () => ({ remark: 1, validity: 2 }),
 });`);
   expect(stripped.replace(/\s+/g, " ")).toBe(
     `const Q = /* @__PURE__ */ symbol("water flow", "flow", 1, 2); ` +
       `const hot = (about: string) => symbol("temperature", about, 3, 4); const T = /* @__PURE__ */ hot("wall"); ` +
       `export const e = equation({ name: "E", form: "y = Q", code: (x) => x.Q }); ` +
-      `export const f = cellFunction({ id: "A.B", args: { remarks: text("an argument of that name"), takes: 1 }, ` +
-      `checks: [{ at: { remark: 3 }, gives: 1, }, ...MORE], work: () => ({ remark: 1, valid: 2 }), });`,
+      `export const f = cellFunction({ id: "A.B", args: { details: text("an argument of that name"), symbols: 1 }, ` +
+      `checks: [{ inputs: { remark: 3 }, expected: 1, }, ...MORE], compute: () => ({ remark: 1, validity: 2 }), });`,
   );
 });
 
@@ -51,7 +51,7 @@ describe("the built functions script", () => {
       const compiledThere = there.COMPILED.get(id);
       const check = definition.checks[0];
       if (!compiledThere || !check || definition.heavy === "slow") continue;
-      const raw = rawByPlace(definition, check.at);
+      const raw = rawByPlace(definition, check.inputs);
       const here = explain(compiled, raw, CATALOGUE);
       const found = there.explain(compiledThere, raw, there.CATALOGUE);
       expect(JSON.stringify(found.out), id).toBe(JSON.stringify(here.out));
@@ -84,9 +84,9 @@ describe("the built functions script", () => {
 
   test("leaves the finder's texts to the panel's script, which has them all", () => {
     const panel = text("taskpane.js");
-    const texts = Object.values(finderTextsOf(CATALOGUE)).flatMap(({ finds = [], remarks = [] }) => [
-      ...finds,
-      ...remarks,
+    const texts = Object.values(finderTextsOf(CATALOGUE)).flatMap(({ keywords = [], details = [] }) => [
+      ...keywords,
+      ...details,
     ]);
     // What a bundler writes in another way (accents, quotes) is not looked for.
     const plain = texts.filter((each) => /^[\w .,:()/;-]+$/.test(each));

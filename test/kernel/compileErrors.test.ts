@@ -7,35 +7,35 @@ import { cellFunction } from "../../core/kernel/define/cellFunction";
 import { equation, symbol } from "../../core/kernel/define/equation";
 import { quantity } from "../../core/kernel/define/argument";
 import { caution } from "../../core/kernel/define/caution";
-import { of } from "../../core/kernel/define/result";
-const speed = equation({ name: "Speed", form: "v = s / t", gives: "velocity", source: "identity",
-  takes: { s: symbol("length", "way", 1, 2), t: symbol("time", "time", 1, 2) }, code: (x) => x.s / x.t });
-const fast = caution({ code: "A-B", severity: "Notice", source: "identity", about: "fast", needs: { v: "velocity" },
-  when: ({ v }) => v > 1, say: ({ v }, show) => show(v, "velocity") });
-const args = { way: quantity("length", "way"), time: quantity("time", "time").optionally() };
+import { quantityResult } from "../../core/kernel/define/result";
+const speed = equation({ name: "Speed", form: "v = s / t", kind: "velocity", source: "identity",
+  symbols: { s: symbol("length", "way", 1, 2), t: symbol("time", "time", 1, 2) }, code: (x) => x.s / x.t });
+const fast = caution({ code: "A-B", severity: "Notice", source: "identity", description: "fast", needs: { v: "velocity" },
+  when: ({ v }) => v > 1, message: ({ v }, show) => show(v, "velocity") });
+const args = { way: quantity("length", "way"), time: quantity("time", "time").optional() };
 `;
 
 const definition = (body: string): string => `${HEAD}
-export const each = cellFunction({ id: "A.B", topic: "t", summary: "s", args, gives: of("velocity", "v"), ${body} });`;
+export const each = cellFunction({ id: "A.B", topic: "t", summary: "s", args, returns: quantityResult("velocity", "v"), ${body} });`;
 
-const GOOD = `facts: { v: "velocity" }, cautions: [{ rule: fast, fires: { way: 9 } }],
-  checks: [{ at: { way: 1 }, gives: 1, from: "identity" }],
-  work: ({ way, time }, { step, note }) => { const v = step(speed, { s: way, t: time ?? 1 }); note({ v }); return v; }`;
+const GOOD = `facts: { v: "velocity" }, cautions: [{ rule: fast, raisedBy: { way: 9 } }],
+  checks: [{ inputs: { way: 1 }, expected: 1, source: "identity" }],
+  compute: ({ way, time }, { step, recordFacts }) => { const v = step(speed, { s: way, t: time ?? 1 }); recordFacts({ v }); return v; }`;
 
 /** Each broken copy, and the words of the compiler's complaint. */
 const BROKEN: Readonly<Record<string, readonly [string, RegExp]>> = {
   "an argument that is not declared": [GOOD.replace("({ way, time }", "({ way, tine: time }"), /'tine' does not exist/],
   "an optional argument taken for given": [GOOD.replace("time ?? 1", "time"), /not assignable to type 'number'/],
   "a missing equation input": [GOOD.replace(", t: time ?? 1", ""), /'\{ s: number; \}' is not assignable/],
-  "an unknown fact": [GOOD.replace("note({ v })", "note({ w: v })"), /'w' does not exist/],
-  "a caution whose need nobody gives": [
-    GOOD.replace('facts: { v: "velocity" }', "facts: {}").replace("note({ v });", ""),
+  "an unknown fact": [GOOD.replace("recordFacts({ v })", "recordFacts({ w: v })"), /'w' does not exist/],
+  "a caution whose fact nobody records": [
+    GOOD.replace('facts: { v: "velocity" }', "facts: {}").replace("recordFacts({ v });", ""),
     /is not assignable/,
   ],
-  "an unknown source": [GOOD.replace('from: "identity"', 'from: "nobody1999"'), /"nobody1999"/],
-  "an unknown argument in a check": [GOOD.replace("at: { way: 1 }", "at: { wy: 1 }"), /'wy' does not exist/],
-  "an unknown argument that should fire": [
-    GOOD.replace("fires: { way: 9 }", "fires: { wey: 9 }"),
+  "an unknown source": [GOOD.replace('source: "identity"', 'source: "nobody1999"'), /"nobody1999"/],
+  "an unknown argument in a check": [GOOD.replace("inputs: { way: 1 }", "inputs: { wy: 1 }"), /'wy' does not exist/],
+  "an unknown argument that should raise a caution": [
+    GOOD.replace("raisedBy: { way: 9 }", "raisedBy: { wey: 9 }"),
     /'wey' does not exist/,
   ],
   "a word returned for a number": [GOOD.replace("return v;", 'return "v";'), /not assignable/],
@@ -82,7 +82,7 @@ describe("what must not compile", () => {
   const names = Object.keys(BROKEN);
   const told = complaints({
     Good: definition(GOOD),
-    Kind: `${HEAD}\nexport const each = of("lenght", "x");`,
+    Kind: `${HEAD}\nexport const each = quantityResult("lenght", "x");`,
     ...Object.fromEntries(names.map((name, place) => [String(place), definition(BROKEN[name]?.[0] ?? "")])),
   });
 

@@ -2,10 +2,10 @@
 import { block, choice, either, quantity, rows, several, text, yesNo } from "../../core/kernel/define/argument";
 import { caution } from "../../core/kernel/define/caution";
 import { cellFunction } from "../../core/kernel/define/cellFunction";
-import { outside } from "../../core/kernel/values/fault";
+import { notAvailable } from "../../core/kernel/values/fault";
 import { BASIS } from "../../core/kernel/define/pressureBasis";
 import { us } from "../../core/kernel/values/quantity";
-import { NO_VALUE, list, of, table, word } from "../../core/kernel/define/result";
+import { NO_VALUE, listResult, quantityResult, tableResult, wordResult } from "../../core/kernel/define/result";
 
 const SOURCE = "identity" as const;
 
@@ -13,10 +13,10 @@ const tooLong = caution({
   code: "SAMPLE-LONG",
   severity: "Caution",
   source: SOURCE,
-  about: "Longer than a hundred metres.",
+  description: "Longer than a hundred metres.",
   needs: { length: "length", doubled: "length" },
   when: ({ length }) => length > 100,
-  say: ({ length, doubled }, show) => `${show(length, "length")} doubles to ${show(doubled, "length")}`,
+  message: ({ length, doubled }, show) => `${show(length, "length")} doubles to ${show(doubled, "length")}`,
 });
 
 /** Doubles a length. */
@@ -26,25 +26,25 @@ export const doubling = cellFunction({
   summary: "Twice a length.",
   args: {
     length: quantity("length", "a length", { above: 0, to: 1e6, usual: [0, 1000] }),
-    scale: choice("Scale", ["once", "twice"], "how often").otherwise("once"),
-    add: quantity("length", "more").optionally(),
-    shown: yesNo("whether shown").otherwise(true),
-    name: text("a name", 10).otherwise("none"),
+    scale: choice("Scale", ["once", "twice"], "how often").default("once"),
+    add: quantity("length", "more").optional(),
+    shown: yesNo("whether shown").default(true),
+    name: text("a name", 10).default("none"),
     share: either(
       choice("Share", ["none", "half"], "a share"),
       quantity("fraction", "a share", { to: 1 }),
       "a share",
-    ).otherwise("none"),
-    widths: several("length", "one or two widths", [1, 2]).otherwise([1]),
+    ).default("none"),
+    widths: several("length", "one or two widths", [1, 2]).default([1]),
   },
-  gives: of("length", "the doubled length"),
+  returns: quantityResult("length", "the doubled length"),
   facts: { doubled: "length" },
-  cautions: [{ rule: tooLong, fires: { length: 400 } }],
-  checks: [{ at: { length: 2 }, gives: 4, within: 1e-9, from: SOURCE }],
-  work({ length, scale, add, share, widths }, { note }) {
+  cautions: [{ rule: tooLong, raisedBy: { length: 400 } }],
+  checks: [{ inputs: { length: 2 }, expected: 4, tolerance: 1e-9, source: SOURCE }],
+  compute({ length, scale, add, share, widths }, { recordFacts }) {
     const doubled =
       (scale === "twice" ? 4 : 2) * length + (add ?? 0) + (share === "half" ? 0.5 : share === "none" ? 0 : share);
-    note({ doubled });
+    recordFacts({ doubled });
     return doubled + (widths.length - 1) * (widths[1] ?? 0);
   },
 });
@@ -55,21 +55,21 @@ export const reading = cellFunction({
   topic: "sample",
   summary: "A pressure reading, absolute and as read.",
   args: { pressure: quantity("pressure", "a reading", { reading: true }), basis: BASIS },
-  gives: list("readings", {
-    absolute: of("pressure", "absolute"),
-    asRead: of("pressure", "as read", { reading: true }),
-    note: word("a word"),
-    missing: of("pressure", "never applies"),
-    beyond: of("pressure", "always outside"),
+  returns: listResult("readings", {
+    absolute: quantityResult("pressure", "absolute"),
+    asRead: quantityResult("pressure", "as read", { reading: true }),
+    note: wordResult("a word"),
+    missing: quantityResult("pressure", "never applies"),
+    beyond: quantityResult("pressure", "always outside"),
   }),
   cautions: [],
   checks: [],
-  work: ({ pressure }) => ({
+  compute: ({ pressure }) => ({
     absolute: pressure,
     asRead: pressure,
     note: "fine",
     missing: NO_VALUE,
-    beyond: outside("beyond: no value there"),
+    beyond: notAvailable("beyond: no value there"),
   }),
 });
 
@@ -82,30 +82,30 @@ export const blocks = cellFunction({
     inputs: block(
       {
         poolArea: quantity("area", "the pool's surface", { above: 0 }),
-        waterTemperature: quantity("temperature", "the water").otherwise(us("temperature", 80)),
-        windAt10m: quantity("wind speed", "the wind").optionally(),
-        cover: choice("Cover", ["none", "bubble"], "the cover").otherwise("none"),
-        mean: quantity("temperature", "a mean").otherwise({
-          says: "as the water",
+        waterTemperature: quantity("temperature", "the water").default(us("temperature", 80)),
+        windAt10m: quantity("wind speed", "the wind").optional(),
+        cover: choice("Cover", ["none", "bubble"], "the cover").default("none"),
+        mean: quantity("temperature", "a mean").default({
+          words: "as the water",
           from: (a) => a["waterTemperature"] as number,
         }),
       },
       "the block",
     ),
-    curve: rows({ flow: quantity("water flow", "flow"), head: quantity("head", "head").otherwise(0) }, "a curve", {
+    curve: rows({ flow: quantity("water flow", "flow"), head: quantity("head", "head").default(0) }, "a curve", {
       least: 1,
       most: 3,
-    }).otherwise([]),
+    }).default([]),
   },
-  gives: table("rows", {
-    item: word("what"),
-    area: of("area", "area"),
-    temperature: of("temperature", "t"),
-    flow: of("water flow", "sum"),
+  returns: tableResult("rows", {
+    item: wordResult("what"),
+    area: quantityResult("area", "area"),
+    temperature: quantityResult("temperature", "t"),
+    flow: quantityResult("water flow", "sum"),
   }),
   cautions: [],
   checks: [],
-  work: ({ inputs, curve }) => [
+  compute: ({ inputs, curve }) => [
     {
       item: inputs.cover,
       area: inputs.poolArea,
@@ -124,12 +124,12 @@ export const heavyOne = (count: () => void): ReturnType<typeof cellFunction> =>
     heavy: true,
     args: {
       value: quantity("number", "a value"),
-      more: rows({ x: quantity("number", "x") }, "more", { least: 1, most: 9 }).optionally(),
+      more: rows({ x: quantity("number", "x") }, "more", { least: 1, most: 9 }).optional(),
     },
-    gives: of("number", "the value"),
+    returns: quantityResult("number", "the value"),
     cautions: [],
     checks: [],
-    work({ value }) {
+    compute({ value }) {
       count();
       return value;
     },

@@ -6,17 +6,20 @@ import { cellFunction } from "../../core/kernel/define/cellFunction";
 import { compile, evaluate } from "../../core/kernel/call/evaluate";
 import { isFault } from "../../core/kernel/values/fault";
 import { us } from "../../core/kernel/values/quantity";
-import { of, table, word } from "../../core/kernel/define/result";
+import { quantityResult, tableResult, wordResult } from "../../core/kernel/define/result";
 
 const counted = cellFunction({
   id: "TEST.SHEET",
   topic: "test",
   summary: "Counts the cells of a range.",
   args: { range: sheet("a range", 50_000) },
-  gives: table("cells", { size: word("rows"), filled: of("count", "filled", { or: "none" }) }),
+  returns: tableResult("cells", {
+    size: wordResult("rows"),
+    filled: quantityResult("count", "filled", { or: "none" }),
+  }),
   cautions: [],
   checks: [],
-  work: ({ range }) => {
+  compute: ({ range }) => {
     const filled = range.flat().filter((cell) => cell !== null).length;
     return [{ size: String(range.length), filled: filled === 0 ? ("none" as const) : filled }];
   },

@@ -1,7 +1,7 @@
 import { assert, constantFrom, double, property } from "fast-check";
 import { describe, expect, it } from "vitest";
 import { CATALOGUE } from "../../core/catalogue";
-import { cycle } from "../../core/cycle/cycle";
+import { solveCycle } from "../../core/cycle/cycle";
 import { lookUp } from "../../core/kernel/define/catalogue";
 import { compile, evaluate } from "../../core/kernel/call/evaluate";
 import { explain } from "../../core/kernel/explain/explain";
@@ -9,9 +9,9 @@ import { isFault } from "../../core/kernel/values/fault";
 import { workingLines } from "../../core/kernel/explain/working";
 import { meanVoid } from "../../core/line/charge/equations";
 import { boilingTemperature } from "../../core/line/boiling";
-import { lineDrop, type LineInput } from "../../core/line/lineDrop";
+import { solveLineDrop, type LineInput } from "../../core/line/lineDrop";
 import { leastFlow } from "../../core/line/suctionRiser";
-import { REFRIGERANTS, refrigerant } from "../../core/refrigerant/refrigerant";
+import { REFRIGERANTS, loadRefrigerant } from "../../core/refrigerant/refrigerant";
 import { sublimationPressure } from "../../core/water/ice";
 
 const call = (id: string, ...raw: readonly unknown[]): unknown => {
@@ -28,8 +28,8 @@ const rowsOf = (id: string, ...raw: readonly unknown[]): ReadonlyMap<string, num
 
 const CONDENSING_REFRIGERANTS = REFRIGERANTS.filter((name) => name !== "R-744");
 const at = (name: string, subcooling = 5) =>
-  cycle({
-    refrigerant: refrigerant(name),
+  solveCycle({
+    refrigerant: loadRefrigerant(name),
     evaporating: 278.15,
     condensing: 318.15,
     superheat: 6,
@@ -85,7 +85,7 @@ describe("LINE.DROP", () => {
         (name, service, massFlow) => {
           const solved = at(name);
           const drop = (change: Partial<LineInput>, flow = massFlow) =>
-            lineDrop(line({ service: service, ...change }), solved, flow).frictionDrop;
+            solveLineDrop(line({ service: service, ...change }), solved, flow).frictionDrop;
           expect(drop({ length: 20 })).toBeCloseTo(2 * drop({ length: 10 }), 6);
           expect(drop({ length: 10, fittingsLength: 10 })).toBeCloseTo(drop({ length: 20 }), 6);
           expect(drop({}, 1.2 * massFlow)).toBeGreaterThan(drop({}));
@@ -98,8 +98,8 @@ describe("LINE.DROP", () => {
 
   it("adds column and valves, and gives the column back on the way down", () => {
     const solved = at("R-410A");
-    const up = lineDrop(line({ service: "liquid", bore: 0.01, rise: 5, valveDrop: 1e4 }), solved, 0.05);
-    const down = lineDrop(line({ service: "liquid", bore: 0.01, rise: -5 }), solved, 0.05);
+    const up = solveLineDrop(line({ service: "liquid", bore: 0.01, rise: 5, valveDrop: 1e4 }), solved, 0.05);
+    const down = solveLineDrop(line({ service: "liquid", bore: 0.01, rise: -5 }), solved, 0.05);
     expect(up.pressureDrop).toBeCloseTo(up.frictionDrop + up.columnDrop + 1e4, 6);
     expect(up.columnDrop).toBeCloseTo(-down.columnDrop, 6);
     expect(up.columnDrop).toBeCloseTo(solved.liquid.density * 9.80665 * 5, 6);
@@ -109,7 +109,7 @@ describe("LINE.DROP", () => {
     for (const name of CONDENSING_REFRIGERANTS) {
       const solved = at(name, 3);
       const lost = (valveDrop: number) =>
-        lineDrop(line({ service: "liquid", bore: 0.02, length: 0.01, valveDrop }), solved, 0.01);
+        solveLineDrop(line({ service: "liquid", bore: 0.02, length: 0.01, valveDrop }), solved, 0.01);
       const enough = lost(0.09 * solved.condensingPressure);
       const little = lost(0.03 * solved.condensingPressure);
       expect(little.outletQuality, name).toBe(0);

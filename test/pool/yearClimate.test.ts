@@ -4,7 +4,7 @@ import { lookUp } from "../../core/kernel/define/catalogue";
 import { rawOfExample } from "../../core/kernel/explain/describe";
 import { compile, evaluate } from "../../core/kernel/call/evaluate";
 import { isFault } from "../../core/kernel/values/fault";
-import type { RawMatrix, RawScalar } from "../../core/kernel/values/cellInput";
+import type { CellMatrix, CellScalar } from "../../core/kernel/values/cellInput";
 import { admitClimate } from "../../core/pool/year/climate";
 import { weatherOf } from "../../core/pool/year/weather";
 import { MIAMI_MONTHS } from "../../core/pool/data/miami";
@@ -43,23 +43,23 @@ const monthly = (city: string): Matrix => [
     ),
 ];
 
-const call = (id: string, ...raw: readonly unknown[]): RawMatrix => {
+const call = (id: string, ...raw: readonly unknown[]): CellMatrix => {
   const definition = lookUp(CATALOGUE, id);
   if (definition === undefined) throw new Error(`no ${id}`);
   const out = evaluate(compile(definition), raw, CATALOGUE);
   if (isFault(out)) throw out;
-  return out as RawMatrix;
+  return out as CellMatrix;
 };
 
 const inputs = (latitude: number, more: Readonly<Record<string, string | number>> = {}): unknown =>
   rawOfExample({ poolArea: 100, waterDepth: 1.5, setPoint: 27, latitude, shelter: 0.3, ...more });
 
-const cell = (table: RawMatrix, row: string, column: string): RawScalar => {
+const cell = (table: CellMatrix, row: string, column: string): CellScalar => {
   const place = (table[0] ?? []).findIndex((head) => String(head).startsWith(`${column} (`) || head === column);
   return table.find(([first]) => first === row)?.[place] ?? null;
 };
 
-const refusal = (matrix: RawMatrix, system: "US" | "SI" = "SI"): string => {
+const refusal = (matrix: CellMatrix, system: "US" | "SI" = "SI"): string => {
   try {
     admitClimate(matrix, system);
   } catch (fault) {
@@ -177,8 +177,8 @@ describe("a climate that can't be read is refused with row and column", () => {
     ["no sun", miami.map((line) => line.filter((_, place) => place !== 3)), /column "sun" is missing/],
     ["a wrong unit", [["air (kg)", ...HEAD.slice(1)], ...miami.slice(1)], /header, air: unit "kg"/],
   ] as const)("a climate with %s is refused", (_, matrix, says) => {
-    expect(refusal(matrix as RawMatrix)).toMatch(says);
-    expect(refusal(matrix as RawMatrix)).toMatch(/^#VALUE! climate/);
+    expect(refusal(matrix as CellMatrix)).toMatch(says);
+    expect(refusal(matrix as CellMatrix)).toMatch(/^#VALUE! climate/);
   });
 
   test("humidity in percent is refused", () => {
@@ -191,9 +191,9 @@ describe("a climate that can't be read is refused with row and column", () => {
   });
 
   test("an empty row between others is refused, but blank rows at the end are not", () => {
-    const gap = [...MIAMI_MONTHS.slice(0, 5), Array<null>(6).fill(null), ...MIAMI_MONTHS.slice(6)] as RawMatrix;
+    const gap = [...MIAMI_MONTHS.slice(0, 5), Array<null>(6).fill(null), ...MIAMI_MONTHS.slice(6)] as CellMatrix;
     expect(refusal(gap)).toMatch(/row 6, air: is blank/);
-    expect(refusal([...MIAMI_MONTHS, Array<null>(6).fill(null)] as RawMatrix)).toBe("admitted");
+    expect(refusal([...MIAMI_MONTHS, Array<null>(6).fill(null)] as CellMatrix)).toBe("admitted");
   });
 
   test("monthly rows without a latitude are refused", () => {

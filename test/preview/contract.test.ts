@@ -1,11 +1,11 @@
 /** The workbook port over the real sheet engine; the functions are stand-ins, since the port only carries their calls. */
 import { emptySheet } from "../../src/preview/file/bookData";
-import type { FunctionEntry } from "../../src/preview/host/functionsMetadata";
+import type { HostFunctionEntry } from "../../src/preview/host/functionsMetadata";
 import type { CustomFunction } from "../../src/preview/host/hostValues";
 import { startHeadless } from "../../src/preview/univer/start";
 import type { FunctionSet } from "../../src/preview/univer/start";
 import { previewWorkbook } from "../../src/preview/host/previewWorkbook";
-import type { RawValue } from "../../src/workbook/values";
+import type { CellInput } from "../../src/workbook/values";
 import { contract } from "../workbook/contract";
 import { READER_CASES, READER_IDS } from "../workbook/contractSheets";
 
@@ -19,7 +19,7 @@ const worth = (args: readonly unknown[]): number =>
 const mostArguments = (id: string): number =>
   Math.max(...READER_CASES.filter((each) => each.id === id).map(({ args }) => args.length));
 
-const entry = (id: string): FunctionEntry => ({
+const entry = (id: string): HostFunctionEntry => ({
   id,
   name: id,
   parameters: Array.from({ length: mostArguments(id) }, (_, at) => ({ name: `a${String(at + 1)}`, type: "any" })),
@@ -41,7 +41,7 @@ contract("the preview's sheet engine", async () => {
     engine: { known: READER_IDS, call: (_id, args) => ({ value: worth(args) }) },
     calls: (address) => {
       const call = sheets.calls(address).at(-1);
-      return call && { id: call.id, args: call.args as readonly RawValue[] };
+      return call && { id: call.id, args: call.args as readonly CellInput[] };
     },
   };
 });

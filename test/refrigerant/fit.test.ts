@@ -4,7 +4,7 @@ import { describe, expect, it } from "vitest";
 import { blendEquilibrium } from "../../core/refrigerant/equilibrium/blend";
 import { pureEquilibrium } from "../../core/refrigerant/equilibrium/pure";
 import type { Fluid } from "../../core/refrigerant/refrigerant";
-import { refrigerant, REFRIGERANTS } from "../../core/refrigerant/refrigerant";
+import { loadRefrigerant, REFRIGERANTS } from "../../core/refrigerant/refrigerant";
 import { curveDensity, curveIncipient, curvePressure } from "../../core/refrigerant/saturation/saturationCurve";
 
 const ALL = [...REFRIGERANTS, "R-125", "R-143a"];
@@ -21,7 +21,7 @@ function solve(fluid: Fluid, curve: "bubble" | "dew", T: number) {
 
 describe("the fitted saturation lines", () => {
   it.each(ALL)("the fitted lines of %s agree with equilibria solved afresh (a stale fit fails)", (name) => {
-    const fluid = refrigerant(name);
+    const fluid = loadRefrigerant(name);
     for (const curve of ["bubble", "dew"] as const) {
       const data = (curve === "dew" ? fluid.lines.dew : undefined) ?? fluid.lines.bubble;
       for (let i = 0; i <= 12; i++) {
@@ -39,7 +39,7 @@ describe("the fitted saturation lines", () => {
 
   it("the fits state small errors of their own", () => {
     for (const name of ALL) {
-      const { bubble, dew } = refrigerant(name).lines;
+      const { bubble, dew } = loadRefrigerant(name).lines;
       for (const curve of [bubble, dew ?? bubble]) {
         expect(curve.pressure.error).toBeLessThan(1e-9);
         expect(Math.min(curve.liquid.error, curve.vapour.error)).toBeLessThan(3e-8);

@@ -3,7 +3,7 @@ import { CATALOGUE } from "../../core/catalogue";
 import { lookUp } from "../../core/kernel/define/catalogue";
 import { compile, evaluate } from "../../core/kernel/call/evaluate";
 import { isFault } from "../../core/kernel/values/fault";
-import { isPure, refrigerant, REFRIGERANTS } from "../../core/refrigerant/refrigerant";
+import { isPure, loadRefrigerant, REFRIGERANTS } from "../../core/refrigerant/refrigerant";
 import { goldenRows } from "./goldenRows";
 
 type Rows = ReadonlyMap<string, unknown>;
@@ -42,7 +42,7 @@ describe("REFRIG.STATE", () => {
         "absolute",
         "SI",
       );
-      const pure = isPure(refrigerant(name));
+      const pure = isPure(loadRefrigerant(name));
       const near = (label: string, wanted: number, within: number) =>
         expect(Math.abs((found.get(label) as number) - wanted), `${name} ${label} ${row.word("T_K")}`).toBeLessThan(
           within,

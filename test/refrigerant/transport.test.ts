@@ -1,7 +1,7 @@
 import { assert, constantFrom, double, property } from "fast-check";
 import { describe, expect, it } from "vitest";
-import { isPure, refrigerant, REFRIGERANTS } from "../../core/refrigerant/refrigerant";
-import { saturatedState, saturationPressure } from "../../core/refrigerant/saturation/saturation";
+import { isPure, loadRefrigerant, REFRIGERANTS } from "../../core/refrigerant/refrigerant";
+import { saturatedState, refrigerantSaturationPressure } from "../../core/refrigerant/saturation/saturation";
 import { stateAt } from "../../core/refrigerant/state/state";
 import { surfaceTension } from "../../core/refrigerant/transport/surfaceTension";
 import { conductivity, transport, viscosity } from "../../core/refrigerant/transport/transport";
@@ -9,13 +9,13 @@ import { fluidsIn, goldenRows, printedTolerance } from "./goldenRows";
 
 const relative = (found: number, wanted: number) => Math.abs(found / wanted - 1);
 const rows = goldenRows("refrigerant-saturation.csv");
-const pure = fluidsIn(rows).filter((name) => isPure(refrigerant(name)));
+const pure = fluidsIn(rows).filter((name) => isPure(loadRefrigerant(name)));
 
 describe("transport properties of pure fluids", () => {
   it.each(pure)(
     "the transport properties of %s lie within their stated uncertainty of another program's rows",
     (name) => {
-      const fluid = refrigerant(name);
+      const fluid = loadRefrigerant(name);
       for (const row of rows.filter((r) => r.word("fluid") === name)) {
         const T = row.number("T_K");
         if (T > 0.97 * fluid.critical.temperature) continue;
@@ -51,7 +51,7 @@ describe("transport properties of pure fluids", () => {
   it.each(SAME)(
     "the transport properties of %s agree to 1e-5 where that program has the same correlations",
     (name, count) => {
-      const fluid = refrigerant(name);
+      const fluid = loadRefrigerant(name);
       let compared = 0;
       for (const row of rows.filter((r) => r.word("fluid") === name)) {
         const T = row.number("T_K");
@@ -72,7 +72,7 @@ describe("transport properties of pure fluids", () => {
     "R-744 %s at %d K and %d kg/m3 reads as the paper prints it",
     (what, temperature, density, row) => {
       const point = { phase: "vapour" as const, temperature, density };
-      const fluid = refrigerant("R-744");
+      const fluid = loadRefrigerant("R-744");
       const value = what === "viscosity" ? viscosity(fluid, point) : conductivity(fluid, point);
       const text = row.text("value")!;
       expect(Math.abs(value.value * 1e3 - Number(text))).toBeLessThan(2 * printedTolerance(text));
@@ -85,7 +85,7 @@ describe("transport properties of blends", () => {
   it.each(fluidsIn(blends))(
     "the transport properties of %s lie within their stated uncertainty of its own correlations",
     (name) => {
-      const fluid = refrigerant(name);
+      const fluid = loadRefrigerant(name);
       for (const row of blends.filter((r) => r.word("fluid") === name)) {
         const temperature = row.number("T_K");
         for (const [phase, p] of [
@@ -112,12 +112,12 @@ describe("transport properties of every refrigerant", () => {
         double({ min: 0.02, max: 0.98, noNaN: true }),
         double({ min: 0, max: 80, noNaN: true }),
         (name, share, superheat) => {
-          const fluid = refrigerant(name);
+          const fluid = loadRefrigerant(name);
           const T = fluid.coldest + share * (0.97 * fluid.critical.temperature - fluid.coldest);
           const [L, V] = [saturatedState(fluid, T, "bubble"), saturatedState(fluid, T, "dew")];
           expect(viscosity(fluid, L).value).toBeGreaterThan(viscosity(fluid, V).value);
           expect(conductivity(fluid, L).value).toBeGreaterThan(conductivity(fluid, V).value);
-          const hot = stateAt(fluid, saturationPressure(fluid, T, "dew") * 0.9, T + superheat);
+          const hot = stateAt(fluid, refrigerantSaturationPressure(fluid, T, "dew") * 0.9, T + superheat);
           if (hot.phase === "two-phase") throw new Error("two phases above the dew point");
           for (const found of [viscosity(fluid, hot), conductivity(fluid, hot)]) {
             expect(found.value).toBeGreaterThan(0);
@@ -133,7 +133,7 @@ describe("transport properties of every refrigerant", () => {
 
   it("transport properties are the same computed together and one by one", () => {
     for (const name of REFRIGERANTS) {
-      const fluid = refrigerant(name);
+      const fluid = loadRefrigerant(name);
       for (const curve of ["bubble", "dew"] as const) {
         const state = saturatedState(fluid, 0.85 * fluid.critical.temperature, curve);
         const both = transport(fluid, state);
@@ -145,7 +145,7 @@ describe("transport properties of every refrigerant", () => {
 
   it("the surface tension falls to nothing at the critical point", () => {
     for (const name of REFRIGERANTS) {
-      const fluid = refrigerant(name);
+      const fluid = loadRefrigerant(name);
       expect(surfaceTension(fluid, fluid.warmestSaturated)).toBeLessThan(0.02 * surfaceTension(fluid, 260));
     }
   });

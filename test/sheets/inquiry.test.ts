@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { exchangerInquiry } from "../../src/sheets/exchangerInquiry";
 import type { StarterSheet } from "../../src/sheets/sheet";
-import { isFault } from "../../src/workbook/port";
+import { isCellFault } from "../../src/workbook/port";
 import { valuesOf, withInputs } from "./calculated";
 
 /** The sheet with the supplier's cells filled in. */
@@ -22,7 +22,7 @@ const offer = {
 describe("Exchanger inquiry", () => {
   test("computes the duty of Fernhill Hall without a failing cell and leaves the supplier's checks open", async () => {
     const found = await valuesOf(exchangerInquiry);
-    expect([...found.values()].filter((value) => isFault(value))).toEqual([]);
+    expect([...found.values()].filter((value) => isCellFault(value))).toEqual([]);
     expect(found.get("Offered heat covers the duty")).toBe("OPEN");
     expect(found.get("Streams at least 5 °F apart")).toBe("OK");
     expect(found.get("Design pressure above the standing pressure")).toBe("OK");

@@ -7,7 +7,7 @@ import { loadFunctions } from "../../src/preview/host/loadFunctions";
 import { startHeadless } from "../../src/preview/univer/start";
 import { previewWorkbook } from "../../src/preview/host/previewWorkbook";
 import { STARTER_SHEETS } from "../../src/sheets";
-import { isFault } from "../../src/workbook/port";
+import { isCellFault } from "../../src/workbook/port";
 import { readCalls } from "../../src/workbook/reader/calls";
 import { cautionsIn } from "./calculated";
 
@@ -67,7 +67,9 @@ describe.each(STARTER_SHEETS.map((sheet) => [sheet.name, sheet] as const))("star
       const [block] = await workbook.read([used]);
       const failing = (block?.values ?? []).flatMap((line, row) =>
         line.flatMap((value, column) =>
-          isFault(value) ? [`${String.fromCharCode(65 + column)}${row + 1} ${value.error} ${value.message ?? ""}`] : [],
+          isCellFault(value)
+            ? [`${String.fromCharCode(65 + column)}${row + 1} ${value.error} ${value.message ?? ""}`]
+            : [],
         ),
       );
       expect(failing).toEqual([]);

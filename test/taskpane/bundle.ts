@@ -9,7 +9,7 @@ const here = (path: string): string => fileURLToPath(new URL(path, import.meta.u
 const ENTRIES: Readonly<Record<string, string>> = {
   "page.js": "page/main.ts",
   "taskpane.js": "../../src/taskpane/index.ts",
-  "worker.js": "../../src/taskpane/runs/worker.ts",
+  "worker.js": "../../src/taskpane/jobs/worker.ts",
 };
 
 /** One classic script; the starter sheets are a sample. */

@@ -4,11 +4,11 @@ import { block, quantity, rows } from "../../core/kernel/define/argument";
 import type { Catalogue } from "../../core/kernel/define/catalogue";
 import { cellFunction, type CellFunction } from "../../core/kernel/define/cellFunction";
 import { compile, evaluate } from "../../core/kernel/call/evaluate";
-import { of } from "../../core/kernel/define/result";
+import { quantityResult } from "../../core/kernel/define/result";
 import { us } from "../../core/kernel/values/quantity";
 import { outcomeOf } from "../../src/functions/outcome";
 import { exampleOf, insertionOf } from "../../src/taskpane/model/insertion";
-import { roomRefusal } from "../../src/taskpane/model/freeCells";
+import { freeCellsRefusal } from "../../src/taskpane/model/freeCells";
 import type { Address, CellWrite } from "../../src/workbook/port";
 
 const call = (definition: CellFunction, catalogue: Catalogue) => (raw: readonly unknown[]) =>
@@ -24,7 +24,7 @@ const pond = cellFunction({
     inputs: block(
       {
         length: quantity("length", "length of the pond", { above: 0 }),
-        meanDepth: quantity("depth", "mean depth", { above: 0 }).otherwise(us("depth", 4)),
+        meanDepth: quantity("depth", "mean depth", { above: 0 }).default(us("depth", 4)),
         note: quantity("length", "width, as text with its unit", { above: 0 }),
       },
       "the pond",
@@ -34,16 +34,16 @@ const pond = cellFunction({
       most: 9,
     }),
   },
-  gives: of("pool volume", "volume"),
+  returns: quantityResult("pool volume", "volume"),
   cautions: [],
   checks: [
     {
-      at: { inputs: { length: 50, note: "7 m" }, ditches: [{ length: 10, area: 3 }] },
-      gives: 1,
-      from: "identity",
+      inputs: { inputs: { length: 50, note: "7 m" }, ditches: [{ length: 10, area: 3 }] },
+      expected: 1,
+      source: "identity",
     },
   ],
-  work: ({ inputs, ditches }) =>
+  compute: ({ inputs, ditches }) =>
     inputs.length * inputs.meanDepth * inputs.note + ditches.reduce((sum, { length, area }) => sum + length * area, 0),
 });
 
@@ -109,7 +109,7 @@ describe("Room for an insertion", () => {
 
   test("there is room where every cell is empty", () => {
     expect(
-      roomRefusal({
+      freeCellsRefusal({
         area: block3,
         formulas: none,
         values: [
@@ -122,7 +122,7 @@ describe("Room for an insertion", () => {
 
   test("an insertion is refused with the first cell that is taken, by a value or by a formula", () => {
     expect(
-      roomRefusal({
+      freeCellsRefusal({
         area: block3,
         formulas: none,
         values: [
@@ -132,7 +132,7 @@ describe("Room for an insertion", () => {
       }),
     ).toBe("B2 is not empty: select a cell with 2 × 2 empty cells (rows × columns) from it on.");
     const one = { ...block3, rows: 1, columns: 1 };
-    expect(roomRefusal({ area: one, formulas: [["=1"]], values: [[""]] })).toBe(
+    expect(freeCellsRefusal({ area: one, formulas: [["=1"]], values: [[""]] })).toBe(
       "A1 is not empty: select an empty cell.",
     );
   });

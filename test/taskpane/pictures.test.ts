@@ -3,32 +3,38 @@ import { describe, expect, test } from "vitest";
 import { CATALOGUE } from "../../core/catalogue";
 import { lookUp } from "../../core/kernel/define/catalogue";
 import { rawByPlace } from "../../core/kernel/explain/describe";
-import { PICTURED, picturesOf as shownOf, type Picture, type PictureChoice, type Shown } from "../../core/pictures";
+import {
+  PICTURED,
+  picturesOf as shownOf,
+  type Picture,
+  type PictureChoice,
+  type ShownPicture,
+} from "../../core/pictures";
 import { MIAMI_MONTHS } from "../../core/pool/data/miami";
 import { COMPILED } from "../../core/catalogue";
 import { panelEngine } from "../../src/taskpane/engine";
-import { callLog } from "../../src/workbook/callLog";
-import { isMatrix, isOutcomeFault, type RawValue } from "../../src/workbook/values";
+import { sessionLog } from "../../src/workbook/callLog";
+import { isMatrix, isOutcomeFault, type CellInput } from "../../src/workbook/values";
 import { HAS_CHROMIUM, until, usePane, type Mode } from "./browser";
 import { typed, YEAR, YEAR_CELLS, type Cells } from "./yearCells";
 
-const engine = panelEngine(callLog());
+const engine = panelEngine(sessionLog());
 
-const outOf = (id: string, args: readonly RawValue[]): readonly (readonly unknown[])[] => {
+const outOf = (id: string, args: readonly CellInput[]): readonly (readonly unknown[])[] => {
   const outcome = engine.explain(id, args)?.outcome;
   if (outcome === undefined || isOutcomeFault(outcome) || !isMatrix(outcome.value))
     throw new Error(`${id} gives no table`);
   return outcome.value;
 };
 
-const placesOf = (id: string, args: readonly RawValue[]): readonly Shown[] => {
+const placesOf = (id: string, args: readonly CellInput[]): readonly ShownPicture[] => {
   const compiled = COMPILED.get(id);
   if (compiled === undefined) throw new Error(`there is no ${id}`);
   return shownOf(compiled, args);
 };
 
 /** All pictures, of a choice every one. */
-const picturesOf = (id: string, args: readonly RawValue[]): readonly Picture[] =>
+const picturesOf = (id: string, args: readonly CellInput[]): readonly Picture[] =>
   placesOf(id, args).flatMap((shown) => ("options" in shown ? shown.options.map(({ picture }) => picture) : [shown]));
 
 const numbers = ({ curves, stacks = [] }: Picture): readonly number[] => [
@@ -36,7 +42,7 @@ const numbers = ({ curves, stacks = [] }: Picture): readonly number[] => [
   ...stacks.flatMap(({ values }) => values),
 ];
 
-const ZONES: RawValue = [
+const ZONES: CellInput = [
   ["refrigerant", "R-407C"],
   ["heat rejected", 112000],
   ["condensing", 105],
@@ -44,7 +50,7 @@ const ZONES: RawValue = [
   ["water flow", 40],
   ["entering water", 82],
 ];
-const BALANCE: RawValue = [
+const BALANCE: CellInput = [
   ["refrigerant", "R-410A"],
   ["rated cooling", 90000],
   ["UA", 5000],
@@ -61,7 +67,9 @@ describe("Pictures as data", () => {
     "the pictures of %s have finite numbers, a sentence and a table for its own examples",
     (id) => {
       const definition = lookUp(CATALOGUE, id);
-      const examples = (definition?.checks ?? []).map(({ at }) => rawByPlace(definition as never, at) as RawValue[]);
+      const examples = (definition?.checks ?? []).map(
+        ({ inputs }) => rawByPlace(definition as never, inputs) as CellInput[],
+      );
       const drawn = examples.flatMap((args) => picturesOf(id, args));
       expect(drawn.length).toBeGreaterThan(0);
       for (const picture of drawn) {
@@ -80,7 +88,7 @@ describe("Pictures as data", () => {
   });
 
   test.each(["US", "SI"])("the cycle's picture goes through the points that the cell gives, in %s units", (units) => {
-    const args: RawValue[] = units === "US" ? ["R-410A", 45, 105] : ["R-410A", 7, 41, null, null, null, "SI"];
+    const args: CellInput[] = units === "US" ? ["R-410A", 45, 105] : ["R-410A", 7, 41, null, null, null, "SI"];
     const [picture] = picturesOf("CYCLE.STATES", args);
     const loop = picture?.curves.find(({ name }) => name === "cycle");
     const corners = new Map(outOf("CYCLE.STATES", args).map(([point, p, , h]) => [point, [h, p] as const]));
@@ -135,7 +143,7 @@ describe("Pictures as data", () => {
   });
 
   test("the picture of a year holds the cell's monthly means and sums", () => {
-    const args: RawValue[] = [YEAR, MIAMI_MONTHS];
+    const args: CellInput[] = [YEAR, MIAMI_MONTHS];
     const [temperature, months, day] = picturesOf("POOL.YEAR", args);
     const [head = [], ...rows] = outOf("POOL.YEAR", args);
     const column = (name: string): readonly number[] => {
@@ -153,7 +161,7 @@ describe("Pictures as data", () => {
   });
 
   test("every month has a usual day on one scale, first that of the month with most heat", () => {
-    const args: RawValue[] = [YEAR, MIAMI_MONTHS];
+    const args: CellInput[] = [YEAR, MIAMI_MONTHS];
     const days = placesOf("POOL.YEAR", args).find((shown): shown is PictureChoice => "options" in shown);
     expect(days?.label).toBe("month");
     expect(days?.options.map(({ name }) => name)).toEqual(

@@ -3,26 +3,26 @@ import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
 import { BUILD } from "../../src/functions/buildHash";
 import { MIAMI_MONTHS } from "../../core/pool/data/miami";
 import { panelEngine } from "../../src/taskpane/engine";
-import { awayEngine } from "../../src/taskpane/jobs/workerEngine";
-import type { Ask, Progress } from "../../src/taskpane/jobs/job";
-import { perform } from "../../src/taskpane/jobs/runJob";
-import { CANCELLED, startRuns } from "../../src/taskpane/jobs/jobQueue";
-import { settled } from "../../src/workbook/pending";
-import { callLog } from "../../src/workbook/callLog";
-import type { RawValue, Scalar } from "../../src/workbook/values";
+import { workerEngine } from "../../src/taskpane/jobs/workerEngine";
+import type { JobRequest, Progress } from "../../src/taskpane/jobs/job";
+import { runJob } from "../../src/taskpane/jobs/runJob";
+import { CANCELLED, startJobQueue } from "../../src/taskpane/jobs/jobQueue";
+import { resumeWhenReady } from "../../src/workbook/pending";
+import { sessionLog } from "../../src/workbook/callLog";
+import type { CellInput, CellScalar } from "../../src/workbook/values";
 import { YEAR } from "./yearCells";
 
 const CALL = { id: "CYCLE.COP", args: ["R-410A", 45, 105] } as const;
-const ARGS: RawValue[] = [...CALL.args];
+const ARGS: CellInput[] = [...CALL.args];
 
 /** A worker that does what a test tells it to. */
 class Acted {
   onmessage: ((event: { data: unknown }) => void) | null = null;
   onmessageerror: (() => void) | null = null;
   onerror: ((event: { preventDefault(): void }) => void) | null = null;
-  readonly asked: Ask[] = [];
+  readonly asked: JobRequest[] = [];
   ended = false;
-  postMessage(ask: Ask): void {
+  postMessage(ask: JobRequest): void {
     // What goes to a worker is copied: a function in it throws here as there.
     this.asked.push(structuredClone(ask));
   }
@@ -41,14 +41,14 @@ class Acted {
   async work(): Promise<void> {
     const ask = this.asked.at(-1);
     if (ask === undefined) throw new Error("nothing was asked");
-    const gives = await perform(ask.kind, ask.needs, { tell: () => undefined, turn: async () => undefined });
+    const gives = await runJob(ask.kind, ask.needs, { report: () => undefined, yieldTurn: async () => undefined });
     this.say({ number: ask.number, gives });
   }
 }
 
 const hiring = () => {
   const hired: Acted[] = [];
-  const runs = startRuns(() => {
+  const runs = startJobQueue(() => {
     const worker = new Acted();
     hired.push(worker);
     return worker as unknown as Worker;
@@ -56,7 +56,7 @@ const hiring = () => {
   return { hired, runs };
 };
 
-const outcomeHere = () => panelEngine(callLog()).call(CALL.id, ARGS);
+const outcomeHere = () => panelEngine(sessionLog()).call(CALL.id, ARGS);
 
 describe("Long work", () => {
   beforeEach(() => void vi.useFakeTimers());
@@ -73,7 +73,7 @@ describe("Long work", () => {
     expect((await first).outcome).toEqual(outcomeHere());
     expect(worker?.asked.map(({ kind }) => kind)).toEqual(["tell", "explain"]);
     await worker?.work();
-    expect(await second).toEqual(panelEngine(callLog()).explain(CALL.id, ARGS));
+    expect(await second).toEqual(panelEngine(sessionLog()).explain(CALL.id, ARGS));
     expect(hired).toHaveLength(1);
     expect(runs.place()).toBe("worker");
   });
@@ -194,7 +194,7 @@ describe("Long work", () => {
     spoil(worker);
     vi.useRealTimers();
     expect((await first).outcome).toEqual(outcomeHere());
-    expect(await second).toEqual(panelEngine(callLog()).explain(CALL.id, ARGS));
+    expect(await second).toEqual(panelEngine(sessionLog()).explain(CALL.id, ARGS));
     expect([worker.ended, hired.length, runs.place()]).toEqual([true, 1, "page"]);
   };
 
@@ -208,7 +208,7 @@ describe("Long work", () => {
 
   test("work is done on the page where no worker can be made, and can be ended there between two functions", async () => {
     vi.useRealTimers();
-    const runs = startRuns(() => {
+    const runs = startJobQueue(() => {
       throw new Error("refused by the page's policy");
     });
     const ending = new AbortController();
@@ -233,7 +233,7 @@ describe("Long work", () => {
 
 describe("Work on the page", () => {
   test("work on the page lets others run before each piece, even one without stages", async () => {
-    const runs = startRuns(() => {
+    const runs = startJobQueue(() => {
       throw new Error("refused by the page's policy");
     });
     await runs.run("tell", { id: CALL.id, args: ARGS });
@@ -258,12 +258,12 @@ describe("Work on the page", () => {
 });
 
 describe("An engine whose heavy calls come later", () => {
-  const here = panelEngine(callLog());
-  const year: RawValue[] = [YEAR, MIAMI_MONTHS];
+  const here = panelEngine(sessionLog());
+  const year: CellInput[] = [YEAR, MIAMI_MONTHS];
 
   test("an engine with later calls gives, raises and describes what the engine here does, computing each call once", async () => {
     const { hired, runs } = hiring();
-    const engine = awayEngine(here, runs);
+    const engine = workerEngine(here, runs);
     const working = vi
       .waitFor(() => hired[0] ?? Promise.reject(new Error("no worker yet")))
       .then(async (worker) => {
@@ -277,7 +277,7 @@ describe("An engine whose heavy calls come later", () => {
       cautions: engine.cautionsOf("POOL.YEAR", year),
       described: engine.describe("POOL.YEAR", year),
     }));
-    expect(await settled(passes)).toEqual({
+    expect(await resumeWhenReady(passes)).toEqual({
       outcome: here.call("POOL.YEAR", year),
       cautions: here.cautionsOf("POOL.YEAR", year),
       described: here.describe("POOL.YEAR", year),
@@ -289,16 +289,16 @@ describe("An engine whose heavy calls come later", () => {
 
   test("an engine with later calls computes light calls at once", () => {
     const { hired, runs } = hiring();
-    const engine = awayEngine(here, runs);
+    const engine = workerEngine(here, runs);
     const velocity = (): unknown => engine.call("PIPE.VELOCITY", [90, "2 in"]);
-    expect(settled(velocity)).toEqual(here.call("PIPE.VELOCITY", [90, "2 in"]));
+    expect(resumeWhenReady(velocity)).toEqual(here.call("PIPE.VELOCITY", [90, "2 in"]));
     expect(hired).toHaveLength(0);
   });
 
   test("a result of this session is taken as it is, for the very same arguments only", () => {
     const { runs } = hiring();
-    const log = callLog();
-    const engine = awayEngine(panelEngine(log), runs);
+    const log = sessionLog();
+    const engine = workerEngine(panelEngine(log), runs);
     log.add(CALL.id, ARGS, { value: 7 });
     expect(engine.call(CALL.id, [...ARGS])).toEqual({ value: 7 });
     for (const other of [
@@ -311,10 +311,10 @@ describe("An engine whose heavy calls come later", () => {
 
   test("a blank is told from a zero where both were computed in this session; else either matches a blank", () => {
     const { runs } = hiring();
-    const log = callLog();
-    const engine = awayEngine(panelEngine(log), runs);
-    const wind = (value: string | number | null): RawValue[] => [
-      [...(YEAR as readonly (readonly Scalar[])[]), ["wind at water", value]],
+    const log = sessionLog();
+    const engine = workerEngine(panelEngine(log), runs);
+    const wind = (value: string | number | null): CellInput[] => [
+      [...(YEAR as readonly (readonly CellScalar[])[]), ["wind at water", value]],
       MIAMI_MONTHS,
     ];
     const asked = (value: string | number | null): unknown => engine.call("POOL.YEAR", wind(value));
@@ -330,20 +330,20 @@ describe("An engine whose heavy calls come later", () => {
 
   test("the result of a blank is not taken for a zero's", () => {
     const { runs } = hiring();
-    const log = callLog();
-    const wind = (value: number | null): RawValue[] => [
-      [...(YEAR as readonly (readonly Scalar[])[]), ["wind at water", value]],
+    const log = sessionLog();
+    const wind = (value: number | null): CellInput[] => [
+      [...(YEAR as readonly (readonly CellScalar[])[]), ["wind at water", value]],
       MIAMI_MONTHS,
     ];
     log.add("POOL.YEAR", wind(null), { value: 7 });
-    const engine = awayEngine(panelEngine(log), runs);
+    const engine = workerEngine(panelEngine(log), runs);
     expect(() => engine.call("POOL.YEAR", wind(0))).toThrow("has not come yet");
   });
 
   test("a result that came twice is kept like one that came once", async () => {
     let runsDone = 0;
     const gives = { outcome: { value: 1 }, cautions: [] };
-    const engine = awayEngine(panelEngine(callLog()), {
+    const engine = workerEngine(panelEngine(sessionLog()), {
       run: () => {
         runsDone += 1;
         return Promise.resolve(gives as never);
@@ -354,7 +354,7 @@ describe("An engine whose heavy calls come later", () => {
     const call = (at: number) => (): unknown => engine.call(CALL.id, [`${String(at)} ${text}`]);
     const all = Array.from({ length: 100 }, (_, at) => call(at));
     // Two views ask at the same time: both bring it.
-    for (const each of all) await Promise.all([settled(each), settled(each)]);
+    for (const each of all) await Promise.all([resumeWhenReady(each), resumeWhenReady(each)]);
     expect(runsDone).toBe(200);
     for (const each of all) expect(each()).toEqual({ value: 1 });
   });
@@ -362,16 +362,16 @@ describe("An engine whose heavy calls come later", () => {
 
 describe("A pass that lacks something", () => {
   test("a pass is made again until it lacks nothing, and other errors pass on", async () => {
-    expect(settled(() => 5)).toBe(5);
+    expect(resumeWhenReady(() => 5)).toBe(5);
     expect(() =>
-      settled(() => {
+      resumeWhenReady(() => {
         throw new Error("a fault");
       }),
     ).toThrow("a fault");
-    const refusing = awayEngine(panelEngine(callLog()), {
+    const refusing = workerEngine(panelEngine(sessionLog()), {
       run: () => Promise.reject(CANCELLED),
       place: () => undefined,
     });
-    await expect(settled(() => refusing.call(CALL.id, ARGS))).rejects.toBe(CANCELLED);
+    await expect(resumeWhenReady(() => refusing.call(CALL.id, ARGS))).rejects.toBe(CANCELLED);
   });
 });

@@ -1,11 +1,11 @@
 import { describe, expect, test } from "vitest";
 import { panelEngine } from "../../src/taskpane/engine";
 import { readSelected, type Selected } from "../../src/taskpane/model/selected";
-import { callLog } from "../../src/workbook/callLog";
+import { sessionLog } from "../../src/workbook/callLog";
 import { at } from "../workbook/fakeWorkbook";
 import { makeBook, type Book } from "./page/book";
 
-const engine = panelEngine(callLog());
+const engine = panelEngine(sessionLog());
 
 async function loop(): Promise<Book> {
   const book = makeBook(["Loop"], engine);

@@ -1,15 +1,15 @@
 /** Cells of a sheet with calls that take long, for an invented community hall's pool in Miami. */
 import { MIAMI_MONTHS } from "../../core/pool/data/miami";
-import type { RawValue } from "../../src/workbook/values";
+import type { CellInput } from "../../src/workbook/values";
 
 export type Cells = readonly (readonly [string, string | number])[];
 
-export const typed = (value: RawValue, columns: string): Cells =>
+export const typed = (value: CellInput, columns: string): Cells =>
   (value as readonly (readonly (string | number)[])[]).flatMap((row, down) =>
     row.map((each, over): readonly [string, string | number] => [`${columns[over] ?? ""}${String(down + 1)}`, each]),
   );
 
-export const YEAR: RawValue = [
+export const YEAR: CellInput = [
   ["pool area", 1076],
   ["water depth", 5],
   ["latitude", 25.82],

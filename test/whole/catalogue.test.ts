@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { CATALOGUE } from "../../core/catalogue";
-import { verdictsOf } from "../../core/kernel/explain/check";
+import { runCheck } from "../../core/kernel/explain/check";
 import { argText, formOf, rawByPlace } from "../../core/kernel/explain/describe";
 import { compile } from "../../core/kernel/call/evaluate";
 import { explain } from "../../core/kernel/explain/explain";
@@ -40,7 +40,7 @@ describe("the catalogue", () => {
     expect(CATALOGUE).toHaveLength(97);
     const checks = CATALOGUE.flatMap((each) => each.checks.map((check) => [each, check] as const));
     expect(checks).toHaveLength(290);
-    expect(checks.flatMap(([each, check]) => verdictsOf(each, check, CATALOGUE))).toHaveLength(358);
+    expect(checks.flatMap(([each, check]) => runCheck(each, check, CATALOGUE))).toHaveLength(358);
     const uses = CATALOGUE.flatMap(({ cautions }) => cautions.map(({ rule }) => rule.code));
     expect(uses).toHaveLength(228);
     expect(new Set(uses).size).toBe(143);
@@ -59,7 +59,7 @@ describe("the catalogue", () => {
 
 /** The first check that gives a value. */
 const answeredCheck = ({ checks }: CellFunction) =>
-  checks.find(({ gives }) => typeof gives !== "string" || !gives.startsWith("#"));
+  checks.find(({ expected }) => typeof expected !== "string" || !expected.startsWith("#"));
 
 test("every function has a check that gives a value", () =>
   expect(CATALOGUE.filter((each) => answeredCheck(each) === undefined)).toEqual([]));
@@ -88,15 +88,15 @@ describe.each(EVERY)("%s", (_, definition) => {
   test("agrees with its published checks, and has one", () => {
     if (definition.topic !== "note") expect(definition.checks.length).toBeGreaterThan(0);
     for (const check of definition.checks)
-      for (const verdict of verdictsOf(definition, check, CATALOGUE)) {
+      for (const verdict of runCheck(definition, check, CATALOGUE)) {
         const got = isFault(verdict.got) ? `${verdict.got.code} ${verdict.got.message}` : verdict.got;
         expect(verdict.agrees, `${verdict.what} expected ${verdict.expected}, got ${got}`).toBe(true);
       }
   });
 
   test("raises each of its cautions by the arguments given for it", () => {
-    for (const { rule, fires } of definition.cautions) {
-      const told = explain(compile(definition), rawByPlace(definition, fires), CATALOGUE, { steps: false });
+    for (const { rule, raisedBy } of definition.cautions) {
+      const told = explain(compile(definition), rawByPlace(definition, raisedBy), CATALOGUE, { steps: false });
       expect(isFault(told.out) ? told.out.message : "", rule.code).toBe("");
       const raised = told.cautions.find(({ code }) => code === rule.code);
       expect(raised?.text, rule.code).toBeTypeOf("string");
@@ -108,7 +108,7 @@ describe.each(EVERY)("%s", (_, definition) => {
   test("shows a working for its first check that adds up only amounts", () => {
     const check = answeredCheck(definition);
     if (!check || definition.topic === "note") return;
-    const told = explain(compile(definition), rawByPlace(definition, check.at), CATALOGUE);
+    const told = explain(compile(definition), rawByPlace(definition, check.inputs), CATALOGUE);
     expect(isFault(told.out)).toBe(false);
     expect(told.steps.length, "steps").toBeGreaterThan(0);
     for (const { title, total, kind } of seriesIn(told.steps))

@@ -9,7 +9,7 @@ const TRIES = 60;
 type Printed = Equation | Relation;
 
 const isPrinted = (value: unknown): value is Printed =>
-  typeof value === "object" && value !== null && "form" in value && "takes" in value && "source" in value;
+  typeof value === "object" && value !== null && "form" in value && "symbols" in value && "source" in value;
 
 /** A repeatable stream of numbers between 0 and 1 (Lehmer's generator). */
 const stream = (seed: number): (() => number) => {
@@ -32,11 +32,11 @@ describe("printed equations", () => {
     const [left = "", right = ""] = printed.form.split(/(?<![<>=!])=(?!=)/);
     const forms = [mathjs.compile(left), mathjs.compile(right)] as const;
     const next = stream(7);
-    const names = Object.keys(printed.takes);
+    const names = Object.keys(printed.symbols);
     for (let each = 0; each < TRIES; each++) {
       const x = Object.fromEntries(
         names.map((name) => {
-          const [from, to] = printed.takes[name]?.span ?? [0, 1];
+          const [from, to] = printed.symbols[name]?.span ?? [0, 1];
           return [name, from + (to - from) * next()];
         }),
       );
@@ -58,7 +58,7 @@ describe("printed equations", () => {
 
   test.each([...found])("%s names known sources and uses every symbol", (_, [, printed]) => {
     expect(REFERENCES).toHaveProperty(typeof printed.source === "string" ? printed.source : printed.source.key);
-    for (const name of [...Object.keys(printed.takes), ...Object.keys(printed.constants ?? {})])
+    for (const name of [...Object.keys(printed.symbols), ...Object.keys(printed.constants ?? {})])
       expect(printed.form, name).toMatch(new RegExp(`\\b${name}\\b`));
   });
 });

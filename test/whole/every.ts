@@ -7,7 +7,7 @@ import { compile, evaluate } from "../../core/kernel/call/evaluate";
 import { rawByPlace } from "../../core/kernel/explain/describe";
 import type { Out } from "../../core/kernel/call/present";
 import type { Fault } from "../../core/kernel/values/fault";
-import type { Raw } from "../../core/kernel/values/cellInput";
+import type { CellInput } from "../../core/kernel/values/cellInput";
 
 /** Id and definition, for test.each. */
 export const EVERY = CATALOGUE.map((definition) => [definition.id, definition] as const);
@@ -28,8 +28,8 @@ export const run = (definition: CellFunction, raw: readonly unknown[]): Out | Fa
   evaluate(compile(definition), raw, CATALOGUE);
 
 /** Raw arguments that are known to work: those of the first check that gives a value, else of a caution. */
-export const goodRaw = (definition: CellFunction): readonly Raw[] | undefined => {
-  const check = definition.checks.find(({ gives }) => typeof gives !== "string" || !gives.startsWith("#"));
-  const at = check?.at ?? definition.cautions[0]?.fires;
+export const goodRaw = (definition: CellFunction): readonly CellInput[] | undefined => {
+  const check = definition.checks.find(({ expected }) => typeof expected !== "string" || !expected.startsWith("#"));
+  const at = check?.inputs ?? definition.cautions[0]?.raisedBy;
   return at === undefined ? undefined : rawByPlace(definition, at);
 };

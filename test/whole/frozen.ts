@@ -66,6 +66,6 @@ export const frozenOf = (definition: CellFunction): Frozen => ({
       return words === undefined || name === "units" ? [] : [[name, words]];
     }),
   ),
-  gives: singlesOf(definition.gives).map(([key, single]) => singleText(key, single)),
+  gives: singlesOf(definition.returns).map(([key, single]) => singleText(key, single)),
   cautions: [...new Set(definition.cautions.map(({ rule }) => rule.code))].sort(),
 });

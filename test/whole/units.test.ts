@@ -44,7 +44,7 @@ describe.each(EVERY)("%s", (_, definition) => {
     const [here, there] = [run(definition, good), run(definition, turned)];
     if (isFault(here) || isFault(there)) throw new Error(isFault(there) ? there.message : "no good example");
     const kinds = new Map(
-      singlesOf(definition.gives).flatMap(([key, single]) =>
+      singlesOf(definition.returns).flatMap(([key, single]) =>
         single.type === "quantity" ? [[key, single] as const] : [],
       ),
     );
@@ -57,7 +57,7 @@ describe.each(EVERY)("%s", (_, definition) => {
     } else {
       const words = (out: Out): readonly CellOut[] => cells(out).filter((each) => typeof each !== "number");
       expect(cells(there)).toHaveLength(cells(here).length);
-      if (definition.gives.type === "word") expect(words(there)).toEqual(words(here));
+      if (definition.returns.type === "word") expect(words(there)).toEqual(words(here));
     }
   });
 });

@@ -4,12 +4,12 @@ import { afterAll, beforeAll, expect, test } from "vitest";
 import { emptySheet } from "../../src/preview/file/bookData";
 import { startHeadless } from "../../src/preview/univer/start";
 import { previewWorkbook } from "../../src/preview/host/previewWorkbook";
-import { callLog } from "../../src/workbook/callLog";
+import { sessionLog } from "../../src/workbook/callLog";
 import type { Workbook } from "../../src/workbook/port";
 import { readCells } from "../../src/workbook/reader/read";
 import type { Reading } from "../../src/workbook/reader/read";
 import { sameValue } from "../../src/workbook/values";
-import type { RawValue, Value } from "../../src/workbook/values";
+import type { CellInput, Value } from "../../src/workbook/values";
 
 const ONE = "NOTE.GIVEN";
 const MANY = "NOTE.GIVENALL";
@@ -129,7 +129,7 @@ beforeAll(async () => {
     formula: content,
     value: 1,
   }));
-  readings = await readCells(book, read, { known: KNOWN, call: () => ({ value: 1 }), log: callLog() });
+  readings = await readCells(book, read, { known: KNOWN, call: () => ({ value: 1 }), log: sessionLog() });
 }, 60_000);
 
 afterAll(() => sheets.dispose());
@@ -143,7 +143,7 @@ test.each(EXPRESSIONS.map((text, at) => [text, at] as const))("%s is read as the
   }
   if ("fault" in argument) expect(call).toBeUndefined();
   else
-    expect([text, argument.value, sameValue(argument.value, (call?.args[0] ?? null) as RawValue as Value)]).toEqual([
+    expect([text, argument.value, sameValue(argument.value, (call?.args[0] ?? null) as CellInput as Value)]).toEqual([
       text,
       argument.value,
       true,

@@ -1,12 +1,12 @@
 /** What every adapter of the workbook port must do: one suite for all of them. */
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
-import { callLog } from "../../src/workbook/callLog";
+import { sessionLog } from "../../src/workbook/callLog";
 import type { Address, Area, Block, CellValue, Workbook } from "../../src/workbook/port";
 import { readCells } from "../../src/workbook/reader/read";
 import type { CellToRead, Engine, ReadArgument } from "../../src/workbook/reader/read";
 import { readSheet } from "../../src/workbook/reader/sheets";
 import { sameValue } from "../../src/workbook/values";
-import type { RawValue, Value } from "../../src/workbook/values";
+import type { CellInput, Value } from "../../src/workbook/values";
 import { READER, READER_CASES, READER_IDS, READER_SHEET, SMALL } from "./contractSheets";
 
 /** A workbook with one empty sheet, freshly made. */
@@ -20,7 +20,7 @@ export interface Harness {
   /** The real calculation: needed where the host calculates. */
   readonly engine?: Pick<Engine, "known" | "call">;
   /** The last call that a cell made, where the host knows. */
-  calls?(address: Address): { readonly id: string; readonly args: readonly RawValue[] } | undefined;
+  calls?(address: Address): { readonly id: string; readonly args: readonly CellInput[] } | undefined;
 }
 
 const area = (sheet: string, row: number, column: number, rows = 1, columns = 1): Area => ({
@@ -263,7 +263,7 @@ export function contract(name: string, make: () => Promise<Harness>): void {
       await calculated(READER_SHEET, 150, 4);
       const cells = readerCells(await readSheet(book, READER_SHEET));
       expect(cells.map(({ formula }) => formula)).toEqual(READER_CASES.map(({ formula }) => formula));
-      const engine: Engine = { ...(harness.engine ?? STAND_IN), log: callLog() };
+      const engine: Engine = { ...(harness.engine ?? STAND_IN), log: sessionLog() };
       const readings = await readCells(book, cells, engine);
       readings.forEach(({ calls, stale }, at) => {
         const expected = READER_CASES[at];

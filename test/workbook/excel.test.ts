@@ -4,7 +4,7 @@ import { asTyped } from "../../src/workbook/excel/cells";
 import { ruleOf } from "../../src/workbook/excel/starter";
 import type { Area, HandOverCopy, PlacedPicture } from "../../src/workbook/port";
 import { readCells } from "../../src/workbook/reader/read";
-import { callLog } from "../../src/workbook/callLog";
+import { sessionLog } from "../../src/workbook/callLog";
 import { contract } from "./contract";
 import { SMALL } from "./contractSheets";
 import { fakeWorkbook, fire, install, sheetOf } from "./fakeExcel";
@@ -329,7 +329,7 @@ describe("The Office.js adapter", () => {
       formula: "=WARMBACK.PIPE.SIZE(SUM(Pumps[Flow]),[@Flow])",
       value: 1,
     };
-    const engine = { known: new Set(["PIPE.SIZE"]), log: callLog(), call: () => ({ value: 1 }) };
+    const engine = { known: new Set(["PIPE.SIZE"]), log: sessionLog(), call: () => ({ value: 1 }) };
     const [outside] = await readCells(book, [cell], engine);
     expect(outside?.calls[0]?.args[0]).toEqual({ value: 90 });
     const [inside] = await readCells(book, [{ ...cell, address: { sheet: "Data", row: 2, column: 0 } }], engine);

@@ -11,14 +11,14 @@ import { startHeadless } from "../../src/preview/univer/start";
 import { previewWorkbook } from "../../src/preview/host/previewWorkbook";
 import { panelEngine } from "../../src/taskpane/engine";
 import { handOver, RECORD_COLUMNS, type HandOver } from "../../src/workbook/copy/handOver";
-import { callLog } from "../../src/workbook/callLog";
+import { sessionLog } from "../../src/workbook/callLog";
 import type { Area, CellWrite } from "../../src/workbook/port";
 import { parseCells } from "../../src/workbook/reader/reference";
-import { reliantCells } from "../../src/workbook/copy/dependents";
+import { dependentCells } from "../../src/workbook/copy/dependents";
 import { ENDED } from "../../src/workbook/timeSlices";
 import { fakePort } from "./fakeWorkbook";
 
-const engine = panelEngine(callLog());
+const engine = panelEngine(sessionLog());
 
 const f = (formula: string, value: number | string = 1) => ({ formula, value });
 
@@ -26,7 +26,7 @@ describe("The cells that a copy takes values of", () => {
   const taken = async (cells: Parameters<typeof fakePort>[0], meanings: Readonly<Record<string, string>> = {}) => {
     const { book, meanings: known } = fakePort(cells);
     for (const [text, meaning] of Object.entries(meanings)) known.set(text, meaning);
-    return (await reliantCells(book)).map(
+    return (await dependentCells(book)).map(
       ({ address: { sheet, row, column } }) => `${sheet}!${String.fromCharCode(65 + column)}${String(row + 1)}`,
     );
   };

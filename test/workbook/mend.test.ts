@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { mend, mended } from "../../src/workbook/mend/mend";
+import { mendFormulas, mendFormula } from "../../src/workbook/mend/mend";
 import type { CellWrite, Workbook } from "../../src/workbook/port";
 import { at, fakePort, type GridCell } from "./fakeWorkbook";
 
@@ -25,7 +25,7 @@ describe("A broken formula", () => {
     ["in any case", "=_XLDUDF_warmback_pool_area(B1)", "=WARMBACK.POOL.AREA(B1)"],
     ["behind an @ and spaces", "= @_xldudf_WARMBACK_POOL_AREA( B1 )", "= @WARMBACK.POOL.AREA( B1 )"],
   ])("a broken formula is mended %s", (_what, formula, expected) => {
-    expect(mended(formula, KNOWN)).toBe(expected);
+    expect(mendFormula(formula, KNOWN)).toBe(expected);
   });
 
   test.each([
@@ -37,7 +37,7 @@ describe("A broken formula", () => {
     ["what isn't a formula", "_xldudf_WARMBACK_POOL_AREA(B1)"],
     ["a formula that can't be read", "=_xldudf_WARMBACK_POOL_AREA(B1)!!"],
   ])("mending leaves %s as it is", (_what, formula) => {
-    expect(mended(formula, KNOWN)).toBe(formula);
+    expect(mendFormula(formula, KNOWN)).toBe(formula);
   });
 });
 
@@ -74,7 +74,7 @@ describe("Mending a workbook", () => {
       Loop: { A1: cell("=[2]!_xldudf_WARMBACK_POOL_AREA(B1)"), A2: cell("=SUM(B1:B9)", 4), B1: 3 },
       Pool: { C3: cell("=_xldudf_WARMBACK_POOL_AREA(B1)"), C4: cell("=WARMBACK.POOL.AREA(B1)", 7) },
     });
-    const mending = await mend(book, KNOWN);
+    const mending = await mendFormulas(book, KNOWN);
     expect(mending).toEqual({ mended: [at("Loop", "A1"), at("Pool", "C3")], failing: [], protectedSheets: [] });
     expect(written).toEqual([
       [
@@ -88,7 +88,7 @@ describe("Mending a workbook", () => {
     const { book, written } = writable({
       Loop: { A1: cell("=warmback.pool.area(B1)"), A2: cell("=UNKNOWN(B1)"), A3: cell('="WARMBACK.POOL.AREA("&x') },
     });
-    expect((await mend(book, KNOWN)).mended).toEqual([at("Loop", "A1")]);
+    expect((await mendFormulas(book, KNOWN)).mended).toEqual([at("Loop", "A1")]);
     expect(written.flat().map(({ content }) => content)).toEqual(["=warmback.pool.area(B1)"]);
   });
 
@@ -96,7 +96,7 @@ describe("Mending a workbook", () => {
     const { book } = writable({
       Loop: { A1: cell("=_xldudf_WARMBACK_POOL_AREA(UNKNOWN)"), A2: cell("=WARMBACK.POOL.AREA(1)") },
     });
-    const mending = await mend(book, KNOWN);
+    const mending = await mendFormulas(book, KNOWN);
     expect(mending.mended).toHaveLength(2);
     expect(mending.failing).toEqual([at("Loop", "A1")]);
   });
@@ -109,7 +109,7 @@ describe("Mending a workbook", () => {
       },
       ["Loop", "Pool"],
     );
-    expect(await mend(book, KNOWN)).toEqual({
+    expect(await mendFormulas(book, KNOWN)).toEqual({
       mended: [],
       failing: [],
       protectedSheets: [{ sheet: "Loop", cells: 2 }],
@@ -119,7 +119,7 @@ describe("Mending a workbook", () => {
 
   test("mending a sound workbook writes nothing", async () => {
     const { book, written } = writable({ Loop: { A1: cell("=WARMBACK.POOL.AREA(B1)", 9), B1: "_xldudf_WARMBACK_" } });
-    expect((await mend(book, KNOWN)).mended).toEqual([]);
+    expect((await mendFormulas(book, KNOWN)).mended).toEqual([]);
     expect(written).toEqual([]);
   });
 });

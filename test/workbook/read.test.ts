@@ -1,16 +1,16 @@
 import { describe, expect, test, vi } from "vitest";
-import { callLog } from "../../src/workbook/callLog";
+import { sessionLog } from "../../src/workbook/callLog";
 import type { CellValue } from "../../src/workbook/port";
 import { readCalls } from "../../src/workbook/reader/calls";
 import { readCells } from "../../src/workbook/reader/read";
 import type { Engine, ReadArgument, Reading } from "../../src/workbook/reader/read";
-import type { CellOutcome, RawValue } from "../../src/workbook/values";
+import type { CellOutcome, CellInput } from "../../src/workbook/values";
 import { at, fakePort } from "./fakeWorkbook";
 
 const KNOWN = new Set(["PIPE.HEADLOSS", "PIPE.SIZE", "EXCHANGER.LMTD", "WATER.PROPERTIES", "NOTE.EDITION"]);
 
 /** A stand-in for the calculation: a sum of the numbers that came; a text "refuse" is refused. */
-function total(id: string, args: readonly RawValue[]): CellOutcome {
+function total(id: string, args: readonly CellInput[]): CellOutcome {
   const flat = args.flatMap((argument) => (Array.isArray(argument) ? argument.flat() : [argument])) as unknown[];
   if (flat.includes("refuse")) return { error: "#VALUE!", message: "flow: expected a flow" };
   const sum = flat.reduce((sum: number, value) => sum + (typeof value === "number" ? value : 0), 0);
@@ -24,7 +24,7 @@ function total(id: string, args: readonly RawValue[]): CellOutcome {
   return { value: sum };
 }
 
-const engine = (log = callLog()): Engine => ({ known: KNOWN, call: vi.fn(total), log });
+const engine = (log = sessionLog()): Engine => ({ known: KNOWN, call: vi.fn(total), log });
 
 const port = () => {
   const fake = fakePort({
@@ -55,7 +55,7 @@ const port = () => {
   return fake;
 };
 
-async function read(formula: string, value: CellValue = 0, log = callLog()): Promise<Reading> {
+async function read(formula: string, value: CellValue = 0, log = sessionLog()): Promise<Reading> {
   const [reading] = await readCells(port().book, [{ address: at("Inputs", "F4"), formula, value }], engine(log));
   if (reading === undefined) throw new Error("no reading");
   return reading;
@@ -68,7 +68,7 @@ const CANT = (number: number): string =>
   `argument ${String(number)} is an expression we can't read: put it in its own cell to see its working`;
 
 /** Argument text of PIPE.HEADLOSS → the raw value. */
-const ARGUMENTS: readonly (readonly [string, RawValue])[] = [
+const ARGUMENTS: readonly (readonly [string, CellInput])[] = [
   ["40", 40],
   ["-40", -40],
   ["+40", 40],
@@ -368,7 +368,7 @@ describe("The log of calls", () => {
   const FORMULA = "=WARMBACK.PIPE.HEADLOSS(VLOOKUP(1,A1:B3,2),A1)";
 
   test("the log supplies an argument that we can't read when just one call agrees", async () => {
-    const log = callLog();
+    const log = sessionLog();
     log.add("PIPE.HEADLOSS", [7, 40], { value: 47 });
     log.add("PIPE.HEADLOSS", [8, 41], { value: 49 });
     log.add("PIPE.SIZE", [9, 40], { value: 49 });
@@ -378,21 +378,21 @@ describe("The log of calls", () => {
   });
 
   test("the log counts the same call made twice once, a trailing omission included", async () => {
-    const log = callLog();
+    const log = sessionLog();
     log.add("PIPE.HEADLOSS", [7, 40], { value: 47 });
     log.add("PIPE.HEADLOSS", [7, 40, null], { value: 47 });
     expect((await read(FORMULA, 47, log)).calls[0]?.args.map(plain)).toEqual([7, 40]);
   });
 
   test("the log supplies nothing when two calls agree", async () => {
-    const log = callLog();
+    const log = sessionLog();
     log.add("PIPE.HEADLOSS", [7, 40], { value: 47 });
     log.add("PIPE.HEADLOSS", ["7 gpm", 40], { value: 47 });
     expect((await read(FORMULA, 47, log)).calls[0]?.args.map(plain)).toEqual([CANT(1), 40]);
   });
 
   test("the log tells calls apart by the cell's value only where the call is the whole formula", async () => {
-    const log = callLog();
+    const log = sessionLog();
     log.add("PIPE.HEADLOSS", [7, 40], { value: 47 });
     log.add("PIPE.HEADLOSS", [8, 40], { value: 48 });
     expect((await read(FORMULA, 48, log)).calls[0]?.args.map(plain)).toEqual([8, 40]);
@@ -401,7 +401,7 @@ describe("The log of calls", () => {
   });
 
   test("the log is not trusted where its call doesn't give the cell's value", async () => {
-    const log = callLog();
+    const log = sessionLog();
     log.add("PIPE.HEADLOSS", [7, 40], { value: 47 });
     expect((await read(`${FORMULA}*2`, 94, log)).calls[0]?.args.map(plain)).toEqual([7, 40]);
     const reading = await read(`${FORMULA}*2`, 95, log);
@@ -410,7 +410,7 @@ describe("The log of calls", () => {
   });
 
   test("the log keeps the newest calls only, and drops the oldest for large matrices", () => {
-    const log = callLog(3, 10);
+    const log = sessionLog(3, 10);
     for (const flow of [1, 2, 3, 4]) log.add("PIPE.SIZE", [flow], { value: flow });
     expect(log.of("PIPE.SIZE").map((call) => call.args[0])).toEqual([4, 3, 2]);
     log.add("PIPE.SIZE", [[[1, 2, 3, 4, 5, 6, 7, 8]]], { value: 0 });

@@ -1,13 +1,13 @@
 import { describe, expect, test, vi } from "vitest";
-import { awaited } from "../../src/workbook/pending";
-import { callLog } from "../../src/workbook/callLog";
+import { pending } from "../../src/workbook/pending";
+import { sessionLog } from "../../src/workbook/callLog";
 import { callKey, memo } from "../../src/workbook/scan/callMemo";
 import type { Address } from "../../src/workbook/port";
 import { addressText } from "../../src/workbook/reader/reference";
 import type { CautionReport } from "../../src/workbook/scan/report";
 import { scanner } from "../../src/workbook/scan/scan";
 import type { CautionEngine, ScanOptions } from "../../src/workbook/scan/scan";
-import type { RawValue } from "../../src/workbook/values";
+import type { CellInput } from "../../src/workbook/values";
 import { fakePort } from "./fakeWorkbook";
 import type { FakePort, GridCell } from "./fakeWorkbook";
 
@@ -35,7 +35,7 @@ function engine() {
   const cautioned: string[] = [];
   const made: CautionEngine = {
     known: new Set(["PIPE.VELOCITY", "POOL.YEAR"]),
-    log: callLog(),
+    log: sessionLog(),
     call(id, args) {
       calls.push(callKey(id, args));
       const flow = Number(args[0]);
@@ -183,10 +183,10 @@ describe("A scan for cautions", () => {
     const own = engine();
     const come = new Set<string>();
     const signals: (AbortSignal | undefined)[] = [];
-    const wait = <T>(what: string, id: string, args: readonly RawValue[], give: () => T): T => {
+    const wait = <T>(what: string, id: string, args: readonly CellInput[], give: () => T): T => {
       const key = `${what} ${callKey(id, args)}`;
       if (id !== "POOL.YEAR" || come.has(key)) return give();
-      throw awaited(async (signal) => {
+      throw pending(async (signal) => {
         signals.push(signal);
         await when(signal);
         come.add(key);
@@ -226,11 +226,11 @@ describe("A scan for cautions", () => {
     const { made } = later(() => (broken ? Promise.reject(new Error("broke off")) : Promise.resolve()));
     const own = scanner(fakePort(sheets()).book, made);
     const usual = must(await start().scan.scan());
-    const first = must(await own.scan(undefined, undefined, { awaits: () => heard.push("awaits") }));
+    const first = must(await own.scan(undefined, undefined, { onWait: () => heard.push("onWait") }));
     expect(texts(first.unworked)).toEqual(["Loop!A10"]);
     expect(texts(first.cells.map(({ address }) => address))).toEqual(texts(usual.cells.map(({ address }) => address)));
     expect(first.severities.map(({ severity }) => severity)).toEqual(["Danger", "Caution"]);
-    expect(heard).toEqual(["awaits"]);
+    expect(heard).toEqual(["onWait"]);
     broken = false;
     expect(must(await own.scan(["Inputs"]))).toEqual(usual);
   });

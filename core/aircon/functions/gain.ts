@@ -1,5 +1,5 @@
 import { cellFunction } from "../../kernel/define/cellFunction";
-import { list, of } from "../../kernel/define/result";
+import { listResult, quantityResult } from "../../kernel/define/result";
 import { CYCLE_ARGS } from "../../cycle/args";
 import { coldCondensing } from "../../cycle/cautions";
 import { copOf } from "../../cycle/equations";
@@ -12,66 +12,66 @@ const { refrigerant: REFRIGERANT, evaporating: EVAPORATING, condensing: CONDENSI
 
 const usual = { evaporating: 45, condensingOutdoors: 115, condensingPool: 105 } as const;
 
-export const gain = cellFunction({
+export const airconGain = cellFunction({
   id: "AIRCON.GAIN",
   topic: "aircon",
   summary: "Change of capacity, power and COP when the condenser runs cooler on the pool than outdoors.",
-  finds: ["efficiency", "saving", "head pressure", "condensing temperature", "benefit"],
-  remarks: [
+  keywords: ["efficiency", "saving", "head pressure", "condensing temperature", "benefit"],
+  details: [
     "Evaporating temperature, superheat and swept volume × volumetric efficiency are held: the mass flow stays, cooling and work by mass change.",
     "The compressor alone, single speed, the same isentropic efficiency at both. A real evaporator gains a little temperature with the capacity.",
   ],
   args: {
     refrigerant: REFRIGERANT,
     evaporating: EVAPORATING,
-    condensingOutdoors: CONDENSING.saying("dew temperature in the outdoor coil"),
-    condensingPool: CONDENSING.saying("dew temperature in the pool exchanger"),
+    condensingOutdoors: CONDENSING.describedAs("dew temperature in the outdoor coil"),
+    condensingPool: CONDENSING.describedAs("dew temperature in the pool exchanger"),
     ...STATE,
   },
-  gives: list("change from outdoors to pool", {
-    changeOfCapacity: of("fraction", "relative change of cooling capacity"),
-    changeOfPower: of("fraction", "relative change of compressor power"),
-    changeOfCOP: of("fraction", "relative change of COP"),
-    outdoorCOP: of("COP", "COP of the compressor on the outdoor coil"),
-    poolCOP: of("COP", "COP of the compressor on the pool"),
+  returns: listResult("change from outdoors to pool", {
+    changeOfCapacity: quantityResult("fraction", "relative change of cooling capacity"),
+    changeOfPower: quantityResult("fraction", "relative change of compressor power"),
+    changeOfCOP: quantityResult("fraction", "relative change of COP"),
+    outdoorCOP: quantityResult("COP", "COP of the compressor on the outdoor coil"),
+    poolCOP: quantityResult("COP", "COP of the compressor on the pool"),
   }),
   facts: { cooler: "temperature difference", condensing: "temperature" },
   heavy: true,
   cautions: [
-    { rule: gainInTheField, fires: { refrigerant: "R-22", ...usual } },
-    { rule: noGain, fires: { refrigerant: "R-22", ...usual, condensingPool: 125 } },
-    { rule: coldCondensing, fires: { refrigerant: "R-22", ...usual, condensingPool: 75 } },
+    { rule: gainInTheField, raisedBy: { refrigerant: "R-22", ...usual } },
+    { rule: noGain, raisedBy: { refrigerant: "R-22", ...usual, condensingPool: 125 } },
+    { rule: coldCondensing, raisedBy: { refrigerant: "R-22", ...usual, condensingPool: 75 } },
   ],
   sources: EQUATION_SOURCES,
   checks: [
     {
-      at: { refrigerant: "R-22", ...usual },
-      gives: { changeOfCapacity: 0.0449, changeOfCOP: 0.206, outdoorCOP: 3.93, poolCOP: 4.74 },
-      within: 0.005,
-      from: "coolprop8",
+      inputs: { refrigerant: "R-22", ...usual },
+      expected: { changeOfCapacity: 0.0449, changeOfCOP: 0.206, outdoorCOP: 3.93, poolCOP: 4.74 },
+      tolerance: 0.005,
+      source: "coolprop8",
       remark: "relative capacity 1.000 on 0.957, COP 4.74 on 3.93",
     },
     {
-      at: { refrigerant: "R-134a", ...usual, condensingOutdoors: 120 },
-      gives: { changeOfCapacity: 0.0846, changeOfCOP: 0.3187 },
-      within: 0.003,
-      from: "coolprop8",
+      inputs: { refrigerant: "R-134a", ...usual, condensingOutdoors: 120 },
+      expected: { changeOfCapacity: 0.0846, changeOfCOP: 0.3187 },
+      tolerance: 0.003,
+      source: "coolprop8",
       remark: "relative capacity 1.000 on 0.922, COP 4.80 on 3.64",
     },
     {
-      at: { refrigerant: "R-32", ...usual, condensingPool: 90 },
-      gives: { changeOfCapacity: 0.1119, changeOfCOP: 0.7032 },
-      within: 0.005,
-      from: "coolprop8",
+      inputs: { refrigerant: "R-32", ...usual, condensingPool: 90 },
+      expected: { changeOfCapacity: 0.1119, changeOfCOP: 0.7032 },
+      tolerance: 0.005,
+      source: "coolprop8",
       remark: "relative capacity 1.063 on 0.956, COP 6.37 on 3.74",
     },
   ],
-  work({ refrigerant, evaporating, condensingOutdoors, condensingPool, ...state }, { trace, step, note }) {
+  compute({ refrigerant, evaporating, condensingOutdoors, condensingPool, ...state }, { trace, step, recordFacts }) {
     const solve = (title: string, condensing: number) =>
       trace.within(title, () => cycleOf({ refrigerant, evaporating, condensing, ...state }, trace));
     const outdoors = solve("On the outdoor coil", condensingOutdoors);
     const pool = solve("On the pool", condensingPool);
-    note({ cooler: condensingOutdoors - condensingPool, condensing: condensingPool });
+    recordFacts({ cooler: condensingOutdoors - condensingPool, condensing: condensingPool });
     const cq = step(relativeChange, { a: outdoors.cooling, b: pool.cooling });
     const cw = step(relativeChange, { a: outdoors.work, b: pool.work });
     return {

@@ -1,8 +1,8 @@
 import { quantity, rows } from "../../kernel/define/argument";
 import { cellFunction } from "../../kernel/define/cellFunction";
-import { mend } from "../../kernel/values/fault";
+import { valueError } from "../../kernel/values/fault";
 import { show, us } from "../../kernel/values/quantity";
-import { of, table, word } from "../../kernel/define/result";
+import { quantityResult, tableResult, wordResult } from "../../kernel/define/result";
 import { hoursOverstate, narrowSpan } from "../cautions";
 import { DAYS, spreadOf, yearOfLoad, type MonthOfLoad } from "../fullLoadHours";
 
@@ -33,13 +33,13 @@ const MEANS = rows(
   { least: 12, most: 12 },
 );
 
-export const hours = cellFunction({
+export const airconHours = cellFunction({
   id: "AIRCON.HOURS",
   topic: "aircon",
   heavy: true,
   summary: "Equivalent full-load cooling hours of each month from monthly mean temperatures.",
-  finds: ["EFLH", "run hours", "run time", "cooling season", "degree days", "bin method"],
-  remarks: [
+  keywords: ["EFLH", "run hours", "run time", "cooling season", "degree days", "bin method"],
+  details: [
     "Load: none at or below the balance temperature, rising in a straight line to full at the design temperature, full above it; day and night alike.",
     "Daily means spread about the month's mean by the distribution of Erbs, Klein and Beckman. The swing within a day is left out: spring and autumn come out a little low.",
     "Degree-days worked this way agree with ten typical US years within 10 % (San Francisco, which has next to none, within 200 °F·days).",
@@ -59,51 +59,51 @@ export const hours = cellFunction({
     yearlySpread: quantity("temperature difference", "standard deviation of the monthly means over the years' months", {
       from: 0,
       to: us("temperature difference", 40),
-    }).otherwise({
-      says: "from the twelve means",
+    }).default({
+      words: "from the twelve means",
       from: ({ monthlyMeans }) =>
         spreadOf((monthlyMeans as readonly { readonly mean: number }[]).map(({ mean }) => mean)),
     }),
   },
-  gives: table(
+  returns: tableResult(
     "full-load hours by month",
     {
-      month: word("month; the last row is the year"),
-      mean: of("temperature", "mean temperature"),
-      meanLoad: of("fraction", "mean share of full load"),
-      fullLoadHours: of("time", "equivalent full-load hours"),
+      month: wordResult("month; the last row is the year"),
+      mean: quantityResult("temperature", "mean temperature"),
+      meanLoad: quantityResult("fraction", "mean share of full load"),
+      fullLoadHours: quantityResult("time", "equivalent full-load hours"),
     },
     { total: true },
   ),
   cautions: [
     {
       rule: hoursOverstate,
-      fires: { monthlyMeans: MONTHS.map((_, place) => ({ mean: 60 + 2 * place })), balance: 65, design: 95 },
+      raisedBy: { monthlyMeans: MONTHS.map((_, place) => ({ mean: 60 + 2 * place })), balance: 65, design: 95 },
     },
     {
       rule: narrowSpan,
-      fires: { monthlyMeans: MONTHS.map((_, place) => ({ mean: 60 + 2 * place })), balance: 75, design: 85 },
+      raisedBy: { monthlyMeans: MONTHS.map((_, place) => ({ mean: 60 + 2 * place })), balance: 75, design: 85 },
     },
   ],
   checks: [
     {
-      at: { monthlyMeans: MIAMI, balance: 65, design: 91 },
-      gives: { row: "Jul", column: "fullLoadHours", is: 504 },
-      within: "3 %",
-      from: "tmy3",
+      inputs: { monthlyMeans: MIAMI, balance: 65, design: 91 },
+      expected: { row: "Jul", column: "fullLoadHours", value: 504 },
+      tolerance: "3 %",
+      source: "tmy3",
       remark: "303.6 K·days above 65 °F in July of the typical year of Miami, on 26 °F",
     },
     {
-      at: { monthlyMeans: MIAMI, balance: 65, design: 91 },
-      gives: { row: "Year", column: "fullLoadHours", is: 3873 },
-      within: "3 %",
-      from: "tmy3",
+      inputs: { monthlyMeans: MIAMI, balance: 65, design: 91 },
+      expected: { row: "Year", column: "fullLoadHours", value: 3873 },
+      tolerance: "3 %",
+      source: "tmy3",
       remark: "2,331 K·days above 65 °F in the year",
     },
   ],
-  work({ monthlyMeans, balance, design, yearlySpread }, { trace, system }) {
+  compute({ monthlyMeans, balance, design, yearlySpread }, { trace, system }) {
     if (design - balance < us("temperature difference", 5) - 1e-9)
-      throw mend(
+      throw valueError(
         `design: must lie at least ${show(us("temperature difference", 5), "temperature difference", system)} above balance, got ${show(design, "temperature", system)} over ${show(balance, "temperature", system)}`,
       );
     const means = monthlyMeans.map(({ mean }) => mean);

@@ -1,18 +1,18 @@
 import { quantity } from "../../kernel/define/argument";
 import { cellFunction } from "../../kernel/define/cellFunction";
-import { mend } from "../../kernel/values/fault";
+import { valueError } from "../../kernel/values/fault";
 import { show, us } from "../../kernel/values/quantity";
-import { of } from "../../kernel/define/result";
+import { quantityResult } from "../../kernel/define/result";
 import { COOLING, OUTDOOR_FAN } from "../args";
 import { fanNotGiven, mayBeSeer } from "../cautions";
 import { powerByRating, rejectedHeat } from "../equations";
 
-export const rejectedByRating = cellFunction({
+export const airconRejectedByRating = cellFunction({
   id: "AIRCON.REJECTEDBYRATING",
   topic: "aircon",
   summary: "Heat that reaches the condenser, from net cooling and EER, EER2 or COP at the rating condition.",
-  finds: ["heat rejection", "EER", "EER2", "COP", "waste heat", "total heat of rejection"],
-  remarks: [
+  keywords: ["heat rejection", "EER", "EER2", "COP", "waste heat", "total heat of rejection"],
+  details: [
     "US: EER or EER2 in BTU/(W·h). SI: COP in W/W. EER2 is the EER at a higher duct resistance, about 0.95 of it.",
     "A SEER is not an efficiency at one condition: with it the heat rejected comes out too low.",
   ],
@@ -25,26 +25,38 @@ export const rejectedByRating = cellFunction({
     }),
     outdoorFan: OUTDOOR_FAN,
   },
-  gives: of("heat rate", "heat rejected at the condenser"),
+  returns: quantityResult("heat rate", "heat rejected at the condenser"),
   cautions: [
-    { rule: mayBeSeer, fires: { cooling: 36000, rating: 16 } },
-    { rule: fanNotGiven, fires: { cooling: 36000, rating: 12 } },
+    { rule: mayBeSeer, raisedBy: { cooling: 36000, rating: 16 } },
+    { rule: fanNotGiven, raisedBy: { cooling: 36000, rating: 12 } },
   ],
   checks: [
-    { at: { cooling: 36000, rating: 12 }, gives: 46239, within: 5, from: "condenserSelection", remark: "3 kW" },
     {
-      at: { cooling: 100_000, rating: 12 },
-      gives: 128_430,
-      within: 50,
-      from: "identity",
+      inputs: { cooling: 36000, rating: 12 },
+      expected: 46239,
+      tolerance: 5,
+      source: "condenserSelection",
+      remark: "3 kW",
+    },
+    {
+      inputs: { cooling: 100_000, rating: 12 },
+      expected: 128_430,
+      tolerance: 50,
+      source: "identity",
       remark: "heat rejection factor 1 + 3.412/12 = 1.2843",
     },
-    { at: { cooling: 10, rating: 4, units: "SI" }, gives: 12.5, within: 1e-9, from: "identity", remark: "1 + 1/COP" },
+    {
+      inputs: { cooling: 10, rating: 4, units: "SI" },
+      expected: 12.5,
+      tolerance: 1e-9,
+      source: "identity",
+      remark: "1 + 1/COP",
+    },
   ],
-  work({ cooling, rating, outdoorFan }, { step, system }) {
+  compute({ cooling, rating, outdoorFan }, { step, system }) {
     const power = step(powerByRating, { Q: cooling, rating });
     if (outdoorFan >= power)
-      throw mend(
+      throw valueError(
         `outdoorFan: must be below the power by the rating (${show(power, "electric power", system)}), got ${show(outdoorFan, "electric power", system)}`,
       );
     return step(rejectedHeat, { Q: cooling, P: power, Pf: outdoorFan });

@@ -6,10 +6,11 @@ export const gainInTheField = caution({
   code: "AIRCON-GAIN-FIELD",
   severity: "Caution",
   source: "commonPractice",
-  about: "The compressor's own cycle; field figures run from 0.5 to 2 % per °F, and the outdoor fan's saving is apart.",
+  description:
+    "The compressor's own cycle; field figures run from 0.5 to 2 % per °F, and the outdoor fan's saving is apart.",
   needs: { changeOfCOP: "fraction", cooler: "temperature difference" },
   when: () => true,
-  say: ({ changeOfCOP, cooler }, show) => {
+  message: ({ changeOfCOP, cooler }, show) => {
     const each =
       cooler === 0
         ? ""
@@ -22,9 +23,9 @@ export const noGain = caution({
   code: "AIRCON-NO-GAIN",
   severity: "Caution",
   source: "commonPractice",
-  about: "Condensing on the pool warmer than outdoors: capacity is lost and power rises.",
+  description: "Condensing on the pool warmer than outdoors: capacity is lost and power rises.",
   needs: { condensingOutdoors: "temperature", condensingPool: "temperature" },
   when: ({ condensingOutdoors, condensingPool }) => condensingPool > condensingOutdoors,
-  say: ({ condensingOutdoors, condensingPool }, show) =>
+  message: ({ condensingOutdoors, condensingPool }, show) =>
     `On the pool the machine would condense at ${show(condensingPool, "temperature")}, outdoors at ${show(condensingOutdoors, "temperature")}: capacity falls and power rises. The heat is then paid for with electricity.`,
 });

@@ -5,8 +5,8 @@ import { equation, symbol } from "../../kernel/define/equation";
 export const relativeChange = equation({
   name: "Relative change",
   form: "c = b / a - 1",
-  gives: "fraction",
-  takes: {
+  kind: "fraction",
+  symbols: {
     a: symbol("enthalpy", "condensing outdoors", 2e4, 3e5),
     b: symbol("enthalpy", "condensing on the pool", 2e4, 3e5),
   },
@@ -17,8 +17,8 @@ export const relativeChange = equation({
 export const changeOfCop = equation({
   name: "Relative change of COP",
   form: "c = (1 + cq) / (1 + cw) - 1",
-  gives: "fraction",
-  takes: {
+  kind: "fraction",
+  symbols: {
     cq: symbol("fraction", "relative change of capacity", -0.3, 0.3),
     cw: symbol("fraction", "relative change of power", -0.5, 0.5),
   },

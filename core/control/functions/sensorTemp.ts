@@ -1,16 +1,16 @@
 import { quantity } from "../../kernel/define/argument";
 import { cellFunction } from "../../kernel/define/cellFunction";
-import { of } from "../../kernel/define/result";
+import { quantityResult } from "../../kernel/define/result";
 import { SENSOR } from "../args";
 import { beyondTable, wrongCurve } from "../cautions";
 import { otherReadings, temperatureOf } from "../thermistor";
 
-export const sensorTemp = cellFunction({
+export const controlSensorTemp = cellFunction({
   id: "CONTROL.SENSORTEMP",
   topic: "control",
   summary: "Temperature of a 10 kΩ thermistor (NTC) by its resistance.",
-  finds: ["thermistor", "NTC", "10k sensor", "Steinhart-Hart", "beta"],
-  remarks: [
+  keywords: ["thermistor", "NTC", "10k sensor", "Steinhart-Hart", "beta"],
+  details: [
     "10K3: Steinhart–Hart with the published constants, which give the published table back within 0.01 °F from −40 to 140 °F.",
     "A beta value holds near 25 °C only; between two data sheets it may be off by 1 to 2 °F at 0 and 50 °C.",
     "Measure with the sensor unplugged from its controller.",
@@ -19,23 +19,23 @@ export const sensorTemp = cellFunction({
     ohms: quantity("resistance", "resistance, measured with the sensor unplugged", { above: 0 }),
     sensor: SENSOR,
   },
-  gives: of("temperature", "temperature of the sensor"),
+  returns: quantityResult("temperature", "temperature of the sensor"),
   facts: { otherLowest: "temperature", otherHighest: "temperature", sensorTemperature: "temperature" },
   cautions: [
-    { rule: wrongCurve, fires: { ohms: 5325 } },
-    { rule: beyondTable, fires: { ohms: 500 } },
+    { rule: wrongCurve, raisedBy: { ohms: 5325 } },
+    { rule: beyondTable, raisedBy: { ohms: 500 } },
   ],
   checks: [
-    { at: { ohms: 32650.9, units: "SI" }, gives: 0, within: 0.02, from: "ntcTable" },
-    { at: { ohms: 10000, units: "SI" }, gives: 25, within: 0.02, from: "ntcTable" },
-    { at: { ohms: 97006.9, units: "SI" }, gives: -20, within: 0.02, from: "ntcTable" },
-    { at: { ohms: 336103, units: "SI" }, gives: -40, within: 0.02, from: "ntcTable" },
-    { at: { ohms: 5325, sensor: 3380, units: "SI" }, gives: 42.5, within: 0.06, from: "betaEquation" },
-    { at: { ohms: 30000000 }, gives: "#N/A", from: "commonPractice", remark: "a broken wire" },
+    { inputs: { ohms: 32650.9, units: "SI" }, expected: 0, tolerance: 0.02, source: "ntcTable" },
+    { inputs: { ohms: 10000, units: "SI" }, expected: 25, tolerance: 0.02, source: "ntcTable" },
+    { inputs: { ohms: 97006.9, units: "SI" }, expected: -20, tolerance: 0.02, source: "ntcTable" },
+    { inputs: { ohms: 336103, units: "SI" }, expected: -40, tolerance: 0.02, source: "ntcTable" },
+    { inputs: { ohms: 5325, sensor: 3380, units: "SI" }, expected: 42.5, tolerance: 0.06, source: "betaEquation" },
+    { inputs: { ohms: 30000000 }, expected: "#N/A", source: "commonPractice", remark: "a broken wire" },
   ],
-  work({ ohms, sensor }, { trace, note }) {
+  compute({ ohms, sensor }, { trace, recordFacts }) {
     const T = temperatureOf(ohms, sensor, trace);
-    note({ ...otherReadings(ohms, sensor, trace), sensorTemperature: T });
+    recordFacts({ ...otherReadings(ohms, sensor, trace), sensorTemperature: T });
     return T;
   },
 });

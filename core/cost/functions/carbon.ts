@@ -1,49 +1,49 @@
 import { cellFunction } from "../../kernel/define/cellFunction";
-import { of } from "../../kernel/define/result";
-import { EFFICIENCY, HEAT, SOURCE } from "../args";
+import { quantityResult } from "../../kernel/define/result";
+import { HEATER_EFFICIENCY, HEAT, SOURCE } from "../args";
 import { fieldEfficiency, gridAverage, typicalUsed, unusualHeatPump, woodCarbon } from "../cautions";
 import { sourceNamed } from "../data/heatSources";
-import { carbonOfHeat, checkEfficiency } from "../heatCost";
+import { heatCarbon, checkEfficiency } from "../heatCost";
 
-export const carbon = cellFunction({
+export const costCarbon = cellFunction({
   id: "COST.CARBON",
   topic: "cost",
   summary: "Carbon dioxide that goes with an amount of heat from a source.",
-  finds: ["CO2", "emissions", "greenhouse", "footprint"],
-  remarks: [
+  keywords: ["CO2", "emissions", "greenhouse", "footprint"],
+  details: [
     "Fuels by US EPA factors (kg for a million BTU): natural gas 53.06, propane 62.87, fuel oil 73.96, wood 93.80. Electricity: US grid average of 2018, 947 lb/MWh (eGRID2018).",
     "Carbon dioxide of burning and of power plants only: no other gases, no leaks on the way, no refrigerant.",
   ],
-  args: { heat: HEAT, source: SOURCE, efficiency: EFFICIENCY },
-  gives: of("carbon dioxide", "carbon dioxide"),
+  args: { heat: HEAT, source: SOURCE, efficiency: HEATER_EFFICIENCY },
+  returns: quantityResult("carbon dioxide", "carbon dioxide"),
   facts: { used: "number", typical: "yes/no" },
   cautions: [
-    { rule: gridAverage, fires: { heat: 1e6, source: "heat pump" } },
-    { rule: woodCarbon, fires: { heat: 1e6, source: "wood" } },
-    { rule: fieldEfficiency, fires: { heat: 1e6, source: "propane" } },
-    { rule: unusualHeatPump, fires: { heat: 1e6, source: "heat pump", efficiency: 2 } },
-    { rule: typicalUsed, fires: { heat: 1e6, source: "fuel oil" } },
+    { rule: gridAverage, raisedBy: { heat: 1e6, source: "heat pump" } },
+    { rule: woodCarbon, raisedBy: { heat: 1e6, source: "wood" } },
+    { rule: fieldEfficiency, raisedBy: { heat: 1e6, source: "propane" } },
+    { rule: unusualHeatPump, raisedBy: { heat: 1e6, source: "heat pump", efficiency: 2 } },
+    { rule: typicalUsed, raisedBy: { heat: 1e6, source: "fuel oil" } },
   ],
   checks: [
     {
-      at: { heat: "100000 BTU", source: "natural gas", efficiency: 1, units: "SI" },
-      gives: 5.306,
-      within: 0.001,
-      from: "epaFactors",
+      inputs: { heat: "100000 BTU", source: "natural gas", efficiency: 1, units: "SI" },
+      expected: 5.306,
+      tolerance: 0.001,
+      source: "epaFactors",
       remark: "kg for a therm",
     },
-    { at: { heat: "1000 kWh", source: "electric resistance" }, gives: 947, within: 1, from: "egrid2018" },
+    { inputs: { heat: "1000 kWh", source: "electric resistance" }, expected: 947, tolerance: 1, source: "egrid2018" },
     {
-      at: { heat: "91500 BTU", source: "propane", efficiency: 1, units: "SI" },
-      gives: 5.72,
-      within: "1 %",
-      from: "epaFactors",
+      inputs: { heat: "91500 BTU", source: "propane", efficiency: 1, units: "SI" },
+      expected: 5.72,
+      tolerance: "1 %",
+      source: "epaFactors",
       remark: "kg for a gallon, from memory",
     },
   ],
-  work({ heat, source, efficiency }, { trace, note }) {
+  compute({ heat, source, efficiency }, { trace, recordFacts }) {
     checkEfficiency(source, efficiency);
-    note({ used: efficiency, typical: efficiency === sourceNamed(source).typical });
-    return carbonOfHeat(source, heat, efficiency, trace);
+    recordFacts({ used: efficiency, typical: efficiency === sourceNamed(source).typical });
+    return heatCarbon(source, heat, efficiency, trace);
   },
 });

@@ -1,70 +1,70 @@
 import { rows } from "../../kernel/define/argument";
 import { cellFunction } from "../../kernel/define/cellFunction";
-import { NO_VALUE, of, table, word } from "../../kernel/define/result";
-import { EFFICIENCY, HEAT, PRICE, SOURCE } from "../args";
+import { NO_VALUE, quantityResult, tableResult, wordResult } from "../../kernel/define/result";
+import { HEATER_EFFICIENCY, HEAT, PRICE, SOURCE } from "../args";
 import { ownTariff } from "../cautions";
-import { carbonOfHeat, checkEfficiency, costOfHeat } from "../heatCost";
+import { heatCarbon, checkEfficiency, heatCost } from "../heatCost";
 
-export const compare = cellFunction({
+export const costCompare = cellFunction({
   id: "COST.COMPARE",
   topic: "cost",
   summary: "Cost and carbon dioxide of the same heat from several sources beside each other.",
-  finds: ["fuel comparison", "cheapest heat", "energy cost", "alternatives"],
-  remarks: [
+  keywords: ["fuel comparison", "cheapest heat", "energy cost", "alternatives"],
+  details: [
     "Prices: rows of source, price in its selling unit (therm, gal, kWh, cord; SI: kWh, L, kWh, m³) and, where known, heat on energy bought.",
     "Contents, typical efficiencies and carbon dioxide as COST.OFHEAT and COST.CARBON take them.",
   ],
   args: {
     heat: HEAT,
     prices: rows(
-      { source: SOURCE, price: PRICE, efficiency: EFFICIENCY },
+      { source: SOURCE, price: PRICE, efficiency: HEATER_EFFICIENCY },
       "rows: source, price of its selling unit, [heat on energy bought]",
       { least: 1, most: 20 },
     ),
   },
-  gives: table("sources beside each other", {
-    source: word("source of the heat"),
-    efficiency: of("number", "heat on energy bought"),
-    cost: of("money", "cost of the heat"),
-    timesCheapest: of("number", "cost on that of the cheapest source"),
-    carbonDioxide: of("carbon dioxide", "carbon dioxide that goes with it"),
+  returns: tableResult("sources beside each other", {
+    source: wordResult("source of the heat"),
+    efficiency: quantityResult("number", "heat on energy bought"),
+    cost: quantityResult("money", "cost of the heat"),
+    timesCheapest: quantityResult("number", "cost on that of the cheapest source"),
+    carbonDioxide: quantityResult("carbon dioxide", "carbon dioxide that goes with it"),
   }),
-  cautions: [{ rule: ownTariff, fires: { heat: 1e6, prices: [["natural gas", 1.2]] } }],
+  cautions: [{ rule: ownTariff, raisedBy: { heat: 1e6, prices: [["natural gas", 1.2]] } }],
   checks: [
     {
-      at: {
+      inputs: {
         heat: 1e6,
         prices: [
           ["propane", 0.7, 1],
           ["fuel oil", 0.6, 1],
         ],
       },
-      gives: { row: "propane", column: "cost", is: 7.648 },
-      within: "0.5 %",
-      from: "fuelPriceTable",
+      expected: { row: "propane", column: "cost", value: 7.648 },
+      tolerance: "0.5 %",
+      source: "fuelPriceTable",
     },
     {
-      at: {
+      inputs: {
         heat: 1e6,
         prices: [
           ["propane", 0.7, 1],
           ["fuel oil", 0.6, 1],
         ],
       },
-      gives: { row: "propane", column: "timesCheapest", is: 1.7655 },
-      within: "1 %",
-      from: "fuelPriceTable",
+      expected: { row: "propane", column: "timesCheapest", value: 1.7655 },
+      tolerance: "1 %",
+      source: "fuelPriceTable",
       remark: "7.648 on 4.332",
     },
   ],
-  work({ heat, prices }, { trace }) {
+  compute({ heat, prices }, { trace }) {
     const found = prices.map(({ source, price, efficiency }, place) => {
       checkEfficiency(source, efficiency, `prices, row ${place + 1}, efficiency`);
       return trace.within(source, () => ({
         source,
         efficiency,
-        cost: costOfHeat(source, heat, price, efficiency, trace),
-        carbonDioxide: carbonOfHeat(source, heat, efficiency, trace),
+        cost: heatCost(source, heat, price, efficiency, trace),
+        carbonDioxide: heatCarbon(source, heat, efficiency, trace),
       }));
     });
     const cheapest = Math.min(...found.map(({ cost }) => cost));

@@ -1,60 +1,70 @@
 import { cellFunction } from "../../kernel/define/cellFunction";
-import { of } from "../../kernel/define/result";
-import { EFFICIENCY, HEAT, PRICE, SOURCE } from "../args";
+import { quantityResult } from "../../kernel/define/result";
+import { HEATER_EFFICIENCY, HEAT, PRICE, SOURCE } from "../args";
 import { fieldEfficiency, ownTariff, typicalUsed, unusualHeatPump } from "../cautions";
 import { sourceNamed } from "../data/heatSources";
-import { checkEfficiency, costOfHeat } from "../heatCost";
+import { checkEfficiency, heatCost } from "../heatCost";
 
-export const ofHeat = cellFunction({
+export const costOfHeat = cellFunction({
   id: "COST.OFHEAT",
   topic: "cost",
   summary: "Cost of an amount of heat from gas, propane, oil, electricity, a heat pump, wood or solar pumping.",
-  finds: ["energy cost", "fuel cost", "price", "operating cost", "money"],
-  remarks: [
+  keywords: ["energy cost", "fuel cost", "price", "operating cost", "money"],
+  details: [
     "Higher heating values, US averages of 2019: propane 91,452 and fuel oil 138,500 BTU/gal, wood 20,000,000 BTU/cord (stacked).",
     "Typical heat on energy bought: gas, propane, oil 0.8; electric resistance 1; heat pump 5 (its COP, 1 to 15); wood 0.6; solar 20 (heat on pump energy).",
   ],
-  args: { heat: HEAT, source: SOURCE, price: PRICE, efficiency: EFFICIENCY },
-  gives: of("money", "cost of the heat"),
+  args: { heat: HEAT, source: SOURCE, price: PRICE, efficiency: HEATER_EFFICIENCY },
+  returns: quantityResult("money", "cost of the heat"),
   facts: { used: "number", typical: "yes/no" },
   cautions: [
-    { rule: fieldEfficiency, fires: { heat: 1e6, source: "natural gas", price: 1.2 } },
-    { rule: unusualHeatPump, fires: { heat: 1e6, source: "heat pump", price: 0.15, efficiency: 9 } },
-    { rule: typicalUsed, fires: { heat: 1e6, source: "wood", price: 300 } },
-    { rule: ownTariff, fires: { heat: 1e6, source: "propane", price: 2.5 } },
+    { rule: fieldEfficiency, raisedBy: { heat: 1e6, source: "natural gas", price: 1.2 } },
+    { rule: unusualHeatPump, raisedBy: { heat: 1e6, source: "heat pump", price: 0.15, efficiency: 9 } },
+    { rule: typicalUsed, raisedBy: { heat: 1e6, source: "wood", price: 300 } },
+    { rule: ownTariff, raisedBy: { heat: 1e6, source: "propane", price: 2.5 } },
   ],
   checks: [
     {
-      at: { heat: 1e6, source: "propane", price: 0.7, efficiency: 1 },
-      gives: 7.648,
-      within: "0.5 %",
-      from: "fuelPriceTable",
+      inputs: { heat: 1e6, source: "propane", price: 0.7, efficiency: 1 },
+      expected: 7.648,
+      tolerance: "0.5 %",
+      source: "fuelPriceTable",
       remark: "worked there with 91,523 BTU/gal",
     },
     {
-      at: { heat: 1e6, source: "fuel oil", price: 0.6, efficiency: 1 },
-      gives: 4.332,
-      within: "0.5 %",
-      from: "fuelPriceTable",
+      inputs: { heat: 1e6, source: "fuel oil", price: 0.6, efficiency: 1 },
+      expected: 4.332,
+      tolerance: "0.5 %",
+      source: "fuelPriceTable",
     },
     {
-      at: { heat: 100_000, source: "natural gas", price: 1.3, efficiency: 1 },
-      gives: 1.3,
-      within: 1e-9,
-      from: "eiaUnits",
+      inputs: { heat: 100_000, source: "natural gas", price: 1.3, efficiency: 1 },
+      expected: 1.3,
+      tolerance: 1e-9,
+      source: "eiaUnits",
     },
-    { at: { heat: 3412, source: "electric resistance", price: 1 }, gives: 1, within: "0.03 %", from: "eiaUnits" },
-    { at: { heat: 20e6, source: "wood", price: 250, efficiency: 1 }, gives: 250, within: 1e-6, from: "eiaUnits" },
     {
-      at: { heat: 100, source: "heat pump", price: 0.2, efficiency: 5, units: "SI" },
-      gives: 4,
-      within: 1e-9,
-      from: "identity",
+      inputs: { heat: 3412, source: "electric resistance", price: 1 },
+      expected: 1,
+      tolerance: "0.03 %",
+      source: "eiaUnits",
+    },
+    {
+      inputs: { heat: 20e6, source: "wood", price: 250, efficiency: 1 },
+      expected: 250,
+      tolerance: 1e-6,
+      source: "eiaUnits",
+    },
+    {
+      inputs: { heat: 100, source: "heat pump", price: 0.2, efficiency: 5, units: "SI" },
+      expected: 4,
+      tolerance: 1e-9,
+      source: "identity",
     },
   ],
-  work({ heat, source, price, efficiency }, { trace, note }) {
+  compute({ heat, source, price, efficiency }, { trace, recordFacts }) {
     checkEfficiency(source, efficiency);
-    note({ used: efficiency, typical: efficiency === sourceNamed(source).typical });
-    return costOfHeat(source, heat, price, efficiency, trace);
+    recordFacts({ used: efficiency, typical: efficiency === sourceNamed(source).typical });
+    return heatCost(source, heat, price, efficiency, trace);
   },
 });

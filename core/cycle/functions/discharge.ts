@@ -1,28 +1,28 @@
 import { cellFunction } from "../../kernel/define/cellFunction";
-import { of } from "../../kernel/define/result";
+import { quantityResult } from "../../kernel/define/result";
 import { EQUATION_SOURCES } from "../../refrigerant/sources";
 import { CYCLE_ARGS } from "../args";
 import { coldCondensing, hotDischarge } from "../cautions";
 import { cycleOf, factsOf } from "../working";
 
-export const discharge = cellFunction({
+export const cycleDischarge = cellFunction({
   id: "CYCLE.DISCHARGE",
   topic: "cycle",
   summary: "Temperature of the compressor's discharge gas.",
-  finds: ["hot gas"],
-  remarks: ["Adiabatic shell: a real discharge is cooler by the shell's loss."],
+  keywords: ["hot gas"],
+  details: ["Adiabatic shell: a real discharge is cooler by the shell's loss."],
   heavy: true,
   args: CYCLE_ARGS,
-  gives: of("temperature", "discharge temperature"),
+  returns: quantityResult("temperature", "discharge temperature"),
   facts: { dischargeTemperature: "temperature", pressureRatio: "number" },
   cautions: [
-    { rule: hotDischarge, fires: { refrigerant: "R-32", evaporating: 20, condensing: 130 } },
-    { rule: coldCondensing, fires: { refrigerant: "R-410A", evaporating: 45, condensing: 75 } },
+    { rule: hotDischarge, raisedBy: { refrigerant: "R-32", evaporating: 20, condensing: 130 } },
+    { rule: coldCondensing, raisedBy: { refrigerant: "R-410A", evaporating: 45, condensing: 75 } },
   ],
   sources: EQUATION_SOURCES,
   checks: [
     {
-      at: {
+      inputs: {
         refrigerant: "R-22",
         evaporating: -5,
         condensing: 35,
@@ -31,14 +31,14 @@ export const discharge = cellFunction({
         efficiency: 1,
         units: "SI",
       },
-      gives: 53.81,
-      within: 0.1,
-      from: "coolprop8",
+      expected: 53.81,
+      tolerance: 0.1,
+      source: "coolprop8",
     },
   ],
-  work(args, { trace, note }) {
+  compute(args, { trace, recordFacts }) {
     const solved = cycleOf(args, trace);
-    note(factsOf(solved));
+    recordFacts(factsOf(solved));
     return solved.discharge.temperature;
   },
 });

@@ -1,26 +1,28 @@
 import { cellFunction } from "../../kernel/define/cellFunction";
 import { HEAT_RATE } from "../../kernel/define/glossary";
-import { of } from "../../kernel/define/result";
+import { quantityResult } from "../../kernel/define/result";
 import { EQUATION_SOURCES } from "../../refrigerant/sources";
 import { CYCLE_ARGS } from "../args";
 import { hotDischarge } from "../cautions";
 import { massFlowOf } from "../equations";
 import { cycleOf, factsOf } from "../working";
 
-export const massFlow = cellFunction({
+export const cycleMassFlow = cellFunction({
   id: "CYCLE.MASSFLOW",
   topic: "cycle",
   summary: "Refrigerant mass flow that gives a cooling.",
-  finds: ["refrigerant flow"],
+  keywords: ["refrigerant flow"],
   heavy: true,
-  args: { cooling: HEAT_RATE.saying("cooling at the evaporator"), ...CYCLE_ARGS },
-  gives: of("mass flow", "refrigerant mass flow"),
+  args: { cooling: HEAT_RATE.describedAs("cooling at the evaporator"), ...CYCLE_ARGS },
+  returns: quantityResult("mass flow", "refrigerant mass flow"),
   facts: { dischargeTemperature: "temperature", pressureRatio: "number" },
-  cautions: [{ rule: hotDischarge, fires: { cooling: 90000, refrigerant: "R-32", evaporating: 20, condensing: 130 } }],
+  cautions: [
+    { rule: hotDischarge, raisedBy: { cooling: 90000, refrigerant: "R-32", evaporating: 20, condensing: 130 } },
+  ],
   sources: EQUATION_SOURCES,
   checks: [
     {
-      at: {
+      inputs: {
         cooling: 10,
         refrigerant: "R-22",
         evaporating: -5,
@@ -30,14 +32,14 @@ export const massFlow = cellFunction({
         efficiency: 1,
         units: "SI",
       },
-      gives: 224.874,
-      within: "0.1 %",
-      from: "coolprop8",
+      expected: 224.874,
+      tolerance: "0.1 %",
+      source: "coolprop8",
     },
   ],
-  work({ cooling, ...args }, { trace, step, note }) {
+  compute({ cooling, ...args }, { trace, step, recordFacts }) {
     const solved = cycleOf(args, trace);
-    note(factsOf(solved));
+    recordFacts(factsOf(solved));
     return step(massFlowOf, { Q: cooling, q: solved.cooling });
   },
 });

@@ -1,43 +1,43 @@
 import { cellFunction } from "../../kernel/define/cellFunction";
-import { of, row } from "../../kernel/define/result";
+import { quantityResult, rowResult } from "../../kernel/define/result";
 import { EQUATION_SOURCES } from "../../refrigerant/sources";
 import { CYCLE_ARGS } from "../args";
 import { hotDischarge } from "../cautions";
 import { shareOf } from "../equations";
 import { cycleOf, factsOf } from "../working";
 
-export const split = cellFunction({
+export const cycleSplit = cellFunction({
   id: "CYCLE.SPLIT",
   topic: "cycle",
   summary: "Shares of the heat rejected: desuperheating, condensing, subcooling.",
-  finds: ["desuperheater", "zones"],
+  keywords: ["desuperheater", "zones"],
   heavy: true,
   args: CYCLE_ARGS,
-  gives: row("shares of the heat rejected", {
-    desuperheating: of("fraction", "share that is desuperheating"),
-    condensing: of("fraction", "share that is condensing"),
-    subcooling: of("fraction", "share that is subcooling"),
+  returns: rowResult("shares of the heat rejected", {
+    desuperheating: quantityResult("fraction", "share that is desuperheating"),
+    condensing: quantityResult("fraction", "share that is condensing"),
+    subcooling: quantityResult("fraction", "share that is subcooling"),
   }),
   facts: { dischargeTemperature: "temperature", pressureRatio: "number" },
-  cautions: [{ rule: hotDischarge, fires: { refrigerant: "R-32", evaporating: 20, condensing: 130 } }],
+  cautions: [{ rule: hotDischarge, raisedBy: { refrigerant: "R-32", evaporating: 20, condensing: 130 } }],
   sources: EQUATION_SOURCES,
   checks: [
     {
-      at: { refrigerant: "R-22", evaporating: 45, condensing: 105 },
-      gives: { desuperheating: 0.153 },
-      within: 0.001,
-      from: "coolprop8",
+      inputs: { refrigerant: "R-22", evaporating: 45, condensing: 105 },
+      expected: { desuperheating: 0.153 },
+      tolerance: 0.001,
+      source: "coolprop8",
     },
     {
-      at: { refrigerant: "R-32", evaporating: 45, condensing: 105 },
-      gives: { desuperheating: 0.216 },
-      within: 0.001,
-      from: "coolprop8",
+      inputs: { refrigerant: "R-32", evaporating: 45, condensing: 105 },
+      expected: { desuperheating: 0.216 },
+      tolerance: 0.001,
+      source: "coolprop8",
     },
   ],
-  work(args, { trace, step, note }) {
+  compute(args, { trace, step, recordFacts }) {
     const solved = cycleOf(args, trace);
-    note(factsOf(solved));
+    recordFacts(factsOf(solved));
     const { discharge, dew, bubble, liquid, rejected: qc } = solved;
     return {
       desuperheating: step(shareOf, { ha: discharge.enthalpy, hb: dew.enthalpy, qc }),

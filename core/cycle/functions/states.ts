@@ -1,43 +1,43 @@
 import { cellFunction } from "../../kernel/define/cellFunction";
-import { NO_VALUE, of, table, word } from "../../kernel/define/result";
+import { NO_VALUE, quantityResult, tableResult, wordResult } from "../../kernel/define/result";
 import { EQUATION_SOURCES } from "../../refrigerant/sources";
 import { CYCLE_ARGS } from "../args";
 import { adiabaticShell, coldCondensing, hotDischarge } from "../cautions";
 import { afterExpansion } from "../cycle";
 import { cycleOf, factsOf } from "../working";
-import type { State } from "../../refrigerant/state/state";
+import type { RefrigerantState } from "../../refrigerant/state/state";
 
 /** Vapour's share; empty where the state is a single superheated or subcooled phase. */
-const qualityOf = (state: State, saturated?: number): number | typeof NO_VALUE =>
+const qualityOf = (state: RefrigerantState, saturated?: number): number | typeof NO_VALUE =>
   state.phase === "two-phase" ? state.quality : (saturated ?? NO_VALUE);
 
-export const states = cellFunction({
+export const cycleStates = cellFunction({
   id: "CYCLE.STATES",
   topic: "cycle",
   summary: "State points of the refrigeration cycle; pressures are absolute.",
-  finds: ["pressure enthalpy", "log p h", "points"],
-  remarks: ["Pressures are absolute. Enthalpy zero: 200 kJ/kg and 1 kJ/(kg·K) for saturated liquid at 0 °C (IIR)."],
+  keywords: ["pressure enthalpy", "log p h", "points"],
+  details: ["Pressures are absolute. Enthalpy zero: 200 kJ/kg and 1 kJ/(kg·K) for saturated liquid at 0 °C (IIR)."],
   heavy: true,
   args: CYCLE_ARGS,
-  gives: table("state points", {
-    point: word("where in the cycle"),
-    pressure: of("pressure", "pressure, absolute"),
-    temperature: of("temperature", "temperature"),
-    enthalpy: of("enthalpy", "enthalpy, IIR zero"),
-    entropy: of("entropy", "entropy, IIR zero"),
-    density: of("density", "density"),
-    quality: of("fraction", "vapour's share by mass"),
+  returns: tableResult("state points", {
+    point: wordResult("where in the cycle"),
+    pressure: quantityResult("pressure", "pressure, absolute"),
+    temperature: quantityResult("temperature", "temperature"),
+    enthalpy: quantityResult("enthalpy", "enthalpy, IIR zero"),
+    entropy: quantityResult("entropy", "entropy, IIR zero"),
+    density: quantityResult("density", "density"),
+    quality: quantityResult("fraction", "vapour's share by mass"),
   }),
   facts: { dischargeTemperature: "temperature", pressureRatio: "number" },
   cautions: [
-    { rule: hotDischarge, fires: { refrigerant: "R-32", evaporating: 20, condensing: 130 } },
-    { rule: coldCondensing, fires: { refrigerant: "R-410A", evaporating: 45, condensing: 75 } },
-    { rule: adiabaticShell, fires: { refrigerant: "R-410A", evaporating: 45, condensing: 105 } },
+    { rule: hotDischarge, raisedBy: { refrigerant: "R-32", evaporating: 20, condensing: 130 } },
+    { rule: coldCondensing, raisedBy: { refrigerant: "R-410A", evaporating: 45, condensing: 75 } },
+    { rule: adiabaticShell, raisedBy: { refrigerant: "R-410A", evaporating: 45, condensing: 105 } },
   ],
   sources: EQUATION_SOURCES,
   checks: [
     {
-      at: {
+      inputs: {
         refrigerant: "R-22",
         evaporating: -5,
         condensing: 35,
@@ -46,15 +46,15 @@ export const states = cellFunction({
         efficiency: 1,
         units: "SI",
       },
-      gives: { row: "discharge", column: "enthalpy", is: 432.229 },
-      within: 0.05,
-      from: "coolprop8",
+      expected: { row: "discharge", column: "enthalpy", value: 432.229 },
+      tolerance: 0.05,
+      source: "coolprop8",
     },
   ],
-  work(args, { trace, note }) {
+  compute(args, { trace, recordFacts }) {
     const solved = cycleOf(args, trace);
-    note(factsOf(solved));
-    const line = (point: string, state: State, saturated?: number) => ({
+    recordFacts(factsOf(solved));
+    const line = (point: string, state: RefrigerantState, saturated?: number) => ({
       point,
       pressure: state.pressure,
       temperature: state.temperature,

@@ -1,18 +1,18 @@
 /** Where compressor, evaporator and whatever takes the heat settle together. */
-import { outside } from "../../kernel/values/fault";
+import { notAvailable } from "../../kernel/values/fault";
 import { bracketedRoot } from "../../numeric/root";
-import { told } from "../../kernel/values/quantityMark";
-import { coilPull, pull, settledHeat } from "./equations";
-import { machineOf, meanCondensing, runningAt, type Machine, type Running } from "./machine";
+import { quantityMark } from "../../kernel/values/quantityMark";
+import { coilConductance, effectiveConductance, settledHeat } from "./equations";
+import { machineOf, meanCondensing, runningAt, type CoolingMachine, type MachineState } from "./machine";
 import { waterRate } from "../zones/zones";
 
 /** What takes the heat: W/K between the mean condensing temperature and what enters, and that, K. */
 export interface Sink {
-  readonly pull: number;
+  readonly conductance: number;
   readonly temperature: number;
 }
 
-export interface Settled extends Running {
+export interface Equilibrium extends MachineState {
   readonly sink: Sink;
   readonly search: {
     readonly bracket: readonly [number, number];
@@ -31,7 +31,7 @@ const MOST_STEPS = 16;
 const STEEPER = 1.05;
 
 /** Two temperatures around the root, as close as the secant leads. Ends inside `limits`; undefined where it doesn't change sign. */
-const around = (
+const bracketNear = (
   surplus: (T: number) => number,
   start: number,
   pull: number,
@@ -62,11 +62,11 @@ const around = (
  * @param wetBulb indoor wet bulb, K
  * @throws where the machine would leave the refrigerant's range
  */
-export const settle = (machine: Machine, sink: Sink, wetBulb: number): Settled => {
+export const solveEquilibrium = (machine: CoolingMachine, sink: Sink, wetBulb: number): Equilibrium => {
   const { fluid, evaporating } = machine.rating;
-  const seen = new Map<number, Running>();
+  const seen = new Map<number, MachineState>();
   let guess = evaporating;
-  const at = (condensing: number): Running => {
+  const at = (condensing: number): MachineState => {
     const known = seen.get(condensing) ?? runningAt(machine, condensing, wetBulb, guess);
     seen.set(condensing, known);
     guess = known.evaporating;
@@ -74,14 +74,14 @@ export const settle = (machine: Machine, sink: Sink, wetBulb: number): Settled =
   };
   const surplus = (condensing: number): number => {
     const running = at(condensing);
-    return running.rejected - sink.pull * (running.meanCondensing - sink.temperature);
+    return running.rejected - sink.conductance * (running.meanCondensing - sink.temperature);
   };
   const limits = [Math.max(fluid.coldest, evaporating + 1), fluid.warmestSaturated - 0.5] as const;
   const ratedRejection = (machine.rating.cooling * machine.rated.rejected) / machine.rated.cooling;
   const { condensing: ratedDew } = machine.rating;
   const glideAbove = ratedDew - meanCondensing(fluid, ratedDew, machine.rated.condensingPressure);
-  const start = sink.temperature + ratedRejection / sink.pull + glideAbove;
-  const { ends, changes } = around(surplus, start, sink.pull, limits);
+  const start = sink.temperature + ratedRejection / sink.conductance + glideAbove;
+  const { ends, changes } = bracketNear(surplus, start, sink.conductance, limits);
   // Where the secant went astray the whole range is searched.
   const bracket = changes ? ends : limits;
   const root = bracketedRoot(surplus, bracket[0], bracket[1], { tolerance: TOLERANCE, most: 80 });
@@ -96,10 +96,10 @@ export const settle = (machine: Machine, sink: Sink, wetBulb: number): Settled =
 
 /** No temperature inside the limits: the whole way up to `highest`, or down to `reached`, K. */
 export const refuse = (reached: number, highest: number): never => {
-  throw outside(
+  throw notAvailable(
     reached >= highest
-      ? `no condensing temperature up to ${told("temperature", highest)} rejects the heat: the condenser is too small or too warm for this machine`
-      : `condensing would fall below ${told("temperature", reached)}, next to evaporating: the condenser is too large or too cold for this machine`,
+      ? `no condensing temperature up to ${quantityMark("temperature", highest)} rejects the heat: the condenser is too small or too warm for this machine`
+      : `condensing would fall below ${quantityMark("temperature", reached)}, next to evaporating: the condenser is too large or too cold for this machine`,
   );
 };
 
@@ -121,7 +121,7 @@ export interface BalanceConditions {
   readonly wetBulb: number;
 }
 
-export interface Balance extends Settled {
+export interface Balance extends Equilibrium {
   /** Capacity rate of the water, W/K. */
   readonly capacityRate: number;
   /** K */
@@ -136,25 +136,33 @@ export const waterSink = (
   enteringWater: number,
 ): Sink & { capacityRate: number } => {
   const capacityRate = waterRate(waterFlow, enteringWater);
-  return { pull: pull.code({ C: capacityRate, UA: ua }), temperature: enteringWater, capacityRate };
+  return {
+    conductance: effectiveConductance.code({ C: capacityRate, UA: ua }),
+    temperature: enteringWater,
+    capacityRate,
+  };
 };
 
 /** What outdoor air takes per kelvin: the rating's heat over the rating's difference. */
-export const airSink = (machine: Machine, { ratedOutdoor }: OutdoorCoil, outdoor: number): Sink => {
+export const airSink = (machine: CoolingMachine, { ratedOutdoor }: OutdoorCoil, outdoor: number): Sink => {
   const { fluid, cooling, condensing } = machine.rating;
   const Tm = meanCondensing(fluid, condensing, machine.rated.condensingPressure);
   if (!(Tm > ratedOutdoor))
-    throw outside(
-      `condensing at the rating: the mean of dew and bubble point (${told("temperature", Tm)}) must be above the outdoor air there (${told("temperature", ratedOutdoor)})`,
+    throw notAvailable(
+      `condensing at the rating: the mean of dew and bubble point (${quantityMark("temperature", Tm)}) must be above the outdoor air there (${quantityMark("temperature", ratedOutdoor)})`,
     );
   const Q = (cooling * machine.rated.rejected) / machine.rated.cooling;
-  return { pull: coilPull.code({ Q, Tm, To: ratedOutdoor }), temperature: outdoor };
+  return { conductance: coilConductance.code({ Q, Tm, To: ratedOutdoor }), temperature: outdoor };
 };
 
 /** The machine on pool water. SI record in, SI record out. */
-export const balanceOf = (machine: Machine, exchanger: GivenExchanger, conditions: BalanceConditions): Balance => {
+export const balanceOf = (
+  machine: CoolingMachine,
+  exchanger: GivenExchanger,
+  conditions: BalanceConditions,
+): Balance => {
   const sink = waterSink(exchanger, conditions.enteringWater);
-  const settled = settle(machine, sink, conditions.wetBulb);
+  const settled = solveEquilibrium(machine, sink, conditions.wetBulb);
   return {
     ...settled,
     capacityRate: sink.capacityRate,
@@ -164,7 +172,11 @@ export const balanceOf = (machine: Machine, exchanger: GivenExchanger, condition
 };
 
 /** The same machine on its outdoor coil, outdoor air and indoor wet bulb in K. */
-export const outdoorBalanceOf = (machine: Machine, coil: OutdoorCoil, outdoor: number, wetBulb: number): Settled =>
-  settle(machine, airSink(machine, coil, outdoor), wetBulb);
+export const outdoorBalanceOf = (
+  machine: CoolingMachine,
+  coil: OutdoorCoil,
+  outdoor: number,
+  wetBulb: number,
+): Equilibrium => solveEquilibrium(machine, airSink(machine, coil, outdoor), wetBulb);
 
 export { machineOf };

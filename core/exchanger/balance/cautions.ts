@@ -9,10 +9,10 @@ export const belowLeast = caution({
   code: "EXCHANGER-BALANCE-COLD",
   severity: "Warning",
   source: "commonPractice",
-  about: "Settles below the machine's least condensing temperature.",
+  description: "Settles below the machine's least condensing temperature.",
   needs: { condensing: "temperature", least: "temperature" },
   when: ({ condensing, least }) => condensing < least,
-  say: ({ condensing, least }, show) =>
+  message: ({ condensing, least }, show) =>
     `Settles at ${show(condensing, "temperature")} condensing, ${show(least - condensing, "temperature difference")} below the least of ${show(least, "temperature")}: the metering device lacks pressure difference and the evaporator starves. Hold the head (EXCHANGER.HOLDHEAD tells the bypass) or go back to the outdoor coil.`,
 });
 
@@ -20,10 +20,10 @@ export const aboveGreatest = caution({
   code: "EXCHANGER-BALANCE-HOT",
   severity: "Warning",
   source: "commonPractice",
-  about: "Settles above the machine's greatest condensing temperature.",
+  description: "Settles above the machine's greatest condensing temperature.",
   needs: { condensing: "temperature", greatest: "temperature" },
   when: ({ condensing, greatest }) => condensing > greatest,
-  say: ({ condensing, greatest }, show) =>
+  message: ({ condensing, greatest }, show) =>
     `Settles at ${show(condensing, "temperature")} condensing, above the limit of ${show(greatest, "temperature")}: the high-pressure switch may open. More conductance, more water, or back to the outdoor coil before that.`,
 });
 
@@ -31,10 +31,10 @@ export const waterTooWarm = caution({
   code: "EXCHANGER-BALANCE-WATER",
   severity: "Warning",
   source: "commonPractice",
-  about: "Water leaves warmer than the limit given.",
+  description: "Water leaves warmer than the limit given.",
   needs: { leavingWater: "temperature", warmest: "temperature" },
   when: ({ leavingWater, warmest }) => leavingWater > warmest,
-  say: ({ leavingWater, warmest }, show) =>
+  message: ({ leavingWater, warmest }, show) =>
     `Water leaves at ${show(leavingWater, "temperature")}, above the limit of ${show(warmest, "temperature")}. Take more flow or stop the pool mode before it.`,
 });
 
@@ -42,10 +42,10 @@ export const frostingCoil = caution({
   code: "EXCHANGER-BALANCE-FROST",
   severity: "Caution",
   source: "commonPractice",
-  about: "Evaporating below freezing: an air coil frosts.",
+  description: "Evaporating below freezing: an air coil frosts.",
   needs: { evaporating: "temperature" },
   when: ({ evaporating }) => evaporating < FREEZING,
-  say: ({ evaporating }, show) =>
+  message: ({ evaporating }, show) =>
     `Evaporates at ${show(evaporating, "temperature")}: the indoor coil frosts over time. A cooler condenser raises capacity and lowers this temperature; check airflow and load.`,
 });
 
@@ -53,10 +53,10 @@ export const noPoolGain = caution({
   code: "EXCHANGER-BALANCE-NO-GAIN",
   severity: "Notice",
   source: "commonPractice",
-  about: "The pool condenses no cooler than the outdoor coil would.",
+  description: "The pool condenses no cooler than the outdoor coil would.",
   needs: { condensing: "temperature", condensingOutdoors: "temperature" },
   when: ({ condensing, condensingOutdoors }) => condensing >= condensingOutdoors,
-  say: ({ condensing, condensingOutdoors }, show) =>
+  message: ({ condensing, condensingOutdoors }, show) =>
     `${show(condensing, "temperature")} on the pool, ${show(condensingOutdoors, "temperature")} on the outdoor coil: the air conditioner gains nothing, the pool's heat is paid with power.`,
 });
 
@@ -64,10 +64,10 @@ export const balanceFilms = caution({
   code: "EXCHANGER-BALANCE-FILMS",
   severity: "Notice",
   source: "commonPractice",
-  about: "How far the coil's film relations may move the balance.",
+  description: "How far the coil's film relations may move the balance.",
   needs: { condensing: "temperature", coiled: "yes/no" },
   when: ({ coiled }) => coiled,
-  say: ({ condensing }, show) =>
+  message: ({ condensing }, show) =>
     `${show(condensing, "temperature")} condensing leaves the coil no area in hand, and its film relations may be off by 20 to 30 %: a shorter coil by that much shows how far it may move. A supplier confirms the duty.`,
 });
 
@@ -75,10 +75,10 @@ export const balanceModel = caution({
   code: "EXCHANGER-BALANCE-MODEL",
   severity: "Notice",
   source: "commonPractice",
-  about: "What the balance rests on; changes to a listed machine need its maker's consent.",
+  description: "What the balance rests on; changes to a listed machine need its maker's consent.",
   needs: {},
   when: () => true,
-  say: () =>
+  message: () =>
     "Single speed, one isentropic efficiency, no pressure drops; measured machines gain less (field figures run from 0.5 to 2 % per °F). The maker's compressor data go before this. A second condenser on a listed machine needs its maker's consent or a field evaluation, and licensed work.",
 });
 

@@ -14,15 +14,15 @@ const n = symbol("number", "exponent of the gas that expands again, at the ratin
 export const evaporatorLine = equation({
   name: "Cooling that the evaporator passes",
   form: "Q = Qr * (Twb - Te) / (Twr - Ter)",
-  gives: "heat rate",
-  takes: {
+  kind: "heat rate",
+  symbols: {
     Qr: heat("cooling at the rating"),
     Twb,
     Te,
     Twr: temperature("wet bulb at the rating", 290, 300),
     Ter: temperature("evaporating at the rating", 265, 288),
   },
-  valid: "coil of constant effectiveness on the entering wet bulb",
+  validity: "coil of constant effectiveness on the entering wet bulb",
   source: "stoeckerJones1982",
   code: (x) => (x.Qr * (x.Twb - x.Te)) / (x.Twr - x.Ter),
 });
@@ -30,14 +30,14 @@ export const evaporatorLine = equation({
 export const volumetricEfficiencyAt = equation({
   name: "Volumetric efficiency away from the rating",
   form: "e = 1 - (1 - e0) * (r^(1 / n) - 1) / (r0^(1 / n) - 1)",
-  gives: "fraction",
-  takes: {
+  kind: "fraction",
+  symbols: {
     e0: symbol("fraction", "volumetric efficiency at the rating", 0.7, 1),
     r,
     r0: symbol("number", "pressure ratio at the rating", 2, 4),
     n,
   },
-  valid: "what is lost is gas that expands again out of a constant clearance",
+  validity: "what is lost is gas that expands again out of a constant clearance",
   source: "stoeckerJones1982",
   code: (x) => 1 - ((1 - x.e0) * (x.r ** (1 / x.n) - 1)) / (x.r0 ** (1 / x.n) - 1),
 });
@@ -45,8 +45,8 @@ export const volumetricEfficiencyAt = equation({
 export const sweptVolume = equation({
   name: "Swept volume per second, from the rating",
   form: "V = Q / (e * rho * q)",
-  gives: "air flow",
-  takes: {
+  kind: "air flow",
+  symbols: {
     Q: heat("cooling at the rating"),
     e: symbol("fraction", "volumetric efficiency", 0.6, 1),
     rho,
@@ -59,8 +59,8 @@ export const sweptVolume = equation({
 export const pumpedFlow = equation({
   name: "Refrigerant that the compressor moves",
   form: "m = V * e * rho",
-  gives: "mass flow",
-  takes: { V, e: symbol("fraction", "volumetric efficiency", 0.6, 1), rho },
+  kind: "mass flow",
+  symbols: { V, e: symbol("fraction", "volumetric efficiency", 0.6, 1), rho },
   source: "identity",
   code: (x) => x.V * x.e * x.rho,
 });
@@ -68,22 +68,22 @@ export const pumpedFlow = equation({
 export const heatOfFlow = equation({
   name: "Heat or work of the flow",
   form: "Q = m * q",
-  gives: "heat rate",
-  takes: { m, q: symbol("enthalpy", "by mass of refrigerant", 2e4, 3e5) },
+  kind: "heat rate",
+  symbols: { m, q: symbol("enthalpy", "by mass of refrigerant", 2e4, 3e5) },
   source: "identity",
   code: (x) => x.m * x.q,
 });
 
 /** The heat that a condenser takes per kelvin between its mean condensing temperature and what enters it. */
-export const pull = equation({
+export const effectiveConductance = equation({
   name: "Heat taken per kelvin over the entering water",
   form: "G = C * (1 - exp(-UA / C))",
-  gives: "heat conductance",
-  takes: {
+  kind: "heat conductance",
+  symbols: {
     C: symbol("heat conductance", "capacity rate of the water", 500, 50_000),
     UA: symbol("heat conductance", "conductance", 50, 50_000),
   },
-  valid: "condensing at one temperature",
+  validity: "condensing at one temperature",
   source: "bergman2011",
   code: (x) => x.C * -Math.expm1(-x.UA / x.C),
 });
@@ -92,28 +92,28 @@ export const pull = equation({
 export const conductanceOfHeat = equation({
   name: "Conductance that passes this heat at one condensing temperature",
   form: "UA = -C * log(1 - Q / (C * (Tm - Tw)))",
-  gives: "heat conductance",
-  takes: {
+  kind: "heat conductance",
+  symbols: {
     C: symbol("heat conductance", "capacity rate of the water", 5000, 50_000),
     Q: symbol("heat rate", "heat into the water", 1e3, 4e4),
     Tm: temperature("mean condensing temperature", 310, 330),
     Tw: temperature("water entering", 275, 300),
   },
-  valid: "water leaves below the mean condensing temperature",
+  validity: "water leaves below the mean condensing temperature",
   source: "bergman2011",
   code: (x) => -x.C * Math.log1p(-x.Q / (x.C * (x.Tm - x.Tw))),
 });
 
-export const coilPull = equation({
+export const coilConductance = equation({
   name: "Heat taken per kelvin over the outdoor air",
   form: "G = Q / (Tm - To)",
-  gives: "heat conductance",
-  takes: {
+  kind: "heat conductance",
+  symbols: {
     Q: heat("heat rejected at the rating"),
     Tm: temperature("mean condensing temperature at the rating", 315, 330),
     To: temperature("outdoor air at the rating", 295, 312),
   },
-  valid: "the temperature difference is proportional to the heat",
+  validity: "the temperature difference is proportional to the heat",
   source: "commonPractice",
   code: (x) => x.Q / (x.Tm - x.To),
 });
@@ -121,7 +121,7 @@ export const coilPull = equation({
 export const settledHeat = relation({
   name: "Heat given off is heat taken up",
   form: "m * qc = G * (Tm - Ts)",
-  takes: {
+  symbols: {
     m,
     qc: symbol("enthalpy", "heat rejected", 1.5e5, 3e5),
     G: symbol("heat conductance", "heat taken per kelvin", 100, 50_000),
@@ -136,8 +136,8 @@ export const settledHeat = relation({
 export const changeOfHeat = equation({
   name: "Relative change from outdoors to pool",
   form: "c = b / a - 1",
-  gives: "fraction",
-  takes: { a: heat("on the outdoor coil"), b: heat("on the pool") },
+  kind: "fraction",
+  symbols: { a: heat("on the outdoor coil"), b: heat("on the pool") },
   source: "identity",
   code: (x) => x.b / x.a - 1,
 });

@@ -1,61 +1,71 @@
 /** The input block of a machine that settles on pool water. */
 import { block, labelOf, quantity, type ValuesOf } from "../../kernel/define/argument";
-import { mend } from "../../kernel/values/fault";
+import { valueError } from "../../kernel/values/fault";
 import { HEAT_RATE, AIR_TEMPERATURE, POOL_WATER, WATER_FLOW } from "../../kernel/define/glossary";
 import { si, us } from "../../kernel/values/quantity";
-import { CONDENSING, EFFICIENCY, EVAPORATING, SUBCOOLING, SUPERHEAT } from "../../cycle/args";
+import {
+  CONDENSING_TEMPERATURE,
+  ISENTROPIC_EFFICIENCY,
+  EVAPORATING_TEMPERATURE,
+  SUBCOOLING,
+  SUPERHEAT,
+} from "../../cycle/args";
 import { REFRIGERANT } from "../../refrigerant/args";
 import { CONDUCTANCE, DIRECTION } from "../args";
 import { COIL_ENTRIES } from "../coil/inputs";
 
 const degF = (value: number): number => us("temperature", value);
 const bulb = (about: string) =>
-  quantity("temperature", about, { from: degF(35), to: degF(95), usual: [degF(55), degF(77)] }).otherwise(degF(67));
+  quantity("temperature", about, { from: degF(35), to: degF(95), usual: [degF(55), degF(77)] }).default(degF(67));
 
 export const MACHINE_ENTRIES = {
   refrigerant: REFRIGERANT,
-  ratedCooling: HEAT_RATE.saying("cooling of the evaporator at the rating"),
-  ratedEvaporating: EVAPORATING.saying("evaporating dew temperature at the rating").otherwise(degF(45)),
-  ratedCondensing: CONDENSING.saying("condensing dew temperature at the rating").otherwise(degF(115)),
-  ratedOutdoor: AIR_TEMPERATURE.saying("outdoor air at the rating").otherwise(degF(95)),
+  ratedCooling: HEAT_RATE.describedAs("cooling of the evaporator at the rating"),
+  ratedEvaporating: EVAPORATING_TEMPERATURE.describedAs("evaporating dew temperature at the rating").default(degF(45)),
+  ratedCondensing: CONDENSING_TEMPERATURE.describedAs("condensing dew temperature at the rating").default(degF(115)),
+  ratedOutdoor: AIR_TEMPERATURE.describedAs("outdoor air at the rating").default(degF(95)),
   ratedIndoorWetBulb: bulb("wet bulb entering the evaporator at the rating"),
   superheat: SUPERHEAT,
   subcooling: SUBCOOLING,
-  efficiency: EFFICIENCY,
+  efficiency: ISENTROPIC_EFFICIENCY,
   volumetricEfficiency: quantity("fraction", "suction volume moved per volume swept at the rating", {
     from: 0.4,
     to: 1,
     usual: [0.7, 1],
-  }).otherwise(0.95),
+  }).default(0.95),
   outdoorFan: quantity("electric power", "power of the outdoor fan, which rests on the pool", {
     from: 0,
     usual: [0, si("electric power", 5)],
-  }).otherwise(0),
+  }).default(0),
 } as const;
 
 /** The coil of EXCHANGER.COIL, in place of the conductance. */
 export const GEOMETRY_ENTRIES = {
   ...COIL_ENTRIES,
-  outsideDiameter: COIL_ENTRIES.outsideDiameter.optionally(),
-  wall: COIL_ENTRIES.wall.optionally(),
-  tubeLength: COIL_ENTRIES.tubeLength.optionally(),
-  coilDiameter: COIL_ENTRIES.coilDiameter.optionally(),
-  pitch: COIL_ENTRIES.pitch.optionally(),
-  shellDiameter: COIL_ENTRIES.shellDiameter.optionally(),
+  outsideDiameter: COIL_ENTRIES.outsideDiameter.optional(),
+  wall: COIL_ENTRIES.wall.optional(),
+  tubeLength: COIL_ENTRIES.tubeLength.optional(),
+  coilDiameter: COIL_ENTRIES.coilDiameter.optional(),
+  pitch: COIL_ENTRIES.pitch.optional(),
+  shellDiameter: COIL_ENTRIES.shellDiameter.optional(),
   direction: DIRECTION,
 } as const;
 
 export const BALANCE_INPUTS = block(
   {
     ...MACHINE_ENTRIES,
-    UA: CONDUCTANCE.saying("conductance of the pool exchanger, in place of its coil").optionally(),
+    UA: CONDUCTANCE.describedAs("conductance of the pool exchanger, in place of its coil").optional(),
     waterFlow: WATER_FLOW,
-    enteringWater: POOL_WATER.saying("pool water entering"),
-    outdoor: AIR_TEMPERATURE.saying("outdoor air now").otherwise(degF(95)),
+    enteringWater: POOL_WATER.describedAs("pool water entering"),
+    outdoor: AIR_TEMPERATURE.describedAs("outdoor air now").default(degF(95)),
     indoorWetBulb: bulb("wet bulb entering the evaporator now"),
-    leastCondensing: CONDENSING.saying("least condensing temperature of the machine").otherwise(degF(80)),
-    greatestCondensing: CONDENSING.saying("greatest condensing temperature of the machine").otherwise(degF(130)),
-    greatestLeavingWater: POOL_WATER.saying("warmest water allowed to leave").otherwise(degF(104)),
+    leastCondensing: CONDENSING_TEMPERATURE.describedAs("least condensing temperature of the machine").default(
+      degF(80),
+    ),
+    greatestCondensing: CONDENSING_TEMPERATURE.describedAs("greatest condensing temperature of the machine").default(
+      degF(130),
+    ),
+    greatestLeavingWater: POOL_WATER.describedAs("warmest water allowed to leave").default(degF(104)),
     ...GEOMETRY_ENTRIES,
   },
   "input block: machine at its rating, UA or coil, water, air, limits",
@@ -81,10 +91,11 @@ export const checkExchanger = (inputs: BalanceEntries): void => {
   // What stands at its default counts as left out.
   const given = GEOMETRY_KEYS.filter((key) => inputs[key] !== GEOMETRY_ENTRIES[key].fallback);
   if (inputs.UA !== undefined) {
-    if (given.length > 0) throw mend(`inputs: give one of UA and the coil's geometry, got UA and ${labelled(given)}`);
+    if (given.length > 0)
+      throw valueError(`inputs: give one of UA and the coil's geometry, got UA and ${labelled(given)}`);
     return;
   }
-  if (given.length === 0) throw mend("inputs: give one of UA and the coil's geometry, got none");
+  if (given.length === 0) throw valueError("inputs: give one of UA and the coil's geometry, got none");
   const lacks = NEEDED.filter((key) => inputs[key] === undefined);
-  if (lacks.length > 0) throw mend(`inputs: the coil's geometry also takes ${labelled(lacks)}, which are blank`);
+  if (lacks.length > 0) throw valueError(`inputs: the coil's geometry also takes ${labelled(lacks)}, which are blank`);
 };

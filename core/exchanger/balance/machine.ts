@@ -1,13 +1,13 @@
 /** A single-speed machine: a compressor of constant swept volume between an evaporator and whatever takes its heat. */
-import { outside } from "../../kernel/values/fault";
+import { notAvailable } from "../../kernel/values/fault";
 import { bracketedRoot } from "../../numeric/root";
-import { told } from "../../kernel/values/quantityMark";
-import { cycle, type Cycle } from "../../cycle/cycle";
+import { quantityMark } from "../../kernel/values/quantityMark";
+import { solveCycle, type Cycle } from "../../cycle/cycle";
 import type { PhaseState } from "../../refrigerant/helmholtz/substance";
 import type { Fluid } from "../../refrigerant/refrigerant";
 import {
   saturatedStateAtPressure,
-  saturationPressure,
+  refrigerantSaturationPressure,
   saturationTemperature,
 } from "../../refrigerant/saturation/saturation";
 import { checkRange, singlePhase } from "../../refrigerant/state/state";
@@ -33,7 +33,7 @@ export interface MachineRating {
 }
 
 /** A rated machine, made ready once for many balances. */
-export interface Machine {
+export interface CoolingMachine {
   readonly rating: MachineRating;
   readonly rated: Cycle;
   /** m³/s */
@@ -43,12 +43,12 @@ export interface Machine {
 }
 
 /** @throws where the rating's temperatures leave the refrigerant's range */
-export const machineOf = (rating: MachineRating): Machine => {
+export const machineOf = (rating: MachineRating): CoolingMachine => {
   if (!(rating.wetBulb > rating.evaporating))
-    throw outside(
-      `evaporating at the rating: must be below the wet bulb there (${told("temperature", rating.wetBulb)}), got ${told("temperature", rating.evaporating)}`,
+    throw notAvailable(
+      `evaporating at the rating: must be below the wet bulb there (${quantityMark("temperature", rating.wetBulb)}), got ${quantityMark("temperature", rating.evaporating)}`,
     );
-  const rated = cycle({ ...rating, refrigerant: rating.fluid });
+  const rated = solveCycle({ ...rating, refrigerant: rating.fluid });
   const ratedRatio = rated.condensingPressure / rated.evaporatingPressure;
   return {
     rating,
@@ -69,7 +69,7 @@ export const meanCondensing = (fluid: Fluid, dew: number, pressure: number): num
   fluid.bubble === fluid.dew ? dew : (dew + saturationTemperature(fluid, pressure, "bubble")) / 2;
 
 /** Efficiency of the compressor's volume at two pressures, from 0. */
-export const volumetricEfficiency = ({ rating, ratedRatio, exponent }: Machine, pressureRatio: number): number =>
+export const volumetricEfficiency = ({ rating, ratedRatio, exponent }: CoolingMachine, pressureRatio: number): number =>
   Math.max(
     0,
     volumetricEfficiencyAt.code({
@@ -80,14 +80,14 @@ export const volumetricEfficiency = ({ rating, ratedRatio, exponent }: Machine, 
     }),
   );
 
-const suctionAt = ({ rating: { fluid, superheat } }: Machine, evaporating: number): PhaseState => {
-  const pressure = saturationPressure(fluid, evaporating, "dew");
+const suctionAt = ({ rating: { fluid, superheat } }: CoolingMachine, evaporating: number): PhaseState => {
+  const pressure = refrigerantSaturationPressure(fluid, evaporating, "dew");
   if (superheat === 0) return saturatedStateAtPressure(fluid, pressure, "dew");
   checkRange(fluid, pressure, evaporating + superheat);
   return singlePhase(fluid, pressure, evaporating + superheat, "vapour");
 };
 
-const massFlowAt = (machine: Machine, suction: PhaseState, condensingPressure: number): number =>
+const massFlowAt = (machine: CoolingMachine, suction: PhaseState, condensingPressure: number): number =>
   pumpedFlow.code({
     V: machine.swept,
     e: volumetricEfficiency(machine, condensingPressure / suction.pressure),
@@ -95,7 +95,7 @@ const massFlowAt = (machine: Machine, suction: PhaseState, condensingPressure: n
   });
 
 /** What the compressor and the evaporator agree on at a condensing temperature. */
-export interface Running {
+export interface MachineState {
   readonly evaporating: number;
   readonly condensing: number;
   readonly condensingPressure: number;
@@ -112,7 +112,13 @@ export interface Running {
 const CLOSED = 1e-8;
 
 /** Evaporating temperature at which compressor and evaporator pass the same cooling, K. */
-const agreed = (machine: Machine, wetBulb: number, pressure: number, liquidEnthalpy: number, guess: number): number => {
+const agreed = (
+  machine: CoolingMachine,
+  wetBulb: number,
+  pressure: number,
+  liquidEnthalpy: number,
+  guess: number,
+): number => {
   const { fluid, cooling, evaporating, wetBulb: ratedBulb } = machine.rating;
   const surplus = (Te: number): number => {
     const suction = suctionAt(machine, Te);
@@ -135,8 +141,8 @@ const agreed = (machine: Machine, wetBulb: number, pressure: number, liquidEntha
   }
   const root = bracketedRoot(surplus, fluid.coldest, wetBulb, { tolerance: 1e-10 });
   if (!root.found)
-    throw outside(
-      `no evaporating temperature below the wet bulb (${told("temperature", wetBulb)}) lets this compressor and evaporator agree`,
+    throw notAvailable(
+      `no evaporating temperature below the wet bulb (${quantityMark("temperature", wetBulb)}) lets this compressor and evaporator agree`,
     );
   return root.x;
 };
@@ -147,16 +153,21 @@ const agreed = (machine: Machine, wetBulb: number, pressure: number, liquidEntha
  * @param guess evaporating temperature to start from, K
  * @throws where a temperature leaves the refrigerant's range
  */
-export const runningAt = (machine: Machine, condensing: number, wetBulb: number, guess: number): Running => {
+export const runningAt = (
+  machine: CoolingMachine,
+  condensing: number,
+  wetBulb: number,
+  guess: number,
+): MachineState => {
   const { fluid, subcooling, efficiency } = machine.rating;
-  const pressure = saturationPressure(fluid, condensing, "dew");
+  const pressure = refrigerantSaturationPressure(fluid, condensing, "dew");
   const dew = saturatedStateAtPressure(fluid, pressure, "dew");
   const bubble = saturatedStateAtPressure(fluid, pressure, "bubble");
   const liquid = subcooling > 0 ? liquidAt(fluid, pressure, bubble.temperature - subcooling) : bubble;
   const evaporating = agreed(machine, wetBulb, pressure, liquid.enthalpy, guess);
   if (!(evaporating < condensing))
-    throw outside(
-      `condensing would fall to ${told("temperature", condensing)}, not above evaporating: the condenser is too cold for this machine`,
+    throw notAvailable(
+      `condensing would fall to ${quantityMark("temperature", condensing)}, not above evaporating: the condenser is too cold for this machine`,
     );
   const suction = suctionAt(machine, evaporating);
   const isentropic =

@@ -6,7 +6,7 @@ import { marginOfArea } from "../coil/geometryEquations";
 import { refuse, type Balance, type BalanceConditions } from "./balance";
 import { rateCoil, type CoilRating } from "../coil/coil";
 import { checkGeometry, type CoilGeometry } from "../coil/shell";
-import { runningAt, type Machine, type Running } from "./machine";
+import { runningAt, type CoolingMachine, type MachineState } from "./machine";
 import { matchedIfParted, waterRate } from "../zones/zones";
 import { zonesInputOf, type DutyInputs } from "../zones/working";
 
@@ -37,8 +37,8 @@ const USUAL_COEFFICIENT = 800;
 
 /** The duty of EXCHANGER.COIL that the machine asks for as it runs, entering water in K. */
 export const coilDuty = (
-  { rating: { fluid, superheat, subcooling, efficiency } }: Machine,
-  { massFlow, evaporating, condensing }: Running,
+  { rating: { fluid, superheat, subcooling, efficiency } }: CoolingMachine,
+  { massFlow, evaporating, condensing }: MachineState,
   { waterFlow, direction }: CoilExchanger,
   enteringWater: number,
 ): DutyInputs => ({
@@ -94,7 +94,7 @@ const roughPull = (coil: CoilGeometry, capacityRate: number): number => {
  * @throws where the coil doesn't fit its shell, or no condensing temperature of the refrigerant's range does
  */
 export const coilBalanceOf = (
-  machine: Machine,
+  machine: CoolingMachine,
   exchanger: CoilExchanger,
   conditions: BalanceConditions,
 ): CoilBalance => {
@@ -107,9 +107,9 @@ export const coilBalanceOf = (
   let guess = rating.evaporating;
   let iterations = 0;
   // The answer is the very state whose streams were found to part: streams next to touching leave no room for rounding.
-  const seen = new Map<number, Running>();
+  const seen = new Map<number, MachineState>();
   const ratings = new Map<number, CoilRating>();
-  const at = (condensing: number): Running => {
+  const at = (condensing: number): MachineState => {
     const running = seen.get(condensing) ?? runningAt(machine, condensing, wetBulb, guess);
     seen.set(condensing, running);
     guess = running.evaporating;
@@ -136,7 +136,7 @@ export const coilBalanceOf = (
   const over = meanCondensing - enteringWater;
   return {
     ...settled,
-    sink: { pull: rejected / over, temperature: enteringWater },
+    sink: { conductance: rejected / over, temperature: enteringWater },
     search: { bracket, iterations, residual: coiled.margin, solves: marginOfArea.name },
     capacityRate,
     leavingWater: enteringWater + rejected / capacityRate,

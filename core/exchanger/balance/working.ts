@@ -1,15 +1,15 @@
 /** The balance on pool and outdoor coil with its record in the working. */
 import { silent, type Trace } from "../../kernel/define/steps";
 import { cycleOf } from "../../cycle/working";
-import { refrigerant } from "../../refrigerant/refrigerant";
+import { loadRefrigerant } from "../../refrigerant/refrigerant";
 import { densityOfWater, heatCapacityOfWater } from "../../water/equations";
 import {
   changeOfHeat,
-  coilPull,
+  coilConductance,
   conductanceOfHeat,
   evaporatorLine,
   heatOfFlow,
-  pull,
+  effectiveConductance,
   pumpedFlow,
   settledHeat,
   sweptVolume,
@@ -23,12 +23,12 @@ import {
   type BalanceConditions,
   type GivenExchanger,
   type OutdoorCoil,
-  type Settled,
+  type Equilibrium,
 } from "./balance";
 import { coilBalanceOf, coilDuty, type CoilExchanger } from "./withCoil";
 import { rateCoil, type CoilRating } from "../coil/coil";
 import { zonesOf } from "../zones/working";
-import { machineOf, meanCondensing, type Machine, type MachineRating } from "./machine";
+import { machineOf, meanCondensing, type CoolingMachine, type MachineRating } from "./machine";
 
 export interface BalanceInput {
   readonly machine: Omit<MachineRating, "fluid"> & { readonly refrigerant: string };
@@ -44,20 +44,23 @@ export interface BothSides {
   readonly pool: Balance;
   /** The coil on the pool, where it is known by its geometry. */
   readonly coil: CoilRating | undefined;
-  readonly outdoors: Settled;
+  readonly outdoors: Equilibrium;
   readonly powerOutdoors: number;
   readonly change: { readonly cooling: number; readonly power: number; readonly COP: number };
 }
 
-const cycleAt = ({ rating: { fluid, superheat, subcooling, efficiency } }: Machine, at: Temperatures, trace: Trace) =>
-  cycleOf({ ...at, superheat, subcooling, efficiency, refrigerant: fluid.name }, trace);
+const cycleAt = (
+  { rating: { fluid, superheat, subcooling, efficiency } }: CoolingMachine,
+  at: Temperatures,
+  trace: Trace,
+) => cycleOf({ ...at, superheat, subcooling, efficiency, refrigerant: fluid.name }, trace);
 
 interface Temperatures {
   readonly evaporating: number;
   readonly condensing: number;
 }
 
-const tellMachine = (machine: Machine, trace: Trace): void =>
+const traceMachine = (machine: CoolingMachine, trace: Trace): void =>
   trace.within("Machine at its rating", () => {
     const { rating, ratedRatio, exponent } = machine;
     const { cooling: q, suction } = cycleAt(machine, rating, trace);
@@ -68,7 +71,7 @@ const tellMachine = (machine: Machine, trace: Trace): void =>
   });
 
 /** The answer once more, step by step: what the search found holds. */
-const tellSettled = (machine: Machine, settled: Settled, wetBulb: number, trace: Trace): void => {
+const traceEquilibrium = (machine: CoolingMachine, settled: Equilibrium, wetBulb: number, trace: Trace): void => {
   const { rating, ratedRatio, exponent, swept } = machine;
   const { sink, search } = settled;
   trace.solution({
@@ -97,14 +100,26 @@ const tellSettled = (machine: Machine, settled: Settled, wetBulb: number, trace:
     Ter: rating.evaporating,
   });
   trace.within("Power of the compressor", () => trace.step(heatOfFlow, { m, q: work }));
-  trace.relation(settledHeat, { m, qc: rejected, G: sink.pull, Tm: settled.meanCondensing, Ts: sink.temperature });
+  trace.relation(settledHeat, {
+    m,
+    qc: rejected,
+    G: sink.conductance,
+    Tm: settled.meanCondensing,
+    Ts: sink.temperature,
+  });
 };
 
 /** K between streams below which a coil's size tells no more: its whole margin lies inside the search's last bracket. */
 const TOUCHING = 1e-5;
 
 /** The coil at the duty and temperature found, and the conductance that stands for it. */
-const tellCoil = (machine: Machine, exchanger: CoilExchanger, pool: Balance, Tw: number, trace: Trace): void => {
+const traceCoil = (
+  machine: CoolingMachine,
+  exchanger: CoilExchanger,
+  pool: Balance,
+  Tw: number,
+  trace: Trace,
+): void => {
   trace.within("Coil at the duty found", () => {
     const found = zonesOf(coilDuty(machine, pool, exchanger, Tw), trace);
     rateCoil(machine.rating.fluid, found, exchanger.coil, exchanger.waterFlow, trace);
@@ -117,28 +132,38 @@ const tellCoil = (machine: Machine, exchanger: CoilExchanger, pool: Balance, Tw:
     trace.step(conductanceOfHeat, { C: pool.capacityRate, Q: pool.rejected, Tm: pool.meanCondensing, Tw });
 };
 
-const tellPool = ({ exchanger, conditions }: BalanceInput, machine: Machine, pool: Balance, trace: Trace): void =>
+const tracePool = (
+  { exchanger, conditions }: BalanceInput,
+  machine: CoolingMachine,
+  pool: Balance,
+  trace: Trace,
+): void =>
   trace.within("On the pool", () => {
     const rho = trace.step(densityOfWater, { T: conditions.enteringWater });
     const cp = trace.step(heatCapacityOfWater, { T: conditions.enteringWater });
     const C = trace.step(capacityRateOfWater, { V: exchanger.waterFlow, rho, cp });
-    if ("coil" in exchanger) tellCoil(machine, exchanger, pool, conditions.enteringWater, trace);
-    if (pool.ua !== undefined) trace.step(pull, { C, UA: pool.ua });
-    tellSettled(machine, pool, conditions.wetBulb, trace);
+    if ("coil" in exchanger) traceCoil(machine, exchanger, pool, conditions.enteringWater, trace);
+    if (pool.ua !== undefined) trace.step(effectiveConductance, { C, UA: pool.ua });
+    traceEquilibrium(machine, pool, conditions.wetBulb, trace);
     trace.step(leavingWater, { Tw: conditions.enteringWater, Q: pool.rejected, C });
   });
 
-const tellOutdoors = ({ coil, conditions }: BalanceInput, machine: Machine, settled: Settled, trace: Trace): void =>
+const traceOutdoors = (
+  { coil, conditions }: BalanceInput,
+  machine: CoolingMachine,
+  settled: Equilibrium,
+  trace: Trace,
+): void =>
   trace.within("On the outdoor coil", () => {
     const { fluid, cooling, condensing } = machine.rating;
     const Q = (cooling * machine.rated.rejected) / machine.rated.cooling;
     const Tm = meanCondensing(fluid, condensing, machine.rated.condensingPressure);
-    trace.step(coilPull, { Q, Tm, To: coil.ratedOutdoor });
-    tellSettled(machine, settled, conditions.wetBulb, trace);
+    trace.step(coilConductance, { Q, Tm, To: coil.ratedOutdoor });
+    traceEquilibrium(machine, settled, conditions.wetBulb, trace);
   });
 
 const settledOn = (
-  machine: Machine,
+  machine: CoolingMachine,
   exchanger: GivenExchanger | CoilExchanger,
   conditions: BalanceConditions,
 ): Pick<BothSides, "pool" | "coil"> => {
@@ -150,13 +175,13 @@ const settledOn = (
 /** Both sides and the change from the outdoor coil to the pool. */
 export const bothSides = (input: BalanceInput, trace: Trace = silent): BothSides => {
   const { conditions } = input;
-  const machine = machineOf({ ...input.machine, fluid: refrigerant(input.machine.refrigerant) });
+  const machine = machineOf({ ...input.machine, fluid: loadRefrigerant(input.machine.refrigerant) });
   const { pool, coil } = settledOn(machine, input.exchanger, conditions);
   const outdoors = outdoorBalanceOf(machine, input.coil, conditions.outdoor, conditions.wetBulb);
   if (trace.on) {
-    tellMachine(machine, trace);
-    tellPool(input, machine, pool, trace);
-    tellOutdoors(input, machine, outdoors, trace);
+    traceMachine(machine, trace);
+    tracePool(input, machine, pool, trace);
+    traceOutdoors(input, machine, outdoors, trace);
   }
   const powerOutdoors = outdoors.power + input.outdoorFan;
   const change = (title: string, a: number, b: number): number =>

@@ -11,10 +11,10 @@ export const hotFilm = caution({
   code: "EXCHANGER-HOT-FILM",
   severity: "Warning",
   source: "commonPractice",
-  about: "Water film over 140 °F at the tube beside plastic: scale, and the limit of PVC.",
+  description: "Water film over 140 °F at the tube beside plastic: scale, and the limit of PVC.",
   needs: { hottestFilm: "temperature" },
   when: ({ hottestFilm }) => hottestFilm > PLASTIC,
-  say: ({ hottestFilm }, show) =>
+  message: ({ hottestFilm }, show) =>
     `The surface that water touches reaches ${show(hottestFilm, "temperature")} where the gas enters: above ${show(PLASTIC, "temperature")} lime falls out and PVC is past its limit. Keep plastic away from the tube, let the gas enter where water moves, or take the superheat off before.`,
 });
 
@@ -22,10 +22,10 @@ export const shortArea = caution({
   code: "EXCHANGER-SHORT-AREA",
   severity: "Warning",
   source: "commonPractice",
-  about: "The coil has less area than the duty needs.",
+  description: "The coil has less area than the duty needs.",
   needs: { margin: "fraction", areaNeeded: "area", areaGiven: "area" },
   when: ({ margin }) => margin < 0,
-  say: ({ areaNeeded, areaGiven }, show) =>
+  message: ({ areaNeeded, areaGiven }, show) =>
     `${show(areaGiven, "area")} given, ${show(areaNeeded, "area")} needed: the machine will condense higher than asked. Film relations are uncertain by some 20 to 30 %; a supplier confirms the duty.`,
 });
 
@@ -33,10 +33,10 @@ export const filmsUncertain = caution({
   code: "EXCHANGER-FILM-SPREAD",
   severity: "Notice",
   source: "commonPractice",
-  about: "How far the film relations may be off.",
+  description: "How far the film relations may be off.",
   needs: { margin: "fraction" },
   when: () => true,
-  say: ({ margin }) =>
+  message: ({ margin }) =>
     `Margin ${(100 * margin).toFixed(0)} %. Condensing by a straight-tube relation (data within some 15 to 25 %), water by single-cylinder relations (20 to 30 %) with neighbours and bypass past the coil left out: keep a margin of 20 to 30 % and have the supplier confirm the duty.`,
 });
 
@@ -44,20 +44,20 @@ export const outsideCondensingData = caution({
   code: "EXCHANGER-CONDENSING-DATA",
   severity: "Caution",
   source: "shah2009",
-  about: "Condensing outside the data that its relation was made from.",
+  description: "Condensing outside the data that its relation was made from.",
   needs: { outsideData: "word" },
   when: ({ outsideData }) => outsideData !== "",
-  say: ({ outsideData }) => `The condensing relation leaves its data: ${outsideData}. Take the film as a guess.`,
+  message: ({ outsideData }) => `The condensing relation leaves its data: ${outsideData}. Take the film as a guess.`,
 });
 
-export const fastWater = caution({
+export const fastCoilWater = caution({
   code: "EXCHANGER-FAST-WATER",
   severity: "Caution",
   source: "titaniumSheet",
-  about: "Water faster than the tube stands: 10 m/s for titanium, 6 ft/s for other metals.",
+  description: "Water faster than the tube stands: 10 m/s for titanium, 6 ft/s for other metals.",
   needs: { waterVelocity: "velocity", fastest: "velocity" },
   when: ({ waterVelocity, fastest }) => waterVelocity > fastest,
-  say: ({ waterVelocity, fastest }, show) =>
+  message: ({ waterVelocity, fastest }, show) =>
     `Water passes the coil at ${show(waterVelocity, "velocity")}, above ${show(fastest, "velocity")} for this tube: erosion, vibration and pump power. Take a wider shell or send part of the water past it.`,
 });
 
@@ -69,10 +69,10 @@ export const largeDrop = caution({
   code: "EXCHANGER-REFRIGERANT-DROP",
   severity: "Caution",
   source: "commonPractice",
-  about: "A refrigerant drop worth more than 2 °F of condensing temperature.",
+  description: "A refrigerant drop worth more than 2 °F of condensing temperature.",
   needs: { saturationDrop: "temperature difference", refrigerantDrop: "pressure drop" },
   when: ({ saturationDrop }) => saturationDrop > LARGE_DROP,
-  say: ({ saturationDrop, refrigerantDrop }, show) =>
+  message: ({ saturationDrop, refrigerantDrop }, show) =>
     `The refrigerant loses ${show(refrigerantDrop, "pressure drop")}, worth ${show(saturationDrop, "temperature difference")} of condensing temperature, which the zones leave out: more tubes in parallel or a larger bore.`,
 });
 
@@ -82,10 +82,10 @@ export const poolChemistry = caution({
   code: "EXCHANGER-CHEMISTRY",
   severity: "Caution",
   source: "poolChemistryTexts",
-  about: "Water chemistry decides the life of the tube.",
+  description: "Water chemistry decides the life of the tube.",
   needs: { coiled: "yes/no" },
   when: ({ coiled }) => coiled,
-  say: () =>
+  message: () =>
     "Keep pH at 7.2 to 7.8 and feed chlorine and acid downstream of the exchanger, never upstream: strong doses attack metals. Warm film scales sooner in hard water. Trained operator; follow the health code.",
 });
 
@@ -93,10 +93,10 @@ export const freezingShell = caution({
   code: "EXCHANGER-FREEZE",
   severity: "Warning",
   source: "commonPractice",
-  about: "A shell full of water freezes in winter, and when its refrigerant is pumped down.",
+  description: "A shell full of water freezes in winter, and when its refrigerant is pumped down.",
   needs: { coiled: "yes/no" },
   when: ({ coiled }) => coiled,
-  say: () =>
+  message: () =>
     "Drain the shell before frost, and never evacuate or pump down the refrigerant side while still water stands in it: it freezes and bursts, and refrigerant and water meet.",
 });
 
@@ -104,9 +104,9 @@ export const singleWall = caution({
   code: "EXCHANGER-SINGLE-WALL",
   severity: "Danger",
   source: "doubleWallCodes",
-  about: "A single wall between refrigerant and water: not for potable water.",
+  description: "A single wall between refrigerant and water: not for potable water.",
   needs: { coiled: "yes/no" },
   when: ({ coiled }) => coiled,
-  say: () =>
+  message: () =>
     "One wall parts refrigerant from water, and refrigerant has the higher pressure: a leak fills the water. Not for potable water, which takes a double wall vented to the atmosphere by most plumbing codes; a pool's fill line needs backflow protection. Local code and a licensed plumber decide.",
 });

@@ -12,7 +12,7 @@ import { rateZone, type CoilZone, type ZoneTube } from "./zone";
 import { condensingFilm, outsideShah2009, shah1979 } from "../film/condensingFilm";
 import { prandtlOf, type Tube } from "../film/fluid";
 import { insideFilm } from "../film/insideFilm";
-import { ZONE_NAMES, type Matched, type ZoneName } from "../zones/zones";
+import { ZONE_NAMES, type StreamMatch, type ZoneName } from "../zones/zones";
 
 export interface CoilRating {
   readonly zones: Readonly<Partial<Record<ZoneName, CoilZone>>>;
@@ -41,7 +41,7 @@ export interface CoilRating {
 const SHAH_1979_TO = 0.44;
 
 /** Prandtl number of the leaving liquid at the wall, taken at the mean of liquid and water. */
-const wallPrandtl = (fluid: Fluid, found: Matched, trace: Trace): number => {
+const wallPrandtl = (fluid: Fluid, found: StreamMatch, trace: Trace): number => {
   const zone = found.zones.subcooling;
   if (!zone) return Number.NaN;
   const T = (zone.refrigerantIn + zone.refrigerantOut + zone.waterIn + zone.waterOut) / 4;
@@ -54,7 +54,7 @@ const filmOf = (
   { gas, liquid, condensing }: Inside,
   tube: Tube,
   fluid: Fluid,
-  found: Matched,
+  found: StreamMatch,
   trace: Trace,
 ): number => {
   if (name === "desuperheating") return insideFilm(tube, gas, condensing.flow, undefined, trace);
@@ -66,7 +66,7 @@ const filmOf = (
 };
 
 /** The warmest surface beside water: where the gas enters, and where it begins to condense, K. */
-const hottest = (found: Matched, zones: CoilRating["zones"]): number => {
+const hottest = (found: StreamMatch, zones: CoilRating["zones"]): number => {
   const { curve, water } = found;
   const surface = (at: number, name: ZoneName): number => {
     const beside = water[at] ?? Number.NaN;
@@ -89,7 +89,7 @@ const saturationLoss = (fluid: Fluid, pressure: number, drop: number): number =>
  */
 export const rateCoil = (
   fluid: Fluid,
-  found: Matched,
+  found: StreamMatch,
   coil: CoilGeometry,
   waterFlow: number,
   trace: Trace = silent,

@@ -14,8 +14,8 @@ const T = (about: string) => symbol("temperature", about, 275, 340);
 export const coilArea = equation({
   name: "Outside area of the coil",
   form: "A = pi * Do * L * N",
-  gives: "area",
-  takes: { Do, L, N },
+  kind: "area",
+  symbols: { Do, L, N },
   source: "identity",
   code: (x) => Math.PI * x.Do * x.L * x.N,
 });
@@ -24,8 +24,8 @@ export const coilArea = equation({
 export const turnsOf = equation({
   name: "Turns of one tube",
   form: "n = L / sqrt((pi * Dc)^2 + (N * p)^2)",
-  gives: "number",
-  takes: { L, Dc, N, p },
+  kind: "number",
+  symbols: { L, Dc, N, p },
   source: "identity",
   code: (x) => x.L / Math.hypot(Math.PI * x.Dc, x.N * x.p),
 });
@@ -33,8 +33,8 @@ export const turnsOf = equation({
 export const coilHeight = equation({
   name: "Height of the coil",
   form: "H = n * N * p",
-  gives: "length",
-  takes: { n: symbol("number", "turns of one tube", 2, 60), N, p },
+  kind: "length",
+  symbols: { n: symbol("number", "turns of one tube", 2, 60), N, p },
   source: "identity",
   code: (x) => x.n * x.N * x.p,
 });
@@ -42,8 +42,8 @@ export const coilHeight = equation({
 export const freeArea = equation({
   name: "Free area of the shell past the coil's ring",
   form: "A = pi / 4 * (Ds^2 - Dk^2) - pi * Dc * Do",
-  gives: "area",
-  takes: { Ds, Dk, Dc, Do },
+  kind: "area",
+  symbols: { Ds, Dk, Dc, Do },
   source: "identity",
   code: (x) => (Math.PI / 4) * (x.Ds ** 2 - x.Dk ** 2) - Math.PI * x.Dc * x.Do,
 });
@@ -51,8 +51,8 @@ export const freeArea = equation({
 export const shellVelocity = equation({
   name: "Water velocity past the coil",
   form: "v = V / A",
-  gives: "velocity",
-  takes: {
+  kind: "velocity",
+  symbols: {
     V: symbol("water flow", "water", 1e-4, 0.02),
     A: symbol("area", "free area", 0.01, 0.4),
   },
@@ -64,8 +64,8 @@ export const shellVelocity = equation({
 export const hydraulicDiameter = equation({
   name: "Hydraulic diameter of the shell with its coil",
   form: "Dh = (pi * (Ds^2 - Dk^2) * H - pi * Do^2 * L * N) / (pi * (Ds + Dk) * H + pi * Do * L * N)",
-  gives: "diameter",
-  takes: {
+  kind: "diameter",
+  symbols: {
     Ds,
     Dk,
     H: symbol("length", "height of the coil", 0.8, 3),
@@ -80,8 +80,8 @@ export const hydraulicDiameter = equation({
 export const shellDrop = equation({
   name: "Friction drop of the water along the coil",
   form: "dp = f * H / Dh * rho * v^2 / 2",
-  gives: "pressure drop",
-  takes: {
+  kind: "pressure drop",
+  symbols: {
     f: symbol("number", "Darcy friction factor", 0.01, 0.2),
     H,
     Dh: symbol("diameter", "hydraulic diameter", 0.02, 0.3),
@@ -95,8 +95,8 @@ export const shellDrop = equation({
 export const surfaceDifference = equation({
   name: "Surface over water",
   form: "d = dTm * Ro / Rt",
-  gives: "temperature difference",
-  takes: {
+  kind: "temperature difference",
+  symbols: {
     dTm: symbol("temperature difference", "mean difference", 1, 60),
     Ro: symbol("fouling resistance", "outside film", 1e-4, 2e-3),
     Rt: symbol("fouling resistance", "total", 2e-3, 1e-2),
@@ -108,8 +108,8 @@ export const surfaceDifference = equation({
 export const filmTemperature = equation({
   name: "Mean of surface and water",
   form: "Tf = Tw + d / 2",
-  gives: "temperature",
-  takes: { Tw: T("water"), d: symbol("temperature difference", "surface over water", 0, 40) },
+  kind: "temperature",
+  symbols: { Tw: T("water"), d: symbol("temperature difference", "surface over water", 0, 40) },
   source: "identity",
   code: (x) => x.Tw + x.d / 2,
 });
@@ -117,13 +117,13 @@ export const filmTemperature = equation({
 export const expansionOfWater = equation({
   name: "Thermal expansion of water",
   form: "b = (ra - rb) / (2 * rho)",
-  gives: "expansion coefficient",
-  takes: {
+  kind: "expansion coefficient",
+  symbols: {
     ra: symbol("density", "density 1 K below", 998, 1001),
     rb: symbol("density", "density 1 K above", 960, 997),
     rho: symbol("density", "density", 960, 1001),
   },
-  valid: "central difference over 2 K",
+  validity: "central difference over 2 K",
   source: "kell1975",
   code: (x) => (x.ra - x.rb) / (2 * x.rho),
 });
@@ -131,8 +131,8 @@ export const expansionOfWater = equation({
 export const marginOfArea = equation({
   name: "Margin of the area",
   form: "m = A / An - 1",
-  gives: "fraction",
-  takes: { A: symbol("area", "area given", 0.5, 20), An: symbol("area", "area needed", 0.5, 20) },
+  kind: "fraction",
+  symbols: { A: symbol("area", "area given", 0.5, 20), An: symbol("area", "area needed", 0.5, 20) },
   source: "identity",
   code: (x) => x.A / x.An - 1,
 });
@@ -140,8 +140,8 @@ export const marginOfArea = equation({
 export const boreVelocity = equation({
   name: "Velocity in a tube",
   form: "v = 4 * m / (pi * rho * D^2)",
-  gives: "velocity",
-  takes: {
+  kind: "velocity",
+  symbols: {
     m: symbol("mass flow", "flow in one tube", 1e-3, 0.1),
     rho: symbol("density", "density", 10, 1200),
     D: symbol("diameter", "inside diameter", 0.004, 0.03),

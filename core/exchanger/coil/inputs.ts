@@ -24,8 +24,8 @@ export const EXAMPLE_COIL = {
 export const COIL_ENTRIES = {
   outsideDiameter: size("outside diameter of the tube", [0.25, 1.5]),
   wall: size("wall thickness of the tube", [0.015, 0.12]),
-  material: TUBE_MATERIAL.otherwise("titanium"),
-  tubes: quantity("count", "tubes in parallel, wound into each other", { from: 1, to: 100, whole: true }).otherwise(1),
+  material: TUBE_MATERIAL.default("titanium"),
+  tubes: quantity("count", "tubes in parallel, wound into each other", { from: 1, to: 100, whole: true }).default(1),
   tubeLength: quantity("length", "length of one tube in the shell", {
     above: 0,
     to: 1000,
@@ -34,11 +34,9 @@ export const COIL_ENTRIES = {
   coilDiameter: size("coil diameter, centre to centre of the tube", [3, 40]),
   pitch: size("pitch between neighbouring turns, centre to centre", [0.3, 4]),
   shellDiameter: size("inside diameter of the shell", [4, 48]),
-  coreDiameter: quantity("diameter", "closed body inside the coil, 0 for an open core", { from: 0, to: 5 }).otherwise(
-    0,
-  ),
-  insideFouling: FOULING.saying("fouling resistance inside, on the inside area"),
-  outsideFouling: FOULING.saying("fouling resistance outside, on the outside area"),
+  coreDiameter: quantity("diameter", "closed body inside the coil, 0 for an open core", { from: 0, to: 5 }).default(0),
+  insideFouling: FOULING.describedAs("fouling resistance inside, on the inside area"),
+  outsideFouling: FOULING.describedAs("fouling resistance outside, on the outside area"),
 } as const;
 
 export const COIL_INPUTS = block(

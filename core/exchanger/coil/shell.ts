@@ -1,7 +1,7 @@
 /** A helical coil in its shell: what fits, and how water passes it. */
-import { mend } from "../../kernel/values/fault";
+import { valueError } from "../../kernel/values/fault";
 import type { Trace } from "../../kernel/define/steps";
-import { told } from "../../kernel/values/quantityMark";
+import { quantityMark } from "../../kernel/values/quantityMark";
 import { frictionFactor } from "../../pipe/straight/friction";
 import { coilHeight, freeArea, hydraulicDiameter, shellDrop, shellVelocity, turnsOf } from "./geometryEquations";
 import { crossReynolds } from "../film/outsideEquations";
@@ -24,19 +24,20 @@ export interface CoilGeometry {
   readonly outsideFouling: number;
 }
 
-const D = (value: number): string => told("diameter", value);
+const D = (value: number): string => quantityMark("diameter", value);
 
 /** Refuses a coil that doesn't fit its shell. */
 export const checkGeometry = (coil: CoilGeometry): void => {
   const { outsideDiameter: Do, wall, coilDiameter, shellDiameter, coreDiameter, pitch } = coil;
-  if (2 * wall >= Do) throw mend(`wall: must be below half of outside diameter (${D(Do / 2)}), got ${D(wall)}`);
-  if (pitch < Do) throw mend(`pitch: must be at least outside diameter (${D(Do)}), or turns overlap, got ${D(pitch)}`);
+  if (2 * wall >= Do) throw valueError(`wall: must be below half of outside diameter (${D(Do / 2)}), got ${D(wall)}`);
+  if (pitch < Do)
+    throw valueError(`pitch: must be at least outside diameter (${D(Do)}), or turns overlap, got ${D(pitch)}`);
   if (shellDiameter <= coilDiameter + Do)
-    throw mend(
+    throw valueError(
       `shell diameter: must be above coil diameter and tube together (${D(coilDiameter + Do)}), got ${D(shellDiameter)}`,
     );
   if (coreDiameter >= coilDiameter - Do)
-    throw mend(
+    throw valueError(
       `core diameter: must be below coil diameter less tube (${D(coilDiameter - Do)}), got ${D(coreDiameter)}`,
     );
 };

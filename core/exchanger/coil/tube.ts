@@ -1,7 +1,7 @@
 /** The refrigerant inside a coil: properties, friction drop and mass held. */
 import type { KindName } from "../../kernel/values/quantity";
 import type { Source } from "../../kernel/reference";
-import type { Shown, Trace } from "../../kernel/define/steps";
+import type { StepValue, Trace } from "../../kernel/define/steps";
 import type { PhaseState } from "../../refrigerant/helmholtz/substance";
 import type { Fluid } from "../../refrigerant/refrigerant";
 import { singlePhase } from "../../refrigerant/state/state";
@@ -13,20 +13,20 @@ import type { CondensingFlow } from "../film/condensingFilm";
 import type { PhaseProperties, Tube } from "../film/fluid";
 import { insideDrop } from "../film/insideFilm";
 import { condensingDrop, holdUp } from "../film/twoPhase";
-import type { Matched, ZoneName } from "../zones/zones";
+import type { StreamMatch, ZoneName } from "../zones/zones";
 
 const GLIDE_THAT_MATTERS = us("temperature difference", 1);
 
-const shown = (value: number, kind: KindName): Shown => ({ value, kind });
+const shown = (value: number, kind: KindName): StepValue => ({ value, kind });
 
 /** One phase at its state; the working lists the four properties under `name`. */
 export const propertiesOf = (fluid: Fluid, state: PhaseState, name: string, trace: Trace): PhaseProperties => {
   const { phase, temperature, density, cp } = state;
   const { viscosity: mu, conductivity: k } = transport(fluid, { phase, temperature, density });
   if (trace.on) {
-    const at = { pressure: shown(state.pressure, "pressure"), temperature: shown(temperature, "temperature") };
-    const tell = (property: string, gives: Shown, source: Source): void =>
-      trace.property({ substance: fluid.name, property: `${property}, ${name}`, at, gives, source });
+    const inputs = { pressure: shown(state.pressure, "pressure"), temperature: shown(temperature, "temperature") };
+    const tell = (property: string, result: StepValue, source: Source): void =>
+      trace.property({ substance: fluid.name, property: `${property}, ${name}`, inputs, result, source });
     tell("density", shown(density, "density"), equationSource(fluid));
     tell("heat capacity", shown(cp, "heat capacity"), equationSource(fluid));
     tell("viscosity", shown(mu.value, "viscosity"), mu.source);
@@ -36,8 +36,13 @@ export const propertiesOf = (fluid: Fluid, state: PhaseState, name: string, trac
 };
 
 /** The state halfway along a zone. */
-const middle = (fluid: Fluid, { curve }: Matched, from: number, to: number, phase: "vapour" | "liquid"): PhaseState =>
-  singlePhase(fluid, curve.pressure, curve.temperatures[(from + to) >> 1] ?? Number.NaN, phase);
+const middle = (
+  fluid: Fluid,
+  { curve }: StreamMatch,
+  from: number,
+  to: number,
+  phase: "vapour" | "liquid",
+): PhaseState => singlePhase(fluid, curve.pressure, curve.temperatures[(from + to) >> 1] ?? Number.NaN, phase);
 
 /** What flows inside: gas and liquid at the middle of their zones, and what condenses between. */
 export interface Inside {
@@ -46,7 +51,7 @@ export interface Inside {
   readonly condensing: CondensingFlow;
 }
 
-export const insideOf = (fluid: Fluid, found: Matched, bore: number, flow: number, trace: Trace): Inside => {
+export const insideOf = (fluid: Fluid, found: StreamMatch, bore: number, flow: number, trace: Trace): Inside => {
   const { curve, water } = found;
   const { dew, bubble } = curve;
   const glide = dew.temperature - bubble.temperature;

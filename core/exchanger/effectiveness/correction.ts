@@ -1,5 +1,5 @@
 /** Correction factor of the mean difference. */
-import { outside } from "../../kernel/values/fault";
+import { notAvailable } from "../../kernel/values/fault";
 import { showNumber } from "../../kernel/values/quantity";
 import { silent, type Trace } from "../../kernel/define/steps";
 import {
@@ -10,7 +10,7 @@ import {
   unitsPerShell,
 } from "./correctionEquations";
 import { counterflowEffectiveness, counterflowUnits, shellUnits } from "./equations";
-import { checkSenses, fourOf, type Ends } from "./ends";
+import { checkSenses, fourOf, type TerminalTemperatures } from "./ends";
 import { mostEffectiveness } from "./effectiveness";
 
 /**
@@ -32,10 +32,10 @@ const chartWords = (P: number, R: number, most: number, coldChangesMore: boolean
 };
 
 /** Correction factor F, 0 to 1, for shells in series with an even number of tube passes each. Refuses where none exists. */
-export const correctionOf = (ends: Ends, shells: number, trace: Trace = silent): number => {
+export const correctionOf = (ends: TerminalTemperatures, shells: number, trace: Trace = silent): number => {
   checkSenses(ends);
   const { hotIn, hotOut, coldIn, coldOut } = ends;
-  if (hotIn <= coldIn) throw outside(`hotIn must be above coldIn, got ${fourOf(ends)}`);
+  if (hotIn <= coldIn) throw notAvailable(`hotIn must be above coldIn, got ${fourOf(ends)}`);
   const coldChangesMore = coldOut - coldIn >= hotIn - hotOut;
   const [To, Ti] = coldChangesMore ? [coldOut, coldIn] : [hotIn, hotOut];
   const less = coldChangesMore ? hotIn - hotOut : coldOut - coldIn;
@@ -47,7 +47,7 @@ export const correctionOf = (ends: Ends, shells: number, trace: Trace = silent):
   const R = trace.step(changeRatio, { a: less, b: To - Ti });
   const most = mostTemperatureEffectiveness(R, shells);
   if (P >= most)
-    throw outside(
+    throw notAvailable(
       `no correction factor exists with ${shells} shell ${shells === 1 ? "pass" : "passes"} (${fourOf(ends)}): ${chartWords(P, R, most, coldChangesMore)}; use more shells in series or counterflow`,
     );
   const N = trace.step(counterflowUnits, { e: P, C: R });

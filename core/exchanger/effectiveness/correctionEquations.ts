@@ -8,8 +8,8 @@ const n = symbol("number", "transfer units in counterflow, one shell", 0.02, 2);
 export const temperatureEffectiveness = equation({
   name: "Temperature effectiveness",
   form: "P = (To - Ti) / D",
-  gives: "fraction",
-  takes: {
+  kind: "fraction",
+  symbols: {
     To: symbol("temperature", "warmer end of the stream that changes more", 320, 340),
     Ti: symbol("temperature", "colder end of the stream that changes more", 280, 310),
     D: symbol("temperature difference", "difference of the entering streams", 65, 90),
@@ -21,8 +21,8 @@ export const temperatureEffectiveness = equation({
 export const changeRatio = equation({
   name: "Ratio of the temperature changes, smaller over larger",
   form: "R = a / b",
-  gives: "number",
-  takes: {
+  kind: "number",
+  symbols: {
     a: symbol("temperature difference", "smaller change", 1, 20),
     b: symbol("temperature difference", "larger change", 20, 60),
   },
@@ -33,8 +33,8 @@ export const changeRatio = equation({
 export const unitsPerShell = equation({
   name: "Transfer units of one of the shells in series",
   form: "n = N / S",
-  gives: "number",
-  takes: {
+  kind: "number",
+  symbols: {
     N: symbol("number", "transfer units in counterflow, all shells", 0.05, 6),
     S: symbol("count", "shell passes", 1, 6),
   },
@@ -45,9 +45,9 @@ export const unitsPerShell = equation({
 export const effectivenessPerShell = equation({
   name: "Temperature effectiveness of one shell",
   form: "e = (1 - exp(-n * (1 - R))) / (1 - R * exp(-n * (1 - R)))",
-  gives: "fraction",
-  takes: { n, R },
-  valid: "R = 1 as the limit",
+  kind: "fraction",
+  symbols: { n, R },
+  validity: "R = 1 as the limit",
   source: "fakheri2003",
   code: (x) => {
     const change = x.n * decayShare(x.n * (1 - x.R));
@@ -58,8 +58,8 @@ export const effectivenessPerShell = equation({
 export const correctionFactor = equation({
   name: "Correction factor",
   form: "F = n / Ns",
-  gives: "fraction",
-  takes: { n, Ns: symbol("number", "transfer units that the shell really needs", 2, 6) },
+  kind: "fraction",
+  symbols: { n, Ns: symbol("number", "transfer units that the shell really needs", 2, 6) },
   source: "fakheri2003",
   code: (x) => x.n / x.Ns,
 });

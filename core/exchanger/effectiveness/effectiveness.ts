@@ -1,5 +1,5 @@
 /** Effectiveness and number of transfer units of an arrangement. */
-import { mend, outside } from "../../kernel/values/fault";
+import { valueError, notAvailable } from "../../kernel/values/fault";
 import { showNumber } from "../../kernel/values/quantity";
 import { silent, type Trace } from "../../kernel/define/steps";
 import { bracketedRoot } from "../../numeric/root";
@@ -26,7 +26,7 @@ export const MOST_UNITS = 1000;
 
 const checkRatio = (arrangement: Arrangement, C: number): void => {
   if (arrangement === "condensing" && C !== 0)
-    throw mend(
+    throw valueError(
       `capacityRatio: must be 0 with arrangement "condensing" (the hot stream stays at one temperature), got ${showNumber(C)}`,
     );
 };
@@ -70,7 +70,7 @@ export const mostEffectiveness = (arrangement: Arrangement, C: number): number =
 };
 
 const beyond = (arrangement: Arrangement, e: number, C: number, limit: number): Error =>
-  outside(
+  notAvailable(
     `effectiveness: must be below ${showNumber(limit)} in ${arrangement} at capacity ratio ${showNumber(C)}, got ${showNumber(e)}`,
   );
 

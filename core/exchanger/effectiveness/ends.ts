@@ -1,43 +1,43 @@
 /** End temperatures of two streams and their mean difference. */
-import { mend, outside } from "../../kernel/values/fault";
+import { valueError, notAvailable } from "../../kernel/values/fault";
 import { silent, type Trace } from "../../kernel/define/steps";
-import { told } from "../../kernel/values/quantityMark";
+import { quantityMark } from "../../kernel/values/quantityMark";
 import type { Direction } from "../args";
 import { endDifference, logMeanDifference } from "../surface/equations";
 
 /** Temperatures, K. */
-export interface Ends {
+export interface TerminalTemperatures {
   readonly hotIn: number;
   readonly hotOut: number;
   readonly coldIn: number;
   readonly coldOut: number;
 }
 
-const T = (value: number): string => told("temperature", value);
+const T = (value: number): string => quantityMark("temperature", value);
 
 /** The four temperatures by name. */
-export const fourOf = (ends: Ends): string =>
+export const fourOf = (ends: TerminalTemperatures): string =>
   `hotIn ${T(ends.hotIn)}, hotOut ${T(ends.hotOut)}, coldIn ${T(ends.coldIn)}, coldOut ${T(ends.coldOut)}`;
 
 /** Refuses a hot stream that warms up or a cold one that cools down. */
-export const checkSenses = (ends: Ends): void => {
+export const checkSenses = (ends: TerminalTemperatures): void => {
   if (ends.hotOut > ends.hotIn)
-    throw mend(
+    throw valueError(
       `hotOut: must be at most hotIn (${T(ends.hotIn)}), since the hot stream gives heat, got ${T(ends.hotOut)}`,
     );
   if (ends.coldOut < ends.coldIn)
-    throw mend(
+    throw valueError(
       `coldOut: must be at least coldIn (${T(ends.coldIn)}), since the cold stream takes heat, got ${T(ends.coldOut)}`,
     );
 };
 
 /** Log mean temperature difference, K. Refuses temperatures that cross or touch at an end. */
-export const meanDifferenceOf = (ends: Ends, direction: Direction, trace: Trace = silent): number => {
+export const meanDifferenceOf = (ends: TerminalTemperatures, direction: Direction, trace: Trace = silent): number => {
   checkSenses(ends);
   const [besideHotIn, besideHotOut] =
     direction === "counterflow" ? [ends.coldOut, ends.coldIn] : [ends.coldIn, ends.coldOut];
   if (ends.hotIn <= besideHotIn || ends.hotOut <= besideHotOut)
-    throw outside(
+    throw notAvailable(
       `temperatures cross or touch in ${direction}: the hot stream must be the warmer one at both ends (hotIn beside ${
         direction === "counterflow" ? "coldOut, hotOut beside coldIn" : "coldIn, hotOut beside coldOut"
       }), got ${fourOf(ends)}`,

@@ -15,9 +15,9 @@ const gamma = (C: number): number => Math.sqrt(1 + C * C);
 export const counterflowEffectiveness = equation({
   name: "Effectiveness in counterflow",
   form: "e = (1 - exp(-N * (1 - C))) / (1 - C * exp(-N * (1 - C)))",
-  gives: "fraction",
-  takes: { N, C },
-  valid: OPEN_ENDS,
+  kind: "fraction",
+  symbols: { N, C },
+  validity: OPEN_ENDS,
   source: "bergman2011",
   code: (x) => {
     const n = x.N * decayShare(x.N * (1 - x.C));
@@ -28,8 +28,8 @@ export const counterflowEffectiveness = equation({
 export const parallelEffectiveness = equation({
   name: "Effectiveness in parallel flow",
   form: "e = (1 - exp(-N * (1 + C))) / (1 + C)",
-  gives: "fraction",
-  takes: { N, C },
+  kind: "fraction",
+  symbols: { N, C },
   source: "bergman2011",
   code: (x) => -Math.expm1(-x.N * (1 + x.C)) / (1 + x.C),
 });
@@ -37,8 +37,8 @@ export const parallelEffectiveness = equation({
 export const shellEffectiveness = equation({
   name: "Effectiveness of one shell with an even number of tube passes",
   form: "e = 2 / (1 + C + sqrt(1 + C^2) * (1 + exp(-N * sqrt(1 + C^2))) / (1 - exp(-N * sqrt(1 + C^2))))",
-  gives: "fraction",
-  takes: { N, C },
+  kind: "fraction",
+  symbols: { N, C },
   source: "bergman2011",
   code: (x) => {
     const g = gamma(x.C);
@@ -50,9 +50,9 @@ export const shellEffectiveness = equation({
 export const smallerMixedEffectiveness = equation({
   name: "Effectiveness in crossflow, stream of the smaller capacity rate mixed",
   form: "e = 1 - exp(-(1 - exp(-C * N)) / C)",
-  gives: "fraction",
-  takes: { N, C },
-  valid: OPEN_ENDS,
+  kind: "fraction",
+  symbols: { N, C },
+  validity: OPEN_ENDS,
   source: "bergman2011",
   code: (x) => -Math.expm1(-x.N * decayShare(x.C * x.N)),
 });
@@ -60,9 +60,9 @@ export const smallerMixedEffectiveness = equation({
 export const largerMixedEffectiveness = equation({
   name: "Effectiveness in crossflow, stream of the larger capacity rate mixed",
   form: "e = (1 - exp(-C * (1 - exp(-N)))) / C",
-  gives: "fraction",
-  takes: { N, C },
-  valid: OPEN_ENDS,
+  kind: "fraction",
+  symbols: { N, C },
+  validity: OPEN_ENDS,
   source: "bergman2011",
   code: (x) => {
     const rise = -Math.expm1(-x.N);
@@ -73,8 +73,8 @@ export const largerMixedEffectiveness = equation({
 export const condensingEffectiveness = equation({
   name: "Effectiveness beside a condensing stream",
   form: "e = 1 - exp(-N)",
-  gives: "fraction",
-  takes: { N },
+  kind: "fraction",
+  symbols: { N },
   source: "bergman2011",
   code: (x) => -Math.expm1(-x.N),
 });
@@ -82,9 +82,9 @@ export const condensingEffectiveness = equation({
 export const counterflowUnits = equation({
   name: "Transfer units in counterflow",
   form: "N = log((1 - e * C) / (1 - e)) / (1 - C)",
-  gives: "number",
-  takes: { e, C },
-  valid: OPEN_ENDS,
+  kind: "number",
+  symbols: { e, C },
+  validity: OPEN_ENDS,
   source: "bergman2011",
   code: (x) => {
     const share = x.e / (1 - x.e);
@@ -95,8 +95,8 @@ export const counterflowUnits = equation({
 export const parallelUnits = equation({
   name: "Transfer units in parallel flow",
   form: "N = -log(1 - e * (1 + C)) / (1 + C)",
-  gives: "number",
-  takes: { e, C },
+  kind: "number",
+  symbols: { e, C },
   source: "bergman2011",
   code: (x) => -Math.log1p(-x.e * (1 + x.C)) / (1 + x.C),
 });
@@ -104,8 +104,8 @@ export const parallelUnits = equation({
 export const shellUnits = equation({
   name: "Transfer units of one shell with an even number of tube passes",
   form: "N = log((2 - e * (1 + C - sqrt(1 + C^2))) / (2 - e * (1 + C + sqrt(1 + C^2)))) / sqrt(1 + C^2)",
-  gives: "number",
-  takes: { e, C },
+  kind: "number",
+  symbols: { e, C },
   source: "bergman2011",
   code: (x) => {
     const g = gamma(x.C);
@@ -116,9 +116,9 @@ export const shellUnits = equation({
 export const smallerMixedUnits = equation({
   name: "Transfer units in crossflow, stream of the smaller capacity rate mixed",
   form: "N = -log(1 + C * log(1 - e)) / C",
-  gives: "number",
-  takes: { e, C },
-  valid: OPEN_ENDS,
+  kind: "number",
+  symbols: { e, C },
+  validity: OPEN_ENDS,
   source: "bergman2011",
   code: (x) => {
     const n = -Math.log1p(-x.e);
@@ -129,9 +129,9 @@ export const smallerMixedUnits = equation({
 export const largerMixedUnits = equation({
   name: "Transfer units in crossflow, stream of the larger capacity rate mixed",
   form: "N = -log(1 + log(1 - e * C) / C)",
-  gives: "number",
-  takes: { e, C },
-  valid: OPEN_ENDS,
+  kind: "number",
+  symbols: { e, C },
+  validity: OPEN_ENDS,
   source: "bergman2011",
   code: (x) => -Math.log1p(-x.e * logShare(-x.e * x.C)),
 });
@@ -139,8 +139,8 @@ export const largerMixedUnits = equation({
 export const condensingUnits = equation({
   name: "Transfer units beside a condensing stream",
   form: "N = -log(1 - e)",
-  gives: "number",
-  takes: { e },
+  kind: "number",
+  symbols: { e },
   source: "bergman2011",
   code: (x) => -Math.log1p(-x.e),
 });

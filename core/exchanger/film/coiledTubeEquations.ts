@@ -11,8 +11,8 @@ export const COIL_TURBULENT_FROM = 22_000;
 export const criticalReynolds = equation({
   name: "Critical Reynolds number in a coil",
   form: "Rc = 2300 * (1 + 8.6 * d^0.45)",
-  gives: "number",
-  takes: { d },
+  kind: "number",
+  symbols: { d },
   source: "schmidt1967",
   code: (x) => 2300 * (1 + 8.6 * x.d ** 0.45),
 });
@@ -20,9 +20,9 @@ export const criticalReynolds = equation({
 export const coilLaminarNusselt = equation({
   name: "Laminar Nusselt number in a coil",
   form: "Nu = 3.65 + 0.08 * (1 + 0.8 * d^0.9) * Re^(0.5 + 0.2903 * d^0.194) * Pr^(1/3)",
-  gives: "number",
-  takes: { d, Re: LAMINAR, Pr: symbol("number", "Prandtl number", 0.7, 12) },
-  valid: "Re from 100 to the critical one",
+  kind: "number",
+  symbols: { d, Re: LAMINAR, Pr: symbol("number", "Prandtl number", 0.7, 12) },
+  validity: "Re from 100 to the critical one",
   source: "schmidt1967",
   code: (x) => 3.65 + 0.08 * (1 + 0.8 * x.d ** 0.9) * x.Re ** (0.5 + 0.2903 * x.d ** 0.194) * Math.cbrt(x.Pr),
 });
@@ -30,9 +30,9 @@ export const coilLaminarNusselt = equation({
 export const coilTurbulentFactor = equation({
   name: "Gain of heat transfer by the coil, turbulent",
   form: "K = 1 + 3.6 * (1 - d) * d^0.8",
-  gives: "number",
-  takes: { d },
-  valid: "Re from 22,000",
+  kind: "number",
+  symbols: { d },
+  validity: "Re from 22,000",
   source: "schmidt1967",
   code: (x) => 1 + 3.6 * (1 - x.d) * x.d ** 0.8,
 });
@@ -40,9 +40,9 @@ export const coilTurbulentFactor = equation({
 export const coilLaminarFriction = equation({
   name: "Darcy friction factor in a coil, laminar",
   form: "fc = 64 / Re * (1 + 0.14 * d^0.97 * Re^(1 - 0.644 * d^0.312))",
-  gives: "number",
-  takes: { d, Re: LAMINAR },
-  valid: "Re below the critical one",
+  kind: "number",
+  symbols: { d, Re: LAMINAR },
+  validity: "Re below the critical one",
   source: "schmidt1967",
   code: (x) => (64 / x.Re) * (1 + 0.14 * x.d ** 0.97 * x.Re ** (1 - 0.644 * x.d ** 0.312)),
 });
@@ -50,9 +50,9 @@ export const coilLaminarFriction = equation({
 export const coilLowFriction = equation({
   name: "Darcy friction factor in a coil, Re below 22,000",
   form: "fc = f * (1 + 28800 / Re * d^0.62)",
-  gives: "number",
-  takes: { d, f, Re: symbol("number", "Reynolds number", 3000, COIL_TURBULENT_FROM) },
-  valid: "Re from the critical one to 22,000",
+  kind: "number",
+  symbols: { d, f, Re: symbol("number", "Reynolds number", 3000, COIL_TURBULENT_FROM) },
+  validity: "Re from the critical one to 22,000",
   source: "schmidt1967",
   code: (x) => x.f * (1 + (28800 / x.Re) * x.d ** 0.62),
 });
@@ -60,9 +60,9 @@ export const coilLowFriction = equation({
 export const coilHighFriction = equation({
   name: "Darcy friction factor in a coil, Re from 22,000",
   form: "fc = f * (1 + 0.0823 * (1 + d) * d^0.53 * Re^0.25)",
-  gives: "number",
-  takes: { d, f, Re: symbol("number", "Reynolds number", COIL_TURBULENT_FROM, 150_000) },
-  valid: "Re 22,000 to 150,000",
+  kind: "number",
+  symbols: { d, f, Re: symbol("number", "Reynolds number", COIL_TURBULENT_FROM, 150_000) },
+  validity: "Re 22,000 to 150,000",
   source: "schmidt1967",
   code: (x) => x.f * (1 + 0.0823 * (1 + x.d) * x.d ** 0.53 * x.Re ** 0.25),
 });

@@ -16,8 +16,8 @@ const mul = symbol("viscosity", "viscosity of the liquid", 5e-5, 5e-4);
 export const dittusBoelterFilm = equation({
   name: "Film of one phase alone (Dittus–Boelter)",
   form: "h = 0.023 * Re^0.8 * Pr^0.4 * k / D",
-  gives: "film coefficient",
-  takes: {
+  kind: "film coefficient",
+  symbols: {
     Re: symbol("number", "Reynolds number", 500, 2e5),
     Pr,
     k: symbol("conductivity", "conductivity", 0.01, 0.6),
@@ -30,9 +30,9 @@ export const dittusBoelterFilm = equation({
 export const shah1979Film = equation({
   name: "Condensing film (Shah 1979)",
   form: "h = hl * ((1 - x)^0.8 + 3.8 * x^0.76 * (1 - x)^0.04 / pr^0.38)",
-  gives: "film coefficient",
-  takes: { hl: h, x, pr },
-  valid: "reduced pressure 0.002 to 0.44",
+  kind: "film coefficient",
+  symbols: { hl: h, x, pr },
+  validity: "reduced pressure 0.002 to 0.44",
   source: "shah1979",
   code: (a) => a.hl * ((1 - a.x) ** 0.8 + (3.8 * a.x ** 0.76 * (1 - a.x) ** 0.04) / a.pr ** 0.38),
 });
@@ -40,9 +40,9 @@ export const shah1979Film = equation({
 export const shearedFilm = equation({
   name: "Film under the vapour's shear (Shah 2009)",
   form: "h = ho * (mul / (14 * mug))^(0.0058 + 0.557 * pr)",
-  gives: "film coefficient",
-  takes: { ho: h, mul, mug: symbol("viscosity", "viscosity of the vapour", 9e-6, 3e-5), pr },
-  valid: "reduced pressure 0.0008 to 0.9",
+  kind: "film coefficient",
+  symbols: { ho: h, mul, mug: symbol("viscosity", "viscosity of the vapour", 9e-6, 3e-5), pr },
+  validity: "reduced pressure 0.0008 to 0.9",
   source: "shah2009",
   code: (a) => a.ho * (a.mul / (14 * a.mug)) ** (0.0058 + 0.557 * a.pr),
 });
@@ -50,8 +50,8 @@ export const shearedFilm = equation({
 export const gravityFilm = equation({
   name: "Film under gravity (Nusselt, as raised by Shah)",
   form: "h = 1.32 * (4 * m * (1 - x) / (pi * D * mul))^(-1/3) * (rl * (rl - rg) * g * k^3 / mul^2)^(1/3)",
-  gives: "film coefficient",
-  takes: { m, x, D, mul, rl, rg, k },
+  kind: "film coefficient",
+  symbols: { m, x, D, mul, rl, rg, k },
   constants: { g: GRAVITY },
   source: "shah2009",
   code: (a) =>
@@ -64,8 +64,8 @@ export const gravityFilm = equation({
 export const vapourVelocityNumber = equation({
   name: "Dimensionless velocity of the vapour",
   form: "J = x * 4 * m / (pi * D^2) / sqrt(g * D * rg * (rl - rg))",
-  gives: "number",
-  takes: { x, m, D, rg, rl },
+  kind: "number",
+  symbols: { x, m, D, rg, rl },
   constants: { g: GRAVITY },
   source: "shah2009",
   code: (a) => (a.x * 4 * a.m) / (Math.PI * a.D ** 2) / Math.sqrt(GRAVITY * a.D * a.rg * (a.rl - a.rg)),
@@ -74,8 +74,8 @@ export const vapourVelocityNumber = equation({
 export const shahParameter = equation({
   name: "Shah's parameter",
   form: "Z = (1 / x - 1)^0.8 * pr^0.4",
-  gives: "number",
-  takes: { x, pr },
+  kind: "number",
+  symbols: { x, pr },
   source: "shah2009",
   code: (a) => (1 / a.x - 1) ** 0.8 * a.pr ** 0.4,
 });
@@ -86,9 +86,9 @@ const Z = symbol("number", "Shah's parameter", 0, 20);
 export const shearFrom = equation({
   name: "Velocity number from which shear rules",
   form: "Ja = 0.98 * (Z + 0.263)^-0.62",
-  gives: "number",
-  takes: { Z },
-  valid: "horizontal tubes",
+  kind: "number",
+  symbols: { Z },
+  validity: "horizontal tubes",
   source: "shah2009",
   code: (a) => 0.98 * (a.Z + 0.263) ** -0.62,
 });
@@ -97,9 +97,9 @@ export const shearFrom = equation({
 export const gravityTo = equation({
   name: "Velocity number to which gravity rules",
   form: "Jb = 0.95 / (1.254 + 2.27 * Z^1.249)",
-  gives: "number",
-  takes: { Z },
-  valid: "horizontal tubes",
+  kind: "number",
+  symbols: { Z },
+  validity: "horizontal tubes",
   source: "shah2009",
   code: (a) => 0.95 / (1.254 + 2.27 * a.Z ** 1.249),
 });
@@ -107,8 +107,8 @@ export const gravityTo = equation({
 export const sensibleShare = equation({
   name: "Sensible share of a condensing blend's heat",
   form: "S = x * cp * dT / dh",
-  gives: "fraction",
-  takes: {
+  kind: "fraction",
+  symbols: {
     x,
     cp: symbol("heat capacity", "heat capacity of the vapour", 700, 2500),
     dT: symbol("temperature difference", "glide", 0.5, 10),
@@ -121,8 +121,8 @@ export const sensibleShare = equation({
 export const glideFilm = equation({
   name: "Film with the vapour's resistance (Silver, Bell and Ghaly)",
   form: "h = 1 / (1 / hc + S / hg)",
-  gives: "film coefficient",
-  takes: {
+  kind: "film coefficient",
+  symbols: {
     hc: h,
     hg: symbol("film coefficient", "film of the vapour alone", 50, 2000),
     S: symbol("fraction", "sensible share", 0, 0.2),

@@ -7,8 +7,8 @@ const D = symbol("diameter", "inside diameter", 0.004, 0.03);
 export const prandtl = equation({
   name: "Prandtl number",
   form: "Pr = mu * cp / k",
-  gives: "number",
-  takes: {
+  kind: "number",
+  symbols: {
     mu: symbol("viscosity", "viscosity", 1e-5, 1.5e-3),
     cp: symbol("heat capacity", "heat capacity", 700, 4300),
     k: symbol("conductivity", "conductivity", 0.01, 0.7),
@@ -20,8 +20,8 @@ export const prandtl = equation({
 export const tubeReynolds = equation({
   name: "Reynolds number in a tube",
   form: "Re = 4 * m / (pi * D * mu)",
-  gives: "number",
-  takes: {
+  kind: "number",
+  symbols: {
     m: symbol("mass flow", "flow in one tube", 1e-3, 0.1),
     D,
     mu: symbol("viscosity", "viscosity", 1e-5, 1.5e-3),
@@ -33,8 +33,8 @@ export const tubeReynolds = equation({
 export const filmOfNusselt = equation({
   name: "Film coefficient of a Nusselt number",
   form: "h = Nu * k / D",
-  gives: "film coefficient",
-  takes: {
+  kind: "film coefficient",
+  symbols: {
     Nu: symbol("number", "Nusselt number", 3, 400),
     k: symbol("conductivity", "conductivity of the fluid", 0.01, 0.7),
     D,
@@ -50,14 +50,14 @@ export const TURBULENT_FROM = 4000;
 export const laminarNusselt = equation({
   name: "Laminar Nusselt number with thermal entry (Hausen)",
   form: "Nu = 3.66 + 0.0668 * (D / L * Re * Pr) / (1 + 0.04 * (D / L * Re * Pr)^(2/3))",
-  gives: "number",
-  takes: {
+  kind: "number",
+  symbols: {
     D,
     L: symbol("length", "length of the tube", 1, 30),
     Re: symbol("number", "Reynolds number", 100, LAMINAR_TO),
     Pr,
   },
-  valid: "Re to 2,300, wall of one temperature",
+  validity: "Re to 2,300, wall of one temperature",
   source: "hausen1943",
   code: (x) => {
     const gz = (x.D / x.L) * x.Re * x.Pr;
@@ -68,9 +68,9 @@ export const laminarNusselt = equation({
 export const smoothFriction = equation({
   name: "Darcy friction factor of a smooth tube (Petukhov)",
   form: "f = (0.79 * log(Re) - 1.64)^-2",
-  gives: "number",
-  takes: { Re: symbol("number", "Reynolds number", 3000, 5e6) },
-  valid: "Re 3,000 to 5,000,000",
+  kind: "number",
+  symbols: { Re: symbol("number", "Reynolds number", 3000, 5e6) },
+  validity: "Re 3,000 to 5,000,000",
   source: "gnielinski1976",
   code: (x) => (0.79 * Math.log(x.Re) - 1.64) ** -2,
 });
@@ -78,13 +78,13 @@ export const smoothFriction = equation({
 export const gnielinskiNusselt = equation({
   name: "Turbulent Nusselt number (Gnielinski)",
   form: "Nu = f / 8 * (Re - 1000) * Pr / (1 + 12.7 * sqrt(f / 8) * (Pr^(2/3) - 1))",
-  gives: "number",
-  takes: {
+  kind: "number",
+  symbols: {
     f: symbol("number", "Darcy friction factor", 0.009, 0.05),
     Re: symbol("number", "Reynolds number", 2300, 5e5),
     Pr,
   },
-  valid: "Re 2,300 to 5,000,000, Pr 0.5 to 2,000; long tube",
+  validity: "Re 2,300 to 5,000,000, Pr 0.5 to 2,000; long tube",
   source: "gnielinski1976",
   code: (x) => ((x.f / 8) * (x.Re - 1000) * x.Pr) / (1 + 12.7 * Math.sqrt(x.f / 8) * (x.Pr ** (2 / 3) - 1)),
 });
@@ -92,8 +92,8 @@ export const gnielinskiNusselt = equation({
 export const betweenNusselt = equation({
   name: "Nusselt number between laminar and turbulent flow",
   form: "Nu = Nl + (Nt - Nl) * (Re - Ra) / (Rb - Ra)",
-  gives: "number",
-  takes: {
+  kind: "number",
+  symbols: {
     Nl: symbol("number", "laminar, at the end of laminar flow", 3, 30),
     Nt: symbol("number", "turbulent, where turbulence is full", 10, 100),
     Re: symbol("number", "Reynolds number", 2300, 22_000),
@@ -107,9 +107,9 @@ export const betweenNusselt = equation({
 export const liquidWallFactor = equation({
   name: "Correction for the wall's temperature, liquids",
   form: "K = (Pr / Pw)^0.11",
-  gives: "number",
-  takes: { Pr, Pw: symbol("number", "Prandtl number at the wall", 0.7, 12) },
-  valid: "ratio 0.05 to 20",
+  kind: "number",
+  symbols: { Pr, Pw: symbol("number", "Prandtl number at the wall", 0.7, 12) },
+  validity: "ratio 0.05 to 20",
   source: "gnielinski2013",
   code: (x) => (x.Pr / x.Pw) ** 0.11,
 });
@@ -117,8 +117,8 @@ export const liquidWallFactor = equation({
 export const frictionDrop = equation({
   name: "Friction drop in a tube",
   form: "dp = f * L / D * 8 * m^2 / (pi^2 * rho * D^4)",
-  gives: "pressure drop",
-  takes: {
+  kind: "pressure drop",
+  symbols: {
     f: symbol("number", "Darcy friction factor", 0.009, 0.1),
     L: symbol("length", "length of the tube", 0.1, 30),
     D,

@@ -9,8 +9,8 @@ const rg = symbol("density", "density of the vapour", 10, 300);
 export const twoPhaseDrop = equation({
   name: "Friction drop of two phases (Müller-Steinhagen and Heck)",
   form: "dp = (A + 2 * (B - A) * x) * (1 - x)^(1/3) + B * x^3",
-  gives: "pressure drop",
-  takes: {
+  kind: "pressure drop",
+  symbols: {
     A: symbol("pressure drop", "drop of all the flow as liquid", 10, 5000),
     B: symbol("pressure drop", "drop of all the flow as vapour", 100, 50_000),
     x,
@@ -22,8 +22,8 @@ export const twoPhaseDrop = equation({
 export const ziviVoid = equation({
   name: "Void fraction (Zivi)",
   form: "e = 1 / (1 + (1 - x) / x * (rg / rl)^(2/3))",
-  gives: "fraction",
-  takes: { x, rg, rl },
+  kind: "fraction",
+  symbols: { x, rg, rl },
   source: "zivi1964",
   code: (a) => 1 / (1 + ((1 - a.x) / a.x) * (a.rg / a.rl) ** (2 / 3)),
 });
@@ -31,8 +31,8 @@ export const ziviVoid = equation({
 export const rouhaniVoid = equation({
   name: "Void fraction (Rouhani and Axelsson, horizontal)",
   form: "e = x / rg / ((1 + 0.12 * (1 - x)) * (x / rg + (1 - x) / rl) + 1.18 * (1 - x) * (g * s * (rl - rg))^0.25 * pi * D^2 / (4 * m * sqrt(rl)))",
-  gives: "fraction",
-  takes: {
+  kind: "fraction",
+  symbols: {
     x,
     rg,
     rl,
@@ -52,8 +52,8 @@ export const rouhaniVoid = equation({
 export const meanDensity = equation({
   name: "Mean density of the two phases",
   form: "rho = e * rg + (1 - e) * rl",
-  gives: "density",
-  takes: { e: symbol("fraction", "void fraction", 0, 1), rg, rl },
+  kind: "density",
+  symbols: { e: symbol("fraction", "void fraction", 0, 1), rg, rl },
   source: "identity",
   code: (a) => a.e * a.rg + (1 - a.e) * a.rl,
 });

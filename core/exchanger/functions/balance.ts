@@ -1,5 +1,5 @@
 import { cellFunction } from "../../kernel/define/cellFunction";
-import { list, NO_VALUE, of, word } from "../../kernel/define/result";
+import { listResult, NO_VALUE, quantityResult, wordResult } from "../../kernel/define/result";
 import { EQUATION_SOURCES, TRANSPORT_SOURCES } from "../../refrigerant/sources";
 import {
   aboveGreatest,
@@ -14,7 +14,7 @@ import {
 import { BALANCE_INPUTS } from "../balance/inputs";
 import { attackedMetal, cleanCoil } from "../surface/cautions";
 import {
-  fastWater,
+  fastCoilWater,
   fastestFor,
   freezingShell,
   hotFilm,
@@ -57,12 +57,12 @@ const limitsOf = (
   return broken.length === 0 ? "within the limits" : broken.join(", ");
 };
 
-export const balance = cellFunction({
+export const exchangerBalance = cellFunction({
   id: "EXCHANGER.BALANCE",
   topic: "exchanger",
   summary: "Where compressor, evaporator and pool water settle, beside the same machine on its outdoor coil.",
-  finds: ["condensing temperature", "head pressure", "capacity", "operating point", "settle"],
-  remarks: [
+  keywords: ["condensing temperature", "head pressure", "capacity", "operating point", "settle"],
+  details: [
     "Compressor: constant swept volume from the rating, one isentropic efficiency; the volumetric efficiency falls with the pressure ratio as gas left in a clearance expands again.",
     "Evaporator: its cooling is proportional to entering wet bulb less evaporating temperature, as at the rating.",
     "Exchanger: the given UA against the mean of dew and bubble temperature, all heat counted at that; the true UA changes with water flow and load. Outdoor coil: its temperature difference is proportional to the heat.",
@@ -70,28 +70,28 @@ export const balance = cellFunction({
     "Pressure is absolute. Power and COP on the outdoor coil count its fan where one is given; pumps are apart.",
   ],
   args: { inputs: BALANCE_INPUTS },
-  gives: list("where it settles", {
-    condensing: of("temperature", "condensing dew temperature on the pool"),
-    condensingPressureAbsolute: of("pressure", "its pressure, absolute"),
-    evaporating: of("temperature", "evaporating dew temperature on the pool"),
-    heatIntoPool: of("heat rate", "heat into the pool water"),
-    cooling: of("heat rate", "cooling on the pool"),
-    power: of("electric power", "compressor power on the pool"),
-    COP: of("COP", "cooling over that power"),
-    leavingWater: of("temperature", "water leaving"),
-    condensingOutdoors: of("temperature", "condensing dew temperature on the outdoor coil"),
-    condensingPressureOutdoors: of("pressure", "its pressure, absolute"),
-    evaporatingOutdoors: of("temperature", "evaporating dew temperature on the outdoor coil"),
-    heatOutdoors: of("heat rate", "heat to the outdoor air"),
-    coolingOutdoors: of("heat rate", "cooling on the outdoor coil"),
-    powerOutdoors: of("electric power", "compressor and outdoor fan there"),
-    COPOutdoors: of("COP", "cooling over that power"),
-    condensingChange: of("temperature difference", "pool less outdoors"),
-    coolingChange: of("fraction", "relative change of cooling"),
-    powerChange: of("fraction", "relative change of power"),
-    COPChange: of("fraction", "relative change of COP"),
-    limits: word("limits breached"),
-    UA: of("heat conductance", "conductance of the pool exchanger against the mean condensing temperature"),
+  returns: listResult("where it settles", {
+    condensing: quantityResult("temperature", "condensing dew temperature on the pool"),
+    condensingPressureAbsolute: quantityResult("pressure", "its pressure, absolute"),
+    evaporating: quantityResult("temperature", "evaporating dew temperature on the pool"),
+    heatIntoPool: quantityResult("heat rate", "heat into the pool water"),
+    cooling: quantityResult("heat rate", "cooling on the pool"),
+    power: quantityResult("electric power", "compressor power on the pool"),
+    COP: quantityResult("COP", "cooling over that power"),
+    leavingWater: quantityResult("temperature", "water leaving"),
+    condensingOutdoors: quantityResult("temperature", "condensing dew temperature on the outdoor coil"),
+    condensingPressureOutdoors: quantityResult("pressure", "its pressure, absolute"),
+    evaporatingOutdoors: quantityResult("temperature", "evaporating dew temperature on the outdoor coil"),
+    heatOutdoors: quantityResult("heat rate", "heat to the outdoor air"),
+    coolingOutdoors: quantityResult("heat rate", "cooling on the outdoor coil"),
+    powerOutdoors: quantityResult("electric power", "compressor and outdoor fan there"),
+    COPOutdoors: quantityResult("COP", "cooling over that power"),
+    condensingChange: quantityResult("temperature difference", "pool less outdoors"),
+    coolingChange: quantityResult("fraction", "relative change of cooling"),
+    powerChange: quantityResult("fraction", "relative change of power"),
+    COPChange: quantityResult("fraction", "relative change of COP"),
+    limits: wordResult("limits breached"),
+    UA: quantityResult("heat conductance", "conductance of the pool exchanger against the mean condensing temperature"),
   }),
   facts: {
     least: "temperature",
@@ -110,47 +110,57 @@ export const balance = cellFunction({
   },
   heavy: true,
   cautions: [
-    { rule: belowLeast, fires: { inputs: { ...fernhill, enteringWater: 45 } } },
-    { rule: aboveGreatest, fires: { inputs: { ...fernhill, UA: 2000 } } },
-    { rule: waterTooWarm, fires: { inputs: { ...fernhill, waterFlow: 8 } } },
-    { rule: hotWaterBesidePlastic, fires: { inputs: { ...fernhill, waterFlow: 3 } } },
-    { rule: frostingCoil, fires: { inputs: { ...fernhill, indoorWetBulb: 46 } } },
-    { rule: noPoolGain, fires: { inputs: { ...fernhill, UA: 2000, outdoor: 75 } } },
-    { rule: balanceModel, fires: { inputs: fernhill } },
-    { rule: hotFilm, fires: { inputs: { ...coiled, waterFlow: 5 } } },
-    { rule: outsideCondensingData, fires: { inputs: { ...coiled, tubes: 1 } } },
-    { rule: fastWater, fires: { inputs: { ...coiled, material: "copper", waterFlow: 2000 } } },
-    { rule: largeDrop, fires: { inputs: { ...coiled, tubes: 1, tubeLength: 200 } } },
-    { rule: cleanCoil, fires: { inputs: { ...coiled, outsideFouling: 0 } } },
-    { rule: attackedMetal, fires: { inputs: { ...coiled, material: "copper" } } },
-    { rule: poolChemistry, fires: { inputs: coiled } },
-    { rule: freezingShell, fires: { inputs: coiled } },
-    { rule: singleWall, fires: { inputs: coiled } },
-    { rule: balanceFilms, fires: { inputs: coiled } },
+    { rule: belowLeast, raisedBy: { inputs: { ...fernhill, enteringWater: 45 } } },
+    { rule: aboveGreatest, raisedBy: { inputs: { ...fernhill, UA: 2000 } } },
+    { rule: waterTooWarm, raisedBy: { inputs: { ...fernhill, waterFlow: 8 } } },
+    { rule: hotWaterBesidePlastic, raisedBy: { inputs: { ...fernhill, waterFlow: 3 } } },
+    { rule: frostingCoil, raisedBy: { inputs: { ...fernhill, indoorWetBulb: 46 } } },
+    { rule: noPoolGain, raisedBy: { inputs: { ...fernhill, UA: 2000, outdoor: 75 } } },
+    { rule: balanceModel, raisedBy: { inputs: fernhill } },
+    { rule: hotFilm, raisedBy: { inputs: { ...coiled, waterFlow: 5 } } },
+    { rule: outsideCondensingData, raisedBy: { inputs: { ...coiled, tubes: 1 } } },
+    { rule: fastCoilWater, raisedBy: { inputs: { ...coiled, material: "copper", waterFlow: 2000 } } },
+    { rule: largeDrop, raisedBy: { inputs: { ...coiled, tubes: 1, tubeLength: 200 } } },
+    { rule: cleanCoil, raisedBy: { inputs: { ...coiled, outsideFouling: 0 } } },
+    { rule: attackedMetal, raisedBy: { inputs: { ...coiled, material: "copper" } } },
+    { rule: poolChemistry, raisedBy: { inputs: coiled } },
+    { rule: freezingShell, raisedBy: { inputs: coiled } },
+    { rule: singleWall, raisedBy: { inputs: coiled } },
+    { rule: balanceFilms, raisedBy: { inputs: coiled } },
   ],
   sources: [...EQUATION_SOURCES, ...TRANSPORT_SOURCES],
   checks: [
     {
-      at: { inputs: rating },
-      gives: { condensingOutdoors: 115, evaporatingOutdoors: 45, coolingOutdoors: 90000 },
-      within: "0.001 %",
-      from: "identity",
+      inputs: { inputs: rating },
+      expected: { condensingOutdoors: 115, evaporatingOutdoors: 45, coolingOutdoors: 90000 },
+      tolerance: "0.001 %",
+      source: "identity",
       remark: "the outdoor coil at its rating gives the rating back",
     },
     {
-      at: { inputs: rating },
-      gives: { COPOutdoors: 3.93 },
-      within: 0.005,
-      from: "coolprop8",
+      inputs: { inputs: rating },
+      expected: { COPOutdoors: 3.93 },
+      tolerance: 0.005,
+      source: "coolprop8",
       remark: "R-22 at 45 and 115 °F, superheat and subcooling 10 °F, efficiency 0.65",
     },
-    { at: { inputs: { ...fernhill, UA: 100 } }, gives: "#N/A", from: "identity", remark: "too small for any pressure" },
-    { at: { inputs: { ...coiled, UA: 5000 } }, gives: "#VALUE!", from: "identity", remark: "UA and coil both" },
-    { at: { inputs: machine }, gives: "#VALUE!", from: "identity", remark: "neither UA nor coil" },
+    {
+      inputs: { inputs: { ...fernhill, UA: 100 } },
+      expected: "#N/A",
+      source: "identity",
+      remark: "too small for any pressure",
+    },
+    {
+      inputs: { inputs: { ...coiled, UA: 5000 } },
+      expected: "#VALUE!",
+      source: "identity",
+      remark: "UA and coil both",
+    },
+    { inputs: { inputs: machine }, expected: "#VALUE!", source: "identity", remark: "neither UA nor coil" },
   ],
-  work({ inputs }, { trace, note }) {
+  compute({ inputs }, { trace, recordFacts }) {
     const { pool, coil, outdoors, powerOutdoors, change } = bothSides(balanceInputOf(inputs, trace), trace);
-    note({
+    recordFacts({
       least: inputs.leastCondensing,
       greatest: inputs.greatestCondensing,
       warmest: inputs.greatestLeavingWater,

@@ -1,10 +1,10 @@
 import { cellFunction } from "../../kernel/define/cellFunction";
-import { list, NO_VALUE, of, word } from "../../kernel/define/result";
-import { refrigerant as fluidOf } from "../../refrigerant/refrigerant";
+import { listResult, NO_VALUE, quantityResult, wordResult } from "../../kernel/define/result";
+import { loadRefrigerant as fluidOf } from "../../refrigerant/refrigerant";
 import { EQUATION_SOURCES, TRANSPORT_SOURCES } from "../../refrigerant/sources";
 import { attackedMetal, cleanCoil } from "../surface/cautions";
 import {
-  fastWater,
+  fastCoilWater,
   fastestFor,
   filmsUncertain,
   freezingShell,
@@ -31,12 +31,12 @@ const fernhill = {
   ...EXAMPLE_COIL,
 } as const;
 
-export const coil = cellFunction({
+export const exchangerCoil = cellFunction({
   id: "EXCHANGER.COIL",
   topic: "exchanger",
   summary: "A helical tube coil in a shell rated by geometry: area, films, drops, velocities, hold-up.",
-  finds: ["titanium coil", "condenser", "film coefficient", "rating", "size of an exchanger", "U value"],
-  remarks: [
+  keywords: ["titanium coil", "condenser", "film coefficient", "rating", "size of an exchanger", "U value"],
+  details: [
     "Duty and temperatures as EXCHANGER.ZONES; every zone has its own films, wall temperature and U on the outside area. Margin is area given over area needed, less one.",
     "Gas and liquid: Gnielinski with Schmidt's gain of a coil. Condensing: Shah 2009 averaged along the share of vapour, a straight-tube relation; above 1 °F of glide with the vapour's resistance (Silver, Bell and Ghaly).",
     "Water: one cylinder across the flow, forced (Churchill and Bernstein) and natural (Churchill and Chu) joined by fourth powers. It flows along the shell past the coil's ring, through core and gap alike: close the core to speed it up.",
@@ -44,35 +44,35 @@ export const coil = cellFunction({
     "Parallel tubes are wound into each other on one diameter; the pitch is that of neighbouring turns.",
   ],
   args: { inputs: COIL_INPUTS },
-  gives: list("the coil's rating", {
-    duty: of("heat rate", "heat to be passed"),
-    areaNeeded: of("area", "outside area that the duty needs"),
-    areaGiven: of("area", "outside area of the coil"),
-    margin: of("fraction", "area given over area needed, less one"),
-    leavingWater: of("temperature", "water leaving at the duty"),
-    pinchDifference: of("temperature difference", "least difference between the streams"),
-    gasFilm: of("film coefficient", "inside, desuperheating"),
-    condensingFilm: of("film coefficient", "inside, condensing"),
-    liquidFilm: of("film coefficient", "inside, subcooling"),
-    waterFilm: of("film coefficient", "outside, beside condensing"),
-    waterFilmForced: of("film coefficient", "of it, forced flow alone"),
-    waterFilmNatural: of("film coefficient", "of it, natural flow alone"),
-    gasU: of("film coefficient", "overall, desuperheating"),
-    condensingU: of("film coefficient", "overall, condensing"),
-    liquidU: of("film coefficient", "overall, subcooling"),
-    gasArea: of("area", "needed by desuperheating"),
-    condensingArea: of("area", "needed by condensing"),
-    liquidArea: of("area", "needed by subcooling"),
-    UA: of("heat conductance", "conductance that the duty asks for"),
-    governing: word("largest resistance while condensing"),
-    gasVelocity: of("velocity", "gas entering the tube"),
-    waterVelocity: of("velocity", "water past the coil"),
-    refrigerantDrop: of("pressure drop", "friction drop of the refrigerant"),
-    saturationDrop: of("temperature difference", "what it costs in dew temperature"),
-    waterDrop: of("pressure drop", "friction drop of the water"),
-    refrigerantHoldUp: of("mass", "refrigerant in the coil while it runs"),
-    coilHeight: of("length", "height of the coil"),
-    hottestFilm: of("temperature", "warmest surface that water touches"),
+  returns: listResult("the coil's rating", {
+    duty: quantityResult("heat rate", "heat to be passed"),
+    areaNeeded: quantityResult("area", "outside area that the duty needs"),
+    areaGiven: quantityResult("area", "outside area of the coil"),
+    margin: quantityResult("fraction", "area given over area needed, less one"),
+    leavingWater: quantityResult("temperature", "water leaving at the duty"),
+    pinchDifference: quantityResult("temperature difference", "least difference between the streams"),
+    gasFilm: quantityResult("film coefficient", "inside, desuperheating"),
+    condensingFilm: quantityResult("film coefficient", "inside, condensing"),
+    liquidFilm: quantityResult("film coefficient", "inside, subcooling"),
+    waterFilm: quantityResult("film coefficient", "outside, beside condensing"),
+    waterFilmForced: quantityResult("film coefficient", "of it, forced flow alone"),
+    waterFilmNatural: quantityResult("film coefficient", "of it, natural flow alone"),
+    gasU: quantityResult("film coefficient", "overall, desuperheating"),
+    condensingU: quantityResult("film coefficient", "overall, condensing"),
+    liquidU: quantityResult("film coefficient", "overall, subcooling"),
+    gasArea: quantityResult("area", "needed by desuperheating"),
+    condensingArea: quantityResult("area", "needed by condensing"),
+    liquidArea: quantityResult("area", "needed by subcooling"),
+    UA: quantityResult("heat conductance", "conductance that the duty asks for"),
+    governing: wordResult("largest resistance while condensing"),
+    gasVelocity: quantityResult("velocity", "gas entering the tube"),
+    waterVelocity: quantityResult("velocity", "water past the coil"),
+    refrigerantDrop: quantityResult("pressure drop", "friction drop of the refrigerant"),
+    saturationDrop: quantityResult("temperature difference", "what it costs in dew temperature"),
+    waterDrop: quantityResult("pressure drop", "friction drop of the water"),
+    refrigerantHoldUp: quantityResult("mass", "refrigerant in the coil while it runs"),
+    coilHeight: quantityResult("length", "height of the coil"),
+    hottestFilm: quantityResult("temperature", "warmest surface that water touches"),
   }),
   facts: {
     coiled: "yes/no",
@@ -84,42 +84,47 @@ export const coil = cellFunction({
   },
   heavy: true,
   cautions: [
-    { rule: hotFilm, fires: { inputs: { ...fernhill, condensing: 150, waterFlow: 5, refrigerant: "R-22" } } },
+    { rule: hotFilm, raisedBy: { inputs: { ...fernhill, condensing: 150, waterFlow: 5, refrigerant: "R-22" } } },
     {
       rule: hotWaterBesidePlastic,
-      fires: { inputs: { ...fernhill, condensing: 150, waterFlow: 3, refrigerant: "R-22" } },
+      raisedBy: { inputs: { ...fernhill, condensing: 150, waterFlow: 3, refrigerant: "R-22" } },
     },
-    { rule: shortArea, fires: { inputs: { ...fernhill, tubeLength: 20 } } },
-    { rule: filmsUncertain, fires: { inputs: fernhill } },
-    { rule: outsideCondensingData, fires: { inputs: { ...fernhill, tubes: 1 } } },
-    { rule: fastWater, fires: { inputs: { ...fernhill, material: "copper", waterFlow: 2000 } } },
-    { rule: largeDrop, fires: { inputs: { ...fernhill, tubes: 1 } } },
-    { rule: cleanCoil, fires: { inputs: { ...fernhill, outsideFouling: 0 } } },
-    { rule: attackedMetal, fires: { inputs: { ...fernhill, material: "copper" } } },
-    { rule: poolChemistry, fires: { inputs: fernhill } },
-    { rule: freezingShell, fires: { inputs: fernhill } },
-    { rule: singleWall, fires: { inputs: fernhill } },
+    { rule: shortArea, raisedBy: { inputs: { ...fernhill, tubeLength: 20 } } },
+    { rule: filmsUncertain, raisedBy: { inputs: fernhill } },
+    { rule: outsideCondensingData, raisedBy: { inputs: { ...fernhill, tubes: 1 } } },
+    { rule: fastCoilWater, raisedBy: { inputs: { ...fernhill, material: "copper", waterFlow: 2000 } } },
+    { rule: largeDrop, raisedBy: { inputs: { ...fernhill, tubes: 1 } } },
+    { rule: cleanCoil, raisedBy: { inputs: { ...fernhill, outsideFouling: 0 } } },
+    { rule: attackedMetal, raisedBy: { inputs: { ...fernhill, material: "copper" } } },
+    { rule: poolChemistry, raisedBy: { inputs: fernhill } },
+    { rule: freezingShell, raisedBy: { inputs: fernhill } },
+    { rule: singleWall, raisedBy: { inputs: fernhill } },
   ],
   sources: [...EQUATION_SOURCES, ...TRANSPORT_SOURCES],
   checks: [
     {
-      at: { inputs: fernhill },
-      gives: { areaGiven: 39.27 },
-      within: 0.01,
-      from: "identity",
+      inputs: { inputs: fernhill },
+      expected: { areaGiven: 39.27 },
+      tolerance: 0.01,
+      source: "identity",
       remark: "π × 0.625 in × 60 ft × 4",
     },
     {
-      at: { inputs: { ...fernhill, outsideDiameter: 0.5, tubes: 1, tubeLength: 2.51327, coilDiameter: 9.6 } },
-      gives: { areaGiven: 0.329 },
-      within: 0.0005,
-      from: "kern1950",
+      inputs: { inputs: { ...fernhill, outsideDiameter: 0.5, tubes: 1, tubeLength: 2.51327, coilDiameter: 9.6 } },
+      expected: { areaGiven: 0.329 },
+      tolerance: 0.0005,
+      source: "kern1950",
       remark: "Example 20.2, one turn",
     },
-    { at: { inputs: { ...fernhill, pitch: 0.5 } }, gives: "#VALUE!", from: "identity", remark: "turns would overlap" },
-    { at: { inputs: { ...fernhill, condensing: 80 } }, gives: "#N/A", from: "identity" },
+    {
+      inputs: { inputs: { ...fernhill, pitch: 0.5 } },
+      expected: "#VALUE!",
+      source: "identity",
+      remark: "turns would overlap",
+    },
+    { inputs: { inputs: { ...fernhill, condensing: 80 } }, expected: "#N/A", source: "identity" },
   ],
-  work({ inputs }, { trace, note }) {
+  compute({ inputs }, { trace, recordFacts }) {
     const found = trace.within("Zones", () => zonesOf(inputs, trace));
     const { material, insideFouling, outsideFouling } = inputs;
     const rating = rateCoil(
@@ -130,14 +135,14 @@ export const coil = cellFunction({
       trace,
     );
     const { desuperheating, condensing, subcooling } = rating.zones;
-    note({
+    recordFacts({
       coiled: true,
       outsideData: rating.outsideData,
       fastest: fastestFor(material),
       insideFouling,
       outsideFouling,
     });
-    if (typeof material === "string") note({ tubeMaterial: material });
+    if (typeof material === "string") recordFacts({ tubeMaterial: material });
     return {
       duty: found.total.duty,
       areaNeeded: rating.areaNeeded,

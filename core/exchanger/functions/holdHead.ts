@@ -2,71 +2,71 @@ import { quantity } from "../../kernel/define/argument";
 import { cellFunction } from "../../kernel/define/cellFunction";
 import { HEAT_RATE, WATER_FLOW, WATER_TEMPERATURE } from "../../kernel/define/glossary";
 import { us } from "../../kernel/values/quantity";
-import { list, of, word } from "../../kernel/define/result";
+import { listResult, quantityResult, wordResult } from "../../kernel/define/result";
 import { CONDUCTANCE } from "../args";
 import { bypassLimits, coldPoolOrifice, hotCondensing } from "../surface/cautions";
 import { holdHeadOf } from "../water/holdHead";
 
 const coldPool = { heat: 110000, ua: 8000, water: 60, leastCondensing: 90, flow: 40 };
 
-export const holdHead = cellFunction({
+export const exchangerHoldHead = cellFunction({
   id: "EXCHANGER.HOLDHEAD",
   topic: "exchanger",
   summary: "Water flow through the exchanger that holds a least condensing temperature, and the bypass for it.",
-  finds: ["head pressure control", "bypass", "cold pool", "water regulating valve"],
-  remarks: [
+  keywords: ["head pressure control", "bypass", "cold pool", "water regulating valve"],
+  details: [
     "The refrigerant is taken to condense at one temperature, heat and UA as constant. Less flow lowers the water's film coefficient, so that the true cut is somewhat smaller.",
   ],
   args: {
-    heat: HEAT_RATE.saying("heat rejected into the exchanger"),
+    heat: HEAT_RATE.describedAs("heat rejected into the exchanger"),
     ua: CONDUCTANCE,
-    water: WATER_TEMPERATURE.saying("entering water"),
+    water: WATER_TEMPERATURE.describedAs("entering water"),
     leastCondensing: quantity("temperature", "least condensing temperature to hold", {
       from: us("temperature", 32),
       to: us("temperature", 200),
       usual: [us("temperature", 60), us("temperature", 130)],
     }),
-    flow: WATER_FLOW.saying("full water flow"),
+    flow: WATER_FLOW.describedAs("full water flow"),
   },
-  gives: list("how the head is held", {
-    condensingAtFullFlow: of("temperature", "condensing temperature at full flow"),
-    flowThroughExchanger: of("water flow", "flow through the exchanger"),
-    bypassShare: of("fraction", "share of the full flow that bypasses"),
-    leavingWater: of("temperature", "water leaving the exchanger"),
-    finding: word("whether anything needs holding"),
+  returns: listResult("how the head is held", {
+    condensingAtFullFlow: quantityResult("temperature", "condensing temperature at full flow"),
+    flowThroughExchanger: quantityResult("water flow", "flow through the exchanger"),
+    bypassShare: quantityResult("fraction", "share of the full flow that bypasses"),
+    leavingWater: quantityResult("temperature", "water leaving the exchanger"),
+    finding: wordResult("whether anything needs holding"),
   }),
   facts: { held: "yes/no" },
   cautions: [
-    { rule: bypassLimits, fires: coldPool },
-    { rule: coldPoolOrifice, fires: coldPool },
-    { rule: hotCondensing, fires: { ...coldPool, ua: 1500, water: 85 } },
+    { rule: bypassLimits, raisedBy: coldPool },
+    { rule: coldPoolOrifice, raisedBy: coldPool },
+    { rule: hotCondensing, raisedBy: { ...coldPool, ua: 1500, water: 85 } },
   ],
   checks: [
     {
-      at: { heat: 66.667, ua: 3170, water: 20, leastCondensing: 50, flow: 7.2, units: "SI" },
-      gives: { flowThroughExchanger: 3.606, leavingWater: 36 },
-      within: "0.3 %",
-      from: "incropera2007",
+      inputs: { heat: 66.667, ua: 3170, water: 20, leastCondensing: 50, flow: 7.2, units: "SI" },
+      expected: { flowThroughExchanger: 3.606, leavingWater: 36 },
+      tolerance: "0.3 %",
+      source: "incropera2007",
       remark: "one tube of 30,000: 1 kg/s, twice 4.51 m",
     },
     {
-      at: { heat: 20, ua: 2000, water: 20, leastCondensing: 30, flow: 3.6, units: "SI" },
-      gives: { finding: "nothing needs holding", bypassShare: 0 },
-      within: 0,
-      from: "identity",
+      inputs: { heat: 20, ua: 2000, water: 20, leastCondensing: 30, flow: 3.6, units: "SI" },
+      expected: { finding: "nothing needs holding", bypassShare: 0 },
+      tolerance: 0,
+      source: "identity",
       remark: "20 kW over 2,000 W/K need more than 10 K of difference",
     },
     {
-      at: { heat: 20, ua: 2000, water: 20, leastCondensing: 35.819767, flow: 3.6, units: "SI" },
-      gives: { flowThroughExchanger: 1.7259, leavingWater: 30 },
-      within: 0.02,
-      from: "identity",
+      inputs: { heat: 20, ua: 2000, water: 20, leastCondensing: 35.819767, flow: 3.6, units: "SI" },
+      expected: { flowThroughExchanger: 1.7259, leavingWater: 30 },
+      tolerance: 0.02,
+      source: "identity",
       remark: "one transfer unit: C = 2,000 W/K, rise 10 K, condensing 10/(1 − 1/e) K above the water",
     },
   ],
-  work(args, { trace, note }) {
+  compute(args, { trace, recordFacts }) {
     const answer = holdHeadOf(args, trace);
-    note({ held: answer.holds });
+    recordFacts({ held: answer.holds });
     return {
       condensingAtFullFlow: answer.condensingAtFullFlow,
       flowThroughExchanger: answer.flowThrough,

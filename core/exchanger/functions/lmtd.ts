@@ -1,59 +1,59 @@
 import { cellFunction } from "../../kernel/define/cellFunction";
-import { of } from "../../kernel/define/result";
+import { quantityResult } from "../../kernel/define/result";
 import { COLD_IN, COLD_OUT, DIRECTION, HOT_IN, HOT_OUT } from "../args";
 import { condensingBetween } from "../surface/cautions";
 import { meanDifferenceOf } from "../effectiveness/ends";
 
-export const lmtd = cellFunction({
+export const exchangerLmtd = cellFunction({
   id: "EXCHANGER.LMTD",
   topic: "exchanger",
   summary: "Log mean temperature difference of two streams.",
-  finds: ["log mean temperature difference", "MTD", "mean difference", "approach"],
-  remarks: [
+  keywords: ["log mean temperature difference", "MTD", "mean difference", "approach"],
+  details: [
     "Equal end differences give that difference; ends that are nearly equal lose no digits.",
     "For a condensing refrigerant give its condensing temperature as hotIn and hotOut.",
   ],
   args: { hotIn: HOT_IN, hotOut: HOT_OUT, coldIn: COLD_IN, coldOut: COLD_OUT, arrangement: DIRECTION },
-  gives: of("temperature difference", "log mean temperature difference"),
-  cautions: [{ rule: condensingBetween, fires: { hotIn: 180, hotOut: 95, coldIn: 80, coldOut: 88 } }],
+  returns: quantityResult("temperature difference", "log mean temperature difference"),
+  cautions: [{ rule: condensingBetween, raisedBy: { hotIn: 180, hotOut: 95, coldIn: 80, coldOut: 88 } }],
   checks: [
     {
-      at: { hotIn: 60, hotOut: 60, coldIn: 30, coldOut: 45, units: "SI" },
-      gives: 21.6,
-      within: 0.05,
-      from: "steamCondenserTables",
+      inputs: { hotIn: 60, hotOut: 60, coldIn: 30, coldOut: 45, units: "SI" },
+      expected: 21.6,
+      tolerance: 0.05,
+      source: "steamCondenserTables",
     },
     {
-      at: { hotIn: 100, hotOut: 100, coldIn: 20, coldOut: 50, units: "SI" },
-      gives: 63.83,
-      within: 0.01,
-      from: "steamCondenserTables",
+      inputs: { hotIn: 100, hotOut: 100, coldIn: 20, coldOut: 50, units: "SI" },
+      expected: 63.83,
+      tolerance: 0.01,
+      source: "steamCondenserTables",
     },
     {
-      at: { hotIn: 100, hotOut: 100, coldIn: 10, coldOut: 30, units: "SI" },
-      gives: 79.58,
-      within: 0.01,
-      from: "steamCondenserTables",
+      inputs: { hotIn: 100, hotOut: 100, coldIn: 10, coldOut: 30, units: "SI" },
+      expected: 79.58,
+      tolerance: 0.01,
+      source: "steamCondenserTables",
     },
     {
-      at: { hotIn: 95, hotOut: 45, coldIn: 26, coldOut: 31, arrangement: "parallel", units: "SI" },
-      gives: 34.4816955255443,
-      within: 1e-9,
-      from: "exchangerRows",
+      inputs: { hotIn: 95, hotOut: 45, coldIn: 26, coldOut: 31, arrangement: "parallel", units: "SI" },
+      expected: 34.4816955255443,
+      tolerance: 1e-9,
+      source: "exchangerRows",
     },
     {
-      at: { hotIn: 70, hotOut: 40, coldIn: 20, coldOut: 50, units: "SI" },
-      gives: 20,
-      within: 1e-9,
-      from: "identity",
+      inputs: { hotIn: 70, hotOut: 40, coldIn: 20, coldOut: 50, units: "SI" },
+      expected: 20,
+      tolerance: 1e-9,
+      source: "identity",
       remark: "equal ends",
     },
     {
-      at: { hotIn: 50, hotOut: 45, coldIn: 30, coldOut: 60, units: "SI" },
-      gives: "#N/A",
-      from: "identity",
+      inputs: { hotIn: 50, hotOut: 45, coldIn: 30, coldOut: 60, units: "SI" },
+      expected: "#N/A",
+      source: "identity",
       remark: "the cold stream would leave hotter than the hot one enters",
     },
   ],
-  work: ({ arrangement, ...ends }, { trace }) => meanDifferenceOf(ends, arrangement, trace),
+  compute: ({ arrangement, ...ends }, { trace }) => meanDifferenceOf(ends, arrangement, trace),
 });

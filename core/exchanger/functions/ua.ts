@@ -1,18 +1,18 @@
 import { cellFunction } from "../../kernel/define/cellFunction";
 import { HEAT_RATE } from "../../kernel/define/glossary";
-import { of } from "../../kernel/define/result";
+import { quantityResult } from "../../kernel/define/result";
 import { COLD_IN, COLD_OUT, CORRECTION_FACTOR, DIRECTION, HOT_IN, HOT_OUT } from "../args";
 import { condensingBetween } from "../surface/cautions";
 import { conductanceForDuty } from "../surface/equations";
 import { meanDifferenceOf } from "../effectiveness/ends";
 
-export const ua = cellFunction({
+export const exchangerUa = cellFunction({
   id: "EXCHANGER.UA",
   topic: "exchanger",
   summary: "Conductance UA that a duty asks for at four end temperatures.",
-  finds: ["conductance", "size of an exchanger"],
+  keywords: ["conductance", "size of an exchanger"],
   args: {
-    duty: HEAT_RATE.saying("heat to be passed"),
+    duty: HEAT_RATE.describedAs("heat to be passed"),
     hotIn: HOT_IN,
     hotOut: HOT_OUT,
     coldIn: COLD_IN,
@@ -20,22 +20,22 @@ export const ua = cellFunction({
     arrangement: DIRECTION,
     correction: CORRECTION_FACTOR,
   },
-  gives: of("heat conductance", "conductance UA"),
-  cautions: [{ rule: condensingBetween, fires: { duty: 110000, hotIn: 180, hotOut: 95, coldIn: 80, coldOut: 88 } }],
+  returns: quantityResult("heat conductance", "conductance UA"),
+  cautions: [{ rule: condensingBetween, raisedBy: { duty: 110000, hotIn: 180, hotOut: 95, coldIn: 80, coldOut: 88 } }],
   checks: [
     {
-      at: { duty: 63.83, hotIn: 100, hotOut: 100, coldIn: 20, coldOut: 50, units: "SI" },
-      gives: 1000,
-      within: 0.2,
-      from: "steamCondenserTables",
+      inputs: { duty: 63.83, hotIn: 100, hotOut: 100, coldIn: 20, coldOut: 50, units: "SI" },
+      expected: 1000,
+      tolerance: 0.2,
+      source: "steamCondenserTables",
     },
     {
-      at: { duty: 10, hotIn: 70, hotOut: 40, coldIn: 20, coldOut: 50, units: "SI" },
-      gives: 500,
-      within: 1e-9,
-      from: "identity",
+      inputs: { duty: 10, hotIn: 70, hotOut: 40, coldIn: 20, coldOut: 50, units: "SI" },
+      expected: 500,
+      tolerance: 1e-9,
+      source: "identity",
     },
   ],
-  work: ({ duty, arrangement, correction, ...ends }, { trace }) =>
+  compute: ({ duty, arrangement, correction, ...ends }, { trace }) =>
     trace.step(conductanceForDuty, { Q: duty, F: correction, dTm: meanDifferenceOf(ends, arrangement, trace) }),
 });

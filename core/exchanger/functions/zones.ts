@@ -1,5 +1,5 @@
 import { cellFunction } from "../../kernel/define/cellFunction";
-import { NO_VALUE, of, table, word } from "../../kernel/define/result";
+import { NO_VALUE, quantityResult, tableResult, wordResult } from "../../kernel/define/result";
 import { EQUATION_SOURCES } from "../../refrigerant/sources";
 import { zonesOf } from "../zones/working";
 import { ZONE_NAMES, type Zone } from "../zones/zones";
@@ -55,32 +55,35 @@ const rowOf = (zone: string, of: Zone | undefined, share: number) =>
         place: of.least.place,
       };
 
-export const zones = cellFunction({
+export const exchangerZones = cellFunction({
   id: "EXCHANGER.ZONES",
   topic: "exchanger",
   summary: "Desuperheating, condensing and subcooling beside water: duty, temperatures, UA, pinch.",
-  finds: ["condenser", "pinch", "glide", "desuperheater", "approach", "temperature profile"],
-  remarks: [
+  keywords: ["condenser", "pinch", "glide", "desuperheater", "approach", "temperature profile"],
+  details: [
     "Water is matched along the refrigerant's real enthalpy curve: 8 slices of gas, 24 of condensing (glide of blends included), 4 of liquid, each with its log mean difference.",
     "The gas enters at its discharge temperature, or as a cycle's evaporating temperature, superheat and efficiency leave it. No pressure drop; the water's heat capacity is that of entering.",
     "The gas is taken to cool down before it condenses. A wall below the dew temperature condenses sooner: the UA that is really needed is then rather smaller.",
     "Where curves cross, the refusal names the place and the condensing temperature at which they would just touch.",
   ],
   args: { inputs: ZONE_INPUTS },
-  gives: table(
+  returns: tableResult(
     "zones and their total",
     {
-      zone: word("part of the exchanger"),
-      duty: of("heat rate", "heat passed"),
-      refrigerantIn: of("temperature", "refrigerant entering"),
-      refrigerantOut: of("temperature", "refrigerant leaving"),
-      waterIn: of("temperature", "water entering"),
-      waterOut: of("temperature", "water leaving"),
-      meanDifference: of("temperature difference", "duty over UA"),
-      UA: of("heat conductance", "conductance that the duty asks for"),
-      share: of("fraction", "share of the duty"),
-      leastDifference: of("temperature difference", "least difference between the streams; of the total: the pinch"),
-      place: word("where the difference is least"),
+      zone: wordResult("part of the exchanger"),
+      duty: quantityResult("heat rate", "heat passed"),
+      refrigerantIn: quantityResult("temperature", "refrigerant entering"),
+      refrigerantOut: quantityResult("temperature", "refrigerant leaving"),
+      waterIn: quantityResult("temperature", "water entering"),
+      waterOut: quantityResult("temperature", "water leaving"),
+      meanDifference: quantityResult("temperature difference", "duty over UA"),
+      UA: quantityResult("heat conductance", "conductance that the duty asks for"),
+      share: quantityResult("fraction", "share of the duty"),
+      leastDifference: quantityResult(
+        "temperature difference",
+        "least difference between the streams; of the total: the pinch",
+      ),
+      place: wordResult("where the difference is least"),
     },
     { total: true },
   ),
@@ -92,38 +95,38 @@ export const zones = cellFunction({
   },
   heavy: true,
   cautions: [
-    { rule: closePinch, fires: { inputs: { ...fernhill, condensing: 94 } } },
-    { rule: gasBesidePlastic, fires: { inputs: fernhill } },
-    { rule: hotWaterBesidePlastic, fires: { inputs: { ...fernhill, condensing: 148, waterFlow: 3.5 } } },
-    { rule: warmLeavingWater, fires: { inputs: { ...fernhill, condensing: 130, waterFlow: 8 } } },
+    { rule: closePinch, raisedBy: { inputs: { ...fernhill, condensing: 94 } } },
+    { rule: gasBesidePlastic, raisedBy: { inputs: fernhill } },
+    { rule: hotWaterBesidePlastic, raisedBy: { inputs: { ...fernhill, condensing: 148, waterFlow: 3.5 } } },
+    { rule: warmLeavingWater, raisedBy: { inputs: { ...fernhill, condensing: 130, waterFlow: 8 } } },
   ],
   sources: EQUATION_SOURCES,
   checks: [
     {
-      at: { inputs: textbook, units: "SI" },
-      gives: { row: "total", column: "duty", is: 3.887134 },
-      within: "0.01 %",
-      from: "coolprop8",
+      inputs: { inputs: textbook, units: "SI" },
+      expected: { row: "total", column: "duty", value: 3.887134 },
+      tolerance: "0.01 %",
+      source: "coolprop8",
       remark: "latent heat of R-22 at 60 °C: 417.549406 − 277.612575 = 139.936831 kJ/kg",
     },
     {
-      at: { inputs: { ...textbook, waterFlow: 0.22417 }, units: "SI" },
-      gives: { row: "total", column: "mean difference", is: 21.6 },
-      within: 0.05,
-      from: "steamCondenserTables",
+      inputs: { inputs: { ...textbook, waterFlow: 0.22417 }, units: "SI" },
+      expected: { row: "total", column: "mean difference", value: 21.6 },
+      tolerance: 0.05,
+      source: "steamCondenserTables",
       remark: "60 °C condensing, water 30 to 45 °C",
     },
     {
-      at: { inputs: { ...fernhill, condensing: 80 } },
-      gives: "#N/A",
-      from: "identity",
+      inputs: { inputs: { ...fernhill, condensing: 80 } },
+      expected: "#N/A",
+      source: "identity",
       remark: "water of 82 °F takes no heat from a refrigerant at 80 °F",
     },
-    { at: { inputs: { ...fernhill, massFlow: 1500 } }, gives: "#VALUE!", from: "identity" },
+    { inputs: { inputs: { ...fernhill, massFlow: 1500 } }, expected: "#VALUE!", source: "identity" },
   ],
-  work({ inputs }, { trace, note }) {
+  compute({ inputs }, { trace, recordFacts }) {
     const { zones: found, total, curve } = zonesOf(inputs, trace);
-    note({
+    recordFacts({
       pinchDifference: total.least.difference,
       pinchPlace: total.least.place,
       hotGas: curve.inlet.temperature,

@@ -10,11 +10,11 @@ export const condensingBetween = caution({
   code: "EXCHANGER-CONDENSING-BETWEEN",
   severity: "Warning",
   source: "commonPractice",
-  about: "If a refrigerant condenses between the ends, the log mean of the ends is wrong.",
+  description: "If a refrigerant condenses between the ends, the log mean of the ends is wrong.",
   needs: { hotIn: "temperature", hotOut: "temperature", coldIn: "temperature", coldOut: "temperature" },
   when: ({ hotIn, hotOut, coldIn, coldOut }) =>
     hotIn - hotOut > DESUPERHEATING * (1 + 1e-9) && coldOut - coldIn < WATER_RISE * (1 - 1e-9),
-  say: ({ hotIn, hotOut, coldIn, coldOut }, show) =>
+  message: ({ hotIn, hotOut, coldIn, coldOut }, show) =>
     `The hot stream falls by ${show(hotIn - hotOut, "temperature difference")} beside a rise of ${show(coldOut - coldIn, "temperature difference")}: if a refrigerant condenses between the ends, this mean is wrong (up to 40 % of the area). Use the condensing temperature for both hotIn and hotOut, or EXCHANGER.ZONES.`,
 });
 
@@ -22,10 +22,10 @@ export const lowCorrection = caution({
   code: "EXCHANGER-LOW-CORRECTION",
   severity: "Caution",
   source: "commonPractice",
-  about: "A correction factor below 0.75 to 0.8 is steep: small changes of temperature cost much area.",
+  description: "A correction factor below 0.75 to 0.8 is steep: small changes of temperature cost much area.",
   needs: { answer: "fraction" },
   when: ({ answer }) => answer < 0.75,
-  say: ({ answer }) =>
+  message: ({ answer }) =>
     `F is ${answer.toFixed(3)}. Below about 0.75 it falls steeply with temperature: choose more shells in series or counterflow.`,
 });
 
@@ -33,10 +33,10 @@ export const cleanCoil = caution({
   code: "EXCHANGER-CLEAN-COIL",
   severity: "Caution",
   source: "foulingTable",
-  about: "Clean coil, no allowance: both fouling resistances are zero.",
+  description: "Clean coil, no allowance: both fouling resistances are zero.",
   needs: { coiled: "yes/no", insideFouling: "fouling resistance", outsideFouling: "fouling resistance" },
   when: ({ coiled, insideFouling, outsideFouling }) => coiled && insideFouling === 0 && outsideFouling === 0,
-  say: (_, show) =>
+  message: (_, show) =>
     `Clean coil, no allowance: both fouling resistances are zero. Tables give ${show(us("fouling resistance", 0.001), "fouling resistance")} for city water; for pool water none is tabulated; from half of that up to all of it is usually taken.`,
 });
 
@@ -44,10 +44,10 @@ export const attackedMetal = caution({
   code: "EXCHANGER-ATTACKED-METAL",
   severity: "Warning",
   source: "poolChemistryTexts",
-  about: "Attacked by chlorinated or salt pool water: materials other than titanium.",
+  description: "Attacked by chlorinated or salt pool water: materials other than titanium.",
   needs: { tubeMaterial: "word" },
   when: ({ tubeMaterial }) => tubeMaterial !== "titanium",
-  say: ({ tubeMaterial }) =>
+  message: ({ tubeMaterial }) =>
     `${tubeMaterial}: attacked by chlorinated or salt pool water; low pH and high chlorine dissolve it, and copper stains the pool. Titanium stands both. Keep pH at 7.2 to 7.8; who treats the water must be trained for it.`,
 });
 
@@ -55,10 +55,10 @@ export const contestedTitanium = caution({
   code: "EXCHANGER-TITANIUM-CONDUCTIVITY",
   severity: "Notice",
   source: "titaniumSheet",
-  about: "Published conductivities of titanium differ from 16 to 21.6 W/(m·K).",
+  description: "Published conductivities of titanium differ from 16 to 21.6 W/(m·K).",
   needs: { tubeMaterial: "word" },
   when: ({ tubeMaterial }) => tubeMaterial === "titanium",
-  say: (_, show) =>
+  message: (_, show) =>
     `Prints give ${show(16, "conductivity")} to ${show(21.6, "conductivity")} for commercially pure titanium; this takes the lowest. Give the supplier's conductivity in place of the word where it is known.`,
 });
 
@@ -66,10 +66,10 @@ export const smallRise = caution({
   code: "EXCHANGER-SMALL-RISE",
   severity: "Caution",
   source: "commonPractice",
-  about: "A water rise under 3 °F is hard to measure: sensor errors weigh heavily.",
+  description: "A water rise under 3 °F is hard to measure: sensor errors weigh heavily.",
   needs: { waterRise: "temperature difference" },
   when: ({ waterRise }) => waterRise < LEAST_RISE * (1 - 1e-9),
-  say: ({ waterRise }, show) => {
+  message: ({ waterRise }, show) => {
     const error = us("temperature difference", 0.5);
     const share = waterRise > 0 ? `${Math.round((100 * error) / waterRise)} %` : "all";
     return `The water rises by only ${show(waterRise, "temperature difference")}: a sensor error of ${show(error, "temperature difference")} is ${share} of the duty. Use matched sensors, swap them, or measure at less flow.`;
@@ -80,10 +80,10 @@ export const bypassLimits = caution({
   code: "EXCHANGER-CUT-FLOW",
   severity: "Warning",
   source: "commonPractice",
-  about: "The cut flow must still satisfy the flow switch and the film limit.",
+  description: "The cut flow must still satisfy the flow switch and the film limit.",
   needs: { flowThroughExchanger: "water flow", held: "yes/no" },
   when: ({ held }) => held,
-  say: ({ flowThroughExchanger }, show) =>
+  message: ({ flowThroughExchanger }, show) =>
     `${show(flowThroughExchanger, "water flow")} through the exchanger must still satisfy its flow switch and the limit for the water film at the tube; otherwise bypass less and hold the head by other means.`,
 });
 
@@ -94,10 +94,10 @@ export const hotCondensing = caution({
   code: "EXCHANGER-HOT-CONDENSING",
   severity: "Warning",
   source: "commonPractice",
-  about: "Condensing above 140 °F: near or past the high-pressure cut-out of most air conditioners.",
+  description: "Condensing above 140 °F: near or past the high-pressure cut-out of most air conditioners.",
   needs: { condensingAtFullFlow: "temperature" },
   when: ({ condensingAtFullFlow }) => condensingAtFullFlow > NEAR_CUT_OUT,
-  say: ({ condensingAtFullFlow }, show) =>
+  message: ({ condensingAtFullFlow }, show) =>
     `Even at full flow the machine would condense at ${show(condensingAtFullFlow, "temperature")}: above ${show(NEAR_CUT_OUT, "temperature")} most air conditioners trip on high pressure. The exchanger is too small for this heat or the water too warm: check the UA and its unit, and leave the heat to the outdoor coil.`,
 });
 
@@ -105,9 +105,9 @@ export const coldPoolOrifice = caution({
   code: "EXCHANGER-COLD-POOL-ORIFICE",
   severity: "Caution",
   source: "commonPractice",
-  about: "Fixed orifice and cold pool: prefer the outdoor coil.",
+  description: "Fixed orifice and cold pool: prefer the outdoor coil.",
   needs: { held: "yes/no", condensingAtFullFlow: "temperature" },
   when: ({ held }) => held,
-  say: ({ condensingAtFullFlow }, show) =>
+  message: ({ condensingAtFullFlow }, show) =>
     `At full flow the machine would condense at ${show(condensingAtFullFlow, "temperature")}, below the least. With a fixed orifice and a cold pool prefer the outdoor coil: too little pressure starves the evaporator. Changes to a listed machine need its maker's consent and a licensed contractor.`,
 });

@@ -16,8 +16,8 @@ export const decayShare = (x: number): number => (x === 0 ? 1 : -Math.expm1(-x) 
 export const endDifference = equation({
   name: "Difference at an end",
   form: "dT = Th - Tc",
-  gives: "temperature difference",
-  takes: {
+  kind: "temperature difference",
+  symbols: {
     Th: symbol("temperature", "hot stream at this end", 310, 400),
     Tc: symbol("temperature", "cold stream at this end", 273, 305),
   },
@@ -29,9 +29,9 @@ export const endDifference = equation({
 export const logMeanDifference = equation({
   name: "Log mean temperature difference",
   form: "dTm = (dT1 - dT2) / log(dT1 / dT2)",
-  gives: "temperature difference",
-  takes: { dT1: difference("difference at one end"), dT2: difference("difference at the other end") },
-  valid: "both positive; equal ends give their difference",
+  kind: "temperature difference",
+  symbols: { dT1: difference("difference at one end"), dT2: difference("difference at the other end") },
+  validity: "both positive; equal ends give their difference",
   source: "bergman2011",
   code: ({ dT1, dT2 }) => {
     const small = Math.min(dT1, dT2);
@@ -42,8 +42,8 @@ export const logMeanDifference = equation({
 export const dutyOfConductance = equation({
   name: "Duty",
   form: "Q = UA * F * dTm",
-  gives: "heat rate",
-  takes: { UA: symbol("heat conductance", "conductance", 50, 50_000), F, dTm },
+  kind: "heat rate",
+  symbols: { UA: symbol("heat conductance", "conductance", 50, 50_000), F, dTm },
   source: "bergman2011",
   code: (x) => x.UA * x.F * x.dTm,
 });
@@ -51,8 +51,8 @@ export const dutyOfConductance = equation({
 export const conductanceForDuty = equation({
   name: "Conductance for a duty",
   form: "UA = Q / (F * dTm)",
-  gives: "heat conductance",
-  takes: { Q, F, dTm },
+  kind: "heat conductance",
+  symbols: { Q, F, dTm },
   source: "bergman2011",
   code: (x) => x.Q / (x.F * x.dTm),
 });
@@ -60,8 +60,8 @@ export const conductanceForDuty = equation({
 export const areaForDuty = equation({
   name: "Area for a duty",
   form: "A = Q / (U * F * dTm)",
-  gives: "area",
-  takes: { Q, U: symbol("film coefficient", "overall coefficient", 50, 5000), F, dTm },
+  kind: "area",
+  symbols: { Q, U: symbol("film coefficient", "overall coefficient", 50, 5000), F, dTm },
   source: "bergman2011",
   code: (x) => x.Q / (x.U * x.F * x.dTm),
 });
@@ -74,8 +74,8 @@ const Rf = symbol("fouling resistance", "fouling resistance", 0, 1e-3);
 export const insideDiameter = equation({
   name: "Inside diameter of the tube",
   form: "Di = Do - 2 * w",
-  gives: "diameter",
-  takes: { Do, w: symbol("diameter", "wall thickness", 2e-4, 3e-3) },
+  kind: "diameter",
+  symbols: { Do, w: symbol("diameter", "wall thickness", 2e-4, 3e-3) },
   source: "identity",
   code: (x) => x.Do - 2 * x.w,
 });
@@ -84,8 +84,8 @@ export const insideDiameter = equation({
 export const outsideFilmResistance = equation({
   name: "Resistance of the outside film",
   form: "Ro = 1 / h",
-  gives: "fouling resistance",
-  takes: { h },
+  kind: "fouling resistance",
+  symbols: { h },
   source: "bergman2011",
   code: (x) => 1 / x.h,
 });
@@ -93,8 +93,8 @@ export const outsideFilmResistance = equation({
 export const wallResistance = equation({
   name: "Resistance of the wall, on the outside area",
   form: "Rw = Do * log(Do / Di) / (2 * k)",
-  gives: "fouling resistance",
-  takes: { Do, Di, k: symbol("conductivity", "conductivity of the wall", 10, 400) },
+  kind: "fouling resistance",
+  symbols: { Do, Di, k: symbol("conductivity", "conductivity of the wall", 10, 400) },
   source: "bergman2011",
   code: (x) => (x.Do * Math.log(x.Do / x.Di)) / (2 * x.k),
 });
@@ -102,8 +102,8 @@ export const wallResistance = equation({
 export const insideFilmResistance = equation({
   name: "Resistance of the inside film, on the outside area",
   form: "Ri = Do / Di / h",
-  gives: "fouling resistance",
-  takes: { Do, Di, h },
+  kind: "fouling resistance",
+  symbols: { Do, Di, h },
   source: "bergman2011",
   code: (x) => x.Do / x.Di / x.h,
 });
@@ -111,8 +111,8 @@ export const insideFilmResistance = equation({
 export const insideFoulingResistance = equation({
   name: "Resistance of the inside fouling, on the outside area",
   form: "Rfi = Rf * Do / Di",
-  gives: "fouling resistance",
-  takes: { Rf, Do, Di },
+  kind: "fouling resistance",
+  symbols: { Rf, Do, Di },
   source: "bergman2011",
   code: (x) => (x.Rf * x.Do) / x.Di,
 });
@@ -122,8 +122,8 @@ const R = (about: string) => symbol("fouling resistance", about, 1e-5, 2e-3);
 export const totalResistance = equation({
   name: "Total resistance",
   form: "Rt = Ri + Rfi + Rw + Rfo + Ro",
-  gives: "fouling resistance",
-  takes: {
+  kind: "fouling resistance",
+  symbols: {
     Ri: R("inside film"),
     Rfi: R("inside fouling"),
     Rw: R("wall"),
@@ -137,8 +137,8 @@ export const totalResistance = equation({
 export const shareOfResistance = equation({
   name: "Share of the total resistance",
   form: "s = R / Rt",
-  gives: "fraction",
-  takes: { R: R("this resistance"), Rt: symbol("fouling resistance", "total", 1e-4, 5e-3) },
+  kind: "fraction",
+  symbols: { R: R("this resistance"), Rt: symbol("fouling resistance", "total", 1e-4, 5e-3) },
   source: "identity",
   code: (x) => x.R / x.Rt,
 });
@@ -146,8 +146,8 @@ export const shareOfResistance = equation({
 export const overallCoefficient = equation({
   name: "Overall coefficient on the outside area",
   form: "U = 1 / Rt",
-  gives: "film coefficient",
-  takes: { Rt: symbol("fouling resistance", "total", 1e-4, 5e-3) },
+  kind: "film coefficient",
+  symbols: { Rt: symbol("fouling resistance", "total", 1e-4, 5e-3) },
   source: "bergman2011",
   code: (x) => 1 / x.Rt,
 });

@@ -1,7 +1,7 @@
 /** Overall coefficient of a tube wall with two films and fouling, on the outside area. */
-import { mend } from "../../kernel/values/fault";
+import { valueError } from "../../kernel/values/fault";
 import { silent, type Trace } from "../../kernel/define/steps";
-import { told } from "../../kernel/values/quantityMark";
+import { quantityMark } from "../../kernel/values/quantityMark";
 import type { WallMaterial } from "../data/walls";
 import { WALLS } from "../data/walls";
 import {
@@ -34,11 +34,11 @@ export interface TubeWall {
 export const conductivityOfWall = (material: WallMaterial["material"] | number, trace: Trace = silent): number => {
   if (typeof material === "number") return material;
   const found = WALLS.find((each) => each.material === material);
-  if (!found) throw mend(`material: no conductivity is known for ${material}`);
+  if (!found) throw valueError(`material: no conductivity is known for ${material}`);
   trace.lookup({
     table: "Conductivity of tube materials",
     row: found.material,
-    gives: { value: found.conductivity, kind: "conductivity" },
+    result: { value: found.conductivity, kind: "conductivity" },
     source: found.source,
   });
   return found.conductivity;
@@ -65,8 +65,8 @@ export const governing = (each: Resistances): string => {
 export const resistancesOf = (tube: TubeWall, trace: Trace = silent): Resistances => {
   const { outsideDiameter: Do, wall } = tube;
   if (2 * wall >= Do)
-    throw mend(
-      `wall: must be below half of outsideDiameter (${told("diameter", Do / 2)}), got ${told("diameter", wall)}`,
+    throw valueError(
+      `wall: must be below half of outsideDiameter (${quantityMark("diameter", Do / 2)}), got ${quantityMark("diameter", wall)}`,
     );
   const Di = trace.step(insideDiameter, { Do, w: wall });
   return {

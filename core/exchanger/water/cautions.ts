@@ -9,9 +9,9 @@ export const hotWaterBesidePlastic = caution({
   code: "EXCHANGER-HOT-WATER-PLASTIC",
   severity: "Danger",
   source: "machinerysHandbook",
-  about: "Water over 140 °F leaving the exchanger: past the limit of PVC, and it scalds in seconds.",
+  description: "Water over 140 °F leaving the exchanger: past the limit of PVC, and it scalds in seconds.",
   needs: { leavingWater: "temperature" },
   when: ({ leavingWater }) => leavingWater > PLASTIC,
-  say: ({ leavingWater }, show) =>
+  message: ({ leavingWater }, show) =>
     `Water would leave at ${show(leavingWater, "temperature")}${leavingWater > BOILING ? " and boil" : ""}: PVC is limited to ${show(PLASTIC, "temperature")} and softens there, and such water scalds in seconds. Check flow and duty with their units; a flow switch and a limit of the leaving water must send the heat outdoors before this.`,
 });

@@ -13,8 +13,8 @@ const UA = symbol("heat conductance", "conductance", 50, 50_000);
 export const capacityRateOfWater = equation({
   name: "Capacity rate of the water",
   form: "C = V * rho * cp",
-  gives: "heat conductance",
-  takes: { V, rho, cp },
+  kind: "heat conductance",
+  symbols: { V, rho, cp },
   source: "identity",
   code: (x) => x.V * x.rho * x.cp,
 });
@@ -22,8 +22,8 @@ export const capacityRateOfWater = equation({
 export const riseOfWater = equation({
   name: "Rise of the water",
   form: "dT = Q / C",
-  gives: "temperature difference",
-  takes: { Q, C },
+  kind: "temperature difference",
+  symbols: { Q, C },
   source: "identity",
   code: (x) => x.Q / x.C,
 });
@@ -31,8 +31,8 @@ export const riseOfWater = equation({
 export const flowForRise = equation({
   name: "Water flow for a rise",
   form: "V = Q / (rho * cp * dT)",
-  gives: "water flow",
-  takes: { Q, rho, cp, dT },
+  kind: "water flow",
+  symbols: { Q, rho, cp, dT },
   source: "identity",
   code: (x) => x.Q / (x.rho * x.cp * x.dT),
 });
@@ -40,8 +40,8 @@ export const flowForRise = equation({
 export const dutyOfWater = equation({
   name: "Heat taken up by the water",
   form: "Q = C * dT",
-  gives: "heat rate",
-  takes: { C, dT },
+  kind: "heat rate",
+  symbols: { C, dT },
   source: "identity",
   code: (x) => x.C * x.dT,
 });
@@ -49,8 +49,8 @@ export const dutyOfWater = equation({
 export const unitsOfCondenser = equation({
   name: "Transfer units",
   form: "N = UA / C",
-  gives: "number",
-  takes: { UA, C },
+  kind: "number",
+  symbols: { UA, C },
   source: "bergman2011",
   code: (x) => x.UA / x.C,
 });
@@ -58,8 +58,13 @@ export const unitsOfCondenser = equation({
 export const condensingForDuty = equation({
   name: "Condensing temperature for a duty",
   form: "Tc = Tw + Q / (C * (1 - exp(-N)))",
-  gives: "temperature",
-  takes: { Tw: symbol("temperature", "entering water", 274, 320), Q, C, N: symbol("number", "transfer units", 0.1, 5) },
+  kind: "temperature",
+  symbols: {
+    Tw: symbol("temperature", "entering water", 274, 320),
+    Q,
+    C,
+    N: symbol("number", "transfer units", 0.1, 5),
+  },
   source: "bergman2011",
   code: (x) => x.Tw + x.Q / (x.C * -Math.expm1(-x.N)),
 });
@@ -67,7 +72,7 @@ export const condensingForDuty = equation({
 export const heldCondenser = relation({
   name: "Transfer units that hold a condensing temperature",
   form: "(1 - exp(-N)) / N = Q / (UA * (Tl - Tw))",
-  takes: {
+  symbols: {
     N: symbol("number", "transfer units at the cut flow", 0.1, 20),
     Q,
     UA,
@@ -82,8 +87,8 @@ export const heldCondenser = relation({
 export const flowOfUnits = equation({
   name: "Water flow of a capacity rate",
   form: "V = UA / (N * rho * cp)",
-  gives: "water flow",
-  takes: { UA, N: symbol("number", "transfer units", 0.1, 20), rho, cp },
+  kind: "water flow",
+  symbols: { UA, N: symbol("number", "transfer units", 0.1, 20), rho, cp },
   source: "identity",
   code: (x) => x.UA / (x.N * x.rho * x.cp),
 });
@@ -91,8 +96,8 @@ export const flowOfUnits = equation({
 export const bypassShare = equation({
   name: "Bypass share",
   form: "b = 1 - V / Vf",
-  gives: "fraction",
-  takes: {
+  kind: "fraction",
+  symbols: {
     V: symbol("water flow", "through the exchanger", 1e-5, 1e-3),
     Vf: symbol("water flow", "full flow", 2e-3, 0.05),
   },
@@ -103,8 +108,8 @@ export const bypassShare = equation({
 export const leavingWater = equation({
   name: "Leaving water",
   form: "To = Tw + Q / C",
-  gives: "temperature",
-  takes: { Tw: symbol("temperature", "entering water", 274, 320), Q, C },
+  kind: "temperature",
+  symbols: { Tw: symbol("temperature", "entering water", 274, 320), Q, C },
   source: "identity",
   code: (x) => x.Tw + x.Q / x.C,
 });

@@ -1,8 +1,8 @@
 /** A condenser's water flow cut so that the condensing temperature does not fall below a least one. */
-import { outside } from "../../kernel/values/fault";
+import { notAvailable } from "../../kernel/values/fault";
 import { silent, type Trace } from "../../kernel/define/steps";
 import { bracketedRoot } from "../../numeric/root";
-import { told } from "../../kernel/values/quantityMark";
+import { quantityMark } from "../../kernel/values/quantityMark";
 import { densityOfWater, heatCapacityOfWater } from "../../water/equations";
 import { decayShare } from "../surface/equations";
 import {
@@ -50,7 +50,7 @@ const heldUnits = ({ heat, ua, water, leastCondensing }: HeldHead, fullUnits: nu
   const wanted = heat / (ua * (leastCondensing - water));
   const [low, high] = [fullUnits * (1 - MARGIN), (1 + MARGIN) / wanted];
   const root = bracketedRoot((N) => decayShare(N) - wanted, low, high, { tolerance: 1e-13 });
-  if (!root.found) throw outside(`no water flow holds ${told("temperature", leastCondensing)}`);
+  if (!root.found) throw notAvailable(`no water flow holds ${quantityMark("temperature", leastCondensing)}`);
   trace.solution({
     unknown: "transfer units at the cut flow",
     kind: "number",
@@ -72,8 +72,8 @@ export const holdHeadOf = (held: HeldHead, trace: Trace = silent): HeldHeadAnswe
   const N = trace.step(unitsOfCondenser, { UA, C });
   const condensingAtFullFlow = trace.step(condensingForDuty, { Tw, Q, C, N });
   if (condensingAtFullFlow > HOTTEST)
-    throw outside(
-      `ua: too small: the refrigerant would condense at ${told("temperature", condensingAtFullFlow)}, where none condenses any more; check UA, heat and their units`,
+    throw notAvailable(
+      `ua: too small: the refrigerant would condense at ${quantityMark("temperature", condensingAtFullFlow)}, where none condenses any more; check UA, heat and their units`,
     );
   if (condensingAtFullFlow >= held.leastCondensing) {
     const leaving = trace.step(leavingWater, { Tw, Q, C });

@@ -10,10 +10,10 @@ export const closePinch = caution({
   code: "EXCHANGER-CLOSE-PINCH",
   severity: "Caution",
   source: "commonPractice",
-  about: "A pinch under 3 °F: much area for little, and small errors of temperature cross the curves.",
+  description: "A pinch under 3 °F: much area for little, and small errors of temperature cross the curves.",
   needs: { pinchDifference: "temperature difference", pinchPlace: "word" },
   when: ({ pinchDifference }) => pinchDifference < CLOSE,
-  say: ({ pinchDifference, pinchPlace }, show) =>
+  message: ({ pinchDifference, pinchPlace }, show) =>
     `Only ${show(pinchDifference, "temperature difference")} between the streams at the ${pinchPlace}: the area grows steeply and a small error crosses the curves. Take a higher condensing temperature or more water; 10 °F between leaving water and condensing is a usual selection.`,
 });
 
@@ -21,10 +21,10 @@ export const gasBesidePlastic = caution({
   code: "EXCHANGER-HOT-GAS",
   severity: "Warning",
   source: "commonPractice",
-  about: "Hot gas over 140 °F: without water flow the tube reaches its temperature beside plastic.",
+  description: "Hot gas over 140 °F: without water flow the tube reaches its temperature beside plastic.",
   needs: { hotGas: "temperature" },
   when: ({ hotGas }) => hotGas > PLASTIC,
-  say: ({ hotGas }, show) =>
+  message: ({ hotGas }, show) =>
     `The gas enters at ${show(hotGas, "temperature")}. Where the water stops, the tube and the water left in the shell reach that: PVC is limited to ${show(PLASTIC, "temperature")}. A flow switch must stop the compressor or send it back to the outdoor coil, and the first pipe at the shell must not be plastic.`,
 });
 
@@ -32,9 +32,9 @@ export const warmLeavingWater = caution({
   code: "EXCHANGER-WARM-WATER",
   severity: "Warning",
   source: "commonPractice",
-  about: "Water over 104 °F leaving toward a pool: scald and hyperthermia at the return.",
+  description: "Water over 104 °F leaving toward a pool: scald and hyperthermia at the return.",
   needs: { leavingWater: "temperature" },
   when: ({ leavingWater }) => leavingWater > WARM_WATER,
-  say: ({ leavingWater }, show) =>
+  message: ({ leavingWater }, show) =>
     `Water leaves at ${show(leavingWater, "temperature")}: above ${show(WARM_WATER, "temperature")} nobody should meet it at a return fitting. Blend it with the rest of the flow, take more flow, or limit it by control.`,
 });

@@ -1,9 +1,9 @@
 /** Temperature of a condensing refrigerant along its enthalpy: gas, glide and liquid at one pressure. */
-import { outside } from "../../kernel/values/fault";
-import { told } from "../../kernel/values/quantityMark";
+import { notAvailable } from "../../kernel/values/fault";
+import { quantityMark } from "../../kernel/values/quantityMark";
 import type { PhaseState } from "../../refrigerant/helmholtz/substance";
 import type { Fluid } from "../../refrigerant/refrigerant";
-import { saturatedStateAtPressure, saturationPressure } from "../../refrigerant/saturation/saturation";
+import { saturatedStateAtPressure, refrigerantSaturationPressure } from "../../refrigerant/saturation/saturation";
 import { checkRange, singlePhase, stateAt } from "../../refrigerant/state/state";
 import { alongIsobar } from "../../refrigerant/state/stateBy";
 
@@ -37,13 +37,13 @@ export type Inlet = { readonly temperature: number } | { readonly enthalpy: numb
 const inletState = (fluid: Fluid, dew: PhaseState, inlet: Inlet): PhaseState => {
   if ("enthalpy" in inlet) {
     if (inlet.enthalpy < dew.enthalpy)
-      throw outside("the discharge gas would be wet: the cycle leaves no superheat; raise the superheat");
+      throw notAvailable("the discharge gas would be wet: the cycle leaves no superheat; raise the superheat");
     return inlet.enthalpy === dew.enthalpy ? dew : alongIsobar(fluid, dew, inlet.enthalpy, "enthalpy");
   }
   const T = inlet.temperature;
   if (T < dew.temperature - ON_THE_LINE)
-    throw outside(
-      `dischargeTemperature: at least condensing (${told("temperature", dew.temperature)}), or the gas is wet, got ${told("temperature", T)}`,
+    throw notAvailable(
+      `dischargeTemperature: at least condensing (${quantityMark("temperature", dew.temperature)}), or the gas is wet, got ${quantityMark("temperature", T)}`,
     );
   if (T <= dew.temperature + ON_THE_LINE) return dew;
   checkRange(fluid, dew.pressure, T);
@@ -122,7 +122,7 @@ export const condensingCurve = (
   subcooling: number,
   inlet: Inlet,
 ): CondensingCurve => {
-  const pressure = saturationPressure(fluid, condensing, "dew");
+  const pressure = refrigerantSaturationPressure(fluid, condensing, "dew");
   const dew = saturatedStateAtPressure(fluid, pressure, "dew");
   const bubble =
     fluid.bubble === fluid.dew ? bubbleOf(fluid, dew) : saturatedStateAtPressure(fluid, pressure, "bubble");

@@ -9,8 +9,8 @@ const Q = symbol("heat rate", "heat", 500, 500_000);
 export const zoneDuty = equation({
   name: "Heat given off in a zone",
   form: "Q = m * (ha - hb)",
-  gives: "heat rate",
-  takes: { m, ha, hb },
+  kind: "heat rate",
+  symbols: { m, ha, hb },
   source: "identity",
   code: (x) => x.m * (x.ha - x.hb),
 });
@@ -18,8 +18,8 @@ export const zoneDuty = equation({
 export const flowForHeat = equation({
   name: "Refrigerant flow for the heat",
   form: "m = Q / (ha - hb)",
-  gives: "mass flow",
-  takes: { Q, ha, hb },
+  kind: "mass flow",
+  symbols: { Q, ha, hb },
   source: "identity",
   code: (x) => x.Q / (x.ha - x.hb),
 });
@@ -27,8 +27,8 @@ export const flowForHeat = equation({
 export const effectiveDifference = equation({
   name: "Mean difference of a zone",
   form: "dTm = Q / UA",
-  gives: "temperature difference",
-  takes: { Q, UA: symbol("heat conductance", "sum over the slices", 50, 50_000) },
+  kind: "temperature difference",
+  symbols: { Q, UA: symbol("heat conductance", "sum over the slices", 50, 50_000) },
   source: "identity",
   code: (x) => x.Q / x.UA,
 });
@@ -36,8 +36,8 @@ export const effectiveDifference = equation({
 export const shareOfDuty = equation({
   name: "Share of the duty",
   form: "s = Q / Qt",
-  gives: "fraction",
-  takes: { Q, Qt: symbol("heat rate", "whole duty", 500, 500_000) },
+  kind: "fraction",
+  symbols: { Q, Qt: symbol("heat rate", "whole duty", 500, 500_000) },
   source: "identity",
   code: (x) => x.Q / x.Qt,
 });

@@ -1,9 +1,15 @@
 /** The input block of a condensing refrigerant beside water. */
 import { block, quantity } from "../../kernel/define/argument";
-import { mend } from "../../kernel/values/fault";
+import { valueError } from "../../kernel/values/fault";
 import { HEAT_RATE, WATER_FLOW, WATER_TEMPERATURE } from "../../kernel/define/glossary";
 import { us } from "../../kernel/values/quantity";
-import { CONDENSING, EFFICIENCY, EVAPORATING, SUBCOOLING, SUPERHEAT } from "../../cycle/args";
+import {
+  CONDENSING_TEMPERATURE,
+  ISENTROPIC_EFFICIENCY,
+  EVAPORATING_TEMPERATURE,
+  SUBCOOLING,
+  SUPERHEAT,
+} from "../../cycle/args";
 import { REFRIGERANT } from "../../refrigerant/args";
 import { DIRECTION } from "../args";
 
@@ -21,16 +27,18 @@ export const REFRIGERANT_FLOW = quantity("mass flow", "refrigerant mass flow, in
 /** The duty side: what comes in and how it condenses. */
 export const DUTY_ENTRIES = {
   refrigerant: REFRIGERANT,
-  heatRejected: HEAT_RATE.saying("heat to be rejected, in place of the mass flow").optionally(),
-  massFlow: REFRIGERANT_FLOW.optionally(),
-  condensing: CONDENSING.saying("dew temperature in the exchanger"),
+  heatRejected: HEAT_RATE.describedAs("heat to be rejected, in place of the mass flow").optional(),
+  massFlow: REFRIGERANT_FLOW.optional(),
+  condensing: CONDENSING_TEMPERATURE.describedAs("dew temperature in the exchanger"),
   subcooling: SUBCOOLING,
-  dischargeTemperature: DISCHARGE.optionally(),
-  evaporating: EVAPORATING.saying("evaporating dew temperature, where the hot gas comes from a cycle").optionally(),
+  dischargeTemperature: DISCHARGE.optional(),
+  evaporating: EVAPORATING_TEMPERATURE.describedAs(
+    "evaporating dew temperature, where the hot gas comes from a cycle",
+  ).optional(),
   superheat: SUPERHEAT,
-  efficiency: EFFICIENCY,
+  efficiency: ISENTROPIC_EFFICIENCY,
   waterFlow: WATER_FLOW,
-  enteringWater: WATER_TEMPERATURE.saying("entering water"),
+  enteringWater: WATER_TEMPERATURE.describedAs("entering water"),
   direction: DIRECTION,
 } as const;
 
@@ -48,7 +56,7 @@ export interface DutyChoice {
 export const checkDuty = (inputs: DutyChoice): void => {
   const one = (a: unknown, b: unknown, names: string): void => {
     if ((a === undefined) === (b === undefined))
-      throw mend(`inputs: give one of ${names}, got ${a === undefined ? "none" : "both"}`);
+      throw valueError(`inputs: give one of ${names}, got ${a === undefined ? "none" : "both"}`);
   };
   one(inputs.heatRejected, inputs.massFlow, "heat rejected and mass flow");
   one(inputs.dischargeTemperature, inputs.evaporating, "discharge temperature and evaporating");

@@ -1,9 +1,9 @@
 /** Zones with their record in the working. */
 import type { KindName } from "../../kernel/values/quantity";
-import { silent, type Shown, type Trace } from "../../kernel/define/steps";
-import { cycle } from "../../cycle/cycle";
+import { silent, type StepValue, type Trace } from "../../kernel/define/steps";
+import { solveCycle } from "../../cycle/cycle";
 import { cycleOf } from "../../cycle/working";
-import { refrigerant } from "../../refrigerant/refrigerant";
+import { loadRefrigerant } from "../../refrigerant/refrigerant";
 import { equationSource } from "../../refrigerant/sources";
 import { densityOfWater, heatCapacityOfWater } from "../../water/equations";
 import { conductanceForDuty, logMeanDifference } from "../surface/equations";
@@ -11,7 +11,7 @@ import { capacityRateOfWater, leavingWater } from "../water/equations";
 import { effectiveDifference, flowForHeat, shareOfDuty, zoneDuty } from "./equations";
 import { checkDuty, type DutyChoice } from "./inputs";
 import type { Direction } from "../args";
-import { matched, ZONE_NAMES, type Matched, type Zone, type ZonesInput } from "./zones";
+import { matched, ZONE_NAMES, type StreamMatch, type Zone, type ZonesInput } from "./zones";
 
 /** The duty side as the input block gives it. */
 export interface DutyInputs extends DutyChoice {
@@ -25,12 +25,12 @@ export interface DutyInputs extends DutyChoice {
   readonly direction: Direction;
 }
 
-const shown = (value: number, kind: KindName): Shown => ({ value, kind });
+const shown = (value: number, kind: KindName): StepValue => ({ value, kind });
 
 /** The model's input from the block's; refuses none or both of two ways. */
 export const zonesInputOf = (inputs: DutyInputs): ZonesInput => {
   checkDuty(inputs);
-  const fluid = refrigerant(inputs.refrigerant);
+  const fluid = loadRefrigerant(inputs.refrigerant);
   const { dischargeTemperature, evaporating, superheat, subcooling, efficiency } = inputs;
   return {
     fluid,
@@ -40,7 +40,7 @@ export const zonesInputOf = (inputs: DutyInputs): ZonesInput => {
       dischargeTemperature !== undefined
         ? { temperature: dischargeTemperature }
         : {
-            enthalpy: cycle({
+            enthalpy: solveCycle({
               refrigerant: fluid,
               evaporating: evaporating ?? condensing,
               condensing,
@@ -57,7 +57,7 @@ export const zonesInputOf = (inputs: DutyInputs): ZonesInput => {
   };
 };
 
-const tellRefrigerant = (input: ZonesInput, { curve }: Matched, trace: Trace): void => {
+const traceRefrigerant = (input: ZonesInput, { curve }: StreamMatch, trace: Trace): void => {
   const source = equationSource(input.fluid);
   const states = [
     ["hot gas", curve.inlet],
@@ -69,13 +69,13 @@ const tellRefrigerant = (input: ZonesInput, { curve }: Matched, trace: Trace): v
     trace.property({
       substance: input.fluid.name,
       property: `enthalpy of the ${name} (IIR zero)`,
-      at: { pressure: shown(curve.pressure, "pressure"), temperature: shown(temperature, "temperature") },
-      gives: shown(enthalpy, "enthalpy"),
+      inputs: { pressure: shown(curve.pressure, "pressure"), temperature: shown(temperature, "temperature") },
+      result: shown(enthalpy, "enthalpy"),
       source,
     });
 };
 
-const tellZone = (title: string, zone: Zone, slices: Slices, total: number, trace: Trace): void =>
+const traceZone = (title: string, zone: Zone, slices: Slices, total: number, trace: Trace): void =>
   trace.within(title, () => {
     trace.step(zoneDuty, { m: slices.massFlow, ha: slices.ha, hb: slices.hb });
     trace.series({
@@ -96,7 +96,7 @@ interface Slices {
   readonly conductances: readonly number[];
 }
 
-const slicesOf = ({ curve, water, massFlow }: Matched, from: number, to: number): Slices => {
+const slicesOf = ({ curve, water, massFlow }: StreamMatch, from: number, to: number): Slices => {
   const value = (of: Float64Array, i: number): number => of[i] ?? Number.NaN;
   const dT = (i: number): number => value(curve.temperatures, i) - value(water, i);
   return {
@@ -111,10 +111,10 @@ const slicesOf = ({ curve, water, massFlow }: Matched, from: number, to: number)
   };
 };
 
-const tell = (input: ZonesInput, found: Matched, trace: Trace): void => {
+const tell = (input: ZonesInput, found: StreamMatch, trace: Trace): void => {
   const { curve, total } = found;
   trace.within("Refrigerant", () => {
-    tellRefrigerant(input, found, trace);
+    traceRefrigerant(input, found, trace);
     if (input.heat !== undefined)
       trace.step(flowForHeat, { Q: input.heat, ha: curve.inlet.enthalpy, hb: curve.outlet.enthalpy });
   });
@@ -132,12 +132,12 @@ const tell = (input: ZonesInput, found: Matched, trace: Trace): void => {
   for (const name of ZONE_NAMES) {
     const zone = found.zones[name];
     const [from, to] = spans[name];
-    if (zone) tellZone(name, zone, slicesOf(found, from, to), total.duty, trace);
+    if (zone) traceZone(name, zone, slicesOf(found, from, to), total.duty, trace);
   }
 };
 
 /** Matches both streams from the block's inputs and, on a recording trace, tells how. */
-export const zonesOf = (inputs: DutyInputs, trace: Trace = silent): Matched => {
+export const zonesOf = (inputs: DutyInputs, trace: Trace = silent): StreamMatch => {
   const input = zonesInputOf(inputs);
   const found = matched(input);
   if (trace.on) {

@@ -1,7 +1,7 @@
 /** A condensing refrigerant matched to water along its enthalpy: zones, mean differences, pinch. */
-import { outside } from "../../kernel/values/fault";
+import { notAvailable } from "../../kernel/values/fault";
 import { bracketedRoot } from "../../numeric/root";
-import { told } from "../../kernel/values/quantityMark";
+import { quantityMark } from "../../kernel/values/quantityMark";
 import type { Fluid } from "../../refrigerant/refrigerant";
 import { densityOfWater, heatCapacityOfWater } from "../../water/equations";
 import type { Direction } from "../args";
@@ -47,7 +47,7 @@ export interface Pinch {
   readonly place: string;
 }
 
-export interface Matched {
+export interface StreamMatch {
   readonly curve: CondensingCurve;
   /** kg/s */
   readonly massFlow: number;
@@ -105,7 +105,7 @@ const leastOf = ({ curve, water }: Streams, from: number, to: number): Pinch => 
 const whole = (streams: Streams): Pinch => leastOf(streams, 0, streams.water.length - 1);
 
 /** The dew temperature at which the streams just touch, K; undefined where none below the critical point parts them. */
-const touching = (input: ZonesInput): number | undefined => {
+const pinchPoint = (input: ZonesInput): number | undefined => {
   const margin = (T: number): number => whole(besideWater(input, T)).difference;
   const { warmestSaturated } = input.fluid;
   for (let low = input.condensing, width = 4; low < warmestSaturated; width *= 2) {
@@ -122,13 +122,13 @@ const touching = (input: ZonesInput): number | undefined => {
 };
 
 const refuse = (input: ZonesInput, { difference, place }: Pinch): never => {
-  const works = touching(input);
+  const works = pinchPoint(input);
   const advice =
     works === undefined
       ? "no condensing temperature within the refrigerant's range would part them; more water or less heat"
-      : `they would just touch at ${told("temperature", works)} condensing; go above it, or take more water`;
-  throw outside(
-    `temperatures cross at the ${place}: the water would be ${told("temperature difference", -difference)} warmer than the refrigerant at ${told("temperature", input.condensing)} condensing; ${advice}`,
+      : `they would just touch at ${quantityMark("temperature", works)} condensing; go above it, or take more water`;
+  throw notAvailable(
+    `temperatures cross at the ${place}: the water would be ${quantityMark("temperature difference", -difference)} warmer than the refrigerant at ${quantityMark("temperature", input.condensing)} condensing; ${advice}`,
   );
 };
 
@@ -160,20 +160,20 @@ const zoneBetween = (streams: Streams, from: number, to: number, direction: Dire
  * Matches both streams. Refuses curves that cross or touch, naming the place and the condensing temperature at which
  * they would just touch.
  */
-export const matched = (input: ZonesInput): Matched => {
+export const matched = (input: ZonesInput): StreamMatch => {
   const streams = besideWater(input, input.condensing);
   const pinch = whole(streams);
   return pinch.difference > 0 ? zoned(input, streams, pinch) : refuse(input, pinch);
 };
 
 /** Matches both streams; undefined where the curves cross or touch. */
-export const matchedIfParted = (input: ZonesInput): Matched | undefined => {
+export const matchedIfParted = (input: ZonesInput): StreamMatch | undefined => {
   const streams = besideWater(input, input.condensing);
   const pinch = whole(streams);
   return pinch.difference > 0 ? zoned(input, streams, pinch) : undefined;
 };
 
-const zoned = (input: ZonesInput, streams: Streams, pinch: Pinch): Matched => {
+const zoned = (input: ZonesInput, streams: Streams, pinch: Pinch): StreamMatch => {
   const { dewAt, bubbleAt } = streams.curve;
   const last = streams.water.length - 1;
   const between = (from: number, to: number): Zone | undefined =>

@@ -8,15 +8,15 @@ import type {
   ScalarShape,
   SeveralShape,
 } from "../define/argument";
-import { folded } from "../define/argument";
-import { mend } from "../values/fault";
+import { normalizeKey } from "../define/argument";
+import { valueError } from "../values/fault";
 import { KINDS, show, toBase, type KindName, type System } from "../values/quantity";
 import { plainMarks } from "../values/numberText";
 import { readQuantityText, type ReadQuantity } from "../values/quantityText";
-import { came, passErrors, type RawScalar } from "../values/cellInput";
+import { describeInput, refuseErrorText, type CellScalar } from "../values/cellInput";
 
 /** What admission knows besides the value. */
-export interface Desk {
+export interface AdmitContext {
   readonly system: System;
   /** Where the argument `units` stands, for the message when its word lands elsewhere. */
   readonly unitsPlace: string;
@@ -39,9 +39,9 @@ export const placeText = (place: number): string => ORDINALS[place - 1] ?? `${pl
 
 const UNIT_WORDS = new Set(["us", "si"]);
 
-const refuseUnitWord = (name: string, expected: string, raw: string, desk: Desk): void => {
+const refuseUnitWord = (name: string, expected: string, raw: string, desk: AdmitContext): void => {
   if (desk.unitsPlace !== "" && UNIT_WORDS.has(raw.trim().toLowerCase()))
-    throw mend(`${name}: expected ${expected}, got "${raw}": units is the ${desk.unitsPlace} argument`);
+    throw valueError(`${name}: expected ${expected}, got "${raw}": units is the ${desk.unitsPlace} argument`);
 };
 
 export const kindOf = (kind: KindName | KindByChoice, before: Readonly<Record<string, unknown>>): KindName => {
@@ -77,13 +77,13 @@ export const checkLimits = (value: number, kind: KindName, limits: Limits, name:
   const blank = value === 0 && ((above ?? -1) >= 0 || (from ?? -1) > 0) && KINDS[kind][system].shift === 0;
   const got = blank ? "blank or zero" : show(value, kind, system);
   if (above !== undefined && !(value > above))
-    throw mend(`${name}: must be above ${show(above, kind, system)}, got ${got}`);
+    throw valueError(`${name}: must be above ${show(above, kind, system)}, got ${got}`);
   if (from !== undefined && !(value >= from - slack(from)))
-    throw mend(`${name}: must be at least ${show(from, kind, system)}, got ${got}`);
+    throw valueError(`${name}: must be at least ${show(from, kind, system)}, got ${got}`);
   if (below !== undefined && !(value < below))
-    throw mend(`${name}: must be below ${show(below, kind, system)}${hint(kind)}, got ${got}`);
+    throw valueError(`${name}: must be below ${show(below, kind, system)}${hint(kind)}, got ${got}`);
   if (to !== undefined && !(value <= to + slack(to)))
-    throw mend(`${name}: must be at most ${show(to, kind, system)}${hint(kind)}, got ${got}`);
+    throw valueError(`${name}: must be at most ${show(to, kind, system)}${hint(kind)}, got ${got}`);
 };
 
 const expectedQuantity = (kind: KindName, system: System): string => {
@@ -91,35 +91,40 @@ const expectedQuantity = (kind: KindName, system: System): string => {
   return text === "" ? `a number (${kind})` : `${kind} in ${text}`;
 };
 
-const admitQuantity = (shape: QuantityShape, raw: RawScalar, name: string, desk: Desk): number | ReadQuantity => {
+const admitQuantity = (
+  shape: QuantityShape,
+  raw: CellScalar,
+  name: string,
+  desk: AdmitContext,
+): number | ReadQuantity => {
   const kind = kindOf(shape.kind, desk.before);
   const read = typeof raw === "number" ? toBase(raw, KINDS[kind][desk.system]) : readText(kind, raw, name, desk);
   const value = typeof read === "number" ? read : read.value;
   // A finite number may leave the numbers by its unit's factor: it is told its limit below.
   if (!Number.isFinite(value) && !Number.isFinite(raw))
-    throw mend(`${name}: expected a finite number, got ${came(raw)}`);
+    throw valueError(`${name}: expected a finite number, got ${describeInput(raw)}`);
   if (Math.abs(value) > BEYOND)
-    throw mend(`${name}: must be at most ${show(BEYOND, kind, desk.system)} in size, got ${came(raw)}`);
+    throw valueError(`${name}: must be at most ${show(BEYOND, kind, desk.system)} in size, got ${describeInput(raw)}`);
   if (shape.whole === true && Math.abs(value - Math.round(value)) > 1e-9)
-    throw mend(`${name}: must be a whole number, got ${came(raw)}`);
+    throw valueError(`${name}: must be a whole number, got ${describeInput(raw)}`);
   checkLimits(value, kind, shape, name, desk.system);
   return read;
 };
 
-const readText = (kind: KindName, raw: RawScalar, name: string, desk: Desk): number | ReadQuantity => {
+const readText = (kind: KindName, raw: CellScalar, name: string, desk: AdmitContext): number | ReadQuantity => {
   const expected = expectedQuantity(kind, desk.system);
-  if (typeof raw !== "string") throw mend(`${name}: expected ${expected}, got ${came(raw)}`);
+  if (typeof raw !== "string") throw valueError(`${name}: expected ${expected}, got ${describeInput(raw)}`);
   refuseUnitWord(name, expected, raw, desk);
   const read = readQuantityText(raw, kind, desk.system);
-  if (typeof read === "string") throw mend(`${name}: expected ${expected}, got ${came(raw)}: ${read}`);
+  if (typeof read === "string") throw valueError(`${name}: expected ${expected}, got ${describeInput(raw)}: ${read}`);
   return read.basis === undefined ? read.value : read;
 };
 
-const admitSeveral = (shape: SeveralShape, raw: RawScalar, name: string, desk: Desk): readonly number[] => {
+const admitSeveral = (shape: SeveralShape, raw: CellScalar, name: string, desk: AdmitContext): readonly number[] => {
   const parts = typeof raw === "string" ? raw.split(";") : [raw];
   const unit = typeof raw === "string" ? (/[^\d\s.,/+-][^;\d]*/u.exec(raw.split(";").at(-1) ?? "")?.[0] ?? "") : "";
   if (!shape.counts.includes(parts.length))
-    throw mend(`${name}: expected ${shape.counts.join(" or ")} values parted by ";", got ${parts.length}`);
+    throw valueError(`${name}: expected ${shape.counts.join(" or ")} values parted by ";", got ${parts.length}`);
   const one: QuantityShape = { ...shape, type: "quantity" };
   return parts.map((part) => {
     const own = typeof part === "string" && !/[^\d\s.,/+-]/u.test(part) ? `${part.trim()} ${unit}`.trim() : part;
@@ -134,8 +139,8 @@ const spellingsOf = (shape: ChoiceShape): ReadonlyMap<string, string> => {
   let map = spellings.get(shape);
   if (!map) {
     map = new Map([
-      ...Object.entries(shape.aliases ?? {}).map(([text, word]) => [folded(text), word] as const),
-      ...shape.words.map((word) => [folded(word), word] as const),
+      ...Object.entries(shape.aliases ?? {}).map(([text, word]) => [normalizeKey(text), word] as const),
+      ...shape.words.map((word) => [normalizeKey(word), word] as const),
       // As they stand they are found without folding, which costs more than all else here.
       ...shape.words.map((word) => [word, word] as const),
     ]);
@@ -151,31 +156,36 @@ export const wordsText = (words: readonly string[]): string => {
 };
 
 /** The word that a raw value means, undefined where it means none. */
-export const wordMeant = (shape: ChoiceShape, raw: RawScalar): string | undefined => {
+export const matchWord = (shape: ChoiceShape, raw: CellScalar): string | undefined => {
   if (typeof raw !== "string" && !(typeof raw === "number" && raw >= 0)) return undefined;
   const known = spellingsOf(shape);
   const text = String(raw);
-  return known.get(text) ?? known.get(folded(text)) ?? known.get(folded(plainMarks(text)));
+  return known.get(text) ?? known.get(normalizeKey(text)) ?? known.get(normalizeKey(plainMarks(text)));
 };
 
-const admitChoice = (shape: ChoiceShape, raw: RawScalar, name: string, desk: Desk): string => {
-  const word = wordMeant(shape, raw);
+const admitChoice = (shape: ChoiceShape, raw: CellScalar, name: string, desk: AdmitContext): string => {
+  const word = matchWord(shape, raw);
   if (word !== undefined) return word;
   if (typeof raw === "string") refuseUnitWord(name, wordsText(shape.words), raw, desk);
-  const advice = typeof raw === "string" ? shape.instead?.[folded(raw)] : undefined;
+  const advice = typeof raw === "string" ? shape.instead?.[normalizeKey(raw)] : undefined;
   const more = advice === undefined ? "" : `: ${advice}`;
-  throw mend(`${name}: expected ${wordsText(shape.words)}, got ${came(raw)}${more}`);
+  throw valueError(`${name}: expected ${wordsText(shape.words)}, got ${describeInput(raw)}${more}`);
 };
 
-const admitEither = (shape: EitherShape, raw: RawScalar, name: string, desk: Desk): string | number | ReadQuantity => {
-  const word = typeof raw === "string" ? wordMeant(shape.choice, raw) : undefined;
+const admitEither = (
+  shape: EitherShape,
+  raw: CellScalar,
+  name: string,
+  desk: AdmitContext,
+): string | number | ReadQuantity => {
+  const word = typeof raw === "string" ? matchWord(shape.choice, raw) : undefined;
   if (word !== undefined) return word;
   const kind = kindOf(shape.quantity.kind, desk.before);
   if (typeof raw === "number" || (typeof raw === "string" && /^\s*[-+.\d]/.test(raw)))
     return admitQuantity(shape.quantity, raw, name, desk);
   const expected = `${wordsText(shape.choice.words)}, or ${expectedQuantity(kind, desk.system)}`;
   if (typeof raw === "string") refuseUnitWord(name, expected, raw, desk);
-  throw mend(`${name}: expected ${expected}, got ${came(raw)}`);
+  throw valueError(`${name}: expected ${expected}, got ${describeInput(raw)}`);
 };
 
 const YES: Readonly<Record<string, boolean>> = {
@@ -187,21 +197,21 @@ const YES: Readonly<Record<string, boolean>> = {
   "0": false,
 };
 
-const admitYesNo = (raw: RawScalar, name: string): boolean => {
-  const answer = typeof raw === "boolean" ? raw : YES[folded(String(raw))];
-  if (answer === undefined) throw mend(`${name}: expected TRUE or FALSE, got ${came(raw)}`);
+const admitYesNo = (raw: CellScalar, name: string): boolean => {
+  const answer = typeof raw === "boolean" ? raw : YES[normalizeKey(String(raw))];
+  if (answer === undefined) throw valueError(`${name}: expected TRUE or FALSE, got ${describeInput(raw)}`);
   return answer;
 };
 
-const admitText = (longest: number, raw: RawScalar, name: string): string => {
+const admitText = (longest: number, raw: CellScalar, name: string): string => {
   const value = String(raw);
-  if (value.length > longest) throw mend(`${name}: may have at most ${longest} characters, got ${value.length}`);
+  if (value.length > longest) throw valueError(`${name}: may have at most ${longest} characters, got ${value.length}`);
   return value;
 };
 
 /** Admits a scalar that is not blank. */
-export const admitScalar = (shape: ScalarShape, raw: RawScalar, name: string, desk: Desk): Admitted => {
-  passErrors(raw, name);
+export const admitScalar = (shape: ScalarShape, raw: CellScalar, name: string, desk: AdmitContext): Admitted => {
+  refuseErrorText(raw, name);
   switch (shape.type) {
     case "quantity":
       return admitQuantity(shape, raw, name, desk);

@@ -1,19 +1,29 @@
 /** One label of an input block by itself: for functions that vary it. */
-import { folded, labelOf, type Arg, type Args, type BlockShape, type Presence, type ScalarShape } from "../define/argument";
+import {
+  normalizeKey,
+  labelOf,
+  type Arg,
+  type Args,
+  type BlockShape,
+  type Presence,
+  type ScalarShape,
+} from "../define/argument";
 import { admitScalar, isReadQuantity } from "./admit";
-import { mend } from "../values/fault";
+import { valueError } from "../values/fault";
 import { nearest } from "./nearest";
 import type { System } from "../values/quantity";
-import type { RawScalar } from "../values/cellInput";
+import type { CellScalar } from "../values/cellInput";
 
 const entriesOf = (block: Arg<unknown, Presence>): Args => (block.shape as BlockShape).entries;
 
 /** The key that a label of a block names; an unknown label is refused with the nearest. */
 export const labelKey = (block: Arg<unknown, Presence>, label: string, name: string): string => {
   const keys = Object.keys(entriesOf(block));
-  const key = keys.find((each) => folded(each) === folded(label));
+  const key = keys.find((each) => normalizeKey(each) === normalizeKey(label));
   if (key === undefined)
-    throw mend(`${name}: no label "${label}" in the block; the nearest is "${nearest(label, keys.map(labelOf))}"`);
+    throw valueError(
+      `${name}: no label "${label}" in the block; the nearest is "${nearest(label, keys.map(labelOf))}"`,
+    );
   return key;
 };
 
@@ -21,13 +31,13 @@ export const labelKey = (block: Arg<unknown, Presence>, label: string, name: str
 export const admitLabel = (
   block: Arg<unknown, Presence>,
   key: string,
-  raw: RawScalar,
+  raw: CellScalar,
   name: string,
   system: System,
   before: Readonly<Record<string, unknown>>,
 ): unknown => {
   const arg = entriesOf(block)[key];
-  if (arg === undefined || raw === null || raw === "") throw mend(`${name}: is blank`);
+  if (arg === undefined || raw === null || raw === "") throw valueError(`${name}: is blank`);
   const value = admitScalar(arg.shape as ScalarShape, raw, name, { system, unitsPlace: "", before });
   return isReadQuantity(value) ? value.value : value;
 };

@@ -1,6 +1,6 @@
 /** Admission of ranges: input blocks (label, value, unit) and rows with named columns. */
 import {
-  folded,
+  normalizeKey,
   labelOf,
   type ArgData,
   type Args,
@@ -8,14 +8,21 @@ import {
   type RowsShape,
   type ScalarShape,
 } from "../define/argument";
-import { admitScalar, isBlank, isReadQuantity, kindOf, type Desk } from "./admit";
-import { mend } from "../values/fault";
+import { admitScalar, isBlank, isReadQuantity, kindOf, type AdmitContext } from "./admit";
+import { valueError } from "../values/fault";
 import { KINDS } from "../values/quantity";
-import { came, passErrors, sizeText, type Raw, type RawMatrix, type RawScalar } from "../values/cellInput";
+import {
+  describeInput,
+  refuseErrorText,
+  sizeText,
+  type CellInput,
+  type CellMatrix,
+  type CellScalar,
+} from "../values/cellInput";
 import { nearest } from "./nearest";
 
 /** A scalar's own unit column or header unit turns a bare number into a text with that unit. */
-const withOwnUnit = (raw: RawScalar, unit: string): RawScalar =>
+const withOwnUnit = (raw: CellScalar, unit: string): CellScalar =>
   unit !== "" && (typeof raw === "number" || (typeof raw === "string" && /^[-+.,\d\s/]+$/.test(raw)))
     ? `${String(raw)} ${unit}`
     : raw;
@@ -29,7 +36,7 @@ const takesUnit = (arg: ArgData, before: Readonly<Record<string, unknown>>): boo
 };
 
 /** Fills what was left out: default, computed default, or undefined; a missing required one is refused. */
-export const fill = (arg: ArgData, missing: () => Error, before: Readonly<Record<string, unknown>>): unknown => {
+export const defaultFor = (arg: ArgData, missing: () => Error, before: Readonly<Record<string, unknown>>): unknown => {
   if (arg.presence === "required") throw missing();
   if (arg.presence === "optional") return undefined;
   const fallback = arg.fallback as { readonly from?: (args: Readonly<Record<string, unknown>>) => unknown };
@@ -39,53 +46,53 @@ export const fill = (arg: ArgData, missing: () => Error, before: Readonly<Record
 };
 
 const keysByLabel = (entries: Args): ReadonlyMap<string, string> =>
-  new Map(Object.keys(entries).map((key) => [folded(key), key]));
+  new Map(Object.keys(entries).map((key) => [normalizeKey(key), key]));
 
 const unknownLabel = (name: string, label: string, entries: Args): Error => {
   const labels = Object.keys(entries).map(labelOf);
-  return mend(`${name}: no label "${label}" here; the nearest is "${nearest(label, labels)}"`);
+  return valueError(`${name}: no label "${label}" here; the nearest is "${nearest(label, labels)}"`);
 };
 
 interface FoundCell {
-  readonly value: RawScalar;
+  readonly value: CellScalar;
   readonly unit: string;
 }
 
 const HEADINGS = new Set(["label", "input", "inputs", "name", "quantity", "item"]);
 
 /** A blank cell inside a range arrives as 0 on some hosts. */
-const isBlankInRange = (cell: RawScalar): boolean => isBlank(cell) || cell === 0;
+const isBlankInRange = (cell: CellScalar): boolean => isBlank(cell) || cell === 0;
 
 /** A row without value and unit, or the block's own head. */
-const isHeading = (text: string, value: RawScalar, unit: RawScalar): boolean =>
+const isHeading = (text: string, value: CellScalar, unit: CellScalar): boolean =>
   (isBlankInRange(value) && isBlankInRange(unit)) ||
   isBlank(value) ||
-  (HEADINGS.has(folded(text)) && typeof value === "string");
+  (HEADINGS.has(normalizeKey(text)) && typeof value === "string");
 
 /** Label → value and unit of a block's filled rows. */
-const readBlock = (shape: BlockShape, matrix: RawMatrix, name: string): ReadonlyMap<string, FoundCell> => {
+const readBlock = (shape: BlockShape, matrix: CellMatrix, name: string): ReadonlyMap<string, FoundCell> => {
   const keys = keysByLabel(shape.entries);
   const found = new Map<string, FoundCell>();
   for (const line of matrix) {
     const [label = null, value = null, unit = null] = line;
-    passErrors(label, name);
+    refuseErrorText(label, name);
     if (isBlank(label) || (label === 0 && isBlankInRange(value))) continue;
     const text = String(label).trim();
-    const key = keys.get(folded(text));
+    const key = keys.get(normalizeKey(text));
     if (key === undefined) {
       if (isHeading(text, value, unit)) continue;
       throw unknownLabel(name, text, shape.entries);
     }
     const arg = shape.entries[key];
     if (arg === undefined || isLeftOut(arg, value)) continue;
-    if (found.has(key)) throw mend(`${name}: the label "${text}" stands twice`);
+    if (found.has(key)) throw valueError(`${name}: the label "${text}" stands twice`);
     found.set(key, { value, unit: isBlankInRange(unit) ? "" : String(unit).trim() });
   }
   return found;
 };
 
 /** Admits one value out of a range; readings inside ranges are absolute already or say their basis in `work`. */
-const admitCell = (arg: ArgData, cell: FoundCell, label: string, desk: Desk): unknown => {
+const admitCell = (arg: ArgData, cell: FoundCell, label: string, desk: AdmitContext): unknown => {
   const raw = takesUnit(arg, desk.before) ? withOwnUnit(cell.value, cell.unit) : cell.value;
   const value = admitScalar(arg.shape as ScalarShape, raw, label, desk);
   return isReadQuantity(value) ? value.value : value;
@@ -102,23 +109,27 @@ const maybeBlank = (arg: ArgData | undefined, { value }: FoundCell): boolean =>
   value === 0 && arg !== undefined && arg.presence !== "required" && arg.fallback !== 0 && arg.fallback !== false;
 
 /** Admits an input block; `given` gets the keys that were filled in, `zeros` those of them that may be blank cells. */
-export const admitBlock = (shape: BlockShape, raw: Raw, name: string, desk: Desk): AdmittedBlock => {
+export const admitBlock = (shape: BlockShape, raw: CellInput, name: string, desk: AdmitContext): AdmittedBlock => {
   if (!Array.isArray(raw)) {
-    passErrors(raw as RawScalar, name);
-    throw mend(`${name}: expected a range of labels and values, got ${came(raw)}`);
+    refuseErrorText(raw as CellScalar, name);
+    throw valueError(`${name}: expected a range of labels and values, got ${describeInput(raw)}`);
   }
-  const matrix = raw as RawMatrix;
+  const matrix = raw as CellMatrix;
   if ((matrix[0]?.length ?? 0) < 2)
-    throw mend(`${name}: expected two or three columns (label, value, unit), got ${sizeText(matrix)}`);
+    throw valueError(`${name}: expected two or three columns (label, value, unit), got ${sizeText(matrix)}`);
   const found = readBlock(shape, matrix, name);
   const values: Record<string, unknown> = {};
-  const inside: Desk = { ...desk, unitsPlace: "", before: values };
+  const inside: AdmitContext = { ...desk, unitsPlace: "", before: values };
   for (const [key, arg] of Object.entries(shape.entries)) {
     const cell = found.get(key);
     const label = labelOf(key);
     values[key] = cell
       ? admitCell(arg, cell, label, inside)
-      : fill(arg, () => mend(`${name}: the label "${label}" is missing or blank: ${arg.about}`), values);
+      : defaultFor(
+          arg,
+          () => valueError(`${name}: the label "${label}" is missing or blank: ${arg.description}`),
+          values,
+        );
   }
   const zeros = [...found].filter(([key, cell]) => maybeBlank(shape.entries[key], cell)).map(([key]) => key);
   return { values, given: new Set(found.keys()), zeros };
@@ -132,19 +143,19 @@ interface Column {
 }
 
 /** The columns that a header row names, undefined where the first row is no header. */
-const readHeader = (shape: RowsShape, line: readonly RawScalar[], name: string): readonly Column[] | undefined => {
+const readHeader = (shape: RowsShape, line: readonly CellScalar[], name: string): readonly Column[] | undefined => {
   const keys = keysByLabel(shape.columns);
   const heads = line.map((cell) => HEADER.exec(typeof cell === "string" ? cell.trim() : ""));
-  const hits = heads.filter((head) => head && keys.has(folded(head[1] ?? ""))).length;
+  const hits = heads.filter((head) => head && keys.has(normalizeKey(head[1] ?? ""))).length;
   if (hits === 0 || line.some((cell) => typeof cell === "number")) return undefined;
   const columns = line.map((cell, place) => {
     if (isBlank(cell)) return { key: "", unit: "" };
-    const key = keys.get(folded(heads[place]?.[1] ?? ""));
+    const key = keys.get(normalizeKey(heads[place]?.[1] ?? ""));
     if (key === undefined) throw unknownLabel(`${name}, header`, String(cell), shape.columns);
     return { key, unit: (heads[place]?.[2] ?? "").trim() };
   });
   const twice = columns.find((each, place) => each.key !== "" && columns.findIndex((c) => c.key === each.key) < place);
-  if (twice) throw mend(`${name}, header: the column "${labelOf(twice.key)}" stands twice`);
+  if (twice) throw valueError(`${name}, header: the column "${labelOf(twice.key)}" stands twice`);
   return columns;
 };
 
@@ -160,11 +171,11 @@ const isNeverZero = ({ shape }: ArgData): boolean =>
   (shape.type === "quantity" && shape.above === 0);
 
 /** Inside a range a blank cell arrives as 0 on some hosts: it counts as left out where zero can't be meant. */
-const isLeftOut = (arg: ArgData, value: RawScalar): boolean =>
+const isLeftOut = (arg: ArgData, value: CellScalar): boolean =>
   isBlank(value) || (value === 0 && arg.presence !== "required" && isNeverZero(arg));
 
 /** A line of blanks, or of zeros where a word must stand. */
-const isEmptyLine = ({ columns }: RowsShape, line: readonly RawScalar[]): boolean => {
+const isEmptyLine = ({ columns }: RowsShape, line: readonly CellScalar[]): boolean => {
   if (line.every(isBlank)) return true;
   const needsWord = Object.values(columns).some((arg) => arg.presence === "required" && isNeverZero(arg));
   return needsWord && line.every((cell) => isBlank(cell) || cell === 0);
@@ -173,12 +184,12 @@ const isEmptyLine = ({ columns }: RowsShape, line: readonly RawScalar[]): boolea
 /** Admits rows with named columns. */
 export const admitRows = (
   shape: RowsShape,
-  raw: Raw,
+  raw: CellInput,
   name: string,
-  desk: Desk,
+  desk: AdmitContext,
 ): readonly Readonly<Record<string, unknown>>[] => {
-  const matrix: RawMatrix = Array.isArray(raw) ? (raw as RawMatrix) : [[raw as RawScalar]];
-  for (const line of matrix) for (const cell of line) passErrors(cell, name);
+  const matrix: CellMatrix = Array.isArray(raw) ? (raw as CellMatrix) : [[raw as CellScalar]];
+  for (const line of matrix) for (const cell of line) refuseErrorText(cell, name);
   const header = readHeader(shape, matrix[0] ?? [], name);
   const columns: readonly Column[] = header ?? Object.keys(shape.columns).map((key) => ({ key, unit: "" }));
   const lines = matrix
@@ -186,7 +197,7 @@ export const admitRows = (
     .slice(header ? 1 : 0)
     .filter(({ line }) => !isEmptyLine(shape, line));
   if (lines.length < shape.least || lines.length > shape.most)
-    throw mend(`${name}: expected ${countsText(shape)}, got ${lines.length}`);
+    throw valueError(`${name}: expected ${countsText(shape)}, got ${lines.length}`);
   const slots = Object.entries(shape.columns).map(([key, arg]): Slot => {
     const at = columns.findIndex((column) => column.key === key);
     return { key, arg, label: labelOf(key), at, unit: columns[at]?.unit ?? "" };
@@ -204,25 +215,25 @@ interface Slot {
 }
 
 /** Admits a range as it stands; error values pass through. */
-export const admitSheet = (raw: Raw, name: string): RawMatrix => {
-  const matrix: RawMatrix = Array.isArray(raw) ? (raw as RawMatrix) : [[raw as RawScalar]];
-  for (const line of matrix) for (const cell of line) passErrors(cell, name);
+export const admitSheet = (raw: CellInput, name: string): CellMatrix => {
+  const matrix: CellMatrix = Array.isArray(raw) ? (raw as CellMatrix) : [[raw as CellScalar]];
+  for (const line of matrix) for (const cell of line) refuseErrorText(cell, name);
   return matrix;
 };
 
 const admitLine = (
   slots: readonly Slot[],
-  line: readonly RawScalar[],
+  line: readonly CellScalar[],
   name: string,
-  desk: Desk,
+  desk: AdmitContext,
 ): Readonly<Record<string, unknown>> => {
   const values: Record<string, unknown> = {};
-  const inside: Desk = { ...desk, unitsPlace: "", before: values };
+  const inside: AdmitContext = { ...desk, unitsPlace: "", before: values };
   for (const { key, arg, label: own, at, unit } of slots) {
     const value = at < 0 ? null : (line[at] ?? null);
     const label = `${name}, ${own}`;
     values[key] = isLeftOut(arg, value)
-      ? fill(arg, () => mend(`${label}: is blank: ${arg.about}`), values)
+      ? defaultFor(arg, () => valueError(`${label}: is blank: ${arg.description}`), values)
       : admitCell(arg, { value, unit }, label, inside);
   }
   return values;

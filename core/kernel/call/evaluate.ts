@@ -3,17 +3,23 @@
  * compiled once. The plain call records nothing; `explain` runs the same code on a recorder and then the caution rules.
  */
 import type { ArgData, ScalarShape, Shape } from "../define/argument";
-import { admitScalar, isBlank, isReadQuantity, placeText, wordMeant, type Desk } from "./admit";
-import { admitBlock, admitRows, admitSheet, fill } from "./admitRange";
+import { admitScalar, isBlank, isReadQuantity, placeText, matchWord, type AdmitContext } from "./admit";
+import { admitBlock, admitRows, admitSheet, defaultFor } from "./admitRange";
 import type { Catalogue } from "../define/catalogue";
 import type { CellFunction, Context } from "../define/cellFunction";
-import { inSystem, isFault, mend, outside, passed, type Fault } from "../values/fault";
+import { renderMarks, isFault, valueError, notAvailable, hostError, type Fault } from "../values/fault";
 import { isOutside } from "../../numeric/outside";
-import { memoOf, type Memo } from "./memo";
+import { boundedMemo, type ResultMemo } from "./memo";
 import { present, type Out } from "./present";
 import { STANDARD_PRESSURE, gaugeZero } from "../define/pressureBasis";
 import { show, type System } from "../values/quantity";
-import { MOST_CELLS, came, clear, passErrors, type Raw } from "../values/cellInput";
+import {
+  MAX_ARGUMENT_CELLS,
+  describeInput,
+  normalizeInput,
+  refuseErrorText,
+  type CellInput,
+} from "../values/cellInput";
 import { silent, type Trace } from "../define/steps";
 import { UNITS, placedArgs, type PlacedArg } from "../define/unitsArgument";
 
@@ -26,7 +32,7 @@ export interface Compiled {
   readonly unitsPlace: string;
   readonly repeats: boolean;
   readonly readings: readonly string[];
-  readonly memo?: Memo<Out | Fault>;
+  readonly memo?: ResultMemo<Out | Fault>;
 }
 
 const MEMO_ENTRIES = 64;
@@ -41,7 +47,7 @@ export const compile = (definition: CellFunction): Compiled => {
     unitsPlace: unitsAt < 0 ? "" : placeText(unitsAt + 1),
     repeats: args.at(-1)?.[1].shape.type === "repeat",
     readings: args.filter(([, arg]) => arg.shape.type === "quantity" && arg.shape.reading).map(([name]) => name),
-    ...(definition.heavy ? { memo: memoOf<Out | Fault>(MEMO_ENTRIES) } : {}),
+    ...(definition.heavy ? { memo: boundedMemo<Out | Fault>(MEMO_ENTRIES) } : {}),
   };
 };
 
@@ -57,13 +63,15 @@ export interface AdmittedCall {
 
 const systemOf = (compiled: Compiled, raw: readonly unknown[]): System => {
   if (compiled.unitsAt < 0) return "US";
-  const wanted = clear(raw[compiled.unitsAt], "units");
+  const wanted = normalizeInput(raw[compiled.unitsAt], "units");
   if (isBlank(wanted) || wanted === 0) return "US";
-  if (Array.isArray(wanted)) throw mend(`units: expected "US" or "SI", got ${came(wanted)}`);
-  passErrors(wanted as string, "units");
-  const word = UNITS.shape.type === "choice" ? wordMeant(UNITS.shape, wanted as string) : undefined;
+  if (Array.isArray(wanted)) throw valueError(`units: expected "US" or "SI", got ${describeInput(wanted)}`);
+  refuseErrorText(wanted as string, "units");
+  const word = UNITS.shape.type === "choice" ? matchWord(UNITS.shape, wanted as string) : undefined;
   if (word !== "US" && word !== "SI")
-    throw mend(`units: expected "US" or "SI" as the ${compiled.unitsPlace} argument, got ${came(wanted)}`);
+    throw valueError(
+      `units: expected "US" or "SI" as the ${compiled.unitsPlace} argument, got ${describeInput(wanted)}`,
+    );
   return word;
 };
 
@@ -71,15 +79,16 @@ const NO_KEYS: ReadonlySet<string> = new Set();
 const NO_LABELS: readonly string[] = [];
 
 /** What is told of the arguments besides their values, where somebody asks for it. */
-interface Told {
+interface GivenArguments {
   readonly given: Set<string>;
   readonly zeros: string[];
 }
 
-const missing = (name: string, arg: ArgData): Error => mend(`${name}: is blank, but it is needed (${arg.about})`);
+const missing = (name: string, arg: ArgData): Error =>
+  valueError(`${name}: is blank, but it is needed (${arg.description})`);
 
 /** A zero in an optional argument is what a blank cell becomes on some hosts: taken as left out where zero can't be meant. */
-const meansBlank = (arg: ArgData, raw: Raw): boolean =>
+const meansBlank = (arg: ArgData, raw: CellInput): boolean =>
   raw === 0 &&
   arg.presence !== "required" &&
   (arg.shape.type === "choice" || arg.shape.type === "either" || arg.shape.type === "text");
@@ -87,13 +96,19 @@ const meansBlank = (arg: ArgData, raw: Raw): boolean =>
 const isScalarShape = ({ type }: Shape): boolean =>
   type !== "block" && type !== "rows" && type !== "sheet" && type !== "repeat";
 
-const admitSingle = (shape: Shape, raw: Raw, name: string, desk: Desk): unknown => {
-  if (typeof raw === "object") throw mend(`${name}: expected one value, got ${came(raw)}`);
+const admitSingle = (shape: Shape, raw: CellInput, name: string, desk: AdmitContext): unknown => {
+  if (typeof raw === "object") throw valueError(`${name}: expected one value, got ${describeInput(raw)}`);
   return admitScalar(shape as ScalarShape, raw, name, desk);
 };
 
 /** Admits a block or rows; `told` gets the labels that were filled in. */
-const admitRange = (arg: ArgData, raw: Raw, name: string, desk: Desk, told: Told | undefined): unknown => {
+const admitRange = (
+  arg: ArgData,
+  raw: CellInput,
+  name: string,
+  desk: AdmitContext,
+  told: GivenArguments | undefined,
+): unknown => {
   const { shape } = arg;
   if (shape.type === "rows") return admitRows(shape, raw, name, desk);
   if (shape.type === "sheet") return admitSheet(raw, name);
@@ -104,7 +119,7 @@ const admitRange = (arg: ArgData, raw: Raw, name: string, desk: Desk, told: Told
   return values;
 };
 
-const mostCellsOf = ({ shape }: ArgData): number => (shape.type === "sheet" ? shape.mostCells : MOST_CELLS);
+const mostCellsOf = ({ shape }: ArgData): number => (shape.type === "sheet" ? shape.mostCells : MAX_ARGUMENT_CELLS);
 
 /** Readings become absolute pressures by their own text or by the argument `basis`. */
 const turnReadings = (compiled: Compiled, values: Record<string, unknown>, system: System): void => {
@@ -117,7 +132,7 @@ const turnReadings = (compiled: Compiled, values: Record<string, unknown>, syste
       own === "absolute" ? 0 : own === "gauge" && basis === "absolute" ? STANDARD_PRESSURE : gaugeZero(basis);
     const absolute = (isReadQuantity(value) ? value.value : (value as number)) + zero;
     if (!(absolute > 0))
-      throw mend(
+      throw valueError(
         `${name}: must be above ${show(-zero, "pressure", system)} (vacuum), got ${show(absolute - zero, "pressure", system)}`,
       );
     values[name] = absolute;
@@ -127,10 +142,10 @@ const turnReadings = (compiled: Compiled, values: Record<string, unknown>, syste
 const refuseSurplus = (compiled: Compiled, raw: readonly unknown[]): void => {
   if (compiled.repeats) return;
   for (let place = compiled.args.length; place < raw.length; place++) {
-    const surplus = clear(raw[place], "argument");
+    const surplus = normalizeInput(raw[place], "argument");
     if (!isBlank(surplus))
-      throw mend(
-        `${compiled.definition.id}: takes at most ${compiled.args.length} arguments, got ${came(surplus)} as the ${placeText(place + 1)}`,
+      throw valueError(
+        `${compiled.definition.id}: takes at most ${compiled.args.length} arguments, got ${describeInput(surplus)} as the ${placeText(place + 1)}`,
       );
   }
 };
@@ -139,19 +154,19 @@ const refuseSurplus = (compiled: Compiled, raw: readonly unknown[]): void => {
 export const admit = (compiled: Compiled, raw: readonly unknown[], whole = false): AdmittedCall => {
   const system = systemOf(compiled, raw);
   const values: Record<string, unknown> = {};
-  const desk: Desk = { system, unitsPlace: compiled.unitsPlace, before: values };
-  const told: Told | undefined = whole ? { given: new Set(), zeros: [] } : undefined;
+  const desk: AdmitContext = { system, unitsPlace: compiled.unitsPlace, before: values };
+  const told: GivenArguments | undefined = whole ? { given: new Set(), zeros: [] } : undefined;
   for (let place = 0; place < compiled.args.length; place++) {
     const [name, arg] = compiled.args[place] as PlacedArg;
     if (place === compiled.unitsAt) continue;
     if (arg.shape.type === "repeat") {
-      values[name] = raw.slice(place).map((each) => clear(each, name));
+      values[name] = raw.slice(place).map((each) => normalizeInput(each, name));
       continue;
     }
     const value = raw[place];
-    const cleared = typeof value === "number" ? value : clear(value, name, mostCellsOf(arg));
+    const cleared = typeof value === "number" ? value : normalizeInput(value, name, mostCellsOf(arg));
     if (cleared === null || cleared === "" || meansBlank(arg, cleared)) {
-      values[name] = fill(arg, () => missing(name, arg), values);
+      values[name] = defaultFor(arg, () => missing(name, arg), values);
       continue;
     }
     values[name] = isScalarShape(arg.shape)
@@ -167,12 +182,12 @@ export const admit = (compiled: Compiled, raw: readonly unknown[], whole = false
 /** Whatever a calculation threw, as a fault whose message stands in the call's units. */
 export const asFault = (thrown: unknown, system: System): Fault => {
   if (isFault(thrown)) {
-    const message = inSystem(thrown.message, system);
-    return message === thrown.message ? thrown : passed(thrown.code, message);
+    const message = renderMarks(thrown.message, system);
+    return message === thrown.message ? thrown : hostError(thrown.code, message);
   }
-  if (isOutside(thrown)) return outside(inSystem(thrown.message, system));
+  if (isOutside(thrown)) return notAvailable(renderMarks(thrown.message, system));
   const says = thrown instanceof Error ? thrown.message : String(thrown);
-  return outside(`can't be computed for these inputs: ${says}`);
+  return notAvailable(`can't be computed for these inputs: ${says}`);
 };
 
 const ignore = (): void => undefined;
@@ -190,11 +205,17 @@ export const runAdmitted = (
   call: AdmittedCall,
   catalogue: Catalogue,
   trace: Trace,
-  note: Context["note"],
+  recordFacts: Context["recordFacts"],
 ): Run => {
   const { definition } = compiled;
-  const result = definition.work(call.values, { trace, step: trace.step, note, system: call.system, catalogue });
-  const out = present(definition.gives, result, { system: call.system, basis: call.values["basis"] });
+  const result = definition.compute(call.values, {
+    trace,
+    step: trace.step,
+    recordFacts,
+    system: call.system,
+    catalogue,
+  });
+  const out = present(definition.returns, result, { system: call.system, basis: call.values["basis"] });
   return { call, result, out };
 };
 
@@ -212,5 +233,5 @@ const compute = (compiled: Compiled, raw: readonly unknown[], catalogue: Catalog
 /** Evaluates a call: the cell's value, or a fault as a value. Never throws. */
 export const evaluate = (compiled: Compiled, raw: readonly unknown[], catalogue: Catalogue): Out | Fault =>
   compiled.memo
-    ? compiled.memo.through(raw, () => compute(compiled, raw, catalogue))
+    ? compiled.memo.getOrCompute(raw, () => compute(compiled, raw, catalogue))
     : compute(compiled, raw, catalogue);

@@ -36,16 +36,16 @@ const same = (a: unknown, b: unknown): boolean =>
     ? a.length === b.length && a.every((each, place) => same(each, b[place]))
     : Object.is(a, b);
 
-export interface Memo<T> {
+export interface ResultMemo<T> {
   /** The remembered or computed result for these raw arguments. */
-  through(raw: readonly unknown[], compute: () => T): T;
+  getOrCompute(raw: readonly unknown[], compute: () => T): T;
 }
 
 /** Remembers the last `most` results; the oldest unused goes first. A hit is compared in full. */
-export const memoOf = <T>(most: number): Memo<T> => {
+export const boundedMemo = <T>(most: number): ResultMemo<T> => {
   const kept = new Map<string, { readonly raw: readonly unknown[]; readonly result: T }>();
   return {
-    through: (raw, compute) => {
+    getOrCompute: (raw, compute) => {
       const key = keyOf(raw);
       const hit = kept.get(key);
       kept.delete(key);

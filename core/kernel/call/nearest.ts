@@ -1,5 +1,5 @@
 /** The nearest known word to a mistyped one. */
-import { folded } from "../define/argument";
+import { normalizeKey } from "../define/argument";
 
 /** Edit distance of Levenshtein. */
 const distance = (a: string, b: string): number => {
@@ -16,14 +16,14 @@ const distance = (a: string, b: string): number => {
 };
 
 /** Letters that are missing count little where all that was typed stands in the known word: "area" is "pool area". */
-const farness = (wanted: string, known: string): number =>
+const dissimilarity = (wanted: string, known: string): number =>
   wanted.length > 2 && known.includes(wanted) ? (known.length - wanted.length) / 100 : distance(wanted, known);
 
 /** The known word that is nearest; the first of equals. */
 export const nearest = (wanted: string, known: readonly string[]): string =>
   known.reduce(
     (best, each) => {
-      const far = farness(folded(wanted), folded(each));
+      const far = dissimilarity(normalizeKey(wanted), normalizeKey(each));
       return far < best.far ? { each, far } : best;
     },
     { each: known[0] ?? "", far: Number.POSITIVE_INFINITY },

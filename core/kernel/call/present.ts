@@ -1,9 +1,9 @@
 /** Results on their way out: base values to the cell's units, in the declared shape, every number finite. */
 import { labelOf } from "../define/argument";
-import { inSystem, isFault, outside, passed, type Fault } from "../values/fault";
+import { renderMarks, isFault, notAvailable, hostError, type Fault } from "../values/fault";
 import { gaugeZero } from "../define/pressureBasis";
 import { KINDS, fromBase, type System } from "../values/quantity";
-import type { Gives, GridCell, QuantityResult, SingleResult } from "../define/result";
+import type { ResultShape, GridCell, QuantityResult, SingleResult } from "../define/result";
 
 /** A cell of a result. */
 export type CellOut = GridCell | Fault;
@@ -20,7 +20,7 @@ export const unitText = (single: SingleResult, system: System): string =>
   single.type === "quantity" ? KINDS[single.kind][system].text : "";
 
 const beyond = (label: string): Fault =>
-  outside(`${label}: these inputs lead beyond any number; check their size and units`);
+  notAvailable(`${label}: these inputs lead beyond any number; check their size and units`);
 
 export const presentNumber = (value: number, single: QuantityResult, label: string, manner: Manner): number => {
   const absolute = single.reading ? value - gaugeZero(manner.basis) : value;
@@ -30,8 +30,8 @@ export const presentNumber = (value: number, single: QuantityResult, label: stri
 };
 
 const inFault = (fault: Fault, system: System): Fault => {
-  const message = inSystem(fault.message, system);
-  return message === fault.message ? fault : passed(fault.code, message);
+  const message = renderMarks(fault.message, system);
+  return message === fault.message ? fault : hostError(fault.code, message);
 };
 
 const entry = (value: unknown, single: SingleResult, label: string, manner: Manner): CellOut => {
@@ -64,10 +64,10 @@ const lines = (
 };
 
 /** Turns what `work` returned into what the cell shows. */
-export const present = (gives: Gives, result: unknown, manner: Manner): Out => {
+export const present = (gives: ResultShape, result: unknown, manner: Manner): Out => {
   switch (gives.type) {
     case "quantity":
-      return presentNumber(result as number, gives, gives.about, manner);
+      return presentNumber(result as number, gives, gives.description, manner);
     case "word":
       return String(result);
     case "list":

@@ -3,12 +3,12 @@
  * receives typed SI values. Presence is one of: required, `otherwise(value)` (a default, in base units), `optionally()`.
  */
 import type { KindName } from "../values/quantity";
-import type { RawMatrix } from "../values/cellInput";
+import type { CellMatrix } from "../values/cellInput";
 
 export type Presence = "required" | "default" | "optional";
 
 /** What stands in for an omitted argument: a base value, or one computed from the other arguments, with the words for it. */
-export type Fallback<T> = T | { readonly says: string; readonly from: (args: Readonly<Record<string, unknown>>) => T };
+export type Fallback<T> = T | { readonly words: string; readonly from: (args: Readonly<Record<string, unknown>>) => T };
 
 /** Limits in base units. `usual` is not a limit: outside it a notice is raised. */
 export interface Limits {
@@ -94,7 +94,7 @@ export type Shape = ScalarShape | BlockShape | RowsShape | SheetShape | RepeatSh
 export interface ArgData {
   readonly shape: Shape;
   /** What it is, without unit and default: those are derived. */
-  readonly about: string;
+  readonly description: string;
   readonly presence: Presence;
   readonly fallback?: Fallback<unknown>;
 }
@@ -103,11 +103,11 @@ export interface ArgData {
 export interface Arg<T, P extends Presence> extends ArgData {
   readonly presence: P;
   /** The same argument with a default, in base units. */
-  otherwise(value: Fallback<T>): Arg<T, "default">;
+  default(value: Fallback<T>): Arg<T, "default">;
   /** The same argument, left out at will; `work` then gets undefined. */
-  optionally(): Arg<T, "optional">;
+  optional(): Arg<T, "optional">;
   /** The same argument in other words. */
-  saying(about: string): Arg<T, P>;
+  describedAs(about: string): Arg<T, P>;
   /** Carries the type only; never there at run time. */
   readonly value?: T;
 }
@@ -122,14 +122,19 @@ export type ValueOf<A> = A extends { presence: infer P; value?: infer T }
 
 export type ValuesOf<A extends Args> = { readonly [K in keyof A]: ValueOf<A[K]> };
 
-const make = <T, P extends Presence>(shape: Shape, about: string, presence: P, fallback?: Fallback<T>): Arg<T, P> => ({
+const make = <T, P extends Presence>(
+  shape: Shape,
+  description: string,
+  presence: P,
+  fallback?: Fallback<T>,
+): Arg<T, P> => ({
   shape,
-  about,
+  description,
   presence,
   ...(fallback === undefined ? {} : { fallback }),
-  otherwise: (value) => make<T, "default">(shape, about, "default", value),
-  optionally: () => make<T, "optional">(shape, about, "optional"),
-  saying: (words) => make<T, P>(shape, words, presence, fallback),
+  default: (value) => make<T, "default">(shape, description, "default", value),
+  optional: () => make<T, "optional">(shape, description, "optional"),
+  describedAs: (words) => make<T, P>(shape, words, presence, fallback),
 });
 
 type QuantityOptions = Limits & { readonly whole?: boolean; readonly reading?: true };
@@ -190,7 +195,7 @@ export const rows = <const C extends Args>(
 ): Arg<readonly ValuesOf<C>[], "required"> => make({ type: "rows", columns, ...size }, about, "required");
 
 /** A range as it stands, cleared of error values; a single cell is a range of one. */
-export const sheet = (about: string, mostCells: number): Arg<RawMatrix, "required"> =>
+export const sheet = (about: string, mostCells: number): Arg<CellMatrix, "required"> =>
   make({ type: "sheet", mostCells }, about, "required");
 
 /** All further arguments, as they come. For functions about functions only. */
@@ -205,4 +210,4 @@ export const labelOf = (key: string): string =>
     .replace(/\b([A-Z])(?=[a-z])/g, (letter) => letter.toLowerCase());
 
 /** Text as words and labels are compared: without case, spacing and punctuation. */
-export const folded = (value: string): string => value.toLowerCase().replace(/[^\p{L}\p{N}/.]+/gu, "");
+export const normalizeKey = (value: string): string => value.toLowerCase().replace(/[^\p{L}\p{N}/.]+/gu, "");

@@ -10,23 +10,23 @@ export const SEVERITIES = ["Danger", "Warning", "Caution", "Notice"] as const;
 export type Severity = (typeof SEVERITIES)[number];
 
 /** What a caution reads: a quantity's kind, a word, or a yes/no. */
-export type Need = KindName | "word" | "yes/no";
-export type Needs = Readonly<Record<string, Need>>;
-export type NeedValue<N> = N extends "word" ? string : N extends "yes/no" ? boolean : number;
-export type NeedValues<N extends Needs> = { readonly [K in keyof N]: NeedValue<N[K]> };
+export type FactKind = KindName | "word" | "yes/no";
+export type RequiredFacts = Readonly<Record<string, FactKind>>;
+export type FactValue<N> = N extends "word" ? string : N extends "yes/no" ? boolean : number;
+export type RequiredFactValues<N extends RequiredFacts> = { readonly [K in keyof N]: FactValue<N[K]> };
 
 /** A base value as text in the cell's own units. */
-export type Show = (value: number, kind: KindName) => string;
+export type ShowQuantity = (value: number, kind: KindName) => string;
 
 export interface Caution<V> {
   readonly code: string;
   readonly severity: Severity;
   readonly source: Source;
   /** The rule in one sentence, without numbers of a case: for help pages and lists of rules. */
-  readonly about: string;
-  readonly needs: Needs;
+  readonly description: string;
+  readonly needs: RequiredFacts;
   readonly when: (facts: V) => boolean;
-  readonly say: (facts: V, show: Show) => string;
+  readonly message: (facts: V, show: ShowQuantity) => string;
 }
 
 /**
@@ -34,9 +34,9 @@ export interface Caution<V> {
  * function that lacks one doesn't compile. `when` and `say` get them in base units; a fact that was not noted, or a result
  * that doesn't apply, keeps the rule quiet.
  */
-export const caution = <const N extends Needs>(
-  definition: Omit<Caution<NeedValues<N>>, "needs"> & { readonly needs: N },
-): Caution<NeedValues<N>> => definition;
+export const caution = <const N extends RequiredFacts>(
+  definition: Omit<Caution<RequiredFactValues<N>>, "needs"> & { readonly needs: N },
+): Caution<RequiredFactValues<N>> => definition;
 
 /** A caution as raised by a call. */
 export interface RaisedCaution {

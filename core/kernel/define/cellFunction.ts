@@ -1,15 +1,15 @@
 /** The definition of a cell function: one plain object from which everything else derives. */
 import type { Args, ValuesOf } from "./argument";
-import type { Caution, Need, NeedValue } from "./caution";
+import type { Caution, FactKind, FactValue } from "./caution";
 import type { Source } from "../reference";
-import type { Gives, ListResult, QuantityResult, ResultOf, RowResult, SingleResult, WordResult } from "./result";
+import type { ResultShape, ListResult, QuantityResult, ResultOf, RowResult, SingleResult, WordResult } from "./result";
 import type { Trace } from "./steps";
 import type { System } from "../values/quantity";
 import type { Catalogue } from "./catalogue";
 
 /** What `note` may tell: name → kind. */
-export type FactKinds = Readonly<Record<string, Need>>;
-export type FactValues<F extends FactKinds> = { readonly [K in keyof F]?: NeedValue<F[K]> };
+export type FactKinds = Readonly<Record<string, FactKind>>;
+export type FactValues<F extends FactKinds> = { readonly [K in keyof F]?: FactValue<F[K]> };
 
 /** What a calculation may use besides its arguments. */
 export interface Context<F extends FactKinds = FactKinds> {
@@ -17,7 +17,7 @@ export interface Context<F extends FactKinds = FactKinds> {
   /** `trace.step`, for short. */
   readonly step: Trace["step"];
   /** Tells facts for the cautions, in base units. */
-  readonly note: (facts: FactValues<F>) => void;
+  readonly recordFacts: (facts: FactValues<F>) => void;
   /** Texts that name a unit may follow the cell's system; values never do. */
   readonly system: System;
   /** All cell functions: for functions about functions only. */
@@ -37,16 +37,16 @@ export type ExampleArgs<A extends Args = Args> = { readonly [K in keyof A | "uni
 
 /** A published value that the cell must show. */
 export interface Check<A extends Args = Args> {
-  readonly at: ExampleArgs<A>;
+  readonly inputs: ExampleArgs<A>;
   /** The cell's value; or of a list its row, of a table its row (by the first column) and column. */
-  readonly gives:
+  readonly expected:
     | number
     | string
     | { readonly [row: string]: number | string }
-    | { readonly row: string | number; readonly column: string; readonly is: number | string };
+    | { readonly row: string | number; readonly column: string; readonly value: number | string };
   /** In the cell's unit; a text such as "0.5 %" is relative. Words must be equal and need none. */
-  readonly within?: number | `${number} %`;
-  readonly from: Source;
+  readonly tolerance?: number | `${number} %`;
+  readonly source: Source;
   /** What a reader should know about the value: from memory, rounded, other constants. */
   readonly remark?: string;
 }
@@ -54,11 +54,11 @@ export interface Check<A extends Args = Args> {
 export interface CautionUse<V, A extends Args = Args> {
   readonly rule: Caution<V>;
   /** Arguments that fire it. */
-  readonly fires: ExampleArgs<A>;
+  readonly raisedBy: ExampleArgs<A>;
 }
 
 type SingleValue<S extends SingleResult> = S extends QuantityResult ? number : string;
-type GivenValues<G extends Gives> = G extends QuantityResult
+type GivenValues<G extends ResultShape> = G extends QuantityResult
   ? { readonly answer: number }
   : G extends WordResult
     ? { readonly answer: string }
@@ -70,20 +70,20 @@ type GivenValues<G extends Gives> = G extends QuantityResult
 
 /** Arguments that a caution may rely on: given, defaulted, or (optional ones) given. */
 type ArgFacts<A extends Args> = { readonly [K in keyof A]: Exclude<ValuesOf<A>[K], undefined> };
-type Available<A extends Args, G extends Gives, F extends FactKinds> = ArgFacts<A> &
-  GivenValues<G> & { readonly [K in keyof F]: NeedValue<F[K]> };
+type Available<A extends Args, G extends ResultShape, F extends FactKinds> = ArgFacts<A> &
+  GivenValues<G> & { readonly [K in keyof F]: FactValue<F[K]> };
 
-interface Common<A extends Args, G extends Gives, F extends FactKinds> {
+interface Common<A extends Args, G extends ResultShape, F extends FactKinds> {
   readonly id: string;
   readonly topic: string;
   /** One sentence, at most 128 characters: what it answers. */
   readonly summary: string;
   /** Words under which a user may look for it besides those above. */
-  readonly finds?: readonly string[];
+  readonly keywords?: readonly string[];
   /** More for the help page: validity, limits, choices made. */
-  readonly remarks?: readonly string[];
+  readonly details?: readonly string[];
   readonly args: A;
-  readonly gives: G;
+  readonly returns: G;
   readonly facts?: F;
   /** The argument behind which `units` stands: the last, unless arguments were added later. */
   readonly unitsAfter?: keyof A & string;
@@ -96,21 +96,21 @@ interface Common<A extends Args, G extends Gives, F extends FactKinds> {
   readonly checks: readonly Check<A>[];
 }
 
-export interface Definition<A extends Args, G extends Gives, F extends FactKinds> extends Common<A, G, F> {
+export interface Definition<A extends Args, G extends ResultShape, F extends FactKinds> extends Common<A, G, F> {
   readonly cautions: readonly CautionUse<Available<A, G, F>, A>[];
-  readonly work: (args: ValuesOf<A>, context: Context<F>) => ResultOf<G>;
+  readonly compute: (args: ValuesOf<A>, context: Context<F>) => ResultOf<G>;
 }
 
 /** A definition with its types forgotten: what the catalogue holds. */
-export interface CellFunction extends Common<Args, Gives, FactKinds> {
-  readonly cautions: readonly { readonly rule: Caution<never>; readonly fires: ExampleArgs }[];
-  readonly work: (args: Readonly<Record<string, unknown>>, context: Context) => unknown;
+export interface CellFunction extends Common<Args, ResultShape, FactKinds> {
+  readonly cautions: readonly { readonly rule: Caution<never>; readonly raisedBy: ExampleArgs }[];
+  readonly compute: (args: Readonly<Record<string, unknown>>, context: Context) => unknown;
 }
 
 /** Declares a cell function. Wrong argument names, kinds, fact names or source keys don't compile. */
 export const cellFunction = <
   const A extends Args,
-  const G extends Gives,
+  const G extends ResultShape,
   const F extends FactKinds = Record<never, never>,
 >(
   definition: Definition<A, G, F>,

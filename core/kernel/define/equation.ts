@@ -8,7 +8,7 @@ import type { Source } from "../reference";
 
 export interface EquationSymbol {
   readonly kind: KindName;
-  readonly about: string;
+  readonly description: string;
   /** The span, in base units, on which form and code are compared. */
   readonly span: readonly [number, number];
 }
@@ -17,9 +17,9 @@ export type Symbols = Readonly<Record<string, EquationSymbol>>;
 export type SymbolValues<S extends Symbols> = { readonly [K in keyof S]: number };
 
 /** A symbol of an equation: kind, words, and the span of values on which the printed form is tried. */
-export const symbol = (kind: KindName, about: string, from: number, to: number): EquationSymbol => ({
+export const symbol = (kind: KindName, description: string, from: number, to: number): EquationSymbol => ({
   kind,
-  about,
+  description,
   span: [from, to],
 });
 
@@ -27,16 +27,16 @@ interface Printed<S extends Symbols> {
   readonly name: string;
   /** mathjs text: "h = f * L / D * v^2 / (2 * g)". */
   readonly form: string;
-  readonly takes: S;
+  readonly symbols: S;
   readonly constants?: Readonly<Record<string, number>>;
   /** Where it holds, in words. */
-  readonly valid?: string;
+  readonly validity?: string;
   readonly source: Source;
 }
 
 /** An explicit equation; the form's left side is the symbol of the result. */
 export interface Equation<S extends Symbols = Symbols> extends Printed<S> {
-  readonly gives: KindName;
+  readonly kind: KindName;
   readonly code: (x: SymbolValues<S>) => number;
 }
 

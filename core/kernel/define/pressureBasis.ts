@@ -9,10 +9,10 @@ export const STANDARD_PRESSURE = 101_325;
 export const standardAtmosphere = equation({
   name: "Pressure of the standard atmosphere",
   form: "p = p0 * (1 - 2.25577e-5 * z)^5.25588",
-  gives: "pressure",
-  takes: { z: symbol("altitude", "altitude above sea level", -300, 5000) },
+  kind: "pressure",
+  symbols: { z: symbol("altitude", "altitude above sea level", -300, 5000) },
   constants: { p0: STANDARD_PRESSURE },
-  valid: "-5,000 to 11,000 m",
+  validity: "-5,000 to 11,000 m",
   source: "standardAtmosphere1976",
   code: ({ z }) => STANDARD_PRESSURE * (1 - 2.25577e-5 * z) ** 5.25588,
 });
@@ -30,14 +30,14 @@ export const BASIS = either(
   }),
   quantity("altitude", "altitude above sea level", { from: -500, to: 9000 }),
   "gauge (over 101.325 kPa), absolute, or an altitude with its unit for gauge over the air there",
-).otherwise("gauge");
+).default("gauge");
 
 /** What a gauge shows of an absolute pressure. */
 export const gaugeReading = equation({
   name: "Gauge reading over the air's pressure",
   form: "pg = p - p0",
-  gives: "pressure",
-  takes: {
+  kind: "pressure",
+  symbols: {
     p: symbol("pressure", "absolute pressure", 1e5, 5e6),
     p0: symbol("pressure", "pressure of the air that the gauge counts from", 3e4, 110_000),
   },

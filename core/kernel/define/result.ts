@@ -6,7 +6,7 @@ import type { KindName } from "../values/quantity";
 export interface QuantityResult {
   readonly type: "quantity";
   readonly kind: KindName;
-  readonly about: string;
+  readonly description: string;
   readonly reading?: true;
   /** A word that may stand in the number's place, such as "frozen". */
   readonly or?: string;
@@ -14,7 +14,7 @@ export interface QuantityResult {
 
 export interface WordResult {
   readonly type: "word";
-  readonly about: string;
+  readonly description: string;
 }
 
 export type SingleResult = QuantityResult | WordResult;
@@ -24,13 +24,13 @@ type Singles = Readonly<Record<string, SingleResult>>;
 export interface ListResult<R extends Singles = Singles> {
   readonly type: "list";
   readonly rows: R;
-  readonly about: string;
+  readonly description: string;
 }
 
 export interface TableResult<C extends Singles = Singles> {
   readonly type: "table";
   readonly columns: C;
-  readonly about: string;
+  readonly description: string;
   /** The last row is the total. */
   readonly total?: true;
 }
@@ -38,16 +38,16 @@ export interface TableResult<C extends Singles = Singles> {
 export interface RowResult<C extends Singles = Singles> {
   readonly type: "row";
   readonly cells: C;
-  readonly about: string;
+  readonly description: string;
 }
 
 /** A table without declared columns: for functions about functions only. */
 export interface GridResult {
   readonly type: "grid";
-  readonly about: string;
+  readonly description: string;
 }
 
-export type Gives = SingleResult | ListResult | TableResult | RowResult | GridResult;
+export type ResultShape = SingleResult | ListResult | TableResult | RowResult | GridResult;
 
 /** "" says that the value doesn't apply here; a fault fails its own cell only. */
 export type Entry<S extends SingleResult> =
@@ -60,7 +60,7 @@ export const NO_VALUE = "" as const;
 
 export type GridCell = string | number | boolean;
 
-export type ResultOf<G extends Gives> = G extends QuantityResult
+export type ResultOf<G extends ResultShape> = G extends QuantityResult
   ? number
   : G extends WordResult
     ? string
@@ -73,29 +73,35 @@ export type ResultOf<G extends Gives> = G extends QuantityResult
           : readonly (readonly GridCell[])[];
 
 /** A quantity in a result; `reading` shows an absolute pressure on the argument `basis`, `or` names a word in its place. */
-export const of = <const O extends { readonly reading?: true; readonly or?: string } = Record<never, never>>(
+export const quantityResult = <
+  const O extends { readonly reading?: true; readonly or?: string } = Record<never, never>,
+>(
   kind: KindName,
-  about: string,
+  description: string,
   options?: O,
-): QuantityResult & O => ({ type: "quantity", kind, about, ...options }) as QuantityResult & O;
+): QuantityResult & O => ({ type: "quantity", kind, description, ...options }) as QuantityResult & O;
 
-export const word = (about: string): WordResult => ({ type: "word", about });
+export const wordResult = (description: string): WordResult => ({ type: "word", description });
 
 /** Single values under each other: label, value, unit. Keys are the labels in camel case; their order is frozen. */
-export const list = <const R extends Singles>(about: string, entries: R): ListResult<R> => ({
+export const listResult = <const R extends Singles>(description: string, entries: R): ListResult<R> => ({
   type: "list",
   rows: entries,
-  about,
+  description,
 });
 
 /** Rows below a header that names columns and units. */
-export const table = <const C extends Singles>(
-  about: string,
+export const tableResult = <const C extends Singles>(
+  description: string,
   columns: C,
   options: { readonly total?: true } = {},
-): TableResult<C> => ({ type: "table", columns, about, ...options });
+): TableResult<C> => ({ type: "table", columns, description, ...options });
 
 /** Values beside each other, without header. */
-export const row = <const C extends Singles>(about: string, cells: C): RowResult<C> => ({ type: "row", cells, about });
+export const rowResult = <const C extends Singles>(description: string, cells: C): RowResult<C> => ({
+  type: "row",
+  cells,
+  description,
+});
 
-export const grid = (about: string): GridResult => ({ type: "grid", about });
+export const gridResult = (description: string): GridResult => ({ type: "grid", description });

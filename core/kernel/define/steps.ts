@@ -7,7 +7,7 @@ import type { KindName } from "../values/quantity";
 import type { Source } from "../reference";
 
 /** A number with its kind, or a word. */
-export type Shown = { readonly value: number; readonly kind: KindName } | string;
+export type StepValue = { readonly value: number; readonly kind: KindName } | string;
 
 export interface EquationStep {
   readonly type: "equation";
@@ -33,7 +33,7 @@ export interface LookupStep {
   readonly table: string;
   readonly row: string;
   readonly interpolation?: string;
-  readonly gives: Shown;
+  readonly result: StepValue;
   readonly source: Source;
 }
 
@@ -42,8 +42,8 @@ export interface PropertyStep {
   readonly type: "property";
   readonly substance: string;
   readonly property: string;
-  readonly at: Readonly<Record<string, Shown>>;
-  readonly gives: Shown;
+  readonly inputs: Readonly<Record<string, StepValue>>;
+  readonly result: StepValue;
   readonly uncertainty?: string;
   readonly source: Source;
 }
@@ -76,7 +76,7 @@ export interface SeriesStep {
 /** A sentence that belongs between the steps. */
 export interface RemarkStep {
   readonly type: "remark";
-  readonly says: string;
+  readonly text: string;
 }
 
 export interface GroupStep {
@@ -125,7 +125,7 @@ export const silent: Trace = {
 const whose = (of: string | undefined): { readonly of?: string } => (of === undefined ? {} : { of });
 
 /** The same trace, its equations and relations told of one thing among many. */
-export const tellingOf = (of: string, trace: Trace): Trace =>
+export const traceFor = (of: string, trace: Trace): Trace =>
   trace.on
     ? {
         ...trace,
@@ -154,7 +154,7 @@ export const recorder = (): { readonly trace: Trace; readonly steps: readonly St
     property: (detail) => void open.push({ type: "property", ...detail }),
     solution: (detail) => void open.push({ type: "solution", ...detail }),
     series: (detail) => void open.push({ type: "series", ...detail, values: Array.from(detail.values) }),
-    remark: (says) => void open.push({ type: "remark", says }),
+    remark: (text) => void open.push({ type: "remark", text }),
     within: (title, work) => {
       const outer = open;
       const inner: Step[] = [];

@@ -3,10 +3,10 @@ import type { ArgData } from "./argument";
 import { choice } from "./argument";
 import type { CellFunction } from "./cellFunction";
 import { KINDS, type KindName } from "../values/quantity";
-import type { Gives, SingleResult } from "./result";
+import type { ResultShape, SingleResult } from "./result";
 
 /** The argument that every function with units has. */
-export const UNITS = choice("Units", ["US", "SI"], "the system of units of plain numbers, US or SI").otherwise("US");
+export const UNITS = choice("Units", ["US", "SI"], "the system of units of plain numbers, US or SI").default("US");
 
 const carries = (kind: KindName): boolean => KINDS[kind].US.text !== "" || KINDS[kind].SI.text !== "";
 
@@ -17,7 +17,7 @@ const argCarries = ({ shape }: ArgData): boolean => {
     case "several":
       return carries(shape.kind);
     case "either":
-      return argCarries({ shape: shape.quantity, about: "", presence: "required" });
+      return argCarries({ shape: shape.quantity, description: "", presence: "required" });
     case "block":
       return Object.values(shape.entries).some(argCarries);
     case "rows":
@@ -28,7 +28,7 @@ const argCarries = ({ shape }: ArgData): boolean => {
 };
 
 /** The single values that a result is made of. */
-export const singlesOf = (gives: Gives): readonly (readonly [string, SingleResult])[] => {
+export const singlesOf = (gives: ResultShape): readonly (readonly [string, SingleResult])[] => {
   switch (gives.type) {
     case "list":
       return Object.entries(gives.rows);
@@ -49,7 +49,7 @@ export type PlacedArg = readonly [name: string, arg: ArgData];
 /** Whether the function has the argument `units`. */
 export const hasUnits = (definition: CellFunction): boolean =>
   Object.values(definition.args).some(argCarries) ||
-  singlesOf(definition.gives).some(([, single]) => single.type === "quantity" && carries(single.kind));
+  singlesOf(definition.returns).some(([, single]) => single.type === "quantity" && carries(single.kind));
 
 /** All arguments in their frozen places, `units` among them. */
 export const placedArgs = (definition: CellFunction): readonly PlacedArg[] => {

@@ -1,13 +1,13 @@
 /** Published checks: a definition's examples with the value that print or another program gives. */
 import type { CellFunction, Check } from "../define/cellFunction";
 import type { Catalogue } from "../define/catalogue";
-import { folded } from "../define/argument";
+import { normalizeKey } from "../define/argument";
 import { rawByPlace } from "./describe";
 import { compile, evaluate } from "../call/evaluate";
 import { isFault, type Fault } from "../values/fault";
 import type { CellOut, Out } from "../call/present";
 
-export interface Verdict {
+export interface CheckResult {
   readonly id: string;
   readonly check: Check;
   /** What was compared: "" for a single value, else the row (and column). */
@@ -17,7 +17,7 @@ export interface Verdict {
   readonly agrees: boolean;
 }
 
-const within = (expected: number | string, got: CellOut, tolerance: Check["within"]): boolean => {
+const within = (expected: number | string, got: CellOut, tolerance: Check["tolerance"]): boolean => {
   if (typeof expected !== "number" || typeof got !== "number") return expected === got;
   const allowed = typeof tolerance === "string" ? (parseFloat(tolerance) / 100) * Math.abs(expected) : (tolerance ?? 0);
   return Math.abs(got - expected) <= allowed * (1 + 1e-9) + 1e-12 * Math.abs(expected);
@@ -30,7 +30,7 @@ const absent = (what: string): Fault =>
 const isRow = (first: CellOut, row: string | number): boolean =>
   typeof first === "number" && typeof row === "number"
     ? Math.abs(first - row) <= 1e-9 * Math.max(1, Math.abs(row))
-    : folded(String(first)) === folded(String(row));
+    : normalizeKey(String(first)) === normalizeKey(String(row));
 
 /** A column's head without the unit behind it. */
 const withoutUnit = (head: string): string => head.replace(/\s*\([^()]*(?:\([^()]*\))?[^()]*\)$/, "");
@@ -41,14 +41,18 @@ const cellAt = (out: Out, row: string | number, column?: string): CellOut => {
   const line = matrix.find(([first = ""]) => isRow(first, row));
   if (column === undefined) return (matrix.length === 1 ? undefined : line?.[1]) ?? absent(`row ${row}`);
   const heads = matrix[0] ?? [];
-  const place = heads.findIndex((head) => folded(withoutUnit(String(head))) === folded(withoutUnit(column)));
+  const place = heads.findIndex(
+    (head) => normalizeKey(withoutUnit(String(head))) === normalizeKey(withoutUnit(column)),
+  );
   return (place < 0 ? undefined : line?.[place]) ?? absent(`column ${column} in row ${row}`);
 };
 
 /** The comparisons that one check asks for. */
-const wanted = (gives: Check["gives"]): readonly { row?: string | number; column?: string; is: number | string }[] => {
+const wanted = (
+  gives: Check["expected"],
+): readonly { row?: string | number; column?: string; is: number | string }[] => {
   if (typeof gives !== "object") return [{ is: gives }];
-  if ("column" in gives && "row" in gives && "is" in gives) {
+  if ("column" in gives && "row" in gives && "value" in gives) {
     const { row, column, is } = gives as { row: string | number; column: string; is: number | string };
     return [{ row, column, is }];
   }
@@ -56,15 +60,15 @@ const wanted = (gives: Check["gives"]): readonly { row?: string | number; column
 };
 
 const rowCell = (definition: CellFunction, out: Out, row: string): CellOut => {
-  if (definition.gives.type !== "row") return cellAt(out, row);
-  const place = Object.keys(definition.gives.cells).findIndex((key) => folded(key) === folded(row));
+  if (definition.returns.type !== "row") return cellAt(out, row);
+  const place = Object.keys(definition.returns.cells).findIndex((key) => normalizeKey(key) === normalizeKey(row));
   return (out as readonly (readonly CellOut[])[])[0]?.[place] ?? absent(`cell ${row}`);
 };
 
 /** Runs one check. A check that expects an error code ("#N/A") compares the code. */
-export const verdictsOf = (definition: CellFunction, check: Check, catalogue: Catalogue): readonly Verdict[] => {
-  const out = evaluate(compile(definition), rawByPlace(definition, check.at), catalogue);
-  return wanted(check.gives).map(({ row, column, is }) => {
+export const runCheck = (definition: CellFunction, check: Check, catalogue: Catalogue): readonly CheckResult[] => {
+  const out = evaluate(compile(definition), rawByPlace(definition, check.inputs), catalogue);
+  return wanted(check.expected).map(({ row, column, is }) => {
     const got: CellOut = isFault(out)
       ? out
       : row === undefined
@@ -74,6 +78,6 @@ export const verdictsOf = (definition: CellFunction, check: Check, catalogue: Ca
           : cellAt(out, row, column);
     const compared = isFault(got) && typeof is === "string" && is.startsWith("#") ? got.code : got;
     const what = [row, column].filter((each) => each !== undefined).join(", ");
-    return { id: definition.id, check, what, expected: is, got, agrees: within(is, compared, check.within) };
+    return { id: definition.id, check, what, expected: is, got, agrees: within(is, compared, check.tolerance) };
   });
 };

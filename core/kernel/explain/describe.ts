@@ -4,7 +4,7 @@ import { isBlank, wordsText } from "../call/admit";
 import type { CellFunction, Check, Example, ExampleArgs } from "../define/cellFunction";
 import { KINDS, show, showNumber, type KindName, type System } from "../values/quantity";
 import { placedArgs } from "../define/unitsArgument";
-import type { Raw, RawMatrix, RawScalar } from "../values/cellInput";
+import type { CellInput, CellMatrix, CellScalar } from "../values/cellInput";
 
 export const NAMESPACE = "WARMBACK";
 
@@ -25,7 +25,7 @@ const quantityUnits = (shape: Shape): string => {
 export const defaultText = (arg: ArgData, system: System = "US"): string => {
   const { fallback, shape } = arg;
   if (arg.presence !== "default" || fallback === undefined) return "";
-  if (typeof fallback === "object" && fallback !== null && "says" in fallback) return String(fallback.says);
+  if (typeof fallback === "object" && fallback !== null && "words" in fallback) return String(fallback.words);
   const quantity = shape.type === "either" ? shape.quantity : shape;
   if (typeof fallback === "number" && quantity.type === "quantity")
     return typeof quantity.kind === "string" ? show(fallback, quantity.kind, system) : showNumber(fallback);
@@ -36,7 +36,7 @@ export const defaultText = (arg: ArgData, system: System = "US"): string => {
 export const argText = (arg: ArgData): string => {
   const preset = defaultText(arg);
   const end = preset === "" ? (arg.presence === "optional" ? " [may be left out]" : "") : ` [${preset}]`;
-  return `${quantityUnits(arg.shape)}${arg.about}${end}`;
+  return `${quantityUnits(arg.shape)}${arg.description}${end}`;
 };
 
 /** The limits of an argument in one system's units: "above 0 ft, at most 8 ft". */
@@ -61,16 +61,16 @@ export const formOf = (definition: CellFunction): string => {
   return `${NAMESPACE}.${definition.id}(${names.join(", ")})`;
 };
 
-const isMatrix = (value: Example): value is readonly (readonly RawScalar[])[] =>
+const isMatrix = (value: Example): value is readonly (readonly CellScalar[])[] =>
   Array.isArray(value) && Array.isArray(value[0]);
 
-const matrixOfRows = (rows: readonly Readonly<Record<string, RawScalar>>[]): RawMatrix => {
+const matrixOfRows = (rows: readonly Readonly<Record<string, CellScalar>>[]): CellMatrix => {
   const keys = [...new Set(rows.flatMap((each) => Object.keys(each)))];
   return [keys.map(labelOf), ...rows.map((each) => keys.map((key) => each[key] ?? null))];
 };
 
 /** Ranges and array constants have rows of one length. */
-const squared = (rows: RawMatrix): RawMatrix => {
+const squared = (rows: CellMatrix): CellMatrix => {
   const width = Math.max(...rows.map((row) => row.length));
   return rows.map((row) =>
     row.length === width ? row : Array.from({ length: width }, (_, place) => row[place] ?? null),
@@ -78,42 +78,42 @@ const squared = (rows: RawMatrix): RawMatrix => {
 };
 
 /** An example's value as a host would hand it over. */
-export const rawOfExample = (value: Example): Raw => {
+export const rawOfExample = (value: Example): CellInput => {
   if (typeof value !== "object") return value;
   if (isMatrix(value)) return squared(value);
-  if (Array.isArray(value)) return matrixOfRows(value as readonly Readonly<Record<string, RawScalar>>[]);
-  return Object.entries(value as Readonly<Record<string, RawScalar>>).map(([key, each]) => [labelOf(key), each]);
+  if (Array.isArray(value)) return matrixOfRows(value as readonly Readonly<Record<string, CellScalar>>[]);
+  return Object.entries(value as Readonly<Record<string, CellScalar>>).map(([key, each]) => [labelOf(key), each]);
 };
 
 /** Named example arguments in their places; null where left out. */
-export const rawByPlace = (definition: CellFunction, at: ExampleArgs): readonly Raw[] => {
+export const rawByPlace = (definition: CellFunction, at: ExampleArgs): readonly CellInput[] => {
   const places = placedArgs(definition).flatMap(([name, arg]) => {
     const value = (at as Readonly<Record<string, Example>>)[name];
-    if (arg.shape.type === "repeat") return value === undefined ? [] : (rawOfExample(value) as RawMatrix).flat();
+    if (arg.shape.type === "repeat") return value === undefined ? [] : (rawOfExample(value) as CellMatrix).flat();
     return [value === undefined ? null : rawOfExample(value)];
   });
   while (places.length > 0 && places.at(-1) === null) places.pop();
   return places;
 };
 
-const literal = (value: RawScalar): string => {
+const literal = (value: CellScalar): string => {
   if (isBlank(value)) return '""';
   if (typeof value === "string") return `"${value.replace(/"/g, '""')}"`;
   return typeof value === "boolean" ? String(value).toUpperCase() : String(value);
 };
 
 /** Raw arguments as a formula that a cell takes: matrices as array constants. */
-export const formulaOf = (definition: CellFunction, raw: readonly Raw[]): string => {
+export const formulaOf = (definition: CellFunction, raw: readonly CellInput[]): string => {
   const texts = raw.map((value) => {
     if (value === null) return "";
-    if (!Array.isArray(value)) return literal(value as RawScalar);
-    return `{${(value as RawMatrix).map((line) => line.map(literal).join(",")).join(";")}}`;
+    if (!Array.isArray(value)) return literal(value as CellScalar);
+    return `{${(value as CellMatrix).map((line) => line.map(literal).join(",")).join(";")}}`;
   });
   return `=${NAMESPACE}.${definition.id}(${texts.join(",")})`;
 };
 
 /** The block to fill in: label, default, unit of every entry. */
-export const blockRows = (shape: BlockShape, system: System): readonly (readonly [string, RawScalar, string])[] =>
+export const blockRows = (shape: BlockShape, system: System): readonly (readonly [string, CellScalar, string])[] =>
   Object.entries(shape.entries).map(([key, arg]) => {
     const inner = arg.shape.type === "either" ? arg.shape.quantity : arg.shape;
     const kind = inner.type === "quantity" && typeof inner.kind === "string" ? inner.kind : undefined;
@@ -128,7 +128,7 @@ const fromBaseText = (value: number, kind: KindName, system: System): string => 
   return (value / unit.factor - unit.shift).toPrecision(9);
 };
 
-const givesValue = ({ gives }: Check): boolean => typeof gives !== "string" || !gives.startsWith("#");
+const givesValue = ({ expected }: Check): boolean => typeof expected !== "string" || !expected.startsWith("#");
 
 const needsArgs = ({ args }: CellFunction): boolean =>
   Object.values(args).some(({ presence, shape }) => presence === "required" && shape.type !== "repeat");
@@ -139,6 +139,6 @@ const needsArgs = ({ args }: CellFunction): boolean =>
  */
 export const exampleArgs = (definition: CellFunction): ExampleArgs | undefined =>
   definition.example ??
-  definition.checks.find(givesValue)?.at ??
-  definition.cautions[0]?.fires ??
+  definition.checks.find(givesValue)?.inputs ??
+  definition.cautions[0]?.raisedBy ??
   (needsArgs(definition) ? undefined : {});

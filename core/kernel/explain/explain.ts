@@ -2,7 +2,7 @@
 import { labelOf, type ArgData } from "../define/argument";
 import { isBlank, kindOf } from "../call/admit";
 import type { Catalogue } from "../define/catalogue";
-import { SEVERITIES, type Caution, type RaisedCaution, type Show } from "../define/caution";
+import { SEVERITIES, type Caution, type RaisedCaution, type ShowQuantity } from "../define/caution";
 import type { CellFunction } from "../define/cellFunction";
 import { admit, asFault, runAdmitted, type AdmittedCall, type Compiled } from "../call/evaluate";
 import { isFault, type Fault } from "../values/fault";
@@ -10,7 +10,7 @@ import type { Out } from "../call/present";
 import { gaugeZero } from "../define/pressureBasis";
 import { KINDS, fromBase, show, showNumber, type KindName, type System, showBriefly } from "../values/quantity";
 import { recorder, silent, type Step } from "../define/steps";
-import { clear, came } from "../values/cellInput";
+import { normalizeInput, describeInput } from "../values/cellInput";
 
 /** An argument as a reader sees it. */
 export interface ExplainedArg {
@@ -46,7 +46,7 @@ const explainScalar = (
   system: System,
 ): ExplainedArg => {
   const kind = scalarKind(arg, before);
-  const base = { label, about: arg.about, given };
+  const base = { label, about: arg.description, given };
   if (value === undefined) return { ...base, value: "", unit: "" };
   if (typeof value === "number" && kind !== undefined) {
     const unit = KINDS[kind][system];
@@ -67,7 +67,8 @@ const explainArg = (compiled: Compiled, call: AdmittedCall, name: string, arg: A
   const { values, system, given } = call;
   const value = values[name];
   const { shape } = arg;
-  if (name === "units") return [{ label: name, about: arg.about, value: system, unit: "", given: given.has(name) }];
+  if (name === "units")
+    return [{ label: name, about: arg.description, value: system, unit: "", given: given.has(name) }];
   if (shape.type === "block")
     return Object.entries(shape.entries).map(([key, inner]) => {
       const inside = value as Readonly<Record<string, unknown>>;
@@ -75,11 +76,13 @@ const explainArg = (compiled: Compiled, call: AdmittedCall, name: string, arg: A
     });
   if (shape.type === "rows") {
     const count = (value as readonly unknown[]).length;
-    return [{ label: labelOf(name), about: arg.about, value: counted(count, "row"), unit: "", given: true }];
+    return [{ label: labelOf(name), about: arg.description, value: counted(count, "row"), unit: "", given: true }];
   }
   if (shape.type === "repeat") {
     const count = (value as readonly unknown[]).length;
-    return [{ label: labelOf(name), about: arg.about, value: counted(count, "argument"), unit: "", given: count > 0 }];
+    return [
+      { label: labelOf(name), about: arg.description, value: counted(count, "argument"), unit: "", given: count > 0 },
+    ];
   }
   const label = compiled.readings.includes(name) ? `${labelOf(name)}, absolute` : labelOf(name);
   return [explainScalar(label, arg, value, given.has(name), values, system)];
@@ -95,7 +98,7 @@ const factsOf = (
   const blocks = Object.entries(definition.args)
     .filter(([, arg]) => arg.shape.type === "block")
     .map(([name]) => call.values[name] as Readonly<Record<string, unknown>>);
-  const { type } = definition.gives;
+  const { type } = definition.returns;
   const results =
     type === "list" || type === "row"
       ? (result as Readonly<Record<string, unknown>>)
@@ -111,12 +114,12 @@ const known = (value: unknown): boolean =>
 const raised = (
   rule: Caution<never>,
   facts: Readonly<Record<string, unknown>>,
-  showIn: Show,
+  showIn: ShowQuantity,
 ): RaisedCaution | undefined => {
   if (!Object.keys(rule.needs).every((need) => known(facts[need]))) return undefined;
   const asked = rule as unknown as Caution<unknown>;
   if (!asked.when(facts)) return undefined;
-  return { code: rule.code, severity: rule.severity, text: asked.say(facts, showIn) };
+  return { code: rule.code, severity: rule.severity, text: asked.message(facts, showIn) };
 };
 
 /** Arguments outside what is usual raise a notice each. */
@@ -161,7 +164,7 @@ const raise = (
 ): readonly RaisedCaution[] => {
   const { definition } = compiled;
   const facts = factsOf(definition, call, result, noted);
-  const showIn: Show = (value, kind) => showBriefly(value, kind, call.system);
+  const showIn: ShowQuantity = (value, kind) => showBriefly(value, kind, call.system);
   const rules = definition.cautions.flatMap(({ rule }) => raised(rule, facts, showIn) ?? []);
   return [...rules, ...zeroOrBlank(call), ...unusual(call, compiled.args, call.values)].sort(bySeverity);
 };
@@ -169,15 +172,19 @@ const raise = (
 /** What could be read of a call that was refused: the raw arguments as they came. */
 const rawArgs = (compiled: Compiled, raw: readonly unknown[]): readonly ExplainedArg[] =>
   compiled.args.map(([name, arg], place) => {
-    const cleared = ((): ReturnType<typeof clear> => {
+    const cleared = ((): ReturnType<typeof normalizeInput> => {
       try {
-        return clear(raw[place], name);
+        return normalizeInput(raw[place], name);
       } catch {
         return null;
       }
     })();
-    const value = isBlank(cleared) ? "" : Array.isArray(cleared) ? came(cleared) : (cleared as string | number);
-    return { label: labelOf(name), about: arg.about, value, unit: "", given: !isBlank(cleared) };
+    const value = isBlank(cleared)
+      ? ""
+      : Array.isArray(cleared)
+        ? describeInput(cleared)
+        : (cleared as string | number);
+    return { label: labelOf(name), about: arg.description, value, unit: "", given: !isBlank(cleared) };
   });
 
 interface Wanted {

@@ -1,9 +1,9 @@
 /** Steps as rows of a table: number, what, with the numbers in, value, unit, source. */
-import { inSystem } from "../values/fault";
+import { renderMarks } from "../values/fault";
 import type { GridCell } from "../define/result";
 import { KINDS, fromBase, show, showNumber, type KindName, type System } from "../values/quantity";
 import { cite } from "../reference";
-import type { Shown, Step, Total } from "../define/steps";
+import type { StepValue, Step, Total } from "../define/steps";
 
 /** Head of the column of numbers: equations carry no units inside, all else is printed with its unit. */
 export const NUMBERS_HEAD = "with the numbers in (strict SI where no unit stands)";
@@ -36,10 +36,10 @@ const cell = (value: number, kind: KindName, system: System): { readonly value: 
   return { value: Number.isFinite(shown) ? Number(shown.toPrecision(12)) : "not finite", unit: unit.text };
 };
 
-const shownCell = (given: Shown, system: System): { readonly value: GridCell; readonly unit: string } =>
+const shownCell = (given: StepValue, system: System): { readonly value: GridCell; readonly unit: string } =>
   typeof given === "string" ? { value: given, unit: "" } : cell(given.value, given.kind, system);
 
-const shownText = (given: Shown, system: System): string =>
+const shownText = (given: StepValue, system: System): string =>
   typeof given === "string" ? given : show(given.value, given.kind, system);
 
 const summed = (values: readonly number[]): number => values.reduce((sum, each) => sum + each, 0);
@@ -69,13 +69,13 @@ const line = (step: Exclude<Step, { type: "group" }>, number: string, system: Sy
   const base = { number, numbers: "", value: "" as GridCell, unit: "", source: "" };
   switch (step.type) {
     case "equation": {
-      const { name, form, gives, constants, source } = step.equation;
+      const { name, form, kind, constants, source } = step.equation;
       return {
         ...base,
         says: titled(name, step.of, form),
         form,
         numbers: withNumbers(form, { ...constants, ...step.x }),
-        ...cell(step.value, gives, system),
+        ...cell(step.value, kind, system),
         source: cite(source),
       };
     }
@@ -98,17 +98,17 @@ const line = (step: Exclude<Step, { type: "group" }>, number: string, system: Sy
         ...base,
         says: `${step.table}: ${step.row}`,
         numbers: step.interpolation ?? "",
-        ...shownCell(step.gives, system),
+        ...shownCell(step.result, system),
         source: cite(step.source),
       };
     case "property":
       return {
         ...base,
         says: `${step.property} of ${step.substance}${step.uncertainty ? ` (${step.uncertainty})` : ""}`,
-        numbers: Object.entries(step.at)
+        numbers: Object.entries(step.inputs)
           .map(([name, given]) => `${name} ${shownText(given, system)}`)
           .join(", "),
-        ...shownCell(step.gives, system),
+        ...shownCell(step.result, system),
         source: cite(step.source),
       };
     case "solution":
@@ -126,7 +126,7 @@ const line = (step: Exclude<Step, { type: "group" }>, number: string, system: Sy
       return { ...base, says: `${step.title}, ${step.total}`, numbers, ...cell(total, step.kind, system) };
     }
     case "remark":
-      return { ...base, says: step.says };
+      return { ...base, says: step.text };
   }
 };
 
@@ -136,8 +136,8 @@ export const workingLines = (steps: readonly Step[], system: System, before = ""
     const number = `${before}${place + 1}`;
     if (step.type !== "group") {
       const told = line(step, number, system);
-      return [{ ...told, says: inSystem(told.says, system), numbers: inSystem(told.numbers, system) }];
+      return [{ ...told, says: renderMarks(told.says, system), numbers: renderMarks(told.numbers, system) }];
     }
-    const head = { number, says: inSystem(step.title, system), numbers: "", value: "", unit: "", source: "" };
+    const head = { number, says: renderMarks(step.title, system), numbers: "", value: "", unit: "", source: "" };
     return [head, ...workingLines(step.steps, system, `${number}.`)];
   });

@@ -1,7 +1,7 @@
-import { references } from "./entry";
+import { sourceEntries } from "./entry";
 
 /** Water, moist air. */
-export const airAndWater = references({
+export const airAndWaterSources = sourceEntries({
   kell1975: {
     short: "Kell 1975",
     full: "G. S. Kell: Density, thermal expansivity, and compressibility of liquid water from 0° to 150 °C, J. Chem. Eng. Data 20 (1975) 97–105.",

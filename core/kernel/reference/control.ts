@@ -1,7 +1,7 @@
-import { references } from "./entry";
+import { sourceEntries } from "./entry";
 
 /** Sensors and the sequence of operation. */
-export const control = references({
+export const controlSources = sourceEntries({
   ntcTable: {
     short: "10 kΩ NTC table",
     full: "Resistance table of the 10 kΩ NTC thermistor 10K3 (type II) and its Steinhart–Hart constants A 1.12924e-3, B 2.34108e-4, C 0.87755e-7, as published in instrument manuals.",

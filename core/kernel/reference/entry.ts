@@ -1,5 +1,5 @@
 /** One entry of the bibliography. */
-export interface Reference {
+export interface SourceEntry {
   /** As a working shows it: authors and year. */
   readonly short: string;
   /** The full citation. */
@@ -12,4 +12,4 @@ export interface Reference {
 }
 
 /** Checks that every entry is complete and keeps its keys as literal types. */
-export const references = <const T extends Readonly<Record<string, Reference>>>(entries: T): T => entries;
+export const sourceEntries = <const T extends Readonly<Record<string, SourceEntry>>>(entries: T): T => entries;

@@ -1,7 +1,7 @@
-import { references } from "./entry";
+import { sourceEntries } from "./entry";
 
 /** Heat exchangers. */
-export const exchanger = references({
+export const exchangerSources = sourceEntries({
   bergman2011: {
     short: "Bergman 2011",
     full: "T. L. Bergman, A. S. Lavine, F. P. Incropera, D. P. DeWitt: Introduction to Heat Transfer, 6th ed., Wiley 2011, chapter 11 (mean difference, effectiveness and transfer units).",

@@ -1,7 +1,7 @@
-import { references } from "./entry";
+import { sourceEntries } from "./entry";
 
 /** Identities, practice, units and the atmosphere. */
-export const general = references({
+export const generalSources = sourceEntries({
   identity: { short: "identity", full: "Follows from definitions and units alone.", seen: "rule" },
   commonPractice: {
     short: "common practice",

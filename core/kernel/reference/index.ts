@@ -2,27 +2,27 @@
  * The bibliography. Every equation, table, caution and check names a key of it; an unknown key doesn't compile.
  * Entries stand by subject in reference/; add new ones there.
  */
-import { airAndWater } from "./airAndWater";
-import { control } from "./control";
-import { general } from "./general";
-import { money } from "./money";
-import { pipe } from "./pipe";
-import { pool } from "./pool";
-import { refrigeration } from "./refrigeration";
-import { sink } from "./sink";
-import { exchanger } from "./exchanger";
-import type { Reference } from "./entry";
+import { airAndWaterSources } from "./airAndWater";
+import { controlSources } from "./control";
+import { generalSources } from "./general";
+import { moneySources } from "./money";
+import { pipeSources } from "./pipe";
+import { poolSources } from "./pool";
+import { refrigerationSources } from "./refrigeration";
+import { sinkSources } from "./sink";
+import { exchangerSources } from "./exchanger";
+import type { SourceEntry } from "./entry";
 
 const TABLE = {
-  ...general,
-  ...airAndWater,
-  ...pool,
-  ...pipe,
-  ...exchanger,
-  ...refrigeration,
-  ...money,
-  ...control,
-  ...sink,
+  ...generalSources,
+  ...airAndWaterSources,
+  ...poolSources,
+  ...pipeSources,
+  ...exchangerSources,
+  ...refrigerationSources,
+  ...moneySources,
+  ...controlSources,
+  ...sinkSources,
 };
 
 export type SourceKey = keyof typeof TABLE;
@@ -30,9 +30,10 @@ export type SourceKey = keyof typeof TABLE;
 /** A source, with the place in it where that helps. */
 export type Source = SourceKey | { readonly key: SourceKey; readonly where: string };
 
-export const REFERENCES: Readonly<Record<SourceKey, Reference>> = TABLE;
+export const REFERENCES: Readonly<Record<SourceKey, SourceEntry>> = TABLE;
 
-export const referenceOf = (source: Source): Reference => REFERENCES[typeof source === "string" ? source : source.key];
+export const referenceOf = (source: Source): SourceEntry =>
+  REFERENCES[typeof source === "string" ? source : source.key];
 
 /** A source as one line: short name and place. */
 export const cite = (source: Source): string => {

@@ -1,7 +1,7 @@
-import { references } from "./entry";
+import { sourceEntries } from "./entry";
 
 /** Energy prices, carbon dioxide, present value. */
-export const money = references({
+export const moneySources = sourceEntries({
   eiaUnits: {
     short: "US EIA, units and calculators",
     full: "US Energy Information Administration: Units and calculators explained, British thermal units (averages of 2019): 3,412 BTU/kWh, 100,000 BTU/therm, propane 91,452, heating oil 138,500 BTU/gal, wood 20,000,000 BTU/cord; higher heating values.",

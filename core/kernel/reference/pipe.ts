@@ -1,7 +1,7 @@
-import { references } from "./entry";
+import { sourceEntries } from "./entry";
 
 /** Pool pipework. */
-export const pipe = references({
+export const pipeSources = sourceEntries({
   astmD1785: {
     short: "ASTM D1785",
     full: "ASTM D1785: Standard Specification for Poly(Vinyl Chloride) (PVC) Plastic Pipe, Schedules 40, 80, and 120; outside diameters and minimum walls as carried by fluids 1.3.1 (C. Bell), average bores and ratings as printed in makers' data sheets.",

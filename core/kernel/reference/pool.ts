@@ -1,7 +1,7 @@
-import { references } from "./entry";
+import { sourceEntries } from "./entry";
 
 /** Heat and water of swimming pools. */
-export const pool = references({
+export const poolSources = sourceEntries({
   smithLofJones1994: {
     short: "Smith, Löf, Jones 1994",
     full: "C. C. Smith, G. Löf, R. Jones: Measurement and analysis of evaporation from an inactive outdoor swimming pool, Solar Energy 53 (1994) 3–7. Ratios to the handbook equation from the opened abstract; the coefficients 30.6 and 32.1 from memory, they repeat those ratios.",

@@ -1,7 +1,7 @@
-import { references } from "./entry";
+import { sourceEntries } from "./entry";
 
 /** Refrigerants: equations of state, safety, law; the cycle; lines; air conditioners. */
-export const refrigeration = references({
+export const refrigerationSources = sourceEntries({
   kamei1995: {
     short: "Kamei et al. 1995",
     full: "A. Kamei, S. W. Beyerlein, R. T Jacobsen: Application of nonlinear regression in the development of a wide range formulation for HCFC-22, Int. J. Thermophys. 16 (1995) 1155–1164, doi:10.1007/BF02081283.",

@@ -1,7 +1,7 @@
-import { references } from "./entry";
+import { sourceEntries } from "./entry";
 
 /** Hot water, space heat, refrigeration racks. */
-export const sink = references({
+export const sinkSources = sourceEntries({
   lblHotWater: {
     short: "LBNL Home Energy Saver",
     full: "Lawrence Berkeley National Laboratory, Home Energy Saver engineering documentation: water heating; hot water 8.2938 lb/gal and 1.000743 BTU/(lb·°F), 64 gal a day.",

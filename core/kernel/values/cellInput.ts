@@ -1,12 +1,12 @@
 /** Values as a host hands them to a cell function, and as it takes them back. */
-import { mend, passed } from "./fault";
+import { valueError, hostError } from "./fault";
 
-export type RawScalar = string | number | boolean | null;
-export type RawMatrix = readonly (readonly RawScalar[])[];
-export type Raw = RawScalar | RawMatrix;
+export type CellScalar = string | number | boolean | null;
+export type CellMatrix = readonly (readonly CellScalar[])[];
+export type CellInput = CellScalar | CellMatrix;
 
 /** The most cells that one argument may bring. */
-export const MOST_CELLS = 40_000;
+export const MAX_ARGUMENT_CELLS = 40_000;
 
 const ERRORS =
   /^#(?:N\/A|VALUE!|REF!|DIV\/0!|NAME\?|NUM!|NULL!|SPILL!|CALC!|BUSY!|GETTING_DATA|FIELD!|BLOCKED!|CONNECT!|UNKNOWN!|EXTERNAL!)$/;
@@ -15,11 +15,11 @@ const ERRORS =
 export const isErrorText = (value: unknown): value is string =>
   typeof value === "string" && value.startsWith("#") && ERRORS.test(value);
 
-const isScalar = (value: unknown): value is RawScalar =>
+const isScalar = (value: unknown): value is CellScalar =>
   value === null || typeof value === "string" || typeof value === "number" || typeof value === "boolean";
 
 /** "3 rows × 2 columns". */
-export const sizeText = (matrix: RawMatrix): string => {
+export const sizeText = (matrix: CellMatrix): string => {
   const columns = matrix[0]?.length ?? 0;
   return `${matrix.length} row${matrix.length === 1 ? "" : "s"} × ${columns} column${columns === 1 ? "" : "s"}`;
 };
@@ -28,7 +28,7 @@ export const sizeText = (matrix: RawMatrix): string => {
  * A raw value cleared of what no host should send: anything that is not a scalar or a matrix of scalars (an object that a
  * host appended under stale metadata, an absent value) counts as omitted. A matrix of one cell is that cell.
  */
-export const clear = (value: unknown, name: string, most = MOST_CELLS): Raw => {
+export const normalizeInput = (value: unknown, name: string, most = MAX_ARGUMENT_CELLS): CellInput => {
   if (isScalar(value)) return value;
   if (!Array.isArray(value)) return null;
   const rows = value as readonly unknown[];
@@ -36,19 +36,19 @@ export const clear = (value: unknown, name: string, most = MOST_CELLS): Raw => {
   if (!Array.isArray(first)) return null;
   if (rows.length === 1 && first.length === 1) return isScalar(first[0]) ? first[0] : null;
   if (rows.length * first.length > most)
-    throw mend(
+    throw valueError(
       `${name}: a range may hold at most ${most} cells, got ${rows.length} × ${first.length}; name the filled cells rather than a whole column`,
     );
   return rows.map((row) => (Array.isArray(row) ? row.map((cell: unknown) => (isScalar(cell) ? cell : null)) : []));
 };
 
 /** Throws an error value that stands in an argument on, unchanged. */
-export const passErrors = (value: RawScalar, name: string): void => {
-  if (isErrorText(value)) throw passed(value, `${name}: holds ${value}`);
+export const refuseErrorText = (value: CellScalar, name: string): void => {
+  if (isErrorText(value)) throw hostError(value, `${name}: holds ${value}`);
 };
 
 /** What came, for a message. */
-export const came = (value: Raw): string => {
+export const describeInput = (value: CellInput): string => {
   if (value === null || value === "") return "a blank";
   if (typeof value === "string") return `"${value.length > 40 ? `${value.slice(0, 37)}…` : value}"`;
   if (typeof value === "boolean") return value ? "TRUE" : "FALSE";

@@ -3,7 +3,7 @@
  * `#VALUE!` is an input to mend; `#N/A` is outside what the method, the data or physics covers.
  */
 
-import { toldIn } from "./quantityMark";
+import { replaceMarks } from "./quantityMark";
 import { show, type KindName, type System } from "./quantity";
 
 export type FaultCode = "#VALUE!" | "#N/A";
@@ -20,17 +20,17 @@ const fault = (code: string, message: string): Fault => {
 };
 
 /** An input to mend (`#VALUE!`). The message names argument, rule, limit with unit, and what came. */
-export const mend = (message: string): Fault => fault("#VALUE!", message);
+export const valueError = (message: string): Fault => fault("#VALUE!", message);
 
 /** Outside what the method, the data or physics covers (`#N/A`). */
-export const outside = (message: string): Fault => fault("#N/A", message);
+export const notAvailable = (message: string): Fault => fault("#N/A", message);
 
 /** An error that stood in an argument's cell: it passes through unchanged. */
-export const passed = (code: string, message: string): Fault => fault(code, message);
+export const hostError = (code: string, message: string): Fault => fault(code, message);
 
 export const isFault = (value: unknown): value is Fault =>
   value instanceof Error && (value as Partial<Fault>).fault === true;
 
 /** A message with its told quantities written in one system's units. */
-export const inSystem = (message: string, system: System): string =>
-  toldIn(message, (kind, value) => show(value, kind as KindName, system));
+export const renderMarks = (message: string, system: System): string =>
+  replaceMarks(message, (kind, value) => show(value, kind as KindName, system));

@@ -1,7 +1,7 @@
 /** Numbers as people write them at the beginning of a text: "1.5", "1,5", "1 1/2", "1-1/2", "½"; and feet with inches. */
 
 /** Why a text couldn't be read. */
-export type Refusal = string;
+export type NumberRefusal = string;
 
 interface LeadingNumber {
   readonly number: number;
@@ -36,7 +36,7 @@ const FRACTION = /^([+-]?)(?:(\d+)(?:\s+|\s*-))?\s*(\d+)\/(\d+)\s*/;
 const THOUSANDS = /^[+-]?\d{1,3}(?:[,' ]\d{3})+(?!\d)/;
 
 /** A number at the beginning of a text, and what follows it; a refusal where there is none. */
-export const leadingNumber = (text: string): LeadingNumber | Refusal => {
+export const leadingNumber = (text: string): LeadingNumber | NumberRefusal => {
   if (THOUSANDS.test(text)) return "expected a number without thousands separators";
   const fraction = FRACTION.exec(text);
   if (fraction) {
@@ -58,7 +58,7 @@ const INCHES = /\s*(?:"|in\.?|inch|inches)$/i;
 /**
  * Feet with inches, as inches: 3' 6", 3'-6 1/2", 3 ft 6 in. Undefined where the text isn't of that form.
  */
-export const feetAndInches = (text: string): number | Refusal | undefined => {
+export const feetAndInches = (text: string): number | NumberRefusal | undefined => {
   const feet = FEET.exec(text);
   if (!feet || THOUSANDS.test(text)) return undefined;
   const [all, sign = "", whole = ""] = feet;

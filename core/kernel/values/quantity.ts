@@ -16,7 +16,7 @@ export interface Unit {
   readonly shift: number;
 }
 
-export interface Kind {
+export interface UnitsOfKind {
   /** The strict SI unit of computation, as mathjs reads it; "" where there is no dimension. */
   readonly base: string;
   readonly US: Unit;
@@ -33,7 +33,7 @@ const GALLON = 231 * INCH ** 3;
 const PSI = (POUND * 9.80665) / INCH ** 2;
 
 const unit = (text: string, factor: number, shift = 0): Unit => ({ text, factor, shift });
-const kind = (base: string, us: Unit, si: Unit = us): Kind => ({ base, US: us, SI: si });
+const kind = (base: string, us: Unit, si: Unit = us): UnitsOfKind => ({ base, US: us, SI: si });
 
 const TABLE = {
   temperature: kind("K", unit("°F", FAHRENHEIT, 459.67), unit("°C", 1, 273.15)),
@@ -105,12 +105,12 @@ const TABLE = {
   "price of liquid fuel": kind("1/m^3", unit("money/gal", 1 / GALLON), unit("money/L", 1000)),
   "price of electricity": kind("1/J", unit("money/kWh", 1 / (1000 * HOUR))),
   "price of wood": kind("1/m^3", unit("money/cord", 1 / (128 * FOOT ** 3)), unit("money/m³", 1)),
-} as const satisfies Record<string, Kind>;
+} as const satisfies Record<string, UnitsOfKind>;
 
 export type KindName = keyof typeof TABLE;
 
 /** Every kind by name. */
-export const KINDS: Readonly<Record<KindName, Kind>> = TABLE;
+export const KINDS: Readonly<Record<KindName, UnitsOfKind>> = TABLE;
 
 export const toBase = (value: number, unitOf: Unit): number => (value + unitOf.shift) * unitOf.factor;
 

@@ -4,12 +4,12 @@
  */
 
 /** A base value of a kind, to stand inside a message. */
-export const told = (kind: string, value: number): string => `\u27e6${kind}|${value}\u27e7`;
+export const quantityMark = (kind: string, value: number): string => `\u27e6${kind}|${value}\u27e7`;
 
 const TOLD = /\u27e6([^|\u27e7]*)\|([^\u27e7]*)\u27e7/g;
 
 /** The message with every told quantity written by `write`. */
-export const toldIn = (message: string, write: (kind: string, value: number) => string): string =>
+export const replaceMarks = (message: string, write: (kind: string, value: number) => string): string =>
   message.includes("\u27e6")
     ? message.replace(TOLD, (_, kind: string, value: string) => write(kind, Number(value)))
     : message;

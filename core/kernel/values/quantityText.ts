@@ -2,7 +2,7 @@
  * Texts that carry their own unit: "105 degF", "12 m", "1 1/2 in", 3' 6". A normaliser for trade spellings comes first,
  * then the unit texts that we print ourselves, then mathjs, whose units-only build is made on first use.
  */
-import { feetAndInches, leadingNumber, plainMarks, type Refusal } from "./numberText";
+import { feetAndInches, leadingNumber, plainMarks, type NumberRefusal } from "./numberText";
 import { numberUnits } from "./mathjsUnits";
 import { KINDS, us, type KindName, type System, type Unit } from "./quantity";
 
@@ -77,7 +77,7 @@ const TEMPERATURES: Readonly<Record<string, string>> = { F: "degF", C: "degC" };
 
 const PRESSURE_BASIS = /^(psi|bar|kPa|Pa|MPa)\s*\(?([ga]|abs|gauge|absolute)\)?$/i;
 
-const byMath = (kind: KindName, number: number, rest: string, base = KINDS[kind].base): number | Refusal => {
+const byMath = (kind: KindName, number: number, rest: string, base = KINDS[kind].base): number | NumberRefusal => {
   const math = units();
   let read: ReturnType<typeof math.unit>;
   try {
@@ -116,7 +116,7 @@ const DIMENSIONLESS: Readonly<Partial<Record<KindName, Readonly<Record<string, n
 
 const CURRENCY = /^(?:\p{Sc}|[A-Z]{3})$/u;
 
-const withoutDimension = (kind: KindName, number: number, rest: string): ReadQuantity | Refusal => {
+const withoutDimension = (kind: KindName, number: number, rest: string): ReadQuantity | NumberRefusal => {
   const factor = DIMENSIONLESS[kind]?.[rest.toLowerCase()];
   if (factor !== undefined) return { value: number * factor };
   if (kind === "money" && CURRENCY.test(rest)) return { value: number };
@@ -127,7 +127,7 @@ const withoutDimension = (kind: KindName, number: number, rest: string): ReadQua
 };
 
 /** Money texts: the words in front of a price's slash don't matter ("1.2 $/therm" is 1.2 per therm). */
-const pricePer = (kind: KindName, number: number, rest: string): number | Refusal => {
+const pricePer = (kind: KindName, number: number, rest: string): number | NumberRefusal => {
   const per = /^(?:[^\d\s/]{0,8})\s*\/\s*(.+)$/u.exec(rest)?.[1];
   if (per === undefined) return `expected a price such as "${KINDS[kind].US.text}"`;
   const amount = byMath(kind, 1, spelled(per), KINDS[kind].base.replace("1/", ""));
@@ -141,7 +141,7 @@ const SECOND_NUMBER = /^[.,'+-]?\d/;
  * Reads a text as a quantity of a kind: a bare number counts in the system's unit. Answers base units, or a refusal that
  * says what was expected (without the argument's name).
  */
-export const readQuantityText = (text: string, kind: KindName, system: System): ReadQuantity | Refusal => {
+export const readQuantityText = (text: string, kind: KindName, system: System): ReadQuantity | NumberRefusal => {
   const plain = plainMarks(text);
   const bare = kind === "money" || kind.startsWith("price") ? plain.replace(/^\p{Sc}\s*/u, "") : plain;
   const inches = KINDS[kind].base === "m" ? feetAndInches(bare) : undefined;
@@ -165,9 +165,10 @@ export const readQuantityText = (text: string, kind: KindName, system: System): 
   return wrapped(byMath(kind, number, kind === "temperature" ? (TEMPERATURES[words.toUpperCase()] ?? words) : words));
 };
 
-const wrapped = (value: number | Refusal): ReadQuantity | Refusal => (typeof value === "string" ? value : { value });
+const wrapped = (value: number | NumberRefusal): ReadQuantity | NumberRefusal =>
+  typeof value === "string" ? value : { value };
 
-const coolingRating = (number: number, words: string): ReadQuantity | Refusal => {
+const coolingRating = (number: number, words: string): ReadQuantity | NumberRefusal => {
   if (/^BTU\s*\/\s*\(?W\s*[*]?\s*h\)?$/.test(words)) return { value: number * KINDS["cooling rating"].US.factor };
   return /^W\s*\/\s*W$/.test(words) ? { value: number } : `"${words}" is not a unit of cooling rating`;
 };

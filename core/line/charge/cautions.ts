@@ -5,10 +5,10 @@ export const checkValves = caution({
   code: "LINE-CHARGE-CHECK-VALVES",
   severity: "Warning",
   source: "commonPractice",
-  about: "Two condensers on one charge: a check valve at each outlet, the idle one bled to suction.",
+  description: "Two condensers on one charge: a check valve at each outlet, the idle one bled to suction.",
   needs: { worstShortage: "mass" },
   when: () => true,
-  say: ({ worstShortage }, show) =>
+  message: ({ worstShortage }, show) =>
     `A check valve at each condenser's outlet, and a bleed of the idle condenser to the suction line: without them refrigerant gathers in the colder, idle one, up to ${show(worstShortage, "mass")} more than it holds as vapour, and the running circuit starves.`,
 });
 
@@ -16,10 +16,10 @@ export const trappedLiquid = caution({
   code: "LINE-CHARGE-TRAPPED",
   severity: "Danger",
   source: "commonPractice",
-  about: "No section that can be shut off at both ends may trap liquid without relief.",
+  description: "No section that can be shut off at both ends may trap liquid without relief.",
   needs: {},
   when: () => true,
-  say: () =>
+  message: () =>
     "Between valves, solenoids and check valves no section may trap liquid without a relief: trapped liquid that warms bursts pipe and valve within minutes. Draw every position of the diverting valve and look for such sections; a licensed designer and the local code govern.",
 });
 
@@ -27,10 +27,10 @@ export const bothModes = caution({
   code: "LINE-CHARGE-BOTH-MODES",
   severity: "Caution",
   source: "commonPractice",
-  about: "The nameplate charge changes, and the charge must be verified in both modes.",
+  description: "The nameplate charge changes, and the charge must be verified in both modes.",
   needs: { difference: "mass" },
   when: () => true,
-  say: ({ difference }, show) =>
+  message: ({ difference }, show) =>
     `Pool mode needs ${show(Math.abs(difference), "mass")} ${difference >= 0 ? "more" : "less"} than outdoor mode: verify superheat and subcooling in BOTH modes, in warm and in mild weather. The nameplate charge changes: put a new label with the total on the machine, check it against the compressor maker's charge limit (accumulator, crankcase heater) and, for class 2L, the room's limit.`,
 });
 
@@ -38,9 +38,9 @@ export const holdUpEstimated = caution({
   code: "LINE-CHARGE-ESTIMATE",
   severity: "Notice",
   source: "zivi1964",
-  about: "Hold-up of a condenser by void fraction and assumed shares is an estimate.",
+  description: "Hold-up of a condenser by void fraction and assumed shares is an estimate.",
   needs: { gasShare: "fraction", liquidShare: "fraction" },
   when: () => true,
-  say: ({ gasShare, liquidShare }) =>
+  message: ({ gasShare, liquidShare }) =>
     `Hold-up from a void fraction and assumed shares (${(100 * gasShare).toFixed(0)} % gas, ${(100 * liquidShare).toFixed(0)} % liquid): good to about 30 %. The maker's charge table, or weighing in by subcooling, goes before it.`,
 });

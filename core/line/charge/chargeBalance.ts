@@ -4,25 +4,25 @@ import { cycleOf } from "../../cycle/working";
 import type { ValueOf } from "../../kernel/define/argument";
 import { NO_VALUE } from "../../kernel/define/result";
 import { silent, type Trace } from "../../kernel/define/steps";
-import { refrigerant, type Fluid } from "../../refrigerant/refrigerant";
-import { saturatedState, saturationPressure } from "../../refrigerant/saturation/saturation";
+import { loadRefrigerant, type Fluid } from "../../refrigerant/refrigerant";
+import { saturatedState, refrigerantSaturationPressure } from "../../refrigerant/saturation/saturation";
 import { stateAt } from "../../refrigerant/state/state";
 import { equationSource } from "../../refrigerant/sources";
 import { condenserHoldUp, heldMass, meanVoid, needDifference, receiverVolume } from "./equations";
 import type { CHARGE_INPUTS } from "./inputs";
-import { lineCharge } from "../equations";
+import { lineChargeEquation } from "../equations";
 import { lineState } from "../lineState";
 import { boreOfTube } from "../tube";
 
 export type ChargeInputs = ValueOf<typeof CHARGE_INPUTS>;
 
-const tellDensity = (fluid: Fluid, property: string, temperature: number, value: number, trace: Trace): number => {
+const traceDensity = (fluid: Fluid, property: string, temperature: number, value: number, trace: Trace): number => {
   if (trace.on)
     trace.property({
       substance: fluid.name,
       property,
-      at: { temperature: { value: temperature, kind: "temperature" } },
-      gives: { value, kind: "density" },
+      inputs: { temperature: { value: temperature, kind: "temperature" } },
+      result: { value, kind: "density" },
       source: equationSource(fluid),
     });
   return value;
@@ -40,9 +40,9 @@ const running = (inputs: ChargeInputs, cycle: Cycle, V: number, trace: Trace): n
 
 /** Vapour in an idle condenser that is bled to the suction line, kg: at the evaporating pressure, or its own if lower. */
 const idle = (fluid: Fluid, cycle: Cycle, temperature: number, V: number, trace: Trace): number => {
-  const own = saturationPressure(fluid, temperature, "dew");
+  const own = refrigerantSaturationPressure(fluid, temperature, "dew");
   const pressure = Math.min(cycle.evaporatingPressure, own * (1 - 1e-6));
-  const rho = tellDensity(
+  const rho = traceDensity(
     fluid,
     "vapour in the idle condenser, bled to suction",
     temperature,
@@ -55,11 +55,13 @@ const idle = (fluid: Fluid, cycle: Cycle, temperature: number, V: number, trace:
 /** The same condenser full of liquid at its temperature, kg. */
 const flooded = (fluid: Fluid, temperature: number, V: number, trace: Trace): number => {
   const { density } = saturatedState(fluid, temperature, "bubble");
-  return trace.step(heldMass, { rho: tellDensity(fluid, "saturated liquid", temperature, density, trace), V });
+  return trace.step(heldMass, { rho: traceDensity(fluid, "saturated liquid", temperature, density, trace), V });
 };
 
 const inLine = (size: string | undefined, length: number, rho: number, trace: Trace): number =>
-  size === undefined || length === 0 ? 0 : trace.step(lineCharge, { rho, D: boreOfTube(size, trace), L: length });
+  size === undefined || length === 0
+    ? 0
+    : trace.step(lineChargeEquation, { rho, D: boreOfTube(size, trace), L: length });
 
 const runningParts = (inputs: ChargeInputs, outdoors: Cycle, pool: Cycle, trace: Trace) => {
   const outdoorCoil = trace.within("Outdoor coil at work", () =>
@@ -76,7 +78,7 @@ const runningParts = (inputs: ChargeInputs, outdoors: Cycle, pool: Cycle, trace:
 };
 
 const idleParts = (inputs: ChargeInputs, outdoors: Cycle, pool: Cycle, trace: Trace) => {
-  const fluid = refrigerant(inputs.refrigerant);
+  const fluid = loadRefrigerant(inputs.refrigerant);
   const {
     idleOutdoorTemperature: To,
     idlePoolTemperature: Tp,
@@ -92,7 +94,7 @@ const idleParts = (inputs: ChargeInputs, outdoors: Cycle, pool: Cycle, trace: Tr
 };
 
 /** Masses kg, volume m3. Needs are those of the parts that differ between the modes. */
-export const chargeBalance = (inputs: ChargeInputs, trace: Trace = silent) => {
+export const solveChargeBalance = (inputs: ChargeInputs, trace: Trace = silent) => {
   const { refrigerant: name, evaporating, superheat, subcooling, efficiency, nameplateCharge } = inputs;
   const solve = (condensing: number): Cycle =>
     cycleOf({ refrigerant: name, evaporating, condensing, superheat, subcooling, efficiency });
@@ -102,9 +104,9 @@ export const chargeBalance = (inputs: ChargeInputs, trace: Trace = silent) => {
   const needOutdoors = parts.outdoorCoil + idles.idlePoolExchanger;
   const needPool = parts.poolExchanger + parts.addedLines + idles.idleOutdoorCoil;
   const difference = trace.step(needDifference, { mp: needPool, mo: needOutdoors });
-  const fluid = refrigerant(name);
+  const fluid = loadRefrigerant(name);
   const warm = saturatedState(fluid, inputs.warmestReceiver, "bubble").density;
-  const rho = tellDensity(fluid, "liquid in the receiver at its warmest", inputs.warmestReceiver, warm, trace);
+  const rho = traceDensity(fluid, "liquid in the receiver at its warmest", inputs.warmestReceiver, warm, trace);
   const chargeAdded = Math.max(needOutdoors, needPool) - parts.outdoorCoil;
   return {
     ...parts,

@@ -8,9 +8,9 @@ const rhoL = symbol("density", "saturated liquid", 700, 1200);
 export const meanVoid = equation({
   name: "Mean void fraction of the condensing part (Zivi)",
   form: "A = 1 / (1 - (rhoV/rhoL)^(2/3)) + (rhoV/rhoL)^(2/3) * log((rhoV/rhoL)^(2/3)) / (1 - (rhoV/rhoL)^(2/3))^2",
-  gives: "fraction",
-  takes: { rhoV, rhoL },
-  valid: "quality falling evenly along the coil",
+  kind: "fraction",
+  symbols: { rhoV, rhoL },
+  validity: "quality falling evenly along the coil",
   source: "zivi1964",
   code: (x) => {
     const r = (x.rhoV / x.rhoL) ** (2 / 3);
@@ -23,8 +23,8 @@ const share = (about: string) => symbol("fraction", about, 0, 0.5);
 export const condenserHoldUp = equation({
   name: "Refrigerant in a running condenser",
   form: "m = V * (g * rhoG + l * rhoS + (1 - g - l) * (A * rhoV + (1 - A) * rhoL))",
-  gives: "mass",
-  takes: {
+  kind: "mass",
+  symbols: {
     V: symbol("vessel volume", "refrigerant volume of the condenser", 5e-4, 0.05),
     g: share("share filled with superheated gas"),
     rhoG: symbol("density", "superheated gas", 20, 200),
@@ -41,8 +41,8 @@ export const condenserHoldUp = equation({
 export const heldMass = equation({
   name: "Refrigerant in a volume of one phase",
   form: "m = rho * V",
-  gives: "mass",
-  takes: {
+  kind: "mass",
+  symbols: {
     rho: symbol("density", "density", 5, 1300),
     V: symbol("vessel volume", "volume", 5e-4, 0.05),
   },
@@ -53,8 +53,8 @@ export const heldMass = equation({
 export const needDifference = equation({
   name: "Pool mode less outdoor mode",
   form: "d = mp - mo",
-  gives: "mass",
-  takes: {
+  kind: "mass",
+  symbols: {
     mp: symbol("mass", "need of these parts in pool mode", 0.1, 20),
     mo: symbol("mass", "need of these parts in outdoor mode", 0.1, 20),
   },
@@ -65,8 +65,8 @@ export const needDifference = equation({
 export const receiverVolume = equation({
   name: "Receiver that holds the difference",
   form: "V = abs(d) / (fill * rho)",
-  gives: "vessel volume",
-  takes: {
+  kind: "vessel volume",
+  symbols: {
     d: symbol("mass", "difference between the modes", -5, 5),
     fill: symbol("fraction", "most filling", 0.5, 0.9),
     rho: symbol("density", "liquid at the warmest temperature", 600, 1200),

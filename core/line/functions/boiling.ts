@@ -1,16 +1,16 @@
 import { quantity } from "../../kernel/define/argument";
 import { cellFunction } from "../../kernel/define/cellFunction";
 import { us } from "../../kernel/values/quantity";
-import { of } from "../../kernel/define/result";
+import { quantityResult } from "../../kernel/define/result";
 import { compoundGauge, deepVacuum, iceInVacuum } from "../cautions";
 import { boilingTemperature } from "../boiling";
 
-export const boiling = cellFunction({
+export const lineBoiling = cellFunction({
   id: "LINE.BOILING",
   topic: "line",
   summary: "Temperature at which water boils, or ice gives off vapour, at a vacuum.",
-  finds: ["micron", "evacuation", "dehydration", "vacuum pump", "moisture", "triple evacuation"],
-  remarks: [
+  keywords: ["micron", "evacuation", "dehydration", "vacuum pump", "moisture", "triple evacuation"],
+  details: [
     "Absolute pressure; 760,000 micron are one atmosphere. Over ice below the triple point (4,588 micron), over liquid water above it.",
     "A vacuum dries only what is warmer than this temperature: 500 micron reach ice in any part above −12 °F.",
   ],
@@ -20,29 +20,41 @@ export const boiling = cellFunction({
       usual: [us("vacuum", 50), us("vacuum", 760_000)],
     }),
   },
-  gives: of("temperature", "temperature of boiling or sublimation"),
+  returns: quantityResult("temperature", "temperature of boiling or sublimation"),
   facts: { overIce: "yes/no" },
   cautions: [
-    { rule: deepVacuum, fires: { vacuum: 500 } },
-    { rule: iceInVacuum, fires: { vacuum: 500 } },
-    { rule: compoundGauge, fires: { vacuum: "29 inHg" } },
+    { rule: deepVacuum, raisedBy: { vacuum: 500 } },
+    { rule: iceInVacuum, raisedBy: { vacuum: 500 } },
+    { rule: compoundGauge, raisedBy: { vacuum: "29 inHg" } },
   ],
   sources: ["iapwsR14", "iapwsSr1"],
   checks: [
-    { at: { vacuum: 500 }, gives: -12, within: 0.5, from: "commonPractice", remark: "as printed in the trade" },
     {
-      at: { vacuum: 8.94735, units: "SI" },
-      gives: -43.15,
-      within: 0.001,
-      from: "iapwsR14",
+      inputs: { vacuum: 500 },
+      expected: -12,
+      tolerance: 0.5,
+      source: "commonPractice",
+      remark: "as printed in the trade",
+    },
+    {
+      inputs: { vacuum: 8.94735, units: "SI" },
+      expected: -43.15,
+      tolerance: 0.001,
+      source: "iapwsR14",
       remark: "8.947 35 Pa at 230 K, the release's check value, from memory",
     },
-    { at: { vacuum: 760_000 }, gives: 212, within: 0.06, from: "iapws95", remark: "99.974 °C at 1 atm" },
-    { at: { vacuum: 611.657, units: "SI" }, gives: 0.01, within: 0.001, from: "iapwsR14", remark: "the triple point" },
+    { inputs: { vacuum: 760_000 }, expected: 212, tolerance: 0.06, source: "iapws95", remark: "99.974 °C at 1 atm" },
+    {
+      inputs: { vacuum: 611.657, units: "SI" },
+      expected: 0.01,
+      tolerance: 0.001,
+      source: "iapwsR14",
+      remark: "the triple point",
+    },
   ],
-  work({ vacuum }, { trace, note }) {
+  compute({ vacuum }, { trace, recordFacts }) {
     const { temperature, over } = boilingTemperature(vacuum, trace);
-    note({ overIce: over === "ice" });
+    recordFacts({ overIce: over === "ice" });
     return temperature;
   },
 });

@@ -1,11 +1,11 @@
 import { cellFunction } from "../../kernel/define/cellFunction";
-import { mend } from "../../kernel/values/fault";
-import { list, of } from "../../kernel/define/result";
+import { valueError } from "../../kernel/values/fault";
+import { listResult, quantityResult } from "../../kernel/define/result";
 import { certifiedWork } from "../../refrigerant/cautions";
 import { EQUATION_SOURCES } from "../../refrigerant/sources";
 import { bothModes, checkValves, holdUpEstimated, trappedLiquid } from "../charge/cautions";
 import { CHARGE_INPUTS } from "../charge/inputs";
-import { chargeBalance as balance, type ChargeInputs } from "../charge/chargeBalance";
+import { solveChargeBalance as balance, type ChargeInputs } from "../charge/chargeBalance";
 
 const fernhill = {
   refrigerant: "R-410A",
@@ -34,66 +34,71 @@ const plain = {
 
 const refuse = ({ gasShare, liquidShare, ...inputs }: ChargeInputs): void => {
   if (gasShare + liquidShare > 1)
-    throw mend(`inputs: gas share and liquid share together must be at most 1, got ${gasShare + liquidShare}`);
+    throw valueError(`inputs: gas share and liquid share together must be at most 1, got ${gasShare + liquidShare}`);
   if (inputs.liquidLineLength > 0 && inputs.liquidLineSize === undefined)
-    throw mend("inputs: liquid line size is needed beside a liquid line length");
+    throw valueError("inputs: liquid line size is needed beside a liquid line length");
   if (inputs.gasLineLength > 0 && inputs.gasLineSize === undefined)
-    throw mend("inputs: gas line size is needed beside a gas line length");
+    throw valueError("inputs: gas line size is needed beside a gas line length");
 };
 
-export const chargeBalance = cellFunction({
+export const lineChargeBalance = cellFunction({
   id: "LINE.CHARGEBALANCE",
   topic: "line",
   summary: "Two condensers on one charge: need in each mode, difference, worst case, receiver.",
-  finds: ["charge", "receiver", "migration", "two condensers", "hold-up", "idle condenser"],
-  remarks: [
+  keywords: ["charge", "receiver", "migration", "two condensers", "hold-up", "idle condenser"],
+  details: [
     "A running condenser holds gas, a condensing part by Zivi's void fraction and subcooled liquid, by the shares given; an idle one holds vapour at suction pressure, as bled.",
     "Needs are those of the parts that differ: both condensers and the added lines. The charge added counts above what the machine holds on its outdoor coil alone.",
     "Added lines count in pool mode only: the check valve stands where they join the machine's own liquid line. With the valve at the exchanger they stay full in both modes.",
     "Worst case: the idle condenser full of liquid at its own temperature. The receiver holds the difference between the modes, filled to at most 80 % at its warmest.",
   ],
   args: { inputs: CHARGE_INPUTS },
-  gives: list("charge balance", {
-    outdoorCoil: of("mass", "in the outdoor coil while it condenses"),
-    poolExchanger: of("mass", "in the pool exchanger while it condenses"),
-    addedLines: of("mass", "in the added lines in pool mode"),
-    needOutdoors: of("mass", "need of these parts in outdoor mode"),
-    needPool: of("mass", "need of these parts in pool mode"),
-    difference: of("mass", "pool mode less outdoor mode"),
-    fullOutdoorCoil: of("mass", "outdoor coil idle and full of liquid"),
-    fullPoolExchanger: of("mass", "pool exchanger idle and full of liquid"),
-    worstShortage: of("mass", "most that an idle condenser takes from the circuit"),
-    receiverVolume: of("vessel volume", "receiver that holds the difference"),
-    chargeAdded: of("mass", "charge to add to the machine's"),
-    newCharge: of("mass", "new total, where the nameplate charge is given"),
+  returns: listResult("charge balance", {
+    outdoorCoil: quantityResult("mass", "in the outdoor coil while it condenses"),
+    poolExchanger: quantityResult("mass", "in the pool exchanger while it condenses"),
+    addedLines: quantityResult("mass", "in the added lines in pool mode"),
+    needOutdoors: quantityResult("mass", "need of these parts in outdoor mode"),
+    needPool: quantityResult("mass", "need of these parts in pool mode"),
+    difference: quantityResult("mass", "pool mode less outdoor mode"),
+    fullOutdoorCoil: quantityResult("mass", "outdoor coil idle and full of liquid"),
+    fullPoolExchanger: quantityResult("mass", "pool exchanger idle and full of liquid"),
+    worstShortage: quantityResult("mass", "most that an idle condenser takes from the circuit"),
+    receiverVolume: quantityResult("vessel volume", "receiver that holds the difference"),
+    chargeAdded: quantityResult("mass", "charge to add to the machine's"),
+    newCharge: quantityResult("mass", "new total, where the nameplate charge is given"),
   }),
   facts: { gasShare: "fraction", liquidShare: "fraction" },
   heavy: true,
   cautions: [
-    { rule: trappedLiquid, fires: { inputs: fernhill } },
-    { rule: checkValves, fires: { inputs: fernhill } },
-    { rule: bothModes, fires: { inputs: fernhill } },
-    { rule: holdUpEstimated, fires: { inputs: fernhill } },
-    { rule: certifiedWork, fires: { inputs: fernhill } },
+    { rule: trappedLiquid, raisedBy: { inputs: fernhill } },
+    { rule: checkValves, raisedBy: { inputs: fernhill } },
+    { rule: bothModes, raisedBy: { inputs: fernhill } },
+    { rule: holdUpEstimated, raisedBy: { inputs: fernhill } },
+    { rule: certifiedWork, raisedBy: { inputs: fernhill } },
   ],
   sources: EQUATION_SOURCES,
   checks: [
     {
-      at: { inputs: plain, units: "SI" },
-      gives: { outdoorCoil: 11.28533, poolExchanger: 2.341472, fullOutdoorCoil: 12.81516, fullPoolExchanger: 2.341472 },
-      within: "0.03 %",
-      from: "coolprop8",
+      inputs: { inputs: plain, units: "SI" },
+      expected: {
+        outdoorCoil: 11.28533,
+        poolExchanger: 2.341472,
+        fullOutdoorCoil: 12.81516,
+        fullPoolExchanger: 2.341472,
+      },
+      tolerance: "0.03 %",
+      source: "coolprop8",
       remark: "liquid densities 1128.533, 1170.736 and 1281.516 kg/m³ at 40, 30 and 0 °C",
     },
     {
-      at: { inputs: { ...plain, liquidShare: 0.6, gasShare: 0.5 }, units: "SI" },
-      gives: "#VALUE!",
-      from: "identity",
+      inputs: { inputs: { ...plain, liquidShare: 0.6, gasShare: 0.5 }, units: "SI" },
+      expected: "#VALUE!",
+      source: "identity",
     },
   ],
-  work({ inputs }, { trace, note }) {
+  compute({ inputs }, { trace, recordFacts }) {
     refuse(inputs);
-    note({ gasShare: inputs.gasShare, liquidShare: inputs.liquidShare });
+    recordFacts({ gasShare: inputs.gasShare, liquidShare: inputs.liquidShare });
     return balance(inputs, trace);
   },
 });

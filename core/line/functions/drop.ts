@@ -2,14 +2,14 @@ import { quantity } from "../../kernel/define/argument";
 import { cellFunction } from "../../kernel/define/cellFunction";
 import { HEAT_RATE } from "../../kernel/define/glossary";
 import { us } from "../../kernel/values/quantity";
-import { list, of } from "../../kernel/define/result";
+import { listResult, quantityResult } from "../../kernel/define/result";
 import { CYCLE_ARGS } from "../../cycle/args";
 import { massFlowOf } from "../../cycle/equations";
 import { cycleOf } from "../../cycle/working";
 import { EQUATION_SOURCES, TRANSPORT_SOURCES } from "../../refrigerant/sources";
 import { ADDED_LENGTH, SERVICE, TUBE_SIZE } from "../args";
 import { fastLiquid, flashGas, lineLoss, noisyGas, oilInRiser } from "../cautions";
-import { lineDrop } from "../lineDrop";
+import { solveLineDrop } from "../lineDrop";
 import { leastFlow } from "../suctionRiser";
 import { boreOfTube } from "../tube";
 
@@ -17,12 +17,12 @@ const { refrigerant: REFRIGERANT, ...CONDITIONS } = CYCLE_ARGS;
 
 const suctionRow = { service: "suction", evaporating: 40, condensing: 105, superheat: 0, subcooling: 0 } as const;
 
-export const drop = cellFunction({
+export const lineDrop = cellFunction({
   id: "LINE.DROP",
   topic: "line",
   summary: "Pressure lost in a refrigerant line, also as saturation temperature and flash gas.",
-  finds: ["line sizing", "suction line", "liquid line", "hot gas line", "friction", "lift", "flash gas"],
-  remarks: [
+  keywords: ["line sizing", "suction line", "liquid line", "hot gas line", "friction", "lift", "flash gas"],
+  details: [
     "Flow from the cycle; Colebrook on the tube's bore, drawn copper (0.0015 mm); the density of the line's beginning throughout, so drops above a tenth of the pressure are understated.",
     "Suction and liquid lines begin at the cycle's pressures, a discharge line ends at the condenser's. The line neither gains nor loses heat.",
     "Rise counts from the line's beginning, negative for a fall; fittings as equivalent length; valves and driers as their pressure drop.",
@@ -31,32 +31,32 @@ export const drop = cellFunction({
     refrigerant: REFRIGERANT,
     service: SERVICE,
     size: TUBE_SIZE,
-    length: ADDED_LENGTH.saying("straight length of the line"),
-    cooling: HEAT_RATE.saying("cooling at the evaporator"),
+    length: ADDED_LENGTH.describedAs("straight length of the line"),
+    cooling: HEAT_RATE.describedAs("cooling at the evaporator"),
     ...CONDITIONS,
     rise: quantity("length", "rise of the line's end over its beginning", {
       from: us("length", -500),
       to: us("length", 500),
       usual: [us("length", -100), us("length", 100)],
-    }).otherwise(0),
-    fittingsLength: quantity("length", "equivalent length of the fittings", { from: 0 }).otherwise(0),
-    valveDrop: quantity("pressure drop", "taken by valves and driers", { from: 0 }).otherwise(0),
+    }).default(0),
+    fittingsLength: quantity("length", "equivalent length of the fittings", { from: 0 }).default(0),
+    valveDrop: quantity("pressure drop", "taken by valves and driers", { from: 0 }).default(0),
   },
-  gives: list("line", {
-    massFlow: of("mass flow", "refrigerant mass flow"),
-    velocity: of("velocity", "velocity"),
-    frictionDrop: of("pressure drop", "lost by friction in tube and fittings"),
-    columnDrop: of("pressure drop", "taken by the static column"),
-    pressureDrop: of("pressure drop", "friction, column and valves together"),
-    saturationDrop: of("temperature difference", "the same as saturation temperature"),
-    outletQuality: of("fraction", "vapour's share at the end of a liquid line"),
+  returns: listResult("line", {
+    massFlow: quantityResult("mass flow", "refrigerant mass flow"),
+    velocity: quantityResult("velocity", "velocity"),
+    frictionDrop: quantityResult("pressure drop", "lost by friction in tube and fittings"),
+    columnDrop: quantityResult("pressure drop", "taken by the static column"),
+    pressureDrop: quantityResult("pressure drop", "friction, column and valves together"),
+    saturationDrop: quantityResult("temperature difference", "the same as saturation temperature"),
+    outletQuality: quantityResult("fraction", "vapour's share at the end of a liquid line"),
   }),
   facts: { leastFlow: "mass flow" },
   heavy: true,
   cautions: [
     {
       rule: lineLoss,
-      fires: {
+      raisedBy: {
         refrigerant: "R-410A",
         service: "suction",
         size: "5/8 in",
@@ -68,7 +68,7 @@ export const drop = cellFunction({
     },
     {
       rule: flashGas,
-      fires: {
+      raisedBy: {
         refrigerant: "R-410A",
         service: "liquid",
         size: "3/8 in",
@@ -82,7 +82,7 @@ export const drop = cellFunction({
     },
     {
       rule: oilInRiser,
-      fires: {
+      raisedBy: {
         refrigerant: "R-410A",
         service: "suction",
         size: "1-5/8 in",
@@ -95,7 +95,7 @@ export const drop = cellFunction({
     },
     {
       rule: fastLiquid,
-      fires: {
+      raisedBy: {
         refrigerant: "R-410A",
         service: "liquid",
         size: "1/4 in",
@@ -107,7 +107,7 @@ export const drop = cellFunction({
     },
     {
       rule: noisyGas,
-      fires: {
+      raisedBy: {
         refrigerant: "R-410A",
         service: "suction",
         size: "5/8 in",
@@ -121,21 +121,21 @@ export const drop = cellFunction({
   sources: [...EQUATION_SOURCES, ...TRANSPORT_SOURCES, "colebrook1939"],
   checks: [
     {
-      at: { refrigerant: "R-22", ...suctionRow, size: "1-3/8 in", length: 100, cooling: 121_200 },
-      gives: { pressureDrop: 2.91, saturationDrop: 2 },
-      within: "3 %",
-      from: "ashraeRefrigeration",
+      inputs: { refrigerant: "R-22", ...suctionRow, size: "1-3/8 in", length: 100, cooling: 121_200 },
+      expected: { pressureDrop: 2.91, saturationDrop: 2 },
+      tolerance: "3 %",
+      source: "ashraeRefrigeration",
       remark: "10.1 tons at 2 °F and 2.91 psi per 100 ft, from memory",
     },
     {
-      at: { refrigerant: "R-22", ...suctionRow, size: "2-1/8 in", length: 100, cooling: 397_200 },
-      gives: { pressureDrop: 2.91 },
-      within: "3 %",
-      from: "ashraeRefrigeration",
+      inputs: { refrigerant: "R-22", ...suctionRow, size: "2-1/8 in", length: 100, cooling: 397_200 },
+      expected: { pressureDrop: 2.91 },
+      tolerance: "3 %",
+      source: "ashraeRefrigeration",
       remark: "33.1 tons at 2 °F and 2.91 psi per 100 ft, from memory",
     },
     {
-      at: {
+      inputs: {
         refrigerant: "R-22",
         service: "liquid",
         size: "1/2 in",
@@ -148,20 +148,20 @@ export const drop = cellFunction({
         efficiency: 1,
         units: "SI",
       },
-      gives: { massFlow: 224.874 },
-      within: "0.1 %",
-      from: "coolprop8",
+      expected: { massFlow: 224.874 },
+      tolerance: "0.1 %",
+      source: "coolprop8",
     },
   ],
-  work({ refrigerant, service, size, length, cooling, rise, fittingsLength, valveDrop, ...conditions }, context) {
-    const { trace, step, note } = context;
+  compute({ refrigerant, service, size, length, cooling, rise, fittingsLength, valveDrop, ...conditions }, context) {
+    const { trace, step, recordFacts } = context;
     const solved = cycleOf({ refrigerant, ...conditions }, trace);
     const massFlow = step(massFlowOf, { Q: cooling, q: solved.cooling });
     const bore = boreOfTube(size, trace);
-    if (service !== "liquid") note({ leastFlow: leastFlow(solved, service, bore) });
+    if (service !== "liquid") recordFacts({ leastFlow: leastFlow(solved, service, bore) });
     return {
       massFlow,
-      ...lineDrop({ service, bore, length, fittingsLength, rise, valveDrop }, solved, massFlow, trace),
+      ...solveLineDrop({ service, bore, length, fittingsLength, rise, valveDrop }, solved, massFlow, trace),
     };
   },
 });

@@ -1,6 +1,6 @@
 import { cellFunction } from "../../kernel/define/cellFunction";
 import { us } from "../../kernel/values/quantity";
-import { list, of } from "../../kernel/define/result";
+import { listResult, quantityResult } from "../../kernel/define/result";
 import { CYCLE_ARGS } from "../../cycle/args";
 import { cycleOf } from "../../cycle/working";
 import { EQUATION_SOURCES } from "../../refrigerant/sources";
@@ -19,33 +19,33 @@ const MILD = us("temperature", 80);
 /** Kept between evaporating and mild condensing, K, where the evaporator is warm itself. */
 const LEAST_LIFT = us("temperature difference", 20);
 
-export const riser = cellFunction({
+export const lineRiser = cellFunction({
   id: "LINE.RISER",
   topic: "line",
   summary: "Least mass flow and cooling that carry oil up a suction or discharge riser.",
-  finds: ["oil return", "oil entrainment", "part load", "vertical line", "trap"],
-  remarks: [
+  keywords: ["oil return", "oil entrainment", "part load", "vertical line", "trap"],
+  details: [
     "Dimensionless gas velocity of 0.85² at flow reversal of the oil film; oil of 960 kg/m³ (59.9 lb/ft³). The criterion is given from memory; remembered handbook capacities agree within 4 %.",
     "Part load is taken in mild weather, condensing at 80 °F (26.7 °C): the colder liquid gives more cooling for the same flow, thinner discharge gas asks for less flow.",
   ],
   args: { refrigerant: REFRIGERANT, service: GAS_SERVICE, size: TUBE_SIZE, ...CONDITIONS },
-  gives: list("riser", {
-    leastMassFlow: of("mass flow", "least mass flow"),
-    leastVelocity: of("velocity", "gas velocity at that flow"),
-    leastCooling: of("heat rate", "cooling at that flow"),
-    leastCoolingPartLoad: of("heat rate", "the greater of that and the same in mild weather"),
+  returns: listResult("riser", {
+    leastMassFlow: quantityResult("mass flow", "least mass flow"),
+    leastVelocity: quantityResult("velocity", "gas velocity at that flow"),
+    leastCooling: quantityResult("heat rate", "cooling at that flow"),
+    leastCoolingPartLoad: quantityResult("heat rate", "the greater of that and the same in mild weather"),
   }),
   heavy: true,
   cautions: [
     {
       rule: riserAtPartLoad,
-      fires: { refrigerant: "R-410A", service: "suction", size: "7/8 in", evaporating: 45, condensing: 105 },
+      raisedBy: { refrigerant: "R-410A", service: "suction", size: "7/8 in", evaporating: 45, condensing: 105 },
     },
   ],
   sources: EQUATION_SOURCES,
   checks: [
     {
-      at: {
+      inputs: {
         refrigerant: "R-22",
         service: "suction",
         size: "7/8 in",
@@ -54,13 +54,13 @@ export const riser = cellFunction({
         superheat: 10,
         subcooling: 0,
       },
-      gives: { leastCooling: 3576 },
-      within: "4 %",
-      from: "ashraeRefrigeration",
+      expected: { leastCooling: 3576 },
+      tolerance: "4 %",
+      source: "ashraeRefrigeration",
       remark: "0.298 tons, from memory",
     },
     {
-      at: {
+      inputs: {
         refrigerant: "R-22",
         service: "suction",
         size: "1-1/8 in",
@@ -69,13 +69,13 @@ export const riser = cellFunction({
         superheat: 10,
         subcooling: 0,
       },
-      gives: { leastCooling: 6960 },
-      within: "4 %",
-      from: "ashraeRefrigeration",
+      expected: { leastCooling: 6960 },
+      tolerance: "4 %",
+      source: "ashraeRefrigeration",
       remark: "0.580 tons, from memory",
     },
   ],
-  work({ refrigerant, service, size, ...conditions }, { trace, step }) {
+  compute({ refrigerant, service, size, ...conditions }, { trace, step }) {
     const bore = boreOfTube(size, trace);
     const solved = cycleOf({ refrigerant, ...conditions }, trace);
     const leastMassFlow = leastFlow(solved, service, bore, trace);

@@ -1,8 +1,8 @@
 import { quantity } from "../../kernel/define/argument";
 import { cellFunction } from "../../kernel/define/cellFunction";
-import { outside } from "../../kernel/values/fault";
+import { notAvailable } from "../../kernel/values/fault";
 import { us } from "../../kernel/values/quantity";
-import { list, of, word } from "../../kernel/define/result";
+import { listResult, quantityResult, wordResult } from "../../kernel/define/result";
 import { REFRIGERANT } from "../../refrigerant/args";
 import { flammabilityOf, limitRow } from "../../refrigerant/facts";
 import { contestedFlammability, roomIsACheckOnly } from "../cautions";
@@ -13,12 +13,12 @@ const WHERE: Readonly<Record<string, string>> = {
   A3: "highly flammable: look at the class 3 clauses of IEC 60335-2-40 annex GG and the local code",
 };
 
-export const roomLimit = cellFunction({
+export const lineRoomLimit = cellFunction({
   id: "LINE.ROOMLIMIT",
   topic: "line",
   summary: "Charge limit of a mildly flammable refrigerant in a room.",
-  finds: ["A2L", "2L", "flammable", "room size", "floor area"],
-  remarks: [
+  keywords: ["A2L", "2L", "flammable", "room size", "floor area"],
+  details: [
     "IEC 60335-2-40:2018, GG.2. Release heights: floor 0.6 m, window 1.0 m, wall 1.8 m, ceiling 2.2 m. Uses the lower published flammability limit.",
     "The charge meant is the whole system's, pool exchanger and added lines included.",
   ],
@@ -27,48 +27,48 @@ export const roomLimit = cellFunction({
     floorArea: quantity("area", "floor area of the room", { above: 0, usual: [us("area", 20), us("area", 5000)] }),
     releaseHeight: quantity("length", "height at which a leak is released", { from: 0.6, to: 3, usual: [0.6, 2.2] }),
   },
-  gives: list("charge limits", {
-    chargeLimit: of("mass", "most charge allowed by the room"),
-    chargeWithoutLimit: of("mass", "charge up to which no floor area is asked"),
-    flammabilityLimit: of("concentration", "lower flammability limit used"),
-    governs: word("which clause governs"),
+  returns: listResult("charge limits", {
+    chargeLimit: quantityResult("mass", "most charge allowed by the room"),
+    chargeWithoutLimit: quantityResult("mass", "charge up to which no floor area is asked"),
+    flammabilityLimit: quantityResult("concentration", "lower flammability limit used"),
+    governs: wordResult("which clause governs"),
   }),
   cautions: [
-    { rule: roomIsACheckOnly, fires: { refrigerant: "R-32", floorArea: 300, releaseHeight: 6 } },
-    { rule: contestedFlammability, fires: { refrigerant: "R-454B", floorArea: 300, releaseHeight: 6 } },
+    { rule: roomIsACheckOnly, raisedBy: { refrigerant: "R-32", floorArea: 300, releaseHeight: 6 } },
+    { rule: contestedFlammability, raisedBy: { refrigerant: "R-454B", floorArea: 300, releaseHeight: 6 } },
   ],
   checks: [
     {
-      at: { refrigerant: "R-32", floorArea: 10, releaseHeight: 0.6, units: "SI" },
-      gives: { chargeLimit: 1.084 },
-      within: 0.006,
-      from: { key: "iec60335", where: "GG.2 as tabulated for R-32" },
+      inputs: { refrigerant: "R-32", floorArea: 10, releaseHeight: 0.6, units: "SI" },
+      expected: { chargeLimit: 1.084 },
+      tolerance: 0.006,
+      source: { key: "iec60335", where: "GG.2 as tabulated for R-32" },
       remark: "the table takes 0.307 kg/m³; this uses the lower 0.306",
     },
     {
-      at: { refrigerant: "R-32", floorArea: 1, releaseHeight: 0.6, units: "SI" },
-      gives: { chargeLimit: 0.138 },
-      within: 0.001,
-      from: { key: "iec60335", where: "GG.2 as tabulated for R-32" },
+      inputs: { refrigerant: "R-32", floorArea: 1, releaseHeight: 0.6, units: "SI" },
+      expected: { chargeLimit: 0.138 },
+      tolerance: 0.001,
+      source: { key: "iec60335", where: "GG.2 as tabulated for R-32" },
     },
     {
-      at: { refrigerant: "R-32", floorArea: 45, releaseHeight: 0.6, units: "SI" },
-      gives: { chargeLimit: 2.299 },
-      within: 0.011,
-      from: { key: "iec60335", where: "GG.2 as tabulated for R-32" },
+      inputs: { refrigerant: "R-32", floorArea: 45, releaseHeight: 0.6, units: "SI" },
+      expected: { chargeLimit: 2.299 },
+      tolerance: 0.011,
+      source: { key: "iec60335", where: "GG.2 as tabulated for R-32" },
     },
-    { at: { refrigerant: "R-410A", floorArea: 300, releaseHeight: 6 }, gives: "#N/A", from: "ashrae34" },
+    { inputs: { refrigerant: "R-410A", floorArea: 300, releaseHeight: 6 }, expected: "#N/A", source: "ashrae34" },
   ],
-  work({ refrigerant, floorArea: A, releaseHeight: h0 }, { step, trace }) {
+  compute({ refrigerant, floorArea: A, releaseHeight: h0 }, { step, trace }) {
     const { safetyClass, lower: LFL } = flammabilityOf(refrigerant);
     if (safetyClass !== "A2L" || LFL === undefined)
-      throw outside(
+      throw notAvailable(
         `refrigerant: ${refrigerant} is of class ${safetyClass}, this limit is for class 2L; ${WHERE[safetyClass] ?? ""}`,
       );
     trace.lookup({
       table: "Lower flammability limit, the lower one published",
       row: limitRow(refrigerant),
-      gives: { value: LFL, kind: "concentration" },
+      result: { value: LFL, kind: "concentration" },
       source: "iec60335",
     });
     const byArea = step(roomLimitByArea, { LFL, h0, A });

@@ -2,7 +2,7 @@ import { quantity } from "../../kernel/define/argument";
 import { cellFunction } from "../../kernel/define/cellFunction";
 import { STANDARD_PRESSURE, gaugeReading } from "../../kernel/define/pressureBasis";
 import { us } from "../../kernel/values/quantity";
-import { of } from "../../kernel/define/result";
+import { quantityResult } from "../../kernel/define/result";
 import { TEST_READING } from "../args";
 import { nitrogenTest } from "../cautions";
 import { gasPressure } from "../equations";
@@ -14,36 +14,36 @@ const gasTemperature = (about: string) =>
     usual: [us("temperature", 0), us("temperature", 130)],
   });
 
-export const testPressure = cellFunction({
+export const lineTestPressure = cellFunction({
   id: "LINE.TESTPRESSURE",
   topic: "line",
   summary: "What the nitrogen gauge should read after a change of temperature.",
-  finds: ["nitrogen test", "leak test", "standing pressure"],
-  remarks: ["Ideal gas in a closed system; gauge pressures over 101.325 kPa (14.696 psi)."],
+  keywords: ["nitrogen test", "leak test", "standing pressure"],
+  details: ["Ideal gas in a closed system; gauge pressures over 101.325 kPa (14.696 psi)."],
   args: {
     pressure: TEST_READING,
     then: gasTemperature("gas temperature when the test began"),
     now: gasTemperature("gas temperature now"),
   },
-  gives: of("pressure", "gauge reading to expect now", { reading: true }),
-  cautions: [{ rule: nitrogenTest, fires: { pressure: 150, then: 95, now: 75 } }],
+  returns: quantityResult("pressure", "gauge reading to expect now", { reading: true }),
+  cautions: [{ rule: nitrogenTest, raisedBy: { pressure: 150, then: 95, now: 75 } }],
   checks: [
     {
-      at: { pressure: 150, then: 95, now: 75 },
-      gives: 144,
-      within: 0.3,
-      from: "commonPractice",
+      inputs: { pressure: 150, then: 95, now: 75 },
+      expected: 144,
+      tolerance: 0.3,
+      source: "commonPractice",
       remark: "trade worked example",
     },
     {
-      at: { pressure: 150, then: 80, now: 70 },
-      gives: 147,
-      within: 0.1,
-      from: "ufgs15652",
+      inputs: { pressure: 150, then: 80, now: 70 },
+      expected: 147,
+      tolerance: 0.1,
+      source: "ufgs15652",
       remark: "0.3 psi for each °F",
     },
   ],
-  work({ pressure, then, now }, { step }) {
+  compute({ pressure, then, now }, { step }) {
     const p = step(gasPressure, { p1: pressure, T1: then, T2: now });
     step(gaugeReading, { p, p0: STANDARD_PRESSURE });
     return p;

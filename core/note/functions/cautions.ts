@@ -3,28 +3,33 @@ import { compile } from "../../kernel/call/evaluate";
 import { explain } from "../../kernel/explain/explain";
 import { isFault } from "../../kernel/values/fault";
 import { cite } from "../../kernel/reference";
-import { grid } from "../../kernel/define/result";
+import { gridResult } from "../../kernel/define/result";
 import { ARGUMENTS, FUNCTION, functionNamed } from "../args";
 
-export const cautions = cellFunction({
+export const noteCautions = cellFunction({
   id: "NOTE.CAUTIONS",
   topic: "note",
   summary: "Without arguments the caution rules of a function; with them those that these arguments raise.",
-  finds: ["warnings", "safety", "limits"],
+  keywords: ["warnings", "safety", "limits"],
   args: { function: FUNCTION, arguments: ARGUMENTS },
-  gives: grid("cautions"),
+  returns: gridResult("cautions"),
   cautions: [],
   checks: [
     {
-      at: { function: "PIPE.VELOCITY", arguments: [[90, "2 in"]] },
-      gives: { row: "Warning", column: "code", is: "PIPE-FAST-WATER" },
-      from: "poolVelocityLimits",
+      inputs: { function: "PIPE.VELOCITY", arguments: [[90, "2 in"]] },
+      expected: { row: "Warning", column: "code", value: "PIPE-FAST-WATER" },
+      source: "poolVelocityLimits",
     },
   ],
-  work({ function: name, arguments: raw }, { catalogue }) {
+  compute({ function: name, arguments: raw }, { catalogue }) {
     const definition = functionNamed(catalogue, name);
     if (raw.length === 0) {
-      const rules = definition.cautions.map(({ rule }) => [rule.severity, rule.code, rule.about, cite(rule.source)]);
+      const rules = definition.cautions.map(({ rule }) => [
+        rule.severity,
+        rule.code,
+        rule.description,
+        cite(rule.source),
+      ]);
       const none = [["", "", "This function has no caution rules of its own.", ""]];
       return [["severity", "code", "rule", "source"], ...(rules.length > 0 ? rules : none)];
     }

@@ -1,15 +1,15 @@
 import { cellFunction } from "../../kernel/define/cellFunction";
 import { EDITION } from "../../kernel/edition";
-import { word } from "../../kernel/define/result";
+import { wordResult } from "../../kernel/define/result";
 
-export const edition = cellFunction({
+export const noteEdition = cellFunction({
   id: "NOTE.EDITION",
   topic: "note",
   summary: "The edition of these functions, to stamp a sheet with.",
-  finds: ["version"],
+  keywords: ["version"],
   args: {},
-  gives: word("edition text"),
+  returns: wordResult("edition text"),
   cautions: [],
-  checks: [{ at: {}, gives: EDITION, from: "identity" }],
-  work: () => EDITION,
+  checks: [{ inputs: {}, expected: EDITION, source: "identity" }],
+  compute: () => EDITION,
 });

@@ -1,27 +1,27 @@
 import { cellFunction } from "../../kernel/define/cellFunction";
 import { blockRows } from "../../kernel/explain/describe";
-import { outside } from "../../kernel/values/fault";
-import { grid } from "../../kernel/define/result";
+import { notAvailable } from "../../kernel/values/fault";
+import { gridResult } from "../../kernel/define/result";
 import { UNITS } from "../../kernel/define/unitsArgument";
 import { FUNCTION, functionNamed } from "../args";
 
-export const inputs = cellFunction({
+export const noteInputs = cellFunction({
   id: "NOTE.INPUTS",
   topic: "note",
   summary: "The input block of a function, to fill in: label, default, unit, what it is.",
-  finds: ["block", "template", "labels"],
+  keywords: ["block", "template", "labels"],
   args: { function: FUNCTION, units: UNITS },
-  gives: grid("labels, defaults, units"),
+  returns: gridResult("labels, defaults, units"),
   cautions: [],
-  checks: [{ at: { function: "POOL.LOSSES" }, gives: { cover: "none" }, from: "identity" }],
-  work({ function: name }, { catalogue, system }) {
+  checks: [{ inputs: { function: "POOL.LOSSES" }, expected: { cover: "none" }, source: "identity" }],
+  compute({ function: name }, { catalogue, system }) {
     const definition = functionNamed(catalogue, name);
     const block = Object.values(definition.args).find(({ shape }) => shape.type === "block");
     if (block?.shape.type !== "block")
-      throw outside(`function: ${definition.id} takes no input block; its arguments are single values`);
+      throw notAvailable(`function: ${definition.id} takes no input block; its arguments are single values`);
     const { entries } = block.shape;
     const abouts = Object.values(entries).map((arg) =>
-      arg.presence === "required" ? `${arg.about} (needed)` : arg.about,
+      arg.presence === "required" ? `${arg.description} (needed)` : arg.description,
     );
     return blockRows(block.shape, system).map((line, place) => [
       ...line.map((cell) => cell ?? ""),

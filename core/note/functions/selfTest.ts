@@ -1,36 +1,38 @@
 import { cellFunction } from "../../kernel/define/cellFunction";
-import { verdictsOf } from "../../kernel/explain/check";
+import { runCheck } from "../../kernel/explain/check";
 import { isFault } from "../../kernel/values/fault";
 import { cite } from "../../kernel/reference";
-import { grid } from "../../kernel/define/result";
+import { gridResult } from "../../kernel/define/result";
 
-export const selfTest = cellFunction({
+export const noteSelfTest = cellFunction({
   id: "NOTE.SELFTEST",
   topic: "note",
   summary: "Runs every published check and shows expected, computed and verdict.",
-  finds: ["verification", "validation", "published values"],
-  remarks: [
+  keywords: ["verification", "validation", "published values"],
+  details: [
     "Takes part of a second the first time, then it is remembered. The panel runs the checks of the slow functions too.",
   ],
   args: {},
-  gives: grid("checks"),
+  returns: gridResult("checks"),
   heavy: true,
   cautions: [],
-  checks: [{ at: {}, gives: { function: "row" }, from: "identity", remark: "The head of its first two columns." }],
-  work(_args, { catalogue }) {
+  checks: [
+    { inputs: {}, expected: { function: "row" }, source: "identity", remark: "The head of its first two columns." },
+  ],
+  compute(_args, { catalogue }) {
     const all = catalogue.filter(({ topic }) => topic !== "note");
     const tested = all.filter(({ heavy }) => heavy !== "slow");
     const left = all.filter(({ heavy }) => heavy === "slow").map(({ id }) => id);
     const rows = tested.flatMap((definition) =>
       definition.checks.flatMap((check) =>
-        verdictsOf(definition, check, catalogue).map(({ what, expected, got, agrees }) => [
+        runCheck(definition, check, catalogue).map(({ what, expected, got, agrees }) => [
           definition.id,
           what,
           expected,
           isFault(got) ? got.code : got,
-          check.within ?? "equal",
+          check.tolerance ?? "equal",
           agrees ? "agrees" : "DIFFERS",
-          cite(check.from),
+          cite(check.source),
         ]),
       ),
     );

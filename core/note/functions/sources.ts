@@ -3,7 +3,7 @@ import { compile } from "../../kernel/call/evaluate";
 import { explain } from "../../kernel/explain/explain";
 import { rawByPlace } from "../../kernel/explain/describe";
 import { REFERENCES, type Source, type SourceKey } from "../../kernel/reference";
-import { grid } from "../../kernel/define/result";
+import { gridResult } from "../../kernel/define/result";
 import type { Step } from "../../kernel/define/steps";
 import { FUNCTION, functionNamed } from "../args";
 import { sourcesOf } from "../sources";
@@ -18,24 +18,24 @@ const stepSources = (steps: readonly Step[]): readonly SourceKey[] =>
     return step.type === "lookup" || step.type === "property" ? [keyOf(step.source)] : [];
   });
 
-export const sources = cellFunction({
+export const noteSources = cellFunction({
   id: "NOTE.SOURCES",
   topic: "note",
   summary: "The published sources behind a function.",
-  finds: ["references", "bibliography", "standards"],
+  keywords: ["references", "bibliography", "standards"],
   args: { function: FUNCTION },
-  gives: grid("sources"),
+  returns: gridResult("sources"),
   cautions: [],
   checks: [
     {
-      at: { function: "PIPE.BORE" },
-      gives: { row: "ASTM D1785", column: "serves", is: "equation or table, check" },
-      from: "identity",
+      inputs: { function: "PIPE.BORE" },
+      expected: { row: "ASTM D1785", column: "serves", value: "equation or table, check" },
+      source: "identity",
     },
   ],
-  work({ function: name }, { catalogue }) {
+  compute({ function: name }, { catalogue }) {
     const definition = functionNamed(catalogue, name);
-    const examples = definition.checks.map(({ at }) => rawByPlace(definition, at));
+    const examples = definition.checks.map(({ inputs }) => rawByPlace(definition, inputs));
     const inSteps = examples.flatMap((raw) => stepSources(explain(compile(definition), raw, catalogue).steps));
     const declared = new Map(sourcesOf(definition));
     const keys = [...new Set([...inSteps, ...declared.keys()])];

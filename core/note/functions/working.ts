@@ -2,7 +2,7 @@ import { cellFunction } from "../../kernel/define/cellFunction";
 import { compile } from "../../kernel/call/evaluate";
 import { explain } from "../../kernel/explain/explain";
 import { isFault } from "../../kernel/values/fault";
-import { grid } from "../../kernel/define/result";
+import { gridResult } from "../../kernel/define/result";
 import { NUMBERS_HEAD, workingLines } from "../../kernel/explain/working";
 import { ARGUMENTS, FUNCTION, functionNamed } from "../args";
 import { resultRows } from "../resultRows";
@@ -10,26 +10,26 @@ import { resultRows } from "../resultRows";
 /** The most rows that a working spills. */
 const MOST_ROWS = 200;
 
-export const working = cellFunction({
+export const noteWorking = cellFunction({
   id: "NOTE.WORKING",
   topic: "note",
   summary: "The working of a calculation: arguments, then every step with equation, numbers, value, unit, source.",
-  finds: ["show steps", "explain", "hand check", "audit"],
-  remarks: [
+  keywords: ["show steps", "explain", "hand check", "audit"],
+  details: [
     "Numbers inside equations stand in strict SI (m, kg, s, K, Pa, W); properties, solutions, sums and means are told with their units; values stand in the units of the call.",
   ],
   args: { function: FUNCTION, arguments: ARGUMENTS },
-  gives: grid("arguments and steps"),
+  returns: gridResult("arguments and steps"),
   cautions: [],
   checks: [
     {
-      at: { function: "PIPE.BORE", arguments: [["2 in"]] },
-      gives: { row: "result", column: "value", is: 2.049 },
-      within: 0.004,
-      from: "astmD1785",
+      inputs: { function: "PIPE.BORE", arguments: [["2 in"]] },
+      expected: { row: "result", column: "value", value: 2.049 },
+      tolerance: 0.004,
+      source: "astmD1785",
     },
   ],
-  work({ function: name, arguments: raw }, { catalogue }) {
+  compute({ function: name, arguments: raw }, { catalogue }) {
     const definition = functionNamed(catalogue, name);
     const told = explain(compile(definition), raw, catalogue);
     if (isFault(told.out)) throw told.out;

@@ -8,8 +8,8 @@ const K1 = symbol("number", "constant K1", 100, 2000);
 export const threeConstant = equation({
   name: "Loss coefficient, three constants",
   form: "K = K1 / Re + Ki * (1 + Kd / (N / 0.0254)^0.3)",
-  gives: "number",
-  takes: {
+  kind: "number",
+  symbols: {
     K1,
     Re,
     Ki: symbol("number", "constant Ki", 0.01, 3),
@@ -23,8 +23,8 @@ export const threeConstant = equation({
 export const twoConstant = equation({
   name: "Loss coefficient, two constants",
   form: "K = K1 / Re + Kinf * (1 + 0.0254 / D)",
-  gives: "number",
-  takes: { K1, Re, Kinf: symbol("number", "constant K∞", 0.05, 10), D: symbol("diameter", "bore", 0.013, 0.21) },
+  kind: "number",
+  symbols: { K1, Re, Kinf: symbol("number", "constant K∞", 0.05, 10), D: symbol("diameter", "bore", 0.013, 0.21) },
   source: "hooper1981",
   code: (x) => x.K1 / x.Re + x.Kinf * (1 + 0.0254 / x.D),
 });
@@ -32,9 +32,9 @@ export const twoConstant = equation({
 export const suddenContraction = equation({
   name: "Loss coefficient of a reducer, on the smaller bore",
   form: "K = 0.5 * (1 - (D / Db)^2)",
-  gives: "number",
-  takes: { D: symbol("diameter", "smaller bore", 0.013, 0.1), Db: symbol("diameter", "larger bore", 0.11, 0.21) },
-  valid: "sudden contraction, on the safe side of a tapered reducer",
+  kind: "number",
+  symbols: { D: symbol("diameter", "smaller bore", 0.013, 0.1), Db: symbol("diameter", "larger bore", 0.11, 0.21) },
+  validity: "sudden contraction, on the safe side of a tapered reducer",
   source: "craneTp410",
   code: (x) => 0.5 * (1 - (x.D / x.Db) ** 2),
 });
@@ -42,8 +42,8 @@ export const suddenContraction = equation({
 export const fittingHead = equation({
   name: "Head lost in fittings",
   form: "h = n * K * v^2 / (2 * g)",
-  gives: "head",
-  takes: {
+  kind: "head",
+  symbols: {
     n: symbol("count", "number of fittings", 1, 20),
     K: symbol("number", "loss coefficient", 0.02, 10),
     v: symbol("velocity", "mean velocity", 0.1, 4),
@@ -56,8 +56,8 @@ export const fittingHead = equation({
 export const equivalentCoefficient = equation({
   name: "Loss coefficient of an equivalent length",
   form: "K = f * Le / D",
-  gives: "number",
-  takes: {
+  kind: "number",
+  symbols: {
     f: symbol("number", "Darcy friction factor", 0.01, 0.05),
     Le: symbol("length", "equivalent length", 0.3, 8),
     D: symbol("diameter", "bore", 0.013, 0.21),

@@ -1,5 +1,5 @@
 /** Losses of fittings in PVC pipe. */
-import { outside } from "../../kernel/values/fault";
+import { notAvailable } from "../../kernel/values/fault";
 import { us } from "../../kernel/values/quantity";
 import { silent, type Trace } from "../../kernel/define/steps";
 import { densityOfWater, viscosityOfWater } from "../../water/equations";
@@ -66,7 +66,7 @@ export interface Flowing {
 const reducerCoefficient = (item: FittingCase, D: number, trace: Trace): number => {
   const sizes = PVC_PIPE.filter(({ schedule }) => schedule === item.schedule);
   const larger = sizes[sizes.findIndex(({ size }) => size === item.size) + 1];
-  if (!larger) throw outside(`size: no larger pipe than ${item.size} stands in the table`);
+  if (!larger) throw notAvailable(`size: no larger pipe than ${item.size} stands in the table`);
   return trace.step(suddenContraction, { D, Db: boreOf(larger.size, item.schedule, item.bore, trace) });
 };
 
@@ -99,14 +99,14 @@ const sharedCoefficient = (item: FittingCase, D: number, trace: Trace): number |
     trace.lookup({
       table: "Loss coefficient",
       row: item.fitting,
-      gives: { value: constant, kind: "number" },
+      result: { value: constant, kind: "number" },
       source: item.fitting === "entrance" || item.fitting === "exit" ? "craneTp410" : "perryCoupling",
     });
   return constant;
 };
 
 /** The spread of coefficients over all methods that have constants for the fitting; undefined where only one has. */
-export const methodSpread = (item: FittingCase, flowing: Flowing, chosen: number): string | undefined => {
+export const fittingMethodSpread = (item: FittingCase, flowing: Flowing, chosen: number): string | undefined => {
   const others = FITTING_METHODS.filter((each) => each !== item.method).flatMap((each) => {
     const K = coefficientBy(each, item, flowing, silent);
     return K === undefined ? [] : [K];
@@ -117,10 +117,10 @@ export const methodSpread = (item: FittingCase, flowing: Flowing, chosen: number
 };
 
 /** What the other methods would read, for the working. */
-const tellOthers = (item: FittingCase, flowing: Flowing, chosen: number, trace: Trace): void =>
+const traceOtherMethods = (item: FittingCase, flowing: Flowing, chosen: number, trace: Trace): void =>
   trace.within("The other methods", () => {
     for (const each of FITTING_METHODS) if (each !== item.method) coefficientBy(each, item, flowing, trace);
-    const spread = methodSpread(item, flowing, chosen);
+    const spread = fittingMethodSpread(item, flowing, chosen);
     if (spread !== undefined) trace.remark(`Coefficients run from ${spread}: published methods differ 2 to 3 times.`);
   });
 
@@ -134,7 +134,7 @@ export const isShared = (fitting: Fitting): boolean => {
 export const coefficientOf = (item: FittingCase, flowing: Flowing, trace: Trace = silent): number => {
   const K = sharedCoefficient(item, flowing.D, trace) ?? coefficientBy(item.method, item, flowing, trace);
   if (K === undefined)
-    throw outside(
+    throw notAvailable(
       `fitting: the ${item.method} method has no constants for a ${item.fitting} of ${item.size}; take three-constant`,
     );
   return K;
@@ -149,6 +149,6 @@ export const fittingLoss = (item: FittingCase, trace: Trace = silent): FittingLo
   const shared = isShared(item.fitting);
   const flowing: Flowing = { re, D, f: shared ? 0 : frictionFactor(re, PVC_ROUGHNESS, D) };
   const K = coefficientOf(item, flowing, trace);
-  if (!shared && trace.on) tellOthers(item, flowing, K, trace);
+  if (!shared && trace.on) traceOtherMethods(item, flowing, K, trace);
   return { head: trace.step(fittingHead, { n: item.count, K, v }), velocity: v, coefficient: K };
 };

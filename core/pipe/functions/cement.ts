@@ -1,6 +1,6 @@
 import { quantity, rows } from "../../kernel/define/argument";
 import { cellFunction } from "../../kernel/define/cellFunction";
-import { of, table, word } from "../../kernel/define/result";
+import { quantityResult, tableResult, wordResult } from "../../kernel/define/result";
 import { NOMINAL_SIZE } from "../args";
 import { solventCement } from "../cautions";
 import { jointsPerQuart } from "../plastic/plastic";
@@ -9,12 +9,12 @@ import { jointsPerQuart } from "../plastic/plastic";
 const QUART = 0.003785411784 / 4;
 const PRIMER_SHARE = 2;
 
-export const cement = cellFunction({
+export const pipeCement = cellFunction({
   id: "PIPE.CEMENT",
   topic: "pipe",
   summary: "Solvent cement and primer for a list of joints.",
-  finds: ["glue", "take-off", "primer"],
-  remarks: [
+  keywords: ["glue", "take-off", "primer"],
+  details: [
     "Joints per quart as printed in plastics manuals; primer lasts for half as many joints. Sizes that the table lacks count as the next larger one.",
   ],
   args: {
@@ -24,38 +24,38 @@ export const cement = cellFunction({
       { least: 1, most: 200 },
     ),
   },
-  gives: table(
+  returns: tableResult(
     "cement and primer",
     {
-      size: word("pipe size, and the total"),
-      joints: of("count", "number of joints"),
-      cement: of("daily draw", "cement"),
-      primer: of("daily draw", "primer"),
+      size: wordResult("pipe size, and the total"),
+      joints: quantityResult("count", "number of joints"),
+      cement: quantityResult("daily draw", "cement"),
+      primer: quantityResult("daily draw", "primer"),
     },
     { total: true },
   ),
-  cautions: [{ rule: solventCement, fires: { joints: [{ size: "2 in", joints: 24 }] } }],
+  cautions: [{ rule: solventCement, raisedBy: { joints: [{ size: "2 in", joints: 24 }] } }],
   checks: [
     {
-      at: {
+      inputs: {
         joints: [
           { size: "2 in", joints: 60 },
           { size: "1-1/2 in", joints: 90 },
         ],
       },
-      gives: { row: "total", column: "cement", is: 0.5 },
-      within: 1e-6,
-      from: "cementTable",
+      expected: { row: "total", column: "cement", value: 0.5 },
+      tolerance: 1e-6,
+      source: "cementTable",
       remark: "a quart each",
     },
   ],
-  work({ joints }, { trace }) {
+  compute({ joints }, { trace }) {
     const lines = joints.map(({ size, joints: count }) => {
       const { joints: each, row } = jointsPerQuart(size);
       trace.lookup({
         table: "Joints per quart of cement",
         row,
-        gives: { value: each, kind: "count" },
+        result: { value: each, kind: "count" },
         source: "cementTable",
       });
       const volume = (count / each) * QUART;

@@ -1,17 +1,17 @@
 import { choice, quantity } from "../../kernel/define/argument";
 import { cellFunction } from "../../kernel/define/cellFunction";
 import { WATER_FLOW } from "../../kernel/define/glossary";
-import { of } from "../../kernel/define/result";
+import { quantityResult } from "../../kernel/define/result";
 import { BORE_RULE, FITTING, LOOP_WATER, NOMINAL_SIZE, SCHEDULE } from "../args";
-import { contestedFittings, fastWater } from "../cautions";
+import { contestedFittings, fastPipeWater } from "../cautions";
 import { FITTING_METHODS, fittingLoss } from "../fitting/fittingLoss";
 
-export const fitting = cellFunction({
+export const pipeFitting = cellFunction({
   id: "PIPE.FITTING",
   topic: "pipe",
   summary: "Head lost in equal PVC fittings.",
-  finds: ["elbow", "tee", "valve", "minor loss", "K factor"],
-  remarks: [
+  keywords: ["elbow", "tee", "valve", "minor loss", "K factor"],
+  details: [
     "Couplings and unions K 0.04, sharp entrance 0.5, exit 1.0. A reducer counts from the next larger size, on the smaller bore.",
     "Socket fittings of PVC turn as sharply as screwed ones: the methods' screwed rows are used.",
   ],
@@ -19,37 +19,37 @@ export const fitting = cellFunction({
     fitting: FITTING,
     size: NOMINAL_SIZE,
     flow: WATER_FLOW,
-    count: quantity("count", "number of such fittings", { from: 0, to: 1000, whole: true }).otherwise(1),
+    count: quantity("count", "number of such fittings", { from: 0, to: 1000, whole: true }).default(1),
     schedule: SCHEDULE,
     water: LOOP_WATER,
-    method: choice("FittingMethod", FITTING_METHODS, "method of the loss coefficient").otherwise("three-constant"),
+    method: choice("FittingMethod", FITTING_METHODS, "method of the loss coefficient").default("three-constant"),
     bore: BORE_RULE,
   },
-  gives: of("head", "head lost"),
+  returns: quantityResult("head", "head lost"),
   facts: { waterVelocity: "velocity" },
   cautions: [
-    { rule: fastWater, fires: { fitting: "elbow 90", size: "2 in", flow: 90 } },
-    { rule: contestedFittings, fires: { fitting: "elbow 90", size: "2 in", flow: 40 } },
+    { rule: fastPipeWater, raisedBy: { fitting: "elbow 90", size: "2 in", flow: 90 } },
+    { rule: contestedFittings, raisedBy: { fitting: "elbow 90", size: "2 in", flow: 40 } },
   ],
   checks: [
     {
-      at: { fitting: "elbow 90", size: "2 in", flow: 40, count: 4, method: "equivalent length" },
-      gives: 0.61,
-      within: 0.02,
-      from: "pvcEquivalentLengths",
+      inputs: { fitting: "elbow 90", size: "2 in", flow: 40, count: 4, method: "equivalent length" },
+      expected: 0.61,
+      tolerance: 0.02,
+      source: "pvcEquivalentLengths",
       remark: "4 × 5.7 ft of 2 in pipe at 2.68 ft per 100 ft",
     },
     {
-      at: { fitting: "exit", size: "2 in", flow: 61.7 },
-      gives: 0.56,
-      within: 0.005,
-      from: "identity",
+      inputs: { fitting: "exit", size: "2 in", flow: 61.7 },
+      expected: 0.56,
+      tolerance: 0.005,
+      source: "identity",
       remark: "velocity head at 6 ft/s",
     },
   ],
-  work(args, { trace, note }) {
+  compute(args, { trace, recordFacts }) {
     const loss = fittingLoss(args, trace);
-    note({ waterVelocity: loss.velocity });
+    recordFacts({ waterVelocity: loss.velocity });
     return loss.head;
   },
 });

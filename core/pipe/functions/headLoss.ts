@@ -1,17 +1,17 @@
 import { choice } from "../../kernel/define/argument";
 import { cellFunction } from "../../kernel/define/cellFunction";
 import { WATER_FLOW } from "../../kernel/define/glossary";
-import { of } from "../../kernel/define/result";
+import { quantityResult } from "../../kernel/define/result";
 import { BORE_RULE, LOOP_WATER, NOMINAL_SIZE, SCHEDULE, STRAIGHT_LENGTH } from "../args";
-import { fastWater, hotPlastic, outsideHazenWilliams, transitionalFlow } from "../cautions";
+import { fastPipeWater, hotPlastic, outsideHazenWilliams, transitionalFlow } from "../cautions";
 import { headLossOf } from "../straight/headLoss";
 
-export const headLoss = cellFunction({
+export const pipeHeadLoss = cellFunction({
   id: "PIPE.HEADLOSS",
   topic: "pipe",
   summary: "Friction head lost in a straight run of PVC pipe.",
-  finds: ["pressure drop", "friction loss", "pump head", "Hazen-Williams", "Darcy"],
-  remarks: [
+  keywords: ["pressure drop", "friction loss", "pump head", "Hazen-Williams", "Darcy"],
+  details: [
     "Fittings come on top. Wall roughness of PVC 0.0015 mm; laminar below Reynolds number 2,040, Colebrook above.",
     "Published friction tables for C = 150 are often worked with the inside diameters of steel pipe and read 6 to 7 % low for PVC.",
   ],
@@ -21,43 +21,46 @@ export const headLoss = cellFunction({
     length: STRAIGHT_LENGTH,
     schedule: SCHEDULE,
     water: LOOP_WATER,
-    method: choice("FrictionMethod", ["Darcy-Weisbach", "Hazen-Williams"], "friction formula").otherwise(
+    method: choice("FrictionMethod", ["Darcy-Weisbach", "Hazen-Williams"], "friction formula").default(
       "Darcy-Weisbach",
     ),
     bore: BORE_RULE,
   },
-  gives: of("head", "head lost to friction"),
+  returns: quantityResult("head", "head lost to friction"),
   facts: { waterVelocity: "velocity", reynolds: "number" },
   cautions: [
-    { rule: fastWater, fires: { flow: 90, size: "2 in", length: 100 } },
-    { rule: transitionalFlow, fires: { flow: 1, size: "1 in", length: 100 } },
-    { rule: outsideHazenWilliams, fires: { flow: 40, size: "2 in", length: 100, method: "Hazen-Williams", water: 95 } },
-    { rule: hotPlastic, fires: { flow: 40, size: "2 in", length: 100, water: 120 } },
+    { rule: fastPipeWater, raisedBy: { flow: 90, size: "2 in", length: 100 } },
+    { rule: transitionalFlow, raisedBy: { flow: 1, size: "1 in", length: 100 } },
+    {
+      rule: outsideHazenWilliams,
+      raisedBy: { flow: 40, size: "2 in", length: 100, method: "Hazen-Williams", water: 95 },
+    },
+    { rule: hotPlastic, raisedBy: { flow: 40, size: "2 in", length: 100, water: 120 } },
   ],
   checks: [
     {
-      at: { flow: 40, size: "2 in", length: 100, method: "Hazen-Williams" },
-      gives: 2.77,
-      within: 0.03,
-      from: "hazenWilliams",
+      inputs: { flow: 40, size: "2 in", length: 100, method: "Hazen-Williams" },
+      expected: 2.77,
+      tolerance: 0.03,
+      source: "hazenWilliams",
     },
     {
-      at: { flow: 40, size: "2 in", length: 100, method: "Hazen-Williams", bore: "minimum wall" },
-      gives: 2.62,
-      within: 0.079,
-      from: "illinois906",
+      inputs: { flow: 40, size: "2 in", length: 100, method: "Hazen-Williams", bore: "minimum wall" },
+      expected: 2.62,
+      tolerance: 0.079,
+      source: "illinois906",
       remark: "The table fits an inside diameter of 2.067 in, which the minimum wall gives too.",
     },
     {
-      at: { flow: 9.32175006, size: "1/2 in", length: 100, water: "10 degC", bore: "minimum wall" },
-      gives: 66.0799126,
-      within: "0.1 %",
-      from: "fluids131",
+      inputs: { flow: 9.32175006, size: "1/2 in", length: 100, water: "10 degC", bore: "minimum wall" },
+      expected: 66.0799126,
+      tolerance: "0.1 %",
+      source: "fluids131",
     },
   ],
-  work(args, { trace, note }) {
+  compute(args, { trace, recordFacts }) {
     const loss = headLossOf(args, trace);
-    note({ waterVelocity: loss.velocity, reynolds: loss.reynolds });
+    recordFacts({ waterVelocity: loss.velocity, reynolds: loss.reynolds });
     return loss.head;
   },
 });

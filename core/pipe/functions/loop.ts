@@ -1,7 +1,7 @@
 import { choice, quantity, rows, text } from "../../kernel/define/argument";
 import { cellFunction } from "../../kernel/define/cellFunction";
 import { WATER_FLOW } from "../../kernel/define/glossary";
-import { of, table, word } from "../../kernel/define/result";
+import { quantityResult, tableResult, wordResult } from "../../kernel/define/result";
 import { LOOP_WATER, NOMINAL_SIZE, SCHEDULE } from "../args";
 import { contestedFittings } from "../cautions";
 import { cleanFilter, drainCover, fastReturn, fastSuction } from "../network/cautions";
@@ -9,26 +9,26 @@ import { PIPE_WORDS, loopLines, type LoopItem } from "../network/loop";
 
 const ITEM = {
   what: text('"pipe", a fitting, or the name of any other part', 80),
-  size: NOMINAL_SIZE.optionally(),
+  size: NOMINAL_SIZE.optional(),
   lengthOrCount: quantity(
     { choice: "what", kinds: Object.fromEntries(PIPE_WORDS.map((each) => [each, "length"])) },
     "length of a pipe, number of pieces of all else (1)",
     { above: 0 },
-  ).optionally(),
-  loss: quantity("head", "head lost at the known flow", { above: 0 }).optionally(),
-  knownFlow: quantity("water flow", "flow at which the loss is known", { above: 0 }).optionally(),
-  side: choice("LoopSide", ["suction", "return"], "before or behind the pump").otherwise("return"),
-  flowCoefficient: quantity("number", "flow coefficient Cv of a valve: gpm at 1 psi", { above: 0 }).optionally(),
+  ).optional(),
+  loss: quantity("head", "head lost at the known flow", { above: 0 }).optional(),
+  knownFlow: quantity("water flow", "flow at which the loss is known", { above: 0 }).optional(),
+  side: choice("LoopSide", ["suction", "return"], "before or behind the pump").default("return"),
+  flowCoefficient: quantity("number", "flow coefficient Cv of a valve: gpm at 1 psi", { above: 0 }).optional(),
 };
 
 const isCleanFilter = ({ what }: LoopItem): boolean => /filter/i.test(what) && !/dirty|backwash/i.test(what);
 
-export const loop = cellFunction({
+export const pipeLoop = cellFunction({
   id: "PIPE.LOOP",
   topic: "pipe",
   summary: "Head that a pool loop takes, row by row, with subtotals of suction and return and its system curve.",
-  finds: ["total dynamic head", "TDH", "system curve", "pressure drop of the loop", "take-off", "filter"],
-  remarks: [
+  keywords: ["total dynamic head", "TDH", "system curve", "pressure drop of the loop", "take-off", "filter"],
+  details: [
     "Columns: what, size, length or count, loss, known flow, side, flow coefficient; a header row may put them in another order. Give a loss in psi as head: 1 psi is 2.31 ft.",
     "Pipe by Darcy and Weisbach, fittings by the three-constant method, both on the average bore; other parts by their loss at a known flow, which rises with the flow squared, or by their flow coefficient. A fitting with a known loss of its own takes that.",
     "The velocity of a sum is the highest of its rows. The system curve h = k Q² is exact at this flow only: its coefficients add up, static head is not in it.",
@@ -42,27 +42,27 @@ export const loop = cellFunction({
     water: LOOP_WATER,
     schedule: SCHEDULE,
   },
-  gives: table(
+  returns: tableResult(
     "head by row",
     {
-      what: word("the part, and the sums"),
-      size: word("nominal size"),
-      side: word("suction or return"),
-      head: of("head", "head lost"),
-      velocity: of("velocity", "mean velocity, of a sum the highest"),
-      lossCoefficient: of("number", "loss coefficient K of one piece or of the run"),
-      method: word("how it was found"),
-      systemCurve: of("system curve", "share of the system curve's coefficient"),
+      what: wordResult("the part, and the sums"),
+      size: wordResult("nominal size"),
+      side: wordResult("suction or return"),
+      head: quantityResult("head", "head lost"),
+      velocity: quantityResult("velocity", "mean velocity, of a sum the highest"),
+      lossCoefficient: quantityResult("number", "loss coefficient K of one piece or of the run"),
+      method: wordResult("how it was found"),
+      systemCurve: quantityResult("system curve", "share of the system curve's coefficient"),
     },
     { total: true },
   ),
   facts: { suctionVelocity: "velocity", returnVelocity: "velocity", cleanFilter: "yes/no" },
   cautions: [
-    { rule: drainCover, fires: { items: [["pipe", "2 in", 40]], flow: 40 } },
-    { rule: fastSuction, fires: { items: [["pipe", "2 in", 10, null, null, "suction"]], flow: 70 } },
-    { rule: fastReturn, fires: { items: [["pipe", "2 in", 10]], flow: 90 } },
-    { rule: cleanFilter, fires: { items: [["filter, clean", null, 1, 8, 50]], flow: 50 } },
-    { rule: contestedFittings, fires: { items: [["elbow 90", "2 in", 8]], flow: 50 } },
+    { rule: drainCover, raisedBy: { items: [["pipe", "2 in", 40]], flow: 40 } },
+    { rule: fastSuction, raisedBy: { items: [["pipe", "2 in", 10, null, null, "suction"]], flow: 70 } },
+    { rule: fastReturn, raisedBy: { items: [["pipe", "2 in", 10]], flow: 90 } },
+    { rule: cleanFilter, raisedBy: { items: [["filter, clean", null, 1, 8, 50]], flow: 50 } },
+    { rule: contestedFittings, raisedBy: { items: [["elbow 90", "2 in", 8]], flow: 50 } },
   ],
   example: {
     items: [
@@ -77,44 +77,44 @@ export const loop = cellFunction({
   },
   checks: [
     {
-      at: { items: [["valve", null, 1, null, null, null, 22]], flow: 10 },
-      gives: { row: "valve", column: "head", is: 0.476 },
-      within: 0.003,
-      from: "hydraulicsTexts",
+      inputs: { items: [["valve", null, 1, null, null, null, 22]], flow: 10 },
+      expected: { row: "valve", column: "head", value: 0.476 },
+      tolerance: 0.003,
+      source: "hydraulicsTexts",
       remark: "0.206 psi at 10 gpm through Cv 22",
     },
     {
-      at: {
+      inputs: {
         items: [
           ["pipe", "2 in", 100],
           ["exchanger", null, 1, 10, 50],
         ],
         flow: 40,
       },
-      gives: { row: "exchanger", column: "head", is: 6.4 },
-      within: 1e-6,
-      from: "identity",
+      expected: { row: "exchanger", column: "head", value: 6.4 },
+      tolerance: 1e-6,
+      source: "identity",
       remark: "10 ft × (40/50)²",
     },
     {
-      at: { items: [["pipe", "2 in", 100]], flow: 40 },
-      gives: { row: "total", column: "head", is: 2.77 },
-      within: "5 %",
-      from: "hazenWilliams",
+      inputs: { items: [["pipe", "2 in", 100]], flow: 40 },
+      expected: { row: "total", column: "head", value: 2.77 },
+      tolerance: "5 %",
+      source: "hazenWilliams",
       remark: "By the other friction formula, C = 150",
     },
     {
-      at: { items: [["pipe", "2 in", 100]], flow: 61.7 },
-      gives: { row: "total", column: "velocity", is: 6 },
-      within: 0.02,
-      from: "poolVelocityLimits",
+      inputs: { items: [["pipe", "2 in", 100]], flow: 61.7 },
+      expected: { row: "total", column: "velocity", value: 6 },
+      tolerance: 0.02,
+      source: "poolVelocityLimits",
       remark: "61.7 gpm is 6 ft/s in 2 in Schedule 40",
     },
   ],
-  work({ items, flow, water, schedule }, { trace, note }) {
+  compute({ items, flow, water, schedule }, { trace, recordFacts }) {
     const lines = loopLines(items, { flow, water, schedule }, trace);
     const [suction, back] = [lines.at(-3)?.velocity, lines.at(-2)?.velocity];
-    note({
+    recordFacts({
       cleanFilter: items.some(isCleanFilter),
       ...(typeof suction === "number" ? { suctionVelocity: suction } : {}),
       ...(typeof back === "number" ? { returnVelocity: back } : {}),

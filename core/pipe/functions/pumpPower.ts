@@ -2,19 +2,19 @@ import { quantity } from "../../kernel/define/argument";
 import { cellFunction } from "../../kernel/define/cellFunction";
 import { WATER_FLOW } from "../../kernel/define/glossary";
 import { us } from "../../kernel/values/quantity";
-import { of } from "../../kernel/define/result";
+import { quantityResult } from "../../kernel/define/result";
 import { densityOfWater } from "../../water/equations";
-import { pumpPower as equationOfPower } from "../equations";
+import { pumpPowerEquation as equationOfPower } from "../equations";
 
 /** Density is taken at 60 °F: within 0.5 % for any pool. */
 const WATER = us("temperature", 60);
 
-export const pumpPower = cellFunction({
+export const pipePumpPower = cellFunction({
   id: "PIPE.PUMPPOWER",
   topic: "pipe",
   summary: "Power that a pump takes for a flow and a head.",
-  finds: ["horsepower", "pump energy", "wire to water"],
-  remarks: [
+  keywords: ["horsepower", "pump energy", "wire to water"],
+  details: [
     "With the pump's efficiency alone the answer is shaft power; with wire-to-water efficiency it is electrical power. 1 hp = 0.7457 kW.",
   ],
   args: {
@@ -26,17 +26,17 @@ export const pumpPower = cellFunction({
       usual: [0.2, 0.85],
     }),
   },
-  gives: of("electric power", "power"),
+  returns: quantityResult("electric power", "power"),
   cautions: [],
   checks: [
     {
-      at: { flow: 50, head: 50, efficiency: 0.6 },
-      gives: 0.785,
-      within: 0.004,
-      from: "hydraulicsTexts",
+      inputs: { flow: 50, head: 50, efficiency: 0.6 },
+      expected: 0.785,
+      tolerance: 0.004,
+      source: "hydraulicsTexts",
       remark: "50 × 50/(3,960 × 0.6) = 1.052 hp",
     },
   ],
-  work: ({ flow, head, efficiency }, { step }) =>
+  compute: ({ flow, head, efficiency }, { step }) =>
     step(equationOfPower, { rho: step(densityOfWater, { T: WATER }), Q: flow, H: head, e: efficiency }),
 });

@@ -1,18 +1,18 @@
 import { quantity } from "../../kernel/define/argument";
 import { cellFunction } from "../../kernel/define/cellFunction";
-import { outside } from "../../kernel/values/fault";
+import { notAvailable } from "../../kernel/values/fault";
 import { WATER_FLOW } from "../../kernel/define/glossary";
 import { us } from "../../kernel/values/quantity";
-import { word } from "../../kernel/define/result";
+import { wordResult } from "../../kernel/define/result";
 import { BORE_RULE, SCHEDULE } from "../args";
-import { fastWater } from "../cautions";
+import { fastPipeWater } from "../cautions";
 import { smallestSize } from "../straight/size";
 
-export const size = cellFunction({
+export const pipeSize = cellFunction({
   id: "PIPE.SIZE",
   topic: "pipe",
   summary: "Smallest PVC pipe that carries a flow within a velocity limit.",
-  finds: ["pipe diameter", "choose pipe"],
+  keywords: ["pipe diameter", "choose pipe"],
   args: {
     flow: WATER_FLOW,
     velocityLimit: quantity("velocity", "highest mean velocity allowed (pools: 6 suction, 8 ft/s return)", {
@@ -22,23 +22,28 @@ export const size = cellFunction({
     schedule: SCHEDULE,
     bore: BORE_RULE,
   },
-  gives: word("nominal size"),
+  returns: wordResult("nominal size"),
   facts: { waterVelocity: "velocity" },
-  cautions: [{ rule: fastWater, fires: { flow: 90, velocityLimit: 10 } }],
+  cautions: [{ rule: fastPipeWater, raisedBy: { flow: 90, velocityLimit: 10 } }],
   checks: [
     {
-      at: { flow: 61.6, velocityLimit: 6 },
-      gives: "2 in",
-      from: "poolVelocityLimits",
+      inputs: { flow: 61.6, velocityLimit: 6 },
+      expected: "2 in",
+      source: "poolVelocityLimits",
       remark: "2 in carries 61.7 gpm at 6 ft/s",
     },
-    { at: { flow: 61.9, velocityLimit: 6 }, gives: "2-1/2 in", from: "poolVelocityLimits" },
-    { at: { flow: 82.1, velocityLimit: 8 }, gives: "2 in", from: "poolVelocityLimits", remark: "82.2 gpm at 8 ft/s" },
+    { inputs: { flow: 61.9, velocityLimit: 6 }, expected: "2-1/2 in", source: "poolVelocityLimits" },
+    {
+      inputs: { flow: 82.1, velocityLimit: 8 },
+      expected: "2 in",
+      source: "poolVelocityLimits",
+      remark: "82.2 gpm at 8 ft/s",
+    },
   ],
-  work({ flow, velocityLimit, schedule, bore }, { trace, note }) {
+  compute({ flow, velocityLimit, schedule, bore }, { trace, recordFacts }) {
     const found = smallestSize(flow, velocityLimit, schedule, bore, trace);
-    if (!found) throw outside("flow: no size of this table, up to 8 in, stays within the velocity limit");
-    note({ waterVelocity: found.velocity });
+    if (!found) throw notAvailable("flow: no size of this table, up to 8 in, stays within the velocity limit");
+    recordFacts({ waterVelocity: found.velocity });
     return found.size;
   },
 });

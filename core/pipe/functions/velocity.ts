@@ -1,33 +1,33 @@
 import { cellFunction } from "../../kernel/define/cellFunction";
 import { WATER_FLOW } from "../../kernel/define/glossary";
-import { of } from "../../kernel/define/result";
+import { quantityResult } from "../../kernel/define/result";
 import { BORE_RULE, NOMINAL_SIZE, SCHEDULE } from "../args";
-import { fastWater } from "../cautions";
+import { fastPipeWater } from "../cautions";
 import { meanVelocity } from "../equations";
 import { boreOf } from "../straight/bore";
 
-export const velocity = cellFunction({
+export const pipeVelocity = cellFunction({
   id: "PIPE.VELOCITY",
   topic: "pipe",
   summary: "Mean velocity of water in PVC pipe.",
-  finds: ["flow speed"],
+  keywords: ["flow speed"],
   args: { flow: WATER_FLOW, size: NOMINAL_SIZE, schedule: SCHEDULE, bore: BORE_RULE },
-  gives: of("velocity", "mean velocity"),
+  returns: quantityResult("velocity", "mean velocity"),
   facts: { waterVelocity: "velocity" },
-  cautions: [{ rule: fastWater, fires: { flow: 90, size: "2 in" } }],
+  cautions: [{ rule: fastPipeWater, raisedBy: { flow: 90, size: "2 in" } }],
   checks: [
     {
-      at: { flow: 40, size: "2 in", bore: "minimum wall" },
-      gives: 3.82,
-      within: 0.01,
-      from: "identity",
+      inputs: { flow: 40, size: "2 in", bore: "minimum wall" },
+      expected: 3.82,
+      tolerance: 0.01,
+      source: "identity",
       remark: "0.4085 Q/d² at 2.067 in",
     },
-    { at: { flow: 61.7, size: "2 in" }, gives: 6, within: 0.02, from: "poolVelocityLimits" },
+    { inputs: { flow: 61.7, size: "2 in" }, expected: 6, tolerance: 0.02, source: "poolVelocityLimits" },
   ],
-  work({ flow, size, schedule, bore }, { trace, step, note }) {
+  compute({ flow, size, schedule, bore }, { trace, step, recordFacts }) {
     const v = step(meanVelocity, { Q: flow, D: boreOf(size, schedule, bore, trace) });
-    note({ waterVelocity: v });
+    recordFacts({ waterVelocity: v });
     return v;
   },
 });

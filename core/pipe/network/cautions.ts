@@ -9,10 +9,10 @@ export const fastSuction = caution({
   code: "PIPE-LOOP-FAST-SUCTION",
   severity: "Warning",
   source: "poolVelocityLimits",
-  about: "Water faster than 6 ft/s in the suction lines.",
+  description: "Water faster than 6 ft/s in the suction lines.",
   needs: { suctionVelocity: "velocity" },
   when: ({ suctionVelocity }) => suctionVelocity > SUCTION_LIMIT,
-  say: ({ suctionVelocity }, show) =>
+  message: ({ suctionVelocity }, show) =>
     `Suction lines run at up to ${show(suctionVelocity, "velocity")}, above the ${show(SUCTION_LIMIT, "velocity")} of common pool standards (some editions: 8 ft/s): look up which edition is law at the place, take a larger pipe or less flow.`,
 });
 
@@ -20,10 +20,10 @@ export const fastReturn = caution({
   code: "PIPE-LOOP-FAST-RETURN",
   severity: "Warning",
   source: "poolVelocityLimits",
-  about: "Water faster than 8 ft/s in the return lines.",
+  description: "Water faster than 8 ft/s in the return lines.",
   needs: { returnVelocity: "velocity" },
   when: ({ returnVelocity }) => returnVelocity > RETURN_LIMIT,
-  say: ({ returnVelocity }, show) =>
+  message: ({ returnVelocity }, show) =>
     `Return lines run at up to ${show(returnVelocity, "velocity")}, above the ${show(RETURN_LIMIT, "velocity")} of common pool standards: look up which edition is law at the place, take a larger pipe or less flow.`,
 });
 
@@ -31,10 +31,10 @@ export const drainCover = caution({
   code: "PIPE-DRAIN-COVER",
   severity: "Danger",
   source: "vgbAct",
-  about: "A change of pump, pipe or flow can pass the rated flow of a drain cover: suction entrapment.",
+  description: "A change of pump, pipe or flow can pass the rated flow of a drain cover: suction entrapment.",
   needs: {},
   when: () => true,
-  say: () =>
+  message: () =>
     "Suction entrapment: check the flow against the rated flow of every drain and skimmer cover, with one of them blocked, whenever pump, speed, valves or pipe change. A single blockable drain needs a second means of protection. Local code and a licensed pool contractor decide.",
 });
 
@@ -42,10 +42,10 @@ export const cleanFilter = caution({
   code: "PIPE-LOOP-FILTER",
   severity: "Notice",
   source: "filterNotes",
-  about: "A clean filter's loss rises by 8 to 10 psi until it is cleaned.",
+  description: "A clean filter's loss rises by 8 to 10 psi until it is cleaned.",
   needs: { cleanFilter: "yes/no" },
   when: ({ cleanFilter }) => cleanFilter,
-  say: (_, show) =>
+  message: (_, show) =>
     `The filter row does not say "dirty": before cleaning it loses ${show(us("head", 18.5), "head")} to ${show(us("head", 23), "head")} more than clean. Work the loop once with each: the least flow must still suit exchanger and flow switch.`,
 });
 
@@ -53,10 +53,10 @@ export const unstableCurve = caution({
   code: "PIPE-UNSTABLE-PUMP-CURVE",
   severity: "Warning",
   source: "hydraulicsTexts",
-  about: "A pump curve that rises at first can meet the system at two flows.",
+  description: "A pump curve that rises at first can meet the system at two flows.",
   needs: { otherFlow: "water flow" },
   when: () => true,
-  say: ({ otherFlow }, show) =>
+  message: ({ otherFlow }, show) =>
     `The pump curve rises at first and meets the system at ${show(otherFlow, "water flow")} too: below that flow the pump may not start moving water. The answer is the stable point at more flow.`,
 });
 
@@ -64,10 +64,10 @@ export const endOfCurve = caution({
   code: "PIPE-END-OF-PUMP-CURVE",
   severity: "Caution",
   source: "commonPractice",
-  about: "The pump works near the end of its curve: cavitation, overload, poor efficiency.",
+  description: "The pump works near the end of its curve: cavitation, overload, poor efficiency.",
   needs: { placeOnCurve: "fraction", flow: "water flow" },
   when: ({ placeOnCurve }) => placeOnCurve > 0.9,
-  say: ({ flow }, show) =>
+  message: ({ flow }, show) =>
     `${show(flow, "water flow")} lies in the last tenth of the pump curve: suction head needed is highest there and the motor may be overloaded. Check PIPE.NPSH against the maker's requirement, or throttle.`,
 });
 
@@ -75,9 +75,9 @@ export const slowPump = caution({
   code: "PIPE-SLOW-PUMP",
   severity: "Caution",
   source: "commonPractice",
-  about: "Far below its own speed a pump may not prove flow, and the affinity laws overstate the saving.",
+  description: "Far below its own speed a pump may not prove flow, and the affinity laws overstate the saving.",
   needs: { speed: "number", flow: "water flow" },
   when: ({ speed }) => speed < 0.5,
-  say: ({ speed, flow }, show) =>
+  message: ({ speed, flow }, show) =>
     `At ${Math.round(speed * 100)} % of the curve's speed (${show(flow, "water flow")}) check that the flow switch closes, that the exchanger has its least flow, and that the filter works. The affinity laws leave out losses of motor and drive.`,
 });

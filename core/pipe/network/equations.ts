@@ -8,14 +8,14 @@ const Qk = symbol("water flow", "flow at which the head is known", 1e-3, 0.02);
 export const knownLoss = equation({
   name: "Loss known at another flow",
   form: "h = n * hk * (Q / Qk)^2",
-  gives: "head",
-  takes: {
+  kind: "head",
+  symbols: {
     n: symbol("count", "number of such components", 1, 10),
     hk: symbol("head", "head lost at the known flow", 0.05, 10),
     Q,
     Qk,
   },
-  valid: "turbulent flow through a component that stays as it is",
+  validity: "turbulent flow through a component that stays as it is",
   source: "hydraulicsTexts",
   code: (x) => x.n * x.hk * (x.Q / x.Qk) ** 2,
 });
@@ -24,8 +24,8 @@ export const knownLoss = equation({
 export const flowCoefficientLoss = equation({
   name: "Loss by flow coefficient",
   form: "h = n * 6894.757293168 / (999.016 * g) * (Q / 6.30901964e-5 / Cv)^2",
-  gives: "head",
-  takes: {
+  kind: "head",
+  symbols: {
     n: symbol("count", "number of such valves", 1, 10),
     Q,
     Cv: symbol("number", "flow coefficient, gpm at 1 psi", 2, 400),
@@ -38,8 +38,8 @@ export const flowCoefficientLoss = equation({
 export const lossCoefficientOf = equation({
   name: "Loss coefficient of a head",
   form: "K = h * 2 * g / v^2",
-  gives: "number",
-  takes: { h: symbol("head", "head lost", 0.01, 20), v: symbol("velocity", "mean velocity", 0.1, 4) },
+  kind: "number",
+  symbols: { h: symbol("head", "head lost", 0.01, 20), v: symbol("velocity", "mean velocity", 0.1, 4) },
   constants: { g: GRAVITY },
   source: "darcyWeisbach",
   code: (x) => (x.h * 2 * GRAVITY) / x.v ** 2,
@@ -48,9 +48,9 @@ export const lossCoefficientOf = equation({
 export const curveCoefficient = equation({
   name: "Coefficient of the system curve",
   form: "k = h / Q^2",
-  gives: "system curve",
-  takes: { h: symbol("head", "head lost", 0.01, 30), Q },
-  valid: "near this flow: friction of smooth pipe rises by less than the square",
+  kind: "system curve",
+  symbols: { h: symbol("head", "head lost", 0.01, 30), Q },
+  validity: "near this flow: friction of smooth pipe rises by less than the square",
   source: "hydraulicsTexts",
   code: (x) => x.h / x.Q ** 2,
 });
@@ -61,7 +61,7 @@ const part = (about: string) => symbol("head", about, 0.01, 30);
 export const sidesClose = relation({
   name: "Suction and return make the total",
   form: "H = hs + hr",
-  takes: { H: part("head of all rows"), hs: part("head of the suction rows"), hr: part("head of the return rows") },
+  symbols: { H: part("head of all rows"), hs: part("head of the suction rows"), hr: part("head of the return rows") },
   source: "identity",
   left: (x) => x.H,
   right: (x) => x.hs + x.hr,
@@ -73,8 +73,8 @@ const Hk = symbol("head", "total head at the known flow", 6, 30);
 export const systemHead = equation({
   name: "Head that the system takes",
   form: "H = Hs + (Hk - Hs) * (Q / Qk)^2",
-  gives: "head",
-  takes: { Hs, Hk, Q, Qk },
+  kind: "head",
+  symbols: { Hs, Hk, Q, Qk },
   source: "hydraulicsTexts",
   code: (x) => x.Hs + (x.Hk - x.Hs) * (x.Q / x.Qk) ** 2,
 });
@@ -82,13 +82,13 @@ export const systemHead = equation({
 export const flowOfOnePump = equation({
   name: "Flow of one pump at the curve's own speed",
   form: "q = Q / (s * n)",
-  gives: "water flow",
-  takes: {
+  kind: "water flow",
+  symbols: {
     Q,
     s: symbol("number", "speed, as a share of the curve's", 0.3, 1.2),
     n: symbol("count", "pumps in parallel", 1, 2),
   },
-  valid: "affinity law: flow by speed",
+  validity: "affinity law: flow by speed",
   source: "hydraulicsTexts",
   code: (x) => x.Q / (x.s * x.n),
 });
@@ -96,8 +96,8 @@ export const flowOfOnePump = equation({
 export const curveBetween = equation({
   name: "Pump curve between two of its points",
   form: "Hp = (1 - t)^2 * ((1 + 2 * t) * H0 + t * w * m0) + t^2 * ((3 - 2 * t) * H1 - (1 - t) * w * m1)",
-  gives: "head",
-  takes: {
+  kind: "head",
+  symbols: {
     t: symbol("fraction", "place between the points", 0, 1),
     w: symbol("water flow", "flow between the points", 1e-4, 0.005),
     H0: symbol("head", "head at the left point", 10, 30),
@@ -105,7 +105,7 @@ export const curveBetween = equation({
     m0: symbol("number", "slope at the left point, s/m²", -5000, -100),
     m1: symbol("number", "slope at the right point, s/m²", -9000, -100),
   },
-  valid: "monotone cubic: never above or below the points",
+  validity: "monotone cubic: never above or below the points",
   source: "fritschCarlson1980",
   code: (x) =>
     (1 - x.t) ** 2 * ((1 + 2 * x.t) * x.H0 + x.t * x.w * x.m0) +
@@ -115,7 +115,7 @@ export const curveBetween = equation({
 export const pumpMeetsSystem = relation({
   name: "Pump and system meet",
   form: "c * s^2 * Hp = Hs + (Hk - Hs) * (Q / Qk)^2",
-  takes: {
+  symbols: {
     c: symbol("count", "pumps in series", 1, 2),
     s: symbol("number", "speed, as a share of the curve's", 0.3, 1.2),
     Hp: symbol("head", "head of one pump at its own speed", 5, 30),
@@ -124,7 +124,7 @@ export const pumpMeetsSystem = relation({
     Q,
     Qk,
   },
-  valid: "affinity law: head by the square of speed",
+  validity: "affinity law: head by the square of speed",
   source: "hydraulicsTexts",
   left: (x) => x.c * x.s ** 2 * x.Hp,
   right: (x) => x.Hs + (x.Hk - x.Hs) * (x.Q / x.Qk) ** 2,

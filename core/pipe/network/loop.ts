@@ -1,9 +1,9 @@
 /** The head that a loop takes, row by row. */
-import { folded } from "../../kernel/define/argument";
-import { mend } from "../../kernel/values/fault";
+import { normalizeKey } from "../../kernel/define/argument";
+import { valueError } from "../../kernel/values/fault";
 import { nearest } from "../../kernel/call/nearest";
 import { NO_VALUE } from "../../kernel/define/result";
-import { silent, tellingOf, type Trace } from "../../kernel/define/steps";
+import { silent, traceFor, type Trace } from "../../kernel/define/steps";
 import { FITTINGS, type Fitting } from "../data/fittings";
 import { darcyWeisbach } from "../equations";
 import { fittingHead } from "../fitting/equations";
@@ -45,7 +45,7 @@ export interface LoopLine {
 export const PIPE_WORDS = ["pipe", "Pipe", "PIPE"] as const;
 
 const FITTING_WORDS: ReadonlyMap<string, Fitting> = new Map(
-  FITTINGS.map(({ fitting }) => [folded(fitting), fitting] as const),
+  FITTINGS.map(({ fitting }) => [normalizeKey(fitting), fitting] as const),
 );
 
 interface Loss {
@@ -58,7 +58,7 @@ interface Loss {
 const isPipe = ({ what }: LoopItem): boolean => PIPE_WORDS.some((word) => word === what.trim());
 
 const sizeOf = ({ what, size }: LoopItem): string => {
-  if (size === undefined) throw mend(`items, ${what}: size: is blank: a pipe or fitting needs its nominal size`);
+  if (size === undefined) throw valueError(`items, ${what}: size: is blank: a pipe or fitting needs its nominal size`);
   return size;
 };
 
@@ -69,13 +69,13 @@ const runsOf = (items: readonly LoopItem[]): ReadonlySet<string> =>
 const countOf = ({ what, lengthOrCount }: LoopItem): number => {
   const count = lengthOrCount ?? 1;
   if (Math.abs(count - Math.round(count)) > 1e-9)
-    throw mend(`items, ${what}: length or count: must be a whole number of pieces, got ${count}`);
+    throw valueError(`items, ${what}: length or count: must be a whole number of pieces, got ${count}`);
   return count;
 };
 
 const pipeLoss = (item: LoopItem, water: LoopWater, trace: Trace): Loss => {
   if (item.lengthOrCount === undefined)
-    throw mend(`items, ${item.what}: length or count: is blank: the length of the pipe is needed`);
+    throw valueError(`items, ${item.what}: length or count: is blank: the length of the pipe is needed`);
   const { D, v, f } = water.within(sizeOf(item));
   const head = trace.step(darcyWeisbach, { f, L: item.lengthOrCount, D, v });
   const coefficient = trace.step(lossCoefficientOf, { h: head, v });
@@ -96,13 +96,13 @@ const componentLoss = (item: LoopItem, water: LoopWater, trace: Trace): Loss | u
   const { loss, knownFlow, flowCoefficient, what } = item;
   if (loss === undefined && flowCoefficient === undefined) return undefined;
   if (isPipe(item))
-    throw mend(
+    throw valueError(
       `items, ${what}: a pipe's loss is found from its length: give a known loss or flow coefficient a row of its own`,
     );
   if (loss !== undefined && flowCoefficient !== undefined)
-    throw mend(`items, ${what}: give the loss at a known flow or the flow coefficient, not both`);
+    throw valueError(`items, ${what}: give the loss at a known flow or the flow coefficient, not both`);
   if (loss !== undefined && knownFlow === undefined)
-    throw mend(`items, ${what}: known flow: is blank: a known loss needs the flow at which it is known`);
+    throw valueError(`items, ${what}: known flow: is blank: a known loss needs the flow at which it is known`);
   const n = countOf(item);
   const { flow } = water;
   const head =
@@ -118,12 +118,12 @@ const lossOf = (item: LoopItem, water: LoopWater, trace: Trace): Loss => {
   const component = componentLoss(item, water, trace);
   if (component) return component;
   if (isPipe(item)) return pipeLoss(item, water, trace);
-  const word = folded(item.what);
-  if (word === "pipe") throw mend(`items, ${item.what}: what: write it "pipe"`);
+  const word = normalizeKey(item.what);
+  if (word === "pipe") throw valueError(`items, ${item.what}: what: write it "pipe"`);
   const fitting = FITTING_WORDS.get(word);
   if (fitting) return fittingRow(item, fitting, water, trace);
   const near = nearest(item.what, ["pipe", ...FITTINGS.map((each) => each.fitting)]);
-  throw mend(
+  throw valueError(
     `items, ${item.what}: is neither pipe nor a known fitting (nearest: "${near}"); any other part needs its loss at a known flow, or a flow coefficient`,
   );
 };
@@ -152,7 +152,7 @@ const summed = (what: string, side: string, lines: readonly LoopLine[], flow: nu
 const rowLine = (item: LoopItem, place: number, water: LoopWater, trace: Trace): LoopLine => {
   const { what, side, size = NO_VALUE } = item;
   const name = `row ${place + 1}, ${what}${size === "" ? "" : `, ${size}`}`;
-  const { head, velocity, coefficient, method } = lossOf(item, water, trace.on ? tellingOf(name, trace) : trace);
+  const { head, velocity, coefficient, method } = lossOf(item, water, trace.on ? traceFor(name, trace) : trace);
   const systemCurve = curveCoefficient.code({ h: head, Q: water.flow });
   return { what, size, side, head, velocity, lossCoefficient: coefficient, method, systemCurve };
 };

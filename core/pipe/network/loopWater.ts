@@ -1,10 +1,10 @@
 /** The loop's water, worked out once for each size: rows of a loop share velocity, friction factor and coefficients. */
-import { silent, tellingOf, type Trace } from "../../kernel/define/steps";
+import { silent, traceFor, type Trace } from "../../kernel/define/steps";
 import { densityOfWater, viscosityOfWater } from "../../water/equations";
 import type { Fitting } from "../data/fittings";
 import { meanVelocity, reynolds } from "../equations";
 import { boreOf, type Schedule } from "../straight/bore";
-import { coefficientOf, isShared, methodSpread, type FittingCase, type Flowing } from "../fitting/fittingLoss";
+import { coefficientOf, isShared, fittingMethodSpread, type FittingCase, type Flowing } from "../fitting/fittingLoss";
 import { PVC_ROUGHNESS, frictionFactor } from "../straight/friction";
 
 export interface LoopFlow {
@@ -50,7 +50,7 @@ export const loopWater = (at: LoopFlow, runs: ReadonlySet<string>, trace: Trace 
   }));
   const within = once((size: string): SizeFlow => {
     const { rho, mu } = properties("");
-    const told = tellingOf(size, trace);
+    const told = traceFor(size, trace);
     const D = boreOf(size, schedule, "average", told);
     const v = told.step(meanVelocity, { Q: flow, D });
     const re = told.step(reynolds, { rho, v, D, mu });
@@ -60,7 +60,7 @@ export const loopWater = (at: LoopFlow, runs: ReadonlySet<string>, trace: Trace 
     once((fitting: Fitting): number => {
       const flowing = within(size);
       const item: FittingCase = { ...at, fitting, size, count: 1, method: "three-constant", bore: "average" };
-      return coefficientOf(item, flowing, trace.on ? tellingOf(nameOf(item, flowing), trace) : trace);
+      return coefficientOf(item, flowing, trace.on ? traceFor(nameOf(item, flowing), trace) : trace);
     }),
   );
   return { flow, within, coefficient: (fitting, size) => coefficients(size)(fitting) };
@@ -68,7 +68,7 @@ export const loopWater = (at: LoopFlow, runs: ReadonlySet<string>, trace: Trace 
 
 /** "elbow 90, 2 in (published methods: 0.47 to 0.92)" */
 const nameOf = (item: FittingCase, flowing: Flowing): string => {
-  const spread = isShared(item.fitting) ? undefined : methodSpread(item, flowing, coefficientOf(item, flowing));
+  const spread = isShared(item.fitting) ? undefined : fittingMethodSpread(item, flowing, coefficientOf(item, flowing));
   const name = `${item.fitting}, ${item.size}`;
   return spread === undefined ? name : `${name} (published methods: ${spread})`;
 };

@@ -1,9 +1,9 @@
 /** Where pump and system meet. */
-import { outside } from "../../kernel/values/fault";
+import { notAvailable } from "../../kernel/values/fault";
 import { silent, type Trace } from "../../kernel/define/steps";
 import { cubicAt, monotoneCubic, spanAt, type MonotoneCubic } from "../../numeric/monotoneCubic";
 import { bracketedRoot, type Root } from "../../numeric/root";
-import { told } from "../../kernel/values/quantityMark";
+import { quantityMark } from "../../kernel/values/quantityMark";
 import { curveBetween, curveCoefficient, flowOfOnePump, pumpMeetsSystem, systemHead } from "./equations";
 
 export const PUMP_SETS = ["one", "two in series", "two in parallel"] as const;
@@ -73,18 +73,18 @@ const noMeeting = (flows: readonly number[], excess: readonly number[], x: PumpA
   const pumpAt = (place: number): string => {
     const flow = flows.at(place) ?? 0;
     const head = (excess.at(place) ?? 0) + systemHead.code({ ...symbols(x), Q: flow });
-    return told("head", head);
+    return quantityMark("head", head);
   };
   if ((excess.at(-1) ?? 0) > 0)
-    return outside(
-      `pumpCurve: ends at ${told("water flow", last)}, where the pump still gives ${pumpAt(-1)}, more than the system takes: they meet beyond it; give points at more flow`,
+    return notAvailable(
+      `pumpCurve: ends at ${quantityMark("water flow", last)}, where the pump still gives ${pumpAt(-1)}, more than the system takes: they meet beyond it; give points at more flow`,
     );
   if (first > 0)
-    return outside(
-      `pumpCurve: begins at ${told("water flow", first)}, where the system already takes more than the pump's ${pumpAt(0)}: give points at less flow`,
+    return notAvailable(
+      `pumpCurve: begins at ${quantityMark("water flow", first)}, where the system already takes more than the pump's ${pumpAt(0)}: give points at less flow`,
     );
-  return outside(
-    `staticHead: ${told("head", x.staticHead)} is not below the pump's ${pumpAt(0)} at no flow: pump and system never meet, no water moves`,
+  return notAvailable(
+    `staticHead: ${quantityMark("head", x.staticHead)} is not below the pump's ${pumpAt(0)} at no flow: pump and system never meet, no water moves`,
   );
 };
 

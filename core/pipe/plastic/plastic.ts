@@ -1,8 +1,8 @@
 /** Look-ups in the tables of PVC pipework. */
-import { outside } from "../../kernel/values/fault";
+import { notAvailable } from "../../kernel/values/fault";
 import { us } from "../../kernel/values/quantity";
 import { silent, type Trace } from "../../kernel/define/steps";
-import { told } from "../../kernel/values/quantityMark";
+import { quantityMark } from "../../kernel/values/quantityMark";
 import { PVC_PIPE } from "../data/pvcPipe";
 import {
   CEMENT_BANDS,
@@ -31,8 +31,8 @@ const between = (points: readonly (readonly [number, number])[], x: number): num
 /** Share of the rating left at a water temperature, K. Refused above 140 °F. */
 export const deratingAt = (water: number, trace: Trace = silent): number => {
   if (water > PVC_LIMIT)
-    throw outside(
-      `water: PVC is not rated above ${told("temperature", PVC_LIMIT)}, got ${told("temperature", water)}; use CPVC or metal there`,
+    throw notAvailable(
+      `water: PVC is not rated above ${quantityMark("temperature", PVC_LIMIT)}, got ${quantityMark("temperature", water)}; use CPVC or metal there`,
     );
   const factor = between(
     DERATING.map(([at, share]) => [degF(at), share]),
@@ -41,9 +41,9 @@ export const deratingAt = (water: number, trace: Trace = silent): number => {
   if (trace.on)
     trace.lookup({
       table: "Temperature derating of PVC",
-      row: told("temperature", water),
+      row: quantityMark("temperature", water),
       interpolation: "linear between printed temperatures",
-      gives: { value: factor, kind: "fraction" },
+      result: { value: factor, kind: "fraction" },
       source: "machinerysHandbook",
     });
   return factor;
@@ -56,7 +56,7 @@ export const ratingAt73 = (size: string, schedule: Schedule, trace: Trace = sile
     trace.lookup({
       table: "PVC pipe, rating at 73 °F, plain ends",
       row: `${size}, Schedule ${schedule}`,
-      gives: { value: rating, kind: "pressure drop" },
+      result: { value: rating, kind: "pressure drop" },
       source: "astmD1785",
     });
   return rating;
@@ -66,15 +66,15 @@ export const ratingAt73 = (size: string, schedule: Schedule, trace: Trace = sile
 export const supportSpacing = (size: string, schedule: Schedule, water: number, trace: Trace = silent): number => {
   if (water > PVC_LIMIT) deratingAt(water);
   const row = SUPPORT.find((each) => each.size === size && each.schedule === schedule);
-  if (!row) throw outside(`size: the hanger table has no ${size}; take the next smaller size that it has`);
+  if (!row) throw notAvailable(`size: the hanger table has no ${size}; take the next smaller size that it has`);
   const points = SUPPORT_TEMPERATURES.map((at, place) => [degF(at), us("length", row.spacing[place] ?? 0)] as const);
   const spacing = between(points, water);
   if (trace.on)
     trace.lookup({
       table: "Hanger spacing of PVC pipe",
-      row: `${size}, Schedule ${schedule}, ${told("temperature", water)}`,
+      row: `${size}, Schedule ${schedule}, ${quantityMark("temperature", water)}`,
       interpolation: "linear between printed temperatures",
-      gives: { value: spacing, kind: "length" },
+      result: { value: spacing, kind: "length" },
       source: "hangerTable",
     });
   return spacing;
@@ -85,7 +85,7 @@ const inches = (size: string): number => PVC_PIPE.find((each) => each.size === s
 /** The cement table's band of a nominal size. */
 export const cementBand = (size: string): CementBand => {
   const band = CEMENT_BANDS.find(({ to }) => inches(size) <= outsideOf(to));
-  if (!band) throw outside(`size: the cement table ends at 8 in, got ${size}`);
+  if (!band) throw notAvailable(`size: the cement table ends at 8 in, got ${size}`);
   return band;
 };
 
@@ -95,6 +95,6 @@ const outsideOf = (nominal: number): number => ({ 1.25: 1.66, 3: 3.5, 8: 8.625 }
 /** Joints per quart of a size, or of the next larger one where the table lacks it. */
 export const jointsPerQuart = (size: string): { readonly joints: number; readonly row: string } => {
   const found = JOINTS_PER_QUART.find(([name]) => inches(name) >= inches(size));
-  if (!found) throw outside(`size: the cement table ends at 8 in, got ${size}`);
+  if (!found) throw notAvailable(`size: the cement table ends at 8 in, got ${size}`);
   return { joints: found[1], row: found[0] };
 };

@@ -28,7 +28,7 @@ export const boreOf = (size: string, schedule: Schedule, rule: BoreRule, trace: 
     trace.lookup({
       table: "PVC pipe, average bore",
       row: `${size}, Schedule ${schedule}`,
-      gives: { value: bore, kind: "diameter" },
+      result: { value: bore, kind: "diameter" },
       source: "astmD1785",
     });
   return bore;

@@ -1,7 +1,7 @@
 /** Evaporation from a pool by the named relations. Plain functions over SI records, cheap enough for every hour of a year. */
-import { mend, outside } from "../../kernel/values/fault";
+import { valueError, notAvailable } from "../../kernel/values/fault";
 import { silent, type Trace } from "../../kernel/define/steps";
-import { told } from "../../kernel/values/quantityMark";
+import { quantityMark } from "../../kernel/values/quantityMark";
 import { latentHeatOfWater } from "../../water/latentHeat";
 import { vapourPressureOfWater } from "../../water/saturation";
 import { METHODS } from "../args";
@@ -42,8 +42,8 @@ export const takesHandbookFactor = (method: EvaporationMethod): boolean =>
 
 const shahCoefficient = (at: EvaporationState, pw: number, trace: Trace): number => {
   if (at.wind > SHAH_WIND)
-    throw outside(
-      `wind: method "Shah" holds indoors, to ${told("wind speed", SHAH_WIND)}, got ${told("wind speed", at.wind)}: use an outdoor method`,
+    throw notAvailable(
+      `wind: method "Shah" holds indoors, to ${quantityMark("wind speed", SHAH_WIND)}, got ${quantityMark("wind speed", at.wind)}: use an outdoor method`,
     );
   const rhow = trace.step(dryAirDensity, { p: at.pressure, pv: pw, T: at.water });
   const rhor = trace.step(dryAirDensity, { p: at.pressure, pv: at.vapourPressure, T: at.air });
@@ -77,7 +77,7 @@ export const transferCoefficient = (
 /** Refuses a handbook factor below 1 beside a relation that was measured on still water. */
 export const checkActivity = (method: EvaporationMethod, activity: number): void => {
   if (activity < 1 && !takesHandbookFactor(method))
-    throw mend(
+    throw valueError(
       `activity: must be at least 1 with method "${method}", got ${activity}: handbook factors don't apply to a quiet-water relation`,
     );
 };
@@ -124,8 +124,8 @@ export const evaporationOf = (
     trace.property({
       substance: "water",
       property: "latent heat",
-      at: { water: { value: at.water, kind: "temperature" } },
-      gives: { value: latentHeat, kind: "enthalpy" },
+      inputs: { water: { value: at.water, kind: "temperature" } },
+      result: { value: latentHeat, kind: "enthalpy" },
       source: "iapwsSr1",
     });
     otherReadings(method, at, pw, latentHeat, trace);

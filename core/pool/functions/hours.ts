@@ -1,7 +1,7 @@
 import { choice } from "../../kernel/define/argument";
 import { cellFunction } from "../../kernel/define/cellFunction";
-import { of, table } from "../../kernel/define/result";
-import { estimate } from "../losses/cautions";
+import { quantityResult, tableResult } from "../../kernel/define/result";
+import { poolEstimate } from "../losses/cautions";
 import { admitClimate } from "../year/climate";
 import { COLD_MONTHS, MIAMI_MACHINE, MIAMI_MONTHS, MIAMI_POOL } from "../data/miami";
 import { MONTHS } from "../year/calendar";
@@ -28,61 +28,61 @@ const MONTH = choice("Month", MONTHS, "month, 1 to 12 or its name", {
 
 const at = { inputs: MIAMI_POOL, climate: MIAMI_MONTHS, month: "Jul", units: "SI" } as const;
 
-export const hours = cellFunction({
+export const poolHours = cellFunction({
   id: "POOL.HOURS",
   topic: "pool",
   heavy: "slow",
   summary:
     "A month's typical day by the hour out of POOL.YEAR: temperatures, load, heat taken, back-up, electricity; for a chart.",
-  finds: ["daily profile", "typical day", "chart", "diurnal", "load curve"],
-  remarks: [
+  keywords: ["daily profile", "typical day", "chart", "diurnal", "load curve"],
+  details: [
     "Means of all days of the month by the clock's hour (standard time), the hour by its start. Temperatures, heat taken and electricity are of the pool left to itself, back-up heat of the one held at the set point.",
   ],
   args: { inputs: YEAR_INPUTS, climate: CLIMATE, month: MONTH },
-  gives: table("the typical day", {
-    hour: of("count", "start of the hour"),
-    air: of("temperature", "air"),
-    poolWithout: of("temperature", "pool without recovery", { or: "frozen" }),
-    poolWith: of("temperature", "pool with recovery", { or: "frozen" }),
-    sun: of("irradiance", "sun on a level surface"),
-    load: of("heat rate", "cooling load"),
-    heatTaken: of("heat rate", "heat taken by the pool"),
-    heatOutdoors: of("heat rate", "heat sent outdoors"),
-    backUpWithout: of("heat rate", "back-up heat without recovery"),
-    backUpWith: of("heat rate", "back-up heat with recovery"),
-    electricityWithout: of("electric power", "cooling electricity without recovery"),
-    electricityWith: of("electric power", "cooling electricity with recovery"),
-    heatToTank: of("heat rate", "heat taken by the preheat tank"),
-    tank: of("temperature", "water in the tank; blank without one", { or: "" }),
+  returns: tableResult("the typical day", {
+    hour: quantityResult("count", "start of the hour"),
+    air: quantityResult("temperature", "air"),
+    poolWithout: quantityResult("temperature", "pool without recovery", { or: "frozen" }),
+    poolWith: quantityResult("temperature", "pool with recovery", { or: "frozen" }),
+    sun: quantityResult("irradiance", "sun on a level surface"),
+    load: quantityResult("heat rate", "cooling load"),
+    heatTaken: quantityResult("heat rate", "heat taken by the pool"),
+    heatOutdoors: quantityResult("heat rate", "heat sent outdoors"),
+    backUpWithout: quantityResult("heat rate", "back-up heat without recovery"),
+    backUpWith: quantityResult("heat rate", "back-up heat with recovery"),
+    electricityWithout: quantityResult("electric power", "cooling electricity without recovery"),
+    electricityWith: quantityResult("electric power", "cooling electricity with recovery"),
+    heatToTank: quantityResult("heat rate", "heat taken by the preheat tank"),
+    tank: quantityResult("temperature", "water in the tank; blank without one", { or: "" }),
   }),
   facts: { lossEstimated: "yes/no", monthlyRows: "yes/no", frozenTime: "time" },
   cautions: [
-    { rule: estimate, fires: at },
-    { rule: madeHours, fires: at },
-    { rule: frozen, fires: { ...at, climate: COLD_MONTHS, month: 1 } },
+    { rule: poolEstimate, raisedBy: at },
+    { rule: madeHours, raisedBy: at },
+    { rule: frozen, raisedBy: { ...at, climate: COLD_MONTHS, month: 1 } },
   ],
   example: { ...at, inputs: { ...MIAMI_POOL, ...MIAMI_MACHINE } },
   checks: [
     {
-      at,
-      gives: { row: 14, column: "air", is: 31.9 },
-      within: 0.4,
-      from: {
+      inputs: at,
+      expected: { row: 14, column: "air", value: 31.9 },
+      tolerance: 0.4,
+      source: {
         key: "erbs1984",
         where: "shape of the day: highest at 14 to 15 h, about 0.48 of the swing above the mean",
       },
       remark: "Miami in July: mean 28.13 °C, swing 7.85 K",
     },
-    { at, gives: { row: 0, column: "sun", is: 0 }, within: 0, from: "identity" },
-    { at, gives: { row: 12, column: "heatTaken", is: 0 }, within: 0, from: "identity" },
+    { inputs: at, expected: { row: 0, column: "sun", value: 0 }, tolerance: 0, source: "identity" },
+    { inputs: at, expected: { row: 12, column: "heatTaken", value: 0 }, tolerance: 0, source: "identity" },
   ],
-  work({ inputs, climate, month }, { trace, note, system }) {
+  compute({ inputs, climate, month }, { trace, recordFacts, system }) {
     const admitted = admitClimate(climate, system);
     const year = yearOf(inputs, admitted, undefined, trace);
     const place = MONTHS.indexOf(month);
     const ice = (of: typeof year.free.with): boolean => (of.sums.frozen[place] ?? 0) > 0;
     const [without, warm] = [ice(year.free.without), ice(year.free.with)];
-    note({
+    recordFacts({
       lossEstimated: true,
       monthlyRows: admitted.monthly,
       frozenTime: year.free.with.sums.frozen[place] ?? 0,

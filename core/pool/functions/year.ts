@@ -1,8 +1,8 @@
 import { cellFunction } from "../../kernel/define/cellFunction";
-import { table } from "../../kernel/define/result";
-import { spaLimit, warmPool } from "../cautions";
-import { methodSpread } from "../evaporation/cautions";
-import { coverInUse, estimate, noCover } from "../losses/cautions";
+import { tableResult } from "../../kernel/define/result";
+import { spaLimitPassed, warmPool } from "../cautions";
+import { evaporationMethodSpread } from "../evaporation/cautions";
+import { coverInUse, poolEstimate, noCover } from "../losses/cautions";
 import { admitClimate } from "../year/climate";
 import { COLD_MONTHS, MIAMI_MACHINE, MIAMI_MONTHS, MIAMI_POOL } from "../data/miami";
 import { yearOf } from "../year/year";
@@ -37,14 +37,24 @@ const TANK = {
 const at = (inputs: Readonly<Record<string, string | number>>) =>
   ({ inputs: { ...MIAMI_POOL, ...inputs }, climate: MIAMI_MONTHS, units: "SI" }) as const;
 
-export const year = cellFunction({
+export const poolYear = cellFunction({
   id: "POOL.YEAR",
   topic: "pool",
   heavy: "slow",
   summary:
     "A year of pool, air conditioner and valve, hour by hour: temperatures, heat taken, back-up heat, electricity, saving.",
-  finds: ["hourly simulation", "season", "payback", "annual", "heat recovery", "savings", "weather file", "TMY", "EPW"],
-  remarks: [
+  keywords: [
+    "hourly simulation",
+    "season",
+    "payback",
+    "annual",
+    "heat recovery",
+    "savings",
+    "weather file",
+    "TMY",
+    "EPW",
+  ],
+  details: [
     "Four pools run side by side: left to itself, and held at the set point through the season by back-up heat, each without and with recovery. Losses by kind, modes and heat taken are of the pool left to itself; columns named held are of the other pair.",
     "Climate of 12 rows: air, swing (mean daily highest less lowest), humidity, wind at 10 m, sun (a day), mains. Of 8,760 rows: air, humidity or dew point, wind at 10 m, sun (W/m² of the hour), cloud (opaque, tenths), pressure, mains; the first hour is that after midnight of 1 January, without leap day. A header row names the columns in any order; a unit in brackets behind a name wins over units. Columns month, day and hour are passed over.",
     "From 12 rows the hours are made: Erbs's shape of the day's temperature and spread of the days about the month, sun by Collares-Pereira and Rabl with the days' clearness by Bendt, Hollands and Huget, cloud by Kasten and Czeplak from the month's clearness, wind that swings by 28 % with its peak at 14 h, the dew point held through each day. The year's need for heat agrees with that from hourly weather within 5 % (Miami, Chicago, Phoenix, Houston).",
@@ -57,7 +67,7 @@ export const year = cellFunction({
     "The calibration report (docs/calibration.md) compares a season's costs with a table of the US DOE, which bare pools exceed by up to 1.7 times, and a house's pool with a field test.",
   ],
   args: { inputs: YEAR_INPUTS, climate: CLIMATE },
-  gives: table("the year by months", YEAR_TABLE_COLUMNS, { total: true }),
+  returns: tableResult("the year by months", YEAR_TABLE_COLUMNS, { total: true }),
   facts: YEAR_FACTS,
   sources: [
     "duffieBeckman2013",
@@ -74,24 +84,24 @@ export const year = cellFunction({
     "storageTanks",
   ],
   cautions: [
-    { rule: atLimit, fires: at({ ...MIAMI_MACHINE, highLimit: 29 }) },
-    { rule: littleInSpring, fires: at(MIAMI_MACHINE) },
-    { rule: keepHeater, fires: at({}) },
-    { rule: frozen, fires: { ...at({}), climate: COLD_MONTHS } },
-    { rule: noRecovery, fires: at({}) },
-    { rule: madeHours, fires: at({}) },
-    { rule: beyondCurve, fires: at({ ...MIAMI_MACHINE, solarAperture: 20 }) },
-    { rule: notMet, fires: at({ ...MIAMI_MACHINE, designLoad: 60 }) },
-    { rule: dearPump, fires: at({ ...MIAMI_MACHINE, pumpPower: 2, pumpHours: 0 }) },
-    { rule: morePower, fires: at(MIAMI_MACHINE) },
-    { rule: estimate, fires: at({}) },
-    { rule: methodSpread, fires: at({}) },
-    { rule: noCover, fires: at({}) },
-    { rule: coverInUse, fires: at({ cover: "bubble" }) },
-    { rule: warmPool, fires: at({ ...MIAMI_MACHINE, highLimit: 35 }) },
+    { rule: atLimit, raisedBy: at({ ...MIAMI_MACHINE, highLimit: 29 }) },
+    { rule: littleInSpring, raisedBy: at(MIAMI_MACHINE) },
+    { rule: keepHeater, raisedBy: at({}) },
+    { rule: frozen, raisedBy: { ...at({}), climate: COLD_MONTHS } },
+    { rule: noRecovery, raisedBy: at({}) },
+    { rule: madeHours, raisedBy: at({}) },
+    { rule: beyondCurve, raisedBy: at({ ...MIAMI_MACHINE, solarAperture: 20 }) },
+    { rule: notMet, raisedBy: at({ ...MIAMI_MACHINE, designLoad: 60 }) },
+    { rule: dearPump, raisedBy: at({ ...MIAMI_MACHINE, pumpPower: 2, pumpHours: 0 }) },
+    { rule: morePower, raisedBy: at(MIAMI_MACHINE) },
+    { rule: poolEstimate, raisedBy: at({}) },
+    { rule: evaporationMethodSpread, raisedBy: at({}) },
+    { rule: noCover, raisedBy: at({}) },
+    { rule: coverInUse, raisedBy: at({ cover: "bubble" }) },
+    { rule: warmPool, raisedBy: at({ ...MIAMI_MACHINE, highLimit: 35 }) },
     {
-      rule: spaLimit,
-      fires: at({
+      rule: spaLimitPassed,
+      raisedBy: at({
         ...MIAMI_MACHINE,
         poolArea: 15,
         ratedCooling: 100,
@@ -100,44 +110,44 @@ export const year = cellFunction({
         highLimit: 43,
       }),
     },
-    { rule: tankWall, fires: at(TANK) },
-    { rule: legionella, fires: at(TANK) },
-    { rule: scald, fires: at(TANK) },
-    { rule: lukewarmStore, fires: at({ ...TANK, hotWater: 55 }) },
-    { rule: tankUnpriced, fires: at(TANK) },
+    { rule: tankWall, raisedBy: at(TANK) },
+    { rule: legionella, raisedBy: at(TANK) },
+    { rule: scald, raisedBy: at(TANK) },
+    { rule: lukewarmStore, raisedBy: at({ ...TANK, hotWater: 55 }) },
+    { rule: tankUnpriced, raisedBy: at(TANK) },
   ],
   example: at({ ...MIAMI_MACHINE, backUpSource: "electric resistance", backUpPrice: 0.15, electricityPrice: 0.15 }),
   checks: [
     {
-      at: at({}),
-      gives: { row: "Year", column: "backUpByMonth", is: 113_382 },
-      within: "5 %",
-      from: "tmy3",
+      inputs: at({}),
+      expected: { row: "Year", column: "backUpByMonth", value: 113_382 },
+      tolerance: "5 %",
+      source: "tmy3",
       remark: "1,133.8 kWh/m² by another program from the 8,760 hours with the same relations",
     },
     {
-      at: at({ evaporationMethod: "Carrier" }),
-      gives: { row: "Year", column: "backUpByMonth", is: 155_834 },
-      within: "5 %",
-      from: "tmy3",
+      inputs: at({ evaporationMethod: "Carrier" }),
+      expected: { row: "Year", column: "backUpByMonth", value: 155_834 },
+      tolerance: "5 %",
+      source: "tmy3",
       remark: "1,558.3 kWh/m² by another program from the 8,760 hours with the same relations",
     },
-    { at: at({}), gives: { row: "Year", column: "heatTaken", is: 0 }, within: 0, from: "identity" },
+    { inputs: at({}), expected: { row: "Year", column: "heatTaken", value: 0 }, tolerance: 0, source: "identity" },
     {
-      at: {
+      inputs: {
         ...at({ ...TANK, hotWaterDraw: 242.2666, mainsTemperature: 14.4444, hotWater: 57.2222, tankLimit: 43 }),
         climate: MIAMI_MONTHS.map((line) => line.slice(0, 5)),
       },
-      gives: { row: "Year", column: "hotWaterLoad", is: 4375.3 },
-      within: "0.2 %",
-      from: "lblHotWater",
+      expected: { row: "Year", column: "hotWaterLoad", value: 4375.3 },
+      tolerance: "0.2 %",
+      source: "lblHotWater",
       remark: "64 gal a day warmed by 77 °F, 365 days",
     },
   ],
-  work({ inputs, climate }, { trace, note, system }) {
+  compute({ inputs, climate }, { trace, recordFacts, system }) {
     const admitted = admitClimate(climate, system);
     const found = yearOf(inputs, admitted, undefined, trace);
-    note(yearFacts(found, admitted.monthly));
+    recordFacts(yearFacts(found, admitted.monthly));
     return yearRows(found);
   },
 });

@@ -18,8 +18,8 @@ const WATER_EMISSIVITY = 0.95;
 export const bowenFilm = equation({
   name: "Film coefficient by Bowen",
   form: "h = k * Y * 61.5646 * p / 101325",
-  gives: "film coefficient",
-  takes: {
+  kind: "film coefficient",
+  symbols: {
     k: symbol("number", "transfer coefficient of evaporation, kg/(s·m²·Pa)", 1e-9, 5e-7),
     Y: symbol("enthalpy", "latent heat", 2.35e6, 2.51e6),
     p: symbol("pressure", "pressure of the air", 54_000, 108_000),
@@ -31,9 +31,9 @@ export const bowenFilm = equation({
 export const windFilm = equation({
   name: "Film coefficient by wind",
   form: "h = 3.1 + 4.1 * v",
-  gives: "film coefficient",
-  takes: { v },
-  valid: "wind at the water 0 to 5 m/s",
+  kind: "film coefficient",
+  symbols: { v },
+  validity: "wind at the water 0 to 5 m/s",
   source: "czarnecki1978",
   code: (x) => 3.1 + 4.1 * x.v,
 });
@@ -41,8 +41,8 @@ export const windFilm = equation({
 export const convection = equation({
   name: "Convection",
   form: "q = h * A * (Tw - Ta)",
-  gives: "heat rate",
-  takes: { h: symbol("film coefficient", "film coefficient", 0, 100), A, Tw, Ta },
+  kind: "heat rate",
+  symbols: { h: symbol("film coefficient", "film coefficient", 0, 100), A, Tw, Ta },
   source: "identity",
   code: (x) => x.h * x.A * (x.Tw - x.Ta),
 });
@@ -50,8 +50,8 @@ export const convection = equation({
 export const evaporationHeat = equation({
   name: "Heat of evaporation",
   form: "q = m * Y",
-  gives: "heat rate",
-  takes: {
+  kind: "heat rate",
+  symbols: {
     m: symbol("mass flow", "evaporation", -0.1, 5),
     Y: symbol("enthalpy", "latent heat", 2.35e6, 2.51e6),
   },
@@ -63,8 +63,8 @@ export const evaporationHeat = equation({
 export const skyEmissivity = equation({
   name: "Emissivity of the sky",
   form: "es = (0.787 + 0.764 * log(Td / 273)) * (1 + 0.0224 * N - 0.0035 * N^2 + 0.00028 * N^3)",
-  gives: "fraction",
-  takes: {
+  kind: "fraction",
+  symbols: {
     Td: symbol("temperature", "dew point", 230, 310),
     N: symbol("number", "opaque cloud, tenths", 0, 10),
   },
@@ -76,8 +76,8 @@ export const skyEmissivity = equation({
 export const skyRadiation = equation({
   name: "Radiation to sky and surroundings",
   form: "q = A * 0.95 * sigma * (Tw^4 - (f + (1 - f) * es) * Ta^4)",
-  gives: "heat rate",
-  takes: {
+  kind: "heat rate",
+  symbols: {
     A,
     Tw,
     Ta,
@@ -93,8 +93,8 @@ export const skyRadiation = equation({
 export const groundArea = equation({
   name: "Area towards the ground (square plan)",
   form: "Ag = A + 4 * sqrt(A) * d",
-  gives: "area",
-  takes: { A, d: symbol("depth", "mean depth", 0.3, 6) },
+  kind: "area",
+  symbols: { A, d: symbol("depth", "mean depth", 0.3, 6) },
   source: "identity",
   code: (x) => x.A + 4 * Math.sqrt(x.A) * x.d,
 });
@@ -102,8 +102,8 @@ export const groundArea = equation({
 export const groundLoss = equation({
   name: "Loss to the ground",
   form: "q = U * A * (Tw - Tg)",
-  gives: "heat rate",
-  takes: {
+  kind: "heat rate",
+  symbols: {
     U: symbol("film coefficient", "coefficient of walls and floor", 0, 20),
     A,
     Tw,
@@ -118,8 +118,8 @@ const m = (about: string) => symbol("mass flow", about, 0, 1);
 export const makeUpMass = equation({
   name: "Make-up water",
   form: "m = max(me + ms + mb + ml - mr, 0)",
-  gives: "mass flow",
-  takes: { me: m("evaporation"), ms: m("splash"), mb: m("backwash"), ml: m("leak"), mr: m("rain") },
+  kind: "mass flow",
+  symbols: { me: m("evaporation"), ms: m("splash"), mb: m("backwash"), ml: m("leak"), mr: m("rain") },
   source: "identity",
   code: (x) => Math.max(x.me + x.ms + x.mb + x.ml - x.mr, 0),
 });
@@ -127,8 +127,8 @@ export const makeUpMass = equation({
 export const makeUpHeat = equation({
   name: "Heat of make-up water and rain",
   form: "q = 4186.8 * (m * (Tw - Tm) + mr * (Tw - Ta))",
-  gives: "heat rate",
-  takes: { m: m("make-up water"), mr: m("rain"), Tw, Tm: symbol("temperature", "mains water", 274, 305), Ta },
+  kind: "heat rate",
+  symbols: { m: m("make-up water"), mr: m("rain"), Tw, Tm: symbol("temperature", "mains water", 274, 305), Ta },
   source: "energyPlusPool",
   code: (x) => POOL_SPECIFIC_HEAT * (x.m * (x.Tw - x.Tm) + x.mr * (x.Tw - x.Ta)),
 });
@@ -136,8 +136,8 @@ export const makeUpHeat = equation({
 export const sunAbsorbed = equation({
   name: "Sun absorbed",
   form: "q = A * G / 86400 * a * (1 - s)",
-  gives: "heat rate",
-  takes: {
+  kind: "heat rate",
+  symbols: {
     A,
     G: symbol("daily sun", "sun on a level surface in a day", 0, 3.2e7),
     a: symbol("fraction", "share absorbed", 0, 1),
@@ -151,8 +151,8 @@ export const sunAbsorbed = equation({
 export const coverReduction = equation({
   name: "Reduction by a cover",
   form: "r = c * t * f",
-  gives: "fraction",
-  takes: {
+  kind: "fraction",
+  symbols: {
     c: symbol("fraction", "share of the surface covered", 0, 1),
     t: symbol("fraction", "share of the time covered", 0, 1),
     f: symbol("fraction", "cut while in place", 0, 1),

@@ -78,7 +78,7 @@ const coverEffect = (
   trace.lookup({
     table: "Covers",
     row: kind,
-    gives: { value: row.evaporation, kind: "fraction" },
+    result: { value: row.evaporation, kind: "fraction" },
     source: "calPolyCovers2016",
   });
   const less = trace.step(coverReduction, { c: covered, t: time, f: row.evaporation });

@@ -1,7 +1,7 @@
 /** From the input block to the state that the losses are reckoned in. */
 import { dewPointOfAir, vapourPressureOfAir } from "../../air/moistAir";
 import type { ValueOf } from "../../kernel/define/argument";
-import { mend } from "../../kernel/values/fault";
+import { valueError } from "../../kernel/values/fault";
 import { standardAtmosphere } from "../../kernel/define/pressureBasis";
 import { silent, type Trace } from "../../kernel/define/steps";
 import { POOL_DENSITY } from "../equations";
@@ -18,14 +18,16 @@ const DAY = 86_400;
 export const checkLossInputs = (inputs: LossInputs): void => {
   if (inputs.lossMethod === "surface rule") {
     if (inputs.cover !== "none")
-      throw mend(
+      throw valueError(
         'cover: the surface rule knows no cover, got a cover: use loss method "parts", or a smaller coefficient',
       );
     return;
   }
   checkActivity(inputs.evaporationMethod, inputs.activity);
   if (inputs.windAtWater === undefined && inputs.windAt10m === undefined)
-    throw mend('inputs: one of the labels "wind at water" and "wind at 10 m" is needed, both are missing or blank');
+    throw valueError(
+      'inputs: one of the labels "wind at water" and "wind at 10 m" is needed, both are missing or blank',
+    );
 };
 
 const windOf = (inputs: LossInputs, trace: Trace): number => {

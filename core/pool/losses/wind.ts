@@ -10,7 +10,7 @@ export const windAtWaterBy = (wind10m: number, shelter: ShelterWord | number, tr
     trace.lookup({
       table: "Wind at the water",
       row: shelter,
-      gives: { value: s, kind: "fraction" },
+      result: { value: s, kind: "fraction" },
       source: "isoTr12596",
     });
   return trace.step(windAtWaterOf, { s, v10: wind10m });

@@ -2,12 +2,12 @@
  * The climate argument: 12 rows of monthly means or 8,760 rows of hours, with or without a header row that names columns in
  * any order and may carry units. Admitted here column by column: 60,000 cells one by one would cost more than the year.
  */
-import { folded } from "../../kernel/define/argument";
-import { mend } from "../../kernel/values/fault";
+import { normalizeKey } from "../../kernel/define/argument";
+import { valueError } from "../../kernel/values/fault";
 import { nearest } from "../../kernel/call/nearest";
 import { KINDS, show, showNumber, type KindName, type System } from "../../kernel/values/quantity";
 import { readQuantityText } from "../../kernel/values/quantityText";
-import { came, sizeText, type RawMatrix, type RawScalar } from "../../kernel/values/cellInput";
+import { describeInput, sizeText, type CellMatrix, type CellScalar } from "../../kernel/values/cellInput";
 import { HOURS_OF_YEAR } from "./calendar";
 import { HEADS, HOURLY_ORDER, MONTHLY_ORDER, NAMES, NEEDED, UNIT_WORDS, ruleOf, type Column } from "./climateColumns";
 
@@ -29,32 +29,32 @@ interface Place {
 
 const HEADER = /^(.*?)(?:\s*[(,]\s*([^()]*(?:\([^()]*\)[^()]*)?)\)?)?$/;
 
-const placeOf = (head: RawScalar, at: number): readonly Place[] => {
+const placeOf = (head: CellScalar, at: number): readonly Place[] => {
   if (head === null || head === "") return [];
   const match = HEADER.exec(String(head).trim());
-  const column = HEADS.get(folded(match?.[1] ?? ""));
+  const column = HEADS.get(normalizeKey(match?.[1] ?? ""));
   if (column === undefined)
-    throw mend(
+    throw valueError(
       `climate, header: no column "${String(head).slice(0, 40)}" here; the nearest is "${nearest(String(match?.[1] ?? ""), Object.values(NAMES))}"`,
     );
   const unit = (match?.[2] ?? "").trim();
   return column === "skip" ? [] : [{ column, at, unit: UNIT_WORDS[unit.toLowerCase()] ?? unit }];
 };
 
-const isBlank = (cell: RawScalar | undefined): boolean => cell === null || cell === undefined || cell === "";
+const isBlank = (cell: CellScalar | undefined): boolean => cell === null || cell === undefined || cell === "";
 
 /** A blank cell inside a range arrives as 0 on some hosts; no weather is all 0. */
-const isBlankLine = (line: readonly RawScalar[]): boolean => line.every((cell) => isBlank(cell) || cell === 0);
+const isBlankLine = (line: readonly CellScalar[]): boolean => line.every((cell) => isBlank(cell) || cell === 0);
 
 /** A header is a first row of words, at least one of them a column's name. */
-const hasHeader = (line: readonly RawScalar[]): boolean =>
+const hasHeader = (line: readonly CellScalar[]): boolean =>
   !line.some((cell) => typeof cell === "number") &&
-  line.some((cell) => typeof cell === "string" && HEADS.has(folded(HEADER.exec(cell.trim())?.[1] ?? "")));
+  line.some((cell) => typeof cell === "string" && HEADS.has(normalizeKey(HEADER.exec(cell.trim())?.[1] ?? "")));
 
 const checkTwice = (places: readonly Place[]): readonly Place[] => {
   for (const { column } of places)
     if (places.filter((each) => each.column === column).length > 1)
-      throw mend(`climate, header: the column "${NAMES[column]}" stands twice`);
+      throw valueError(`climate, header: the column "${NAMES[column]}" stands twice`);
   return places;
 };
 
@@ -71,7 +71,8 @@ const lineOf = (place: Place, kind: KindName, system: System): readonly [number,
   }
   const at = (number: number): number => {
     const read = readQuantityText(`${number} ${place.unit}`, kind, system);
-    if (typeof read === "string") throw mend(`climate, header, ${NAMES[place.column]}: unit "${place.unit}": ${read}`);
+    if (typeof read === "string")
+      throw valueError(`climate, header, ${NAMES[place.column]}: unit "${place.unit}": ${read}`);
     return read.value;
   };
   const shift = at(0);
@@ -79,18 +80,18 @@ const lineOf = (place: Place, kind: KindName, system: System): readonly [number,
 };
 
 const refuse = (row: number, column: Column, says: string): Error =>
-  mend(`climate, row ${row}, ${NAMES[column]}: ${says}`);
+  valueError(`climate, row ${row}, ${NAMES[column]}: ${says}`);
 
-const textValue = (cell: RawScalar, place: Place, kind: KindName, row: number, system: System): number => {
+const textValue = (cell: CellScalar, place: Place, kind: KindName, row: number, system: System): number => {
   const text = typeof cell === "string" ? cell.trim() : "";
   const bare = /^[-+.,\d]+$/.test(text) && place.unit !== "" ? `${text} ${place.unit}` : text;
   const read = text === "" ? "" : readQuantityText(bare, kind, system);
-  if (typeof read === "string") throw refuse(row, place.column, `expected a number, got ${came(cell)}`);
+  if (typeof read === "string") throw refuse(row, place.column, `expected a number, got ${describeInput(cell)}`);
   return read.value;
 };
 
 const readColumn = (
-  lines: RawMatrix,
+  lines: CellMatrix,
   place: Place,
   monthly: boolean,
   firstRow: number,
@@ -108,7 +109,7 @@ const readColumn = (
       throw refuse(
         row,
         place.column,
-        `must be from ${show(from, kind, system)} to ${show(to, kind, system)} (${hint}), got ${Number.isFinite(value) ? show(value, kind, system) : came(cell ?? null)}`,
+        `must be from ${show(from, kind, system)} to ${show(to, kind, system)} (${hint}), got ${Number.isFinite(value) ? show(value, kind, system) : describeInput(cell ?? null)}`,
       );
     values[i] = value;
   }
@@ -118,25 +119,25 @@ const readColumn = (
 const checkColumns = (places: readonly Place[], monthly: boolean): void => {
   const has = (column: Column): boolean => places.some((place) => place.column === column);
   const missing = NEEDED[monthly ? "monthly" : "hourly"].find((column) => !has(column));
-  if (missing) throw mend(`climate: the column "${NAMES[missing]}" is missing`);
+  if (missing) throw valueError(`climate: the column "${NAMES[missing]}" is missing`);
   if (!monthly && !has("humidity") && !has("dewPoint"))
-    throw mend('climate: hourly rows need a column "humidity" or "dew point"');
+    throw valueError('climate: hourly rows need a column "humidity" or "dew point"');
 };
 
-const filled = (matrix: RawMatrix): number => {
+const filled = (matrix: CellMatrix): number => {
   let last = matrix.length;
   while (last > 0 && isBlankLine(matrix[last - 1] ?? [])) last--;
   return last;
 };
 
 /** Admits the climate; a fault names row and column, rows counted from the top of the range. */
-export const admitClimate = (matrix: RawMatrix, system: System): Climate => {
+export const admitClimate = (matrix: CellMatrix, system: System): Climate => {
   const header = hasHeader(matrix[0] ?? []);
   const first = header ? 1 : 0;
   const lines = matrix.slice(first, filled(matrix));
   const monthly = lines.length === MONTHLY_ROWS;
   if (!monthly && lines.length !== HOURS_OF_YEAR)
-    throw mend(
+    throw valueError(
       `climate: expected 12 rows (months) or 8,760 rows (hours) ${header ? "below the header" : ""}, got ${showNumber(lines.length)}${rowsText(lines.length)}; the range has ${sizeText(matrix)}`,
     );
   const order = monthly ? MONTHLY_ORDER : HOURLY_ORDER;
@@ -145,7 +146,7 @@ export const admitClimate = (matrix: RawMatrix, system: System): Climate => {
     ? checkTwice((matrix[0] ?? []).flatMap(placeOf))
     : order.slice(0, width).map((column, at) => ({ column, at, unit: "" }));
   if (!header && width > order.length)
-    throw mend(`climate: at most ${order.length} columns without a header row, got ${width}`);
+    throw valueError(`climate: at most ${order.length} columns without a header row, got ${width}`);
   checkColumns(places, monthly);
   const used = monthly ? places.filter(({ column }) => MONTHLY_ORDER.includes(column)) : places;
   const columns = Object.fromEntries(

@@ -1,5 +1,5 @@
 /** The columns of the climate: their names, units and limits. */
-import { folded } from "../../kernel/define/argument";
+import { normalizeKey } from "../../kernel/define/argument";
 import type { KindName } from "../../kernel/values/quantity";
 
 export type Column = "air" | "swing" | "humidity" | "dewPoint" | "windAt10m" | "sun" | "cloud" | "pressure" | "mains";
@@ -17,7 +17,7 @@ export const NAMES: Readonly<Record<Column, string>> = {
 };
 
 export const HEADS = new Map<string, Column | "skip">([
-  ...(Object.keys(NAMES) as Column[]).map((key) => [folded(NAMES[key]), key] as const),
+  ...(Object.keys(NAMES) as Column[]).map((key) => [normalizeKey(NAMES[key]), key] as const),
   ...(["airtemperature", "meanair", "drybulb", "temperature"] as const).map((head) => [head, "air"] as const),
   ...(["dailyswing", "temperatureswing"] as const).map((head) => [head, "swing"] as const),
   ...(["meanhumidity", "relativehumidity"] as const).map((head) => [head, "humidity"] as const),

@@ -1,5 +1,5 @@
 /** The air conditioner through a year: its load and what it does outdoors by the hour, and on water by the water's temperature. */
-import { atOutdoor } from "../../aircon/outdoorRating";
+import { performanceAtOutdoor } from "../../aircon/outdoorRating";
 import type { WaterCurve, Rating } from "./waterCurve";
 import type { Weather } from "./weather";
 
@@ -47,7 +47,7 @@ function outdoorCurve(rating: Rating): OutdoorCurve {
   const cooling = new Float64Array(points);
   const power = new Float64Array(points);
   for (let i = 0; i < points; i++) {
-    const running = atOutdoor(rating, Math.min(CURVE_TO, CURVE_FROM + i * CURVE_STEP), rating.wetBulb);
+    const running = performanceAtOutdoor(rating, Math.min(CURVE_TO, CURVE_FROM + i * CURVE_STEP), rating.wetBulb);
     cooling[i] = running.cooling;
     power[i] = running.power;
   }
@@ -56,7 +56,7 @@ function outdoorCurve(rating: Rating): OutdoorCurve {
 
 /** The machine's net cooling at the design outdoor temperature, W: what the load is there unless told. */
 export const coolingAtDesign = (rating: Rating, designOutdoor: number): number =>
-  atOutdoor(rating, withinCurve(designOutdoor), rating.wetBulb).cooling;
+  performanceAtOutdoor(rating, withinCurve(designOutdoor), rating.wetBulb).cooling;
 
 /** The machine on water: pool and tank. */
 export type WaterCurves = Pick<Machine, "poolCurve" | "tankCurve">;

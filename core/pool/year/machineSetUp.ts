@@ -1,7 +1,7 @@
 /** From the input block of the year to its air conditioner. */
-import { mend } from "../../kernel/values/fault";
+import { valueError } from "../../kernel/values/fault";
 import { us } from "../../kernel/values/quantity";
-import { told } from "../../kernel/values/quantityMark";
+import { quantityMark } from "../../kernel/values/quantityMark";
 import { densityOfWater, heatCapacityOfWater } from "../../water/equations";
 import type { YearInputs } from "./inputs";
 import { coolingAtDesign, yearMachine, type Machine, type WaterCurves } from "./machine";
@@ -28,8 +28,8 @@ function ratingOf(inputs: YearInputs): Rating | undefined {
   if (ratedCooling === undefined || ratedPower === undefined) return undefined;
   const fans = inputs.outdoorFan + inputs.indoorFan;
   if (!(fans < ratedPower))
-    throw mend(
-      `inputs: both fans must take less than rated power, ${told("electric power", ratedPower)}, got ${told("electric power", fans)}`,
+    throw valueError(
+      `inputs: both fans must take less than rated power, ${quantityMark("electric power", ratedPower)}, got ${quantityMark("electric power", fans)}`,
     );
   return {
     cooling: ratedCooling,
@@ -84,7 +84,7 @@ function waterCurves(inputs: YearInputs, rating: Rating): WaterCurves {
     const curve = onWaterCurve(compressor, exchanger, rating, warmest, named);
     const highest = curve.condensing.at(-1) ?? 0;
     if (highest > GREATEST_CONDENSING)
-      throw tooSmall(named, highest, `above ${told("temperature", GREATEST_CONDENSING)}`);
+      throw tooSmall(named, highest, `above ${quantityMark("temperature", GREATEST_CONDENSING)}`);
     return curve;
   };
   return {

@@ -1,5 +1,5 @@
 /** What recovery saves in a month of the year, in money and carbon dioxide. */
-import { carbonOfHeat, checkEfficiency, costOfHeat } from "../../cost/heatCost";
+import { heatCarbon, checkEfficiency, heatCost } from "../../cost/heatCost";
 import { sourceNamed } from "../../cost/data/heatSources";
 import { NO_VALUE } from "../../kernel/define/result";
 import type { BACK_UP_SOURCES } from "./inputs";
@@ -27,8 +27,8 @@ const worthOf = ({ source, price, efficiency: given, named }: Heater, heat: numb
   const efficiency = given ?? sourceNamed(source).typical;
   checkEfficiency(source, efficiency, `inputs: ${named}`);
   return {
-    money: price === undefined ? NO_VALUE : costOfHeat(source, heat, price, efficiency),
-    carbon: carbonOfHeat(source, heat, efficiency),
+    money: price === undefined ? NO_VALUE : heatCost(source, heat, price, efficiency),
+    carbon: heatCarbon(source, heat, efficiency),
   };
 };
 
@@ -63,6 +63,6 @@ export function savingOf({ inputs, machine, free, held }: Year, month: number): 
   const bought = electricityPrice === undefined ? NO_VALUE : power * electricityPrice;
   return {
     money: sumOfMoney([bought, backUp.money, hotWater.money]),
-    carbon: power * carbonOfHeat("electric resistance", 1, 1) + backUp.carbon + hotWater.carbon,
+    carbon: power * heatCarbon("electric resistance", 1, 1) + backUp.carbon + hotWater.carbon,
   };
 }

@@ -11,8 +11,8 @@ const ws = symbol("number", "hour angle of sunset, radians", 0.9, 2.2);
 export const declination = equation({
   name: "Declination of the sun",
   form: "dec = 23.45 * pi / 180 * sin(2 * pi * (284 + n) / 365)",
-  gives: "number",
-  takes: { n },
+  kind: "number",
+  symbols: { n },
   source: "duffieBeckman2013",
   code: (x) => 23.45 * DEGREE * Math.sin((2 * Math.PI * (284 + x.n)) / 365),
 });
@@ -20,8 +20,8 @@ export const declination = equation({
 export const sunsetAngle = equation({
   name: "Hour angle of sunset",
   form: "ws = acos(max(-1, min(1, -tan(lat) * tan(dec))))",
-  gives: "number",
-  takes: { lat, dec },
+  kind: "number",
+  symbols: { lat, dec },
   source: "duffieBeckman2013",
   code: (x) => Math.acos(Math.max(-1, Math.min(1, -Math.tan(x.lat) * Math.tan(x.dec)))),
 });
@@ -30,8 +30,8 @@ export const sunsetAngle = equation({
 export const sunOutside = equation({
   name: "Sun outside the air",
   form: "H0 = 86400 / pi * 1367 * (1 + 0.033 * cos(2 * pi * n / 365)) * (cos(lat) * cos(dec) * sin(ws) + ws * sin(lat) * sin(dec))",
-  gives: "daily sun",
-  takes: { n, lat, dec, ws },
+  kind: "daily sun",
+  symbols: { n, lat, dec, ws },
   source: "duffieBeckman2013",
   code: (x) =>
     (86_400 / Math.PI) *
@@ -44,8 +44,8 @@ export const sunOutside = equation({
 export const hourOfSun = equation({
   name: "An hour's share of the day's sun",
   form: "r = pi / 24 * (0.409 + 0.5016 * sin(ws - pi / 3) + (0.6609 - 0.4767 * sin(ws - pi / 3)) * cos(w)) * (cos(w) - cos(ws)) / (sin(ws) - ws * cos(ws))",
-  gives: "fraction",
-  takes: { ws, w: symbol("number", "hour angle, radians", -1.5, 1.5) },
+  kind: "fraction",
+  symbols: { ws, w: symbol("number", "hour angle, radians", -1.5, 1.5) },
   source: { key: "duffieBeckman2013", where: "Collares-Pereira and Rabl 1979" },
   code: (x) => {
     const s = Math.sin(x.ws - Math.PI / 3);
@@ -57,8 +57,8 @@ export const hourOfSun = equation({
 export const heightOfSun = equation({
   name: "Sine of the sun's height",
   form: "s = sin(lat) * sin(dec) + cos(lat) * cos(dec) * cos(w)",
-  gives: "number",
-  takes: { lat, dec, w: symbol("number", "hour angle, radians", -3.1, 3.1) },
+  kind: "number",
+  symbols: { lat, dec, w: symbol("number", "hour angle, radians", -3.1, 3.1) },
   source: "duffieBeckman2013",
   code: (x) => Math.sin(x.lat) * Math.sin(x.dec) + Math.cos(x.lat) * Math.cos(x.dec) * Math.cos(x.w),
 });
@@ -67,8 +67,8 @@ export const heightOfSun = equation({
 export const clearSun = equation({
   name: "Sun of a clear sky",
   form: "G = max(0, 910 * s - 30)",
-  gives: "irradiance",
-  takes: { s: symbol("number", "sine of the sun's height", -1, 1) },
+  kind: "irradiance",
+  symbols: { s: symbol("number", "sine of the sun's height", -1, 1) },
   source: "kastenCzeplak1980",
   code: (x) => Math.max(0, 910 * x.s - 30),
 });
@@ -77,8 +77,8 @@ export const clearSun = equation({
 export const cloudOfSun = equation({
   name: "Cloud by the clearness of the sun",
   form: "N = 10 * (max(0, min(0.75, 1 - R)) / 0.75)^(1 / 3.4)",
-  gives: "number",
-  takes: { R: symbol("fraction", "day's sun over that of a clear sky", 0, 1.2) },
+  kind: "number",
+  symbols: { R: symbol("fraction", "day's sun over that of a clear sky", 0, 1.2) },
   source: "kastenCzeplak1980",
   code: (x) => 10 * (Math.max(0, Math.min(0.75, 1 - x.R)) / 0.75) ** (1 / 3.4),
 });
@@ -86,8 +86,8 @@ export const cloudOfSun = equation({
 export const clearestDay = equation({
   name: "Clearness of a month's clearest day",
   form: "Kx = 0.6313 + 0.267 * K - 11.9 * (K - 0.75)^8",
-  gives: "fraction",
-  takes: { K: symbol("fraction", "mean clearness of the month", 0.2, 0.8) },
+  kind: "fraction",
+  symbols: { K: symbol("fraction", "mean clearness of the month", 0.2, 0.8) },
   source: { key: "duffieBeckman2013", where: "Hollands and Huget 1983" },
   code: (x) => 0.6313 + 0.267 * x.K - 11.9 * (x.K - 0.75) ** 8,
 });
@@ -96,8 +96,8 @@ export const clearestDay = equation({
 export const clearnessExponent = equation({
   name: "Exponent of the days' clearness",
   form: "g = -1.498 + (1.184 * (Kx - 0.05) / (Kx - K) - 27.182 * exp(-1.5 * (Kx - 0.05) / (Kx - K))) / (Kx - 0.05)",
-  gives: "number",
-  takes: {
+  kind: "number",
+  symbols: {
     K: symbol("fraction", "mean clearness of the month", 0.25, 0.7),
     Kx: symbol("fraction", "clearness of the clearest day", 0.71, 0.85),
   },
@@ -112,8 +112,8 @@ export const clearnessExponent = equation({
 export const hourOfWarmth = equation({
   name: "Shape of the day's temperature",
   form: "d = A * (0.4632 * cos(2 * pi * (t - 1) / 24 - 3.805) + 0.0984 * cos(4 * pi * (t - 1) / 24 - 0.360) + 0.0168 * cos(6 * pi * (t - 1) / 24 - 0.822) + 0.0138 * cos(8 * pi * (t - 1) / 24 - 3.513))",
-  gives: "temperature difference",
-  takes: {
+  kind: "temperature difference",
+  symbols: {
     A: symbol("temperature difference", "swing: highest less lowest", 0, 25),
     t: symbol("number", "hour of the day", 0, 24),
   },
@@ -134,8 +134,8 @@ export const hourOfWarmth = equation({
 export const hourOfWind = equation({
   name: "Shape of the day's wind",
   form: "v = m * (1 + 0.28 * cos(2 * pi * (t - 14) / 24))",
-  gives: "wind speed",
-  takes: {
+  kind: "wind speed",
+  symbols: {
     m: symbol("wind speed", "mean wind", 0, 15),
     t: symbol("number", "hour of the day", 0, 24),
   },
@@ -147,8 +147,8 @@ export const hourOfWind = equation({
 export const mainsWater = equation({
   name: "Temperature of the mains",
   form: "T = (Tf + 6 + (0.4 + 0.01 * (Tf - 44)) * 0.9 * D * sin((0.986 * (n - 15 - (35 - (Tf - 44))) - 90) * pi / 180) + 459.67) / 1.8",
-  gives: "temperature",
-  takes: {
+  kind: "temperature",
+  symbols: {
     Tf: symbol("number", "mean air of the year, °F", 35, 80),
     D: symbol("temperature difference", "warmest less coldest monthly mean", 0, 35),
     n,

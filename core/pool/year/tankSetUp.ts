@@ -1,6 +1,6 @@
 /** From the input block of the year to its preheat tank. */
-import { mend } from "../../kernel/values/fault";
-import { told } from "../../kernel/values/quantityMark";
+import { valueError } from "../../kernel/values/fault";
+import { quantityMark } from "../../kernel/values/quantityMark";
 import { HOT_WATER, TANK_RESISTANCE, tankSurface } from "../../sink/equations";
 import { HOUR, HOURS_OF_DAY, firstHourOf, hoursOf } from "./calendar";
 import type { YearInputs } from "./inputs";
@@ -14,17 +14,19 @@ const TANK_LABELS = { tankUA: "tank UA", tankVolume: "tank volume", hotWaterDraw
 export function needed(inputs: YearInputs, key: keyof typeof TANK_LABELS): number {
   const value = inputs[key];
   if (value === undefined)
-    throw mend(`inputs: the label "${TANK_LABELS[key]}" is missing, blank or zero: it is needed with a preheat tank`);
+    throw valueError(
+      `inputs: the label "${TANK_LABELS[key]}" is missing, blank or zero: it is needed with a preheat tank`,
+    );
   return value;
 }
 
 /** Refuses entries of the tank that don't go together. */
 export function checkTank(inputs: YearInputs): void {
   if (inputs.ratedCooling === undefined)
-    throw mend('inputs: the label "rated cooling" is missing or blank: a preheat tank needs an air conditioner');
+    throw valueError('inputs: the label "rated cooling" is missing or blank: a preheat tank needs an air conditioner');
   if (inputs.tankLimit > inputs.hotWater)
-    throw mend(
-      `inputs: tank limit must be at most the hot water's ${told("temperature", inputs.hotWater)}, got ${told("temperature", inputs.tankLimit)}`,
+    throw valueError(
+      `inputs: tank limit must be at most the hot water's ${quantityMark("temperature", inputs.hotWater)}, got ${quantityMark("temperature", inputs.tankLimit)}`,
     );
 }
 

@@ -3,13 +3,13 @@
  * temperature is all there is: exact balances of compressor, evaporator and exchanger, joined monotonely.
  */
 import { RATED_WET_BULB } from "../../aircon/outdoorRating";
-import { pull } from "../../exchanger/balance/equations";
-import { machineOf, runningAt, type Machine as Compressor } from "../../exchanger/balance/machine";
+import { effectiveConductance } from "../../exchanger/balance/equations";
+import { machineOf, runningAt, type CoolingMachine as Compressor } from "../../exchanger/balance/machine";
 import { waterRate } from "../../exchanger/zones/zones";
-import { mend, outside } from "../../kernel/values/fault";
+import { valueError, notAvailable } from "../../kernel/values/fault";
 import { cubicAt, monotoneCubic, type MonotoneCubic } from "../../numeric/monotoneCubic";
-import { told } from "../../kernel/values/quantityMark";
-import { refrigerant } from "../../refrigerant/refrigerant";
+import { quantityMark } from "../../kernel/values/quantityMark";
+import { loadRefrigerant } from "../../refrigerant/refrigerant";
 import { FREEZING } from "../equations";
 
 /** The machine at its rating: net cooling and power of all of it with its fans, W; dew temperatures, K. */
@@ -61,7 +61,7 @@ const [LEAST_EFFICIENCY, MOST_EFFICIENCY] = [0.3, 0.95];
 export function compressorOf(rating: Rating): Compressor {
   const power = rating.power - rating.outdoorFan - rating.indoorFan;
   const given = {
-    fluid: refrigerant(rating.refrigerant),
+    fluid: loadRefrigerant(rating.refrigerant),
     cooling: rating.cooling + rating.indoorFan,
     evaporating: rating.evaporating,
     condensing: rating.condensing,
@@ -74,16 +74,16 @@ export function compressorOf(rating: Rating): Compressor {
   const ideal = machineOf(given);
   const efficiency = given.cooling / ideal.rated.cop / power;
   if (!(efficiency >= LEAST_EFFICIENCY && efficiency <= MOST_EFFICIENCY))
-    throw mend(
-      `inputs: rated power doesn't fit rated cooling between ${told("temperature", rating.evaporating)} and ${told("temperature", rating.condensing)}: the compressor's efficiency would be ${efficiency.toFixed(2)}, expected ${LEAST_EFFICIENCY} to ${MOST_EFFICIENCY}; check cooling, power and both fans`,
+    throw valueError(
+      `inputs: rated power doesn't fit rated cooling between ${quantityMark("temperature", rating.evaporating)} and ${quantityMark("temperature", rating.condensing)}: the compressor's efficiency would be ${efficiency.toFixed(2)}, expected ${LEAST_EFFICIENCY} to ${MOST_EFFICIENCY}; check cooling, power and both fans`,
     );
   return machineOf({ ...given, efficiency });
 }
 
 /** Refuses an exchanger that is too small: condensing would reach so much, K, beyond what may be. */
 export const tooSmall = ({ ua, flow, limit, limitIs }: ExchangerWords, reached: number, beyond: string): Error =>
-  outside(
-    `inputs: with water at ${limit}, ${told("temperature", limitIs)}, condensing would reach ${told("temperature", reached)}, ${beyond}: ${ua} or ${flow} is too small for this machine, or ${limit} too high`,
+  notAvailable(
+    `inputs: with water at ${limit}, ${quantityMark("temperature", limitIs)}, condensing would reach ${quantityMark("temperature", reached)}, ${beyond}: ${ua} or ${flow} is too small for this machine, or ${limit} too high`,
   );
 
 /** Balances on the water, evenly spread over condensing temperature. */
@@ -122,7 +122,7 @@ export function onWaterCurve(
   balances = BALANCES,
 ): WaterCurve {
   const C = waterRate(exchanger.waterFlow, 300);
-  const conductance = pull.code({ C, UA: exchanger.ua });
+  const conductance = effectiveConductance.code({ C, UA: exchanger.ua });
   let guess = rating.evaporating;
   const balanceAt = (condensing: number) => {
     const running = runningAt(compressor, condensing, rating.wetBulb, guess);

@@ -1,6 +1,6 @@
 /** The weather of 8,760 hours at a pool: from hourly rows, or made from twelve rows of monthly means. */
 import { DAYS } from "../../aircon/fullLoadHours";
-import { mend } from "../../kernel/values/fault";
+import { valueError } from "../../kernel/values/fault";
 import { standardAtmosphere } from "../../kernel/define/pressureBasis";
 import type { Climate } from "./climate";
 import { mainsWater } from "./sunEquations";
@@ -47,7 +47,7 @@ export interface Site {
 }
 
 const latitudeFor = (site: Site, why: string): number => {
-  if (site.latitude === undefined) throw mend(`inputs: the label "latitude" is needed ${why}`);
+  if (site.latitude === undefined) throw valueError(`inputs: the label "latitude" is needed ${why}`);
   return site.latitude;
 };
 

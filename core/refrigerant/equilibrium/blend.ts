@@ -13,7 +13,7 @@ export interface BlendEquilibrium {
 }
 
 /** Which phase has the blend's own composition: the liquid at the bubble point, the vapour at the dew point. */
-export type Curve = "bubble" | "dew";
+export type EnvelopeCurve = "bubble" | "dew";
 
 /**
  * Equal pressures and fugacities at one temperature, by Newton on the logarithms of both densities and of the incipient
@@ -25,7 +25,7 @@ export type Curve = "bubble" | "dew";
  */
 export function blendEquilibrium(
   m: Mixture,
-  curve: Curve,
+  curve: EnvelopeCurve,
   temperature: number,
   start: { readonly liquid: number; readonly vapour: number; readonly incipient: readonly number[] },
 ): BlendEquilibrium | undefined {

@@ -5,11 +5,11 @@ import type { Mixture } from "../helmholtz/mixture";
 import { compileBlend, compileMixture, compilePure } from "../helmholtz/mixture";
 import type { Substance } from "../helmholtz/substance";
 import { phaseState } from "../helmholtz/substance";
-import type { Curve } from "./blend";
+import type { EnvelopeCurve } from "./blend";
 import { blendEquilibrium } from "./blend";
 import { firstGuess, pureEquilibrium } from "./pure";
 import type { PointSolver, SaturationPoint } from "./trace";
-import { between, walk } from "./trace";
+import { interpolateEnvelope, followEnvelope } from "./trace";
 
 /** A saturation curve converged on the equation of state: solves any temperature of its range. */
 export interface ConvergedLine {
@@ -44,7 +44,7 @@ export const purePoints =
 
 /** Solves points of a blend's bubble or dew curve. */
 export const blendPoints =
-  (m: Mixture, curve: Curve): PointSolver =>
+  (m: Mixture, curve: EnvelopeCurve): PointSolver =>
   (temperature, start) => {
     const found = blendEquilibrium(m, curve, temperature, start);
     return found && { ...found, temperature };
@@ -68,8 +68,12 @@ export function convergedPure(fluid: FluidData): ConvergedRefrigerant {
     incipient: [],
   });
   if (!first) throw new Error(`${fluid.name}: no first equilibrium`);
-  const points = [...walk(solve, first, from).reverse(), first, ...walk(solve, first, PURE_END * critical)];
-  const at = between(solve, points, critical);
+  const points = [
+    ...followEnvelope(solve, first, from).reverse(),
+    first,
+    ...followEnvelope(solve, first, PURE_END * critical),
+  ];
+  const at = interpolateEnvelope(solve, points, critical);
   return {
     critical: { temperature: critical, pressure },
     bubble: { at, range: [from, PURE_END * critical] },
@@ -89,20 +93,20 @@ export function convergedBlend(
   const curves = (["bubble", "dew"] as const).map((curve) => {
     const solve = blendPoints(m, curve);
     const first = firstBlendPoint(parts, s, curve, solve);
-    return { solve, first, up: walk(solve, first, s.reducing.temperature + 20) };
+    return { solve, first, up: followEnvelope(solve, first, s.reducing.temperature + 20) };
   });
   // Both curves end where their phases become one; what lies between the ends is the critical point to a few mK.
   const bubbleEnd = curves[0]!.up[curves[0]!.up.length - 1]!;
   const critical = { temperature: bubbleEnd.temperature, pressure: bubbleEnd.pressure };
   const to = BLEND_END * critical.temperature;
   const [bubble, dew] = curves.map(({ solve, first, up }) => {
-    const points = [...walk(solve, first, COLDEST).reverse(), first, ...up];
-    return { at: between(solve, points, critical.temperature), range: [COLDEST, to] as const };
+    const points = [...followEnvelope(solve, first, COLDEST).reverse(), first, ...up];
+    return { at: interpolateEnvelope(solve, points, critical.temperature), range: [COLDEST, to] as const };
   });
   return { critical, bubble: bubble!, dew: dew!, zero: iirZero(s, bubble!.at(273.15).liquid) };
 }
 
-function firstBlendPoint(parts: BlendParts, s: Substance, curve: Curve, solve: PointSolver): SaturationPoint {
+function firstBlendPoint(parts: BlendParts, s: Substance, curve: EnvelopeCurve, solve: PointSolver): SaturationPoint {
   const z = parts.moleFractions;
   const T = START * s.reducing.temperature;
   const mean = (value: (fluid: FluidData) => number) =>

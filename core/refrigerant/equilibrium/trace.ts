@@ -31,7 +31,7 @@ const fromLogs = (u: readonly number[]) => ({
  *
  * @returns the points passed, without the first; ends at `end` or where steps of 1 mK fail (the critical point)
  */
-export function walk(solve: PointSolver, first: SaturationPoint, end: number): SaturationPoint[] {
+export function followEnvelope(solve: PointSolver, first: SaturationPoint, end: number): SaturationPoint[] {
   const points: SaturationPoint[] = [];
   const direction = Math.sign(end - first.temperature);
   let recent = [first];
@@ -58,7 +58,7 @@ export function walk(solve: PointSolver, first: SaturationPoint, end: number): S
 }
 
 /** A solver for any temperature between the points of a walked curve, started by interpolation in sqrt(1 - T / top). */
-export function between(
+export function interpolateEnvelope(
   solve: PointSolver,
   points: readonly SaturationPoint[],
   top: number,

@@ -1,17 +1,17 @@
 import { cellFunction } from "../../kernel/define/cellFunction";
-import { table, word } from "../../kernel/define/result";
+import { tableResult, wordResult } from "../../kernel/define/result";
 import { REFRIGERANTS } from "../refrigerant";
 
-export const list = cellFunction({
+export const refrigList = cellFunction({
   id: "REFRIG.LIST",
   topic: "refrigerant",
   summary: "The refrigerants known here, for validation lists.",
-  finds: ["names", "which refrigerants"],
+  keywords: ["names", "which refrigerants"],
   args: {},
-  gives: table("names", { refrigerant: word("designation") }),
+  returns: tableResult("names", { refrigerant: wordResult("designation") }),
   cautions: [],
-  checks: [{ at: {}, gives: { row: "R-410A", column: "refrigerant", is: "R-410A" }, from: "ashrae34" }],
-  work(_args, { trace }) {
+  checks: [{ inputs: {}, expected: { row: "R-410A", column: "refrigerant", value: "R-410A" }, source: "ashrae34" }],
+  compute(_args, { trace }) {
     trace.remark("Designations of ASHRAE Standard 34.");
     return REFRIGERANTS.map((refrigerant) => ({ refrigerant }));
   },

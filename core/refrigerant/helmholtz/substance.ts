@@ -53,7 +53,7 @@ export function pressureAt(s: Substance, temperature: number, density: number, i
 }
 
 /** Fills the residual and ideal parts' derivatives at a temperature (K) and a molar density (mol/m3). */
-export function evaluate(s: Substance, temperature: number, density: number): void {
+export function evaluateHelmholtz(s: Substance, temperature: number, density: number): void {
   setIsotherm(s.residual, s.reducing.temperature / temperature);
   residualAt(s.residual, density / s.reducing.density);
   idealAt(s.ideal, temperature);
@@ -69,7 +69,7 @@ export interface EvaluatedPoint {
 
 /** Every property of one phase at a point. */
 export function phaseState(s: Substance, point: EvaluatedPoint): PhaseState {
-  evaluate(s, point.temperature, point.density);
+  evaluateHelmholtz(s, point.temperature, point.density);
   return stateFrom(s, s.residual.out, s.ideal.out, point);
 }
 

@@ -1,12 +1,12 @@
 import { outside } from "../../numeric/outside";
-import type { Curve } from "../equilibrium/blend";
+import type { EnvelopeCurve } from "../equilibrium/blend";
 import type { PhaseState } from "../helmholtz/substance";
 import { phaseState, pressureAt } from "../helmholtz/substance";
 import type { Fluid } from "../refrigerant";
 import { curveDensity, curvePressure, curveTemperature } from "./saturationCurve";
-import { tellPressure, tellTemperature } from "../marks";
+import { markPressure, markTemperature } from "../marks";
 
-export type { Curve } from "../equilibrium/blend";
+export type { EnvelopeCurve } from "../equilibrium/blend";
 
 function refuseTemperature(fluid: Fluid, temperature: number): never {
   const { coldest, warmestSaturated, critical } = fluid;
@@ -14,13 +14,13 @@ function refuseTemperature(fluid: Fluid, temperature: number): never {
   if (temperature > critical.temperature)
     throw outside(
       quantity,
-      `below the critical temperature, ${tellTemperature(critical.temperature)}`,
-      tellTemperature(temperature),
+      `below the critical temperature, ${markTemperature(critical.temperature)}`,
+      markTemperature(temperature),
     );
   throw outside(
     quantity,
-    `from ${tellTemperature(coldest)} to ${tellTemperature(warmestSaturated)}`,
-    tellTemperature(temperature),
+    `from ${markTemperature(coldest)} to ${markTemperature(warmestSaturated)}`,
+    markTemperature(temperature),
   );
 }
 
@@ -30,7 +30,7 @@ function refuseTemperature(fluid: Fluid, temperature: number): never {
  * @param temperature K
  * @throws an `OutsideRange` beyond the ends of the curve
  */
-export function saturationPressure(fluid: Fluid, temperature: number, curve: Curve): number {
+export function refrigerantSaturationPressure(fluid: Fluid, temperature: number, curve: EnvelopeCurve): number {
   if (!(temperature >= fluid.coldest && temperature <= fluid.warmestSaturated)) refuseTemperature(fluid, temperature);
   return curvePressure(fluid[curve], temperature);
 }
@@ -41,7 +41,7 @@ export function saturationPressure(fluid: Fluid, temperature: number, curve: Cur
  * @param pressure Pa, absolute
  * @throws an `OutsideRange` beyond the ends of the curve
  */
-export function saturationTemperature(fluid: Fluid, pressure: number, curve: Curve): number {
+export function saturationTemperature(fluid: Fluid, pressure: number, curve: EnvelopeCurve): number {
   const line = fluid[curve];
   const log = Math.log(pressure);
   // The ends themselves are inside, even where a pressure was rounded to ten digits on its way.
@@ -49,33 +49,33 @@ export function saturationTemperature(fluid: Fluid, pressure: number, curve: Cur
   return curveTemperature(line, pressure);
 }
 
-function refusePressure(fluid: Fluid, pressure: number, curve: Curve): never {
+function refusePressure(fluid: Fluid, pressure: number, curve: EnvelopeCurve): never {
   const [low, high] = [Math.exp(fluid[curve].lowest), Math.exp(fluid[curve].highest)];
   const quantity = `${fluid.name} saturation pressure`;
   if (pressure > fluid.critical.pressure)
     throw outside(
       quantity,
-      `below the critical pressure, ${tellPressure(fluid.critical.pressure)}`,
-      tellPressure(pressure),
+      `below the critical pressure, ${markPressure(fluid.critical.pressure)}`,
+      markPressure(pressure),
     );
-  throw outside(quantity, `from ${tellPressure(low)} to ${tellPressure(high)}`, tellPressure(pressure));
+  throw outside(quantity, `from ${markPressure(low)} to ${markPressure(high)}`, markPressure(pressure));
 }
 
 /**
  * The saturated liquid (bubble) or vapour (dew) at a temperature in K.
  * @throws an `OutsideRange` beyond the ends of the curve
  */
-export function saturatedState(fluid: Fluid, temperature: number, curve: Curve): PhaseState {
-  const pressure = saturationPressure(fluid, temperature, curve);
+export function saturatedState(fluid: Fluid, temperature: number, curve: EnvelopeCurve): PhaseState {
+  const pressure = refrigerantSaturationPressure(fluid, temperature, curve);
   return saturatedAt(fluid, temperature, pressure, curve);
 }
 
 /** The saturated liquid or vapour at a pressure in Pa. */
-export function saturatedStateAtPressure(fluid: Fluid, pressure: number, curve: Curve): PhaseState {
+export function saturatedStateAtPressure(fluid: Fluid, pressure: number, curve: EnvelopeCurve): PhaseState {
   return saturatedAt(fluid, saturationTemperature(fluid, pressure, curve), pressure, curve);
 }
 
-function saturatedAt(fluid: Fluid, temperature: number, pressure: number, curve: Curve): PhaseState {
+function saturatedAt(fluid: Fluid, temperature: number, pressure: number, curve: EnvelopeCurve): PhaseState {
   const phase = curve === "bubble" ? "liquid" : "vapour";
   const s = fluid.substance;
   const at = { pressure: 0, byDensity: 0 };

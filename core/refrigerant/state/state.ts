@@ -4,12 +4,12 @@ import { phaseState } from "../helmholtz/substance";
 import { denseDensity, vapourDensity } from "./density";
 import type { Fluid } from "../refrigerant";
 import { curvePressure } from "../saturation/saturationCurve";
-import { tellPressure, tellTemperature } from "../marks";
+import { markPressure, markTemperature } from "../marks";
 import type { TwoPhaseState } from "./twoPhase";
 import { glideState } from "./twoPhase";
 
 /** A state at any pressure and temperature. */
-export type State = PhaseState | TwoPhaseState;
+export type RefrigerantState = PhaseState | TwoPhaseState;
 
 /** How near (relative) to a pure fluid's saturation pressure the state counts as on the line. */
 const ON_THE_LINE = 1e-8;
@@ -23,14 +23,14 @@ export function checkRange(fluid: Fluid, pressure: number, temperature: number):
   if (!(temperature >= fluid.coldest && temperature <= limit))
     throw outside(
       `${fluid.name} temperature`,
-      `from ${tellTemperature(fluid.coldest)} to ${tellTemperature(limit)}`,
-      tellTemperature(temperature),
+      `from ${markTemperature(fluid.coldest)} to ${markTemperature(limit)}`,
+      markTemperature(temperature),
     );
   if (!(pressure >= LEAST_PRESSURE && pressure <= highest))
     throw outside(
       `${fluid.name} pressure`,
-      `from ${tellPressure(LEAST_PRESSURE)} to ${tellPressure(highest)}`,
-      tellPressure(pressure),
+      `from ${markPressure(LEAST_PRESSURE)} to ${markPressure(highest)}`,
+      markPressure(pressure),
     );
 }
 
@@ -70,7 +70,7 @@ export function singlePhase(fluid: Fluid, pressure: number, temperature: number,
  * @throws an `OutsideRange` outside the equation's range, on a pure fluid's saturation line (where pressure and temperature
  * don't fix the state) and in the small patch around the critical point
  */
-export function stateAt(fluid: Fluid, pressure: number, temperature: number): State {
+export function stateAt(fluid: Fluid, pressure: number, temperature: number): RefrigerantState {
   checkRange(fluid, pressure, temperature);
   const region = regionAt(fluid, pressure, temperature);
   if (region === "line" || region === "critical") refuse(fluid, region, pressure, temperature);
@@ -79,7 +79,7 @@ export function stateAt(fluid: Fluid, pressure: number, temperature: number): St
 }
 
 function refuse(fluid: Fluid, region: "line" | "critical", pressure: number, temperature: number): never {
-  const came = `${tellPressure(pressure)} at ${tellTemperature(temperature)}`;
+  const came = `${markPressure(pressure)} at ${markTemperature(temperature)}`;
   if (region === "line")
     throw outside(
       `${fluid.name} state`,
@@ -89,7 +89,7 @@ function refuse(fluid: Fluid, region: "line" | "critical", pressure: number, tem
   const { temperature: T, pressure: p } = fluid.critical;
   throw outside(
     `${fluid.name} state`,
-    `not next to the critical point (${tellTemperature(T)}, ${tellPressure(p)})`,
+    `not next to the critical point (${markTemperature(T)}, ${markPressure(p)})`,
     came,
   );
 }

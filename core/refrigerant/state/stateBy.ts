@@ -1,14 +1,14 @@
 import { outside } from "../../numeric/outside";
-import { told } from "../../kernel/values/quantityMark";
+import { quantityMark } from "../../kernel/values/quantityMark";
 import { regulaFalsi } from "../../numeric/regulaFalsi";
 import type { PhaseState, Substance } from "../helmholtz/substance";
-import { evaluate, stateFrom } from "../helmholtz/substance";
+import { evaluateHelmholtz, stateFrom } from "../helmholtz/substance";
 import { densityOf } from "./density";
 import type { Fluid } from "../refrigerant";
 import { saturatedStateAtPressure } from "../saturation/saturation";
-import type { State } from "./state";
+import type { RefrigerantState } from "./state";
 import { checkRange, stateAt } from "./state";
-import { tellPressure, tellTemperature } from "../marks";
+import { markPressure, markTemperature } from "../marks";
 import { glideState, mixPhases } from "./twoPhase";
 
 /** What is known beside the pressure. */
@@ -18,17 +18,17 @@ export type Coordinate = "entropy" | "enthalpy";
  * The state at a pressure (Pa, absolute) and an entropy (J/(kg K)).
  * @throws an `OutsideRange` where no state within the equation's range has it
  */
-export const stateByEntropy = (fluid: Fluid, pressure: number, entropy: number): State =>
+export const stateByEntropy = (fluid: Fluid, pressure: number, entropy: number): RefrigerantState =>
   stateBy(fluid, pressure, entropy, "entropy");
 
 /**
  * The state at a pressure (Pa, absolute) and an enthalpy (J/kg).
  * @throws an `OutsideRange` where no state within the equation's range has it
  */
-export const stateByEnthalpy = (fluid: Fluid, pressure: number, enthalpy: number): State =>
+export const stateByEnthalpy = (fluid: Fluid, pressure: number, enthalpy: number): RefrigerantState =>
   stateBy(fluid, pressure, enthalpy, "enthalpy");
 
-function stateBy(fluid: Fluid, pressure: number, target: number, coordinate: Coordinate): State {
+function stateBy(fluid: Fluid, pressure: number, target: number, coordinate: Coordinate): RefrigerantState {
   if (!Number.isFinite(target)) return refuse(fluid, target, coordinate, pressure);
   const log = Math.log(pressure);
   // Above the saturation lines, or below their coldest pressure (where only vapour is in range), one bracket serves.
@@ -46,7 +46,13 @@ function stateBy(fluid: Fluid, pressure: number, target: number, coordinate: Coo
 }
 
 /** Inside the glide at one pressure: the temperature whose flash has the enthalpy or entropy. */
-function glideBy(fluid: Fluid, bubble: PhaseState, dew: PhaseState, target: number, coordinate: Coordinate): State {
+function glideBy(
+  fluid: Fluid,
+  bubble: PhaseState,
+  dew: PhaseState,
+  target: number,
+  coordinate: Coordinate,
+): RefrigerantState {
   const mixture = fluid.mixture!;
   const at = (temperature: number) => glideState(fluid, mixture, temperature, dew.pressure);
   const temperature = regulaFalsi(
@@ -91,7 +97,7 @@ export function alongIsobar(
     const start = phase === "vapour" ? (density * temperature) / next : density;
     temperature = next;
     density = densityOf(fluid, phase, temperature, pressure, start);
-    evaluate(s, temperature, density);
+    evaluateHelmholtz(s, temperature, density);
     const step = isobarStep(s, temperature, density, target, coordinate);
     // Later passes settle for less: next to the critical point rounding alone moves the temperature.
     if (Math.abs(step) < (pass < 10 ? 1e-11 : 1e-8) * temperature) {
@@ -128,7 +134,7 @@ function firstStep(from: PhaseState, target: number, coordinate: Coordinate): nu
 }
 
 /** The state between the ends of the temperature range whose enthalpy or entropy fits. */
-function bracketed(fluid: Fluid, pressure: number, target: number, coordinate: Coordinate): State {
+function bracketed(fluid: Fluid, pressure: number, target: number, coordinate: Coordinate): RefrigerantState {
   const [from, to] = [fluid.coldest, fluid.range.limit];
   checkRange(fluid, pressure, to);
   const miss = (T: number) => stateAt(fluid, pressure, T)[coordinate] - target;
@@ -139,8 +145,8 @@ function bracketed(fluid: Fluid, pressure: number, target: number, coordinate: C
 
 function refuse(fluid: Fluid, target: number, coordinate: Coordinate, pressure: number): never {
   throw outside(
-    `${fluid.name} ${coordinate} (IIR zero) at ${tellPressure(pressure)}`,
-    `that of a state between ${tellTemperature(fluid.coldest)} and ${tellTemperature(fluid.range.limit)}`,
-    told(coordinate, target),
+    `${fluid.name} ${coordinate} (IIR zero) at ${markPressure(pressure)}`,
+    `that of a state between ${markTemperature(fluid.coldest)} and ${markTemperature(fluid.range.limit)}`,
+    quantityMark(coordinate, target),
   );
 }

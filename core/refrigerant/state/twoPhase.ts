@@ -6,7 +6,7 @@ import type { PhaseState } from "../helmholtz/substance";
 import { phaseState } from "../helmholtz/substance";
 import type { Fluid } from "../refrigerant";
 import { curveDensity, curveIncipient, curvePressure } from "../saturation/saturationCurve";
-import { tellPressure, tellTemperature } from "../marks";
+import { markPressure, markTemperature } from "../marks";
 
 /** Liquid and vapour side by side, SI by mass of the whole. */
 export interface TwoPhaseState {
@@ -85,7 +85,7 @@ export function glideState(fluid: Fluid, mixture: Mixture, temperature: number, 
     throw outside(
       `${fluid.name} two-phase state`,
       "one whose flash converges",
-      `${tellPressure(pressure)} at ${tellTemperature(temperature)}`,
+      `${markPressure(pressure)} at ${markTemperature(temperature)}`,
     );
   const mass = (fractions: ArrayLike<number>) =>
     mixture.parts.components.reduce((sum, part, i) => sum + fractions[i]! * part.molarMass, 0);

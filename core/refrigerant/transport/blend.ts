@@ -1,6 +1,6 @@
 import type { Substance } from "../helmholtz/substance";
 import type { Fluid } from "../refrigerant";
-import { refrigerant } from "../refrigerant";
+import { loadRefrigerant } from "../refrigerant";
 import { diluteConductivity, residualConductivity } from "./conductivity";
 import { diluteViscosity, residualViscosity, sharedState, transportOf } from "./viscosity";
 
@@ -13,7 +13,7 @@ import { diluteViscosity, residualViscosity, sharedState, transportOf } from "./
 function corresponding(fluid: Fluid, temperature: number, density: number) {
   const { reducing } = fluid.substance;
   return fluid.components.map(({ fluid: data, moleFraction }) => {
-    const part = refrigerant(data.name);
+    const part = loadRefrigerant(data.name);
     const own = part.substance.reducing;
     return {
       part,

@@ -3,7 +3,7 @@ import type { Substance } from "../helmholtz/substance";
 import { phaseState, pressureAt } from "../helmholtz/substance";
 import { idealAt } from "../helmholtz/ideal";
 import type { Fluid } from "../refrigerant";
-import { refrigerant } from "../refrigerant";
+import { loadRefrigerant } from "../refrigerant";
 import { conformalState, type ConformalState } from "./conformal";
 import { diluteViscosity, pureViscosity, transportOf } from "./viscosity";
 
@@ -46,7 +46,7 @@ export function residualConductivity(
     const tau = residual.temperature / temperature;
     return residual.rows.reduce((sum, [B, t, d]) => sum + B * tau ** t * delta ** d, 0);
   }
-  const reference = refrigerant(data.reference).substance;
+  const reference = loadRefrigerant(data.reference).substance;
   const { temperature: T0, density: rho0, f, h } = state ?? conformalState(s, reference, temperature, density);
   const psi = polynomial(data.psi, density / data.density);
   const scale = Math.sqrt(f) * h ** (-2 / 3) * Math.sqrt(reference.molarMass / s.molarMass);

@@ -1,6 +1,6 @@
 import type { Fluid } from "../refrigerant";
-import { isPure, refrigerant } from "../refrigerant";
-import { saturationPressure } from "../saturation/saturation";
+import { isPure, loadRefrigerant } from "../refrigerant";
+import { refrigerantSaturationPressure } from "../saturation/saturation";
 import { curveDensity } from "../saturation/saturationCurve";
 import { transportOf } from "./viscosity";
 
@@ -28,10 +28,10 @@ function parachor(fluid: Fluid, temperature: number): number {
  * @throws an `OutsideRange` beyond the ends of the saturation line
  */
 export function surfaceTension(fluid: Fluid, temperature: number): number {
-  saturationPressure(fluid, temperature, "bubble");
+  refrigerantSaturationPressure(fluid, temperature, "bubble");
   if (isPure(fluid)) return pureTension(fluid.name, temperature);
   const mixed = fluid.components.reduce(
-    (sum, { fluid: data, moleFraction }) => sum + moleFraction * parachor(refrigerant(data.name), temperature),
+    (sum, { fluid: data, moleFraction }) => sum + moleFraction * parachor(loadRefrigerant(data.name), temperature),
     0,
   );
   const difference = curveDensity(fluid.bubble, "liquid", temperature) - curveDensity(fluid.dew, "vapour", temperature);

@@ -11,8 +11,8 @@ export const tensionOnLine = (fluid: Fluid, temperature: number, trace: Trace = 
     trace.property({
       substance: fluid.name,
       property: "surface tension",
-      at: { temperature: { value: temperature, kind: "temperature" } },
-      gives: { value: tension, kind: "surface tension" },
+      inputs: { temperature: { value: temperature, kind: "temperature" } },
+      result: { value: tension, kind: "surface tension" },
       uncertainty: isPure(fluid) ? "uncertainty about 3 %" : "uncertainty about 10 %, parachors mixed by mole",
       source: isPure(fluid) ? transportOf(fluid.name).surfaceTension.source : "weinaugKatz1943",
     });

@@ -3,7 +3,7 @@ import type { DenseViscosity, TransportData, ViscosityData } from "../data/trans
 import type { Substance } from "../helmholtz/substance";
 import { residualAt, setIsotherm } from "../helmholtz/residual";
 import type { Fluid } from "../refrigerant";
-import { refrigerant } from "../refrigerant";
+import { loadRefrigerant } from "../refrigerant";
 import { conformalState, type ConformalState } from "./conformal";
 
 const AVOGADRO = 6.02214076e23;
@@ -94,7 +94,7 @@ export function sharedState(
 ): ConformalState | undefined {
   if (viscosity.kind !== "conformal" || conductivity.kind !== "conformal") return undefined;
   if (viscosity.reference !== conductivity.reference) return undefined;
-  return conformalState(s, refrigerant(viscosity.reference).substance, temperature, density);
+  return conformalState(s, loadRefrigerant(viscosity.reference).substance, temperature, density);
 }
 
 /**
@@ -125,7 +125,7 @@ function conformalViscosity(
   density: number,
   state?: ConformalState,
 ): number {
-  const reference = refrigerant(data.reference);
+  const reference = loadRefrigerant(data.reference);
   const known = state ?? conformalState(s, reference.substance, temperature, density);
   const { temperature: T0, density: rho0, f, h } = known;
   const psi = polynomial(data.psi, density / data.density);

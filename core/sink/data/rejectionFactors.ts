@@ -7,10 +7,10 @@ export const COMPRESSORS = ["suction-cooled hermetic", "open"] as const;
 export type Compressor = (typeof COMPRESSORS)[number];
 
 /** Condensing temperatures of the columns, °C. */
-export const CONDENSING: readonly number[] = [30, 35, 40, 45, 50, 55, 60];
+export const CONDENSING_GRID: readonly number[] = [30, 35, 40, 45, 50, 55, 60];
 
 /** Evaporating temperatures of the rows, °C. */
-export const EVAPORATING: readonly number[] = [-20, -15, -10, -5, 0, 5, 10];
+export const EVAPORATING_GRID: readonly number[] = [-20, -15, -10, -5, 0, 5, 10];
 
 export const FACTORS: Readonly<Record<Compressor, readonly (readonly number[])[]>> = {
   open: [

@@ -1,110 +1,110 @@
 import { block, choice, quantity } from "../../kernel/define/argument";
 import { cellFunction } from "../../kernel/define/cellFunction";
 import { us } from "../../kernel/values/quantity";
-import { NO_VALUE, list, of } from "../../kernel/define/result";
+import { NO_VALUE, listResult, quantityResult } from "../../kernel/define/result";
 import { belowTable, holdingHeadUp, oldTable } from "../cautions";
 import { COMPRESSORS } from "../data/rejectionFactors";
 import { RECLAIMS, rackHeat, type RackInputs } from "../rackHeat";
 
 const degF = (value: number): number => us("temperature", value);
 const evaporating = (about: string, otherwise: number) =>
-  quantity("temperature", about, { from: degF(-60), to: degF(60) }).otherwise(degF(otherwise));
+  quantity("temperature", about, { from: degF(-60), to: degF(60) }).default(degF(otherwise));
 
 const INPUTS = {
-  compressor: choice("RackCompressor", COMPRESSORS, "kind of compressor").otherwise("suction-cooled hermetic"),
-  mediumLoad: quantity("heat rate", "medium temperature load", { from: 0 }).otherwise(0),
+  compressor: choice("RackCompressor", COMPRESSORS, "kind of compressor").default("suction-cooled hermetic"),
+  mediumLoad: quantity("heat rate", "medium temperature load", { from: 0 }).default(0),
   mediumEvaporating: evaporating("evaporating temperature of the medium load", 20),
-  lowLoad: quantity("heat rate", "low temperature load", { from: 0 }).otherwise(0),
+  lowLoad: quantity("heat rate", "low temperature load", { from: 0 }).default(0),
   lowEvaporating: evaporating("evaporating temperature of the low load", -20),
   condensing: quantity("temperature", "condensing temperature", { from: degF(50), to: degF(160) }),
-  reclaim: choice("Reclaim", RECLAIMS, "what the heat is taken from").otherwise("desuperheating"),
+  reclaim: choice("Reclaim", RECLAIMS, "what the heat is taken from").default("desuperheating"),
   desuperheatingShare: quantity("fraction", "desuperheating share of the heat", {
     from: 0,
     to: 1,
     usual: [0.08, 0.35],
-  }).otherwise(0.15),
+  }).default(0.15),
   heldCondensing: quantity("temperature", "condensing temperature held up for heat", {
     from: degF(50),
     to: degF(160),
-  }).optionally(),
+  }).optional(),
 };
 
 const RACK = { "medium load": 150000, "low load": 60000, condensing: 95 };
 const coldestOf = (x: RackInputs): number =>
   Math.min(x.mediumLoad > 0 ? x.mediumEvaporating : 1e3, x.lowLoad > 0 ? x.lowEvaporating : 1e3);
 
-export const rack = cellFunction({
+export const sinkRack = cellFunction({
   id: "SINK.RACK",
   topic: "sink",
   summary: "Heat to be had from a refrigeration rack, and what holding its head pressure up would cost.",
-  finds: ["heat reclaim", "supermarket", "heat rejection factor", "head pressure", "desuperheating"],
-  remarks: [
+  keywords: ["heat reclaim", "supermarket", "heat rejection factor", "head pressure", "desuperheating"],
+  details: [
     "Heat rejected = load × published rejection factor, each load on compressors of its own (no two-stage or cascade).",
     "Desuperheating is 10 % (R-134a) to 25 % (R-32) of the heat, more at low evaporating temperatures: give the cycle's share (CYCLE.SPLIT); 15 % stands where it is missing (common practice).",
     "Extra power of a held-up head by the same table, beside the contested rules of 0.5 to 2 % for each °F.",
   ],
   args: { inputs: block(INPUTS, "labels, values and units: see NOTE.INPUTS") },
-  gives: list("heat of the rack", {
-    mediumFactor: of("number", "heat rejected per refrigeration, medium"),
-    lowFactor: of("number", "heat rejected per refrigeration, low"),
-    heatRejected: of("heat rate", "all heat rejected"),
-    desuperheating: of("heat rate", "of that desuperheating"),
-    condensing: of("heat rate", "of that condensing and subcooling"),
-    heatToBeHad: of("heat rate", "heat to be had by this reclaim"),
-    compressorPower: of("electric power", "compressor power that becomes heat"),
-    extraHeat: of("heat rate", "more heat with the head held up"),
-    extraPower: of("electric power", "more power, by the table"),
-    extraPowerLeast: of("electric power", "more power at 0.5 % for each °F"),
-    extraPowerMost: of("electric power", "more power at 2 % for each °F"),
+  returns: listResult("heat of the rack", {
+    mediumFactor: quantityResult("number", "heat rejected per refrigeration, medium"),
+    lowFactor: quantityResult("number", "heat rejected per refrigeration, low"),
+    heatRejected: quantityResult("heat rate", "all heat rejected"),
+    desuperheating: quantityResult("heat rate", "of that desuperheating"),
+    condensing: quantityResult("heat rate", "of that condensing and subcooling"),
+    heatToBeHad: quantityResult("heat rate", "heat to be had by this reclaim"),
+    compressorPower: quantityResult("electric power", "compressor power that becomes heat"),
+    extraHeat: quantityResult("heat rate", "more heat with the head held up"),
+    extraPower: quantityResult("electric power", "more power, by the table"),
+    extraPowerLeast: quantityResult("electric power", "more power at 0.5 % for each °F"),
+    extraPowerMost: quantityResult("electric power", "more power at 2 % for each °F"),
   }),
   facts: { coldest: "temperature" },
   cautions: [
-    { rule: oldTable, fires: { inputs: RACK } },
-    { rule: belowTable, fires: { inputs: RACK } },
-    { rule: holdingHeadUp, fires: { inputs: { ...RACK, "held condensing": 110 } } },
+    { rule: oldTable, raisedBy: { inputs: RACK } },
+    { rule: belowTable, raisedBy: { inputs: RACK } },
+    { rule: holdingHeadUp, raisedBy: { inputs: { ...RACK, "held condensing": 110 } } },
   ],
   checks: [
     {
-      at: { inputs: { "medium load": 225000, "medium evaporating": 20, condensing: 110 } },
-      gives: { mediumFactor: 1.33 },
-      within: 0.01,
-      from: "heatRejectionFactors",
+      inputs: { inputs: { "medium load": 225000, "medium evaporating": 20, condensing: 110 } },
+      expected: { mediumFactor: 1.33 },
+      tolerance: 0.01,
+      source: "heatRejectionFactors",
       remark: "An I-P table of the same kind",
     },
     {
-      at: { inputs: { "low load": 300000, "low evaporating": -20, condensing: 105 } },
-      gives: { lowFactor: 1.55, heatRejected: 465000 },
-      within: "1 %",
-      from: "heatRejectionFactors",
+      inputs: { inputs: { "low load": 300000, "low evaporating": -20, condensing: 105 } },
+      expected: { lowFactor: 1.55, heatRejected: 465000 },
+      tolerance: "1 %",
+      source: "heatRejectionFactors",
       remark: "An I-P table of the same kind; here below the table's last full row",
     },
     {
-      at: {
+      inputs: {
         inputs: { compressor: "open", "medium load": 10, "medium evaporating": 5, condensing: 40 },
         units: "SI",
       },
-      gives: { mediumFactor: 1.15, heatRejected: 11.5 },
-      within: 0.005,
-      from: "heatRejectionFactors",
+      expected: { mediumFactor: 1.15, heatRejected: 11.5 },
+      tolerance: 0.005,
+      source: "heatRejectionFactors",
     },
     {
-      at: {
+      inputs: {
         inputs: { "medium load": 10, "medium evaporating": 0, condensing: 45 },
         units: "SI",
       },
-      gives: { mediumFactor: 1.28 },
-      within: 0.005,
-      from: "heatRejectionFactors",
+      expected: { mediumFactor: 1.28 },
+      tolerance: 0.005,
+      source: "heatRejectionFactors",
     },
     {
-      at: { inputs: { "medium load": 100000, condensing: 145 } },
-      gives: "#N/A",
-      from: "heatRejectionFactors",
+      inputs: { inputs: { "medium load": 100000, condensing: 145 } },
+      expected: "#N/A",
+      source: "heatRejectionFactors",
     },
   ],
-  work({ inputs }, { trace, note }) {
+  compute({ inputs }, { trace, recordFacts }) {
     const { heat, held } = rackHeat(inputs, trace);
-    note({ coldest: coldestOf(inputs) });
+    recordFacts({ coldest: coldestOf(inputs) });
     return {
       ...heat,
       mediumFactor: heat.mediumFactor ?? NO_VALUE,

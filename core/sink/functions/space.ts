@@ -2,7 +2,7 @@ import { block, choice, quantity } from "../../kernel/define/argument";
 import { cellFunction } from "../../kernel/define/cellFunction";
 import { WATER_FLOW } from "../../kernel/define/glossary";
 import { us } from "../../kernel/values/quantity";
-import { NO_VALUE, list, of, word } from "../../kernel/define/result";
+import { NO_VALUE, listResult, quantityResult, wordResult } from "../../kernel/define/result";
 import { heatWhenCooling, hotSupply, warmFloor } from "../cautions";
 import { EMITTERS, spaceHeat } from "../spaceHeat";
 
@@ -12,17 +12,17 @@ const INPUTS = {
   emitter: choice("Emitter", EMITTERS, "what gives the heat to the space"),
   recoveredHeat: quantity("heat rate", "heat to be had at the condenser", { above: 0 }),
   heatNeeded: quantity("heat rate", "heat that the space needs at the same time", { above: 0 }),
-  supplyWater: quantity("temperature", "water to the coil or floor", { from: degF(60), to: degF(180) }).otherwise(
+  supplyWater: quantity("temperature", "water to the coil or floor", { from: degF(60), to: degF(180) }).default(
     degF(100),
   ),
   waterFlow: WATER_FLOW,
-  room: quantity("temperature", "room air, or air to the coil", { from: degF(30), to: degF(100) }).otherwise(degF(70)),
-  airFlow: quantity("air flow", "air through the coil", { above: 0 }).optionally(),
-  effectiveness: quantity("fraction", "effectiveness of the coil", { above: 0, to: 1, usual: [0.3, 0.85] }).otherwise(
+  room: quantity("temperature", "room air, or air to the coil", { from: degF(30), to: degF(100) }).default(degF(70)),
+  airFlow: quantity("air flow", "air through the coil", { above: 0 }).optional(),
+  effectiveness: quantity("fraction", "effectiveness of the coil", { above: 0, to: 1, usual: [0.3, 0.85] }).default(
     0.6,
   ),
-  floorArea: quantity("area", "heated floor", { above: 0 }).optionally(),
-  floorResistance: quantity("fouling resistance", "from the mean water to the floor surface", { above: 0 }).otherwise(
+  floorArea: quantity("area", "heated floor", { above: 0 }).optional(),
+  floorResistance: quantity("fouling resistance", "from the mean water to the floor surface", { above: 0 }).default(
     us("fouling resistance", 0.6),
   ),
 };
@@ -43,46 +43,46 @@ const FLOOR = {
   "floor area": 1500,
 };
 
-export const space = cellFunction({
+export const sinkSpace = cellFunction({
   id: "SINK.SPACE",
   topic: "sink",
   summary: "Air or floor heating from recovered heat: what the coil or floor takes, and what is left over.",
-  finds: ["space heating", "reheat", "reclaim coil", "radiant floor", "floor heating"],
-  remarks: [
+  keywords: ["space heating", "reheat", "reclaim coil", "radiant floor", "floor heating"],
+  details: [
     "Air coil: effectiveness × the lesser stream × (water − air); 0.6 stands where the maker's figure is missing. Air at 0.075 lb/ft³.",
     "Floor: 8.92 (surface − room)^1.1 W/m² from the surface (EN 1264, from memory); the resistance from the mean water to the surface is the floor maker's, 0.6 h·ft²·°F/BTU (common practice) stands for tiles on screed.",
   ],
   args: { inputs: block(INPUTS, "labels, values and units: see NOTE.INPUTS") },
-  gives: list("heat to the space", {
-    emitterCapacity: of("heat rate", "what the coil or floor can take"),
-    heatToSpace: of("heat rate", "heat that goes to the space"),
-    limitedBy: word("what limits it"),
-    shareOfNeed: of("fraction", "share of the need that is met"),
-    heatStillNeeded: of("heat rate", "for another heater"),
-    heatLeftOver: of("heat rate", "for the next sink"),
-    leavingWater: of("temperature", "water behind the coil or floor"),
-    supplyAir: of("temperature", "air behind the coil"),
-    floorSurface: of("temperature", "floor surface"),
+  returns: listResult("heat to the space", {
+    emitterCapacity: quantityResult("heat rate", "what the coil or floor can take"),
+    heatToSpace: quantityResult("heat rate", "heat that goes to the space"),
+    limitedBy: wordResult("what limits it"),
+    shareOfNeed: quantityResult("fraction", "share of the need that is met"),
+    heatStillNeeded: quantityResult("heat rate", "for another heater"),
+    heatLeftOver: quantityResult("heat rate", "for the next sink"),
+    leavingWater: quantityResult("temperature", "water behind the coil or floor"),
+    supplyAir: quantityResult("temperature", "air behind the coil"),
+    floorSurface: quantityResult("temperature", "floor surface"),
   }),
   facts: { supplyWater: "temperature" },
   cautions: [
-    { rule: heatWhenCooling, fires: { inputs: COIL } },
-    { rule: hotSupply, fires: { inputs: { ...COIL, "supply water": 120 } } },
+    { rule: heatWhenCooling, raisedBy: { inputs: COIL } },
+    { rule: hotSupply, raisedBy: { inputs: { ...COIL, "supply water": 120 } } },
     {
       rule: warmFloor,
-      fires: { inputs: { ...FLOOR, "floor resistance": 0.1, "floor area": 800, "supply water": 105 } },
+      raisedBy: { inputs: { ...FLOOR, "floor resistance": 0.1, "floor area": 800, "supply water": 105 } },
     },
   ],
   checks: [
     {
-      at: { inputs: COIL },
-      gives: { emitterCapacity: 58300, shareOfNeed: 0.729, supplyAir: 88 },
-      within: "0.7 %",
-      from: "commonPractice",
+      inputs: { inputs: COIL },
+      expected: { emitterCapacity: 58300, shareOfNeed: 0.729, supplyAir: 88 },
+      tolerance: "0.7 %",
+      source: "commonPractice",
       remark: "1.08 × 3,000 cfm × 0.6 × 30 °F = 58,320 BTU/h; the air is warmed by 0.6 × 30 °F",
     },
     {
-      at: {
+      inputs: {
         inputs: {
           emitter: "floor loop",
           "recovered heat": 100,
@@ -94,15 +94,15 @@ export const space = cellFunction({
         },
         units: "SI",
       },
-      gives: { floorSurface: 29 },
-      within: 0.05,
-      from: "en1264",
+      expected: { floorSurface: 29 },
+      tolerance: 0.05,
+      source: "en1264",
       remark: "8.92 × 9^1.1 = 100 W/m², the usual limit where people stay",
     },
   ],
-  work({ inputs }, { trace, note }) {
+  compute({ inputs }, { trace, recordFacts }) {
     const found = spaceHeat(inputs, trace);
-    note({ supplyWater: inputs.supplyWater });
+    recordFacts({ supplyWater: inputs.supplyWater });
     return {
       ...found,
       shareOfNeed: found.heatToSpace / inputs.heatNeeded,

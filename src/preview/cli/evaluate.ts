@@ -1,7 +1,7 @@
 import type { RaisedCaution } from "../../../core";
 import type { FunctionsGlobal } from "../../functions/globals";
 import type { Address, Block, CellValue } from "../../workbook/port";
-import { isFault } from "../../workbook/port";
+import { isCellFault } from "../../workbook/port";
 import { addressText } from "../../workbook/reader/reference";
 import type { SheetBook } from "../host/sheetBook";
 import type { CallRecord } from "../host/callSites";
@@ -39,7 +39,7 @@ const errorOf = ({ error, message }: { error: string; message?: string }): Evalu
   message: message ?? plainMessage(error),
 });
 
-const evaluatedCell = (value: CellValue): EvaluatedCell => (isFault(value) ? errorOf(value) : value);
+const evaluatedCell = (value: CellValue): EvaluatedCell => (isCellFault(value) ? errorOf(value) : value);
 
 /** What our calls of a formula have to caution, each once. */
 const cautionsOf = (calls: readonly CallRecord[], warmback: FunctionsGlobal): readonly RaisedCaution[] => {
@@ -60,7 +60,7 @@ const evaluatedAt = (book: SheetBook, cell: Address, formula: string, warmback: 
   if (area.rows * area.columns > 1) {
     return { formula, value: values.map((line) => line.map(evaluatedCell)), cautions };
   }
-  return isFault(first) ? { formula, error: errorOf(first), cautions } : { formula, value: first, cautions };
+  return isCellFault(first) ? { formula, error: errorOf(first), cautions } : { formula, value: first, cautions };
 };
 
 const sheetFor = (formula: string, place: number): SheetData => ({

@@ -13,7 +13,7 @@ export interface Edge {
 }
 
 /** How a cell looks; colours are #rrggbb, sizes are points. */
-export interface Look {
+export interface CellStyle {
   readonly font?: string;
   readonly size?: number;
   readonly bold?: boolean;
@@ -55,7 +55,7 @@ export interface CellData {
   /** Begins with "=". */
   readonly formula?: string;
   readonly format?: string;
-  readonly look?: Look;
+  readonly look?: CellStyle;
   readonly validation?: ValidationData;
   /** What the formula spills, its own cell included, where it spills. */
   readonly spill?: readonly (readonly (PlainValue | null)[])[];

@@ -1,17 +1,17 @@
-import type { CellValue, HandOverCopy, HandedArea } from "../../workbook/port";
-import { isFault } from "../../workbook/port";
+import type { CellValue, HandOverCopy, ValueArea } from "../../workbook/port";
+import { isCellFault } from "../../workbook/port";
 import { freeName } from "../../workbook/starterCells";
 import type { BookData, CellData, PlainValue, SheetData } from "./bookData";
 import { starterData } from "./starterBook";
 
 /** A hand-over copy as a workbook of its own: looks, widths, formats and print set-up stay. */
 
-const plain = (value: CellValue): PlainValue | null => (isFault(value) ? value.error : value);
+const plain = (value: CellValue): PlainValue | null => (isCellFault(value) ? value.error : value);
 
 const key = (row: number, column: number): string => `${row},${column}`;
 
 /** The values by place. */
-const valuesOf = (areas: readonly HandedArea[]): ReadonlyMap<string, PlainValue | null> =>
+const valuesOf = (areas: readonly ValueArea[]): ReadonlyMap<string, PlainValue | null> =>
   new Map(
     areas.flatMap(({ row, column, values }) =>
       values.flatMap((line, down) =>
@@ -37,7 +37,7 @@ const valued = (cell: CellData, value: PlainValue | null): CellData => {
   };
 };
 
-const handedSheet = (sheet: SheetData, areas: readonly HandedArea[]): SheetData => {
+const handedSheet = (sheet: SheetData, areas: readonly ValueArea[]): SheetData => {
   const values = valuesOf(areas);
   const there = new Set(sheet.cells.map(({ row, column }) => key(row, column)));
   const cells = sheet.cells.map((cell) => {
@@ -51,7 +51,7 @@ const handedSheet = (sheet: SheetData, areas: readonly HandedArea[]): SheetData 
 };
 
 /** The workbook with its values and its record; the record is its last sheet. */
-export const handedBook = (book: BookData, { sheets, record }: HandOverCopy): BookData => {
+export const handOverBook = (book: BookData, { sheets, record }: HandOverCopy): BookData => {
   const areas = new Map(sheets.map((one) => [one.sheet, one.areas]));
   const title = freeName(
     record.name,

@@ -2,7 +2,7 @@ import { readFile, writeFile } from "node:fs/promises";
 import { STARTER_SHEETS } from "../../sheets";
 import { panelEngine } from "../../taskpane/engine";
 import { handOver } from "../../workbook/copy/handOver";
-import { callLog } from "../../workbook/callLog";
+import { sessionLog } from "../../workbook/callLog";
 import type { BookData } from "./bookData";
 import { formulaTexts, type FormulaTexts } from "./formulaTexts";
 import { loadFunctions } from "../host/loadFunctions";
@@ -38,7 +38,7 @@ export const writeHandOver = async (functions: string, from: string, to: string)
       await writeFile(to, Buffer.from(await writeXlsx(data, texts)));
       return to;
     });
-    const copy = await handOver(workbook, panelEngine(callLog()));
+    const copy = await handOver(workbook, panelEngine(sessionLog()));
     if (copy === undefined) throw new Error("no cell of this workbook uses these functions");
     const where = await workbook.handOver(copy);
     return `${copy.cells} formulas became values, ${copy.ours} of them with calls: ${where}`;

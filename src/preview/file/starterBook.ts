@@ -2,17 +2,17 @@ import type { SheetStyle, StarterSheet, Validation } from "../../sheets/sheet";
 import { placedCells } from "../../workbook/excel/starter";
 import { cellsText } from "../../workbook/reader/reference";
 import { absoluteText, areaOf } from "./address";
-import type { Edge, Look, NameData, SheetData, ValidationData } from "./bookData";
+import type { Edge, CellStyle, NameData, SheetData, ValidationData } from "./bookData";
 import { emptySheet } from "./bookData";
 import { inlineNames } from "./formulaTexts";
 
 /** Starter sheets as the preview's sheet takes them. */
 
 const line = (color: string, style: Edge["style"] = "thin"): Edge => ({ style, color });
-const box = (edge: Edge): NonNullable<Look["edges"]> => ({ top: edge, bottom: edge, left: edge, right: edge });
+const box = (edge: Edge): NonNullable<CellStyle["edges"]> => ({ top: edge, bottom: edge, left: edge, right: edge });
 
 /** The looks of the styles: text against its ground has a contrast of at least 4.5 to 1, and no meaning rests on colour alone. */
-const LOOKS: Readonly<Record<SheetStyle, Look>> = {
+const LOOKS: Readonly<Record<SheetStyle, CellStyle>> = {
   Title: { size: 16, bold: true, color: "#1f3a5f" },
   "Heading 2": { size: 13, bold: true, color: "#1f3a5f", edges: { bottom: line("#7f9db9", "medium") } },
   "Heading 3": { bold: true, color: "#1f3a5f", edges: { bottom: line("#b8c9da") } },
@@ -26,9 +26,9 @@ const LOOKS: Readonly<Record<SheetStyle, Look>> = {
 };
 
 /** A font whose measures every office suite has. */
-const TEXT: Look = { font: "Arial", size: 10, verticalAlign: "middle" };
+const TEXT: CellStyle = { font: "Arial", size: 10, verticalAlign: "middle" };
 
-const ENTRY: Look = { verticalAlign: "top", edges: { bottom: line("#bfbfbf") } };
+const ENTRY: CellStyle = { verticalAlign: "top", edges: { bottom: line("#bfbfbf") } };
 
 const decimal = (operator: string, ...formulae: number[]): Pick<ValidationData, "type" | "operator" | "formulae"> => ({
   type: "decimal",
@@ -112,7 +112,7 @@ export const starterData = (starter: StarterSheet, title: string, taken: Readonl
   const cells = placedCells(starter).map(({ row, column, cell }) => {
     const { content, style, format, text, wrap, indent, entry, validation } = cell;
     const formula = typeof content === "string" && text !== true && content.startsWith("=") ? content : undefined;
-    const look: Look = {
+    const look: CellStyle = {
       ...TEXT,
       ...(entry === true && ENTRY),
       ...(style && LOOKS[style]),

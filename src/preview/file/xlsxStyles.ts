@@ -1,6 +1,6 @@
 import type { Borders, BorderStyle, Color, Style } from "exceljs";
 
-import type { Edge, EdgeStyle, Look } from "./bookData";
+import type { Edge, EdgeStyle, CellStyle } from "./bookData";
 
 /** Between a cell's look and the style record of .xlsx files. */
 
@@ -29,7 +29,7 @@ const edgeStyle = (style: BorderStyle): EdgeStyle =>
 
 const SIDES = ["top", "bottom", "left", "right"] as const;
 
-const edgesOf = (borders: Partial<Borders> | undefined): Look["edges"] => {
+const edgesOf = (borders: Partial<Borders> | undefined): CellStyle["edges"] => {
   const entries = SIDES.flatMap((side) => {
     const border = borders?.[side];
     if (border?.style === undefined) return [];
@@ -39,13 +39,13 @@ const edgesOf = (borders: Partial<Borders> | undefined): Look["edges"] => {
   return entries.length === 0 ? undefined : Object.fromEntries(entries);
 };
 
-export const lookOfFile = (style: Partial<Style>): Look | undefined => {
+export const lookOfFile = (style: Partial<Style>): CellStyle | undefined => {
   const { font, fill, alignment, border } = style;
   const color = hexOf(font?.color);
   const background = fill?.type === "pattern" && fill.pattern === "solid" ? hexOf(fill.fgColor) : undefined;
   const edges = edgesOf(border);
   const { horizontal, vertical } = alignment ?? {};
-  const look: Look = {
+  const look: CellStyle = {
     ...(font?.name !== undefined && { font: font.name }),
     ...(font?.size !== undefined && { size: font.size }),
     ...(font?.bold === true && { bold: true }),
@@ -63,12 +63,12 @@ export const lookOfFile = (style: Partial<Style>): Look | undefined => {
   return Object.keys(look).length === 0 ? undefined : look;
 };
 
-const bordersOf = (edges: NonNullable<Look["edges"]>): Partial<Borders> =>
+const bordersOf = (edges: NonNullable<CellStyle["edges"]>): Partial<Borders> =>
   Object.fromEntries(
     Object.entries(edges).map(([side, edge]) => [side, { style: edge.style, color: argbOf(edge.color) }]),
   );
 
-export const fileStyle = (look: Look | undefined, format: string | undefined): Partial<Style> => {
+export const fileStyle = (look: CellStyle | undefined, format: string | undefined): Partial<Style> => {
   const { font, size, bold, italic, underline, strike, color, fill, align, verticalAlign, wrap, indent, edges } =
     look ?? {};
   const fontRecord = {

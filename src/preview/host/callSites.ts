@@ -1,11 +1,11 @@
 import { isFaultValue, isMatrixResult } from "./hostValues";
-import type { CallResult, Fault, RawArgument } from "./hostValues";
+import type { CallResult, HostFault, HostArgument } from "./hostValues";
 
 /** One call of one of our functions, as it happened. */
 export interface CallRecord {
   readonly id: string;
-  readonly args: readonly RawArgument[];
-  readonly outcome: { readonly value: CallResult } | { readonly fault: Fault };
+  readonly args: readonly HostArgument[];
+  readonly outcome: { readonly value: CallResult } | { readonly fault: HostFault };
 }
 
 /** Where a call stood: the engine's own key of a sheet, and the cell. */
@@ -16,7 +16,7 @@ export interface CallSite {
 }
 
 /** The calls of the latest calculation of each cell. */
-export interface CallLog {
+export interface CallSites {
   /** Begins a calculation: a cell that calculates again forgets its earlier calls. */
   begin(): void;
   add(site: CallSite, call: CallRecord): void;
@@ -27,7 +27,7 @@ export interface CallLog {
 
 const keyOf = ({ sheetId, row, column }: CallSite): string => `${sheetId}!${row}:${column}`;
 
-export const createCallLog = (): CallLog => {
+export const createCallSites = (): CallSites => {
   const entries = new Map<string, { pass: number; calls: CallRecord[] }>();
   let pass = 0;
   return {
@@ -46,7 +46,7 @@ export const createCallLog = (): CallLog => {
 };
 
 /** The fault that explains an error value in a cell: that of the last call there that ended in this error. */
-export const faultOf = (calls: readonly CallRecord[], code: string): Fault | undefined => {
+export const faultOf = (calls: readonly CallRecord[], code: string): HostFault | undefined => {
   for (const call of [...calls].reverse()) {
     const { outcome } = call;
     if ("fault" in outcome && outcome.fault.code === code) return outcome.fault;
@@ -60,7 +60,7 @@ export const spilledFaultOf = (
   code: string,
   down: number,
   right: number,
-): Fault | undefined => {
+): HostFault | undefined => {
   for (const { outcome } of [...calls].reverse()) {
     const cell = "value" in outcome && isMatrixResult(outcome.value) ? outcome.value[down]?.[right] : undefined;
     if (isFaultValue(cell) && cell.code === code) return cell;

@@ -10,7 +10,7 @@ export interface FunctionParameter {
   readonly customEnumId?: string;
 }
 
-export interface FunctionEntry {
+export interface HostFunctionEntry {
   readonly id: string;
   readonly name: string;
   readonly description?: string;
@@ -19,7 +19,7 @@ export interface FunctionEntry {
 }
 
 export interface FunctionsMetadata {
-  readonly functions: readonly FunctionEntry[];
+  readonly functions: readonly HostFunctionEntry[];
 }
 
 export const isMatrixParameter = (parameter: FunctionParameter): boolean => parameter.dimensionality === "matrix";

@@ -1,7 +1,7 @@
 import { isMatrixParameter } from "./functionsMetadata";
-import type { FunctionEntry, FunctionParameter } from "./functionsMetadata";
+import type { HostFunctionEntry, FunctionParameter } from "./functionsMetadata";
 import { isFaultValue } from "./hostValues";
-import type { CallResult, Fault, RawArgument, RawMatrix, RawScalar, ResultCell } from "./hostValues";
+import type { CallResult, HostFault, HostArgument, HostMatrix, HostScalar, ResultCell } from "./hostValues";
 
 /**
  * How Excel hands arguments to a custom function and takes its result, as documented by Microsoft ("Custom functions parameter
@@ -11,7 +11,7 @@ import type { CallResult, Fault, RawArgument, RawMatrix, RawScalar, ResultCell }
  */
 
 /** An argument as the sheet engine found it, before Excel's rules. A cell is undefined where it is blank. */
-export type FoundCell = string | number | boolean | Fault | undefined;
+export type FoundCell = string | number | boolean | HostFault | undefined;
 export type FoundArgument =
   | { readonly kind: "omitted" }
   | { readonly kind: "value"; readonly value: FoundCell }
@@ -22,9 +22,9 @@ export type FoundArgument =
       readonly blankRows?: number;
     };
 
-export type Handed = { readonly args: readonly RawArgument[] } | { readonly fault: Fault };
+export type HostArguments = { readonly args: readonly HostArgument[] } | { readonly fault: HostFault };
 
-const fault = (code: string, message: string): Fault => ({ code, message });
+const fault = (code: string, message: string): HostFault => ({ code, message });
 
 const TYPE_WORDS: Readonly<Record<string, string>> = { number: "a number", boolean: "TRUE or FALSE" };
 
@@ -46,14 +46,14 @@ const asText = (value: string | number | boolean): string =>
   typeof value === "boolean" ? (value ? "TRUE" : "FALSE") : String(value);
 
 /** Excel brings a value to the type that the metadata names; undefined where it can't. */
-const coerce = (type: string | undefined, value: string | number | boolean): RawScalar | undefined => {
+const coerce = (type: string | undefined, value: string | number | boolean): HostScalar | undefined => {
   if (type === "string") return asText(value);
   if (type === "number") return asNumber(value);
   if (type === "boolean") return asBoolean(value);
   return value;
 };
 
-const scalar = (parameter: FunctionParameter, cell: FoundCell): RawScalar | Fault => {
+const scalar = (parameter: FunctionParameter, cell: FoundCell): HostScalar | HostFault => {
   if (cell === undefined) return null;
   if (isFaultValue(cell)) return cell;
   const value = coerce(parameter.type, cell);
@@ -65,10 +65,10 @@ const matrix = (
   parameter: FunctionParameter,
   cells: readonly (readonly FoundCell[])[],
   blankRows = 0,
-): RawMatrix | Fault => {
-  const rows: RawScalar[][] = [];
+): HostMatrix | HostFault => {
+  const rows: HostScalar[][] = [];
   for (const row of cells) {
-    const raw: RawScalar[] = [];
+    const raw: HostScalar[] = [];
     for (const cell of row) {
       const value = cell === undefined ? 0 : scalar(parameter, cell);
       if (isFaultValue(value)) return value;
@@ -78,10 +78,10 @@ const matrix = (
   }
   if (blankRows === 0) return rows;
   const blank = (rows[0] ?? []).map(() => 0);
-  return rows.concat(new Array<RawScalar[]>(blankRows).fill(blank));
+  return rows.concat(new Array<HostScalar[]>(blankRows).fill(blank));
 };
 
-const handOne = (parameter: FunctionParameter, found: FoundArgument): RawScalar | RawMatrix | Fault => {
+const handOne = (parameter: FunctionParameter, found: FoundArgument): HostScalar | HostMatrix | HostFault => {
   if (found.kind === "omitted") return null;
   if (isMatrixParameter(parameter)) {
     return found.kind === "range"
@@ -95,8 +95,11 @@ const handOne = (parameter: FunctionParameter, found: FoundArgument): RawScalar 
   return fault("#CALC!", `${parameter.name}: takes one cell, got a range of ${rows} × ${columns} cells`);
 };
 
-const handRepeating = (group: readonly FunctionParameter[], found: readonly FoundArgument[]): RawArgument[] | Fault => {
-  const lists: (RawScalar | RawMatrix)[][] = group.map(() => []);
+const handRepeating = (
+  group: readonly FunctionParameter[],
+  found: readonly FoundArgument[],
+): HostArgument[] | HostFault => {
+  const lists: (HostScalar | HostMatrix)[][] = group.map(() => []);
   for (const [place, argument] of found.entries()) {
     const turn = place % group.length;
     const parameter = group[turn];
@@ -106,11 +109,11 @@ const handRepeating = (group: readonly FunctionParameter[], found: readonly Foun
     lists[turn]?.push(value);
   }
   // A list holds matrices only or single values only, as its parameter says.
-  return lists as RawArgument[];
+  return lists as HostArgument[];
 };
 
 /** The arguments as the function gets them, or the error value that the cell shows instead of a call. */
-export const hand = (entry: FunctionEntry, found: readonly FoundArgument[]): Handed => {
+export const toHostArguments = (entry: HostFunctionEntry, found: readonly FoundArgument[]): HostArguments => {
   const single = entry.parameters.filter((parameter) => parameter.repeating !== true);
   const repeating = entry.parameters.filter((parameter) => parameter.repeating === true);
   if (repeating.length === 0 && found.length > single.length) {
@@ -118,7 +121,7 @@ export const hand = (entry: FunctionEntry, found: readonly FoundArgument[]): Han
       fault: fault("#VALUE!", `too many arguments: ${entry.id} takes at most ${single.length}, got ${found.length}`),
     };
   }
-  const args: RawArgument[] = [];
+  const args: HostArgument[] = [];
   for (const [place, parameter] of single.entries()) {
     const value = handOne(parameter, found[place] ?? { kind: "omitted" });
     if (isFaultValue(value)) return { fault: value };
@@ -140,7 +143,7 @@ const takeCell = (value: unknown): ResultCell => {
 };
 
 /** What a function returned, as the cell takes it: a matrix must be rectangular, and null shows as 0. */
-export const take = (returned: unknown): CallResult => {
+export const fromHostResult = (returned: unknown): CallResult => {
   if (!Array.isArray(returned)) return takeCell(returned);
   const rows: readonly unknown[] = returned;
   const first = rows[0];
@@ -155,7 +158,7 @@ const messageOf = (thrown: unknown): string =>
   typeof thrown === "object" && thrown !== null && "message" in thrown ? String(thrown.message) : String(thrown);
 
 /** What a function threw, as the cell shows it. */
-export const takeThrown = (thrown: unknown): Fault =>
+export const fromThrown = (thrown: unknown): HostFault =>
   isFaultValue(thrown)
     ? fault(thrown.code, typeof thrown.message === "string" ? thrown.message : "")
     : fault("#VALUE!", messageOf(thrown));

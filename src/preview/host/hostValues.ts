@@ -1,22 +1,22 @@
 /** Values as a host hands them to a custom function and takes them back. */
 
 /** null is an omitted argument or a blank cell. */
-export type RawScalar = string | number | boolean | null;
-export type RawMatrix = readonly (readonly RawScalar[])[];
-export type RawArgument = RawScalar | RawMatrix | readonly RawScalar[] | readonly RawMatrix[];
+export type HostScalar = string | number | boolean | null;
+export type HostMatrix = readonly (readonly HostScalar[])[];
+export type HostArgument = HostScalar | HostMatrix | readonly HostScalar[] | readonly HostMatrix[];
 
 /** An error value with the message that belongs to it; the message is empty where nobody gave one. */
-export interface Fault {
+export interface HostFault {
   readonly code: string;
   readonly message: string;
 }
 
-export type ResultCell = string | number | boolean | Fault;
+export type ResultCell = string | number | boolean | HostFault;
 export type CallResult = ResultCell | readonly (readonly ResultCell[])[];
 
-export type CustomFunction = (...args: RawArgument[]) => unknown;
+export type CustomFunction = (...args: HostArgument[]) => unknown;
 
-export const isFaultValue = (value: unknown): value is Fault =>
+export const isFaultValue = (value: unknown): value is HostFault =>
   typeof value === "object" && value !== null && "code" in value && typeof value.code === "string";
 
 export const isMatrixResult = (value: CallResult): value is readonly (readonly ResultCell[])[] => Array.isArray(value);

@@ -4,7 +4,7 @@ import { parseReference } from "../../workbook/reader/reference";
 import type { SheetBook } from "./sheetBook";
 import type { BookData } from "../file/bookData";
 import { areaOf } from "../file/address";
-import { handedBook } from "../file/handOverBook";
+import { handOverBook } from "../file/handOverBook";
 import { starterData } from "../file/starterBook";
 
 /** The workbook port over the preview's sheet engine. */
@@ -87,7 +87,7 @@ export const previewWorkbook = (
   },
   handOver: async (copy) => {
     await book.settled();
-    return `the file ${await deliver(handedBook(book.data(), copy))}`;
+    return `the file ${await deliver(handOverBook(book.data(), copy))}`;
   },
   savePicture: deliverPicture && (async (picture) => `the file ${await deliverPicture(picture)}`),
   recalculate: async (areas) => {

@@ -1,13 +1,13 @@
-import { isFault } from "../../workbook/port";
+import { isCellFault } from "../../workbook/port";
 import type { Address } from "../../workbook/port";
 import { cellsText } from "../../workbook/reader/reference";
 import type { SheetBook } from "../host/sheetBook";
 import type { ValidationData } from "../file/bookData";
-import type { RawArgument } from "../host/hostValues";
+import type { HostArgument } from "../host/hostValues";
 import { plainMessage } from "../host/faultMessages";
 
 /** How many cautions a call has. */
-export type CountCautions = (id: string, args: readonly RawArgument[]) => number;
+export type CountCautions = (id: string, args: readonly HostArgument[]) => number;
 
 const cautionText = (count: number): string =>
   count === 0 ? "" : `${count} ${count === 1 ? "caution" : "cautions"}: see the panel`;
@@ -16,7 +16,7 @@ const cautionText = (count: number): string =>
 export const messageFor = (book: SheetBook, cell: Address, countCautions: CountCautions): string => {
   const value = book.read({ ...cell, rows: 1, columns: 1 }).values[0]?.[0] ?? null;
   const count = book.calls(cell).reduce((sum, { id, args }) => sum + countCautions(id, args), 0);
-  const error = isFault(value) ? `${value.error} ${value.message ?? plainMessage(value.error)}` : "";
+  const error = isCellFault(value) ? `${value.error} ${value.message ?? plainMessage(value.error)}` : "";
   const prompt = book.validation(cell)?.prompt ?? "";
   return [error, cautionText(count), prompt].filter((part) => part !== "").join(" · ");
 };

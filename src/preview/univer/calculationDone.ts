@@ -8,7 +8,7 @@ const PATIENCE_MS = 30_000;
 /** The engine gathers changes for 100 ms before it begins; a calculation not begun by then won't come. */
 const START_WITHIN_MS = 160;
 
-export interface Settling {
+export interface CalculationDone {
   /** Says that something was changed that leads to a calculation. */
   touch(): void;
   settled(): Promise<void>;
@@ -16,7 +16,7 @@ export interface Settling {
 }
 
 /** Tells when the engine has calculated every change made so far. */
-export const createSettling = (injector: Injector, onStart: () => void): Settling => {
+export const calculationDone = (injector: Injector, onStart: () => void): CalculationDone => {
   const session = injector.get(FormulaCalculationSessionService);
   let touched = 0;
   let covered = 0;

@@ -38,7 +38,7 @@ const asOneStep = (open: OpenBook, change: () => void): void => {
   }
 };
 
-export const writeCells = (open: OpenBook, cells: readonly CellWrite[]): void => {
+export const writeBookCells = (open: OpenBook, cells: readonly CellWrite[]): void => {
   asOneStep(open, () => {
     for (const sheet of new Set(cells.map((cell) => cell.sheet))) {
       const value: Record<number, Record<number, ICellData>> = {};

@@ -103,7 +103,7 @@ const readConstants = (): void => {
  * Keeps one bad formula from ending every calculation: where reading, building or running it throws (as a misshapen LAMBDA
  * does in 0.25.1), that formula alone becomes `#VALUE!`.
  */
-export const guardEngine = (injector: Injector): void => {
+export const fixEngine = (injector: Injector): void => {
   const lexer = injector.get(LexerTreeBuilder);
   clearBetweenFormulas(lexer);
   limitRanges();

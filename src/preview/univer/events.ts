@@ -12,7 +12,7 @@ const MOVES =
 /** Changes closer together than this are told as one. */
 const BURST_MS = 50;
 
-export interface Watch {
+export interface BookEvents {
   onSelection(call: (cell: Address) => void): Unsubscribe;
   onChange(call: (sheets: readonly string[]) => void): Unsubscribe;
   /** Tells listeners that every sheet changed, and the selection with them. */
@@ -29,7 +29,7 @@ const sheetIdsOf = (ranges: Readonly<Record<string, object | null | undefined>>)
   Object.values(ranges).flatMap((sheets) => Object.keys(sheets ?? {}));
 
 /** Tells of selections and changes; `touched` hears of every change that leads to a calculation. */
-export const watchBook = (open: OpenBook, touched: () => void): Watch => {
+export const bookEvents = (open: OpenBook, touched: () => void): BookEvents => {
   const selecting = new Set<(cell: Address) => void>();
   const changing = new Set<(sheets: readonly string[]) => void>();
   const changed = new Set<string>();

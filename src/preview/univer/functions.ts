@@ -3,25 +3,25 @@ import { BaseFunction, FunctionType } from "@univerjs/engine-formula";
 import type { BaseValueObject, IFunctionInfo } from "@univerjs/engine-formula";
 
 import { faultOf } from "../host/callSites";
-import type { CallLog, CallSite } from "../host/callSites";
-import { hand, take, takeThrown } from "../host/hostCall";
+import type { CallSites, CallSite } from "../host/callSites";
+import { toHostArguments, fromHostResult, fromThrown } from "../host/hostCall";
 import { cellName } from "../host/functionsMetadata";
-import type { FunctionEntry, FunctionParameter } from "../host/functionsMetadata";
+import type { HostFunctionEntry, FunctionParameter } from "../host/functionsMetadata";
 import { isFaultValue } from "../host/hostValues";
-import type { CallResult, CustomFunction, RawArgument } from "../host/hostValues";
+import type { CallResult, CustomFunction, HostArgument } from "../host/hostValues";
 import { found, resultObject } from "./values";
 
 /** The cell functions as the sheet engine wants them: one class each, synchronous, with every call kept in the log. */
 
-const run = (call: CustomFunction, args: readonly RawArgument[]): CallResult => {
+const run = (call: CustomFunction, args: readonly HostArgument[]): CallResult => {
   try {
-    return take(call(...args));
+    return fromHostResult(call(...args));
   } catch (thrown) {
-    return takeThrown(thrown);
+    return fromThrown(thrown);
   }
 };
 
-export const functionClass = (entry: FunctionEntry, call: CustomFunction, log: CallLog): Ctor<BaseFunction> =>
+export const functionClass = (entry: HostFunctionEntry, call: CustomFunction, log: CallSites): Ctor<BaseFunction> =>
   class extends BaseFunction {
     // References come as they are, so that a blank cell differs from an omitted argument.
     override needsReferenceObject = true;
@@ -38,7 +38,7 @@ export const functionClass = (entry: FunctionEntry, call: CustomFunction, log: C
       const sheetId = this.subUnitId ?? "";
       const site: CallSite = { sheetId, row: this.row, column: this.column };
       const messageOf = (at: CallSite, code: string): string => faultOf(log.at(at), code)?.message ?? "";
-      const handed = hand(
+      const handed = toHostArguments(
         entry,
         variants.map((variant) =>
           found(
@@ -64,7 +64,7 @@ const parameterInfo = (parameter: FunctionParameter) => ({
 });
 
 /** What autocomplete and the argument help show. */
-export const functionInfo = (namespace: string, entry: FunctionEntry): IFunctionInfo => ({
+export const functionInfo = (namespace: string, entry: HostFunctionEntry): IFunctionInfo => ({
   functionName: cellName(namespace, entry.id),
   functionType: FunctionType.User,
   description: entry.description ?? "",

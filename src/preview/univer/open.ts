@@ -3,11 +3,11 @@ import type { IWorkbookData, Univer, Workbook, Worksheet } from "@univerjs/core"
 import { FormulaDataModel, IDefinedNamesService, LexerTreeBuilder } from "@univerjs/engine-formula";
 import { SheetsSelectionsService, WorksheetProtectionRuleModel } from "@univerjs/sheets";
 
-import type { CallLog } from "../host/callSites";
+import type { CallSites } from "../host/callSites";
 import type { BookData } from "../file/bookData";
 import { createCellReader } from "./cells";
 import type { CellReader } from "./cells";
-import { guardEngine } from "./engineFixes";
+import { fixEngine } from "./engineFixes";
 import { engineBook } from "./snapshot";
 
 /** The engine's services that the preview uses; they exist once a first workbook is there. */
@@ -25,7 +25,7 @@ export interface Services {
 /** The workbook that is open; another one takes its place on load. */
 export interface OpenBook {
   readonly services: Services;
-  readonly log: CallLog;
+  readonly log: CallSites;
   unitId(): string;
   workbook(): Workbook;
   cells(): CellReader;
@@ -51,7 +51,7 @@ const servicesOf = (univer: Univer): Services => {
   };
 };
 
-export const openBook = (univer: Univer, log: CallLog, first: BookData): OpenBook => {
+export const openBook = (univer: Univer, log: CallSites, first: BookData): OpenBook => {
   let opened = 0;
   let replacing = false;
   const create = (data: BookData): Workbook => {
@@ -61,7 +61,7 @@ export const openBook = (univer: Univer, log: CallLog, first: BookData): OpenBoo
   };
   let workbook = create(first);
   const services = servicesOf(univer);
-  guardEngine(univer.__getInjector());
+  fixEngine(univer.__getInjector());
   const readerOf = (): CellReader =>
     createCellReader(services.model, workbook, (sheetId, row, column) => log.at({ sheetId, row, column }));
   let cells = readerOf();

@@ -15,12 +15,12 @@ import "@univerjs/preset-sheets-core/lib/index.css";
 
 import type { Address } from "../../workbook/port";
 import type { SheetBook } from "../host/sheetBook";
-import { createCallLog } from "../host/callSites";
+import { createCallSites } from "../host/callSites";
 import type { BookData } from "../file/bookData";
 import { functionInfo } from "./functions";
 import { functionClasses } from "./start";
 import type { FunctionSet } from "./start";
-import { wrapBook } from "./univerBook";
+import { univerBook } from "./univerBook";
 
 export interface ScreenBook extends SheetBook {
   setDark(dark: boolean): void;
@@ -50,7 +50,7 @@ const registerPlugins = (
 
 /** A sheet engine that draws into an element. */
 export const startOnScreen = (container: HTMLElement, set: FunctionSet, first: BookData): ScreenBook => {
-  const log = createCallLog();
+  const log = createCallSites();
   const univer = new Univer({
     locale: LocaleType.EN_US,
     locales: { [LocaleType.EN_US]: english },
@@ -61,7 +61,7 @@ export const startOnScreen = (container: HTMLElement, set: FunctionSet, first: B
     const range = { startRow: row, endRow: row, startColumn: column, endColumn: column };
     univer.__getInjector().get(ICommandService).syncExecuteCommand(ScrollToRangeOperation.id, { range });
   };
-  const book = wrapBook(univer, log, first);
+  const book = univerBook(univer, log, first);
   return {
     ...book,
     select: (cell) => {

@@ -3,7 +3,7 @@ import type { ICellData, IRange, IStyleData, IWorkbookData, IWorksheetData, Null
 
 import type { PrintSetUp } from "../../sheets/sheet";
 import type { BookData, CellData, MergedArea, NameData, PlainValue, SheetData, ValidationData } from "../file/bookData";
-import { lookOf, styleOf } from "./styles";
+import { cellStyleOf, styleOf } from "./styles";
 
 /** Between a workbook as data and the engine's snapshot of it. */
 
@@ -119,7 +119,7 @@ interface Reading {
 const cellOf = (reading: Reading, sheetId: string, row: number, column: number, cell: ICellData): CellData => {
   const style: Nullable<IStyleData> = typeof cell.s === "string" ? reading.styles[cell.s] : cell.s;
   const formula = reading.formulaAt(sheetId, row, column);
-  const look = lookOf(style);
+  const look = cellStyleOf(style);
   const format = style?.n?.pattern;
   const spill = formula === "" ? undefined : reading.spillAt(sheetId, row, column);
   const validation = validationOf(cell);

@@ -5,15 +5,15 @@ import type { BaseFunction } from "@univerjs/engine-formula";
 import { UniverSheetsPlugin } from "@univerjs/sheets";
 import { CalculationMode, UniverSheetsFormulaPlugin } from "@univerjs/sheets-formula";
 
-import { createCallLog } from "../host/callSites";
-import type { CallLog } from "../host/callSites";
+import { createCallSites } from "../host/callSites";
+import type { CallSites } from "../host/callSites";
 import type { SheetBook } from "../host/sheetBook";
 import type { BookData } from "../file/bookData";
 import { cellName } from "../host/functionsMetadata";
 import type { FunctionsMetadata } from "../host/functionsMetadata";
 import type { CustomFunction } from "../host/hostValues";
 import { functionClass } from "./functions";
-import { wrapBook } from "./univerBook";
+import { univerBook } from "./univerBook";
 
 /** The custom functions that a sheet engine gets: their metadata and what the functions script associated. */
 export interface FunctionSet {
@@ -25,7 +25,7 @@ export interface FunctionSet {
 export type RegisteredFunction = [Ctor<BaseFunction>, string];
 
 /** The engine's classes for a set; a metadata entry that the script didn't associate is a fault of the build. */
-export const functionClasses = (set: FunctionSet, log: CallLog): RegisteredFunction[] =>
+export const functionClasses = (set: FunctionSet, log: CallSites): RegisteredFunction[] =>
   set.metadata.functions.map((entry) => {
     const call = set.associated.get(entry.id.toUpperCase());
     if (call === undefined) throw new Error(`functions.js doesn't associate ${entry.id}, which functions.json names`);
@@ -34,7 +34,7 @@ export const functionClasses = (set: FunctionSet, log: CallLog): RegisteredFunct
 
 /** A sheet engine without a screen. */
 export const startHeadless = (set: FunctionSet, first: BookData): SheetBook => {
-  const log = createCallLog();
+  const log = createCallSites();
   const univer = new Univer({
     locale: LocaleType.EN_US,
     locales: { [LocaleType.EN_US]: {} },
@@ -43,5 +43,5 @@ export const startHeadless = (set: FunctionSet, first: BookData): SheetBook => {
   univer.registerPlugin(UniverFormulaEnginePlugin, { function: functionClasses(set, log) });
   univer.registerPlugin(UniverSheetsPlugin);
   univer.registerPlugin(UniverSheetsFormulaPlugin, { initialFormulaComputing: CalculationMode.FORCED });
-  return wrapBook(univer, log, first);
+  return univerBook(univer, log, first);
 };

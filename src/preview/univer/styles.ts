@@ -1,7 +1,7 @@
 import { BorderStyleTypes, HorizontalAlign, VerticalAlign, WrapStrategy } from "@univerjs/core";
 import type { IBorderData, IBorderStyleData, IStyleData, Nullable } from "@univerjs/core";
 
-import type { Align, Edge, EdgeStyle, Look, VerticalAlign as Upright } from "../file/bookData";
+import type { Align, Edge, EdgeStyle, CellStyle, VerticalAlign as Upright } from "../file/bookData";
 
 /** Between a cell's look and the engine's style record. */
 
@@ -32,7 +32,7 @@ const keyOf = <K extends string, V>(table: Readonly<Record<K, V>>, value: Nullab
 
 const borderOf = (edge: Edge): IBorderStyleData => ({ s: EDGES[edge.style], cl: { rgb: edge.color } });
 
-const bordersOf = (edges: NonNullable<Look["edges"]>): IBorderData => ({
+const bordersOf = (edges: NonNullable<CellStyle["edges"]>): IBorderData => ({
   ...(edges.top && { t: borderOf(edges.top) }),
   ...(edges.bottom && { b: borderOf(edges.bottom) }),
   ...(edges.left && { l: borderOf(edges.left) }),
@@ -42,7 +42,7 @@ const bordersOf = (edges: NonNullable<Look["edges"]>): IBorderData => ({
 /** One step off the edge, in pixels. */
 const INDENT = 9;
 
-export const styleOf = (look: Look | undefined, format: string | undefined): IStyleData | undefined => {
+export const styleOf = (look: CellStyle | undefined, format: string | undefined): IStyleData | undefined => {
   if (look === undefined && format === undefined) return undefined;
   const { font, size, bold, italic, underline, strike, color, fill, align, verticalAlign, wrap, indent, edges } =
     look ?? {};
@@ -76,7 +76,7 @@ const edgeOf = (border: Nullable<IBorderStyleData>): Edge | undefined =>
     ? undefined
     : { style: keyOf(EDGES, border.s) ?? "thin", color: hexOf(border.cl.rgb ?? "#000000") };
 
-const edgesOf = (borders: Nullable<IBorderData>): Look["edges"] => {
+const edgesOf = (borders: Nullable<IBorderData>): CellStyle["edges"] => {
   const sides = { top: borders?.t, bottom: borders?.b, left: borders?.l, right: borders?.r };
   const entries = Object.entries(sides).flatMap(([side, border]) => {
     const edge = edgeOf(border);
@@ -85,12 +85,12 @@ const edgesOf = (borders: Nullable<IBorderData>): Look["edges"] => {
   return entries.length === 0 ? undefined : Object.fromEntries(entries);
 };
 
-export const lookOf = (style: Nullable<IStyleData>): Look | undefined => {
+export const cellStyleOf = (style: Nullable<IStyleData>): CellStyle | undefined => {
   if (style === null || style === undefined) return undefined;
   const align = keyOf(ALIGNS, style.ht);
   const verticalAlign = keyOf(UPRIGHTS, style.vt);
   const edges = edgesOf(style.bd);
-  const look: Look = {
+  const look: CellStyle = {
     ...(typeof style.ff === "string" && { font: style.ff }),
     ...(style.fs !== undefined && { size: style.fs }),
     ...(style.bl === 1 && { bold: true }),

@@ -3,15 +3,15 @@ import type { Univer } from "@univerjs/core";
 
 import { isRefusal, tokens } from "../../workbook/reader/tokens";
 import type { SheetBook } from "../host/sheetBook";
-import type { CallLog } from "../host/callSites";
-import { isFault } from "../../workbook/port";
+import type { CallSites } from "../host/callSites";
+import { isCellFault } from "../../workbook/port";
 import type { BookData, CellData, NameData } from "../file/bookData";
-import { addSheet, markDirty, selectCell, selectedCell, writeCells } from "./edit";
+import { addSheet, markDirty, selectCell, selectedCell, writeBookCells } from "./edit";
 import { openBook } from "./open";
 import type { OpenBook } from "./open";
-import { createSettling } from "./calculationDone";
+import { calculationDone } from "./calculationDone";
 import { sheetData, sheetNames, validationOf } from "./snapshot";
-import { watchBook } from "./events";
+import { bookEvents } from "./events";
 
 const namesOf = (open: OpenBook): readonly NameData[] =>
   Object.values(open.services.definedNames.getDefinedNameMap(open.unitId()) ?? {}).map(
@@ -29,7 +29,7 @@ const dataOf = (open: OpenBook): BookData => {
     return open
       .cells()
       .read(sheet, area)
-      .values.map((line) => line.map((value) => (isFault(value) ? value.error : value)));
+      .values.map((line) => line.map((value) => (isCellFault(value) ? value.error : value)));
   };
   const reading = { styles: snapshot.styles, formulaAt, spillAt };
   return {
@@ -87,10 +87,10 @@ const readingOf = (
 });
 
 /** The workbook of an engine whose plugins are registered. */
-export const wrapBook = (univer: Univer, log: CallLog, first: BookData): SheetBook => {
+export const univerBook = (univer: Univer, log: CallSites, first: BookData): SheetBook => {
   const open = openBook(univer, log, first);
-  const settling = createSettling(univer.__getInjector(), () => log.begin());
-  const watch = watchBook(open, settling.touch);
+  const settling = calculationDone(univer.__getInjector(), () => log.begin());
+  const watch = bookEvents(open, settling.touch);
   const calculateAll = (): void => {
     settling.touch();
     markDirty(open, []);
@@ -105,7 +105,7 @@ export const wrapBook = (univer: Univer, log: CallLog, first: BookData): SheetBo
     },
     write: (cells) => {
       settling.touch();
-      writeCells(open, cells);
+      writeBookCells(open, cells);
     },
     addSheet: (sheet, names) => {
       const name = open.workbook().uniqueSheetName(sheet.name);

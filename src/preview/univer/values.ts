@@ -10,7 +10,7 @@ import type { BaseReferenceObject, BaseValueObject, ErrorType, FunctionVariantTy
 
 import type { FoundArgument, FoundCell } from "../host/hostCall";
 import { isFaultValue, isMatrixResult } from "../host/hostValues";
-import type { CallResult, Fault, ResultCell } from "../host/hostValues";
+import type { CallResult, HostFault, ResultCell } from "../host/hostValues";
 
 /** Between the engine's value objects and plain cell values. */
 
@@ -91,7 +91,7 @@ const KNOWN_ERRORS = new Set([
   "#NULL!",
 ]);
 
-const errorObject = ({ code }: Fault): ErrorValueObject =>
+const errorObject = ({ code }: HostFault): ErrorValueObject =>
   ErrorValueObject.create((KNOWN_ERRORS.has(code) ? code : "#VALUE!") as ErrorType);
 
 const cellObject = (cell: ResultCell): BaseValueObject => {

@@ -1,6 +1,6 @@
 /** Readings, trips and dates of the commissioning. Fernhill Hall is an invented example. */
 import { computed, gap, heading, input, type Line } from "../layout";
-import { INVENTED, REFRIGERANT_NAMES, above, between, oneOf } from "../technicianParts";
+import { INVENTED, REFRIGERANT_NAMES, above, betweenLimits, oneOf } from "../technicianParts";
 
 export const MACHINE_INPUTS: readonly Line[] = [
   heading("part", "Inputs"),
@@ -16,7 +16,7 @@ export const MACHINE_INPUTS: readonly Line[] = [
     source: "nameplate",
   }),
   input("nameplate", "Charge on the nameplate", 14, "lb", { validation: above("above 0 lb"), source: "nameplate" }),
-  input("added", "Charge weighed in", 1.5, "lb", { validation: between(-50, 50, "by scale"), source: "scale" }),
+  input("added", "Charge weighed in", 1.5, "lb", { validation: betweenLimits(-50, 50, "by scale"), source: "scale" }),
 ];
 
 /** Readings of one mode. */

@@ -1,6 +1,6 @@
 /** Inputs, clauses and the supplier's blanks of the sheet "Exchanger inquiry". */
 import { gap, heading, input, type Line } from "../layout";
-import { INVENTED, REFRIGERANT_NAMES, above, between, oneOf } from "../technicianParts";
+import { INVENTED, REFRIGERANT_NAMES, above, betweenLimits, oneOf } from "../technicianParts";
 
 /** The duty: its labels are those of the input block of EXCHANGER.ZONES, from refrigerant to direction. */
 export const DUTY_LINES: readonly Line[] = [
@@ -18,20 +18,20 @@ export const DUTY_LINES: readonly Line[] = [
     note: INVENTED,
   }),
   input("condensing", "Condensing", 105, "°F", {
-    validation: between(70, 140, "70 to 140 °F"),
+    validation: betweenLimits(70, 140, "70 to 140 °F"),
     source: "chosen",
     note: "Dew temperature in the exchanger.",
   }),
-  input("subcooling", "Subcooling", 8, "°F", { validation: between(0, 30, "0 to 30 °F"), source: "chosen" }),
+  input("subcooling", "Subcooling", 8, "°F", { validation: betweenLimits(0, 30, "0 to 30 °F"), source: "chosen" }),
   input("evaporating", "Evaporating", 45, "°F", { source: "gauge or data sheet", note: "Dew temperature." }),
-  input("superheat", "Superheat", 10, "°F", { validation: between(0, 40, "0 to 40 °F"), source: "measured" }),
+  input("superheat", "Superheat", 10, "°F", { validation: betweenLimits(0, 40, "0 to 40 °F"), source: "measured" }),
   input("efficiency", "Efficiency", 0.65, "", {
-    validation: between(0.3, 1, "0.3 to 1"),
+    validation: betweenLimits(0.3, 1, "0.3 to 1"),
     source: "compressor data",
     note: "Isentropic rise per electrical input.",
   }),
   input("flow", "Water flow", 40, "gpm", { validation: above("above 0 gpm"), source: "pump and loop" }),
-  input("water", "Entering water", 82, "°F", { validation: between(40, 104, "40 to 104 °F"), source: "pool" }),
+  input("water", "Entering water", 82, "°F", { validation: betweenLimits(40, 104, "40 to 104 °F"), source: "pool" }),
   input("direction", "Direction", "counterflow", "", {
     validation: oneOf("counterflow or parallel", "counterflow", "parallel"),
     source: "asked for",
@@ -42,7 +42,7 @@ export const LIMIT_LINES: readonly Line[] = [
   heading("group", "Limits"),
   input("marginAsked", "Margin asked on UA", 0.2, "", {
     format: "0%",
-    validation: between(0, 1, "0 to 100 %"),
+    validation: betweenLimits(0, 1, "0 to 100 %"),
     source: "chosen",
     note: "Film relations are uncertain by 20 to 30 %.",
   }),
@@ -62,7 +62,7 @@ export const LIMIT_LINES: readonly Line[] = [
   input("oilFouling", "Fouling, refrigerant side", 0.0002, "h·ft²·°F/BTU", { format: "0.0000", source: "oil film" }),
   heading("group", "Pressures, gauge"),
   input("standing", "Warmest standing temperature", 130, "°F", {
-    validation: between(100, 150, "100 to 150 °F"),
+    validation: betweenLimits(100, 150, "100 to 150 °F"),
     source: "machine off in the sun",
   }),
   input("refrigerantDesign", "Design pressure, refrigerant side", 650, "psi", {

@@ -1,7 +1,7 @@
 /** Starter sheet "Other sinks": where the heat can go that the pool doesn't take, for the invented Fernhill Hall. */
 import { computed, gap, heading, input, sheetOf, type Line } from "../layout";
 import { FROZEN_ROWS, WIDTHS, head, people, revisions, twoPeople } from "../sections";
-import { INVENTED, above, answer, between, check, oneOf, warning } from "../technicianParts";
+import { INVENTED, above, answer, betweenLimits, check, oneOf, warning } from "../technicianParts";
 import type { StarterSheet } from "../sheet";
 
 const heatInputs: readonly Line[] = [
@@ -18,16 +18,16 @@ const heatInputs: readonly Line[] = [
     source: "data sheet",
   }),
   input("outdoorFan", "Of that the outdoor fan", 0.6, "kW", {
-    validation: between(0, 20, "0 kW or more"),
+    validation: betweenLimits(0, 20, "0 kW or more"),
     source: "data sheet",
   }),
   input("hours", "Hours that it runs on the day looked at", 9, "h", {
-    validation: between(0, 24, "0 to 24 h"),
+    validation: betweenLimits(0, 24, "0 to 24 h"),
     source: "logger, or AIRCON.HOURS",
   }),
   input("poolShare", "Share of that heat which the pool takes", 0.6, "", {
     format: "0%",
-    validation: between(0, 1, "0 to 100 %"),
+    validation: betweenLimits(0, 1, "0 to 100 %"),
     source: "Recovery sizing, or POOL.YEAR",
     note: "The pool comes first, then the tank, then the space.",
   }),
@@ -40,14 +40,14 @@ const tankInputs: readonly Line[] = [
     source: "meter; a shower takes about 10 gal",
     note: INVENTED,
   }),
-  input("cold", "Cold water", 60, "°F", { validation: between(32, 100, "32 to 100 °F"), source: "measured" }),
+  input("cold", "Cold water", 60, "°F", { validation: betweenLimits(32, 100, "32 to 100 °F"), source: "measured" }),
   input("hot", "Stored hot", 140, "°F", {
-    validation: between(60, 200, "60 to 200 °F"),
+    validation: betweenLimits(60, 200, "60 to 200 °F"),
     source: "water management plan",
     note: "140 °F or more against Legionella; at most 120 °F at the fixtures.",
   }),
   input("preheat", "Recovered heat warms it to", 98, "°F", {
-    validation: between(33, 160, "33 to 160 °F"),
+    validation: betweenLimits(33, 160, "33 to 160 °F"),
     source: "condensing temperature less approach",
     note: "95 to 105 °F from full condensing.",
   }),
@@ -71,14 +71,14 @@ const spaceInputs: readonly Line[] = [
     note: INVENTED,
   }),
   input("supplyWater", "Supply water", 98, "°F", {
-    validation: between(60, 180, "60 to 180 °F"),
+    validation: betweenLimits(60, 180, "60 to 180 °F"),
     source: "as preheat",
   }),
   input("spaceFlow", "Water flow", 6, "gpm", { validation: above("above 0 gpm"), source: "design" }),
-  input("room", "Room", 72, "°F", { validation: between(30, 100, "30 to 100 °F"), source: "design" }),
+  input("room", "Room", 72, "°F", { validation: betweenLimits(30, 100, "30 to 100 °F"), source: "design" }),
   input("airFlow", "Air flow", 1200, "cfm", { validation: above("above 0 cfm"), source: "air coil only" }),
   input("effectiveness", "Effectiveness", 0.6, "", {
-    validation: between(0.01, 1, "0 to 1"),
+    validation: betweenLimits(0.01, 1, "0 to 1"),
     source: "air coil only; maker's figure",
   }),
   input("floorArea", "Floor area", 900, "ft²", { validation: above("above 0 ft²"), source: "floor loop only" }),
@@ -98,25 +98,25 @@ const rackInputs: readonly Line[] = [
   }),
   input("mediumLoad", "Medium load", 60000, "BTU/h", {
     format: "#,##0",
-    validation: between(0, 1e9, "0 BTU/h or more"),
+    validation: betweenLimits(0, 1e9, "0 BTU/h or more"),
     source: "load at the same hours",
     note: INVENTED,
   }),
   input("mediumEvaporating", "Medium evaporating", 20, "°F", {
-    validation: between(-31, 50, "-31 to 50 °F"),
+    validation: betweenLimits(-31, 50, "-31 to 50 °F"),
     source: "gauge",
   }),
   input("lowLoad", "Low load", 20000, "BTU/h", {
     format: "#,##0",
-    validation: between(0, 1e9, "0 BTU/h or more"),
+    validation: betweenLimits(0, 1e9, "0 BTU/h or more"),
     source: "load at the same hours",
   }),
   input("lowEvaporating", "Low evaporating", -20, "°F", {
-    validation: between(-31, 50, "-31 to 50 °F"),
+    validation: betweenLimits(-31, 50, "-31 to 50 °F"),
     source: "gauge",
   }),
   input("rackCondensing", "Condensing", 95, "°F", {
-    validation: between(86, 140, "86 to 140 °F"),
+    validation: betweenLimits(86, 140, "86 to 140 °F"),
     source: "gauge",
   }),
   input("reclaim", "Reclaim", "desuperheating", "", {
@@ -125,11 +125,11 @@ const rackInputs: readonly Line[] = [
   }),
   input("desuperheatingShare", "Desuperheating share", 0.15, "", {
     format: "0%",
-    validation: between(0, 1, "0 to 100 %"),
+    validation: betweenLimits(0, 1, "0 to 100 %"),
     source: "CYCLE.SPLIT",
   }),
   input("heldCondensing", "Held condensing", 105, "°F", {
-    validation: between(86, 140, "86 to 140 °F"),
+    validation: betweenLimits(86, 140, "86 to 140 °F"),
     source: "asked for by the heat user",
     note: "Contested: it usually costs more than it yields.",
   }),

@@ -1,7 +1,7 @@
 /** Starter sheet "Pool loop": the loop before and after the new exchanger beside each other, for the invented Fernhill Hall. */
 import { computed, gap, heading, input, sheetOf, type Line } from "../layout";
 import { FROZEN_ROWS, head, people, revisions, twoPeople } from "../sections";
-import { INVENTED, above, between, check, oneOf, warning } from "../technicianParts";
+import { INVENTED, above, betweenLimits, check, oneOf, warning } from "../technicianParts";
 import { ADDED_LINES, CURVE_LINES, EXISTING_LINES, LOOP_COLUMNS, LOOP_WIDTHS, PART_HEADS } from "./parts";
 import { LOOP_CALCULATION } from "./results";
 import type { StarterSheet } from "../sheet";
@@ -30,7 +30,10 @@ const survey: readonly Line[] = [
     source: "health code, designer",
     note: "6 to 8 h is common for small pools.",
   }),
-  input("water", "Water temperature", 82, "°F", { validation: between(33, 140, "33 to 140 °F"), source: "measured" }),
+  input("water", "Water temperature", 82, "°F", {
+    validation: betweenLimits(33, 140, "33 to 140 °F"),
+    source: "measured",
+  }),
   input("schedule", "Schedule of the pipe", "40", "", {
     validation: oneOf("40 or 80", "40", "80"),
     source: "survey",
@@ -43,7 +46,10 @@ const survey: readonly Line[] = [
     validation: above("above 0 gpm"),
     source: "near the flow expected",
   }),
-  input("altitude", "Altitude", 500, "ft", { validation: between(-1500, 16000, "-1,500 to 16,000 ft"), source: "map" }),
+  input("altitude", "Altitude", 500, "ft", {
+    validation: betweenLimits(-1500, 16000, "-1,500 to 16,000 ft"),
+    source: "map",
+  }),
   input("lift", "Water below the pump (above: negative)", -1, "ft", { source: "survey" }),
   input("npshNeeded", "Suction head that the pump needs", 12, "ft", {
     validation: above("above 0 ft"),
@@ -52,12 +58,12 @@ const survey: readonly Line[] = [
   }),
   input("wire", "Efficiency, wire to water", 0.45, "", {
     format: "0%",
-    validation: between(0.01, 1, "1 to 100 %"),
+    validation: betweenLimits(0.01, 1, "1 to 100 %"),
     source: "maker; usual 35 to 60 %",
   }),
   input("hours", "Hours that the pump runs in a year", 4400, "h", {
     format: "#,##0",
-    validation: between(0, 8784, "0 to 8,784 h"),
+    validation: betweenLimits(0, 8784, "0 to 8,784 h"),
     source: "timer",
   }),
   input("powerPrice", "Electricity", 0.15, "money/kWh", {

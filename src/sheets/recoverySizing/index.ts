@@ -3,14 +3,7 @@ import { computed, gap, heading, sheetOf, type Line } from "../layout";
 import { FROZEN_ROWS, WIDTHS, head, people, revisions, twoPeople } from "../sections";
 import { coolerInputs, loopInputs, moneyInputs, poolInputs } from "./inputs";
 import { LOSS_LINES, LOSS_RESULTS } from "./losses";
-import {
-  exchangerResults,
-  heatResults,
-  loopResults,
-  moneyResults,
-  poolResults,
-  warmUpResults,
-} from "./results";
+import { exchangerResults, heatResults, loopResults, moneyResults, poolResults, warmUpResults } from "./results";
 import { YEAR_LINES, YEAR_RESULTS } from "./year";
 import type { StarterSheet } from "../sheet";
 

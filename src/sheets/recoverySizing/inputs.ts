@@ -1,6 +1,6 @@
 /** Inputs of the sheet "Recovery sizing", with Fernhill Hall's invented values. */
 import { gap, heading, input, type Line } from "../layout";
-import { INVENTED, above, between, oneOf } from "../technicianParts";
+import { INVENTED, above, betweenLimits, oneOf } from "../technicianParts";
 
 export const poolInputs: readonly Line[] = [
   heading("part", "Inputs"),
@@ -14,7 +14,7 @@ export const poolInputs: readonly Line[] = [
   input("shallow", "Shallow depth", 3.5, "ft", { validation: above("above 0 ft"), source: "survey" }),
   input("deep", "Deep depth", 5, "ft", { validation: above("above 0 ft"), source: "survey" }),
   input("start", "Water before warm-up", 68, "°F", {
-    validation: between(33, 104, "33 to 104 °F"),
+    validation: betweenLimits(33, 104, "33 to 104 °F"),
     source: "measured",
   }),
 ];
@@ -36,23 +36,23 @@ export const coolerInputs: readonly Line[] = [
     source: "data sheet",
   }),
   input("outdoorFan", "Of that the outdoor fan", 0.6, "kW", {
-    validation: between(0, 20, "0 kW or more"),
+    validation: betweenLimits(0, 20, "0 kW or more"),
     source: "data sheet",
   }),
   input("evaporating", "Evaporating temperature", 45, "°F", { source: "gauge or data sheet", note: "dew" }),
   input("condensing", "Condensing temperature on the pool", 100, "°F", {
-    validation: between(70, 140, "70 to 140 °F"),
+    validation: betweenLimits(70, 140, "70 to 140 °F"),
     source: "chosen",
     note: "Not below about 80 °F: the metering device needs pressure difference.",
   }),
   input("fullLoad", "Full-load cooling hours in a year", 1300, "h", {
     format: "#,##0",
-    validation: between(0, 8760, "0 to 8,760 h"),
+    validation: betweenLimits(0, 8760, "0 to 8,760 h"),
     source: "bills, logger, or AIRCON.HOURS",
   }),
   input("usable", "Share of that heat which the pool can use", 0.6, "", {
     format: "0%",
-    validation: between(0, 1, "0 to 100 %"),
+    validation: betweenLimits(0, 1, "0 to 100 %"),
     source: "estimate: need and run time must coincide",
     note: "Too warm in high summer, little heat in spring: the hourly year decides.",
   }),
@@ -75,7 +75,7 @@ export const loopInputs: readonly Line[] = [
   }),
   input("schedule", "Schedule", "40", "", { validation: oneOf("40 or 80", "40", "80"), source: "survey" }),
   input("run", "Straight pipe added", 60, "ft", {
-    validation: between(0, 5000, "0 ft or more"),
+    validation: betweenLimits(0, 5000, "0 ft or more"),
     source: "route on site",
   }),
 ];

@@ -95,7 +95,7 @@ const YEAR = "WARMBACK.POOL.YEAR([[yearArea:yearHotPrice]],[climateHead@A]:[clim
 const TOTAL_ROW = 14;
 
 const columnsOfYear = (): readonly string[] => {
-  const gives = lookUp(CATALOGUE, "POOL.YEAR")?.gives;
+  const gives = lookUp(CATALOGUE, "POOL.YEAR")?.returns;
   return gives?.type === "table" ? Object.keys(gives.columns) : [];
 };
 

@@ -1,7 +1,17 @@
 /** Starter sheet "Refrigerant side": gauges to superheat and subcooling, pressure test, vacuum, added charge. */
 import { gap, heading, input, sheetOf, type Line } from "../layout";
 import { FROZEN_ROWS, WIDTHS, head, people, revisions, twoPeople } from "../sections";
-import { INVENTED, REFRIGERANT_NAMES, TUBE_SIZES, YES_NO, above, answer, between, check, oneOf } from "../technicianParts";
+import {
+  INVENTED,
+  REFRIGERANT_NAMES,
+  TUBE_SIZES,
+  YES_NO,
+  above,
+  answer,
+  betweenLimits,
+  check,
+  oneOf,
+} from "../technicianParts";
 import { REFRIGERANT_WARNINGS } from "./cautions";
 import { PRESSURE_CHART, READING_RESULTS, WORK_RESULTS } from "./results";
 import type { StarterSheet } from "../sheet";
@@ -55,7 +65,7 @@ const workInputs: readonly Line[] = [
   input("vacuumHeld", "Vacuum 10 minutes after closing", 600, "micron", { validation: above("above 0 micron") }),
   input("coldest", "Coldest part of the system", 70, "°F", { source: "clamp" }),
   input("lineSize", "Added liquid line", "1/2 in", "", { validation: oneOf("outside diameter", ...TUBE_SIZES) }),
-  input("lineLength", "Length of it", 60, "ft", { validation: between(0, 500, "0 to 500 ft") }),
+  input("lineLength", "Length of it", 60, "ft", { validation: betweenLimits(0, 500, "0 to 500 ft") }),
   input("liquidTemperature", "Liquid temperature", 95, "°F"),
 ];
 

@@ -1,13 +1,13 @@
 /** Pressure chart and calculations of the sheet "Refrigerant side". */
 import { computed, gap, heading, input, type Line } from "../layout";
-import { between } from "../technicianParts";
+import { betweenLimits } from "../technicianParts";
 
 const CHART_ROWS = 13;
 
 export const PRESSURE_CHART: readonly Line[] = [
   heading("part", "Pressure chart"),
-  input("chartFrom", "First temperature", 20, "°F", { validation: between(-40, 100, "-40 to 100 °F") }),
-  input("chartStep", "Step", 10, "°F", { validation: between(1, 20, "1 to 20 °F") }),
+  input("chartFrom", "First temperature", 20, "°F", { validation: betweenLimits(-40, 100, "-40 to 100 °F") }),
+  input("chartStep", "Step", 10, "°F", { validation: betweenLimits(1, 20, "1 to 20 °F") }),
   {
     label: "Saturation temperature",
     labelStyle: "Heading 3",

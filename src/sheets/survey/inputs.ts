@@ -1,6 +1,6 @@
 /** What the survey of machine, lines and pool asks. Fernhill Hall is an invented example. */
 import { gap, heading, input, type Line } from "../layout";
-import { INVENTED, REFRIGERANT_NAMES, TUBE_SIZES, YES_NO, above, between, oneOf } from "../technicianParts";
+import { INVENTED, REFRIGERANT_NAMES, TUBE_SIZES, YES_NO, above, betweenLimits, oneOf } from "../technicianParts";
 
 const word = (key: string, label: string, value: string, words: readonly string[], note = ""): Line =>
   input(key, label, value, "", {
@@ -34,24 +34,24 @@ export const SURVEY_INPUTS: readonly Line[] = [
   }),
   input("evaporating", "Evaporating temperature", 45, "°F", { source: "gauge", note: "dew" }),
   input("condensing", "Condensing temperature on the pool", 100, "°F", {
-    validation: between(80, 140, "80 to 140 °F"),
+    validation: betweenLimits(80, 140, "80 to 140 °F"),
     source: "chosen",
   }),
-  input("coolingHours", "Hours of cooling on a summer day", 8, "h", { validation: between(0, 24, "0 to 24 h") }),
+  input("coolingHours", "Hours of cooling on a summer day", 8, "h", { validation: betweenLimits(0, 24, "0 to 24 h") }),
   heading("group", "Way to the pool"),
   input("distance", "Line length, one way", 60, "ft", {
-    validation: between(0, 1000, "0 to 1,000 ft"),
+    validation: betweenLimits(0, 1000, "0 to 1,000 ft"),
     source: "tape",
   }),
   input("height", "Exchanger above (+) or below (-) the machine", -6, "ft", {
-    validation: between(-200, 200, "-200 to 200 ft"),
+    validation: betweenLimits(-200, 200, "-200 to 200 ft"),
     source: "level",
   }),
   word("gasSize", "Hot gas line", "7/8 in", TUBE_SIZES),
   word("liquidSize", "Liquid line", "1/2 in", TUBE_SIZES),
   heading("group", "Pool"),
   input("pumpHours", "Hours the pool pump runs in a day", 10, "h", {
-    validation: between(0, 24, "0 to 24 h"),
+    validation: betweenLimits(0, 24, "0 to 24 h"),
     source: "timer",
   }),
   input("flow", "Flow through the suction fittings", 60, "gpm", {

@@ -3,7 +3,7 @@
 /** What a capacity step gives of the rated cooling at least. */
 const LOWEST_STEP = 'IF([stages]="single",1,IF([stages]="two-stage",0.65,0.25))';
 
-export interface Point {
+export interface SurveyPoint {
   readonly key: string;
   readonly label: string;
   /** Conditions of the two other verdicts; "go" is left. */
@@ -12,7 +12,7 @@ export interface Point {
   readonly why: string;
 }
 
-export const POINTS: readonly Point[] = [
+export const POINTS: readonly SurveyPoint[] = [
   {
     key: "pointMachine",
     label: "Machine type",

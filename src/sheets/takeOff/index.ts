@@ -1,7 +1,17 @@
 /** Starter sheet "Take-off and price": material, hours, margin, price, for the invented Fernhill Hall. */
 import { computed, gap, heading, input, sheetOf, type Line } from "../layout";
 import { FROZEN_ROWS, head, people, revisions, twoPeople } from "../sections";
-import { INVENTED, REFRIGERANT_NAMES, TUBE_SIZES, above, answer, between, check, oneOf, warning } from "../technicianParts";
+import {
+  INVENTED,
+  REFRIGERANT_NAMES,
+  TUBE_SIZES,
+  above,
+  answer,
+  betweenLimits,
+  check,
+  oneOf,
+  warning,
+} from "../technicianParts";
 import type { StarterSheet } from "../sheet";
 import {
   HOUR_HEADS,
@@ -19,7 +29,12 @@ import {
 } from "./lines";
 
 const share = (key: string, label: string, value: number, note: string): Line =>
-  input(key, label, value, "", { format: "0%", validation: between(0, 0.95, "0 to 95 %"), source: "your own", note });
+  input(key, label, value, "", {
+    format: "0%",
+    validation: betweenLimits(0, 0.95, "0 to 95 %"),
+    source: "your own",
+    note,
+  });
 
 const inputs: readonly Line[] = [
   heading("part", "Inputs"),
@@ -31,7 +46,7 @@ const inputs: readonly Line[] = [
   input("schedule", "Schedule", "40", "", { validation: oneOf("40 or 80", "40", "80"), source: "survey" }),
   input("run", "Straight pipe added", 60, "ft", { validation: above("above 0 ft"), source: "route", note: INVENTED }),
   input("warmest", "Warmest water in the pipe", 100, "°F", {
-    validation: between(33, 140, "33 to 140 °F"),
+    validation: betweenLimits(33, 140, "33 to 140 °F"),
     source: "leaving limit",
   }),
   share("waste", "Cutting waste", 0.1, "Common practice 5 to 15 %."),
@@ -50,7 +65,7 @@ const inputs: readonly Line[] = [
     note: INVENTED,
   }),
   input("liquid", "Temperature of the liquid", 95, "°F", {
-    validation: between(40, 130, "40 to 130 °F"),
+    validation: betweenLimits(40, 130, "40 to 130 °F"),
     source: "design",
   }),
   JOINT_HEADS,
@@ -107,7 +122,7 @@ const money: readonly Line[] = [
   heading("part", "Margin"),
   input("permits", "Permits, inspection, crane, travel", 450, "money", {
     format: "#,##0.00",
-    validation: between(0, 1e9, "0 or more"),
+    validation: betweenLimits(0, 1e9, "0 or more"),
     source: "your own",
     note: INVENTED,
   }),

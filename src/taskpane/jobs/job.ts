@@ -1,31 +1,31 @@
 /** Work that may be done in a worker: what is asked and what is answered, all of it plain data. */
 import type { ExplainedArg, RaisedCaution, System } from "../../../core";
-import type { Shown } from "../../../core/pictures";
+import type { ShownPicture } from "../../../core/pictures";
 import type { Described } from "../../workbook/copy/recordSheet";
-import type { CellOutcome, RawValue } from "../../workbook/values";
+import type { CellOutcome, CellInput } from "../../workbook/values";
 import type { WorkingTree } from "../model/workingTree";
 
-export interface Call {
+export interface JobCall {
   readonly id: string;
-  readonly args: readonly RawValue[];
+  readonly args: readonly CellInput[];
 }
 
 /** What a call gives, and the cautions that it raises. */
-export interface Told {
+export interface CallReport {
   readonly outcome: CellOutcome;
   readonly cautions: readonly RaisedCaution[];
 }
 
 /** A call with all that is shown of it. */
-export interface Explained extends Told {
+export interface ExplainedCall extends CallReport {
   readonly system: System;
   readonly args: readonly ExplainedArg[];
   readonly working: WorkingTree;
-  readonly pictures: readonly Shown[];
+  readonly pictures: readonly ShownPicture[];
 }
 
 /** A published value beside what comes out. */
-export interface Checked {
+export interface CheckedValue {
   readonly id: string;
   readonly what: string;
   readonly expected: string | number;
@@ -35,16 +35,16 @@ export interface Checked {
 }
 
 /** By kind of work: what it needs and what comes of it. */
-export interface Work {
-  readonly tell: { readonly needs: Call; readonly gives: Told };
-  readonly describe: { readonly needs: Call; readonly gives: Described };
-  readonly explain: { readonly needs: Call; readonly gives: Explained };
-  readonly check: { readonly needs: object; readonly gives: readonly Checked[] };
+export interface JobTypes {
+  readonly tell: { readonly needs: JobCall; readonly gives: CallReport };
+  readonly describe: { readonly needs: JobCall; readonly gives: Described };
+  readonly explain: { readonly needs: JobCall; readonly gives: ExplainedCall };
+  readonly check: { readonly needs: object; readonly gives: readonly CheckedValue[] };
 }
 
-export type Kind = keyof Work;
-export type Needs<K extends Kind> = Work[K]["needs"];
-export type Gives<K extends Kind> = Work[K]["gives"];
+export type JobKind = keyof JobTypes;
+export type JobInput<K extends JobKind> = JobTypes[K]["needs"];
+export type JobResult<K extends JobKind> = JobTypes[K]["gives"];
 
 export interface Progress {
   readonly done: number;
@@ -53,13 +53,13 @@ export interface Progress {
   readonly text: string;
 }
 
-export type Ask = {
-  readonly [K in Kind]: { readonly number: number; readonly kind: K; readonly needs: Needs<K> };
-}[Kind];
+export type JobRequest = {
+  readonly [K in JobKind]: { readonly number: number; readonly kind: K; readonly needs: JobInput<K> };
+}[JobKind];
 
 /** What a worker says: that it is there, how far it is, what came of it. */
-export type Answer =
+export type JobAnswer =
   | { readonly ready: string }
   | { readonly number: number; readonly progress: Progress }
-  | { readonly number: number; readonly gives: Gives<Kind> }
+  | { readonly number: number; readonly gives: JobResult<JobKind> }
   | { readonly number: number; readonly failed: string };

@@ -3,28 +3,28 @@
  * Ending a piece that runs ends the worker; the next piece gets a new one.
  */
 import { BUILD } from "../../functions/buildHash";
-import { hire, type Hired, type Listener, type Message } from "./startWorker";
-import type { Ask, Gives, Kind, Needs, Progress } from "./job";
+import { startWorker, type StartedWorker, type WorkerListener, type WorkerMessage } from "./startWorker";
+import type { JobRequest, JobResult, JobKind, JobInput, Progress } from "./job";
 
 /** What ended work is rejected with. */
 export const CANCELLED = new Error("cancelled");
 
-export interface RunOptions {
+export interface JobOptions {
   readonly signal?: AbortSignal | undefined;
   tell?(progress: Progress): void;
 }
 
-export interface Runs {
+export interface JobQueue {
   /** Rejects with CANCELLED where `signal` ends the work, with a sentence where it fails. */
-  run<K extends Kind>(kind: K, needs: Needs<K>, options?: RunOptions): Promise<Gives<K>>;
+  run<K extends JobKind>(kind: K, needs: JobInput<K>, options?: JobOptions): Promise<JobResult<K>>;
   /** Where work is done: known once some was begun. */
   place(): "worker" | "page" | undefined;
 }
 
-interface Piece {
-  readonly ask: Ask;
-  readonly options: RunOptions;
-  done(gives: Gives<Kind>): void;
+interface Job {
+  readonly ask: JobRequest;
+  readonly options: JobOptions;
+  done(gives: JobResult<JobKind>): void;
   fail(error: Error): void;
 }
 
@@ -37,31 +37,31 @@ const TRIED_AGAIN = 60_000;
 /** The page draws what it was told before it is kept busy. */
 const nextTask = (): Promise<void> => new Promise((done) => setTimeout(done, 0));
 
-async function onPage({ ask: { kind, needs }, options: { signal, tell } }: Piece): Promise<Gives<Kind>> {
-  const { perform } = await import(/* webpackChunkName: "perform" */ "./runJob");
-  const turn = async (): Promise<void> => {
+async function onPage({ ask: { kind, needs }, options: { signal, tell } }: Job): Promise<JobResult<JobKind>> {
+  const { runJob } = await import(/* webpackChunkName: "perform" */ "./runJob");
+  const yieldTurn = async (): Promise<void> => {
     await nextTask();
     if (signal?.aborted === true) throw CANCELLED;
   };
   // Work that is one piece, too, leaves the page a turn between itself and the piece before.
-  await turn();
-  return perform(kind, needs, { tell: (progress) => tell?.(progress), turn });
+  await yieldTurn();
+  return runJob(kind, needs, { report: (progress) => tell?.(progress), yieldTurn });
 }
 
 const asError = (thrown: unknown): Error => (thrown instanceof Error ? thrown : new Error(String(thrown)));
 
 interface Line {
-  add(piece: Piece): void;
-  remove(piece: Piece): void;
-  place(): ReturnType<Runs["place"]>;
+  add(piece: Job): void;
+  remove(piece: Job): void;
+  place(): ReturnType<JobQueue["place"]>;
 }
 
 /** Pieces in their order, one at a time. */
 function lineOf(start: () => Worker): Line {
-  const waiting: Piece[] = [];
-  let running: Piece | undefined;
-  let worker: Hired | undefined;
-  let place: ReturnType<Runs["place"]>;
+  const waiting: Job[] = [];
+  let running: Job | undefined;
+  let worker: StartedWorker | undefined;
+  let place: ReturnType<JobQueue["place"]>;
   let idle: ReturnType<typeof setTimeout> | undefined;
   let failed = false;
 
@@ -72,7 +72,7 @@ function lineOf(start: () => Worker): Line {
     }, IDLE);
   }
 
-  function finish(piece: Piece, end: () => void): void {
+  function finish(piece: Job, end: () => void): void {
     if (running !== piece) return;
     running = undefined;
     end();
@@ -96,7 +96,7 @@ function lineOf(start: () => Worker): Line {
     );
   }
 
-  function said(message: Message): void {
+  function said(message: WorkerMessage): void {
     const piece = running;
     if (piece === undefined || message.number !== piece.ask.number) return;
     if ("progress" in message) piece.options.tell?.(message.progress);
@@ -104,7 +104,7 @@ function lineOf(start: () => Worker): Line {
     else finish(piece, () => piece.done(message.gives));
   }
 
-  const listener: Listener = {
+  const listener: WorkerListener = {
     ready() {
       place = "worker";
     },
@@ -124,7 +124,7 @@ function lineOf(start: () => Worker): Line {
     if (running === undefined) return rest();
     if (place === "page") return toPage();
     try {
-      worker ??= hire(start, listener);
+      worker ??= startWorker(start, listener);
       worker.ask(running.ask);
     } catch {
       worker?.end();
@@ -149,15 +149,15 @@ function lineOf(start: () => Worker): Line {
   };
 }
 
-const startWorker = (): Worker => new Worker(`worker.js?v=${BUILD}`, { name: "warmback" });
+const newWorker = (): Worker => new Worker(`worker.js?v=${BUILD}`, { name: "warmback" });
 
 /** @param start makes a worker; where it throws, or what it makes doesn't start, twice, work is done on the page from then on */
-export function startRuns(start: () => Worker = startWorker): Runs {
+export function startJobQueue(start: () => Worker = newWorker): JobQueue {
   const line = lineOf(start);
   let numbers = 0;
   return {
-    run: <K extends Kind>(kind: K, needs: Needs<K>, options: RunOptions = {}) =>
-      new Promise<Gives<K>>((resolve, reject) => {
+    run: <K extends JobKind>(kind: K, needs: JobInput<K>, options: JobOptions = {}) =>
+      new Promise<JobResult<K>>((resolve, reject) => {
         const { signal } = options;
         if (signal?.aborted === true) return reject(CANCELLED);
         const cancel = (): void => {
@@ -165,8 +165,8 @@ export function startRuns(start: () => Worker = startWorker): Runs {
           reject(CANCELLED);
         };
         const leave = (): void => signal?.removeEventListener("abort", cancel);
-        const piece: Piece = {
-          ask: { number: ++numbers, kind, needs } as Ask,
+        const piece: Job = {
+          ask: { number: ++numbers, kind, needs } as JobRequest,
           options,
           done(gives) {
             leave();

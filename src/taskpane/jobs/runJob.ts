@@ -1,16 +1,16 @@
 /** Does the work: the same code in a worker and, where none can be had, on the page. */
-import { CATALOGUE, cite, type Compiled, COMPILED, explain, type Verdict, verdictsOf } from "../../../core";
+import { CATALOGUE, cite, type Compiled, COMPILED, explain, type CheckResult, runCheck } from "../../../core";
 import { picturesOf, PICTURED } from "../../../core/pictures";
 import { outcomeOf } from "../../functions/outcome";
 import { describedOf } from "../model/callRecord";
 import { explainedOf } from "../model/explanationData";
-import type { Call, Checked, Explained, Gives, Kind, Needs, Progress, Told } from "./job";
+import type { JobCall, CheckedValue, ExplainedCall, JobResult, JobKind, JobInput, Progress, CallReport } from "./job";
 
-export interface Around {
+export interface JobContext {
   /** Is told how far the work is. */
-  tell(progress: Progress): void;
+  report(progress: Progress): void;
   /** Lets others have their turn; throws where the work was ended. */
-  turn(): Promise<void>;
+  yieldTurn(): Promise<void>;
 }
 
 const compiledOf = (id: string): Compiled => {
@@ -19,44 +19,46 @@ const compiledOf = (id: string): Compiled => {
   return compiled;
 };
 
-const tellCall = ({ id, args }: Call): Told => {
+const tellCall = ({ id, args }: JobCall): CallReport => {
   const { out, cautions } = explain(compiledOf(id), args, CATALOGUE, { steps: false });
   return { outcome: outcomeOf(out), cautions };
 };
 
-const explainCall = async ({ id, args }: Call, { tell, turn }: Around): Promise<Explained> => {
+const explainCall = async ({ id, args }: JobCall, { report, yieldTurn }: JobContext): Promise<ExplainedCall> => {
   const compiled = compiledOf(id);
   const drawn = PICTURED.includes(id);
   const total = drawn ? 2 : 1;
-  tell({ done: 0, total, text: drawn ? "result and working, then pictures" : "result and working" });
-  await turn();
+  report({ done: 0, total, text: drawn ? "result and working, then pictures" : "result and working" });
+  await yieldTurn();
   const explained = explainedOf(explain(compiled, args, CATALOGUE));
   if (!drawn) return explained;
-  tell({ done: 1, total, text: "pictures" });
-  await turn();
+  report({ done: 1, total, text: "pictures" });
+  await yieldTurn();
   return { ...explained, pictures: picturesOf(compiled, args) };
 };
 
-const checkedOf = ({ id, what, expected, agrees, check }: Verdict): Checked => ({
+const checkedOf = ({ id, what, expected, agrees, check }: CheckResult): CheckedValue => ({
   id,
   what,
   expected,
   agrees,
-  from: cite(check.from),
+  from: cite(check.source),
 });
 
-const checkAll = async ({ tell, turn }: Around): Promise<readonly Checked[]> => {
-  const found: Checked[] = [];
+const checkAll = async ({ report, yieldTurn }: JobContext): Promise<readonly CheckedValue[]> => {
+  const found: CheckedValue[] = [];
   const total = CATALOGUE.length;
   for (const [done, definition] of CATALOGUE.entries()) {
-    tell({ done, total, text: `${String(done)} of ${String(total)} functions` });
-    await turn();
-    for (const check of definition.checks) found.push(...verdictsOf(definition, check, CATALOGUE).map(checkedOf));
+    report({ done, total, text: `${String(done)} of ${String(total)} functions` });
+    await yieldTurn();
+    for (const check of definition.checks) found.push(...runCheck(definition, check, CATALOGUE).map(checkedOf));
   }
   return found;
 };
 
-const PERFORMERS: { readonly [K in Kind]: (needs: Needs<K>, around: Around) => Gives<K> | Promise<Gives<K>> } = {
+const PERFORMERS: {
+  readonly [K in JobKind]: (needs: JobInput<K>, around: JobContext) => JobResult<K> | Promise<JobResult<K>>;
+} = {
   tell: tellCall,
   describe: ({ id, args }) => describedOf(explain(compiledOf(id), args, CATALOGUE)),
   explain: explainCall,
@@ -64,5 +66,8 @@ const PERFORMERS: { readonly [K in Kind]: (needs: Needs<K>, around: Around) => G
 };
 
 /** @throws Error where there is no such function; refused calls are results */
-export const perform = async <K extends Kind>(kind: K, needs: Needs<K>, around: Around): Promise<Gives<K>> =>
-  PERFORMERS[kind](needs, around);
+export const runJob = async <K extends JobKind>(
+  kind: K,
+  needs: JobInput<K>,
+  around: JobContext,
+): Promise<JobResult<K>> => PERFORMERS[kind](needs, around);

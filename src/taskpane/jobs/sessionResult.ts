@@ -1,12 +1,12 @@
 /** Finds what a call got in this session: a heavy one need not be worked again then. */
 import type { LoggedCall } from "../../workbook/callLog";
-import { isFault, type CellValue } from "../../workbook/port";
+import { isCellFault, type CellValue } from "../../workbook/port";
 import { collapse, isMatrix, isOutcomeFault, sameCell, type CellOutcome } from "../../workbook/values";
-import type { RawValue, Value } from "../../workbook/values";
+import type { CellInput, Value } from "../../workbook/values";
 
 type SameCell = (asked: CellValue, logged: CellValue) => boolean;
 
-const veryCell: SameCell = (a, b) => a === b || (isFault(a) && isFault(b) && a.error === b.error);
+const veryCell: SameCell = (a, b) => a === b || (isCellFault(a) && isCellFault(b) && a.error === b.error);
 
 /** A blank reached the function as null, 0 or an empty text, by host; nothing else is a blank. */
 const likeCell: SameCell = (asked, logged) => (asked === null || logged !== null) && sameCell(asked, logged);
@@ -25,7 +25,7 @@ function sameBy(same: SameCell, left: Value, right: Value): boolean {
   );
 }
 
-const sameArguments = (same: SameCell, asked: readonly RawValue[], logged: readonly RawValue[]): boolean =>
+const sameArguments = (same: SameCell, asked: readonly CellInput[], logged: readonly CellInput[]): boolean =>
   asked.length === logged.length && asked.every((each, at) => sameBy(same, each, logged[at] ?? null));
 
 const sameResult = (a: CellOutcome, b: CellOutcome): boolean =>
@@ -37,7 +37,7 @@ const sameResult = (a: CellOutcome, b: CellOutcome): boolean =>
  * @param logged calls of the function in question
  * @returns the result for the very same arguments; else the one of all calls that may have had them, where it is one
  */
-export function resultInSession(logged: readonly LoggedCall[], args: readonly RawValue[]): CellOutcome | undefined {
+export function resultInSession(logged: readonly LoggedCall[], args: readonly CellInput[]): CellOutcome | undefined {
   const very = logged.find((call) => sameArguments(veryCell, args, call.args));
   if (very !== undefined) return very.result;
   const [first, ...others] = logged.filter((call) => sameArguments(likeCell, args, call.args));

@@ -1,21 +1,21 @@
 /** A worker and what can go wrong with it: a host may refuse to make one, or make one that never starts. */
 import { BUILD } from "../../functions/buildHash";
-import type { Answer, Ask } from "./job";
+import type { JobAnswer, JobRequest } from "./job";
 
-export type Message = Exclude<Answer, { readonly ready: string }>;
+export type WorkerMessage = Exclude<JobAnswer, { readonly ready: string }>;
 
-export interface Listener {
+export interface WorkerListener {
   /** It works. */
   ready(): void;
-  said(message: Message): void;
+  said(message: WorkerMessage): void;
   /** It didn't start: none can be had here. */
   unfit(): void;
   /** It ended by itself after it had started. */
   broken(): void;
 }
 
-export interface Hired {
-  ask(ask: Ask): void;
+export interface StartedWorker {
+  ask(ask: JobRequest): void;
   end(): void;
 }
 
@@ -26,7 +26,7 @@ const MOST_START = 15_000;
 const HEARD = 250;
 
 /** @throws what `start` throws */
-export function hire(start: () => Worker, listener: Listener): Hired {
+export function startWorker(start: () => Worker, listener: WorkerListener): StartedWorker {
   const worker = start();
   let state: "starting" | "ready" | "ended" = "starting";
   const end = (): void => {
@@ -43,7 +43,7 @@ export function hire(start: () => Worker, listener: Listener): Hired {
   let timer = setTimeout(() => {
     timer = setTimeout(lost, HEARD);
   }, MOST_START);
-  worker.onmessage = ({ data }: MessageEvent<Answer>) => {
+  worker.onmessage = ({ data }: MessageEvent<JobAnswer>) => {
     if (state === "ended") return;
     if (!("ready" in data)) return listener.said(data);
     // A worker of another build may give other results.

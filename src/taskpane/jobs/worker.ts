@@ -1,17 +1,17 @@
 /** The worker's script, on top of the functions script: one piece of work at a time, plain messages in and out. */
 import "../runs/loadFunctions";
 import { BUILD } from "../../functions/buildHash";
-import type { Answer, Ask } from "./job";
-import { perform } from "./runJob";
+import type { JobAnswer, JobRequest } from "./job";
+import { runJob } from "./runJob";
 
-const answer = (message: Answer): void => self.postMessage(message);
+const answer = (message: JobAnswer): void => self.postMessage(message);
 
-const work = async ({ number, kind, needs }: Ask): Promise<void> => {
+const work = async ({ number, kind, needs }: JobRequest): Promise<void> => {
   try {
-    const gives = await perform(kind, needs, {
-      tell: (progress) => answer({ number, progress }),
+    const gives = await runJob(kind, needs, {
+      report: (progress) => answer({ number, progress }),
       // Nobody waits for this thread: it is ended from outside.
-      turn: async () => undefined,
+      yieldTurn: async () => undefined,
     });
     answer({ number, gives });
   } catch (thrown) {
@@ -19,5 +19,5 @@ const work = async ({ number, kind, needs }: Ask): Promise<void> => {
   }
 };
 
-self.onmessage = ({ data }: MessageEvent<Ask>) => void work(data);
+self.onmessage = ({ data }: MessageEvent<JobRequest>) => void work(data);
 answer({ ready: BUILD });

@@ -1,10 +1,10 @@
 /** An engine whose heavy calls are worked elsewhere: they come later, through `settled`. */
-import { awaited } from "../../workbook/pending";
+import { pending } from "../../workbook/pending";
 import { callKey } from "../../workbook/scan/callMemo";
-import type { CellOutcome, RawValue } from "../../workbook/values";
+import type { CellOutcome, CellInput } from "../../workbook/values";
 import type { PanelEngine } from "../engine";
-import type { Gives, Kind } from "./job";
-import type { Runs } from "./jobQueue";
+import type { JobResult, JobKind } from "./job";
+import type { JobQueue } from "./jobQueue";
 import { resultInSession } from "./sessionResult";
 
 /** Results kept: more than any formula has calls, so that no pass loses what it waited for. */
@@ -42,21 +42,21 @@ function newest<T>(): Kept<T> {
  * @param engine works light calls at once
  * @param runs works heavy ones; a result that a cell got in this session is taken as it is
  */
-export function awayEngine(engine: PanelEngine, runs: Runs): PanelEngine {
-  const told = newest<Gives<"tell">>();
-  const described = newest<Gives<"describe">>();
-  const kept = <K extends Kind & ("tell" | "describe")>(
+export function workerEngine(engine: PanelEngine, runs: JobQueue): PanelEngine {
+  const told = newest<JobResult<"tell">>();
+  const described = newest<JobResult<"describe">>();
+  const kept = <K extends JobKind & ("tell" | "describe")>(
     kind: K,
-    results: Kept<Gives<K>>,
+    results: Kept<JobResult<K>>,
     id: string,
-    args: readonly RawValue[],
-  ): Gives<K> => {
+    args: readonly CellInput[],
+  ): JobResult<K> => {
     const key = callKey(id, args);
     const known = results.get(key);
     if (known !== undefined) return known;
-    throw awaited(async (signal) => results.set(key, await runs.run(kind, { id, args }, { signal })));
+    throw pending(async (signal) => results.set(key, await runs.run(kind, { id, args }, { signal })));
   };
-  const inSession = (id: string, args: readonly RawValue[]): CellOutcome | undefined =>
+  const inSession = (id: string, args: readonly CellInput[]): CellOutcome | undefined =>
     resultInSession(engine.log.of(id), args);
   return {
     ...engine,

@@ -12,12 +12,12 @@ const sourcesIn = (steps: readonly Step[]): readonly Source[] =>
   });
 
 export const describedOf = ({ definition, system, args, steps, cautions }: Explanation): Described => {
-  const { gives, sources = [], summary } = definition;
+  const { returns, sources = [], summary } = definition;
   const cited = [...sourcesIn(steps), ...sources].map(cite);
   return {
     method: summary,
     inputs: args,
-    unit: gives.type === "quantity" ? unitText(gives, system) : "",
+    unit: returns.type === "quantity" ? unitText(returns, system) : "",
     sources: [...new Set(cited)],
     cautions,
   };

@@ -1,21 +1,21 @@
 /** Explains calls: light ones at once, heavy ones by the runs; the last few heavy ones are kept. */
 import { callKey } from "../../workbook/scan/callMemo";
-import type { RawValue } from "../../workbook/values";
+import type { CellInput } from "../../workbook/values";
 import type { PanelEngine } from "../engine";
-import type { Explained } from "../jobs/job";
-import type { RunOptions, Runs } from "../jobs/jobQueue";
+import type { ExplainedCall } from "../jobs/job";
+import type { JobOptions, JobQueue } from "../jobs/jobQueue";
 
 export interface Explainer {
   /** What is known at once; undefined for a heavy call that must be worked out first. */
-  known(id: string, args: readonly RawValue[]): Explained | undefined;
-  work(id: string, args: readonly RawValue[], options: RunOptions): Promise<Explained>;
+  known(id: string, args: readonly CellInput[]): ExplainedCall | undefined;
+  work(id: string, args: readonly CellInput[], options: JobOptions): Promise<ExplainedCall>;
 }
 
 /** As many heavy calls as stand beside each other in a sheet that is looked through. */
 const MOST_KEPT = 16;
 
-export function explainer(engine: PanelEngine, runs: Runs): Explainer {
-  const kept = new Map<string, Explained>();
+export function explainer(engine: PanelEngine, runs: JobQueue): Explainer {
+  const kept = new Map<string, ExplainedCall>();
   return {
     known: (id, args) => (engine.heavy(id) ? kept.get(callKey(id, args)) : engine.explain(id, args)),
     async work(id, args, options) {

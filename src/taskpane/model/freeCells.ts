@@ -14,7 +14,7 @@ export function occupied({ area, formulas, values }: Block): Address | undefined
 }
 
 /** What to tell where a block isn't free; undefined where it is. */
-export function roomRefusal(block: Block): string | undefined {
+export function freeCellsRefusal(block: Block): string | undefined {
   const taken = occupied(block);
   if (taken === undefined) return undefined;
   const { rows, columns } = block.area;

@@ -4,21 +4,21 @@ import {
   type BlockShape,
   type CellFunction,
   exampleArgs,
-  folded,
+  normalizeKey,
   formulaOf,
   placedArgs,
-  type Raw,
+  type CellInput,
   rawByPlace,
-  type RawMatrix,
-  type RawScalar,
+  type CellMatrix,
+  type CellScalar,
   type System,
 } from "../../../core";
 import type { Address, Area, CellWrite } from "../../workbook/port";
 import { cellsText } from "../../workbook/reader/reference";
 import { isMatrix, isOutcomeFault, type CellOutcome } from "../../workbook/values";
 
-export interface Example {
-  readonly raw: readonly Raw[];
+export interface CallExample {
+  readonly raw: readonly CellInput[];
   readonly formula: string;
   readonly system: System;
   readonly outcome: CellOutcome;
@@ -28,7 +28,10 @@ export interface Example {
  * A function's example, the one of its help page; undefined where none is told.
  * @param call works it out
  */
-export function exampleOf(definition: CellFunction, call: (raw: readonly Raw[]) => CellOutcome): Example | undefined {
+export function exampleOf(
+  definition: CellFunction,
+  call: (raw: readonly CellInput[]) => CellOutcome,
+): CallExample | undefined {
   const at = exampleArgs(definition);
   if (at === undefined) return undefined;
   const raw = rawByPlace(definition, at);
@@ -37,29 +40,29 @@ export function exampleOf(definition: CellFunction, call: (raw: readonly Raw[]) 
 }
 
 /** The whole block with the example's values in it: label, value, unit, what it is. */
-const fullBlock = (shape: BlockShape, given: RawMatrix, system: System): RawMatrix => {
-  const values = new Map(given.map(([label, value]) => [folded(String(label)), value ?? null]));
+const fullBlock = (shape: BlockShape, given: CellMatrix, system: System): CellMatrix => {
+  const values = new Map(given.map(([label, value]) => [normalizeKey(String(label)), value ?? null]));
   const abouts = Object.values(shape.entries).map((arg) =>
-    arg.presence === "required" ? `${arg.about} (needed)` : arg.about,
+    arg.presence === "required" ? `${arg.description} (needed)` : arg.description,
   );
   return blockRows(shape, system).map(([label, preset, unit], place) => {
-    const own = values.get(folded(label));
+    const own = values.get(normalizeKey(label));
     const value = own === undefined ? preset : own;
     return [label, value, typeof value === "string" ? "" : unit, abouts[place] ?? ""];
   });
 };
 
 interface Beside {
-  readonly matrix: RawMatrix;
+  readonly matrix: CellMatrix;
   /** The columns that the formula refers to: what a label means stands behind them. */
   readonly columns: number;
 }
 
-const beside = (definition: CellFunction, { raw, system }: Example): readonly (Beside | undefined)[] =>
+const beside = (definition: CellFunction, { raw, system }: CallExample): readonly (Beside | undefined)[] =>
   placedArgs(definition).map(([, { shape }], place) => {
     const value = raw[place];
     if (!Array.isArray(value)) return undefined;
-    const matrix = value as RawMatrix;
+    const matrix = value as CellMatrix;
     if (shape.type === "block") return { matrix: fullBlock(shape, matrix, system), columns: 3 };
     return { matrix, columns: matrix[0]?.length ?? 1 };
   });
@@ -80,9 +83,9 @@ const sizeOf = (outcome: CellOutcome): { readonly rows: number; readonly columns
 
 const token = (place: number): string => `\u0001${String(place)}`;
 
-const cellsOf = (matrix: RawMatrix, at: Address): readonly CellWrite[] =>
+const cellsOf = (matrix: CellMatrix, at: Address): readonly CellWrite[] =>
   matrix.flatMap((row, down) =>
-    row.flatMap((content: RawScalar, over) =>
+    row.flatMap((content: CellScalar, over) =>
       content === null || content === ""
         ? []
         : [{ sheet: at.sheet, row: at.row + down, column: at.column + over, content }],
@@ -90,10 +93,10 @@ const cellsOf = (matrix: RawMatrix, at: Address): readonly CellWrite[] =>
   );
 
 /** The cells to write for an example whose formula stands at `at`. */
-export function insertionOf(definition: CellFunction, example: Example, at: Address): Insertion {
+export function insertionOf(definition: CellFunction, example: CallExample, at: Address): Insertion {
   const result = sizeOf(example.outcome);
   const cells: CellWrite[] = [];
-  const raw: Raw[] = [...example.raw];
+  const raw: CellInput[] = [...example.raw];
   const references = new Map<number, string>();
   let column = at.column + result.columns + 1;
   let rows = result.rows;

@@ -36,24 +36,24 @@ const field = (weight: number, ...texts: readonly string[]): Field => ({
 });
 
 const argumentTexts = (definition: CellFunction): readonly string[] =>
-  Object.entries(definition.args).flatMap(([name, { about, shape }]) => {
+  Object.entries(definition.args).flatMap(([name, { description, shape }]) => {
     const inner = shape.type === "block" ? Object.entries(shape.entries) : [];
-    return [labelOf(name), about, ...inner.flatMap(([key, arg]) => [labelOf(key), arg.about])];
+    return [labelOf(name), description, ...inner.flatMap(([key, arg]) => [labelOf(key), arg.description])];
   });
 
 /** By function: texts by which it is found besides those that its definition holds at run time. */
-export type FinderTexts = Readonly<Record<string, Pick<CellFunction, "finds" | "remarks">>>;
+export type FinderTexts = Readonly<Record<string, Pick<CellFunction, "keywords" | "details">>>;
 
 export const indexOf = (catalogue: Catalogue, texts: FinderTexts): readonly Indexed[] =>
   catalogue.map((definition) => ({
     definition,
     fields: [
       field(8, definition.id),
-      field(7, ...(texts[definition.id]?.finds ?? [])),
+      field(7, ...(texts[definition.id]?.keywords ?? [])),
       field(6, definition.summary),
-      field(3, definition.gives.about),
+      field(3, definition.returns.description),
       field(2, ...argumentTexts(definition)),
-      field(1, ...(texts[definition.id]?.remarks ?? [])),
+      field(1, ...(texts[definition.id]?.details ?? [])),
     ],
   }));
 

@@ -1,7 +1,7 @@
 /** Reads the selected cell: which calls of ours it holds, or whose spill it belongs to. */
-import type { Waiting } from "../../workbook/pending";
+import type { WaitOptions } from "../../workbook/pending";
 import type { Address, Area, Block, CellValue, Workbook } from "../../workbook/port";
-import { isFault } from "../../workbook/port";
+import { isCellFault } from "../../workbook/port";
 import { mentionsUs } from "../../workbook/reader/calls";
 import { readCells, type CellToRead, type ReadCall, type Reading } from "../../workbook/reader/read";
 import { isMatrix, isOutcomeFault } from "../../workbook/values";
@@ -38,13 +38,13 @@ const spillOf = (formula: string, calls: readonly ReadCall[]): Size | undefined 
 
 interface By {
   readonly engine: PanelEngine;
-  readonly waiting: Waiting;
+  readonly waiting: WaitOptions;
 }
 
 /** Reads a cell; where its formula spills, the whole spill is compared with what it gives now. */
 async function readCell(book: Workbook, cell: CellToRead, { engine, waiting }: By): Promise<Reading | undefined> {
   const [reading] = await readCells(book, [cell], engine, waiting);
-  if (reading === undefined || isFault(cell.value)) return reading;
+  if (reading === undefined || isCellFault(cell.value)) return reading;
   const size = spillOf(cell.formula, reading.calls);
   if (size === undefined) return reading;
   const [block] = await book.read([{ ...one(cell.address), ...size }]);
@@ -93,7 +93,7 @@ export async function readSelected(
   book: Workbook,
   address: Address | undefined,
   engine: PanelEngine,
-  waiting: Waiting = {},
+  waiting: WaitOptions = {},
 ): Promise<Selected> {
   const by: By = { engine, waiting };
   if (address === undefined) return { state: "nothing" };

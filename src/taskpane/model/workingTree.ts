@@ -15,7 +15,7 @@ const SUPERSCRIPTS: Readonly<Record<string, string>> = { "^2": "²", "^3": "³" 
 
 const baseText = (step: Step, { unit }: WorkingLine): string | undefined => {
   if (step.type !== "equation") return undefined;
-  const base = KINDS[step.equation.gives].base.replace(/\^[23]/g, (power) => SUPERSCRIPTS[power] ?? power);
+  const base = KINDS[step.equation.kind].base.replace(/\^[23]/g, (power) => SUPERSCRIPTS[power] ?? power);
   const shown = base.replace(/ /g, "·");
   return shown === "" || shown === unit ? undefined : `${showNumber(step.value)} ${shown}`;
 };

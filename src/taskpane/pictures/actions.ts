@@ -1,7 +1,7 @@
 /** Puts a picture into the sheet, or gives it as a file, by what the host can. */
 import type { Picture } from "../../../core/pictures";
 import type { Area, PlacedPicture } from "../../workbook/port";
-import type { Desk } from "../services";
+import type { PanelServices } from "../services";
 import { action, h } from "../elements";
 import type * as Pictures from ".";
 
@@ -24,7 +24,7 @@ async function made(picture: Picture, { onPaper }: Drawing, id: string, from: El
 
 /** The buttons below a picture; none where the host can do neither. */
 export function pictureActions(
-  desk: Desk,
+  desk: PanelServices,
   picture: Picture,
   drawing: Drawing,
   { id, area }: Pick<PicturesOf, "id" | "area">,
@@ -34,7 +34,7 @@ export function pictureActions(
   const line = h("p", { class: "actions" });
   const give = (label: string, told: string, to: (ready: PlacedPicture) => Promise<string>): HTMLElement => {
     const run = async (): Promise<void> => {
-      await desk.attempt(async () => desk.say(`${told} ${await to(await made(picture, drawing, id, line))}.`));
+      await desk.attempt(async () => desk.announce(`${told} ${await to(await made(picture, drawing, id, line))}.`));
     };
     return action(label, run, { key: `${key} paper`, name: `${label}: ${picture.title}` });
   };

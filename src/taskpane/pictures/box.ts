@@ -1,6 +1,6 @@
 /** A call's pictures: the script that draws them is loaded when one is first shown. */
-import type { Picture, PictureChoice, Shown } from "../../../core/pictures";
-import type { Desk } from "../services";
+import type { Picture, PictureChoice, ShownPicture } from "../../../core/pictures";
+import type { PanelServices } from "../services";
 import { h, markScrollable, replace } from "../elements";
 import { legendOf } from "./legend";
 import type * as Pictures from ".";
@@ -67,7 +67,13 @@ function canvas(picture: Picture, { drawn }: Drawing): HTMLElement {
 }
 
 /** Everything of a picture below its title. */
-const parts = (desk: Desk, picture: Picture, drawing: Drawing, of: PicturesOf, key: string): readonly HTMLElement[] => [
+const parts = (
+  desk: PanelServices,
+  picture: Picture,
+  drawing: Drawing,
+  of: PicturesOf,
+  key: string,
+): readonly HTMLElement[] => [
   ...[legend(picture) ?? []].flat(),
   canvas(picture, drawing),
   ...pictureActions(desk, picture, drawing, of, key),
@@ -79,15 +85,15 @@ const parts = (desk: Desk, picture: Picture, drawing: Drawing, of: PicturesOf, k
   ),
 ];
 
-const plainFigure = (desk: Desk, picture: Picture, drawing: Drawing, of: PicturesOf): HTMLElement =>
+const plainFigure = (desk: PanelServices, picture: Picture, drawing: Drawing, of: PicturesOf): HTMLElement =>
   h("figure", {}, h("figcaption", {}, picture.title), parts(desk, picture, drawing, of, `${of.key} ${picture.title}`));
 
 /** The last option that was chosen, by place: a picture that is made anew keeps it. */
-const CHOSEN = new WeakMap<Desk, Map<string, string>>();
+const CHOSEN = new WeakMap<PanelServices, Map<string, string>>();
 
 /** One picture of several, with a list to choose it from. */
 function choiceFigure(
-  desk: Desk,
+  desk: PanelServices,
   { label, first, options }: PictureChoice,
   drawing: Drawing,
   of: PicturesOf,
@@ -122,12 +128,16 @@ function choiceFigure(
 }
 
 /** A place that pictures come into; undefined where there are none. */
-export function picturesBox(desk: Desk, all: readonly Shown[], of: PicturesOf): HTMLElement | undefined {
+export function picturesBox(
+  desk: PanelServices,
+  all: readonly ShownPicture[],
+  of: PicturesOf,
+): HTMLElement | undefined {
   if (all.length === 0) return undefined;
   const box = h("div", { class: "pictures" });
   const fill = async (): Promise<void> => {
     const drawing = await import(/* webpackChunkName: "pictures" */ ".");
-    const figure = (shown: Shown): HTMLElement =>
+    const figure = (shown: ShownPicture): HTMLElement =>
       "options" in shown ? choiceFigure(desk, shown, drawing, of) : plainFigure(desk, shown, drawing, of);
     box.append(...all.map(figure));
     markScrollable(box);

@@ -1,6 +1,6 @@
 /** Draws a picture as SVG. Colours come from the stylesheet by name, so that they follow light, dark and forced colours. */
 import { axisX, axisY, barY, dot, gridX, gridY, line, plot, ruleY, text, type Markish } from "@observablehq/plot";
-import type { Axis, Curve, Mark, Picture, Point, Stack, Tone } from "../../../core/pictures";
+import type { Axis, PictureCurve, Mark, Picture, PicturePoint, Stack, Tone } from "../../../core/pictures";
 
 const toneOf = (tone: Tone): string => `var(--picture-${tone})`;
 const INK = "currentColor";
@@ -15,10 +15,10 @@ const TICK_ROOM = 75;
 const NAME_ROOM = 28;
 const MARGIN = { marginLeft: 58, marginRight: 16, marginTop: 36, marginBottom: 40 };
 
-const across = ([x]: Point): number => x;
-const up = ([, y]: Point): number => y;
+const across = ([x]: PicturePoint): number => x;
+const up = ([, y]: PicturePoint): number => y;
 
-const curveMark = ({ points, tone, dashed }: Curve): Markish =>
+const curveMark = ({ points, tone, dashed }: PictureCurve): Markish =>
   line(points, {
     x: across,
     y: up,

@@ -10,7 +10,7 @@ import {
   type System,
 } from "../../../core";
 import type { ReadArgument } from "../../workbook/reader/read";
-import { isMatrix, type RawValue } from "../../workbook/values";
+import { isMatrix, type CellInput } from "../../workbook/values";
 import { h, type Child } from "../elements";
 import { counted } from "../model/summary";
 import { valueWithUnit } from "./result";
@@ -38,11 +38,11 @@ const explainedRow = ({ label, about, value, unit, given }: ExplainedArg): HTMLE
   return row(label, about, left ? quiet("left out") : valueWithUnit(value, unit), { given: given || left });
 };
 
-const rawText = (value: RawValue): string | number | boolean =>
+const rawText = (value: CellInput): string | number | boolean =>
   isMatrix(value) ? `${counted(value.length, "row")} × ${counted(value[0]?.length ?? 0, "column")}` : (value ?? "");
 
 /** The unit that a plain number has. */
-const unitOf = ({ shape }: ArgData, value: RawValue, system: System): string => {
+const unitOf = ({ shape }: ArgData, value: CellInput, system: System): string => {
   const inner = shape.type === "either" ? shape.quantity : shape;
   if (typeof value !== "number" || inner.type !== "quantity" || typeof inner.kind !== "string") return "";
   return KINDS[inner.kind][system].text;
@@ -50,19 +50,21 @@ const unitOf = ({ shape }: ArgData, value: RawValue, system: System): string => 
 
 const givenRow = (name: string, arg: ArgData, argument: ReadArgument, system: System): HTMLElement => {
   const told = (...text: readonly Child[]): HTMLElement =>
-    row(labelOf(name), arg.about, h("span", { class: "fault" }, text), { given: true, sentence: true });
+    row(labelOf(name), arg.description, h("span", { class: "fault" }, text), { given: true, sentence: true });
   if ("unread" in argument) return told(argument.unread);
   if ("fault" in argument) return told("holds ", h("strong", {}, argument.fault.error), " ", argument.fault.message);
   const { value } = argument;
-  return row(labelOf(name), arg.about, valueWithUnit(rawText(value), unitOf(arg, value, system)), { given: true });
+  return row(labelOf(name), arg.description, valueWithUnit(rawText(value), unitOf(arg, value, system)), {
+    given: true,
+  });
 };
 
 const omittedRow = (name: string, arg: ArgData, system: System): HTMLElement => {
   const preset = defaultText(arg, system);
-  if (preset !== "") return row(labelOf(name), arg.about, preset, { given: false });
+  if (preset !== "") return row(labelOf(name), arg.description, preset, { given: false });
   const needed = arg.presence === "required" && arg.shape.type !== "repeat";
   const text = needed ? h("span", { class: "fault" }, "is blank") : quiet("left out");
-  return row(labelOf(name), arg.about, text, { given: true });
+  return row(labelOf(name), arg.description, text, { given: true });
 };
 
 const isBlank = (argument: ReadArgument): boolean =>

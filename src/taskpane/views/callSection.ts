@@ -2,16 +2,16 @@
 import { type CellFunction, NAMESPACE } from "../../../core";
 import type { Area } from "../../workbook/port";
 import type { ReadCall } from "../../workbook/reader/read";
-import { isOutcomeFault, type RawValue } from "../../workbook/values";
-import type { Desk } from "../services";
+import { isOutcomeFault, type CellInput } from "../../workbook/values";
+import type { PanelServices } from "../services";
 import { h, markScrollable, replace, type Child } from "../elements";
 import type { Explainer } from "../model/explainer";
-import type { Explained } from "../jobs/job";
+import type { ExplainedCall } from "../jobs/job";
 import { CANCELLED } from "../jobs/jobQueue";
 import { explainedArguments, readArguments } from "./arguments";
 import { picturesBox } from "../pictures/box";
 import { faultText, resultOf } from "./result";
-import { endedBy, running, stoppedBox } from "./progressBox";
+import { endedBy, progressBox, stoppedBox } from "./progressBox";
 import { severityClass, severityMark } from "./severity";
 import { workingOf } from "./steps";
 
@@ -25,7 +25,7 @@ export interface CallPlace {
   readonly signal: AbortSignal;
 }
 
-const cautionList = ({ cautions }: Explained): Child =>
+const cautionList = ({ cautions }: ExplainedCall): Child =>
   cautions.length === 0
     ? undefined
     : [
@@ -44,7 +44,7 @@ const cautionList = ({ cautions }: Explained): Child =>
         ),
       ];
 
-const working = (desk: Desk, explained: Explained, key: string): HTMLElement =>
+const working = (desk: PanelServices, explained: ExplainedCall, key: string): HTMLElement =>
   h(
     "details",
     { class: "working", open: true, "data-key": `${key} working` },
@@ -53,9 +53,9 @@ const working = (desk: Desk, explained: Explained, key: string): HTMLElement =>
   );
 
 const explainedParts = (
-  desk: Desk,
+  desk: PanelServices,
   definition: CellFunction,
-  explained: Explained,
+  explained: ExplainedCall,
   { args }: ReadCall,
   { key, area }: CallPlace,
 ): readonly Child[] => {
@@ -76,7 +76,7 @@ const unexplained = (definition: CellFunction, { args, outcome }: ReadCall): rea
 ];
 
 /** The argument values of a call all of whose arguments were read and hold no error. */
-const valuesOf = ({ args }: ReadCall): readonly RawValue[] | undefined => {
+const valuesOf = ({ args }: ReadCall): readonly CellInput[] | undefined => {
   const values = args.flatMap((argument) => ("value" in argument ? [argument.value] : []));
   return values.length === args.length ? values : undefined;
 };
@@ -84,11 +84,11 @@ const valuesOf = ({ args }: ReadCall): readonly RawValue[] | undefined => {
 interface Due {
   readonly definition: CellFunction;
   readonly call: ReadCall;
-  readonly values: readonly RawValue[];
+  readonly values: readonly CellInput[];
 }
 
 /** A place that fills once the call was worked out again; until then its arguments stand there. */
-function workedLater(desk: Desk, { definition, call, values }: Due, place: CallPlace): HTMLElement {
+function workedLater(desk: PanelServices, { definition, call, values }: Due, place: CallPlace): HTMLElement {
   const { explainer, key, signal } = place;
   const { id } = definition;
   const body = h("div", { class: "call-body" });
@@ -96,7 +96,7 @@ function workedLater(desk: Desk, { definition, call, values }: Due, place: CallP
   const work = async (asked: boolean): Promise<void> => {
     const ending = endedBy(signal);
     const own = `${key} run`;
-    const box = running(desk, { what: `Working out ${id}`, key: own, cancel: () => ending.abort(), asked, signal });
+    const box = progressBox(desk, { what: `Working out ${id}`, key: own, cancel: () => ending.abort(), asked, signal });
     meanwhile(box.root);
     try {
       const explained = await explainer.work(id, values, { signal: ending.signal, tell: box.tell });
@@ -115,7 +115,7 @@ function workedLater(desk: Desk, { definition, call, values }: Due, place: CallP
 }
 
 /** A call as a section of its own. */
-export function callSection(desk: Desk, call: ReadCall, place: CallPlace): HTMLElement | undefined {
+export function callSection(desk: PanelServices, call: ReadCall, place: CallPlace): HTMLElement | undefined {
   const definition = desk.engine.catalogue.find(({ id }) => id === call.id);
   if (definition === undefined) return undefined;
   const values = valuesOf(call);

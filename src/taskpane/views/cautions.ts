@@ -1,11 +1,11 @@
 /** Every caution that the workbook's formulas raise now, and the cells that fail. */
 import type { CautionReport } from "../../workbook/scan/report";
 import { scanner } from "../../workbook/scan/scan";
-import { sentenceOf, type Desk, type View } from "../services";
+import { sentenceOf, type PanelServices, type View } from "../services";
 import { action, h, replace } from "../elements";
 import { counted, scanSentence } from "../model/summary";
 import { reportParts } from "./report";
-import { HOST_AFTER, orCancelled, running } from "./progressBox";
+import { HOST_AFTER, orCancelled, progressBox } from "./progressBox";
 
 /** How long after the last change the changed sheets are scanned again, in milliseconds. */
 const SETTLE = 300;
@@ -39,7 +39,7 @@ const stopped = (again: () => void): HTMLElement =>
   );
 
 /** The view of cautions: scans when first shown, then the changed sheets only, and only while it shows. */
-export function cautionsView(desk: Desk): View {
+export function cautionsView(desk: PanelServices): View {
   const going = h("div", { class: "going" });
   const content = h("div");
   const root = h("div", { class: "view" }, heading(), going, content);
@@ -69,14 +69,14 @@ export function cautionsView(desk: Desk): View {
     };
     const after = asked ? undefined : HOST_AFTER;
     const { signal } = own;
-    const box = running(desk, { what: WHAT, key: "scan", cancel, asked, after, signal });
+    const box = progressBox(desk, { what: WHAT, key: "scan", cancel, asked, after, signal });
     replace(going, box.root);
     if (state.report === undefined) replace(content);
     try {
       const tell = (done: number, total: number): void =>
         box.tell({ done, total, text: `${String(done)} of ${counted(total, "cell")}` });
       const those = state.report === undefined ? undefined : sheets;
-      const report = await orCancelled(scan.scan(those, signal, { tell, awaits: box.soon }), signal);
+      const report = await orCancelled(scan.scan(those, signal, { tell, onWait: box.showNow }), signal);
       if (report === undefined) return;
       for (const sheet of sheets) state.due.delete(sheet);
       show(report, asked);

@@ -1,10 +1,10 @@
 /** Buttons that go to cells. */
 import type { Address } from "../../workbook/port";
 import { addressText, cellsText } from "../../workbook/reader/reference";
-import type { Desk } from "../services";
+import type { PanelServices } from "../services";
 import { h } from "../elements";
 
-const button = (desk: Desk, address: Address, key: string, shown: string): HTMLElement => {
+const button = (desk: PanelServices, address: Address, key: string, shown: string): HTMLElement => {
   const text = addressText(address);
   const click = (): void => void desk.goTo(address);
   return h(
@@ -15,13 +15,13 @@ const button = (desk: Desk, address: Address, key: string, shown: string): HTMLE
 };
 
 /** A cell's address as a button that goes there. */
-export const cellButton = (desk: Desk, address: Address, key: string): HTMLElement =>
+export const cellButton = (desk: PanelServices, address: Address, key: string): HTMLElement =>
   button(desk, address, key, addressText(address));
 
 const FIRST = 24;
 
 /** The cells of one sheet; of many the first, and one more button that shows the rest. */
-function cellList(desk: Desk, cells: readonly Address[], key: string): HTMLElement {
+function cellList(desk: PanelServices, cells: readonly Address[], key: string): HTMLElement {
   const item = (address: Address): HTMLElement =>
     h("li", {}, button(desk, address, key, cellsText({ ...address, rows: 1, columns: 1 })));
   const list = h("ul", { class: "cells" }, cells.slice(0, FIRST).map(item));
@@ -40,7 +40,7 @@ function cellList(desk: Desk, cells: readonly Address[], key: string): HTMLEleme
 }
 
 /** Cells as buttons, sheet by sheet: the sheet's name stands once before its cells. */
-export function cellButtons(desk: Desk, cells: readonly Address[], key: string): HTMLElement {
+export function cellButtons(desk: PanelServices, cells: readonly Address[], key: string): HTMLElement {
   const sheets = new Map<string, Address[]>();
   for (const address of cells) sheets.set(address.sheet, [...(sheets.get(address.sheet) ?? []), address]);
   return h(

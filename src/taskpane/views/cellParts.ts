@@ -1,9 +1,9 @@
 /** What the selected cell says, as elements and as a sentence. */
 import type { CellValue } from "../../workbook/port";
-import { isFault } from "../../workbook/port";
+import { isCellFault } from "../../workbook/port";
 import { addressText } from "../../workbook/reader/reference";
 import { isOutcomeFault } from "../../workbook/values";
-import type { Desk } from "../services";
+import type { PanelServices } from "../services";
 import { action, h, type Child } from "../elements";
 import { filledBy, type Selected } from "../model/selected";
 import { callSection, type CallPlace } from "./callSection";
@@ -25,9 +25,9 @@ export const empty = (selected: Exclude<Selected, { state: "ours" }>): readonly 
 export type Ours = Extract<Selected, { state: "ours" }>;
 
 const heldText = (value: CellValue): string =>
-  value === null ? "nothing" : isFault(value) ? value.error : valueText(value);
+  value === null ? "nothing" : isCellFault(value) ? value.error : valueText(value);
 
-const outOfDate = (desk: Desk, { address, value }: Ours): HTMLElement => {
+const outOfDate = (desk: PanelServices, { address, value }: Ours): HTMLElement => {
   const recalculate = async (): Promise<void> => {
     await desk.attempt(() => desk.workbook.recalculate([{ ...address, rows: 1, columns: 1 }]));
   };
@@ -46,7 +46,7 @@ const outOfDate = (desk: Desk, { address, value }: Ours): HTMLElement => {
 
 /** The cell's own error, where no call below says it. */
 const ownFault = ({ value, reading }: Ours): Child => {
-  if (!isFault(value)) return undefined;
+  if (!isCellFault(value)) return undefined;
   const { error, message } = value;
   const told = reading.calls.some(
     ({ outcome }) =>
@@ -60,12 +60,16 @@ const ownFault = ({ value, reading }: Ours): Child => {
 
 /** What the cell holds, where no call below is all of its formula: their results don't say it then. */
 const holding = ({ inSpill, value, reading: { calls, stale } }: Ours): Child =>
-  inSpill !== undefined || stale || isFault(value) || calls.some(({ whole }) => whole)
+  inSpill !== undefined || stale || isCellFault(value) || calls.some(({ whole }) => whole)
     ? undefined
     : ` holds ${heldText(value)}`;
 
 /** A cell with its calls. */
-export const ours = (desk: Desk, selected: Ours, by: Pick<CallPlace, "explainer" | "signal">): readonly Child[] => {
+export const ours = (
+  desk: PanelServices,
+  selected: Ours,
+  by: Pick<CallPlace, "explainer" | "signal">,
+): readonly Child[] => {
   const { address, inSpill, reading } = selected;
   const area = filledBy(selected);
   const { refusal, calls } = reading;

@@ -1,13 +1,13 @@
 /** The selected cell: what its functions were given, what they give, and how. */
 import type { Address } from "../../workbook/port";
 import { addressText } from "../../workbook/reader/reference";
-import { sentenceOf, type Desk, type View } from "../services";
+import { sentenceOf, type PanelServices, type View } from "../services";
 import { h, markScrollable, replace, type Child } from "../elements";
 import { explainer } from "../model/explainer";
 import { readSelected, type Selected } from "../model/selected";
 import { CANCELLED } from "../jobs/jobQueue";
 import { empty, ours, spoken } from "./cellParts";
-import { endedBy, HOST_AFTER, orCancelled, running, stoppedBox, type Running } from "./progressBox";
+import { endedBy, HOST_AFTER, orCancelled, progressBox, stoppedBox, type ProgressBox } from "./progressBox";
 
 /** How long after the last change or move the cell is read again, in milliseconds. */
 const AFTER_CHANGE = 300;
@@ -23,8 +23,8 @@ interface CellPlace {
 }
 
 /** Where a cell is told of. */
-function cellPlace(desk: Desk, content: HTMLElement): CellPlace {
-  const explains = explainer(desk.engine, desk.runs);
+function cellPlace(desk: PanelServices, content: HTMLElement): CellPlace {
+  const explains = explainer(desk.engine, desk.jobs);
   let told = "";
   let last = "";
   const draw = (cell: string, ...parts: readonly Child[]): void => {
@@ -53,7 +53,7 @@ function cellPlace(desk: Desk, content: HTMLElement): CellPlace {
 }
 
 /** The view of the selected cell; it follows the selection and the workbook while it shows. */
-export function explainView(desk: Desk): View {
+export function explainView(desk: PanelServices): View {
   const going = h("div", { class: "going" });
   const content = h("div");
   const root = h("div", { class: "view" }, h("h2", { tabindex: -1 }, "Explain"), going, content);
@@ -62,7 +62,7 @@ export function explainView(desk: Desk): View {
   let current = new AbortController();
   let timer: ReturnType<typeof setTimeout> | undefined;
   /** The box of the newest read. */
-  let box: Running | undefined;
+  let box: ProgressBox | undefined;
 
   const read = async (known?: Address, asked = false): Promise<void> => {
     current.abort();
@@ -70,7 +70,7 @@ export function explainView(desk: Desk): View {
     current = own;
     const ending = endedBy(own.signal);
     let at = known;
-    const mine = running(desk, {
+    const mine = progressBox(desk, {
       what: WHAT,
       key: "reading",
       cancel: () => ending.abort(),
@@ -87,7 +87,7 @@ export function explainView(desk: Desk): View {
     box = mine;
     try {
       at ??= await orCancelled(desk.workbook.selection(), ending.signal);
-      const waiting = { signal: ending.signal, awaits: mine.soon };
+      const waiting = { signal: ending.signal, awaits: mine.showNow };
       const selected = await orCancelled(readSelected(desk.workbook, at, desk.engine, waiting), ending.signal);
       cell.show(at, selected, own.signal);
       replace(going);

@@ -1,6 +1,6 @@
 /** Finds functions by the words of a task, and starter sheets. */
 import type { CellFunction } from "../../../core";
-import type { Desk, View } from "../services";
+import type { PanelServices, View } from "../services";
 import { h, replace, type Child } from "../elements";
 import { indexOf, search } from "../model/search";
 import { counted } from "../model/summary";
@@ -17,7 +17,7 @@ const topicsOf = (functions: readonly CellFunction[]): readonly (readonly [strin
   return [...topics];
 };
 
-const cards = (desk: Desk, functions: readonly CellFunction[]): HTMLElement =>
+const cards = (desk: PanelServices, functions: readonly CellFunction[]): HTMLElement =>
   h(
     "ul",
     { class: "plain" },
@@ -25,7 +25,7 @@ const cards = (desk: Desk, functions: readonly CellFunction[]): HTMLElement =>
   );
 
 /** All functions by topic, under the starter sheets. */
-const everything = (desk: Desk, functions: readonly CellFunction[]): readonly Child[] => [
+const everything = (desk: PanelServices, functions: readonly CellFunction[]): readonly Child[] => [
   startersSection(desk, "starters"),
   topicsOf(functions).map(([topic, inTopic]) =>
     h(
@@ -42,7 +42,7 @@ const everything = (desk: Desk, functions: readonly CellFunction[]): readonly Ch
   ),
 ];
 
-const found = (desk: Desk, functions: readonly CellFunction[], question: string): readonly Child[] => {
+const found = (desk: PanelServices, functions: readonly CellFunction[], question: string): readonly Child[] => {
   if (functions.length === 0)
     return [
       h("p", {}, `No function meets “${question}”.`),
@@ -61,7 +61,7 @@ const found = (desk: Desk, functions: readonly CellFunction[], question: string)
 };
 
 /** The view of the finder. */
-export function findView(desk: Desk): View {
+export function findView(desk: PanelServices): View {
   const index = indexOf(desk.engine.catalogue, desk.finderTexts);
   const results = h("div", { class: "results" });
   let timer: ReturnType<typeof setTimeout> | undefined;

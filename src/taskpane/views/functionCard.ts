@@ -9,25 +9,25 @@ import {
   limitsText,
   placedArgs,
 } from "../../../core";
-import { settled } from "../../workbook/pending";
+import { resumeWhenReady } from "../../workbook/pending";
 import { addressText } from "../../workbook/reader/reference";
-import { sentenceOf, type Desk } from "../services";
+import { sentenceOf, type PanelServices } from "../services";
 import { action, h, markScrollable, replace, type Child } from "../elements";
-import { exampleOf, insertionOf, type Example } from "../model/insertion";
-import { roomRefusal } from "../model/freeCells";
+import { exampleOf, insertionOf, type CallExample } from "../model/insertion";
+import { freeCellsRefusal } from "../model/freeCells";
 import { helpLink } from "./callSection";
 import { resultLine } from "./result";
 
-async function insert(desk: Desk, definition: CellFunction, example: Example): Promise<void> {
+async function insert(desk: PanelServices, definition: CellFunction, example: CallExample): Promise<void> {
   const at = await desk.workbook.selection();
   if (at === undefined) throw new Error("Select a cell first.");
   const { area, cells } = insertionOf(definition, example, at);
   const [block] = await desk.workbook.read([area]);
-  const refusal = block && roomRefusal(block);
+  const refusal = block && freeCellsRefusal(block);
   if (refusal !== undefined) throw new Error(refusal);
   await desk.workbook.write(cells);
   await desk.workbook.select(at);
-  desk.say(`Inserted ${definition.id} at ${addressText(at)}.`);
+  desk.announce(`Inserted ${definition.id} at ${addressText(at)}.`);
 }
 
 const limits = (arg: ArgData): string => {
@@ -62,7 +62,11 @@ const argumentRow = ([name, arg]: readonly [string, ArgData]): HTMLElement => {
   );
 };
 
-const exampleParts = (desk: Desk, definition: CellFunction, example: Example | undefined): readonly Child[] => {
+const exampleParts = (
+  desk: PanelServices,
+  definition: CellFunction,
+  example: CallExample | undefined,
+): readonly Child[] => {
   if (example === undefined) return [h("p", { class: "quiet" }, "The help page has an example.")];
   const run = async (): Promise<void> => {
     await desk.attempt(() => insert(desk, definition, example));
@@ -81,8 +85,8 @@ const exampleParts = (desk: Desk, definition: CellFunction, example: Example | u
 };
 
 /** The example, at once or once a heavy one was worked out. */
-const exampleBox = (desk: Desk, definition: CellFunction): Child => {
-  const example = settled(() => exampleOf(definition, (raw) => desk.engine.call(definition.id, raw)));
+const exampleBox = (desk: PanelServices, definition: CellFunction): Child => {
+  const example = resumeWhenReady(() => exampleOf(definition, (raw) => desk.engine.call(definition.id, raw)));
   if (!(example instanceof Promise)) return exampleParts(desk, definition, example);
   const box = h("div", { class: "call-body" }, h("p", { class: "quiet" }, "Working the example out…"));
   example.then(
@@ -99,7 +103,7 @@ const argumentList = (definition: CellFunction): Child => {
     : [h("h4", {}, "Arguments"), h("dl", { class: "arguments" }, all.map(argumentRow))];
 };
 
-const body = (desk: Desk, definition: CellFunction): readonly Child[] => [
+const body = (desk: PanelServices, definition: CellFunction): readonly Child[] => [
   h("pre", { class: "source form" }, h("code", {}, formOf(definition))),
   // Ahead of the arguments: of a block they go on for pages, and the example is what most look for.
   exampleBox(desk, definition),
@@ -108,7 +112,7 @@ const body = (desk: Desk, definition: CellFunction): readonly Child[] => [
 ];
 
 /** The card, closed; what it holds is made when it is first opened. */
-export function functionCard(desk: Desk, definition: CellFunction): HTMLElement {
+export function functionCard(desk: PanelServices, definition: CellFunction): HTMLElement {
   const content = h("div", { class: "card-body" });
   const toggle = (event: Event): void => {
     const details = event.currentTarget;

@@ -1,5 +1,5 @@
 /** Work that goes on: how far it is, how long it has taken, and a button that ends it. */
-import { sentenceOf, type Desk } from "../services";
+import { sentenceOf, type PanelServices } from "../services";
 import { action, h } from "../elements";
 import type { Progress } from "../jobs/job";
 import { CANCELLED } from "../jobs/jobQueue";
@@ -25,17 +25,17 @@ interface Work {
   shown?(): void;
 }
 
-export interface Running {
+export interface ProgressBox {
   readonly root: HTMLElement;
   tell(progress: Progress): void;
   /** What comes next takes long of itself: it is shown soon. */
-  soon(): void;
+  showNow(): void;
   /** Must be called when the work is over, however it ended. */
   end(): void;
 }
 
 /** A box that is hidden until the work takes long, unless it was asked for. */
-export function running(desk: Desk, work: Work): Running {
+export function progressBox(desk: PanelServices, work: Work): ProgressBox {
   const { what, key, cancel, asked = false, after = SHOWN_AFTER, signal, shown } = work;
   const stage = h("p", { class: "quiet" }, "starting");
   const seconds = h("span", { class: "count" });
@@ -75,7 +75,7 @@ export function running(desk: Desk, work: Work): Running {
       // A bar that stands at nothing looks broken; one without a value moves.
       if (done > 0) bar.value = done;
     },
-    soon() {
+    showNow() {
       if (!due || after <= SHOWN_AFTER) return;
       clearTimeout(first);
       first = setTimeout(show, SHOWN_AFTER);

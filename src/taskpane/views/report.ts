@@ -1,14 +1,14 @@
 /** The report of a scan as elements. */
 import type { Address } from "../../workbook/port";
 import type { CautionReport, FailingCell, RaisedCode, RaisedNote, SeverityGroup } from "../../workbook/scan/report";
-import type { Desk } from "../services";
+import type { PanelServices } from "../services";
 import { action, h, type Child } from "../elements";
 import { counted, noteCount, useSentence } from "../model/summary";
 import { cellButton, cellButtons } from "./cellButtons";
 import { severityClass, severityMark } from "./severity";
 import { startersSection } from "./starters";
 
-const noteItem = (desk: Desk, code: string, { text, ids, cells }: RaisedNote): HTMLElement =>
+const noteItem = (desk: PanelServices, code: string, { text, ids, cells }: RaisedNote): HTMLElement =>
   h(
     "li",
     {},
@@ -17,7 +17,7 @@ const noteItem = (desk: Desk, code: string, { text, ids, cells }: RaisedNote): H
     cellButtons(desk, cells, `${code} ${text}`),
   );
 
-const codeCard = (desk: Desk, severity: string, { code, notes }: RaisedCode): HTMLElement =>
+const codeCard = (desk: PanelServices, severity: string, { code, notes }: RaisedCode): HTMLElement =>
   h(
     "li",
     { class: `card ${severityClass(severity)}` },
@@ -29,7 +29,7 @@ const codeCard = (desk: Desk, severity: string, { code, notes }: RaisedCode): HT
     ),
   );
 
-const severitySection = (desk: Desk, group: SeverityGroup): HTMLElement =>
+const severitySection = (desk: PanelServices, group: SeverityGroup): HTMLElement =>
   h(
     "section",
     {},
@@ -47,7 +47,7 @@ const failingHint = (error: string): string =>
     ? "A function or name in the formula isn't known here: check its spelling."
     : "No more than this error is known: select the cell and open Explain.";
 
-const failingItem = (desk: Desk, { address, error, message }: FailingCell): HTMLElement =>
+const failingItem = (desk: PanelServices, { address, error, message }: FailingCell): HTMLElement =>
   h(
     "li",
     { class: "card" },
@@ -55,7 +55,7 @@ const failingItem = (desk: Desk, { address, error, message }: FailingCell): HTML
     h("p", {}, message ?? failingHint(error)),
   );
 
-const failingSection = (desk: Desk, failing: readonly FailingCell[]): Child =>
+const failingSection = (desk: PanelServices, failing: readonly FailingCell[]): Child =>
   failing.length === 0
     ? undefined
     : h(
@@ -69,7 +69,7 @@ const failingSection = (desk: Desk, failing: readonly FailingCell[]): Child =>
         ),
       );
 
-const staleSection = (desk: Desk, stale: readonly Address[]): Child => {
+const staleSection = (desk: PanelServices, stale: readonly Address[]): Child => {
   if (stale.length === 0) return undefined;
   const recalculate = async (): Promise<void> => {
     await desk.attempt(() => desk.workbook.recalculate(stale.map((cell) => ({ ...cell, rows: 1, columns: 1 }))));
@@ -88,7 +88,7 @@ const staleSection = (desk: Desk, stale: readonly Address[]): Child => {
   );
 };
 
-const unreadSection = (desk: Desk, unread: readonly Address[]): Child =>
+const unreadSection = (desk: PanelServices, unread: readonly Address[]): Child =>
   unread.length === 0
     ? undefined
     : h(
@@ -107,7 +107,7 @@ const unreadSection = (desk: Desk, unread: readonly Address[]): Child =>
         ),
       );
 
-const unworkedSection = (desk: Desk, unworked: readonly Address[], again: () => void): Child =>
+const unworkedSection = (desk: PanelServices, unworked: readonly Address[], again: () => void): Child =>
   unworked.length === 0
     ? undefined
     : h(
@@ -123,7 +123,7 @@ const unworkedSection = (desk: Desk, unworked: readonly Address[], again: () => 
         ),
       );
 
-const firstRun = (desk: Desk): readonly Child[] => [
+const firstRun = (desk: PanelServices): readonly Child[] => [
   h("p", {}, "No cell of this workbook uses these functions yet. Their cautions will stand here."),
   h("p", { class: "quiet" }, "Look for a function under Find, or type =WARMBACK. in a cell."),
   startersSection(desk, "first"),
@@ -136,7 +136,7 @@ const allQuiet = (): HTMLElement =>
  * All of a report: severities from the gravest, then what fails, what is out of date and what could not be checked.
  * @param again scans what could not be worked out
  */
-export function reportParts(desk: Desk, report: CautionReport, again: () => void): readonly Child[] {
+export function reportParts(desk: PanelServices, report: CautionReport, again: () => void): readonly Child[] {
   const { cells, failing, severities, stale, unread, unworked } = report;
   if (cells.length + failing.length + unread.length === 0) return firstRun(desk);
   return [

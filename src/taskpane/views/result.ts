@@ -1,6 +1,6 @@
 /** What a call gives, as elements: one value, a list, the first rows of a table, or the full error text. */
 import { type CellFunction, showNumber, type System, unitText } from "../../../core";
-import { isFault, type CellValue } from "../../workbook/port";
+import { isCellFault, type CellValue } from "../../workbook/port";
 import { isMatrix, isOutcomeFault, type CellOutcome } from "../../workbook/values";
 import { h } from "../elements";
 import { counted } from "../model/summary";
@@ -28,7 +28,7 @@ export const faultText = (code: string, message: string | undefined): HTMLElemen
 const MOST_ROWS = 14;
 
 const cellText = (cell: CellValue): string =>
-  isFault(cell) ? `${cell.error} ${cell.message ?? ""}`.trim() : valueText(cell ?? "");
+  isCellFault(cell) ? `${cell.error} ${cell.message ?? ""}`.trim() : valueText(cell ?? "");
 
 const cell = (tag: "td" | "th", value: CellValue, scope?: string): HTMLElement =>
   h(tag, { scope, class: typeof value === "number" ? "number" : undefined }, cellText(value));
@@ -37,7 +37,7 @@ const moreRows = (count: number): HTMLElement | undefined =>
   count <= 0 ? undefined : h("p", { class: "quiet" }, `${counted(count, "more row")} in the sheet.`);
 
 const tableOf = (definition: CellFunction, matrix: readonly (readonly CellValue[])[]): HTMLElement => {
-  const { type, about } = definition.gives;
+  const { type, description } = definition.returns;
   const headed = type === "table" || type === "grid";
   const [head = [], ...below] = headed ? matrix : [[], ...matrix];
   const shown = below.slice(0, MOST_ROWS);
@@ -65,7 +65,7 @@ const tableOf = (definition: CellFunction, matrix: readonly (readonly CellValue[
     {},
     h(
       "div",
-      { class: "wide", role: "group", "aria-label": `Result: ${about}` },
+      { class: "wide", role: "group", "aria-label": `Result: ${description}` },
       h("table", { class: rowHead ? "list" : "grid" }, heads, h("tbody", {}, lines)),
     ),
     moreRows(below.length - shown.length),
@@ -77,8 +77,8 @@ export function resultOf(definition: CellFunction, outcome: CellOutcome, system:
   if (isOutcomeFault(outcome)) return faultText(outcome.error, outcome.message);
   const { value } = outcome;
   if (isMatrix(value)) return tableOf(definition, value);
-  if (isFault(value)) return faultText(value.error, value.message);
-  const unit = definition.gives.type === "quantity" ? unitText(definition.gives, system) : "";
+  if (isCellFault(value)) return faultText(value.error, value.message);
+  const unit = definition.returns.type === "quantity" ? unitText(definition.returns, system) : "";
   return h("p", { class: "result" }, valueWithUnit(value ?? "", unit));
 }
 

@@ -1,14 +1,14 @@
 /** Starter sheets with a button that inserts each. */
 import type { StarterSheet } from "../../sheets/sheet";
-import type { Desk } from "../services";
+import type { PanelServices } from "../services";
 import { action, h } from "../elements";
 
-const card = (desk: Desk, starter: StarterSheet, key: string): HTMLElement => {
+const card = (desk: PanelServices, starter: StarterSheet, key: string): HTMLElement => {
   const insert = async (): Promise<void> => {
-    desk.say(`Inserting ${starter.name}…`);
+    desk.announce(`Inserting ${starter.name}…`);
     await desk.attempt(async () => {
       const name = await desk.workbook.insert(starter);
-      desk.say(`Inserted as the sheet “${name}”.`);
+      desk.announce(`Inserted as the sheet “${name}”.`);
     });
   };
   return h(
@@ -25,7 +25,7 @@ const card = (desk: Desk, starter: StarterSheet, key: string): HTMLElement => {
 };
 
 /** A section of all starter sheets; nothing where there are none. */
-export const startersSection = (desk: Desk, key: string): HTMLElement | undefined =>
+export const startersSection = (desk: PanelServices, key: string): HTMLElement | undefined =>
   desk.starters.length === 0
     ? undefined
     : h(

@@ -1,13 +1,13 @@
 /** The working of a call: a numbered tree of steps with equations, numbers put in, values and sources. */
 import type { WorkingLine } from "../../../core";
-import type { Desk } from "../services";
+import type { PanelServices } from "../services";
 import { h, markScrollable } from "../elements";
 import { symbolOf, titleOf, type WorkingNode, type WorkingTree } from "../model/workingTree";
 import { counted } from "../model/summary";
 import { valueWithUnit } from "./result";
 
 /** The equation as text at once, as rendered MathML when that has come. */
-function formulaBox(desk: Desk, form: string): HTMLElement {
+function formulaBox(desk: PanelServices, form: string): HTMLElement {
   const box = h("div", { class: "formula wide", role: "group", "aria-label": "Equation" }, h("code", {}, form));
   void desk.math.of(form).then((math) => {
     if (math === undefined) return;
@@ -38,7 +38,7 @@ const numbersText = (line: WorkingLine): HTMLElement | undefined =>
     ? undefined
     : h("p", { class: "numbers" }, symbolOf(line) === undefined ? line.numbers : `= ${line.numbers}`);
 
-function stepItem(desk: Desk, node: WorkingNode): HTMLElement {
+function stepItem(desk: PanelServices, node: WorkingNode): HTMLElement {
   const { line, below } = node;
   return h(
     "li",
@@ -59,7 +59,7 @@ function stepItem(desk: Desk, node: WorkingNode): HTMLElement {
 }
 
 /** All steps that were kept; it says how many are left out. */
-export function workingOf(desk: Desk, { nodes, left }: WorkingTree): HTMLElement {
+export function workingOf(desk: PanelServices, { nodes, left }: WorkingTree): HTMLElement {
   if (nodes.length === 0)
     return h("p", { class: "quiet" }, "This function looks its answer up and has no steps to show.");
   return h(

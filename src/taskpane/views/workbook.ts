@@ -1,16 +1,16 @@
 /** What can be done with the workbook as a whole: a copy for people without the add-in, and mending formulas. */
 import { handOver, type HandOver } from "../../workbook/copy/handOver";
-import { mend, type Mending } from "../../workbook/mend/mend";
+import { mendFormulas, type Mending } from "../../workbook/mend/mend";
 import type { Address } from "../../workbook/port";
 import { ENDED } from "../../workbook/timeSlices";
-import type { Desk, View } from "../services";
+import type { PanelServices, View } from "../services";
 import { sentenceOf } from "../services";
 import { action, h, replace, type Child } from "../elements";
 import { counted } from "../model/summary";
 import { CANCELLED } from "../jobs/jobQueue";
 import { cellButtons } from "./cellButtons";
 import { publishedChecks } from "./publishedChecks";
-import { orCancelled, running } from "./progressBox";
+import { orCancelled, progressBox } from "./progressBox";
 
 /** Where a command's result stands: a live region, so that it is read out when it comes. */
 const outcome = (): HTMLElement => h("div", { role: "status", class: "outcome" });
@@ -44,12 +44,12 @@ const handedText = ({ cells, ours, stale }: HandOver, where: string): readonly C
 
 const NO_USE = "No cell of this workbook uses these functions.";
 
-const handOverSection = (desk: Desk): HTMLElement => {
+const handOverSection = (desk: PanelServices): HTMLElement => {
   const result = outcome();
   const going = h("div", { class: "going" });
   const run = async (): Promise<void> => {
     const ending = new AbortController();
-    const { root, tell, end } = running(desk, {
+    const { root, tell, end } = progressBox(desk, {
       what: "Making the copy",
       key: "hand over",
       cancel: () => ending.abort(),
@@ -89,10 +89,10 @@ const handOverSection = (desk: Desk): HTMLElement => {
   );
 };
 
-const cellsOf = (desk: Desk, cells: readonly Address[], key: string): Child =>
+const cellsOf = (desk: PanelServices, cells: readonly Address[], key: string): Child =>
   cells.length === 0 ? undefined : cellButtons(desk, cells, key);
 
-const mendedText = (desk: Desk, { mended, failing, protectedSheets }: Mending): readonly Child[] => [
+const mendedText = (desk: PanelServices, { mended, failing, protectedSheets }: Mending): readonly Child[] => [
   h(
     "p",
     {},
@@ -119,11 +119,11 @@ const mendedText = (desk: Desk, { mended, failing, protectedSheets }: Mending): 
       ],
 ];
 
-const mendSection = (desk: Desk): HTMLElement => {
+const mendSection = (desk: PanelServices): HTMLElement => {
   const result = outcome();
   const run = async (): Promise<void> => {
     replace(result, h("p", { class: "quiet" }, "Looking through the formulas…"));
-    await report(result, async () => mendedText(desk, await mend(desk.workbook, desk.engine.known)));
+    await report(result, async () => mendedText(desk, await mendFormulas(desk.workbook, desk.engine.known)));
   };
   return h(
     "section",
@@ -141,7 +141,7 @@ const mendSection = (desk: Desk): HTMLElement => {
 };
 
 /** The view of commands on the whole workbook. */
-export function workbookView(desk: Desk): View {
+export function workbookView(desk: PanelServices): View {
   const root = h(
     "div",
     { class: "view" },

@@ -1,9 +1,9 @@
 /** Finds the cells that lose their values where our functions are missing: ours, and all whose formulas rely on them. */
 import type { Address, Area, CellValue, ReferenceText, Workbook } from "../port";
-import { mentionsUs, walk } from "../reader/calls";
+import { mentionsUs, walkTree } from "../reader/calls";
 import { plainName } from "../reader/evaluate";
 import { cellsText, parseReference } from "../reader/reference";
-import { lookUp } from "../reader/scope";
+import { boundValue } from "../reader/scope";
 import { readSheet } from "../reader/sheets";
 import { isRefusal } from "../reader/tokens";
 import { parse } from "../reader/tree";
@@ -14,7 +14,7 @@ export interface FormulaCell {
   readonly value: CellValue;
 }
 
-export interface ReliantCell extends FormulaCell {
+export interface DependentCell extends FormulaCell {
   /** Everything that the formula fills: its own cell and what it spills. */
   readonly area: Area;
 }
@@ -30,11 +30,11 @@ function reachOf({ address, formula }: FormulaCell): Reach {
   if (isRefusal(tree)) return undefined;
   const found: ReferenceText[] = [];
   let traceable = true;
-  walk(tree, (node, scope) => {
+  walkTree(tree, (node, scope) => {
     if (node.kind === "call" && UNTRACEABLE.has(plainName(node.name))) traceable = false;
     // A range between two references (A1:INDEX(…)) holds cells that neither names.
     if (node.kind === "binary" && node.operator === ":") traceable = false;
-    if (node.kind !== "reference" || (scope && lookUp(scope, plainName(node.text))) !== undefined) return;
+    if (node.kind !== "reference" || (scope && boundValue(scope, plainName(node.text))) !== undefined) return;
     found.push({ text: node.text, from: address });
   });
   return traceable ? found : undefined;
@@ -116,7 +116,7 @@ async function formulaCells(book: Workbook): Promise<readonly FormulaCell[]> {
  * All cells of the workbook that use us or rely on such a cell, sheet by sheet, row by row. A formula whose references can't
  * be told is counted as relying on us: its value is kept rather than lost. None where no cell uses us.
  */
-export async function reliantCells(book: Workbook): Promise<readonly ReliantCell[]> {
+export async function dependentCells(book: Workbook): Promise<readonly DependentCell[]> {
   const cells = await formulaCells(book);
   if (!cells.some(({ formula }) => mentionsUs(formula))) return [];
   const areas = await areasOf(book, cells.map(reachOf));

@@ -3,12 +3,12 @@
  * record of what stood there. The workbook itself is only read.
  */
 import type { SheetCell, StarterSheet } from "../../sheets/sheet";
-import type { Area, CellValue, HandOverCopy, HandedArea, Workbook } from "../port";
+import type { Area, CellValue, HandOverCopy, ValueArea, Workbook } from "../port";
 import { readCells, type Engine, type Reading } from "../reader/read";
 import { columnLetters } from "../reader/reference";
 import { recordLines, type Describe, type Recording } from "./recordSheet";
-import { reliantCells, type ReliantCell } from "./dependents";
-import { pauses } from "../timeSlices";
+import { dependentCells, type DependentCell } from "./dependents";
+import { timeSlices } from "../timeSlices";
 import { freeName } from "../starterCells";
 
 /** The calculation, and what it says of a call. */
@@ -92,14 +92,14 @@ function recordSheet(edition: string, lines: readonly (readonly Content[])[]): S
   };
 }
 
-const bySheet = (areas: readonly (readonly [string, HandedArea])[]): ReadonlyMap<string, readonly HandedArea[]> => {
-  const sheets = new Map<string, HandedArea[]>();
+const bySheet = (areas: readonly (readonly [string, ValueArea])[]): ReadonlyMap<string, readonly ValueArea[]> => {
+  const sheets = new Map<string, ValueArea[]>();
   for (const [sheet, area] of areas) sheets.set(sheet, [...(sheets.get(sheet) ?? []), area]);
   return sheets;
 };
 
 /** The values that stand now in everything that the formulas fill. */
-async function handed(book: Workbook, cells: readonly ReliantCell[]): Promise<ReturnType<typeof bySheet>> {
+async function handed(book: Workbook, cells: readonly DependentCell[]): Promise<ReturnType<typeof bySheet>> {
   const tables = cells.filter(({ area }) => isTable(area));
   const blocks = tables.length === 0 ? [] : await book.read(tables.map(({ area }) => area));
   const values = new Map(tables.map((cell, at) => [cell, blocks[at]?.values] as const));
@@ -115,7 +115,7 @@ async function handed(book: Workbook, cells: readonly ReliantCell[]): Promise<Re
 /** A log that holds nothing is of no use for reading arguments: what can't be read is told in the record. */
 const readingsOf = (
   book: Workbook,
-  cells: readonly ReliantCell[],
+  cells: readonly DependentCell[],
   engine: Engine,
   { signal }: Recording,
 ): Promise<readonly Reading[]> =>
@@ -144,8 +144,8 @@ export async function handOver(
   engine: RecordingEngine,
   recording: Recording = {},
 ): Promise<HandOver | undefined> {
-  const goesOn = pauses({}, recording.signal === undefined ? [] : [recording.signal]);
-  const cells = await reliantCells(book);
+  const goesOn = timeSlices({}, recording.signal === undefined ? [] : [recording.signal]);
+  const cells = await dependentCells(book);
   await goesOn();
   if (cells.length === 0) return undefined;
   const readings = await readingsOf(book, cells, engine, recording);

@@ -1,13 +1,13 @@
 /** The lines of a hand-over record: what stood in each cell, with inputs, method, sources and cautions. */
-import { settled } from "../pending";
+import { resumeWhenReady } from "../pending";
 import { callKey } from "../scan/callMemo";
 import type { CellValue } from "../port";
-import { isFault } from "../port";
+import { isCellFault } from "../port";
 import type { ReadArgument, ReadCall, Reading } from "../reader/read";
 import { addressText, cellsText } from "../reader/reference";
-import type { ReliantCell } from "./dependents";
-import { pauses } from "../timeSlices";
-import { isMatrix, isOutcomeFault, type RawValue } from "../values";
+import type { DependentCell } from "./dependents";
+import { timeSlices } from "../timeSlices";
+import { isMatrix, isOutcomeFault, type CellInput } from "../values";
 
 /** What a function says of one of its calls. */
 export interface Described {
@@ -28,7 +28,7 @@ export interface DescribedInput {
 }
 
 /** Throws `Awaited` where what is asked for comes later. */
-export type Describe = (id: string, args: readonly RawValue[]) => Described | undefined;
+export type Describe = (id: string, args: readonly CellInput[]) => Described | undefined;
 
 type Content = string | number | boolean;
 
@@ -41,7 +41,7 @@ const MOST_LINES = 22;
 const LINE_LETTERS = 34;
 
 const shown = (value: CellValue): Content =>
-  value === null ? "" : isFault(value) ? `${value.error} ${value.message ?? ""}`.trim() : value;
+  value === null ? "" : isCellFault(value) ? `${value.error} ${value.message ?? ""}`.trim() : value;
 
 const amount = (value: Content, unit: string): string => {
   const text = typeof value === "number" ? String(Number(value.toPrecision(7))) : String(value);
@@ -75,7 +75,7 @@ const parts = (lines: readonly string[]): readonly string[] => {
   return found.map((part) => part.join("\n"));
 };
 
-const rawOf = (args: readonly ReadArgument[]): readonly RawValue[] | undefined => {
+const rawOf = (args: readonly ReadArgument[]): readonly CellInput[] | undefined => {
   const values = args.flatMap((argument) => ("value" in argument ? [argument.value] : []));
   return values.length === args.length ? values : undefined;
 };
@@ -96,13 +96,13 @@ const partText = ({ outcome }: ReadCall, unit: string): readonly string[] => {
 };
 
 /** What a cell holds: of a table its place in the copy. */
-const held = ({ area, value }: ReliantCell): Content =>
+const held = ({ area, value }: DependentCell): Content =>
   area.rows * area.columns > 1 ? `table in ${cellsText(area)}` : shown(value);
 
 const AS_THERE = "as on its sheet";
 const NO_UNIT = "–";
 
-const unitText = (cell: ReliantCell, call: ReadCall, unit: string): string => {
+const unitText = (cell: DependentCell, call: ReadCall, unit: string): string => {
   if (!call.whole) return AS_THERE;
   if (cell.area.rows * cell.area.columns > 1) return "in the table";
   return unit === "" ? NO_UNIT : unit;
@@ -115,7 +115,7 @@ interface Recorder {
 }
 
 /** A call's lines; a call that was told in full before is only referred to. */
-function callLines(cell: ReliantCell, call: ReadCall, first: boolean, { describe, told }: Recorder): RecordLine[] {
+function callLines(cell: DependentCell, call: ReadCall, first: boolean, { describe, told }: Recorder): RecordLine[] {
   const raw = rawOf(call.args);
   const key = raw && callKey(call.id, raw);
   const before = key === undefined ? undefined : told.get(key);
@@ -143,7 +143,7 @@ function callLines(cell: ReliantCell, call: ReadCall, first: boolean, { describe
   ];
 }
 
-const reliantLine = (cell: ReliantCell): RecordLine => [
+const reliantLine = (cell: DependentCell): RecordLine => [
   addressText(cell.address),
   cell.formula,
   "",
@@ -165,19 +165,19 @@ export interface Recording {
  * @param recording `signal` ends the work on calls whose descriptions are awaited
  */
 export async function recordLines(
-  cells: readonly ReliantCell[],
+  cells: readonly DependentCell[],
   readings: readonly Reading[],
   describe: Describe,
   { signal, tell }: Recording = {},
 ): Promise<readonly RecordLine[]> {
   const recorder: Recorder = { describe, told: new Map() };
   const lines: RecordLine[] = [];
-  const pause = pauses({}, signal === undefined ? [] : [signal]);
+  const pause = timeSlices({}, signal === undefined ? [] : [signal]);
   for (const [at, cell] of cells.entries()) {
     tell?.(at, cells.length);
     await pause();
     for (const [place, call] of (readings[at]?.calls ?? []).entries())
-      lines.push(...(await settled(() => callLines(cell, call, place === 0, recorder), { signal })));
+      lines.push(...(await resumeWhenReady(() => callLines(cell, call, place === 0, recorder), { signal })));
   }
   const others = cells.filter((_, at) => (readings[at]?.calls.length ?? 0) === 0);
   return [...lines, ...others.map(reliantLine)];

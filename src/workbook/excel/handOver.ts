@@ -1,6 +1,6 @@
 /** Puts a hand-over copy beside the originals: copied sheets with values, and the record. */
-import type { CellValue, HandOverCopy, HandedArea } from "../port";
-import { isFault } from "../port";
+import type { CellValue, HandOverCopy, ValueArea } from "../port";
+import { isCellFault } from "../port";
 import { asText } from "./cells";
 import { supports } from "./run";
 import { insertStarter } from "./starter";
@@ -8,11 +8,11 @@ import { insertStarter } from "./starter";
 /** An error is typed as its code; Excel makes the error of it. */
 const asValue = (value: CellValue): string | number | boolean => {
   if (value === null) return "";
-  if (isFault(value)) return value.error;
+  if (isCellFault(value)) return value.error;
   return typeof value === "string" ? asText(value) : value;
 };
 
-function putValues(worksheet: Excel.Worksheet, { row, column, values }: HandedArea): void {
+function putValues(worksheet: Excel.Worksheet, { row, column, values }: ValueArea): void {
   const range = worksheet.getRangeByIndexes(row, column, values.length, values[0]?.length ?? 1);
   range.values = values.map((line) => line.map(asValue));
 }

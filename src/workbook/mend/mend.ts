@@ -4,7 +4,7 @@
  * its formula is written again.
  */
 import type { Address, CellValue, CellWrite, Workbook } from "../port";
-import { isFault } from "../port";
+import { isCellFault } from "../port";
 import { NAMESPACE, mentionsUs, ourId } from "../reader/calls";
 import { readSheet } from "../reader/sheets";
 import { isRefusal, tokens, type Token } from "../reader/tokens";
@@ -22,7 +22,7 @@ function mendedName({ kind, text }: Token, known: ReadonlySet<string>): string |
 }
 
 /** The formula with every broken call of ours mended; the same text where there is none. Quoted texts stay as they are. */
-export function mended(formula: string, known: ReadonlySet<string>): string {
+export function mendFormula(formula: string, known: ReadonlySet<string>): string {
   if (!mentionsUs(formula)) return formula;
   const found = tokens(formula);
   if (isRefusal(found)) return formula;
@@ -43,7 +43,7 @@ const callsUs = (formula: string, known: ReadonlySet<string>): boolean => {
   return !isRefusal(found) && found.some(({ kind, text }) => kind === "function" && ourId(text, known) !== undefined);
 };
 
-const isNameless = (value: CellValue): boolean => isFault(value) && value.error === "#NAME?";
+const isNameless = (value: CellValue): boolean => isCellFault(value) && value.error === "#NAME?";
 
 export interface Mending {
   /** Cells whose formulas were written again. */
@@ -60,7 +60,7 @@ async function broken(book: Workbook, sheet: string, known: ReadonlySet<string>)
   for (const { area, formulas, values } of await readSheet(book, sheet))
     formulas.forEach((line, down) =>
       line.forEach((formula, over) => {
-        const content = mended(formula, known);
+        const content = mendFormula(formula, known);
         const again = isNameless(values[down]?.[over] ?? null) && callsUs(formula, known);
         if (content === formula && !again) return;
         found.push({ sheet: area.sheet, row: area.row + down, column: area.column + over, content });
@@ -75,7 +75,7 @@ async function stillFailing(book: Workbook, cells: readonly Address[]): Promise<
 }
 
 /** Mends the whole workbook with one writing, which is one undo step where the host has such. */
-export async function mend(book: Workbook, known: ReadonlySet<string>): Promise<Mending> {
+export async function mendFormulas(book: Workbook, known: ReadonlySet<string>): Promise<Mending> {
   const writes: CellWrite[] = [];
   const protectedSheets: { sheet: string; cells: number }[] = [];
   for (const { name, protected: shut } of await book.sheets()) {

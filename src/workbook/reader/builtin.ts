@@ -1,13 +1,13 @@
 /** The few built-in functions that this reader works out itself, as Excel documents them. */
-import { isFault } from "../port";
+import { isCellFault } from "../port";
 import type { CellFault, CellValue } from "../port";
 import { isMatrix, matrixOf, topLeft } from "../values";
 import type { Value } from "../values";
-import { fault, isUnread, spread, toCondition, toNumber, UNREADABLE } from "./operators";
-import type { Answer, Unread } from "./operators";
+import { fault, isUnsupported, broadcast, toCondition, toNumber, UNREADABLE } from "./operators";
+import type { Operand, Unsupported } from "./operators";
 import type { Tree } from "./tree";
 
-type BuiltIn = (args: readonly Tree[], value: (argument: Tree) => Answer) => Answer;
+type BuiltIn = (args: readonly Tree[], value: (argument: Tree) => Operand) => Operand;
 
 const isOne = (value: Value): boolean => {
   const matrix = matrixOf(value);
@@ -15,9 +15,9 @@ const isOne = (value: Value): boolean => {
 };
 
 /** An argument that must be one cell: a matrix is beyond this reader. */
-function one(argument: Tree | undefined, value: (argument: Tree) => Answer): CellValue | Unread {
+function one(argument: Tree | undefined, value: (argument: Tree) => Operand): CellValue | Unsupported {
   const answer = argument === undefined ? null : value(argument);
-  if (isUnread(answer)) return answer;
+  if (isUnsupported(answer)) return answer;
   return isOne(answer) ? topLeft(answer) : UNREADABLE;
 }
 
@@ -25,7 +25,7 @@ function one(argument: Tree | undefined, value: (argument: Tree) => Answer): Cel
 const choose: BuiltIn = (args, value) => {
   if (args.length < 2 || args.length > 3) return UNREADABLE;
   const cell = one(args[0], value);
-  const holds = isUnread(cell) ? cell : toCondition(cell);
+  const holds = isUnsupported(cell) ? cell : toCondition(cell);
   if (typeof holds !== "boolean") return holds;
   const branch = args[holds ? 1 : 2];
   if (branch === undefined) return false;
@@ -37,20 +37,25 @@ const orElse: BuiltIn = (args, value) => {
   const [first, second] = args;
   if (first === undefined || second === undefined || args.length > 2) return UNREADABLE;
   const answer = value(first);
-  if (isUnread(answer)) return answer;
+  if (isUnsupported(answer)) return answer;
   const cells = matrixOf(answer).flat();
   if (cells.includes(null)) return UNREADABLE;
-  if (!cells.some(isFault)) return answer;
+  if (!cells.some(isCellFault)) return answer;
   const instead = value(second);
-  return isUnread(instead) ? instead : spread(answer, instead, (cell, other) => (isFault(cell) ? other : cell));
+  return isUnsupported(instead)
+    ? instead
+    : broadcast(answer, instead, (cell, other) => (isCellFault(cell) ? other : cell));
 };
 
 /** The numbers of SUM, MIN and MAX: typed values are converted, texts and booleans in cells are left out. */
-function numbers(args: readonly Tree[], value: (argument: Tree) => Answer): readonly number[] | CellFault | Unread {
+function numbers(
+  args: readonly Tree[],
+  value: (argument: Tree) => Operand,
+): readonly number[] | CellFault | Unsupported {
   const found: number[] = [];
   for (const argument of args) {
     const answer = value(argument);
-    if (isUnread(answer)) return answer;
+    if (isUnsupported(answer)) return answer;
     const taken = isMatrix(answer) ? inCells(answer.flat()) : toNumber(answer);
     if (typeof taken === "number") found.push(taken);
     else if (Array.isArray(taken)) for (const number of taken) found.push(number as number);
@@ -60,14 +65,14 @@ function numbers(args: readonly Tree[], value: (argument: Tree) => Answer): read
 }
 
 function inCells(cells: readonly CellValue[]): readonly number[] | CellFault {
-  return cells.find(isFault) ?? cells.filter((cell) => typeof cell === "number");
+  return cells.find(isCellFault) ?? cells.filter((cell) => typeof cell === "number");
 }
 
 const gather =
   (work: (numbers: readonly number[]) => number): BuiltIn =>
   (args, value) => {
     const found = numbers(args, value);
-    if (!Array.isArray(found)) return found as CellFault | Unread;
+    if (!Array.isArray(found)) return found as CellFault | Unsupported;
     const result = work(found as readonly number[]);
     return Number.isFinite(result) ? result : fault("#NUM!");
   };
@@ -92,10 +97,10 @@ const round: BuiltIn = (args, value) => {
   const [first, second] = args;
   if (first === undefined || second === undefined || args.length > 2) return UNREADABLE;
   const answer = value(first);
-  if (isUnread(answer)) return answer;
+  if (isUnsupported(answer)) return answer;
   const places = value(second);
-  if (isUnread(places)) return places;
-  return spread(answer, places, (cell, by) => {
+  if (isUnsupported(places)) return places;
+  return broadcast(answer, places, (cell, by) => {
     const number = toNumber(cell);
     const digits = toNumber(by);
     return typeof number !== "number" ? number : typeof digits !== "number" ? digits : rounded(number, digits);
@@ -107,13 +112,13 @@ const index: BuiltIn = (args, value) => {
   const [first, ...at] = args;
   if (first === undefined || at.length < 1 || at.length > 2) return UNREADABLE;
   const answer = value(first);
-  if (isUnread(answer)) return answer;
-  if (!isMatrix(answer) && isFault(answer)) return answer;
+  if (isUnsupported(answer)) return answer;
+  if (!isMatrix(answer) && isCellFault(answer)) return answer;
   const matrix = matrixOf(answer);
   const place: number[] = [];
   for (const argument of at) {
     const cell = one(argument, value);
-    const number = isUnread(cell) ? cell : toNumber(cell);
+    const number = isUnsupported(cell) ? cell : toNumber(cell);
     if (typeof number !== "number") return number;
     place.push(Math.trunc(number));
   }
@@ -122,7 +127,7 @@ const index: BuiltIn = (args, value) => {
   return picked(matrix, row, column);
 };
 
-function picked(matrix: readonly (readonly CellValue[])[], row: number, column: number): Answer {
+function picked(matrix: readonly (readonly CellValue[])[], row: number, column: number): Operand {
   if (row < 0 || column < 0) return fault("#VALUE!");
   if (row > matrix.length || column > (matrix[0]?.length ?? 0)) return fault("#REF!");
   const rows = row === 0 ? matrix : matrix.slice(row - 1, row);

@@ -4,12 +4,12 @@ import { bound, hide } from "./scope";
 import type { Scope } from "./scope";
 import { isRefusal } from "./tokens";
 import { parse } from "./tree";
-import type { CallTree, Span, Tree } from "./tree";
+import type { CallTree, TextSpan, Tree } from "./tree";
 
 export const NAMESPACE = "WARMBACK";
 
 /** One call of ours in a formula. */
-export interface CallSite extends Span {
+export interface FormulaCall extends TextSpan {
   readonly id: string;
   /** Each argument's tree; its text is the formula from `start` to `end`. */
   readonly args: readonly Tree[];
@@ -44,13 +44,13 @@ export function wholeCall(tree: Tree): CallTree | undefined {
 }
 
 /** Calls back for every node with the scope that it stands in. */
-export function walk(tree: Tree, visit: (tree: Tree, scope: Scope | undefined) => void, scope?: Scope): void {
+export function walkTree(tree: Tree, visit: (tree: Tree, scope: Scope | undefined) => void, scope?: Scope): void {
   visit(tree, scope);
   if (tree.kind === "call") walkCall(tree, visit, scope);
   else if (tree.kind === "binary") {
-    walk(tree.left, visit, scope);
-    walk(tree.right, visit, scope);
-  } else if ("of" in tree) walk(tree.of, visit, scope);
+    walkTree(tree.left, visit, scope);
+    walkTree(tree.right, visit, scope);
+  } else if ("of" in tree) walkTree(tree.of, visit, scope);
 }
 
 function walkCall(
@@ -65,15 +65,15 @@ function walkCall(
     if (names && at < last && (name === "LAMBDA" || at % 2 === 0)) return;
     const inner =
       name === "LET" ? bound(tree, plainName, scope, at) : name === "LAMBDA" ? hide(tree, plainName, scope) : scope;
-    walk(argument, visit, inner);
+    walkTree(argument, visit, inner);
   });
 }
 
 /** Our calls in a parsed formula, in the order in which they begin. */
-export function sitesIn(tree: Tree, known: ReadonlySet<string>): readonly CallSite[] {
+export function sitesIn(tree: Tree, known: ReadonlySet<string>): readonly FormulaCall[] {
   const whole = wholeCall(tree);
-  const sites: CallSite[] = [];
-  walk(tree, (node, scope) => {
+  const sites: FormulaCall[] = [];
+  walkTree(tree, (node, scope) => {
     const id = node.kind === "call" ? ourId(node.name, known) : undefined;
     if (node.kind !== "call" || id === undefined) return;
     const { args, start, end } = node;
@@ -83,7 +83,7 @@ export function sitesIn(tree: Tree, known: ReadonlySet<string>): readonly CallSi
 }
 
 /** Our calls in a formula's text; none where it can't be parsed. */
-export function readCalls(formula: string, known: ReadonlySet<string>): readonly CallSite[] {
+export function readCalls(formula: string, known: ReadonlySet<string>): readonly FormulaCall[] {
   if (!mentionsUs(formula)) return [];
   const tree = parse(formula);
   return isRefusal(tree) ? [] : sitesIn(tree, known);

@@ -5,33 +5,33 @@
 import { topLeft } from "../values";
 import type { Value } from "../values";
 import type { CellValue } from "../port";
-import { isFault } from "../port";
+import { isCellFault } from "../port";
 import { BUILT_IN } from "./builtin";
-import { isUnread, operate, spread, UNREADABLE } from "./operators";
-import type { Answer } from "./operators";
-import { bind, lookUp } from "./scope";
+import { isUnsupported, operate, broadcast, UNREADABLE } from "./operators";
+import type { Operand } from "./operators";
+import { bind, boundValue } from "./scope";
 import type { Scope } from "./scope";
 import type { CallTree, Tree } from "./tree";
 
 /** What the surroundings answer for one formula. */
-export interface Surroundings {
+export interface EvaluationContext {
   /** A reference's cells. */
-  read(text: string): Answer;
+  read(text: string): Operand;
   /** The one cell of a reference that stands in the formula's own row or column. */
-  meet(text: string): Answer;
+  resolveReference(text: string): Operand;
   /** The id of our function that a node calls. */
   ours(node: CallTree): string | undefined;
   /** One of our calls with its arguments worked out. */
-  call(node: CallTree, id: string, args: readonly Answer[]): Answer;
+  call(node: CallTree, id: string, args: readonly Operand[]): Operand;
   /** What nodes came to already: each node stands in one scope only, so its value is one. */
-  readonly memo: Map<Tree, Answer>;
+  readonly memo: Map<Tree, Operand>;
 }
 
 /** A name in capitals, without the marks that files put before newer functions and LET's names. */
 export const plainName = (name: string): string =>
   name.startsWith("_") ? name.toUpperCase().replace(/^(?:_XLFN\.|_XLWS\.|_XLPM\.)+/, "") : name.toUpperCase();
 
-export function evaluate(tree: Tree, around: Surroundings, scope?: Scope): Answer {
+export function evaluateTree(tree: Tree, around: EvaluationContext, scope?: Scope): Operand {
   switch (tree.kind) {
     case "number":
     case "text":
@@ -42,11 +42,11 @@ export function evaluate(tree: Tree, around: Surroundings, scope?: Scope): Answe
     case "omitted":
       return null;
     case "group":
-      return evaluate(tree.of, around, scope);
+      return evaluateTree(tree.of, around, scope);
     case "array":
-      return tree.rows.map((row) => row.map((cell) => topLeft(evaluate(cell, around) as Value)));
+      return tree.rows.map((row) => row.map((cell) => topLeft(evaluateTree(cell, around) as Value)));
     case "percent":
-      return over(evaluate(tree.of, around, scope), (cell) => operate("/", cell, 100));
+      return over(evaluateTree(tree.of, around, scope), (cell) => operate("/", cell, 100));
     case "sign":
       return signed(tree, around, scope);
     case "reference":
@@ -56,26 +56,30 @@ export function evaluate(tree: Tree, around: Surroundings, scope?: Scope): Answe
   }
 }
 
-const over = (answer: Answer, work: (cell: CellValue) => ReturnType<typeof operate>): Answer =>
-  isUnread(answer) ? answer : spread(answer, null, (cell) => (isFault(cell) ? cell : work(cell)));
+const over = (answer: Operand, work: (cell: CellValue) => ReturnType<typeof operate>): Operand =>
+  isUnsupported(answer) ? answer : broadcast(answer, null, (cell) => (isCellFault(cell) ? cell : work(cell)));
 
-function reference(text: string, around: Surroundings, scope: Scope | undefined): Answer {
-  const bound = scope && lookUp(scope, plainName(text));
+function reference(text: string, around: EvaluationContext, scope: Scope | undefined): Operand {
+  const bound = scope && boundValue(scope, plainName(text));
   if (bound === undefined) return around.read(text);
-  return bound.tree === undefined ? UNREADABLE : evaluate(bound.tree, around, bound.within);
+  return bound.tree === undefined ? UNREADABLE : evaluateTree(bound.tree, around, bound.within);
 }
 
-function signed(tree: Tree & { kind: "sign" }, around: Surroundings, scope: Scope | undefined): Answer {
-  if (tree.sign === "-") return over(evaluate(tree.of, around, scope), (cell) => operate("-", 0, cell));
+function signed(tree: Tree & { kind: "sign" }, around: EvaluationContext, scope: Scope | undefined): Operand {
+  if (tree.sign === "-") return over(evaluateTree(tree.of, around, scope), (cell) => operate("-", 0, cell));
   const of = tree.of;
-  if (tree.sign === "@" && of.kind === "reference" && (scope && lookUp(scope, plainName(of.text))) === undefined) {
-    return around.meet(of.text);
+  if (tree.sign === "@" && of.kind === "reference" && (scope && boundValue(scope, plainName(of.text))) === undefined) {
+    return around.resolveReference(of.text);
   }
-  const answer = evaluate(of, around, scope);
-  return tree.sign === "@" && !isUnread(answer) ? topLeft(answer) : answer;
+  const answer = evaluateTree(of, around, scope);
+  return tree.sign === "@" && !isUnsupported(answer) ? topLeft(answer) : answer;
 }
 
-function remembered(tree: Tree & { kind: "binary" | "call" }, around: Surroundings, scope: Scope | undefined): Answer {
+function remembered(
+  tree: Tree & { kind: "binary" | "call" },
+  around: EvaluationContext,
+  scope: Scope | undefined,
+): Operand {
   const known = around.memo.get(tree);
   if (known !== undefined) return known;
   const answer = tree.kind === "binary" ? binary(tree, around, scope) : call(tree, around, scope);
@@ -83,18 +87,18 @@ function remembered(tree: Tree & { kind: "binary" | "call" }, around: Surroundin
   return answer;
 }
 
-function binary(tree: Tree & { kind: "binary" }, around: Surroundings, scope: Scope | undefined): Answer {
+function binary(tree: Tree & { kind: "binary" }, around: EvaluationContext, scope: Scope | undefined): Operand {
   const { operator } = tree;
   if (operator === ":" || operator === " " || operator === ",") return UNREADABLE;
-  const left = evaluate(tree.left, around, scope);
-  if (isUnread(left)) return left;
-  const right = evaluate(tree.right, around, scope);
-  return isUnread(right) ? right : spread(left, right, (a, b) => operate(operator, a, b));
+  const left = evaluateTree(tree.left, around, scope);
+  if (isUnsupported(left)) return left;
+  const right = evaluateTree(tree.right, around, scope);
+  return isUnsupported(right) ? right : broadcast(left, right, (a, b) => operate(operator, a, b));
 }
 
-function call(tree: CallTree, around: Surroundings, scope: Scope | undefined): Answer {
+function call(tree: CallTree, around: EvaluationContext, scope: Scope | undefined): Operand {
   const id = around.ours(tree);
-  const value = (argument: Tree): Answer => evaluate(argument, around, scope);
+  const value = (argument: Tree): Operand => evaluateTree(argument, around, scope);
   if (id !== undefined) return around.call(tree, id, tree.args.map(value));
   const name = plainName(tree.name);
   if (name === "LET") return letIn(tree, around, scope);
@@ -102,8 +106,8 @@ function call(tree: CallTree, around: Surroundings, scope: Scope | undefined): A
   return builtIn === undefined ? UNREADABLE : builtIn(tree.args, value);
 }
 
-function letIn(tree: CallTree, around: Surroundings, scope: Scope | undefined): Answer {
+function letIn(tree: CallTree, around: EvaluationContext, scope: Scope | undefined): Operand {
   const inner = bind(tree, plainName, scope);
   const body = tree.args.at(-1);
-  return inner === undefined || body === undefined ? UNREADABLE : evaluate(body, around, inner);
+  return inner === undefined || body === undefined ? UNREADABLE : evaluateTree(body, around, inner);
 }

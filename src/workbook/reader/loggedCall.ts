@@ -1,16 +1,16 @@
 /** Looks for the one call of this session that a cell's call must have been. */
-import type { CallLog, LoggedCall } from "../callLog";
+import type { SessionLog, LoggedCall } from "../callLog";
 import { sameCell, sameValue, topLeft, valueOf } from "../values";
-import type { RawValue } from "../values";
+import type { CellInput } from "../values";
 import type { CellValue } from "../port";
-import { isUnread } from "./operators";
-import type { Answer } from "./operators";
+import { isUnsupported } from "./operators";
+import type { Operand } from "./operators";
 
-const agrees = (call: LoggedCall, args: readonly Answer[]): boolean =>
-  args.every((argument, at) => isUnread(argument) || sameValue(argument, call.args[at] ?? null)) &&
+const agrees = (call: LoggedCall, args: readonly Operand[]): boolean =>
+  args.every((argument, at) => isUnsupported(argument) || sameValue(argument, call.args[at] ?? null)) &&
   call.args.slice(args.length).every((argument) => argument === null || argument === undefined);
 
-const sameArguments = (a: readonly RawValue[], b: readonly RawValue[]): boolean => {
+const sameArguments = (a: readonly CellInput[], b: readonly CellInput[]): boolean => {
   const most = Math.max(a.length, b.length);
   for (let at = 0; at < most; at++) if (!sameValue(a[at] ?? null, b[at] ?? null)) return false;
   return true;
@@ -20,10 +20,10 @@ const sameArguments = (a: readonly RawValue[], b: readonly RawValue[]): boolean 
  * The one logged call that agrees with every argument that was read and, where the call is the whole formula, with the
  * cell's value. The same call made again counts once; two different ones mean no answer.
  */
-export function logged(
-  log: CallLog,
+export function loggedCall(
+  log: SessionLog,
   id: string,
-  args: readonly Answer[],
+  args: readonly Operand[],
   cell: CellValue | undefined,
 ): LoggedCall | undefined {
   let only: LoggedCall | undefined;

@@ -2,22 +2,22 @@
  * Excel's operators over values and matrices. Where a result hangs on the user's locale or on Excel's own rounding of
  * a comparison, the answer is `unread` rather than a guess.
  */
-import { isFault } from "../port";
+import { isCellFault } from "../port";
 import type { CellFault, CellValue } from "../port";
 import { matrixOf } from "../values";
 import type { Value, ValueMatrix } from "../values";
 import type { Operator } from "./tree";
 
 /** A part of a formula that this reader can't work out. */
-export interface Unread {
+export interface Unsupported {
   readonly unread: string;
 }
 
-export type Answer = Value | Unread;
+export type Operand = Value | Unsupported;
 
-export const unread = (why: string): Unread => ({ unread: why });
+export const unsupported = (why: string): Unsupported => ({ unread: why });
 
-export const isUnread = (answer: Answer): answer is Unread =>
+export const isUnsupported = (answer: Operand): answer is Unsupported =>
   typeof answer === "object" && answer !== null && "unread" in answer;
 
 export const fault = (error: string): CellFault => ({ error });
@@ -25,31 +25,31 @@ export const fault = (error: string): CellFault => ({ error });
 const EXPRESSION = "is an expression we can't read: put it in its own cell to see its working";
 
 /** The general reason: somewhere in it stands something outside this reader's small set. */
-export const UNREADABLE = unread(EXPRESSION);
+export const UNREADABLE = unsupported(EXPRESSION);
 
 /** A number from a cell: blank is 0, a boolean 1 or 0; text only where no locale can read it differently. */
-export function toNumber(cell: CellValue): number | CellFault | Unread {
+export function toNumber(cell: CellValue): number | CellFault | Unsupported {
   if (typeof cell === "number") return cell;
   if (cell === null) return 0;
   if (typeof cell === "boolean") return cell ? 1 : 0;
-  if (isFault(cell)) return cell;
+  if (isCellFault(cell)) return cell;
   if (/^\s*[-+]?\d{1,15}\s*$/.test(cell)) return Number(cell);
   return /\d/.test(cell) || /^\s*(?:true|false)\s*$/i.test(cell) ? UNREADABLE : fault("#VALUE!");
 }
 
 /** A cell as text. A decimal comma of the locale is written as a point: every quantity text reads both alike. */
-export function toText(cell: CellValue): string | CellFault | Unread {
+export function toText(cell: CellValue): string | CellFault | Unsupported {
   if (typeof cell === "string") return cell;
   if (cell === null) return "";
   if (typeof cell === "boolean") return cell ? "TRUE" : "FALSE";
-  if (isFault(cell)) return cell;
+  if (isCellFault(cell)) return cell;
   const size = Math.abs(cell);
   if (size !== 0 && (size < 1e-6 || size >= 1e15)) return UNREADABLE;
   return String(Number(cell.toPrecision(15)));
 }
 
 /** A condition: a number other than 0 holds. */
-export function toCondition(cell: CellValue): boolean | CellFault | Unread {
+export function toCondition(cell: CellValue): boolean | CellFault | Unsupported {
   if (typeof cell === "string") return /^(?:true|false)$/i.test(cell) ? UNREADABLE : fault("#VALUE!");
   const number = toNumber(cell);
   return typeof number === "number" ? number !== 0 : number;
@@ -80,7 +80,7 @@ const filled = (cell: CellValue, other: CellValue): CellValue =>
   cell !== null ? cell : typeof other === "string" ? "" : typeof other === "boolean" ? false : 0;
 
 /** Below 0, 0 or above 0 as `a` stands to `b` in Excel's order: numbers, texts without case, booleans. */
-function order(left: CellValue, right: CellValue): number | Unread {
+function order(left: CellValue, right: CellValue): number | Unsupported {
   const a = filled(left, right);
   const b = filled(right, left);
   if (rank(a) !== rank(b)) return rank(a) - rank(b);
@@ -91,7 +91,7 @@ function order(left: CellValue, right: CellValue): number | Unread {
 }
 
 /** Sorting other than plain letters and digits is the locale's affair. */
-function textOrder(a: string, b: string): number | Unread {
+function textOrder(a: string, b: string): number | Unsupported {
   if (a === b) return 0;
   const plain = /^[a-z0-9]*$/;
   return plain.test(a) && plain.test(b) ? (a < b ? -1 : 1) : { unread: EXPRESSION, ...DIFFERENT };
@@ -109,7 +109,7 @@ const COMPARISON: Partial<Record<Operator, (order: number) => boolean>> = {
   ">=": (o) => o >= 0,
 };
 
-function compare(operator: Operator, left: CellValue, right: CellValue): boolean | Unread {
+function compare(operator: Operator, left: CellValue, right: CellValue): boolean | Unsupported {
   const found = order(left, right);
   if (typeof found === "number") return COMPARISON[operator]?.(found) ?? false;
   if ("different" in found && (operator === "=" || operator === "<>")) return operator === "<>";
@@ -117,9 +117,9 @@ function compare(operator: Operator, left: CellValue, right: CellValue): boolean
 }
 
 /** One operator over two cells; the left side's fault comes first. */
-export function operate(operator: Operator, left: CellValue, right: CellValue): CellValue | Unread {
-  if (isFault(left)) return left;
-  if (isFault(right)) return right;
+export function operate(operator: Operator, left: CellValue, right: CellValue): CellValue | Unsupported {
+  if (isCellFault(left)) return left;
+  if (isCellFault(right)) return right;
   if (operator === "&") {
     const a = toText(left);
     const b = toText(right);
@@ -141,7 +141,11 @@ const cellAt = (matrix: ValueMatrix, row: number, column: number): CellValue => 
 const isSingle = (matrix: ValueMatrix): boolean => matrix.length === 1 && matrix[0]?.length === 1;
 
 /** Works cell by cell over two values; a single row, column or cell is repeated, a missing cell is #N/A. */
-export function spread(left: Value, right: Value, work: (a: CellValue, b: CellValue) => CellValue | Unread): Answer {
+export function broadcast(
+  left: Value,
+  right: Value,
+  work: (a: CellValue, b: CellValue) => CellValue | Unsupported,
+): Operand {
   const a = matrixOf(left);
   const b = matrixOf(right);
   if (isSingle(a) && isSingle(b)) return work(a[0]?.[0] ?? null, b[0]?.[0] ?? null);
@@ -153,7 +157,7 @@ export function spread(left: Value, right: Value, work: (a: CellValue, b: CellVa
     const line: CellValue[] = [];
     for (let column = 0; column < columns; column++) {
       const cell = work(cellAt(a, row, column), cellAt(b, row, column));
-      if (isUnread(cell)) return cell;
+      if (isUnsupported(cell)) return cell;
       line.push(cell);
     }
     result.push(line);

@@ -1,22 +1,22 @@
 /** Reads what our calls in cells were given and checks that the cells still hold what those calls give. */
 import type { Address, CellFault, CellValue, ReferenceText, Workbook } from "../port";
-import { isFault } from "../port";
-import { settled, type Waiting } from "../pending";
-import type { CallLog } from "../callLog";
-import { collapse, faultIn, isMatrix, rawOf, sameCell, sameValue, topLeft, valueOf } from "../values";
-import type { CellOutcome, RawValue, Value, ValueMatrix } from "../values";
-import { mentionsUs, sitesIn, walk, wholeCall } from "./calls";
-import type { CallSite } from "./calls";
-import { evaluate, plainName } from "./evaluate";
-import type { Surroundings } from "./evaluate";
-import { logged } from "./loggedCall";
-import { isUnread, UNREADABLE } from "./operators";
-import type { Answer } from "./operators";
-import { references } from "./resolve";
+import { isCellFault } from "../port";
+import { resumeWhenReady, type WaitOptions } from "../pending";
+import type { SessionLog } from "../callLog";
+import { collapse, faultIn, isMatrix, inputOf, sameCell, sameValue, topLeft, valueOf } from "../values";
+import type { CellOutcome, CellInput, Value, ValueMatrix } from "../values";
+import { mentionsUs, sitesIn, walkTree, wholeCall } from "./calls";
+import type { FormulaCall } from "./calls";
+import { evaluateTree, plainName } from "./evaluate";
+import type { EvaluationContext } from "./evaluate";
+import { loggedCall } from "./loggedCall";
+import { isUnsupported, UNREADABLE } from "./operators";
+import type { Operand } from "./operators";
+import { resolveFormulaReferences } from "./resolve";
 import type { Resolved } from "./resolve";
-import { lookUp } from "./scope";
+import { boundValue } from "./scope";
 import { isRefusal } from "./tokens";
-import type { Refusal } from "./tokens";
+import type { FormulaRefusal } from "./tokens";
 import { parse } from "./tree";
 import type { CallTree, Tree } from "./tree";
 
@@ -32,12 +32,12 @@ export interface CellToRead {
 export interface Engine {
   readonly known: ReadonlySet<string>;
   /** What a call gives; throws `Awaited` where that comes later. */
-  call(id: string, args: readonly RawValue[]): CellOutcome;
-  readonly log: CallLog;
+  call(id: string, args: readonly CellInput[]): CellOutcome;
+  readonly log: SessionLog;
 }
 
 /** An argument's raw value, the error that stands in its place, or a sentence that says why it can't be read. */
-export type ReadArgument = { readonly value: RawValue } | { readonly fault: CellFault } | { readonly unread: string };
+export type ReadArgument = { readonly value: CellInput } | { readonly fault: CellFault } | { readonly unread: string };
 
 export interface ReadCall {
   readonly id: string;
@@ -59,14 +59,14 @@ export interface Reading {
   readonly checked: boolean;
   readonly stale: boolean;
   /** Why the formula can't be read at all. */
-  readonly refusal?: Refusal;
+  readonly refusal?: FormulaRefusal;
 }
 
 /** A cell whose formula was parsed. */
 export interface Prepared {
   readonly cell: CellToRead;
-  readonly tree: Tree | Refusal;
-  readonly sites: readonly CallSite[];
+  readonly tree: Tree | FormulaRefusal;
+  readonly sites: readonly FormulaCall[];
 }
 
 export function prepare(cell: CellToRead, known: ReadonlySet<string>): Prepared {
@@ -79,8 +79,8 @@ export function prepare(cell: CellToRead, known: ReadonlySet<string>): Prepared 
 export function wantedBy({ cell, tree, sites }: Prepared): readonly ReferenceText[] {
   const wanted: ReferenceText[] = [];
   if (isRefusal(tree) || sites.length === 0) return wanted;
-  walk(tree, (node, scope) => {
-    if (node.kind !== "reference" || (scope && lookUp(scope, plainName(node.text))) !== undefined) return;
+  walkTree(tree, (node, scope) => {
+    if (node.kind !== "reference" || (scope && boundValue(scope, plainName(node.text))) !== undefined) return;
     wanted.push({ text: node.text, from: cell.address });
   });
   return wanted;
@@ -88,42 +88,42 @@ export function wantedBy({ cell, tree, sites }: Prepared): readonly ReferenceTex
 
 interface Worked {
   /** The arguments as the formula gives them. */
-  readonly read: readonly Answer[];
+  readonly read: readonly Operand[];
   /** The arguments with what the log adds. */
-  readonly args: readonly Answer[];
+  readonly args: readonly Operand[];
   readonly outcome: CellOutcome | undefined;
   readonly fromLog: boolean;
 }
 
 /** One of our calls: evaluated where all arguments are known, else looked for in the log. */
-function work(node: CallTree, id: string, args: readonly Answer[], { cell, tree }: Prepared, engine: Engine): Worked {
-  if (!args.some(isUnread)) {
+function work(node: CallTree, id: string, args: readonly Operand[], { cell, tree }: Prepared, engine: Engine): Worked {
+  if (!args.some(isUnsupported)) {
     const values = args as readonly Value[];
     const bad = values.map(faultIn).find((found) => found !== undefined);
-    const raw = values.map((value) => rawOf(collapse(value)) ?? null);
+    const raw = values.map((value) => inputOf(collapse(value)) ?? null);
     return { read: args, args, outcome: bad ?? engine.call(id, raw), fromLog: false };
   }
   const whole = !isRefusal(tree) && wholeCall(tree) === node;
-  const call = logged(engine.log, id, args, whole ? cell.value : undefined);
+  const call = loggedCall(engine.log, id, args, whole ? cell.value : undefined);
   if (call === undefined) return { read: args, args, outcome: undefined, fromLog: false };
-  const filled = args.map((argument, at) => (isUnread(argument) ? (call.args[at] ?? null) : argument));
+  const filled = args.map((argument, at) => (isUnsupported(argument) ? (call.args[at] ?? null) : argument));
   return { read: args, args: filled, outcome: call.result, fromLog: true };
 }
 
-function argument(answer: Answer, at: number): ReadArgument {
-  if (isUnread(answer)) return { unread: `argument ${String(at + 1)} ${answer.unread}` };
+function argument(answer: Operand, at: number): ReadArgument {
+  if (isUnsupported(answer)) return { unread: `argument ${String(at + 1)} ${answer.unread}` };
   const value = collapse(answer);
   const bad = faultIn(value);
-  return bad === undefined ? { value: value as RawValue } : { fault: bad };
+  return bad === undefined ? { value: value as CellInput } : { fault: bad };
 }
 
 /** Values that a host shows while it works, or when it had no room: nothing to compare with. */
 const isPassing = (value: CellValue): boolean =>
-  isFault(value) && ["#BUSY!", "#GETTING_DATA", "#SPILL!", "#CONNECT!"].includes(value.error);
+  isCellFault(value) && ["#BUSY!", "#GETTING_DATA", "#SPILL!", "#CONNECT!"].includes(value.error);
 
 /** Whether the cell holds what its formula gives; undefined where that can't be said. */
-function holds(answer: Answer, cell: CellToRead): boolean | undefined {
-  if (isUnread(answer) || isPassing(cell.value)) return undefined;
+function holds(answer: Operand, cell: CellToRead): boolean | undefined {
+  if (isUnsupported(answer) || isPassing(cell.value)) return undefined;
   if (cell.spill !== undefined && isMatrix(answer)) return sameValue(answer, cell.spill);
   return sameCell(topLeft(answer), cell.value);
 }
@@ -134,10 +134,10 @@ export function readOne(prepared: Prepared, resolved: Resolved, engine: Engine):
   const { address, formula } = cell;
   if (isRefusal(tree)) return { address, formula, calls: [], checked: false, stale: false, refusal: tree };
   const worked = new Map<CallTree, Worked>();
-  const around: Surroundings = {
+  const around: EvaluationContext = {
     memo: new Map(),
     read: (text) => resolved.read(text, address),
-    meet: (text) => resolved.meet(text, address),
+    resolveReference: (text) => resolved.meet(text, address),
     ours: (node) => sites.find(({ tree: own }) => own === node)?.id,
     call(node, id, args) {
       const done = work(node, id, args, prepared, engine);
@@ -145,8 +145,8 @@ export function readOne(prepared: Prepared, resolved: Resolved, engine: Engine):
       return done.outcome === undefined ? UNREADABLE : valueOf(done.outcome);
     },
   };
-  const agreed = holds(evaluate(tree, around), cell);
-  for (const site of sites) evaluate(site.tree, around, site.scope);
+  const agreed = holds(evaluateTree(tree, around), cell);
+  for (const site of sites) evaluateTree(site.tree, around, site.scope);
   // A guess from the log that doesn't give the cell's value was no answer, and says nothing about the cell.
   const doubted = agreed === false && [...worked.values()].some(({ fromLog }) => fromLog);
   const stale = agreed === false && !doubted;
@@ -154,7 +154,7 @@ export function readOne(prepared: Prepared, resolved: Resolved, engine: Engine):
   return { address, formula, calls, checked: agreed !== undefined && !doubted, stale };
 }
 
-function readCall(site: CallSite, done: Worked | undefined, stale: boolean, doubted: boolean): ReadCall {
+function readCall(site: FormulaCall, done: Worked | undefined, stale: boolean, doubted: boolean): ReadCall {
   const { id, start, end, whole } = site;
   const dropped = doubted && done?.fromLog === true;
   const args = ((dropped ? done.read : done?.args) ?? []).map(argument);
@@ -169,12 +169,12 @@ export async function readCells(
   book: Workbook,
   cells: readonly CellToRead[],
   engine: Engine,
-  waiting?: Waiting,
+  waiting?: WaitOptions,
 ): Promise<readonly Reading[]> {
   const prepared = cells.map((cell) => prepare(cell, engine.known));
-  const resolved = references(book);
+  const resolved = resolveFormulaReferences(book);
   await resolved.bring(prepared.flatMap(wantedBy));
   const readings: Reading[] = [];
-  for (const one of prepared) readings.push(await settled(() => readOne(one, resolved, engine), waiting));
+  for (const one of prepared) readings.push(await resumeWhenReady(() => readOne(one, resolved, engine), waiting));
   return readings;
 }

@@ -1,8 +1,8 @@
 /** Brings the cells that formulas refer to, for many formulas at once: a few round trips however many there are. */
 import type { Address, Area, Block, ReferenceText, Workbook } from "../port";
 import type { ValueMatrix } from "../values";
-import { fault, unread, UNREADABLE } from "./operators";
-import type { Answer } from "./operators";
+import { fault, unsupported, UNREADABLE } from "./operators";
+import type { Operand } from "./operators";
 import { parseCells, parseReference } from "./reference";
 import { cellsOf, readSheet, valuesFrom } from "./sheets";
 import type { HeldSheets } from "./sheets";
@@ -15,9 +15,9 @@ const LARGEST_SHEET = 500_000;
 
 /** Answers references once they were brought. */
 export interface Resolved {
-  read(text: string, from: Address): Answer;
+  read(text: string, from: Address): Operand;
   /** The one cell of an area that stands in the row or column of `from`: what a leading @ picks. */
-  meet(text: string, from: Address): Answer;
+  meet(text: string, from: Address): Operand;
 }
 
 export interface References extends Resolved {
@@ -112,9 +112,9 @@ function crossing(area: Area, from: Address): { readonly down: number; readonly 
 }
 
 /** A store of what references mean and hold; `known` sheets aren't read again. */
-export function references(book: Workbook, known: HeldSheets = new Map()): References {
+export function resolveFormulaReferences(book: Workbook, known: HeldSheets = new Map()): References {
   const store: Store = { book, held: new Map(known), areas: new Map(), values: new Map(), names: undefined };
-  const read = (area: Area | undefined): Answer => {
+  const read = (area: Area | undefined): Operand => {
     if (area === undefined) return UNREADABLE;
     return cellsOf(area) > MOST_CELLS_READ ? tooLarge(area) : (cells(store, area) ?? UNREADABLE);
   };
@@ -132,7 +132,7 @@ export function references(book: Workbook, known: HeldSheets = new Map()): Refer
   };
 }
 
-function tooLarge(area: Area): Answer {
+function tooLarge(area: Area): Operand {
   const [size, most] = [cellsOf(area), MOST_CELLS_READ].map((count) => count.toLocaleString("en-US"));
-  return unread(`is a range of ${String(size)} cells: at most ${String(most)} can be read`);
+  return unsupported(`is a range of ${String(size)} cells: at most ${String(most)} can be read`);
 }

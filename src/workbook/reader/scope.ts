@@ -11,7 +11,7 @@ export interface Scope {
   readonly up: Scope | undefined;
 }
 
-export function lookUp(scope: Scope | undefined, name: string): Scope | undefined {
+export function boundValue(scope: Scope | undefined, name: string): Scope | undefined {
   for (let here = scope; here !== undefined; here = here.up) if (here.name === name) return here;
   return undefined;
 }

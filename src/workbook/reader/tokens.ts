@@ -17,12 +17,12 @@ export interface Token {
 }
 
 /** Why a text can't be read as a formula. */
-export interface Refusal {
+export interface FormulaRefusal {
   readonly at: number;
   readonly why: string;
 }
 
-export const isRefusal = (answer: object): answer is Refusal => "why" in answer;
+export const isRefusal = (answer: object): answer is FormulaRefusal => "why" in answer;
 
 /** Excel takes no longer formula. */
 export const LONGEST_FORMULA = 8_192;
@@ -120,7 +120,7 @@ function tokenAt(formula: string, at: number, spaced: boolean): Token | undefine
 }
 
 /** The tokens of a formula; a leading "=" is skipped. */
-export function tokens(formula: string): readonly Token[] | Refusal {
+export function tokens(formula: string): readonly Token[] | FormulaRefusal {
   if (formula.length > LONGEST_FORMULA) return { at: LONGEST_FORMULA, why: "longer than a formula can be" };
   const found: Token[] = [];
   let at = formula.startsWith("=") ? 1 : 0;

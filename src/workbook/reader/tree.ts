@@ -1,9 +1,9 @@
 /** Parses a formula into a small tree and prints it again. */
 import { isRefusal, tokens } from "./tokens";
-import type { Refusal, Token } from "./tokens";
+import type { FormulaRefusal, Token } from "./tokens";
 
 /** Where a node stands in the formula, "=" counted; `end` is the place after it. */
-export interface Span {
+export interface TextSpan {
   readonly start: number;
   readonly end: number;
 }
@@ -11,21 +11,21 @@ export interface Span {
 export type Sign = "+" | "-" | "@";
 export type Operator = "+" | "-" | "*" | "/" | "^" | "&" | "=" | "<>" | "<" | ">" | "<=" | ">=" | ":" | " " | ",";
 
-export type CallTree = Span & { readonly kind: "call"; readonly name: string; readonly args: readonly Tree[] };
-export type ReferenceTree = Span & { readonly kind: "reference"; readonly text: string };
+export type CallTree = TextSpan & { readonly kind: "call"; readonly name: string; readonly args: readonly Tree[] };
+export type ReferenceTree = TextSpan & { readonly kind: "reference"; readonly text: string };
 
 export type Tree =
-  | (Span & { readonly kind: "number"; readonly value: number })
-  | (Span & { readonly kind: "text"; readonly value: string })
-  | (Span & { readonly kind: "boolean"; readonly value: boolean })
-  | (Span & { readonly kind: "error"; readonly error: string })
-  | (Span & { readonly kind: "omitted" })
+  | (TextSpan & { readonly kind: "number"; readonly value: number })
+  | (TextSpan & { readonly kind: "text"; readonly value: string })
+  | (TextSpan & { readonly kind: "boolean"; readonly value: boolean })
+  | (TextSpan & { readonly kind: "error"; readonly error: string })
+  | (TextSpan & { readonly kind: "omitted" })
   | ReferenceTree
-  | (Span & { readonly kind: "array"; readonly rows: readonly (readonly Tree[])[] })
-  | (Span & { readonly kind: "sign"; readonly sign: Sign; readonly of: Tree })
-  | (Span & { readonly kind: "percent"; readonly of: Tree })
-  | (Span & { readonly kind: "group"; readonly of: Tree })
-  | (Span & { readonly kind: "binary"; readonly operator: Operator; readonly left: Tree; readonly right: Tree })
+  | (TextSpan & { readonly kind: "array"; readonly rows: readonly (readonly Tree[])[] })
+  | (TextSpan & { readonly kind: "sign"; readonly sign: Sign; readonly of: Tree })
+  | (TextSpan & { readonly kind: "percent"; readonly of: Tree })
+  | (TextSpan & { readonly kind: "group"; readonly of: Tree })
+  | (TextSpan & { readonly kind: "binary"; readonly operator: Operator; readonly left: Tree; readonly right: Tree })
   | CallTree;
 
 /** Deeper nesting than Excel's own limit of 64 levels with some brackets each. */
@@ -52,7 +52,7 @@ interface State {
   operators: number;
 }
 
-type Parsed = Tree | Refusal;
+type Parsed = Tree | FormulaRefusal;
 
 const peek = (state: State): Token | undefined => state.tokens[state.at];
 
@@ -61,7 +61,7 @@ const isNext = (state: State, kind: Token["kind"], text?: string): boolean => {
   return token?.kind === kind && (text === undefined || token.text === text);
 };
 
-const refuse = (state: State, why: string): Refusal => ({ at: peek(state)?.start ?? state.length, why });
+const refuse = (state: State, why: string): FormulaRefusal => ({ at: peek(state)?.start ?? state.length, why });
 
 /** Operators that bind at least as tight as `least`. */
 function operation(state: State, least: number): Parsed {
@@ -145,7 +145,7 @@ function primary(state: State): Parsed {
   return refuse(state, `a value should stand where ${token.text} stands`);
 }
 
-function numberLeaf(text: string, span: Span): Parsed {
+function numberLeaf(text: string, span: TextSpan): Parsed {
   const value = Number(text);
   return Number.isFinite(value) ? { kind: "number", value, ...span } : { at: span.start, why: "a number out of range" };
 }
@@ -162,7 +162,7 @@ function group(state: State, open: Token): Parsed {
   return typeof end === "number" ? { kind: "group", of, start: open.start, end } : end;
 }
 
-function closing(state: State, kind: ")" | "}"): number | Refusal {
+function closing(state: State, kind: ")" | "}"): number | FormulaRefusal {
   const token = peek(state);
   if (token?.kind !== kind) return refuse(state, `${kind} is missing`);
   state.at++;
@@ -216,9 +216,9 @@ function constant(state: State): Parsed {
 }
 
 /** The tree of a formula ("=" in front or not), or why there is none. Never throws. */
-export function parse(formula: string): Tree | Refusal {
+export function parse(formula: string): Tree | FormulaRefusal {
   const found = tokens(formula);
-  if (!Array.isArray(found)) return found as Refusal;
+  if (!Array.isArray(found)) return found as FormulaRefusal;
   const state: State = { tokens: found as readonly Token[], length: formula.length, at: 0, depth: 0, operators: 0 };
   const tree = expression(state);
   if (isRefusal(tree) || state.at === state.tokens.length) return tree;

@@ -1,23 +1,23 @@
 /** The calculation as a scan uses it: equal calls are worked out once, and so are their cautions. */
-import type { CallLog } from "../callLog";
+import type { SessionLog } from "../callLog";
 import { callKey, memo } from "./callMemo";
 import type { ReadCall } from "../reader/read";
-import type { Caution } from "./report";
-import type { CellOutcome, RawValue } from "../values";
+import type { RaisedCautionText } from "./report";
+import type { CellOutcome, CellInput } from "../values";
 
 /** Both may throw `Awaited`. */
 export interface CautionEngine {
   readonly known: ReadonlySet<string>;
-  readonly log: CallLog;
-  call(id: string, args: readonly RawValue[]): CellOutcome;
-  cautionsOf(id: string, args: readonly RawValue[]): readonly Caution[];
+  readonly log: SessionLog;
+  call(id: string, args: readonly CellInput[]): CellOutcome;
+  cautionsOf(id: string, args: readonly CellInput[]): readonly RaisedCautionText[];
   /** Functions that take long come last. */
   heavy?(id: string): boolean;
 }
 
 /** The raw arguments of a call that was made; undefined where one is an error or can't be read. */
-function rawArguments({ args }: ReadCall): readonly RawValue[] | undefined {
-  const values: RawValue[] = [];
+function rawArguments({ args }: ReadCall): readonly CellInput[] | undefined {
+  const values: CellInput[] = [];
   for (const argument of args) {
     if (!("value" in argument)) return undefined;
     values.push(argument.value);
@@ -26,11 +26,11 @@ function rawArguments({ args }: ReadCall): readonly RawValue[] | undefined {
 }
 
 /** An engine that works equal calls out once. A caution hangs on the outcome that was made for its call. */
-export function remembering(
+export function cachedEngine(
   engine: CautionEngine,
-): CautionEngine & { cautionsFor(call: ReadCall): readonly Caution[] } {
+): CautionEngine & { cautionsFor(call: ReadCall): readonly RaisedCautionText[] } {
   const outcomes = memo<CellOutcome>();
-  const cautions = new WeakMap<CellOutcome, readonly Caution[]>();
+  const cautions = new WeakMap<CellOutcome, readonly RaisedCautionText[]>();
   const own = new WeakSet<CellOutcome>();
   return {
     ...engine,
@@ -51,4 +51,4 @@ export function remembering(
   };
 }
 
-export type Remembering = ReturnType<typeof remembering>;
+export type CachedEngine = ReturnType<typeof cachedEngine>;

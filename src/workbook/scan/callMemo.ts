@@ -1,8 +1,8 @@
 /** Remembers what equal calls gave, so that a column of equal formulas is worked out once. */
-import type { RawValue } from "../values";
+import type { CellInput } from "../values";
 
 /** A call as text: equal exactly when function and arguments are. */
-export function callKey(id: string, args: readonly RawValue[]): string {
+export function callKey(id: string, args: readonly CellInput[]): string {
   let key = id;
   for (const argument of args) {
     if (typeof argument === "number") key += `|${String(argument)}`;
@@ -12,12 +12,12 @@ export function callKey(id: string, args: readonly RawValue[]): string {
   return key;
 }
 
-export interface Memo<T> {
+export interface TextMemo<T> {
   get(key: string, make: () => T): T;
 }
 
 /** Keeps values until their keys come to `mostText` characters together, then starts anew. */
-export function memo<T>(mostText = 8_000_000): Memo<T> {
+export function memo<T>(mostText = 8_000_000): TextMemo<T> {
   const kept = new Map<string, T>();
   let text = 0;
   return {

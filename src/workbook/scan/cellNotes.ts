@@ -1,6 +1,6 @@
 /** What a scan notes of each cell. */
 import type { CellFault } from "../port";
-import { isFault } from "../port";
+import { isCellFault } from "../port";
 import type { CellToRead, Prepared, ReadCall, Reading } from "../reader/read";
 import type { FailingCell, SheetNotes } from "./report";
 import { isOutcomeFault } from "../values";
@@ -32,12 +32,12 @@ const idsOf = (calls: readonly Pick<ReadCall, "id">[]): readonly string[] =>
   calls.length === 1 && calls[0] ? [calls[0].id] : [...new Set(calls.map(({ id }) => id))];
 
 /** Adds what was noted of one cell to its sheet's notes. */
-export function note(cell: CellToRead, { reading, raised }: Noted, notes: Notes): void {
+export function noteCall(cell: CellToRead, { reading, raised }: Noted, notes: Notes): void {
   const { address, formula, calls, refusal, stale } = reading;
   notes.raised.push(...raised);
   const ours = calls.length > 0;
   if (ours) notes.cells.push({ address, formula, ids: idsOf(calls) });
-  if (isFault(cell.value) && (ours || refusal !== undefined)) notes.failing.push(failing(reading, cell.value));
+  if (isCellFault(cell.value) && (ours || refusal !== undefined)) notes.failing.push(failing(reading, cell.value));
   if (refusal !== undefined || !calls.every(isRead)) notes.unread.push(address);
   if (stale) notes.stale.push(address);
 }

@@ -1,7 +1,7 @@
 /** The cautions of a workbook, put together from what its sheets raise. */
 import type { Address } from "../port";
 
-export interface Caution {
+export interface RaisedCautionText {
   readonly code: string;
   readonly severity: string;
   readonly text: string;
@@ -40,7 +40,7 @@ export interface FailingCell {
 
 /** What one sheet raises. */
 export interface SheetNotes {
-  readonly raised: readonly { readonly caution: Caution; readonly id: string; readonly address: Address }[];
+  readonly raised: readonly { readonly caution: RaisedCautionText; readonly id: string; readonly address: Address }[];
   readonly cells: readonly UsingCell[];
   readonly failing: readonly FailingCell[];
   /** Cells with an argument that can't be read: their cautions aren't known. */

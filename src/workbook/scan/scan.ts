@@ -2,27 +2,27 @@
  * Cautions over a workbook. Each sheet is read once, in blocks; equal calls are worked out once; the work is cut into
  * slices so that the panel stays alive, and a newer scan ends the one before it.
  */
-import { settled, type Waiting } from "../pending";
-import { note, noNotes, noteUnworked, type Noted, type Notes } from "./cellNotes";
+import { resumeWhenReady, type WaitOptions } from "../pending";
+import { noteCall, noNotes, noteUnworked, type Noted, type Notes } from "./cellNotes";
 import type { Block, ReferenceText, Workbook } from "../port";
 import { mentionsUs, readCalls } from "../reader/calls";
 import { prepare, readOne, wantedBy } from "../reader/read";
 import type { CellToRead, Prepared } from "../reader/read";
 import type { References } from "../reader/resolve";
-import { references } from "../reader/resolve";
+import { resolveFormulaReferences } from "../reader/resolve";
 import { readSheet } from "../reader/sheets";
-import { remembering } from "./cachedEngine";
-import type { CautionEngine, Remembering } from "./cachedEngine";
+import { cachedEngine } from "./cachedEngine";
+import type { CautionEngine, CachedEngine } from "./cachedEngine";
 import { report } from "./report";
 import type { CautionReport, SheetNotes } from "./report";
-import { ENDED, pauses } from "../timeSlices";
-import type { Pause, SliceOptions } from "../timeSlices";
+import { ENDED, timeSlices } from "../timeSlices";
+import type { NextSlice, SliceOptions } from "../timeSlices";
 
 export type { CautionEngine } from "./cachedEngine";
 export type { SliceOptions as ScanOptions } from "../timeSlices";
 
 /** What is heard of a scan that goes on. */
-export interface Hearing extends Pick<Waiting, "awaits"> {
+export interface Hearing extends Pick<WaitOptions, "onWait"> {
   /** Hears now and then how many of the cells that use us are done. */
   tell?(done: number, of: number): void;
 }
@@ -37,7 +37,7 @@ export interface Scanner {
 }
 
 /** The cells of blocks that may hold a call of ours. */
-async function cellsWithUs(blocks: readonly Block[], pause: Pause): Promise<readonly CellToRead[]> {
+async function cellsWithUs(blocks: readonly Block[], pause: NextSlice): Promise<readonly CellToRead[]> {
   const found: CellToRead[] = [];
   for (const { area, formulas, values } of blocks) {
     for (let row = 0; row < formulas.length; row++) {
@@ -53,7 +53,7 @@ async function cellsWithUs(blocks: readonly Block[], pause: Pause): Promise<read
 }
 
 /** One pass over a cell: its reading, and what its calls raise. */
-function passOver(one: Prepared, resolved: References, engine: Remembering): Noted {
+function passOver(one: Prepared, resolved: References, engine: CachedEngine): Noted {
   const reading = readOne(one, resolved, engine);
   const { address, calls } = reading;
   const raised = calls.flatMap((call) =>
@@ -82,7 +82,7 @@ function lightFirst(cells: readonly CellToRead[], engine: CautionEngine): readon
 }
 
 interface Turns extends Hearing {
-  readonly pause: Pause;
+  readonly pause: NextSlice;
   /** Ends the work on calls whose results are awaited. */
   readonly signal: AbortSignal;
 }
@@ -90,7 +90,7 @@ interface Turns extends Hearing {
 async function scanSheets(
   book: Workbook,
   sheets: readonly string[],
-  engine: Remembering,
+  engine: CachedEngine,
   turns: Turns,
 ): Promise<ReadonlyMap<string, SheetNotes>> {
   const { pause, tell } = turns;
@@ -103,7 +103,7 @@ async function scanSheets(
     for (const cell of await cellsWithUs(blocks, pause)) cells.push(cell);
   }
   const notes = new Map<string, Notes>(sheets.map((sheet) => [sheet, noNotes()]));
-  const resolved = references(book, held);
+  const resolved = resolveFormulaReferences(book, held);
   const ordered = lightFirst(cells, engine);
   for (let from = 0; from < ordered.length; from += GROUP) {
     const told: Turns = { ...turns, tell: (done) => tell?.(from + done, ordered.length) };
@@ -115,7 +115,7 @@ async function scanSheets(
 async function scanGroup(
   cells: readonly CellToRead[],
   resolved: References,
-  engine: Remembering,
+  engine: CachedEngine,
   notes: ReadonlyMap<string, Notes>,
   turns: Turns,
 ): Promise<void> {
@@ -137,18 +137,18 @@ async function scanGroup(
       await waiting;
     }
     const own = notes.get(one.cell.address.sheet);
-    const noted = settled(() => passOver(one, resolved, engine), turns);
+    const noted = resumeWhenReady(() => passOver(one, resolved, engine), turns);
     if (noted instanceof Promise) tell?.(at, prepared.length);
     const come = noted instanceof Promise ? await orUnworked(noted, turns) : noted;
     if (own === undefined) continue;
     if (come === undefined) noteUnworked(one, own);
-    else note(one.cell, come, own);
+    else noteCall(one.cell, come, own);
   }
 }
 
 /** A scanner that keeps what each sheet raises between scans. */
 export function scanner(book: Workbook, engine: CautionEngine, options: SliceOptions = {}): Scanner {
-  const memory = remembering(engine);
+  const memory = cachedEngine(engine);
   const kept = new Map<string, SheetNotes>();
   const due = new Set<string>();
   let current: AbortController | undefined;
@@ -164,7 +164,7 @@ export function scanner(book: Workbook, engine: CautionEngine, options: SliceOpt
     for (const name of [...kept.keys()]) if (!there.includes(name)) kept.delete(name);
     const sheets = there.filter((name) => due.has(name));
     for (const name of [...due]) if (!there.includes(name)) due.delete(name);
-    const found = await scanSheets(book, sheets, memory, { ...hearing, pause: pauses(options, [signal]), signal });
+    const found = await scanSheets(book, sheets, memory, { ...hearing, pause: timeSlices(options, [signal]), signal });
     for (const [sheet, notes] of found) {
       kept.set(sheet, notes);
       if (notes.unworked.length === 0) due.delete(sheet);

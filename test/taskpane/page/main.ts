@@ -1,14 +1,14 @@
 /** The workbook of a test page: the pool loop of Fernhill Hall, an invented community hall. */
 import { BUILD } from "../../../src/functions/buildHash";
 import { panelEngine, type PanelEngine } from "../../../src/taskpane/engine";
-import { callLog } from "../../../src/workbook/callLog";
+import { sessionLog } from "../../../src/workbook/callLog";
 import { makeBook, type Book } from "./book";
 
 declare global {
   var book: Book;
 }
 
-const log = callLog();
+const log = sessionLog();
 const plain = panelEngine(log);
 const engine: PanelEngine = {
   ...plain,

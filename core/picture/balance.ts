@@ -1,21 +1,28 @@
 /** The pictures of a machine that settles on pool water. */
-import { balanceInputOf, bothSides, cycle, matched, refrigerant } from "../../index";
-import type { System } from "../../kernel/values/quantity";
-import type { NamedCycle } from "../../cycle/working";
-import type { BalanceEntries } from "./inputs";
-import type { Balance } from "./balance";
-import type { Matched } from "../zones/zones";
-import { twoCyclesPicture } from "../../cycle/picture";
-import type { Picture } from "../../kernel/explain/picture";
-import { zonesPicture } from "../zones/picture";
+import { balanceInputOf, bothSides, solveCycle, matched, loadRefrigerant } from "../index";
+import type { System } from "../kernel/values/quantity";
+import type { NamedCycle } from "../cycle/working";
+import type { BalanceEntries } from "../exchanger/balance/inputs";
+import type { Balance } from "../exchanger/balance/balance";
+import type { StreamMatch } from "../exchanger/zones/zones";
+import { twoCyclesPicture } from "./cycle";
+import type { Picture } from "./picture";
+import { zonesPicture } from "./zones";
 
 /** Where the streams of a settled machine run; undefined where they would cross. */
-const streamsOf = (inputs: BalanceEntries, pool: Balance): Matched | undefined => {
-  const fluid = refrigerant(inputs.refrigerant);
+const streamsOf = (inputs: BalanceEntries, pool: Balance): StreamMatch | undefined => {
+  const fluid = loadRefrigerant(inputs.refrigerant);
   const { superheat, subcooling, efficiency, waterFlow, enteringWater, direction } = inputs;
   const { evaporating, condensing, massFlow } = pool;
   try {
-    const { discharge } = cycle({ refrigerant: fluid, evaporating, condensing, superheat, subcooling, efficiency });
+    const { discharge } = solveCycle({
+      refrigerant: fluid,
+      evaporating,
+      condensing,
+      superheat,
+      subcooling,
+      efficiency,
+    });
     return matched({
       fluid,
       massFlow,

@@ -1,11 +1,11 @@
 /** A function's picture as data: what is drawn, in the cell's units, and the same numbers as a table. */
-import { fromBase, KINDS } from "../../index";
-import type { KindName, System } from "../values/quantity";
+import { fromBase, KINDS } from "../index";
+import type { KindName, System } from "../kernel/values/quantity";
 
 /** Colours by role; the stylesheet says which. Lines differ by dashes and labels too, never by colour alone. */
 export type Tone = "first" | "second" | "third" | "fourth" | "outline";
 
-export type Point = readonly [x: number, y: number];
+export type PicturePoint = readonly [x: number, y: number];
 
 export interface Tick {
   readonly at: number;
@@ -23,16 +23,16 @@ export interface Axis {
   readonly names?: readonly string[];
 }
 
-export interface Curve {
+export interface PictureCurve {
   readonly name: string;
   readonly tone: Tone;
-  readonly points: readonly Point[];
+  readonly points: readonly PicturePoint[];
   readonly dashed?: true;
 }
 
 /** A point with a word beside it. */
 export interface Mark {
-  readonly at: Point;
+  readonly at: PicturePoint;
   readonly label: string;
 }
 
@@ -62,7 +62,7 @@ export interface Picture {
   readonly says: string;
   readonly x: Axis;
   readonly y: Axis;
-  readonly curves: readonly Curve[];
+  readonly curves: readonly PictureCurve[];
   readonly marks?: readonly Mark[];
   readonly stretches?: readonly Stretch[];
   readonly stacks?: readonly Stack[];
@@ -81,7 +81,7 @@ export interface PictureChoice {
 }
 
 /** What stands in a place for pictures. */
-export type Shown = Picture | PictureChoice;
+export type ShownPicture = Picture | PictureChoice;
 
 /** A kind in the cell's units: values for the axes, numbers and units for the table. */
 export interface InUnit {

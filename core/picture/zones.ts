@@ -1,23 +1,23 @@
 /** Temperature against heat passed: refrigerant and water beside each other, with zones and pinch. */
-import { ZONE_NAMES } from "../../index";
-import type { System } from "../../kernel/values/quantity";
-import type { Matched } from "./zones";
-import { inUnit, printed, type Picture, type Point, type Stretch } from "../../kernel/explain/picture";
+import { ZONE_NAMES } from "../index";
+import type { System } from "../kernel/values/quantity";
+import type { StreamMatch } from "../exchanger/zones/zones";
+import { inUnit, printed, type Picture, type PicturePoint, type Stretch } from "./picture";
 
 /** Heat given up from the gas inlet to each point of the refrigerant's curve, W. */
-const heats = ({ curve: { enthalpies }, massFlow }: Matched): readonly number[] => {
+const heats = ({ curve: { enthalpies }, massFlow }: StreamMatch): readonly number[] => {
   const [first = 0] = enthalpies;
   return Array.from(enthalpies, (enthalpy) => massFlow * (first - enthalpy));
 };
 
-const nearest = ({ curve: { temperatures }, water }: Matched): number => {
+const nearest = ({ curve: { temperatures }, water }: StreamMatch): number => {
   let least = 0;
   const difference = (at: number): number => (temperatures[at] ?? 0) - (water[at] ?? 0);
   for (let at = 1; at < water.length; at++) if (difference(at) < difference(least)) least = at;
   return least;
 };
 
-const stretchesOf = ({ curve }: Matched, x: readonly number[]): readonly Stretch[] => {
+const stretchesOf = ({ curve }: StreamMatch, x: readonly number[]): readonly Stretch[] => {
   const ends = [0, curve.dewAt, curve.bubbleAt, x.length - 1];
   return ZONE_NAMES.flatMap((label, at) => {
     const [from = 0, to = 0] = [x[ends[at] ?? 0], x[ends[at + 1] ?? 0]];
@@ -26,13 +26,13 @@ const stretchesOf = ({ curve }: Matched, x: readonly number[]): readonly Stretch
 };
 
 /** Both streams as they pass each other; heat counts from where the gas enters. */
-export const zonesPicture = (found: Matched, system: System): Picture => {
+export const zonesPicture = (found: StreamMatch, system: System): Picture => {
   const temperature = inUnit("temperature", system);
   const difference = inUnit("temperature difference", system);
   const heat = inUnit("heat rate", system);
   const x = heats(found).map((watts) => heat.of(watts));
-  const line = (kelvins: Float64Array): readonly Point[] =>
-    x.map((each, at): Point => [each, temperature.of(kelvins[at] ?? Number.NaN)]);
+  const line = (kelvins: Float64Array): readonly PicturePoint[] =>
+    x.map((each, at): PicturePoint => [each, temperature.of(kelvins[at] ?? Number.NaN)]);
   const refrigerant = line(found.curve.temperatures);
   const water = line(found.water);
   const pinch = nearest(found);

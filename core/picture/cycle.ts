@@ -1,10 +1,18 @@
 /** Pressure against enthalpy: the saturation dome and refrigeration cycles in it. */
 import { afterExpansion, cycleOf, saturatedState } from "../index";
 import type { System } from "../kernel/values/quantity";
-import type { Cycle } from "./cycle";
-import type { NamedCycle } from "./working";
+import type { Cycle } from "../cycle/cycle";
+import type { NamedCycle } from "../cycle/working";
 import type { Fluid } from "../refrigerant/refrigerant";
-import { inUnit, printed, type Curve, type InUnit, type Picture, type Point, type Tone } from "../kernel/explain/picture";
+import {
+  inUnit,
+  printed,
+  type PictureCurve,
+  type InUnit,
+  type Picture,
+  type PicturePoint,
+  type Tone,
+} from "./picture";
 
 interface Units {
   readonly pressure: InUnit;
@@ -26,7 +34,7 @@ const DOME_POINTS = 48;
 const BELOW = 20;
 
 /** Bubble line up, dew line down; near the critical point the steps grow small, where the lines bend. */
-const domeOf = (fluid: Fluid, coldest: number, toPoint: (state: AnyState) => Point): Curve => {
+const domeOf = (fluid: Fluid, coldest: number, toPoint: (state: AnyState) => PicturePoint): PictureCurve => {
   const from = Math.max(fluid.coldest, coldest - BELOW);
   const span = fluid.warmestSaturated - from;
   const temperatures = Array.from({ length: DOME_POINTS }, (_, at) => {
@@ -54,7 +62,7 @@ const statesOf = (cycle: Cycle): readonly (readonly [string, AnyState])[] => [
   ["after expansion", afterExpansion(cycle)],
 ];
 
-const loopOf = ({ name, tone, dashed, cycle }: Drawn, toPoint: (state: AnyState) => Point): Curve => {
+const loopOf = ({ name, tone, dashed, cycle }: Drawn, toPoint: (state: AnyState) => PicturePoint): PictureCurve => {
   const states = statesOf(cycle).map(([, state]) => toPoint(state));
   const [first] = states;
   const points = first === undefined ? states : [...states, first];
@@ -62,7 +70,7 @@ const loopOf = ({ name, tone, dashed, cycle }: Drawn, toPoint: (state: AnyState)
 };
 
 /** The four corners, numbered as the trade does: suction, discharge, liquid, after expansion. */
-const cornersOf = (cycle: Cycle, toPoint: (state: AnyState) => Point) =>
+const cornersOf = (cycle: Cycle, toPoint: (state: AnyState) => PicturePoint) =>
   [cycle.suction, cycle.discharge, cycle.liquid, afterExpansion(cycle)].map((state, at) => ({
     at: toPoint(state),
     label: String(at + 1),
@@ -78,7 +86,7 @@ const sentence = (drawn: readonly Drawn[], fluid: Fluid, { temperature }: Units)
 
 const pictureOfCycles = (drawn: readonly [Drawn, ...Drawn[]], system: System): Picture => {
   const units = unitsIn(system);
-  const toPoint = ({ enthalpy, pressure }: AnyState): Point => [
+  const toPoint = ({ enthalpy, pressure }: AnyState): PicturePoint => [
     units.enthalpy.of(enthalpy),
     units.pressure.of(pressure),
   ];
