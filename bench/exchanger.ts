@@ -31,8 +31,8 @@ const cell = (id: string, block: (i: number) => Block): number => {
   const definition = CATALOGUE.find((each) => each.id === id);
   if (definition === undefined) throw new Error(`no function ${id}`);
   // The memory is left out: what is timed is the calculation.
-  const { heavy, ...unremembered } = definition;
-  if (heavy !== true) throw new Error(`${id} is not marked as heavy`);
+  const { memoised, ...unremembered } = definition;
+  if (memoised !== true) throw new Error(`${id} is not marked as memoised`);
   const compiled = compile(unremembered);
   const inputs = Array.from({ length: INPUTS }, (__, i) => [
     Object.entries(block(i)).map(([label, value]) => [label, value]),

@@ -7,8 +7,8 @@ export { CATALOGUE, COMPILED } from "./catalogue";
 // Definitions.
 export { normalizeKey, labelOf } from "./kernel/define/argument";
 export type { ArgData, Args, BlockShape, ChoiceShape, Shape } from "./kernel/define/argument";
-export { lookUp, type Catalogue } from "./kernel/define/catalogue";
-export type { CellFunction } from "./kernel/define/cellFunction";
+export { lookUp } from "./kernel/define/catalogue";
+export type { Catalogue, CellFunction } from "./kernel/define/cellFunction";
 export type { ResultShape, SingleResult } from "./kernel/define/result";
 export { placedArgs, type PlacedArg } from "./kernel/define/unitsArgument";
 
@@ -46,7 +46,7 @@ export { balanceInputOf } from "./exchanger/balance/fromBlock";
 export { bothSides } from "./exchanger/balance/working";
 export { matched, ZONE_NAMES } from "./exchanger/zones/zones";
 export { zonesOf } from "./exchanger/zones/working";
-export { FIRST_DAY, HOUR, HOURS_OF_DAY, MONTHS, firstHourOf, hoursOf } from "./pool/year/calendar";
+export { FIRST_DAY, HOUR, HOURS_OF_DAY, MONTHS, firstHourOf, hoursOf } from "./numeric/calendar";
 export { admitClimate } from "./pool/year/climate";
 export { yearOf } from "./pool/year/year";
 export { loadRefrigerant } from "./refrigerant/refrigerant";

@@ -1,9 +1,7 @@
 /** Equivalent full-load cooling hours of a year from its monthly mean temperatures. */
+import { DAYS } from "../numeric/calendar";
 import { silent, type Trace } from "../kernel/define/steps";
 import { daySpread, fullLoadTime, meanExcess, meanLoad } from "./climate";
-
-/** Days of each month of a year that is no leap year. */
-export const DAYS = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31] as const;
 
 export interface MonthOfLoad {
   /** Mean temperature of the month, K. */
@@ -13,12 +11,6 @@ export interface MonthOfLoad {
   /** Equivalent full-load time, s. */
   readonly time: number;
 }
-
-/** Standard deviation of values about their mean. */
-export const spreadOf = (values: readonly number[]): number => {
-  const mean = values.reduce((sum, value) => sum + value, 0) / values.length;
-  return Math.sqrt(values.reduce((sum, value) => sum + (value - mean) ** 2, 0) / values.length);
-};
 
 export interface LoadModel {
   /** Outdoor temperature at and below which nothing is cooled, K. */

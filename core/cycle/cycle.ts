@@ -1,4 +1,4 @@
-import { outside } from "../numeric/outside";
+import { outOfRange } from "../kernel/values/fault";
 import { quantityMark } from "../kernel/values/quantityMark";
 import type { Fluid } from "../refrigerant/refrigerant";
 import type { PhaseState } from "../refrigerant/helmholtz/substance";
@@ -59,14 +59,17 @@ const difference = (kelvin: number) => quantityMark("temperature difference", ke
 function check({ refrigerant, evaporating, condensing, superheat, subcooling, efficiency }: CycleInput): void {
   const { name } = refrigerant;
   if (!(condensing > evaporating))
-    throw outside(
-      `${name} condensing temperature`,
-      `above evaporating, ${markTemperature(evaporating)}`,
-      markTemperature(condensing),
-    );
-  if (!(superheat >= 0)) throw outside("superheat", `${difference(0)} or more`, difference(superheat));
-  if (!(subcooling >= 0)) throw outside("subcooling", `${difference(0)} or more`, difference(subcooling));
-  if (!(efficiency > 0 && efficiency <= 1)) throw outside("efficiency", "above 0, at most 1", `${efficiency}`);
+    throw outOfRange({
+      quantity: `${name} condensing temperature`,
+      limit: `above evaporating, ${markTemperature(evaporating)}`,
+      got: markTemperature(condensing),
+    });
+  if (!(superheat >= 0))
+    throw outOfRange({ quantity: "superheat", limit: `${difference(0)} or more`, got: difference(superheat) });
+  if (!(subcooling >= 0))
+    throw outOfRange({ quantity: "subcooling", limit: `${difference(0)} or more`, got: difference(subcooling) });
+  if (!(efficiency > 0 && efficiency <= 1))
+    throw outOfRange({ quantity: "efficiency", limit: "above 0, at most 1", got: `${efficiency}` });
 }
 
 /** A state superheated or subcooled by however little: its phase is known, the line need not be asked. */
@@ -95,7 +98,7 @@ function compress(fluid: Fluid, suction: PhaseState, dew: PhaseState, efficiency
 /**
  * The cycle between two dew temperatures.
  *
- * @throws an `OutsideRange` where a temperature leaves the refrigerant's saturation lines (above the critical temperature
+ * @throws a fault where a temperature leaves the refrigerant's saturation lines (above the critical temperature
  * nothing condenses), or an argument its limits
  */
 export function solveCycle(input: CycleInput): Cycle {

@@ -1,21 +1,14 @@
 /** Arguments of the refrigerant-line functions. */
 import { choice, quantity } from "../kernel/define/argument";
+import { inchesOfSize } from "../kernel/values/numberText";
 import { us } from "../kernel/values/quantity";
 import { COPPER_TUBE } from "./data/copperTube";
 
 const SIZES = COPPER_TUBE.map(({ size }) => size);
 
-const FRACTION = /^(?:(\d+)-)?(\d+)\/(\d+)$/;
-
-/** Inches of a size as a number: "1-1/8 in" is 1.125. */
-const inchesOf = (size: string): number => {
-  const [, whole = "0", over = "0", under = "1"] = FRACTION.exec(size.replace(" in", "")) ?? [];
-  return Number(whole) + Number(over) / Number(under);
-};
-
 /** "3/8", "0.375", "9.52 mm", "9.53 mm": metric sheets cut or round the same tube's millimetres. */
 const spellingsOf = (size: string): readonly string[] => {
-  const inches = inchesOf(size);
+  const inches = inchesOfSize(size);
   const mm = inches * 25.4;
   const hundredths = [Math.floor(mm * 100 + 1e-6), Math.ceil(mm * 100 - 1e-6)].map((each) => each / 100);
   const metric = [...hundredths, ...hundredths.map((each) => Number(each.toFixed(1)))];

@@ -1,5 +1,5 @@
 /** Where water boils, or ice gives off vapour, at a pressure. */
-import { outside } from "../numeric/outside";
+import { outOfRange } from "../kernel/values/fault";
 import { bracketedRoot } from "../numeric/root";
 import { quantityMark } from "../kernel/values/quantityMark";
 import { silent, type Trace } from "../kernel/define/steps";
@@ -22,11 +22,11 @@ export const boilingTemperature = (
   const root = bracketedRoot((T) => Math.log(line.code({ T })) - log, low, high, { tolerance: 1e-10 });
   if (!root.found) {
     const limits = [sublimationPressure.code({ T: COLDEST }), vapourPressureOfWater.code({ T: HOTTEST })] as const;
-    throw outside(
-      "vacuum (absolute)",
-      `from ${quantityMark("vacuum", limits[0])} to ${quantityMark("vacuum", limits[1])}`,
-      quantityMark("vacuum", pressure),
-    );
+    throw outOfRange({
+      quantity: "vacuum (absolute)",
+      limit: `from ${quantityMark("vacuum", limits[0])} to ${quantityMark("vacuum", limits[1])}`,
+      got: quantityMark("vacuum", pressure),
+    });
   }
   trace.remark(`Over ${over}: the triple point of water lies at ${quantityMark("vacuum", TRIPLE.p)} absolute.`);
   trace.solution({

@@ -1,6 +1,6 @@
 /** Pressure lost in a refrigerant line, and what it is worth in saturation temperature. */
+import { outOfRange } from "../kernel/values/fault";
 import type { Cycle } from "../cycle/cycle";
-import { outside } from "../numeric/outside";
 import { quantityMark } from "../kernel/values/quantityMark";
 import { NO_VALUE } from "../kernel/define/result";
 import { silent, type Trace } from "../kernel/define/steps";
@@ -54,11 +54,11 @@ const saturationLoss = (cycle: Cycle, service: Service, drop: number, trace: Tra
   const [high, low] = service === "discharge" ? [start + drop, start] : [start, start - drop];
   const curve = service === "liquid" ? "bubble" : "dew";
   if (!(low > 0))
-    throw outside(
-      `pressure drop of the ${service} line`,
-      `below the absolute pressure, ${quantityMark("pressure", start)}`,
-      quantityMark("pressure drop", drop),
-    );
+    throw outOfRange({
+      quantity: `pressure drop of the ${service} line`,
+      limit: `below the absolute pressure, ${quantityMark("pressure", start)}`,
+      got: quantityMark("pressure drop", drop),
+    });
   const loss = saturationTemperature(fluid, high, curve) - saturationTemperature(fluid, low, curve);
   trace.remark(
     `${curve === "dew" ? "Dew" : "Bubble"} temperature falls by ${quantityMark("temperature difference", loss)} from ${quantityMark("pressure", high)} to ${quantityMark("pressure", low)} (absolute).`,

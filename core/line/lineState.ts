@@ -1,6 +1,6 @@
 /** What flows in a refrigerant line. */
+import { outOfRange } from "../kernel/values/fault";
 import type { Cycle } from "../cycle/cycle";
-import { outside } from "../numeric/outside";
 import { silent, type Trace } from "../kernel/define/steps";
 import type { PhaseState } from "../refrigerant/helmholtz/substance";
 import { viscosity } from "../refrigerant/transport/transport";
@@ -15,7 +15,11 @@ export const lineState = (cycle: Cycle, service: Service, trace: Trace = silent)
   const state = service === "suction" ? cycle.suction : service === "liquid" ? cycle.liquid : cycle.discharge;
   const { refrigerant: fluid } = cycle.input;
   if (state.phase === "two-phase")
-    throw outside(`${fluid.name} ${service} line`, "a single phase", "wet gas from the compressor");
+    throw outOfRange({
+      quantity: `${fluid.name} ${service} line`,
+      limit: "a single phase",
+      got: "wet gas from the compressor",
+    });
   if (trace.on)
     trace.property({
       substance: fluid.name,

@@ -1,8 +1,7 @@
 /** Arguments of the functions about functions. */
 import { repeat, text } from "../kernel/define/argument";
 import { lookUp } from "../kernel/define/catalogue";
-import type { Catalogue } from "../kernel/define/catalogue";
-import type { CellFunction } from "../kernel/define/cellFunction";
+import type { Catalogue, CellFunction } from "../kernel/define/cellFunction";
 import { valueError } from "../kernel/values/fault";
 import { nearest } from "../kernel/call/nearest";
 

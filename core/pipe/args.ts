@@ -1,6 +1,7 @@
 /** Arguments of the pipe functions. */
 import { choice, quantity } from "../kernel/define/argument";
 import { WATER_TEMPERATURE } from "../kernel/define/glossary";
+import { inchesOfSize } from "../kernel/values/numberText";
 import { us } from "../kernel/values/quantity";
 import { FITTINGS } from "./data/fittings";
 import { PVC_PIPE } from "./data/pvcPipe";
@@ -27,9 +28,7 @@ const METRIC: Readonly<Record<string, string>> = {
 /** "2", "2.5", "1-1/2": the inches alone. */
 const inchesOnly = (size: string): readonly string[] => {
   const bare = size.replace(" in", "");
-  const [whole = "", part] = bare.includes("/") && bare.includes("-") ? bare.split("-") : ["0", bare];
-  const [over = "0", under = "1"] = (part ?? bare).split("/");
-  const decimal = bare.includes("/") ? Number(whole) + Number(over) / Number(under) : Number(bare);
+  const decimal = inchesOfSize(size);
   return [bare, String(decimal), `${decimal} in`];
 };
 

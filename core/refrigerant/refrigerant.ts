@@ -1,4 +1,4 @@
-import { outside } from "../numeric/outside";
+import { outOfRange } from "../kernel/values/fault";
 import { BLENDS } from "./data/blends";
 import type { BlendData, FluidData } from "./data/fluidData";
 import { PURE_FLUIDS } from "./data/fluids/index";
@@ -131,7 +131,7 @@ export const REFRIGERANTS: readonly string[] = [
  */
 export function loadRefrigerant(name: string): Fluid {
   const found = FLUIDS.get(name) ?? FLUIDS.get(simple(name));
-  if (!found) throw outside("refrigerant", `one of ${REFRIGERANTS.join(", ")}`, name);
+  if (!found) throw outOfRange({ quantity: "refrigerant", limit: `one of ${REFRIGERANTS.join(", ")}`, got: name });
   return found();
 }
 

@@ -30,7 +30,7 @@ export const panelEngine = (log: SessionLog): PanelEngine => ({
     const compiled = COMPILED.get(id);
     return compiled ? explain(compiled, args, CATALOGUE, { steps: false }).cautions : [];
   },
-  heavy: (id) => COMPILED.get(id)?.definition.heavy !== undefined,
+  heavy: (id) => COMPILED.get(id)?.definition.memoised === true,
   edition: EDITION,
   describe(id, args) {
     const compiled = COMPILED.get(id);

@@ -1,8 +1,9 @@
+import { standardDeviation } from "../../core/numeric/series";
 import { assert, double, property } from "fast-check";
 import { describe, expect, it } from "vitest";
 import { capacityCurve, inputCurve } from "../../core/aircon/equations";
 import { performanceAtOutdoor } from "../../core/aircon/outdoorRating";
-import { spreadOf, yearOfLoad, type LoadModel } from "../../core/aircon/fullLoadHours";
+import { yearOfLoad, type LoadModel } from "../../core/aircon/fullLoadHours";
 import { CATALOGUE } from "../../core/catalogue";
 import { lookUp } from "../../core/kernel/define/catalogue";
 import { compile, evaluate } from "../../core/kernel/call/evaluate";
@@ -111,7 +112,7 @@ const meansOf = (city: string): number[] =>
 const model = (means: readonly number[], design: number, balance = 65): LoadModel => ({
   balance: degF(balance),
   design: degF(design),
-  yearlySpread: spreadOf(means),
+  yearlySpread: standardDeviation(means),
 });
 const hoursOf = (means: readonly number[], used: LoadModel): number =>
   yearOfLoad(means, used).reduce((sum, { time }) => sum + time / 3600, 0);

@@ -2,7 +2,7 @@ import { assert, constantFrom, double, property } from "fast-check";
 import { describe, expect, it } from "vitest";
 import { afterExpansion, solveCycle } from "../../core/cycle/cycle";
 import { renderMarks } from "../../core/kernel/values/fault";
-import { isOutside } from "../../core/numeric/outside";
+import { isFault } from "../../core/kernel/values/fault";
 import { loadRefrigerant, REFRIGERANTS } from "../../core/refrigerant/refrigerant";
 import { fluidsIn, goldenRows } from "../refrigerant/goldenRows";
 
@@ -107,7 +107,7 @@ describe("refusals of the cycle", () => {
     try {
       solveCycle({ refrigerant: loadRefrigerant(name), ...at, ...change });
     } catch (error) {
-      if (isOutside(error)) return renderMarks(error.message, "SI");
+      if (isFault(error)) return renderMarks(error.message, "SI");
       throw error;
     }
     return "answered";

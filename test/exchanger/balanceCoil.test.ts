@@ -4,11 +4,10 @@ import { CATALOGUE } from "../../core/catalogue";
 import { lookUp } from "../../core/kernel/define/catalogue";
 import { compile, evaluate } from "../../core/kernel/call/evaluate";
 import { explain } from "../../core/kernel/explain/explain";
-import { isFault } from "../../core/kernel/values/fault";
 import { us } from "../../core/kernel/values/quantity";
 import { recorder, type Step } from "../../core/kernel/define/steps";
 import { workingLines } from "../../core/kernel/explain/working";
-import { isOutside } from "../../core/numeric/outside";
+import { isFault } from "../../core/kernel/values/fault";
 import { balanceOf } from "../../core/exchanger/balance/balance";
 import { coilBalanceOf, coilDuty, type CoilExchanger } from "../../core/exchanger/balance/withCoil";
 import { bothSides } from "../../core/exchanger/balance/working";
@@ -65,7 +64,7 @@ const tried = <T>(work: () => T): T | undefined => {
   try {
     return work();
   } catch (error) {
-    if (isFault(error) || isOutside(error)) return undefined;
+    if (isFault(error)) return undefined;
     throw error;
   }
 };

@@ -43,8 +43,8 @@ describe("scalar arguments", () => {
     ["a word for a number", ["n/a"], '#VALUE! length: expected length in ft, got "n/a": expected a number'],
     ["a wrong dimension", ["5 W"], '#VALUE! length: expected length in ft, got "5 W": "W" is not a unit of length'],
     ["a boolean", [true], "#VALUE! length: expected length in ft, got TRUE"],
-    ["NaN", [Number.NaN], "#VALUE! length: expected a finite number, got NaN"],
-    ["infinity", [Number.POSITIVE_INFINITY], "#VALUE! length: expected a finite number, got Infinity"],
+    ["NaN", [Number.NaN], "#VALUE! length: expected a finite number, got no number"],
+    ["infinity", [Number.POSITIVE_INFINITY], "#VALUE! length: expected a finite number, got infinity"],
     ["a range for one value", [[[1, 2]]], "#VALUE! length: expected one value, got a range of 1 row × 2 columns"],
     ["an unknown word", [3, "thrice"], '#VALUE! scale: expected "once" or "twice", got "thrice"'],
     [
@@ -89,7 +89,7 @@ describe("scalar arguments", () => {
 describe("pressure readings", () => {
   const rows = (...raw: unknown[]): (string | number)[] => {
     const out = evaluate(compile(reading), raw, [reading]);
-    if (isFault(out)) throw out;
+    if (isFault(out)) throw new Error(out.message);
     return (out as (string | number)[][]).map((line) => line[1] ?? "");
   };
 
@@ -120,7 +120,7 @@ describe("pressure readings", () => {
 describe("blocks and rows", () => {
   const line = (...raw: unknown[]): unknown[] => {
     const out = evaluate(compile(blocks), raw, [blocks]);
-    if (isFault(out)) throw out;
+    if (isFault(out)) throw new Error(out.message);
     return (out as unknown[][])[1] ?? [];
   };
 
@@ -172,7 +172,7 @@ describe("blocks and rows", () => {
         ["pool area", 500],
         ["Pool Area", 3],
       ],
-      /the label "Pool Area" stands twice/,
+      /the label "Pool Area" appears twice/,
     ],
     ["missing", [["cover", "none"]], /the label "pool area" is missing or blank: the pool's surface/],
     ["one column", [["pool area"], ["cover"]], /two or three columns/],

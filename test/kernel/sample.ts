@@ -121,7 +121,7 @@ export const heavyOne = (count: () => void): ReturnType<typeof cellFunction> =>
     id: "SAMPLE.HEAVY",
     topic: "sample",
     summary: "Counts its runs.",
-    heavy: true,
+    memoised: true,
     args: {
       value: quantity("number", "a value"),
       more: rows({ x: quantity("number", "x") }, "more", { least: 1, most: 9 }).optional(),

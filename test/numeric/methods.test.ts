@@ -2,7 +2,6 @@ import { describe, expect, it } from "vitest";
 import { chebyshevAt, chebyshevWithSlope, piecewiseFit } from "../../core/numeric/chebyshev";
 import { linearSolve } from "../../core/numeric/linearSolve";
 import { newtonSystem } from "../../core/numeric/newtonSystem";
-import { isOutside, outside } from "../../core/numeric/outside";
 import { regulaFalsi } from "../../core/numeric/regulaFalsi";
 
 describe("linearSolve", () => {
@@ -74,14 +73,5 @@ describe("Chebyshev pieces", () => {
   it("the pieces state the error that they have", () => {
     expect(fit.error).toBeLessThan(1e-9);
     expect(fit.error).toBeGreaterThan(0);
-  });
-});
-
-describe("outside", () => {
-  it("carries the quantity, the limit and what came", () => {
-    const error = outside("R-32 temperature", "at most 478.5 K", "500 K");
-    expect(error.message).toBe("R-32 temperature: must be at most 478.5 K, got 500 K");
-    expect(isOutside(error)).toBe(true);
-    expect(isOutside(new Error("other"))).toBe(false);
   });
 });

@@ -1,5 +1,5 @@
+import { DAYS } from "../../core/numeric/calendar";
 import { describe, expect, test } from "vitest";
-import { DAYS } from "../../core/aircon/fullLoadHours";
 import { heldExactly } from "../../core/pool/year/lossesAt";
 import { repeatingYear } from "../../core/pool/year/repeat";
 import type { Held, PoolYear } from "../../core/pool/year/results";

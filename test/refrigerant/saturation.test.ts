@@ -1,7 +1,7 @@
 import { assert, constantFrom, double, pre, property } from "fast-check";
 import { describe, expect, it } from "vitest";
 import { renderMarks } from "../../core/kernel/values/fault";
-import { isOutside } from "../../core/numeric/outside";
+import { isFault } from "../../core/kernel/values/fault";
 import type { Fluid } from "../../core/refrigerant/refrigerant";
 import { isPure, loadRefrigerant, REFRIGERANTS } from "../../core/refrigerant/refrigerant";
 import {
@@ -160,7 +160,7 @@ describe("outside the saturation lines", () => {
     try {
       call();
     } catch (error) {
-      if (isOutside(error)) return renderMarks(error.message, "SI");
+      if (isFault(error)) return renderMarks(error.message, "SI");
       throw error;
     }
     return "answered";

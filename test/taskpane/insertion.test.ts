@@ -1,8 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { CATALOGUE } from "../../core/catalogue";
 import { block, quantity, rows } from "../../core/kernel/define/argument";
-import type { Catalogue } from "../../core/kernel/define/catalogue";
-import { cellFunction, type CellFunction } from "../../core/kernel/define/cellFunction";
+import { type Catalogue, cellFunction, type CellFunction } from "../../core/kernel/define/cellFunction";
 import { compile, evaluate } from "../../core/kernel/call/evaluate";
 import { quantityResult } from "../../core/kernel/define/result";
 import { us } from "../../core/kernel/values/quantity";

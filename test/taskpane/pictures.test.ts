@@ -60,7 +60,7 @@ const BALANCE: CellInput = [
 describe("Pictures as data", () => {
   test("pictures belong to functions that exist and that the panel runs in a worker", () => {
     expect(PICTURED).toHaveLength(5);
-    for (const id of PICTURED) expect([true, "slow"], id).toContain(lookUp(CATALOGUE, id)?.heavy);
+    for (const id of PICTURED) expect(lookUp(CATALOGUE, id)?.memoised, id).toBe(true);
   });
 
   test.each([...PICTURED])(

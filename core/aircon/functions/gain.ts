@@ -36,7 +36,7 @@ export const airconGain = cellFunction({
     poolCOP: quantityResult("COP", "COP of the compressor on the pool"),
   }),
   facts: { cooler: "temperature difference", condensing: "temperature" },
-  heavy: true,
+  memoised: true,
   cautions: [
     { rule: gainInTheField, raisedBy: { refrigerant: "R-22", ...usual } },
     { rule: noGain, raisedBy: { refrigerant: "R-22", ...usual, condensingPool: 125 } },

@@ -1,12 +1,12 @@
+import { DAYS, MONTHS } from "../../numeric/calendar";
+import { standardDeviation, sum, sumOf } from "../../numeric/series";
 import { quantity, rows } from "../../kernel/define/argument";
 import { cellFunction } from "../../kernel/define/cellFunction";
 import { valueError } from "../../kernel/values/fault";
 import { show, us } from "../../kernel/values/quantity";
 import { quantityResult, tableResult, wordResult } from "../../kernel/define/result";
 import { hoursOverstate, narrowSpan } from "../cautions";
-import { DAYS, spreadOf, yearOfLoad, type MonthOfLoad } from "../fullLoadHours";
-
-const MONTHS = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"] as const;
+import { yearOfLoad, type MonthOfLoad } from "../fullLoadHours";
 
 /** Monthly means of the typical year of Miami (TMY3, Miami International Airport). */
 const MIAMI = [67, 69.6, 70.8, 75.4, 79.6, 81.8, 82.6, 82.3, 81.5, 79.4, 74.5, 68.5].map((mean) => ({ mean }));
@@ -14,11 +14,11 @@ const MIAMI = [67, 69.6, 70.8, 75.4, 79.6, 81.8, 82.6, 82.3, 81.5, 79.4, 74.5, 6
 /** The year: means over all days, hours summed. */
 const total = (months: readonly MonthOfLoad[]): MonthOfLoad => {
   const overDays = (of: (month: MonthOfLoad) => number): number =>
-    months.reduce((sum, month, place) => sum + of(month) * (DAYS[place] ?? 30), 0) / 365;
+    sum(months.map((month, place) => of(month) * (DAYS[place] ?? 30))) / 365;
   return {
     mean: overDays(({ mean }) => mean),
     load: overDays(({ load }) => load),
-    time: months.reduce((sum, { time }) => sum + time, 0),
+    time: sumOf(months, ({ time }) => time),
   };
 };
 
@@ -36,7 +36,7 @@ const MEANS = rows(
 export const airconHours = cellFunction({
   id: "AIRCON.HOURS",
   topic: "aircon",
-  heavy: true,
+  memoised: true,
   summary: "Equivalent full-load cooling hours of each month from monthly mean temperatures.",
   keywords: ["EFLH", "run hours", "run time", "cooling season", "degree days", "bin method"],
   details: [
@@ -62,7 +62,7 @@ export const airconHours = cellFunction({
     }).default({
       words: "from the twelve means",
       from: ({ monthlyMeans }) =>
-        spreadOf((monthlyMeans as readonly { readonly mean: number }[]).map(({ mean }) => mean)),
+        standardDeviation((monthlyMeans as readonly { readonly mean: number }[]).map(({ mean }) => mean)),
     }),
   },
   returns: tableResult(

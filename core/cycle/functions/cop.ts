@@ -12,7 +12,7 @@ export const cycleCop = cellFunction({
   summary: "Cooling per compressor power of the refrigeration cycle, without fans.",
   keywords: ["coefficient of performance", "efficiency", "EER"],
   details: ["Single stage, no pressure drops, adiabatic shell; all superheat counts as useful cooling."],
-  heavy: true,
+  memoised: true,
   args: CYCLE_ARGS,
   returns: quantityResult("COP", "COP of the compressor"),
   facts: { dischargeTemperature: "temperature", pressureRatio: "number" },

@@ -11,7 +11,7 @@ export const cycleDischarge = cellFunction({
   summary: "Temperature of the compressor's discharge gas.",
   keywords: ["hot gas"],
   details: ["Adiabatic shell: a real discharge is cooler by the shell's loss."],
-  heavy: true,
+  memoised: true,
   args: CYCLE_ARGS,
   returns: quantityResult("temperature", "discharge temperature"),
   facts: { dischargeTemperature: "temperature", pressureRatio: "number" },

@@ -14,7 +14,7 @@ export const cycleFactor = cellFunction({
   details: [
     "Printed tables of the R-12 and R-22 era for suction-cooled hermetic compressors read 1.20 at 7.2/40 °C; compressor data go before both.",
   ],
-  heavy: true,
+  memoised: true,
   args: CYCLE_ARGS,
   returns: quantityResult("number", "heat rejected per cooling"),
   facts: { dischargeTemperature: "temperature", pressureRatio: "number" },

@@ -12,7 +12,7 @@ export const cycleMassFlow = cellFunction({
   topic: "cycle",
   summary: "Refrigerant mass flow that gives a cooling.",
   keywords: ["refrigerant flow"],
-  heavy: true,
+  memoised: true,
   args: { cooling: HEAT_RATE.describedAs("cooling at the evaporator"), ...CYCLE_ARGS },
   returns: quantityResult("mass flow", "refrigerant mass flow"),
   facts: { dischargeTemperature: "temperature", pressureRatio: "number" },

@@ -11,7 +11,7 @@ export const cycleSplit = cellFunction({
   topic: "cycle",
   summary: "Shares of the heat rejected: desuperheating, condensing, subcooling.",
   keywords: ["desuperheater", "zones"],
-  heavy: true,
+  memoised: true,
   args: CYCLE_ARGS,
   returns: rowResult("shares of the heat rejected", {
     desuperheating: quantityResult("fraction", "share that is desuperheating"),

@@ -17,7 +17,7 @@ export const cycleStates = cellFunction({
   summary: "State points of the refrigeration cycle; pressures are absolute.",
   keywords: ["pressure enthalpy", "log p h", "points"],
   details: ["Pressures are absolute. Enthalpy zero: 200 kJ/kg and 1 kJ/(kg·K) for saturated liquid at 0 °C (IIR)."],
-  heavy: true,
+  memoised: true,
   args: CYCLE_ARGS,
   returns: tableResult("state points", {
     point: wordResult("where in the cycle"),

@@ -1,4 +1,5 @@
 /** A helical tube coil in a cylindrical shell rated by its geometry: refrigerant condensing inside, water outside. */
+import { sumOf } from "../../numeric/series";
 import { silent, type Trace } from "../../kernel/define/steps";
 import type { Fluid } from "../../refrigerant/refrigerant";
 import { saturationTemperature } from "../../refrigerant/saturation/saturation";
@@ -111,7 +112,7 @@ export const rateCoil = (
         rateZone(zoneTube, filmOf(name, inside, tube, fluid, found, trace), zone, trace),
       );
   }
-  const areaNeeded = ZONE_NAMES.reduce((sum, name) => sum + (zones[name]?.area ?? 0), 0);
+  const areaNeeded = sumOf(ZONE_NAMES, (name) => zones[name]?.area ?? 0);
   const A = trace.step(coilArea, { Do: outsideDiameter, L: tubeLength, N: tubes });
   const tension = surfaceTension(fluid, curve.bubble.temperature);
   const along = trace.within("Along the tube", () =>

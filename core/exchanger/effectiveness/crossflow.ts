@@ -1,4 +1,5 @@
 /** Crossflow with both streams unmixed. */
+import { sum } from "../../numeric/series";
 
 /** Shares of a Poisson distribution of mean x above 0, 1, …, most: all terms positive, so nothing cancels. */
 const poissonTails = (x: number, most: number): Float64Array => {
@@ -7,11 +8,11 @@ const poissonTails = (x: number, most: number): Float64Array => {
   share[mode] = 1;
   for (let m = mode; m > 0; m--) share[m - 1] = ((share[m] ?? 0) * m) / x;
   for (let m = mode; m < most; m++) share[m + 1] = ((share[m] ?? 0) * x) / (m + 1);
-  const sum = share.reduce((total, each) => total + each, 0);
+  const total = sum(share);
   const tails = new Float64Array(most + 1);
   let tail = 0;
   for (let m = most; m >= 0; m--) {
-    tails[m] = tail / sum;
+    tails[m] = tail / total;
     tail += share[m] ?? 0;
   }
   return tails;
@@ -30,7 +31,7 @@ export const unmixedEffectiveness = (N: number, C: number): number => {
   const most = Math.ceil(N + 12 * Math.sqrt(N) + 40);
   const above = poissonTails(N, most);
   const beside = poissonTails(x, most);
-  let sum = 0;
-  for (let n = 0; n <= most; n++) sum += (above[n] ?? 0) * (beside[n] ?? 0);
-  return sum / x;
+  let product = 0;
+  for (let n = 0; n <= most; n++) product += (above[n] ?? 0) * (beside[n] ?? 0);
+  return product / x;
 };

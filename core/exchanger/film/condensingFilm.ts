@@ -1,4 +1,5 @@
 /** Condensation inside a tube: Shah 2009 along the share of vapour, with the vapour's resistance where a blend glides. */
+import { sumOf } from "../../numeric/series";
 import { silent, type Trace } from "../../kernel/define/steps";
 import {
   dittusBoelterFilm,
@@ -109,7 +110,7 @@ export const condensingFilm = (
       values: local.map(({ film }) => film),
     });
   }
-  const film = SLICES / local.reduce((sum, each) => sum + 1 / each.film, 0);
+  const film = SLICES / sumOf(local, ({ film }) => 1 / film);
   return { film, regimes: local.map(({ regime }) => regime) };
 };
 

@@ -1,4 +1,5 @@
 /** Friction and hold-up of a condensing flow. */
+import { sum } from "../../numeric/series";
 import { silent, type Trace } from "../../kernel/define/steps";
 import { meanDensity, rouhaniVoid, twoPhaseDrop, ziviVoid } from "./twoPhaseEquations";
 import type { Tube, TwoPhaseProperties } from "./fluid";
@@ -34,7 +35,7 @@ export const condensingDrop = (
     total: "sum",
     values: local,
   });
-  return local.reduce((sum, each) => sum + each, 0);
+  return sum(local);
 };
 
 /**

@@ -108,7 +108,7 @@ export const exchangerBalance = cellFunction({
     insideFouling: "fouling resistance",
     outsideFouling: "fouling resistance",
   },
-  heavy: true,
+  memoised: true,
   cautions: [
     { rule: belowLeast, raisedBy: { inputs: { ...fernhill, enteringWater: 45 } } },
     { rule: aboveGreatest, raisedBy: { inputs: { ...fernhill, UA: 2000 } } },

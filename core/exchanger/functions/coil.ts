@@ -82,7 +82,7 @@ export const exchangerCoil = cellFunction({
     insideFouling: "fouling resistance",
     outsideFouling: "fouling resistance",
   },
-  heavy: true,
+  memoised: true,
   cautions: [
     { rule: hotFilm, raisedBy: { inputs: { ...fernhill, condensing: 150, waterFlow: 5, refrigerant: "R-22" } } },
     {

@@ -21,7 +21,7 @@ export const exchangerEffectiveness = cellFunction({
     arrangement: ARRANGEMENT,
   },
   returns: quantityResult("fraction", "effectiveness: heat over the most that could pass"),
-  heavy: true,
+  memoised: true,
   sources: ["bergman2011", "mason1955"],
   cautions: [],
   checks: [

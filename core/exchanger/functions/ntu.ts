@@ -17,7 +17,7 @@ export const exchangerNtu = cellFunction({
     arrangement: ARRANGEMENT,
   },
   returns: quantityResult("number", "number of transfer units"),
-  heavy: true,
+  memoised: true,
   sources: ["bergman2011", "mason1955"],
   cautions: [],
   checks: [

@@ -93,7 +93,7 @@ export const exchangerZones = cellFunction({
     hotGas: "temperature",
     leavingWater: "temperature",
   },
-  heavy: true,
+  memoised: true,
   cautions: [
     { rule: closePinch, raisedBy: { inputs: { ...fernhill, condensing: 94 } } },
     { rule: gasBesidePlastic, raisedBy: { inputs: fernhill } },

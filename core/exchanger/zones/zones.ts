@@ -1,4 +1,5 @@
 /** A condensing refrigerant matched to water along its enthalpy: zones, mean differences, pinch. */
+import { sumOf } from "../../numeric/series";
 import { notAvailable } from "../../kernel/values/fault";
 import { bracketedRoot } from "../../numeric/root";
 import { quantityMark } from "../../kernel/values/quantityMark";
@@ -181,7 +182,7 @@ const zoned = (input: ZonesInput, streams: Streams, pinch: Pinch): StreamMatch =
   const desuperheating = between(0, dewAt);
   const condensing = between(dewAt, bubbleAt);
   const subcooling = between(bubbleAt, last);
-  const ua = [desuperheating, condensing, subcooling].reduce((sum, zone) => sum + (zone?.ua ?? 0), 0);
+  const ua = sumOf([desuperheating, condensing, subcooling], (zone) => zone?.ua ?? 0);
   const all = zoneBetween(streams, 0, last, input.direction);
   return {
     ...streams,

@@ -1,5 +1,6 @@
 /** Admission of one scalar argument: raw value in, base value out, or a fault that names argument, rule, limit and what came. */
 import type {
+  ArgData,
   ChoiceShape,
   EitherShape,
   KindByChoice,
@@ -11,6 +12,7 @@ import type {
 import { normalizeKey } from "../define/argument";
 import { valueError } from "../values/fault";
 import { KINDS, show, toBase, type KindName, type System } from "../values/quantity";
+import { own } from "../values/own";
 import { plainMarks } from "../values/numberText";
 import { readQuantityText, type ReadQuantity } from "../values/quantityText";
 import { describeInput, refuseErrorText, type CellScalar } from "../values/cellInput";
@@ -46,7 +48,8 @@ const refuseUnitWord = (name: string, expected: string, raw: string, desk: Admit
 
 export const kindOf = (kind: KindName | KindByChoice, before: Readonly<Record<string, unknown>>): KindName => {
   if (typeof kind === "string") return kind;
-  return kind.kinds[String(before[kind.choice])] ?? "number";
+  const word = String(before[kind.choice]);
+  return own(kind.kinds, word) ?? own(kind.kinds, normalizeKey(word)) ?? "number";
 };
 
 const hint = (kind: KindName): string =>
@@ -65,15 +68,16 @@ const BEYOND = 1e18;
 const ROUNDING = 1e-9;
 const slack = (limit: number): number => ROUNDING * Math.abs(limit);
 
+const isWithin = (value: number, { above, from, below, to }: Limits): boolean =>
+  (above === undefined || value > above) &&
+  (from === undefined || value >= from - slack(from)) &&
+  (below === undefined || value < below) &&
+  (to === undefined || value <= to + slack(to));
+
 /** Checks limits in base units. */
 export const checkLimits = (value: number, kind: KindName, limits: Limits, name: string, system: System): void => {
+  if (isWithin(value, limits)) return;
   const { above, from, below, to } = limits;
-  const within =
-    (above === undefined || value > above) &&
-    (from === undefined || value >= from - slack(from)) &&
-    (below === undefined || value < below) &&
-    (to === undefined || value <= to + slack(to));
-  if (within) return;
   const blank = value === 0 && ((above ?? -1) >= 0 || (from ?? -1) > 0) && KINDS[kind][system].shift === 0;
   const got = blank ? "blank or zero" : show(value, kind, system);
   if (above !== undefined && !(value > above))
@@ -84,6 +88,16 @@ export const checkLimits = (value: number, kind: KindName, limits: Limits, name:
     throw valueError(`${name}: must be below ${show(below, kind, system)}${hint(kind)}, got ${got}`);
   if (to !== undefined && !(value <= to + slack(to)))
     throw valueError(`${name}: must be at most ${show(to, kind, system)}${hint(kind)}, got ${got}`);
+};
+
+/**
+ * Whether 0 can't be meant for an argument: it is a word, or 0 in the cell's unit lies outside its limits. Some hosts hand a
+ * blank cell over as 0.
+ */
+export const zeroIsImpossible = ({ shape }: ArgData, { before, system }: AdmitContext): boolean => {
+  if (shape.type === "choice" || shape.type === "either" || shape.type === "text") return true;
+  if (shape.type !== "quantity") return false;
+  return !isWithin(toBase(0, KINDS[kindOf(shape.kind, before)][system]), shape);
 };
 
 const expectedQuantity = (kind: KindName, system: System): string => {
@@ -167,7 +181,7 @@ const admitChoice = (shape: ChoiceShape, raw: CellScalar, name: string, desk: Ad
   const word = matchWord(shape, raw);
   if (word !== undefined) return word;
   if (typeof raw === "string") refuseUnitWord(name, wordsText(shape.words), raw, desk);
-  const advice = typeof raw === "string" ? shape.instead?.[normalizeKey(raw)] : undefined;
+  const advice = typeof raw === "string" ? own(shape.instead, normalizeKey(raw)) : undefined;
   const more = advice === undefined ? "" : `: ${advice}`;
   throw valueError(`${name}: expected ${wordsText(shape.words)}, got ${describeInput(raw)}${more}`);
 };
@@ -198,7 +212,7 @@ const YES: Readonly<Record<string, boolean>> = {
 };
 
 const admitYesNo = (raw: CellScalar, name: string): boolean => {
-  const answer = typeof raw === "boolean" ? raw : YES[normalizeKey(String(raw))];
+  const answer = typeof raw === "boolean" ? raw : own(YES, normalizeKey(String(raw)));
   if (answer === undefined) throw valueError(`${name}: expected TRUE or FALSE, got ${describeInput(raw)}`);
   return answer;
 };

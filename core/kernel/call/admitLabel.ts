@@ -12,7 +12,7 @@ import { admitScalar, isReadQuantity } from "./admit";
 import { valueError } from "../values/fault";
 import { nearest } from "./nearest";
 import type { System } from "../values/quantity";
-import type { CellScalar } from "../values/cellInput";
+import { quoteText, type CellScalar } from "../values/cellInput";
 
 const entriesOf = (block: Arg<unknown, Presence>): Args => (block.shape as BlockShape).entries;
 
@@ -22,7 +22,7 @@ export const labelKey = (block: Arg<unknown, Presence>, label: string, name: str
   const key = keys.find((each) => normalizeKey(each) === normalizeKey(label));
   if (key === undefined)
     throw valueError(
-      `${name}: no label "${label}" in the block; the nearest is "${nearest(label, keys.map(labelOf))}"`,
+      `${name}: no label ${quoteText(label)} in the block; the nearest is "${nearest(label, keys.map(labelOf))}"`,
     );
   return key;
 };

@@ -8,18 +8,19 @@ import {
   type RowsShape,
   type ScalarShape,
 } from "../define/argument";
-import { admitScalar, isBlank, isReadQuantity, kindOf, type AdmitContext } from "./admit";
+import { admitScalar, isBlank, isReadQuantity, kindOf, zeroIsImpossible, type AdmitContext } from "./admit";
 import { valueError } from "../values/fault";
 import { KINDS } from "../values/quantity";
 import {
   describeInput,
+  quoteText,
   refuseErrorText,
   sizeText,
   type CellInput,
   type CellMatrix,
   type CellScalar,
 } from "../values/cellInput";
-import { nearest } from "./nearest";
+import { isMisspelt, nearest } from "./nearest";
 
 /** A scalar's own unit column or header unit turns a bare number into a text with that unit. */
 const withOwnUnit = (raw: CellScalar, unit: string): CellScalar =>
@@ -50,7 +51,7 @@ const keysByLabel = (entries: Args): ReadonlyMap<string, string> =>
 
 const unknownLabel = (name: string, label: string, entries: Args): Error => {
   const labels = Object.keys(entries).map(labelOf);
-  return valueError(`${name}: no label "${label}" here; the nearest is "${nearest(label, labels)}"`);
+  return valueError(`${name}: no label ${quoteText(label)} here; the nearest is "${nearest(label, labels)}"`);
 };
 
 interface FoundCell {
@@ -69,10 +70,21 @@ const isHeading = (text: string, value: CellScalar, unit: CellScalar): boolean =
   isBlank(value) ||
   (HEADINGS.has(normalizeKey(text)) && typeof value === "string");
 
-/** Label → value and unit of a block's filled rows. */
-const readBlock = (shape: BlockShape, matrix: CellMatrix, name: string): ReadonlyMap<string, FoundCell> => {
+interface ReadBlock {
+  /** Key → value and unit of the filled rows. */
+  readonly found: ReadonlyMap<string, FoundCell>;
+  /** Keys whose 0 counted as left out. */
+  readonly leftOut: readonly string[];
+  /** Unknown labels with a 0 that counted as headings. */
+  readonly headings: readonly string[];
+}
+
+const readBlock = (shape: BlockShape, matrix: CellMatrix, name: string, context: AdmitContext): ReadBlock => {
   const keys = keysByLabel(shape.entries);
+  const labels = Object.keys(shape.entries).map(labelOf);
   const found = new Map<string, FoundCell>();
+  const leftOut: string[] = [];
+  const headings: string[] = [];
   for (const line of matrix) {
     const [label = null, value = null, unit = null] = line;
     refuseErrorText(label, name);
@@ -80,15 +92,22 @@ const readBlock = (shape: BlockShape, matrix: CellMatrix, name: string): Readonl
     const text = String(label).trim();
     const key = keys.get(normalizeKey(text));
     if (key === undefined) {
-      if (isHeading(text, value, unit)) continue;
-      throw unknownLabel(name, text, shape.entries);
+      // A heading's blank cell may arrive as 0; the 0 of a misspelt label must not be lost.
+      if (!isHeading(text, value, unit) || (value === 0 && isMisspelt(text, labels)))
+        throw unknownLabel(name, text, shape.entries);
+      if (value === 0) headings.push(text);
+      continue;
     }
     const arg = shape.entries[key];
-    if (arg === undefined || isLeftOut(arg, value)) continue;
-    if (found.has(key)) throw valueError(`${name}: the label "${text}" stands twice`);
+    if (arg === undefined || isBlank(value)) continue;
+    if (isLeftOut(arg, value, context)) {
+      if (!isNeverZero(arg)) leftOut.push(key);
+      continue;
+    }
+    if (found.has(key)) throw valueError(`${name}: the label ${quoteText(text)} appears twice`);
     found.set(key, { value, unit: isBlankInRange(unit) ? "" : String(unit).trim() });
   }
-  return found;
+  return { found, leftOut, headings };
 };
 
 /** Admits one value out of a range; readings inside ranges are absolute already or say their basis in `work`. */
@@ -101,14 +120,24 @@ const admitCell = (arg: ArgData, cell: FoundCell, label: string, desk: AdmitCont
 interface AdmittedBlock {
   readonly values: Readonly<Record<string, unknown>>;
   readonly given: ReadonlySet<string>;
-  readonly zeros: readonly string[];
+  readonly doubts: ZeroDoubts;
 }
 
-/** Whether a value may be a blank cell that some hosts hand over as 0, and 0 isn't what stands where it is left out. */
-const maybeBlank = (arg: ArgData | undefined, { value }: FoundCell): boolean =>
+/** Zeros that may be blank cells. */
+export interface ZeroDoubts {
+  /** Labels and arguments whose 0 counts as 0 although leaving them out would mean something else. */
+  readonly zeros: readonly string[];
+  /** Labels and arguments whose 0 counts as left out, since 0 lies outside their limits. */
+  readonly leftOut: readonly string[];
+  /** Unknown labels of a block with a 0 beside them: they count as headings. */
+  readonly headings: readonly string[];
+}
+
+/** Whether a value may be a blank cell that some hosts hand over as 0, and leaving it out would give something else. */
+export const maybeBlank = (arg: ArgData | undefined, value: CellInput): boolean =>
   value === 0 && arg !== undefined && arg.presence !== "required" && arg.fallback !== 0 && arg.fallback !== false;
 
-/** Admits an input block; `given` gets the keys that were filled in, `zeros` those of them that may be blank cells. */
+/** Admits an input block; `given` names the keys that were filled in. */
 export const admitBlock = (shape: BlockShape, raw: CellInput, name: string, desk: AdmitContext): AdmittedBlock => {
   if (!Array.isArray(raw)) {
     refuseErrorText(raw as CellScalar, name);
@@ -117,7 +146,7 @@ export const admitBlock = (shape: BlockShape, raw: CellInput, name: string, desk
   const matrix = raw as CellMatrix;
   if ((matrix[0]?.length ?? 0) < 2)
     throw valueError(`${name}: expected two or three columns (label, value, unit), got ${sizeText(matrix)}`);
-  const found = readBlock(shape, matrix, name);
+  const { found, leftOut, headings } = readBlock(shape, matrix, name, { ...desk, before: {} });
   const values: Record<string, unknown> = {};
   const inside: AdmitContext = { ...desk, unitsPlace: "", before: values };
   for (const [key, arg] of Object.entries(shape.entries)) {
@@ -131,8 +160,8 @@ export const admitBlock = (shape: BlockShape, raw: CellInput, name: string, desk
           values,
         );
   }
-  const zeros = [...found].filter(([key, cell]) => maybeBlank(shape.entries[key], cell)).map(([key]) => key);
-  return { values, given: new Set(found.keys()), zeros };
+  const zeros = [...found].filter(([key, { value }]) => maybeBlank(shape.entries[key], value)).map(([key]) => key);
+  return { values, given: new Set(found.keys()), doubts: { zeros, leftOut, headings } };
 };
 
 const HEADER = /^(.*?)(?:\s*[(,]\s*([^()]*(?:\([^()]*\)[^()]*)?)\)?)?$/;
@@ -155,7 +184,7 @@ const readHeader = (shape: RowsShape, line: readonly CellScalar[], name: string)
     return { key, unit: (heads[place]?.[2] ?? "").trim() };
   });
   const twice = columns.find((each, place) => each.key !== "" && columns.findIndex((c) => c.key === each.key) < place);
-  if (twice) throw valueError(`${name}, header: the column "${labelOf(twice.key)}" stands twice`);
+  if (twice) throw valueError(`${name}, header: the column "${labelOf(twice.key)}" appears twice`);
   return columns;
 };
 
@@ -171,8 +200,8 @@ const isNeverZero = ({ shape }: ArgData): boolean =>
   (shape.type === "quantity" && shape.above === 0);
 
 /** Inside a range a blank cell arrives as 0 on some hosts: it counts as left out where zero can't be meant. */
-const isLeftOut = (arg: ArgData, value: CellScalar): boolean =>
-  isBlank(value) || (value === 0 && arg.presence !== "required" && isNeverZero(arg));
+const isLeftOut = (arg: ArgData, value: CellScalar, context: AdmitContext): boolean =>
+  isBlank(value) || (value === 0 && arg.presence !== "required" && zeroIsImpossible(arg, context));
 
 /** A line of blanks, or of zeros where a word must stand. */
 const isEmptyLine = ({ columns }: RowsShape, line: readonly CellScalar[]): boolean => {
@@ -232,7 +261,7 @@ const admitLine = (
   for (const { key, arg, label: own, at, unit } of slots) {
     const value = at < 0 ? null : (line[at] ?? null);
     const label = `${name}, ${own}`;
-    values[key] = isLeftOut(arg, value)
+    values[key] = isLeftOut(arg, value, inside)
       ? defaultFor(arg, () => valueError(`${label}: is blank: ${arg.description}`), values)
       : admitCell(arg, { value, unit }, label, inside);
   }

@@ -2,14 +2,20 @@
  * The one runner. Raw cell values come in by position; a value in the cell's units, or a fault, goes out. Definitions are
  * compiled once. The plain call records nothing; `explain` runs the same code on a recorder and then the caution rules.
  */
-import type { ArgData, ScalarShape, Shape } from "../define/argument";
-import { admitScalar, isBlank, isReadQuantity, placeText, matchWord, type AdmitContext } from "./admit";
-import { admitBlock, admitRows, admitSheet, defaultFor } from "./admitRange";
-import type { Catalogue } from "../define/catalogue";
-import type { CellFunction, Context } from "../define/cellFunction";
+import { labelOf, type ArgData, type ScalarShape, type Shape } from "../define/argument";
+import {
+  admitScalar,
+  isBlank,
+  isReadQuantity,
+  placeText,
+  matchWord,
+  zeroIsImpossible,
+  type AdmitContext,
+} from "./admit";
+import { admitBlock, admitRows, admitSheet, defaultFor, maybeBlank, type ZeroDoubts } from "./admitRange";
+import type { Catalogue, CellFunction, Context } from "../define/cellFunction";
 import { renderMarks, isFault, valueError, notAvailable, hostError, type Fault } from "../values/fault";
-import { isOutside } from "../../numeric/outside";
-import { boundedMemo, type ResultMemo } from "./memo";
+import { boundedMemo, type Memo } from "./memo";
 import { present, type Out } from "./present";
 import { STANDARD_PRESSURE, gaugeZero } from "../define/pressureBasis";
 import { show, type System } from "../values/quantity";
@@ -32,10 +38,11 @@ export interface Compiled {
   readonly unitsPlace: string;
   readonly repeats: boolean;
   readonly readings: readonly string[];
-  readonly memo?: ResultMemo<Out | Fault>;
+  readonly memo?: Memo<Out | Fault>;
 }
 
-const MEMO_ENTRIES = 64;
+/** A year of hourly rows is about 53,000 cells. */
+const MEMO_BOUNDS = { entries: 64, cells: 2_000_000 };
 
 export const compile = (definition: CellFunction): Compiled => {
   const args = placedArgs(definition);
@@ -47,7 +54,7 @@ export const compile = (definition: CellFunction): Compiled => {
     unitsPlace: unitsAt < 0 ? "" : placeText(unitsAt + 1),
     repeats: args.at(-1)?.[1].shape.type === "repeat",
     readings: args.filter(([, arg]) => arg.shape.type === "quantity" && arg.shape.reading).map(([name]) => name),
-    ...(definition.heavy ? { memo: boundedMemo<Out | Fault>(MEMO_ENTRIES) } : {}),
+    ...(definition.memoised ? { memo: boundedMemo<Out | Fault>(MEMO_BOUNDS) } : {}),
   };
 };
 
@@ -58,7 +65,7 @@ export interface AdmittedCall {
   /** Names of the arguments that were given, and per block the labels that were filled ("inputs.label"). */
   readonly given: ReadonlySet<string>;
   /** Labels of blocks whose 0 may be a blank cell. */
-  readonly zeros: readonly string[];
+  readonly doubts: ZeroDoubts;
 }
 
 const systemOf = (compiled: Compiled, raw: readonly unknown[]): System => {
@@ -78,20 +85,22 @@ const systemOf = (compiled: Compiled, raw: readonly unknown[]): System => {
 const NO_KEYS: ReadonlySet<string> = new Set();
 const NO_LABELS: readonly string[] = [];
 
-/** What is told of the arguments besides their values, where somebody asks for it. */
+/** What was given besides the values, where somebody asks for it. */
 interface GivenArguments {
   readonly given: Set<string>;
   readonly zeros: string[];
+  readonly leftOut: string[];
+  readonly headings: string[];
 }
+
+const NO_DOUBTS: ZeroDoubts = { zeros: NO_LABELS, leftOut: NO_LABELS, headings: NO_LABELS };
 
 const missing = (name: string, arg: ArgData): Error =>
   valueError(`${name}: is blank, but it is needed (${arg.description})`);
 
-/** A zero in an optional argument is what a blank cell becomes on some hosts: taken as left out where zero can't be meant. */
-const meansBlank = (arg: ArgData, raw: CellInput): boolean =>
-  raw === 0 &&
-  arg.presence !== "required" &&
-  (arg.shape.type === "choice" || arg.shape.type === "either" || arg.shape.type === "text");
+/** Whether a 0 in an optional argument counts as left out, as a blank cell that some hosts hand over as 0. */
+const meansBlank = (arg: ArgData, raw: CellInput, context: AdmitContext): boolean =>
+  raw === 0 && arg.presence !== "required" && zeroIsImpossible(arg, context);
 
 const isScalarShape = ({ type }: Shape): boolean =>
   type !== "block" && type !== "rows" && type !== "sheet" && type !== "repeat";
@@ -113,9 +122,13 @@ const admitRange = (
   if (shape.type === "rows") return admitRows(shape, raw, name, desk);
   if (shape.type === "sheet") return admitSheet(raw, name);
   if (shape.type !== "block") return raw;
-  const { values, given, zeros } = admitBlock(shape, raw, name, desk);
-  if (told) for (const label of given) told.given.add(`${name}.${label}`);
-  told?.zeros.push(...zeros);
+  const { values, given, doubts } = admitBlock(shape, raw, name, desk);
+  if (told) {
+    for (const label of given) told.given.add(`${name}.${label}`);
+    told.zeros.push(...doubts.zeros.map(labelOf));
+    told.leftOut.push(...doubts.leftOut.map(labelOf));
+    told.headings.push(...doubts.headings);
+  }
   return values;
 };
 
@@ -155,7 +168,9 @@ export const admit = (compiled: Compiled, raw: readonly unknown[], whole = false
   const system = systemOf(compiled, raw);
   const values: Record<string, unknown> = {};
   const desk: AdmitContext = { system, unitsPlace: compiled.unitsPlace, before: values };
-  const told: GivenArguments | undefined = whole ? { given: new Set(), zeros: [] } : undefined;
+  const told: GivenArguments | undefined = whole
+    ? { given: new Set(), zeros: [], leftOut: [], headings: [] }
+    : undefined;
   for (let place = 0; place < compiled.args.length; place++) {
     const [name, arg] = compiled.args[place] as PlacedArg;
     if (place === compiled.unitsAt) continue;
@@ -165,7 +180,8 @@ export const admit = (compiled: Compiled, raw: readonly unknown[], whole = false
     }
     const value = raw[place];
     const cleared = typeof value === "number" ? value : normalizeInput(value, name, mostCellsOf(arg));
-    if (cleared === null || cleared === "" || meansBlank(arg, cleared)) {
+    if (cleared === null || cleared === "" || meansBlank(arg, cleared, desk)) {
+      if (cleared === 0 && arg.shape.type === "quantity") told?.leftOut.push(name);
       values[name] = defaultFor(arg, () => missing(name, arg), values);
       continue;
     }
@@ -173,10 +189,11 @@ export const admit = (compiled: Compiled, raw: readonly unknown[], whole = false
       ? admitSingle(arg.shape, cleared, name, desk)
       : admitRange(arg, cleared, name, desk, told);
     told?.given.add(name);
+    if (arg.shape.type === "quantity" && maybeBlank(arg, cleared)) told?.zeros.push(name);
   }
   if (raw.length > compiled.args.length) refuseSurplus(compiled, raw);
   if (compiled.readings.length > 0) turnReadings(compiled, values, system);
-  return { values, system, given: told?.given ?? NO_KEYS, zeros: told?.zeros ?? NO_LABELS };
+  return { values, system, given: told?.given ?? NO_KEYS, doubts: told ?? NO_DOUBTS };
 };
 
 /** Whatever a calculation threw, as a fault whose message stands in the call's units. */
@@ -185,7 +202,6 @@ export const asFault = (thrown: unknown, system: System): Fault => {
     const message = renderMarks(thrown.message, system);
     return message === thrown.message ? thrown : hostError(thrown.code, message);
   }
-  if (isOutside(thrown)) return notAvailable(renderMarks(thrown.message, system));
   const says = thrown instanceof Error ? thrown.message : String(thrown);
   return notAvailable(`can't be computed for these inputs: ${says}`);
 };
@@ -233,5 +249,5 @@ const compute = (compiled: Compiled, raw: readonly unknown[], catalogue: Catalog
 /** Evaluates a call: the cell's value, or a fault as a value. Never throws. */
 export const evaluate = (compiled: Compiled, raw: readonly unknown[], catalogue: Catalogue): Out | Fault =>
   compiled.memo
-    ? compiled.memo.getOrCompute(raw, () => compute(compiled, raw, catalogue))
+    ? compiled.memo.getOrCompute(compiled.definition.id, raw, () => compute(compiled, raw, catalogue))
     : compute(compiled, raw, catalogue);

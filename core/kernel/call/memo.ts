@@ -1,58 +1,109 @@
-/** A bounded memory of results by raw arguments, for heavy functions. */
+/** One bounded memory of results by function and arguments: for heavy cell functions, for scans and for the panel. */
 
-const hashInto = (hash: Int32Array, bits: Int32Array): void => {
-  let low = hash[0] ?? 0;
-  let high = hash[1] ?? 0;
-  for (let i = 0; i < bits.length; i++) {
-    const word = bits[i] ?? 0;
-    low = Math.imul(low ^ word, 0x01000193);
-    high = Math.imul(high ^ (word + i), 0x5bd1e995) ^ (high >>> 13);
-  }
-  hash[0] = low;
-  hash[1] = high;
-};
+/** What a memo may hold. The oldest unused result goes first. */
+export interface MemoBounds {
+  readonly entries: number;
+  /** Cells (and eighths of text characters) that all remembered arguments hold together. */
+  readonly cells: number;
+  /** Entries that stay whatever they weigh; 1 unless given. */
+  readonly least?: number;
+}
 
-const keyOfMatrix = (matrix: readonly (readonly unknown[])[]): string => {
-  const hash = new Int32Array([0x811c9dc5 | 0, matrix.length]);
-  const numbers = new Float64Array(matrix.length * (matrix[0]?.length ?? 0));
-  const bits = new Int32Array(numbers.buffer);
+export interface Memo<T> {
+  get(id: string, args: readonly unknown[]): T | undefined;
+  set(id: string, args: readonly unknown[], result: T): void;
+  /** The remembered result of a call with equal arguments, or the computed one, which is then remembered. */
+  getOrCompute(id: string, args: readonly unknown[], compute: () => T): T;
+}
+
+interface Entry<T> {
+  readonly args: readonly unknown[];
+  readonly result: T;
+  readonly weight: number;
+}
+
+const PRIME = 0x01000193;
+const SEED = 0x811c9dc5;
+const MIX = 0x5bd1e995;
+
+const number = new Float64Array(1);
+const words = new Int32Array(number.buffer);
+
+const isRow = (line: unknown): line is readonly unknown[] => Array.isArray(line);
+
+/** A matrix as size, 64-bit hash of its numbers, and its other cells in plain. Rows may be missing or differ in length. */
+function matrixKey(matrix: readonly unknown[]): string {
+  let low = SEED | 0;
+  let high = matrix.length;
   let place = 0;
-  let words = "";
-  for (const line of matrix)
-    for (const cell of line)
-      if (typeof cell === "number") numbers[place++] = cell;
-      else words += `${place++}:${String(cell)};`;
-  hashInto(hash, bits);
-  return `[${matrix.length}x${matrix[0]?.length ?? 0}|${hash[0] ?? 0}.${hash[1] ?? 0}|${words}]`;
-};
+  let others = "";
+  for (const line of matrix) {
+    const cells = isRow(line) ? line : [line];
+    for (const cell of cells) {
+      place += 1;
+      if (typeof cell === "number") {
+        number[0] = cell;
+        low = Math.imul(low ^ (words[0] ?? 0), PRIME);
+        low = Math.imul(low ^ (words[1] ?? 0), PRIME);
+        high = Math.imul(high ^ ((words[0] ?? 0) + place), MIX) ^ (high >>> 13);
+        high = Math.imul(high ^ ((words[1] ?? 0) + place), MIX) ^ (high >>> 13);
+      } else others += `${place}:${typeof cell}${String(cell)};`;
+    }
+  }
+  return `[${matrix.length}x${place}|${low}.${high}|${others}]`;
+}
 
-const keyOf = (raw: readonly unknown[]): string =>
-  raw
-    .map((each) => (Array.isArray(each) ? keyOfMatrix(each as unknown[][]) : `${typeof each}:${String(each)}`))
-    .join("|");
+function keyOf(id: string, args: readonly unknown[]): string {
+  let key = id;
+  for (const each of args) key += Array.isArray(each) ? `|${matrixKey(each)}` : `|${typeof each}:${String(each)}`;
+  return key;
+}
 
 const same = (a: unknown, b: unknown): boolean =>
   Array.isArray(a) && Array.isArray(b)
     ? a.length === b.length && a.every((each, place) => same(each, b[place]))
     : Object.is(a, b);
 
-export interface ResultMemo<T> {
-  /** The remembered or computed result for these raw arguments. */
-  getOrCompute(raw: readonly unknown[], compute: () => T): T;
-}
+const weightOf = (value: unknown): number => {
+  if (Array.isArray(value)) return value.reduce((sum: number, each) => sum + weightOf(each), 0);
+  return typeof value === "string" ? 1 + value.length / 8 : 1;
+};
 
-/** Remembers the last `most` results; the oldest unused goes first. A hit is compared in full. */
-export const boundedMemo = <T>(most: number): ResultMemo<T> => {
-  const kept = new Map<string, { readonly raw: readonly unknown[]; readonly result: T }>();
+/** A memo within bounds. A hit is compared in full, so that no collision of hashes gives another call's result. */
+export function boundedMemo<T>({ entries, cells, least = 1 }: MemoBounds): Memo<T> {
+  const held = new Map<string, Entry<T>>();
+  let weight = 0;
+
+  function find(key: string, args: readonly unknown[]): Entry<T> | undefined {
+    const hit = held.get(key);
+    if (hit === undefined || !same(hit.args, args)) return undefined;
+    held.delete(key);
+    held.set(key, hit);
+    return hit;
+  }
+
+  function store(key: string, args: readonly unknown[], result: T): void {
+    const entry = { args, result, weight: weightOf(args) };
+    weight += entry.weight - (held.get(key)?.weight ?? 0);
+    held.delete(key);
+    held.set(key, entry);
+    for (const [oldest, { weight: freed }] of held) {
+      if (held.size <= least || (held.size <= entries && weight <= cells)) return;
+      held.delete(oldest);
+      weight -= freed;
+    }
+  }
+
   return {
-    getOrCompute: (raw, compute) => {
-      const key = keyOf(raw);
-      const hit = kept.get(key);
-      kept.delete(key);
-      const entry = hit && same(hit.raw, raw) ? hit : { raw, result: compute() };
-      kept.set(key, entry);
-      if (kept.size > most) kept.delete(kept.keys().next().value ?? key);
-      return entry.result;
+    get: (id, args) => find(keyOf(id, args), args)?.result,
+    set: (id, args, result) => store(keyOf(id, args), args, result),
+    getOrCompute(id, args, compute) {
+      const key = keyOf(id, args);
+      const hit = find(key, args);
+      if (hit !== undefined) return hit.result;
+      const result = compute();
+      store(key, args, result);
+      return result;
     },
   };
-};
+}

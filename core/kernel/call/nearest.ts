@@ -28,3 +28,12 @@ export const nearest = (wanted: string, known: readonly string[]): string =>
     },
     { each: known[0] ?? "", far: Number.POSITIVE_INFINITY },
   ).each;
+
+/** Letters that a word of this length may have wrong and still be meant for another. */
+const slips = (letters: number): number => (letters < 5 ? 1 : letters < 9 ? 2 : 3);
+
+/** Whether a text is a known word with a few letters wrong, rather than a word of its own. */
+export const isMisspelt = (text: string, known: readonly string[]): boolean => {
+  const wanted = normalizeKey(text);
+  return known.some((each) => distance(wanted, normalizeKey(each)) <= slips(Math.min(wanted.length, each.length)));
+};

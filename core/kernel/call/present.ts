@@ -1,6 +1,6 @@
 /** Results on their way out: base values to the cell's units, in the declared shape, every number finite. */
 import { labelOf } from "../define/argument";
-import { renderMarks, isFault, notAvailable, hostError, type Fault } from "../values/fault";
+import { renderMarks, isFault, notAvailable, hostError, type Fault, type FaultError } from "../values/fault";
 import { gaugeZero } from "../define/pressureBasis";
 import { KINDS, fromBase, type System } from "../values/quantity";
 import type { ResultShape, GridCell, QuantityResult, SingleResult } from "../define/result";
@@ -19,7 +19,7 @@ export interface Manner {
 export const unitText = (single: SingleResult, system: System): string =>
   single.type === "quantity" ? KINDS[single.kind][system].text : "";
 
-const beyond = (label: string): Fault =>
+const beyond = (label: string): FaultError =>
   notAvailable(`${label}: these inputs lead beyond any number; check their size and units`);
 
 export const presentNumber = (value: number, single: QuantityResult, label: string, manner: Manner): number => {

@@ -1,7 +1,5 @@
 /** A set of cell functions and what can be asked of it. */
-import type { CellFunction } from "./cellFunction";
-
-export type Catalogue = readonly CellFunction[];
+import type { Catalogue, CellFunction } from "./cellFunction";
 
 /** Accepts the names of topics' lists and answers one catalogue in that order. */
 export const catalogueOf = (...topics: readonly Catalogue[]): Catalogue => topics.flat();

@@ -5,7 +5,6 @@ import type { Source } from "../reference";
 import type { ResultShape, ListResult, QuantityResult, ResultOf, RowResult, SingleResult, WordResult } from "./result";
 import type { Trace } from "./steps";
 import type { System } from "../values/quantity";
-import type { Catalogue } from "./catalogue";
 
 /** What `note` may tell: name → kind. */
 export type FactKinds = Readonly<Record<string, FactKind>>;
@@ -87,8 +86,10 @@ interface Common<A extends Args, G extends ResultShape, F extends FactKinds> {
   readonly facts?: F;
   /** The argument behind which `units` stands: the last, unless arguments were added later. */
   readonly unitsAfter?: keyof A & string;
-  /** Over 20 µs: remembered. "slow": over 5 ms, kept out of the self-test in the cell. */
-  readonly heavy?: true | "slow";
+  /** Takes over 20 µs: results are remembered. */
+  readonly memoised?: true;
+  /** Takes over 5 ms: the self-test in a cell leaves it out. */
+  readonly slow?: true;
   /** Sources besides those of equations, cautions and checks. */
   readonly sources?: readonly Source[];
   /** Arguments that show what it can do, where its first check shows too little (`exampleArgs`). */
@@ -106,6 +107,9 @@ export interface CellFunction extends Common<Args, ResultShape, FactKinds> {
   readonly cautions: readonly { readonly rule: Caution<never>; readonly raisedBy: ExampleArgs }[];
   readonly compute: (args: Readonly<Record<string, unknown>>, context: Context) => unknown;
 }
+
+/** A set of cell functions. */
+export type Catalogue = readonly CellFunction[];
 
 /** Declares a cell function. Wrong argument names, kinds, fact names or source keys don't compile. */
 export const cellFunction = <

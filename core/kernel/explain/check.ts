@@ -1,6 +1,5 @@
 /** Published checks: a definition's examples with the value that print or another program gives. */
-import type { CellFunction, Check } from "../define/cellFunction";
-import type { Catalogue } from "../define/catalogue";
+import type { CellFunction, Check, Catalogue } from "../define/cellFunction";
 import { normalizeKey } from "../define/argument";
 import { rawByPlace } from "./describe";
 import { compile, evaluate } from "../call/evaluate";
@@ -47,16 +46,17 @@ const cellAt = (out: Out, row: string | number, column?: string): CellOut => {
   return (place < 0 ? undefined : line?.[place]) ?? absent(`column ${column} in row ${row}`);
 };
 
+interface Comparison {
+  readonly row?: string | number;
+  readonly column?: string;
+  readonly value: number | string;
+}
+
 /** The comparisons that one check asks for. */
-const wanted = (
-  gives: Check["expected"],
-): readonly { row?: string | number; column?: string; is: number | string }[] => {
-  if (typeof gives !== "object") return [{ is: gives }];
-  if ("column" in gives && "row" in gives && "value" in gives) {
-    const { row, column, is } = gives as { row: string | number; column: string; is: number | string };
-    return [{ row, column, is }];
-  }
-  return Object.entries(gives as Readonly<Record<string, number | string>>).map(([row, is]) => ({ row, is }));
+const comparisonsOf = (expected: Check["expected"]): readonly Comparison[] => {
+  if (typeof expected !== "object") return [{ value: expected }];
+  if ("column" in expected && "row" in expected && "value" in expected) return [expected as Comparison];
+  return Object.entries(expected as Readonly<Record<string, number | string>>).map(([row, value]) => ({ row, value }));
 };
 
 const rowCell = (definition: CellFunction, out: Out, row: string): CellOut => {
@@ -68,7 +68,7 @@ const rowCell = (definition: CellFunction, out: Out, row: string): CellOut => {
 /** Runs one check. A check that expects an error code ("#N/A") compares the code. */
 export const runCheck = (definition: CellFunction, check: Check, catalogue: Catalogue): readonly CheckResult[] => {
   const out = evaluate(compile(definition), rawByPlace(definition, check.inputs), catalogue);
-  return wanted(check.expected).map(({ row, column, is }) => {
+  return comparisonsOf(check.expected).map(({ row, column, value }) => {
     const got: CellOut = isFault(out)
       ? out
       : row === undefined
@@ -76,8 +76,8 @@ export const runCheck = (definition: CellFunction, check: Check, catalogue: Cata
         : column === undefined
           ? rowCell(definition, out, String(row))
           : cellAt(out, row, column);
-    const compared = isFault(got) && typeof is === "string" && is.startsWith("#") ? got.code : got;
+    const compared = isFault(got) && typeof value === "string" && value.startsWith("#") ? got.code : got;
     const what = [row, column].filter((each) => each !== undefined).join(", ");
-    return { id: definition.id, check, what, expected: is, got, agrees: within(is, compared, check.tolerance) };
+    return { id: definition.id, check, what, expected: value, got, agrees: within(value, compared, check.tolerance) };
   });
 };

@@ -1,9 +1,8 @@
 /** Explains a call: its arguments, its value or fault, its steps and the cautions it raises. */
 import { labelOf, type ArgData } from "../define/argument";
 import { isBlank, kindOf } from "../call/admit";
-import type { Catalogue } from "../define/catalogue";
+import type { Catalogue, CellFunction } from "../define/cellFunction";
 import { SEVERITIES, type Caution, type RaisedCaution, type ShowQuantity } from "../define/caution";
-import type { CellFunction } from "../define/cellFunction";
 import { admit, asFault, runAdmitted, type AdmittedCall, type Compiled } from "../call/evaluate";
 import { isFault, type Fault } from "../values/fault";
 import type { Out } from "../call/present";
@@ -144,12 +143,19 @@ const unusual = (
     return [{ code: "UNUSUAL-INPUT", severity: "Notice" as const, text }];
   });
 
-/** Zeros of a block that may be blank cells raise one caution: where nothing is meant the result would be another. */
-const zeroOrBlank = ({ zeros }: AdmittedCall): RaisedCaution[] => {
-  if (zeros.length === 0) return [];
-  const labels = zeros.map((key) => `"${labelOf(key)}"`).join(", ");
-  const text = `Taken as 0: ${labels}. A blank cell of a range reaches a function as 0: where none is meant, take the line out of the block.`;
-  return [{ code: "ZERO-OR-BLANK", severity: "Caution", text }];
+const quoted = (labels: readonly string[]): string => labels.map((label) => `"${label}"`).join(", ");
+
+/** Zeros that may be blank cells raise one caution that says what each was taken for. */
+const zeroOrBlank = ({ doubts: { zeros, leftOut, headings } }: AdmittedCall): RaisedCaution[] => {
+  const sentences = [
+    ...(zeros.length > 0 ? [`Taken as 0: ${quoted(zeros)}.`] : []),
+    ...(leftOut.length > 0 ? [`Taken as left out, since 0 lies outside the limits: ${quoted(leftOut)}.`] : []),
+    ...(headings.length > 0 ? [`Taken as a heading: ${quoted(headings)}.`] : []),
+  ];
+  if (sentences.length === 0) return [];
+  const advice =
+    "A blank cell reaches a function as 0 on some hosts: where nothing is meant, leave the argument out or take the line out of the block.";
+  return [{ code: "ZERO-OR-BLANK", severity: "Caution", text: `${sentences.join(" ")} ${advice}` }];
 };
 
 const bySeverity = (a: RaisedCaution, b: RaisedCaution): number =>

@@ -1,4 +1,5 @@
 /** Steps as rows of a table: number, what, with the numbers in, value, unit, source. */
+import { sum } from "../../numeric/series";
 import { renderMarks } from "../values/fault";
 import type { GridCell } from "../define/result";
 import { KINDS, fromBase, show, showNumber, type KindName, type System } from "../values/quantity";
@@ -42,12 +43,10 @@ const shownCell = (given: StepValue, system: System): { readonly value: GridCell
 const shownText = (given: StepValue, system: System): string =>
   typeof given === "string" ? given : show(given.value, given.kind, system);
 
-const summed = (values: readonly number[]): number => values.reduce((sum, each) => sum + each, 0);
-
 const TOTALS: Readonly<Record<Total, (values: readonly number[]) => number>> = {
-  sum: summed,
-  mean: (values) => summed(values) / values.length,
-  "harmonic mean": (values) => values.length / summed(values.map((each) => 1 / each)),
+  sum: sum,
+  mean: (values) => sum(values) / values.length,
+  "harmonic mean": (values) => values.length / sum(values.map((each) => 1 / each)),
 };
 
 /** Of the largest value in a series: what is smaller is left of a difference by rounding. */

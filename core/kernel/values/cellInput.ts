@@ -5,6 +5,12 @@ export type CellScalar = string | number | boolean | null;
 export type CellMatrix = readonly (readonly CellScalar[])[];
 export type CellInput = CellScalar | CellMatrix;
 
+/** No text that is meant is longer: Excel's own limit for texts in formulas. */
+const MAX_TEXT = 255;
+
+/** Characters of a text that a message quotes. */
+const MAX_QUOTED = 60;
+
 /** The most cells that one argument may bring. */
 export const MAX_ARGUMENT_CELLS = 40_000;
 
@@ -24,22 +30,38 @@ export const sizeText = (matrix: CellMatrix): string => {
   return `${matrix.length} row${matrix.length === 1 ? "" : "s"} × ${columns} column${columns === 1 ? "" : "s"}`;
 };
 
+/** A text in quotation marks, cut where it is long: messages fit a cell's tool tip. */
+export const quoteText = (text: string): string =>
+  `"${text.length > MAX_QUOTED ? `${text.slice(0, MAX_QUOTED - 1)}…` : text}"`;
+
+const notFinite = (value: number): string => (Number.isNaN(value) ? "no number" : "infinity");
+
+const checkedScalar = (value: CellScalar, name: string): CellScalar => {
+  if (typeof value === "string" && value.length > MAX_TEXT)
+    throw valueError(
+      `${name}: a text may have at most ${MAX_TEXT} characters, got ${value.length}: ${quoteText(value)}`,
+    );
+  return value;
+};
+
 /**
  * A raw value cleared of what no host should send: anything that is not a scalar or a matrix of scalars (an object that a
  * host appended under stale metadata, an absent value) counts as omitted. A matrix of one cell is that cell.
  */
 export const normalizeInput = (value: unknown, name: string, most = MAX_ARGUMENT_CELLS): CellInput => {
-  if (isScalar(value)) return value;
+  if (isScalar(value)) return checkedScalar(value, name);
   if (!Array.isArray(value)) return null;
   const rows = value as readonly unknown[];
   const first = rows[0];
   if (!Array.isArray(first)) return null;
-  if (rows.length === 1 && first.length === 1) return isScalar(first[0]) ? first[0] : null;
+  if (rows.length === 1 && first.length === 1) return isScalar(first[0]) ? checkedScalar(first[0], name) : null;
   if (rows.length * first.length > most)
     throw valueError(
       `${name}: a range may hold at most ${most} cells, got ${rows.length} × ${first.length}; name the filled cells rather than a whole column`,
     );
-  return rows.map((row) => (Array.isArray(row) ? row.map((cell: unknown) => (isScalar(cell) ? cell : null)) : []));
+  return rows.map((row) =>
+    Array.isArray(row) ? row.map((cell: unknown) => (isScalar(cell) ? checkedScalar(cell, name) : null)) : [],
+  );
 };
 
 /** Throws an error value that stands in an argument on, unchanged. */
@@ -50,8 +72,8 @@ export const refuseErrorText = (value: CellScalar, name: string): void => {
 /** What came, for a message. */
 export const describeInput = (value: CellInput): string => {
   if (value === null || value === "") return "a blank";
-  if (typeof value === "string") return `"${value.length > 40 ? `${value.slice(0, 37)}…` : value}"`;
+  if (typeof value === "string") return quoteText(value);
   if (typeof value === "boolean") return value ? "TRUE" : "FALSE";
-  if (typeof value === "number") return String(value);
+  if (typeof value === "number") return Number.isFinite(value) ? String(value) : notFinite(value);
   return `a range of ${sizeText(value)}`;
 };

@@ -1,36 +1,54 @@
 /**
- * Faults: what a cell shows in place of a value. Two codes only, since only these carry a message in a cell:
- * `#VALUE!` is an input to mend; `#N/A` is outside what the method, the data or physics covers.
+ * Faults: what a cell shows in place of a value. Two codes of our own, since only these carry a message in a cell:
+ * `#VALUE!` is an input to correct; `#N/A` is outside what the method, the data or physics covers.
  */
-
-import { replaceMarks } from "./quantityMark";
 import { show, type KindName, type System } from "./quantity";
+import { replaceMarks } from "./quantityMark";
 
-export type FaultCode = "#VALUE!" | "#N/A";
-
-export interface Fault extends Error {
-  readonly fault: true;
-  /** One of the two codes above, or an error of the host's own that came in with an argument and passes through. */
+/** A fault as data: between core, cells, workbook and panel. */
+export interface Fault {
+  /** An error code of the sheet: one of our two, or one that came in with an argument and passes through. */
   readonly code: string;
+  /** What to do about it; empty where nobody said. */
+  readonly message: string;
 }
 
-const fault = (code: string, message: string): Fault => {
-  const error = new Error(message);
-  return Object.assign(error, { fault: true as const, code });
-};
+/** A fault that can be thrown. */
+export type FaultError = Error & Fault;
 
-/** An input to mend (`#VALUE!`). The message names argument, rule, limit with unit, and what came. */
-export const valueError = (message: string): Fault => fault("#VALUE!", message);
+const faultError = (code: string, message: string): FaultError =>
+  Object.assign(new Error(message), { name: "Fault", code });
 
-/** Outside what the method, the data or physics covers (`#N/A`). */
-export const notAvailable = (message: string): Fault => fault("#N/A", message);
+/** `#VALUE!`: an input to correct. The message names argument, rule, limit with unit, and what came. */
+export const valueError = (message: string): FaultError => faultError("#VALUE!", message);
 
-/** An error that stood in an argument's cell: it passes through unchanged. */
-export const hostError = (code: string, message: string): Fault => fault(code, message);
+/** `#N/A`: outside what the method, the data or physics covers. */
+export const notAvailable = (message: string): FaultError => faultError("#N/A", message);
 
+/** An error of the host's own that came in with an argument: it passes through unchanged. */
+export const hostError = (code: string, message: string): FaultError => faultError(code, message);
+
+/** What left a range, all in words with units. */
+export interface OutOfRange {
+  /** What was asked for: "R-32 temperature". */
+  readonly quantity: string;
+  /** What it must be: "at most 478.5 K". */
+  readonly limit: string;
+  /** What came: "500 K". */
+  readonly got: string;
+}
+
+/** `#N/A`: a quantity left the range that a method covers. */
+export const outOfRange = ({ quantity, limit, got }: OutOfRange): FaultError =>
+  notAvailable(`${quantity}: must be ${limit}, got ${got}`);
+
+/** Whether a value, returned or caught, is a fault. Every error code of a sheet begins with "#". */
 export const isFault = (value: unknown): value is Fault =>
-  value instanceof Error && (value as Partial<Fault>).fault === true;
+  typeof value === "object" &&
+  value !== null &&
+  typeof (value as Partial<Fault>).code === "string" &&
+  (value as Fault).code.startsWith("#");
 
-/** A message with its told quantities written in one system's units. */
+/** A message with every marked quantity written in one system's units. */
 export const renderMarks = (message: string, system: System): string =>
   replaceMarks(message, (kind, value) => show(value, kind as KindName, system));

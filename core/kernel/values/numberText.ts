@@ -71,3 +71,10 @@ export const feetAndInches = (text: string): number | NumberRefusal | undefined 
   const size = Number(whole) * 12 + inches.number;
   return sign === "-" ? -size : size;
 };
+
+/** The inches of a nominal size or tube size of ours: "1-1/2 in" is 1.5. */
+export function inchesOfSize(size: string): number {
+  const read = leadingNumber(size);
+  if (typeof read === "string" || read.rest !== "in") throw new Error(`not a size in inches: ${size}`);
+  return read.number;
+}

@@ -125,6 +125,7 @@ export const si = (name: KindName, value: number): number => toBase(value, KINDS
 /** A number as messages and notes print it: six significant digits, no trailing zeros, a true minus sign left plain. */
 export const showNumber = (value: number): string => {
   if (value === 0) return "0";
+  if (!Number.isFinite(value)) return Number.isNaN(value) ? "no number" : "infinity";
   const size = Math.abs(value);
   if (size >= 1e15 || size < 1e-6) return value.toPrecision(5).replace(/\.?0+e/, "e");
   const digits = size >= 1e5 ? 0 : Math.max(0, 5 - Math.floor(Math.log10(size)));

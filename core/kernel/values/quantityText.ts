@@ -2,6 +2,7 @@
  * Texts that carry their own unit: "105 degF", "12 m", "1 1/2 in", 3' 6". A normaliser for trade spellings comes first,
  * then the unit texts that we print ourselves, then mathjs, whose units-only build is made on first use.
  */
+import { own } from "./own";
 import { feetAndInches, leadingNumber, plainMarks, type NumberRefusal } from "./numberText";
 import { numberUnits } from "./mathjsUnits";
 import { KINDS, us, type KindName, type System, type Unit } from "./quantity";
@@ -117,7 +118,7 @@ const DIMENSIONLESS: Readonly<Partial<Record<KindName, Readonly<Record<string, n
 const CURRENCY = /^(?:\p{Sc}|[A-Z]{3})$/u;
 
 const withoutDimension = (kind: KindName, number: number, rest: string): ReadQuantity | NumberRefusal => {
-  const factor = DIMENSIONLESS[kind]?.[rest.toLowerCase()];
+  const factor = own(DIMENSIONLESS[kind], rest.toLowerCase());
   if (factor !== undefined) return { value: number * factor };
   if (kind === "money" && CURRENCY.test(rest)) return { value: number };
   const { text } = KINDS[kind].US;
@@ -150,19 +151,21 @@ export const readQuantityText = (text: string, kind: KindName, system: System): 
   if (typeof start === "string") return start;
   const { number } = start;
   const rest = start.rest.trim();
-  const own = KINDS[kind];
-  const unit = rest === "" ? own[system] : printed(kind, rest);
+  const units = KINDS[kind];
+  const unit = rest === "" ? units[system] : printed(kind, rest);
   if (unit) return { value: (number + unit.shift) * unit.factor };
   if (SECOND_NUMBER.test(rest)) return `a second number stands behind ${number}: "${rest}"`;
-  if (own.base === "" && kind !== "cooling rating") return withoutDimension(kind, number, rest);
+  if (units.base === "" && kind !== "cooling rating") return withoutDimension(kind, number, rest);
   if (kind.startsWith("price")) return wrapped(pricePer(kind, number, rest));
   const pressure = kind === "pressure" ? pressureText(number, rest) : undefined;
   if (pressure) return pressure;
   const words = spelled(rest);
-  const scale = kind === "temperature difference" ? DIFFERENCES[words] : undefined;
+  const scale = kind === "temperature difference" ? own(DIFFERENCES, words) : undefined;
   if (scale !== undefined) return { value: number * scale };
   if (kind === "cooling rating") return coolingRating(number, words);
-  return wrapped(byMath(kind, number, kind === "temperature" ? (TEMPERATURES[words.toUpperCase()] ?? words) : words));
+  return wrapped(
+    byMath(kind, number, kind === "temperature" ? (own(TEMPERATURES, words.toUpperCase()) ?? words) : words),
+  );
 };
 
 const wrapped = (value: number | NumberRefusal): ReadQuantity | NumberRefusal =>

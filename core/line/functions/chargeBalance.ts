@@ -68,7 +68,7 @@ export const lineChargeBalance = cellFunction({
     newCharge: quantityResult("mass", "new total, where the nameplate charge is given"),
   }),
   facts: { gasShare: "fraction", liquidShare: "fraction" },
-  heavy: true,
+  memoised: true,
   cautions: [
     { rule: trappedLiquid, raisedBy: { inputs: fernhill } },
     { rule: checkValves, raisedBy: { inputs: fernhill } },

@@ -52,7 +52,7 @@ export const lineDrop = cellFunction({
     outletQuality: quantityResult("fraction", "vapour's share at the end of a liquid line"),
   }),
   facts: { leastFlow: "mass flow" },
-  heavy: true,
+  memoised: true,
   cautions: [
     {
       rule: lineLoss,

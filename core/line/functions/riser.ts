@@ -35,7 +35,7 @@ export const lineRiser = cellFunction({
     leastCooling: quantityResult("heat rate", "cooling at that flow"),
     leastCoolingPartLoad: quantityResult("heat rate", "the greater of that and the same in mild weather"),
   }),
-  heavy: true,
+  memoised: true,
   cautions: [
     {
       rule: riserAtPartLoad,

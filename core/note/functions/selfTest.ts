@@ -14,15 +14,15 @@ export const noteSelfTest = cellFunction({
   ],
   args: {},
   returns: gridResult("checks"),
-  heavy: true,
+  memoised: true,
   cautions: [],
   checks: [
     { inputs: {}, expected: { function: "row" }, source: "identity", remark: "The head of its first two columns." },
   ],
   compute(_args, { catalogue }) {
     const all = catalogue.filter(({ topic }) => topic !== "note");
-    const tested = all.filter(({ heavy }) => heavy !== "slow");
-    const left = all.filter(({ heavy }) => heavy === "slow").map(({ id }) => id);
+    const tested = all.filter(({ slow }) => slow !== true);
+    const left = all.filter(({ slow }) => slow === true).map(({ id }) => id);
     const rows = tested.flatMap((definition) =>
       definition.checks.flatMap((check) =>
         runCheck(definition, check, catalogue).map(({ what, expected, got, agrees }) => [

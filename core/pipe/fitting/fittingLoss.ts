@@ -1,5 +1,6 @@
 /** Losses of fittings in PVC pipe. */
 import { notAvailable } from "../../kernel/values/fault";
+import { inchesOfSize } from "../../kernel/values/numberText";
 import { us } from "../../kernel/values/quantity";
 import { silent, type Trace } from "../../kernel/define/steps";
 import { densityOfWater, viscosityOfWater } from "../../water/equations";
@@ -40,13 +41,8 @@ const constantsOf = (fitting: Fitting): FittingConstants => {
   return row;
 };
 
-const NOMINAL = /^(\d+)?(?:-?(\d+)\/(\d+))? in$/;
-
 /** A nominal size as a length, m: "1-1/2 in" is 38.1 mm. */
-export const nominalOf = (size: string): number => {
-  const [, whole, over, under] = NOMINAL.exec(size.replace(/^(\d+)\/(\d+)/, "0-$1/$2")) ?? [];
-  return us("diameter", Number(whole ?? 0) + (over === undefined ? 0 : Number(over) / Number(under)));
-};
+export const nominalOf = (size: string): number => us("diameter", inchesOfSize(size));
 
 /** Equivalent length of a PVC fitting from the table, m; undefined where the table has none. */
 export const equivalentLength = (fitting: Fitting, size: string): number | undefined => {

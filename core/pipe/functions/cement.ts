@@ -1,3 +1,4 @@
+import { sumOf } from "../../numeric/series";
 import { quantity, rows } from "../../kernel/define/argument";
 import { cellFunction } from "../../kernel/define/cellFunction";
 import { quantityResult, tableResult, wordResult } from "../../kernel/define/result";
@@ -61,11 +62,14 @@ export const pipeCement = cellFunction({
       const volume = (count / each) * QUART;
       return { size, joints: count, cement: volume, primer: volume * PRIMER_SHARE };
     });
-    const sum = (of: (line: (typeof lines)[number]) => number): number =>
-      lines.reduce((total, line) => total + of(line), 0);
     return [
       ...lines,
-      { size: "total", joints: sum((l) => l.joints), cement: sum((l) => l.cement), primer: sum((l) => l.primer) },
+      {
+        size: "total",
+        joints: sumOf(lines, ({ joints }) => joints),
+        cement: sumOf(lines, ({ cement }) => cement),
+        primer: sumOf(lines, ({ primer }) => primer),
+      },
     ];
   },
 });

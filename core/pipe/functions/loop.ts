@@ -5,13 +5,13 @@ import { quantityResult, tableResult, wordResult } from "../../kernel/define/res
 import { LOOP_WATER, NOMINAL_SIZE, SCHEDULE } from "../args";
 import { contestedFittings } from "../cautions";
 import { cleanFilter, drainCover, fastReturn, fastSuction } from "../network/cautions";
-import { PIPE_WORDS, loopLines, type LoopItem } from "../network/loop";
+import { PIPE_WORD, loopLines, type LoopItem } from "../network/loop";
 
 const ITEM = {
   what: text('"pipe", a fitting, or the name of any other part', 80),
   size: NOMINAL_SIZE.optional(),
   lengthOrCount: quantity(
-    { choice: "what", kinds: Object.fromEntries(PIPE_WORDS.map((each) => [each, "length"])) },
+    { choice: "what", kinds: { [PIPE_WORD]: "length" } },
     "length of a pipe, number of pieces of all else (1)",
     { above: 0 },
   ).optional(),

@@ -1,4 +1,5 @@
 /** The head that a loop takes, row by row. */
+import { sumOf } from "../../numeric/series";
 import { normalizeKey } from "../../kernel/define/argument";
 import { valueError } from "../../kernel/values/fault";
 import { nearest } from "../../kernel/call/nearest";
@@ -41,8 +42,8 @@ export interface LoopLine {
   readonly systemCurve: number;
 }
 
-/** The ways in which "pipe" may be written: the length's unit hangs on them. */
-export const PIPE_WORDS = ["pipe", "Pipe", "PIPE"] as const;
+/** The word for a run of pipe, in any case and spacing: beside it a number is a length. */
+export const PIPE_WORD = "pipe";
 
 const FITTING_WORDS: ReadonlyMap<string, Fitting> = new Map(
   FITTINGS.map(({ fitting }) => [normalizeKey(fitting), fitting] as const),
@@ -55,7 +56,7 @@ interface Loss {
   readonly method: string;
 }
 
-const isPipe = ({ what }: LoopItem): boolean => PIPE_WORDS.some((word) => word === what.trim());
+const isPipe = ({ what }: LoopItem): boolean => normalizeKey(what) === PIPE_WORD;
 
 const sizeOf = ({ what, size }: LoopItem): string => {
   if (size === undefined) throw valueError(`items, ${what}: size: is blank: a pipe or fitting needs its nominal size`);
@@ -119,7 +120,6 @@ const lossOf = (item: LoopItem, water: LoopWater, trace: Trace): Loss => {
   if (component) return component;
   if (isPipe(item)) return pipeLoss(item, water, trace);
   const word = normalizeKey(item.what);
-  if (word === "pipe") throw valueError(`items, ${item.what}: what: write it "pipe"`);
   const fitting = FITTING_WORDS.get(word);
   if (fitting) return fittingRow(item, fitting, water, trace);
   const near = nearest(item.what, ["pipe", ...FITTINGS.map((each) => each.fitting)]);
@@ -134,7 +134,7 @@ const fastest = (lines: readonly LoopLine[]): number | "" => {
 };
 
 const summed = (what: string, side: string, lines: readonly LoopLine[], flow: number, trace: Trace): LoopLine => {
-  const head = lines.reduce((sum, line) => sum + line.head, 0);
+  const head = sumOf(lines, (line) => line.head);
   if (trace.on && lines.length > 0)
     trace.series({ title: what, of: "rows", kind: "head", total: "sum", values: lines.map((line) => line.head) });
   return {

@@ -1,10 +1,10 @@
+import { MONTHS } from "../../numeric/calendar";
 import { choice } from "../../kernel/define/argument";
 import { cellFunction } from "../../kernel/define/cellFunction";
 import { quantityResult, tableResult } from "../../kernel/define/result";
 import { poolEstimate } from "../losses/cautions";
 import { admitClimate } from "../year/climate";
 import { COLD_MONTHS, MIAMI_MACHINE, MIAMI_MONTHS, MIAMI_POOL } from "../data/miami";
-import { MONTHS } from "../year/calendar";
 import { FROZEN } from "../year/monthlyTable";
 import { typicalDay } from "../year/typicalDay";
 import { yearOf } from "../year/year";
@@ -31,7 +31,8 @@ const at = { inputs: MIAMI_POOL, climate: MIAMI_MONTHS, month: "Jul", units: "SI
 export const poolHours = cellFunction({
   id: "POOL.HOURS",
   topic: "pool",
-  heavy: "slow",
+  memoised: true,
+  slow: true,
   summary:
     "A month's typical day by the hour out of POOL.YEAR: temperatures, load, heat taken, back-up, electricity; for a chart.",
   keywords: ["daily profile", "typical day", "chart", "diurnal", "load curve"],

@@ -26,7 +26,8 @@ const at = {
 export const poolSpread = cellFunction({
   id: "POOL.SPREAD",
   topic: "pool",
-  heavy: "slow",
+  memoised: true,
+  slow: true,
   summary: "The year of POOL.YEAR for several values of one input: how far wind, cover or set point move the answer.",
   keywords: ["sensitivity", "what if", "range", "compare", "sweep", "estimate"],
   details: [

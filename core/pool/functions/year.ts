@@ -40,7 +40,8 @@ const at = (inputs: Readonly<Record<string, string | number>>) =>
 export const poolYear = cellFunction({
   id: "POOL.YEAR",
   topic: "pool",
-  heavy: "slow",
+  memoised: true,
+  slow: true,
   summary:
     "A year of pool, air conditioner and valve, hour by hour: temperatures, heat taken, back-up heat, electricity, saving.",
   keywords: [

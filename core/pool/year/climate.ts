@@ -2,13 +2,13 @@
  * The climate argument: 12 rows of monthly means or 8,760 rows of hours, with or without a header row that names columns in
  * any order and may carry units. Admitted here column by column: 60,000 cells one by one would cost more than the year.
  */
+import { HOURS_OF_YEAR } from "../../numeric/calendar";
 import { normalizeKey } from "../../kernel/define/argument";
 import { valueError } from "../../kernel/values/fault";
 import { nearest } from "../../kernel/call/nearest";
 import { KINDS, show, showNumber, type KindName, type System } from "../../kernel/values/quantity";
 import { readQuantityText } from "../../kernel/values/quantityText";
 import { describeInput, sizeText, type CellMatrix, type CellScalar } from "../../kernel/values/cellInput";
-import { HOURS_OF_YEAR } from "./calendar";
 import { HEADS, HOURLY_ORDER, MONTHLY_ORDER, NAMES, NEEDED, UNIT_WORDS, ruleOf, type Column } from "./climateColumns";
 
 export interface Climate {

@@ -1,5 +1,5 @@
 /** The facts that the cautions of the year read. */
-import { HOUR } from "./calendar";
+import { HOUR } from "../../numeric/calendar";
 import { CURVE_FROM, CURVE_TO } from "./machine";
 import type { Year } from "./results";
 import { totalOf } from "./sums";

@@ -3,8 +3,8 @@
  * solved exactly (exponential integration): never unstable, and the heat balance closes to rounding. An hour is one step,
  * but for hours in which the losses bend or a valve would move.
  */
+import { HOUR, HOURS_OF_DAY, MONTH_OF_HOUR } from "../../numeric/calendar";
 import { runMachine } from "./airConditioner";
-import { HOUR, HOURS_OF_DAY, MONTH_OF_HOUR } from "./calendar";
 import { meanPart } from "./exponential";
 import { lossesAt } from "./lossesAt";
 import type { Machine } from "./machine";

@@ -1,5 +1,5 @@
 /** Losses of a square metre of water in one hour at one temperature, with their slopes over the temperature. */
-import { HOUR, MONTH_OF_HOUR } from "./calendar";
+import { HOUR, MONTH_OF_HOUR } from "../../numeric/calendar";
 import type { Held } from "./results";
 import { emptySums } from "./sums";
 import { MAKE_UP_HEAT, type YearSurface } from "./surface";

@@ -1,7 +1,7 @@
 /** The hours of a year made from twelve rows of monthly means, by published shapes of day and month. */
+import { standardDeviation } from "../../numeric/series";
+import { DAYS, FIRST_DAY, HOUR, HOURS_OF_DAY, HOURS_OF_YEAR, firstHourOf } from "../../numeric/calendar";
 import { daySpread } from "../../aircon/climate";
-import { DAYS, spreadOf } from "../../aircon/fullLoadHours";
-import { FIRST_DAY, HOUR, HOURS_OF_DAY, HOURS_OF_YEAR, firstHourOf } from "./calendar";
 import type { Climate } from "./climate";
 import { clearnessOfDays, cloudOfDay, orderOf, sunDay } from "./sun";
 import { hourOfWarmth, hourOfWind } from "./sunEquations";
@@ -85,7 +85,7 @@ function fillMonth(month: number, { columns }: Climate, lat: number, sigma: numb
 /** @param lat latitude in radians */
 export function hoursFromMonths(climate: Climate, lat: number): Made {
   const array = (): Float64Array => new Float64Array(HOURS_OF_YEAR);
-  const sigma = spreadOf(Array.from(climate.columns.air ?? []));
+  const sigma = standardDeviation(Array.from(climate.columns.air ?? []));
   const made = { air: array(), vapour: array(), dewPoint: array(), wind: array(), sun: array(), cloud: array() };
   for (let month = 0; month < 12; month++) fillMonth(month, climate, lat, sigma, made);
   return made;

@@ -1,7 +1,6 @@
 /** The year as rows: twelve months and the total. */
-import { DAYS } from "../../aircon/fullLoadHours";
+import { DAYS, HOUR, HOURS_OF_DAY, MONTHS, firstHourOf, hoursOf } from "../../numeric/calendar";
 import { NO_VALUE } from "../../kernel/define/result";
-import { HOUR, HOURS_OF_DAY, MONTHS, firstHourOf, hoursOf } from "./calendar";
 import type { YEAR_COLUMNS } from "./columns";
 import type { PoolYear, Year } from "./results";
 import { savingOf } from "./saving";

@@ -1,5 +1,5 @@
 /** What a step adds to the month's sums and to the hour's means. */
-import { HOUR } from "./calendar";
+import { HOUR } from "../../numeric/calendar";
 import type { Simulation } from "./simulation";
 
 const addTo = (hours: Float64Array, hour: number, value: number): void => {

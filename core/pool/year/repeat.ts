@@ -1,5 +1,5 @@
 /** The year of a pool that repeats itself, whatever it began with. */
-import { HOUR, HOURS_OF_DAY } from "./calendar";
+import { HOUR, HOURS_OF_DAY } from "../../numeric/calendar";
 import { runPool } from "./hourLoop";
 import { clearYear, emptyYear, type PoolYear } from "./results";
 import type { PoolRun } from "./run";

@@ -1,4 +1,4 @@
-import { HOURS_OF_DAY } from "./calendar";
+import { HOURS_OF_DAY } from "../../numeric/calendar";
 
 /** Part of each clock hour between a start and an end some hours later, through midnight. */
 export const scheduleOf = (start: number, hours: number): Float64Array =>

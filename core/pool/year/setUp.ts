@@ -1,6 +1,6 @@
 /** From the input block of the year to the pool, its pump and what heats it. */
+import { DAY, HOUR } from "../../numeric/calendar";
 import { FREEZING, POOL_DENSITY, POOL_HEAT_CAPACITY } from "../equations";
-import { DAY, HOUR } from "./calendar";
 import { checkYearInputs } from "./checks";
 import type { YearInputs } from "./inputs";
 import { setUpMachine } from "./machineSetUp";

@@ -1,5 +1,5 @@
 /** Sun and cloud of the days of a year at a latitude. */
-import { HOUR, HOURS_OF_DAY } from "./calendar";
+import { HOUR, HOURS_OF_DAY } from "../../numeric/calendar";
 import {
   clearSun,
   clearestDay,

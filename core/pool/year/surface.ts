@@ -2,13 +2,13 @@
  * What a pool's losses need of the weather of a year: a handful of numbers for each hour and square metre of water.
  * The relations are those of the steady losses; the hour loop evaluates them once an hour here, not once a step.
  */
+import { HOURS_OF_DAY } from "../../numeric/calendar";
 import { latentHeatOfWater } from "../../water/latentHeat";
 import { coverOf, type CoverKind } from "../data/covers";
 import { POOL_SPECIFIC_HEAT } from "../equations";
 import { bowenFilm, groundArea, skyEmissivity, skyRadiation, windFilm } from "../losses/equations";
 import { transferCoefficient } from "../evaporation/evaporation";
 import type { Surface } from "../losses/surface";
-import { HOURS_OF_DAY } from "./calendar";
 import type { Weather } from "./weather";
 
 /** What the pool is, besides its weather; shares and cuts 0 to 1. */

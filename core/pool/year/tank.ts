@@ -3,7 +3,7 @@
  * its heats close. The valve to the tank takes a share of the step: a tank of some hundred gallons fills and empties within
  * the hour.
  */
-import { HOURS_OF_DAY } from "./calendar";
+import { HOURS_OF_DAY } from "../../numeric/calendar";
 import { meanPart } from "./exponential";
 import { runShareFor, type Machine } from "./machine";
 import type { Tank } from "./run";

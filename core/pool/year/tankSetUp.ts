@@ -1,8 +1,8 @@
 /** From the input block of the year to its preheat tank. */
+import { HOUR, HOURS_OF_DAY, firstHourOf, hoursOf } from "../../numeric/calendar";
 import { valueError } from "../../kernel/values/fault";
 import { quantityMark } from "../../kernel/values/quantityMark";
 import { HOT_WATER, TANK_RESISTANCE, tankSurface } from "../../sink/equations";
-import { HOUR, HOURS_OF_DAY, firstHourOf, hoursOf } from "./calendar";
 import type { YearInputs } from "./inputs";
 import type { Tank } from "./run";
 import { scheduleOf } from "./schedule";

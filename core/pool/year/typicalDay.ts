@@ -1,7 +1,6 @@
 /** A month's typical day: means of its days by the clock's hour. */
+import { DAYS, HOURS_OF_DAY, firstHourOf } from "../../numeric/calendar";
 import { NO_VALUE } from "../../kernel/define/result";
-import { DAYS } from "../../aircon/fullLoadHours";
-import { HOURS_OF_DAY, firstHourOf } from "./calendar";
 import type { Year } from "./results";
 
 export interface TypicalHour {

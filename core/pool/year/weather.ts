@@ -1,5 +1,5 @@
 /** The weather of 8,760 hours at a pool: from hourly rows, or made from twelve rows of monthly means. */
-import { DAYS } from "../../aircon/fullLoadHours";
+import { DAYS, HOURS_OF_DAY, HOURS_OF_YEAR, MONTH_OF_HOUR, firstHourOf, hoursOf } from "../../numeric/calendar";
 import { valueError } from "../../kernel/values/fault";
 import { standardAtmosphere } from "../../kernel/define/pressureBasis";
 import type { Climate } from "./climate";
@@ -10,7 +10,6 @@ import type { ShelterWord } from "../data/shelter";
 import { hoursFromMonths } from "./madeHours";
 import { cloudOfHours } from "./sun";
 import { dewPointOver, vapourPressureAt } from "./vapourTable";
-import { HOURS_OF_DAY, HOURS_OF_YEAR, MONTH_OF_HOUR, firstHourOf, hoursOf } from "./calendar";
 
 /** Weather of the hours of a year, each value holding through its hour. */
 export interface Weather {

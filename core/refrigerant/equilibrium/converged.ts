@@ -1,3 +1,4 @@
+import { sum } from "../../numeric/series";
 import type { BlendData, FluidData, PairData } from "../data/fluidData";
 import type { BlendParts } from "../helmholtz/blendParts";
 import { blendParts } from "../helmholtz/blendParts";
@@ -127,7 +128,7 @@ function firstBlendPoint(parts: BlendParts, s: Substance, curve: EnvelopeCurve, 
     const pressure = c.pressure * 10 ** ((-7 / 3) * (1 + acentric) * (c.temperature / T - 1));
     return curve === "bubble" ? z[i]! * pressure : z[i]! / pressure;
   });
-  const total = raw.reduce((a, b) => a + b, 0);
+  const total = sum(raw);
   const found = guess && solve(T, { ...guess, incipient: raw.map((part) => part / total) });
   if (!found) throw new Error("no first equilibrium of a blend");
   return found;

@@ -1,3 +1,4 @@
+import { clamp } from "../../numeric/series";
 import { linearSolve } from "../../numeric/linearSolve";
 import { GAS_CONSTANT, atComposition, logFugacities, mixtureAlong, mixtureHere } from "../helmholtz/mixture";
 import type { Mixture } from "../helmholtz/mixture";
@@ -36,7 +37,7 @@ export function vapourShare(z: ArrayLike<number>, K: ArrayLike<number>): number 
   }
   let low = 1 / (1 - most);
   let high = 1 / (1 - least);
-  let share = Math.min(Math.max(0.5, low), high);
+  let share = clamp(0.5, low, high);
   for (let pass = 0; pass < 100; pass++) {
     let f = 0;
     let slope = 0;
@@ -67,7 +68,7 @@ function phaseDensity(m: Mixture, x: Float64Array, T: number, pressure: number, 
     const miss = pressure - density * RT * (1 + m.out[1]!);
     const slope = RT * (1 + 2 * m.out[1]! + m.out[2]!);
     const step = slope > 0 ? miss / (slope * density) : 0.02 * Math.sign(miss);
-    density *= 1 + Math.max(-0.1, Math.min(0.1, step));
+    density *= 1 + clamp(step, -0.1, 0.1);
     // Newton squares its error: the step after this one would be about step^3 / last^2, after a first one some ten step^2.
     const error = Math.abs(step);
     if (error < 1e-8 || (error < 1e-4 && error ** 3 < 1e-14 * last * last)) break;
@@ -145,7 +146,7 @@ export function isothermalFlash(
     if (passes > 1) broyden(jacobian, step, g);
     for (let i = 0; i < n; i++) step[i] = -g[i]!;
     if (!linearSolve(jacobian.slice(), step)) break;
-    for (let i = 0; i < n; i++) logK[i]! += Math.max(-0.5, Math.min(0.5, step[i]!));
+    for (let i = 0; i < n; i++) logK[i]! += clamp(step[i]!, -0.5, 0.5);
   }
   return best;
 }

@@ -1,3 +1,4 @@
+import { clamp } from "../../numeric/series";
 import type { Substance } from "../helmholtz/substance";
 import { gibbs, pressureAt } from "../helmholtz/substance";
 
@@ -75,7 +76,7 @@ function densityFrom(s: Substance, temperature: number, pressure: number, start:
   for (let pass = 0; pass < 100; pass++) {
     pressureAt(s, temperature, density, slot);
     const step = (slot.pressure - pressure) / slot.byDensity;
-    density -= Math.max(-0.1 * density, Math.min(0.1 * density, step));
+    density -= clamp(step, -0.1 * density, 0.1 * density);
     if (Math.abs(step) < 1e-12 * density) break;
   }
   return density;

@@ -25,7 +25,7 @@ export const refrigSaturated = cellFunction({
     ...ZERO_ROW,
   }),
   facts: { blend: "yes/no" },
-  heavy: true,
+  memoised: true,
   cautions: [{ rule: blendByMixing, raisedBy: { refrigerant: "R-454B", temperature: 100 } }],
   sources: [...EQUATION_SOURCES, ...TRANSPORT_SOURCES],
   checks: [

@@ -37,7 +37,7 @@ export const refrigState = cellFunction({
   },
   returns: listResult("properties", { ...PROPERTY_ROWS, ...ZERO_ROW }),
   facts: { blend: "yes/no", quality: "fraction", hottest: "temperature" },
-  heavy: true,
+  memoised: true,
   cautions: [
     {
       rule: twoPhases,

@@ -1,3 +1,4 @@
+import { sum } from "../../numeric/series";
 import type { BlendData, FluidData, PairData } from "../data/fluidData";
 
 /** A pair's part in a reducing function: its factor, and beta squared. */
@@ -31,7 +32,7 @@ export function blendParts(blend: BlendData, fluids: readonly FluidData[], pairs
     return found;
   });
   const moles = blend.parts.map(([, mass], i) => mass / components[i]!.molarMass);
-  const total = moles.reduce((a, b) => a + b, 0);
+  const total = sum(moles);
   const places: Pair[] = [];
   for (let a = 0; a < components.length; a++) {
     for (let b = a + 1; b < components.length; b++) places.push(findPair(components, a, b, pairs));

@@ -3,7 +3,7 @@ import type { BlendParts, ReducingValue } from "./blendParts";
 import { reduce } from "./blendParts";
 import type { Ideal } from "./ideal";
 import { compileIdeal, idealAt } from "./ideal";
-import type { Residual } from "./residual";
+import type { Residual } from "./residualArrays";
 import { alongIsotherm, compileResidual, residualAt, setIsotherm } from "./residual";
 import type { EvaluatedPoint, PhaseState, Substance } from "./substance";
 import { stateFrom } from "./substance";

@@ -1,4 +1,4 @@
-import type { Residual } from "./residual";
+import type { Residual } from "./residualArrays";
 
 // A factor exp(-x) beyond this exponent is below the rounding of the sum it is added to.
 const NEGLIGIBLE = 50;

@@ -1,6 +1,6 @@
 import type { Ideal } from "./ideal";
 import { idealAt } from "./ideal";
-import type { Residual } from "./residual";
+import type { Residual } from "./residualArrays";
 import { alongIsotherm, residualAt, setIsotherm } from "./residual";
 
 /** A pure fluid, or a blend at one composition, ready to evaluate. Molar mass kg/mol, gas constant J/(mol K), reducing K and mol/m3. */

@@ -1,4 +1,4 @@
-import { outside } from "../../numeric/outside";
+import { outOfRange } from "../../kernel/values/fault";
 import type { EnvelopeCurve } from "../equilibrium/blend";
 import type { PhaseState } from "../helmholtz/substance";
 import { phaseState, pressureAt } from "../helmholtz/substance";
@@ -12,23 +12,23 @@ function refuseTemperature(fluid: Fluid, temperature: number): never {
   const { coldest, warmestSaturated, critical } = fluid;
   const quantity = `${fluid.name} saturation temperature`;
   if (temperature > critical.temperature)
-    throw outside(
-      quantity,
-      `below the critical temperature, ${markTemperature(critical.temperature)}`,
-      markTemperature(temperature),
-    );
-  throw outside(
-    quantity,
-    `from ${markTemperature(coldest)} to ${markTemperature(warmestSaturated)}`,
-    markTemperature(temperature),
-  );
+    throw outOfRange({
+      quantity: quantity,
+      limit: `below the critical temperature, ${markTemperature(critical.temperature)}`,
+      got: markTemperature(temperature),
+    });
+  throw outOfRange({
+    quantity: quantity,
+    limit: `from ${markTemperature(coldest)} to ${markTemperature(warmestSaturated)}`,
+    got: markTemperature(temperature),
+  });
 }
 
 /**
  * Saturation pressure on the bubble or dew curve, Pa.
  *
  * @param temperature K
- * @throws an `OutsideRange` beyond the ends of the curve
+ * @throws a fault beyond the ends of the curve
  */
 export function refrigerantSaturationPressure(fluid: Fluid, temperature: number, curve: EnvelopeCurve): number {
   if (!(temperature >= fluid.coldest && temperature <= fluid.warmestSaturated)) refuseTemperature(fluid, temperature);
@@ -39,7 +39,7 @@ export function refrigerantSaturationPressure(fluid: Fluid, temperature: number,
  * Saturation temperature on the bubble or dew curve, K.
  *
  * @param pressure Pa, absolute
- * @throws an `OutsideRange` beyond the ends of the curve
+ * @throws a fault beyond the ends of the curve
  */
 export function saturationTemperature(fluid: Fluid, pressure: number, curve: EnvelopeCurve): number {
   const line = fluid[curve];
@@ -53,17 +53,21 @@ function refusePressure(fluid: Fluid, pressure: number, curve: EnvelopeCurve): n
   const [low, high] = [Math.exp(fluid[curve].lowest), Math.exp(fluid[curve].highest)];
   const quantity = `${fluid.name} saturation pressure`;
   if (pressure > fluid.critical.pressure)
-    throw outside(
-      quantity,
-      `below the critical pressure, ${markPressure(fluid.critical.pressure)}`,
-      markPressure(pressure),
-    );
-  throw outside(quantity, `from ${markPressure(low)} to ${markPressure(high)}`, markPressure(pressure));
+    throw outOfRange({
+      quantity: quantity,
+      limit: `below the critical pressure, ${markPressure(fluid.critical.pressure)}`,
+      got: markPressure(pressure),
+    });
+  throw outOfRange({
+    quantity: quantity,
+    limit: `from ${markPressure(low)} to ${markPressure(high)}`,
+    got: markPressure(pressure),
+  });
 }
 
 /**
  * The saturated liquid (bubble) or vapour (dew) at a temperature in K.
- * @throws an `OutsideRange` beyond the ends of the curve
+ * @throws a fault beyond the ends of the curve
  */
 export function saturatedState(fluid: Fluid, temperature: number, curve: EnvelopeCurve): PhaseState {
   const pressure = refrigerantSaturationPressure(fluid, temperature, curve);

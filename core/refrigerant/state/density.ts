@@ -1,3 +1,4 @@
+import { clamp } from "../../numeric/series";
 import type { PressureSlot, Substance } from "../helmholtz/substance";
 import { pressureAt } from "../helmholtz/substance";
 import type { Fluid } from "../refrigerant";
@@ -32,7 +33,7 @@ export function densityBetween(
       Math.abs(step) < 1e-9 || (Math.abs(step) < 1e-3 && Math.abs(step * step * step) < 1e-13 * last * last);
     if (settled && at.byDensity > 0) return density * Math.exp(step);
     last = step;
-    const next = density * Math.exp(Math.max(-0.7, Math.min(0.7, step)));
+    const next = density * Math.exp(clamp(step, -0.7, 0.7));
     const halved = !(at.byDensity > 0) || !(next > low) || !(next < high);
     density = halved ? (high > 4 * low ? Math.sqrt(low * high) : (low + high) / 2) : next;
     if (high - low < 1e-15 * high) return density;

@@ -1,4 +1,4 @@
-import { outside } from "../../numeric/outside";
+import { outOfRange } from "../../kernel/values/fault";
 import type { Phase, PhaseState } from "../helmholtz/substance";
 import { phaseState } from "../helmholtz/substance";
 import { denseDensity, vapourDensity } from "./density";
@@ -21,17 +21,17 @@ const LEAST_PRESSURE = 1;
 export function checkRange(fluid: Fluid, pressure: number, temperature: number): void {
   const { limit, pressure: highest } = fluid.range;
   if (!(temperature >= fluid.coldest && temperature <= limit))
-    throw outside(
-      `${fluid.name} temperature`,
-      `from ${markTemperature(fluid.coldest)} to ${markTemperature(limit)}`,
-      markTemperature(temperature),
-    );
+    throw outOfRange({
+      quantity: `${fluid.name} temperature`,
+      limit: `from ${markTemperature(fluid.coldest)} to ${markTemperature(limit)}`,
+      got: markTemperature(temperature),
+    });
   if (!(pressure >= LEAST_PRESSURE && pressure <= highest))
-    throw outside(
-      `${fluid.name} pressure`,
-      `from ${markPressure(LEAST_PRESSURE)} to ${markPressure(highest)}`,
-      markPressure(pressure),
-    );
+    throw outOfRange({
+      quantity: `${fluid.name} pressure`,
+      limit: `from ${markPressure(LEAST_PRESSURE)} to ${markPressure(highest)}`,
+      got: markPressure(pressure),
+    });
 }
 
 /** What a pressure and a temperature select. */
@@ -67,7 +67,7 @@ export function singlePhase(fluid: Fluid, pressure: number, temperature: number,
  * The state at a pressure (Pa, absolute) and a temperature (K); the saturation lines decide the phase. Inside a blend's
  * glide both phases are answered.
  *
- * @throws an `OutsideRange` outside the equation's range, on a pure fluid's saturation line (where pressure and temperature
+ * @throws a fault outside the equation's range, on a pure fluid's saturation line (where pressure and temperature
  * don't fix the state) and in the small patch around the critical point
  */
 export function stateAt(fluid: Fluid, pressure: number, temperature: number): RefrigerantState {
@@ -81,15 +81,15 @@ export function stateAt(fluid: Fluid, pressure: number, temperature: number): Re
 function refuse(fluid: Fluid, region: "line" | "critical", pressure: number, temperature: number): never {
   const came = `${markPressure(pressure)} at ${markTemperature(temperature)}`;
   if (region === "line")
-    throw outside(
-      `${fluid.name} state`,
-      "off the saturation line, on which pressure and temperature don't tell liquid from vapour",
-      came,
-    );
+    throw outOfRange({
+      quantity: `${fluid.name} state`,
+      limit: "off the saturation line, on which pressure and temperature don't tell liquid from vapour",
+      got: came,
+    });
   const { temperature: T, pressure: p } = fluid.critical;
-  throw outside(
-    `${fluid.name} state`,
-    `not next to the critical point (${markTemperature(T)}, ${markPressure(p)})`,
-    came,
-  );
+  throw outOfRange({
+    quantity: `${fluid.name} state`,
+    limit: `not next to the critical point (${markTemperature(T)}, ${markPressure(p)})`,
+    got: came,
+  });
 }

@@ -1,4 +1,5 @@
-import { outside } from "../../numeric/outside";
+import { clamp } from "../../numeric/series";
+import { outOfRange } from "../../kernel/values/fault";
 import { quantityMark } from "../../kernel/values/quantityMark";
 import { regulaFalsi } from "../../numeric/regulaFalsi";
 import type { PhaseState, Substance } from "../helmholtz/substance";
@@ -16,14 +17,14 @@ export type Coordinate = "entropy" | "enthalpy";
 
 /**
  * The state at a pressure (Pa, absolute) and an entropy (J/(kg K)).
- * @throws an `OutsideRange` where no state within the equation's range has it
+ * @throws a fault where no state within the equation's range has it
  */
 export const stateByEntropy = (fluid: Fluid, pressure: number, entropy: number): RefrigerantState =>
   stateBy(fluid, pressure, entropy, "entropy");
 
 /**
  * The state at a pressure (Pa, absolute) and an enthalpy (J/kg).
- * @throws an `OutsideRange` where no state within the equation's range has it
+ * @throws a fault where no state within the equation's range has it
  */
 export const stateByEnthalpy = (fluid: Fluid, pressure: number, enthalpy: number): RefrigerantState =>
   stateBy(fluid, pressure, enthalpy, "enthalpy");
@@ -91,7 +92,7 @@ export function alongIsobar(
   let density = from.density / s.molarMass;
   let wanted = guess ?? firstStep(from, target, coordinate);
   for (let pass = 0; pass < 50; pass++) {
-    const next = Math.min(Math.max(wanted, coldest), hottest);
+    const next = clamp(wanted, coldest, hottest);
     if (pass > 3 && next !== wanted && next === temperature) refuse(fluid, target, coordinate, pressure);
     // Vapour thins about as 1 / T; a liquid barely changes. Newton on the density does the rest.
     const start = phase === "vapour" ? (density * temperature) / next : density;
@@ -144,9 +145,9 @@ function bracketed(fluid: Fluid, pressure: number, target: number, coordinate: C
 }
 
 function refuse(fluid: Fluid, target: number, coordinate: Coordinate, pressure: number): never {
-  throw outside(
-    `${fluid.name} ${coordinate} (IIR zero) at ${markPressure(pressure)}`,
-    `that of a state between ${markTemperature(fluid.coldest)} and ${markTemperature(fluid.range.limit)}`,
-    quantityMark(coordinate, target),
-  );
+  throw outOfRange({
+    quantity: `${fluid.name} ${coordinate} (IIR zero) at ${markPressure(pressure)}`,
+    limit: `that of a state between ${markTemperature(fluid.coldest)} and ${markTemperature(fluid.range.limit)}`,
+    got: quantityMark(coordinate, target),
+  });
 }

@@ -1,4 +1,4 @@
-import { outside } from "../../numeric/outside";
+import { outOfRange } from "../../kernel/values/fault";
 import { isothermalFlash } from "../equilibrium/flash";
 import type { Mixture } from "../helmholtz/mixture";
 import { mixtureState } from "../helmholtz/mixture";
@@ -82,11 +82,11 @@ export function glideState(fluid: Fluid, mixture: Mixture, temperature: number, 
     vapour: between(curveDensity(dew, "vapour", temperature), curveDensity(bubble, "vapour", temperature)),
   });
   if (!found)
-    throw outside(
-      `${fluid.name} two-phase state`,
-      "one whose flash converges",
-      `${markPressure(pressure)} at ${markTemperature(temperature)}`,
-    );
+    throw outOfRange({
+      quantity: `${fluid.name} two-phase state`,
+      limit: "one whose flash converges",
+      got: `${markPressure(pressure)} at ${markTemperature(temperature)}`,
+    });
   const mass = (fractions: ArrayLike<number>) =>
     mixture.parts.components.reduce((sum, part, i) => sum + fractions[i]! * part.molarMass, 0);
   const share = Math.min(1, Math.max(0, found.vapourShare));

@@ -1,5 +1,4 @@
-/** The calendar of a year that is no leap year, and the units of time that the year's loops count in. */
-import { DAYS } from "../../aircon/fullLoadHours";
+/** The calendar of a year that is no leap year, and the units of time in seconds. */
 
 /** s */
 export const HOUR = 3600;
@@ -10,9 +9,12 @@ export const HOURS_OF_YEAR = 8760;
 
 export const MONTHS = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"] as const;
 
+/** Days of each month. */
+export const DAYS = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31] as const;
+
 /** First day of each month, counted from 0. */
 export const FIRST_DAY: readonly number[] = DAYS.map((_, month) =>
-  DAYS.slice(0, month).reduce<number>((sum, days) => sum + days, 0),
+  DAYS.slice(0, month).reduce<number>((before, days) => before + days, 0),
 );
 
 /** The month, 0 to 11, of each hour. */
