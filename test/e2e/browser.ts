@@ -1,8 +1,9 @@
 /** A page that notes whatever goes wrong in it. */
-import { mkdtempSync } from "node:fs";
+import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { Browser, BrowserContextOptions, Download, Page } from "playwright-core";
+import { onTestFinished } from "vitest";
 
 export interface Watched {
   readonly page: Page;
@@ -30,9 +31,11 @@ export const openPage = async (
   return { page, faults };
 };
 
-/** Saves a download and gives its path: the browser's own copy may lie on another machine. */
+/** Saves a download until the test has ended, and gives its path. A browser that is connected to tells none of its own. */
 export async function saved(download: Download): Promise<string> {
-  const path = join(mkdtempSync(join(tmpdir(), "warmback-download-")), download.suggestedFilename());
+  const folder = mkdtempSync(join(tmpdir(), "warmback-download-"));
+  onTestFinished(() => rmSync(folder, { recursive: true }));
+  const path = join(folder, download.suggestedFilename());
   await download.saveAs(path);
   return path;
 }

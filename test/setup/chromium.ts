@@ -12,9 +12,8 @@ declare module "vitest" {
 
 export const CHROMIUM = process.env["WARMBACK_CHROMIUM"] ?? "/usr/bin/chromium";
 
-/** Whether tests can run in a browser. Where none may be skipped, a missing browser is an error. */
-export const HAS_CHROMIUM = existsSync(CHROMIUM);
-if (!HAS_CHROMIUM && process.env["CI"] === "true") throw new Error(`${CHROMIUM} is missing: apt-get install chromium`);
+/** Whether tests can run in a browser. In CI none may be skipped: there they fail where it is missing. */
+export const HAS_CHROMIUM = existsSync(CHROMIUM) || process.env["CI"] === "true";
 
 export const FLAGS = [
   "--no-sandbox",
