@@ -1,23 +1,14 @@
-/** Imports run one way: src, scripts → the core's doors → catalogue → topics → kernel → numeric; inside a topic functions → models → equations → data. */
+/** Imports run one way: src, scripts → the core's doors → catalogue → topics → kernel → numeric; inside a topic functions → solvers → equations → data. */
 
 const TOPICS = "refrigerant|cycle|line|aircon|pool|air|water|exchanger|pipe|control|cost|sink|note";
-/** Inside a topic: what computes nothing of its own, and what only models may build on. */
-const LOW = "(data|equations|fit|helmholtz|equilibrium)";
-
-/** In a topic whose solvers lie in folders by subject: equations and tables, wherever they lie. */
-const SUBJECT_TOPICS = "pool";
-const SUBJECT_LOW = "(data/|[a-zA-Z]*quations\\.ts|[a-z]+/[a-zA-Z]*quations\\.ts)";
+/** Files of printed equations: "equations.ts", "sunEquations.ts". */
+const EQUATIONS = "quations\\.ts$";
 
 const rule = (name, comment, from, to) => ({ name, comment, severity: "error", from, to });
 
 module.exports = {
   forbidden: [
-    rule(
-      "no-circle",
-      "A circle of imports that remain when types are gone.",
-      {},
-      { circular: true, viaOnly: { dependencyTypesNot: ["type-only"] } },
-    ),
+    rule("no-circle", "A circle of imports, of types too.", {}, { circular: true }),
     {
       ...rule(
         "no-topic-circle",
@@ -68,7 +59,7 @@ module.exports = {
     ),
     rule(
       "functions-only-by-index",
-      "A calculation never calls a cell function: it shares a model.",
+      "A calculation never calls a cell function: both share a solver.",
       { path: `^core/(${TOPICS})/(?!index)` },
       { path: `^core/(${TOPICS})/(functions/|index)` },
     ),
@@ -76,31 +67,25 @@ module.exports = {
       "functions-dont-evaluate",
       "Only functions about functions run others.",
       { path: `^core/(?!note/)(${TOPICS})/` },
-      { path: "^core/kernel/(evaluate|explain|check|admit|admitRange|present|working)\\.ts$" },
+      { path: "^core/kernel/(call/(evaluate|admit|admitRange|present)|explain/(explain|check|working))\\.ts$" },
     ),
     rule(
-      "models-below-functions",
-      "Equations don't know models.",
-      { path: `^core/[^/]+/${LOW}` },
-      { path: "^core/[^/]+/(functions|models)/", pathNot: "^core/kernel/" },
+      "equations-know-no-solver",
+      "Equations build on equations and data.",
+      { path: `^core/(${TOPICS})/.*${EQUATIONS}` },
+      { path: `^core/(${TOPICS})/`, pathNot: `${EQUATIONS}|/data/` },
     ),
     rule(
-      "solvers-below-functions",
-      "Equations know no solver, wherever their subject's folder lies.",
-      { path: `^core/(${SUBJECT_TOPICS})/${SUBJECT_LOW}` },
-      { path: `^core/(${SUBJECT_TOPICS})/`, pathNot: `^core/(${SUBJECT_TOPICS})/${SUBJECT_LOW}` },
-    ),
-    rule(
-      "no-type-circle",
-      "A circle of imports, types included.",
-      { path: `^core/(${SUBJECT_TOPICS})/` },
-      { circular: true },
+      "methods-below-solvers",
+      "Equations of state and their methods know no function.",
+      { path: "^core/refrigerant/(data|fit|helmholtz|equilibrium)/" },
+      { path: "^core/refrigerant/(functions|state|saturation|transport)/" },
     ),
     rule(
       "data-lowest",
       "Tables know their type and nothing else.",
       { path: "^core/[^/]+/data/" },
-      { path: "^core/[^/]+/(functions|models|equations)" },
+      { path: `^core/(${TOPICS})/`, pathNot: "/data/" },
     ),
     rule(
       "src-by-doors",
