@@ -1,7 +1,7 @@
 /** A browser for the end-to-end tests: Debian's Chromium, and a page that notes whatever goes wrong in it. */
 import { existsSync } from "node:fs";
 import { chromium } from "playwright-core";
-import type { Browser, BrowserContextOptions, Page } from "playwright-core";
+import type { Browser, BrowserContextOptions, Page, Request } from "playwright-core";
 
 const CHROMIUM = process.env["CHROMIUM"] ?? "/usr/bin/chromium";
 
@@ -28,6 +28,10 @@ export interface Watched {
   readonly faults: readonly string[];
 }
 
+/** A worker that is ended while it starts leaves a request that the browser gives up. */
+const isEndedWorkers = (request: Request): boolean =>
+  /\/(worker|functions)\.js\?v=/.test(request.url()) && request.failure()?.errorText === "net::ERR_ABORTED";
+
 export const openPage = async (
   browser: Browser,
   address: string,
@@ -39,7 +43,9 @@ export const openPage = async (
     if (message.type() === "error") faults.push(`console: ${message.text()}`);
   });
   page.on("pageerror", (error) => faults.push(`script: ${error.message}`));
-  page.on("requestfailed", (request) => faults.push(`failed: ${request.url()}`));
+  page.on("requestfailed", (request) => {
+    if (!isEndedWorkers(request)) faults.push(`failed: ${request.url()}`);
+  });
   page.on("request", (request) => {
     if (!/^(data|blob):/.test(request.url()) && !request.url().startsWith(address))
       faults.push(`outside: ${request.url()}`);
