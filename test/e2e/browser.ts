@@ -2,7 +2,7 @@
 import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import type { Browser, BrowserContextOptions, Download, Page } from "playwright-core";
+import type { Browser, BrowserContextOptions, Download, Page, Request } from "playwright-core";
 import { onTestFinished } from "vitest";
 
 export interface Watched {
@@ -10,6 +10,10 @@ export interface Watched {
   /** Errors of the console and of scripts, failed requests, and requests to anywhere else than the server. */
   readonly faults: readonly string[];
 }
+
+/** A worker that is ended while it starts leaves a request that the browser gives up. */
+const isEndedWorkers = (request: Request): boolean =>
+  /\/(worker|functions)\.js\?v=/.test(request.url()) && request.failure()?.errorText === "net::ERR_ABORTED";
 
 export const openPage = async (
   browser: Browser,
@@ -22,7 +26,9 @@ export const openPage = async (
     if (message.type() === "error") faults.push(`console: ${message.text()}`);
   });
   page.on("pageerror", (error) => faults.push(`script: ${error.message}`));
-  page.on("requestfailed", (request) => faults.push(`failed: ${request.url()}`));
+  page.on("requestfailed", (request) => {
+    if (!isEndedWorkers(request)) faults.push(`failed: ${request.url()}`);
+  });
   page.on("request", (request) => {
     if (!/^(data|blob):/.test(request.url()) && !request.url().startsWith(address))
       faults.push(`outside: ${request.url()}`);
