@@ -26,6 +26,13 @@ export const TUBE_SIZE = choice("TubeSize", SIZES, "outside diameter of the copp
   ...Object.fromEntries(SIZES.flatMap((size) => spellingsOf(size).map((spelling) => [spelling, size]))),
 });
 
+export const TUBE_FORM = choice("TubeForm", ["coil", "straight"], "annealed coil or drawn straight length", {
+  annealed: "coil",
+  soft: "coil",
+  drawn: "straight",
+  hard: "straight",
+});
+
 export const ADDED_LENGTH = quantity("length", "length of the added line", { from: 0, usual: [0, us("length", 300)] });
 
 /** A gauge reading over sea level: the nitrogen gauge. */

@@ -12,6 +12,28 @@ export const checkValves = caution({
     `A check valve at each condenser's outlet, and a bleed of the idle condenser to the suction line: without them refrigerant gathers in the colder, idle one, up to ${show(worstShortage, "mass")} more than it holds as vapour, and the running circuit starves.`,
 });
 
+export const idleTakesAll = caution({
+  code: "LINE-CHARGE-ALL-IDLE",
+  severity: "Warning",
+  source: "commonPractice",
+  about: "An idle condenser has room for the whole charge as liquid.",
+  needs: { fullOutdoorCoil: "mass", fullPoolExchanger: "mass", newCharge: "mass" },
+  when: ({ fullOutdoorCoil, fullPoolExchanger, newCharge }) => Math.max(fullOutdoorCoil, fullPoolExchanger) > newCharge,
+  say: ({ fullOutdoorCoil, fullPoolExchanger, newCharge }, show) =>
+    `An idle condenser has room for ${show(Math.max(fullOutdoorCoil, fullPoolExchanger), "mass")} of liquid: unbled it may take the whole charge of ${show(newCharge, "mass")}.`,
+});
+
+export const smallNameplate = caution({
+  code: "LINE-CHARGE-NAMEPLATE",
+  severity: "Caution",
+  source: "commonPractice",
+  about: "The outdoor coil at work would hold more than the nameplate charge.",
+  needs: { nameplateCharge: "mass", outdoorCoil: "mass" },
+  when: ({ nameplateCharge, outdoorCoil }) => nameplateCharge < outdoorCoil,
+  say: ({ nameplateCharge, outdoorCoil }, show) =>
+    `The outdoor coil at work would hold ${show(outdoorCoil, "mass")}, more than the nameplate's ${show(nameplateCharge, "mass")}: check volume, shares and units.`,
+});
+
 export const trappedLiquid = caution({
   code: "LINE-CHARGE-TRAPPED",
   severity: "Danger",

@@ -3,7 +3,14 @@ import { mend } from "../../kernel/fault";
 import { list, of } from "../../kernel/result";
 import { certifiedWork } from "../../refrigerant/cautions";
 import { EQUATION_SOURCES } from "../../refrigerant/sources";
-import { bothModes, checkValves, holdUpEstimated, trappedLiquid } from "../chargeCautions";
+import {
+  bothModes,
+  checkValves,
+  holdUpEstimated,
+  idleTakesAll,
+  smallNameplate,
+  trappedLiquid,
+} from "../chargeCautions";
 import { CHARGE_INPUTS } from "../chargeInputs";
 import { chargeBalance as balance, type ChargeInputs } from "../models/chargeBalance";
 
@@ -50,7 +57,7 @@ export const chargeBalance = cellFunction({
     "A running condenser holds gas, a condensing part by Zivi's void fraction and subcooled liquid, by the shares given; an idle one holds vapour at suction pressure, as bled.",
     "Needs are those of the parts that differ: both condensers and the added lines. The charge added counts above what the machine holds on its outdoor coil alone.",
     "Added lines count in pool mode only: the check valve stands where they join the machine's own liquid line. With the valve at the exchanger they stay full in both modes.",
-    "Worst case: the idle condenser full of liquid at its own temperature. The receiver holds the difference between the modes, filled to at most 80 % at its warmest.",
+    "Worst case: the idle condenser full of liquid at its own temperature, or holding the whole charge where the nameplate's is given and that is less. The receiver holds the difference between the modes, filled to at most 80 % at its warmest.",
   ],
   args: { inputs: CHARGE_INPUTS },
   gives: list("charge balance", {
@@ -67,13 +74,15 @@ export const chargeBalance = cellFunction({
     chargeAdded: of("mass", "charge to add to the machine's"),
     newCharge: of("mass", "new total, where the nameplate charge is given"),
   }),
-  facts: { gasShare: "fraction", liquidShare: "fraction" },
+  facts: { gasShare: "fraction", liquidShare: "fraction", nameplateCharge: "mass" },
   heavy: true,
   cautions: [
     { rule: trappedLiquid, fires: { inputs: fernhill } },
     { rule: checkValves, fires: { inputs: fernhill } },
     { rule: bothModes, fires: { inputs: fernhill } },
     { rule: holdUpEstimated, fires: { inputs: fernhill } },
+    { rule: idleTakesAll, fires: { inputs: { ...fernhill, nameplateCharge: 4 } } },
+    { rule: smallNameplate, fires: { inputs: { ...fernhill, nameplateCharge: 4 } } },
     { rule: certifiedWork, fires: { inputs: fernhill } },
   ],
   sources: EQUATION_SOURCES,
@@ -93,7 +102,8 @@ export const chargeBalance = cellFunction({
   ],
   work({ inputs }, { trace, note }) {
     refuse(inputs);
-    note({ gasShare: inputs.gasShare, liquidShare: inputs.liquidShare });
+    const { gasShare, liquidShare, nameplateCharge } = inputs;
+    note({ gasShare, liquidShare, ...(nameplateCharge !== undefined && { nameplateCharge }) });
     return balance(inputs, trace);
   },
 });

@@ -6,12 +6,27 @@ import { list, of, word } from "../../kernel/result";
 import { REFRIGERANT } from "../../refrigerant/args";
 import { flammabilityOf, limitRow } from "../../refrigerant/models/facts";
 import { contestedFlammability, roomIsACheckOnly } from "../cautions";
-import { chargeWithoutArea, roomLimitByArea, roomLimitByVolume } from "../equations";
+import { chargeCeiling, chargeWithoutArea, roomLimitByArea, roomLimitByVolume } from "../equations";
 
 const WHERE: Readonly<Record<string, string>> = {
   A1: "not flammable: look at concentration limits in ASHRAE 15 or EN 378",
   A3: "highly flammable: look at the class 3 clauses of IEC 60335-2-40 annex GG and the local code",
 };
+
+interface Clauses {
+  /** kg */
+  readonly byArea: number;
+  readonly byVolume: number;
+  readonly ceiling: number;
+  readonly chargeWithoutLimit: number;
+}
+
+function governing({ byArea, byVolume, ceiling, chargeWithoutLimit }: Clauses): string {
+  const byRoom = Math.min(byArea, byVolume, ceiling);
+  if (byRoom <= chargeWithoutLimit) return "6 LFL: no floor area is asked";
+  if (byRoom === ceiling) return "52 LFL: ceiling without ventilation";
+  return byRoom === byArea ? "2.5 LFL^1.25 h0 √A" : "0.75 LFL h0 A";
+}
 
 export const roomLimit = cellFunction({
   id: "LINE.ROOMLIMIT",
@@ -21,6 +36,8 @@ export const roomLimit = cellFunction({
   remarks: [
     "IEC 60335-2-40:2018, GG.2. Release heights: floor 0.6 m, window 1.0 m, wall 1.8 m, ceiling 2.2 m. Uses the lower published flammability limit.",
     "The charge meant is the whole system's, pool exchanger and added lines included.",
+    "The limit is the least of the two formulas and of the ceiling m2 = 52 m³ · LFL, and never below m1 = 6 m³ · LFL, up to which no floor area is asked. Tables in manuals print the first formula alone.",
+    "Above the ceiling an unventilated room is no answer, however large: detection with circulation or ventilation, by the equipment's listing.",
   ],
   args: {
     refrigerant: REFRIGERANT,
@@ -32,6 +49,7 @@ export const roomLimit = cellFunction({
     chargeWithoutLimit: of("mass", "charge up to which no floor area is asked"),
     flammabilityLimit: of("concentration", "lower flammability limit used"),
     governs: word("which clause governs"),
+    chargeCeiling: of("mass", "most charge in an unventilated room, however large"),
   }),
   cautions: [
     { rule: roomIsACheckOnly, fires: { refrigerant: "R-32", floorArea: 300, releaseHeight: 6 } },
@@ -39,17 +57,24 @@ export const roomLimit = cellFunction({
   ],
   checks: [
     {
-      at: { refrigerant: "R-32", floorArea: 10, releaseHeight: 0.6, units: "SI" },
-      gives: { chargeLimit: 1.084 },
-      within: 0.006,
+      at: { refrigerant: "R-32", floorArea: 76.6, releaseHeight: 0.6, units: "SI" },
+      gives: { chargeLimit: 3, governs: "2.5 LFL^1.25 h0 √A" },
+      within: "0.42 %",
       from: { key: "iec60335", where: "GG.2 as tabulated for R-32" },
       remark: "the table takes 0.307 kg/m³; this uses the lower 0.306",
     },
     {
-      at: { refrigerant: "R-32", floorArea: 1, releaseHeight: 0.6, units: "SI" },
-      gives: { chargeLimit: 0.138 },
-      within: 0.001,
-      from: { key: "iec60335", where: "GG.2 as tabulated for R-32" },
+      at: { refrigerant: "R-32", floorArea: 10, releaseHeight: 0.6, units: "SI" },
+      gives: { chargeLimit: 1.842, governs: "6 LFL: no floor area is asked" },
+      within: "0.34 %",
+      from: { key: "iec60335", where: "GG.2, m1 as tabulated for R-32" },
+      remark: "the formula alone gives 1.084 kg, below what needs no area at all",
+    },
+    {
+      at: { refrigerant: "R-32", floorArea: 20000, releaseHeight: 7.2 },
+      gives: { chargeLimit: 35.1, governs: "52 LFL: ceiling without ventilation", chargeCeiling: 35.1 },
+      within: 0.05,
+      from: { key: "iec60335", where: "GG.2, m2 as printed for R-32" },
     },
     {
       at: { refrigerant: "R-32", floorArea: 45, releaseHeight: 0.6, units: "SI" },
@@ -74,11 +99,14 @@ export const roomLimit = cellFunction({
     const byArea = step(roomLimitByArea, { LFL, h0, A });
     const byVolume = step(roomLimitByVolume, { LFL, h0, A });
     const chargeWithoutLimit = step(chargeWithoutArea, { LFL });
+    const ceiling = step(chargeCeiling, { LFL });
+    const byRoom = Math.min(byArea, byVolume, ceiling);
     return {
-      chargeLimit: Math.min(byArea, byVolume),
+      chargeLimit: Math.max(chargeWithoutLimit, byRoom),
       chargeWithoutLimit,
       flammabilityLimit: LFL,
-      governs: byArea <= byVolume ? "2.5 LFL^1.25 h0 √A" : "0.75 LFL h0 A",
+      governs: governing({ byArea, byVolume, ceiling, chargeWithoutLimit }),
+      chargeCeiling: ceiling,
     };
   },
 });
