@@ -158,22 +158,27 @@ export const wordMeant = (shape: ChoiceShape, raw: RawScalar): string | undefine
   return known.get(text) ?? known.get(folded(text)) ?? known.get(folded(plainMarks(text)));
 };
 
+/** What to do about a word that belongs elsewhere, behind a colon; "" where there is nothing to say. */
+const adviceOn = ({ instead = {} }: ChoiceShape, raw: RawScalar): string => {
+  const key = folded(String(raw));
+  return Object.hasOwn(instead, key) ? `: ${instead[key] ?? ""}` : "";
+};
+
 const admitChoice = (shape: ChoiceShape, raw: RawScalar, name: string, desk: Desk): string => {
   const word = wordMeant(shape, raw);
   if (word !== undefined) return word;
   if (typeof raw === "string") refuseUnitWord(name, wordsText(shape.words), raw, desk);
-  const advice = typeof raw === "string" ? shape.instead?.[folded(raw)] : undefined;
-  const more = advice === undefined ? "" : `: ${advice}`;
-  throw mend(`${name}: expected ${wordsText(shape.words)}, got ${came(raw)}${more}`);
+  throw mend(`${name}: expected ${wordsText(shape.words)}, got ${came(raw)}${adviceOn(shape, raw)}`);
 };
 
 const admitEither = (shape: EitherShape, raw: RawScalar, name: string, desk: Desk): string | number | ReadQuantity => {
   const word = typeof raw === "string" ? wordMeant(shape.choice, raw) : undefined;
   if (word !== undefined) return word;
-  const kind = kindOf(shape.quantity.kind, desk.before);
+  const expected = `${wordsText(shape.choice.words)}, or ${expectedQuantity(kindOf(shape.quantity.kind, desk.before), desk.system)}`;
+  const advice = adviceOn(shape.choice, raw);
+  if (advice !== "") throw mend(`${name}: expected ${expected}, got ${came(raw)}${advice}`);
   if (typeof raw === "number" || (typeof raw === "string" && /^\s*[-+.\d]/.test(raw)))
     return admitQuantity(shape.quantity, raw, name, desk);
-  const expected = `${wordsText(shape.choice.words)}, or ${expectedQuantity(kind, desk.system)}`;
   if (typeof raw === "string") refuseUnitWord(name, expected, raw, desk);
   throw mend(`${name}: expected ${expected}, got ${came(raw)}`);
 };

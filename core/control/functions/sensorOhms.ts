@@ -9,9 +9,9 @@ export const sensorOhms = cellFunction({
   id: "CONTROL.SENSOROHMS",
   topic: "control",
   summary: "Resistance that a 10 kΩ thermistor (NTC) should show at a temperature.",
-  finds: ["thermistor", "NTC", "10k sensor", "check a sensor", "Steinhart-Hart", "beta"],
+  finds: ["thermistor", "NTC", "10k sensor", "10K3", "type II", "type III", "check a sensor", "Steinhart-Hart", "beta"],
   remarks: [
-    "10K3: Steinhart–Hart with the published constants. They give the published table back within 0.02 % from −40 to 60 °C.",
+    "Type II and type III: Steinhart–Hart with the published constants. Those of type II give the published table back within 0.02 % from −40 to 60 °C.",
   ],
   args: {
     temperature: quantity("temperature", "temperature of the sensor", SENSOR_SPAN),
@@ -28,6 +28,7 @@ export const sensorOhms = cellFunction({
     { at: { temperature: 25, units: "SI" }, gives: 10000, within: 5, from: "ntcTable" },
     { at: { temperature: -20, units: "SI" }, gives: 97006.9, within: 19.4, from: "ntcTable" },
     { at: { temperature: -40, units: "SI" }, gives: 336103.2, within: 67.2, from: "ntcTable" },
+    { at: { temperature: 0, sensor: "type III", units: "SI" }, gives: 29490, within: 60, from: "ntcTypeThree" },
     { at: { temperature: 0, sensor: 3380, units: "SI" }, gives: 28224, within: 5, from: "betaEquation" },
   ],
   work({ temperature, sensor }, { trace, note }) {

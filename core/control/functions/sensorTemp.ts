@@ -9,9 +9,9 @@ export const sensorTemp = cellFunction({
   id: "CONTROL.SENSORTEMP",
   topic: "control",
   summary: "Temperature of a 10 kΩ thermistor (NTC) by its resistance.",
-  finds: ["thermistor", "NTC", "10k sensor", "Steinhart-Hart", "beta"],
+  finds: ["thermistor", "NTC", "10k sensor", "10K3", "type II", "type III", "Steinhart-Hart", "beta"],
   remarks: [
-    "10K3: Steinhart–Hart with the published constants, which give the published table back within 0.01 °F from −40 to 140 °F.",
+    "Type II and type III: Steinhart–Hart with the published constants. Those of type II give the published table back within 0.01 °F from −40 to 140 °F.",
     "A beta value holds near 25 °C only; between two data sheets it may be off by 1 to 2 °F at 0 and 50 °C.",
     "Measure with the sensor unplugged from its controller.",
   ],
@@ -31,6 +31,21 @@ export const sensorTemp = cellFunction({
     { at: { ohms: 97006.9, units: "SI" }, gives: -20, within: 0.02, from: "ntcTable" },
     { at: { ohms: 336103, units: "SI" }, gives: -40, within: 0.02, from: "ntcTable" },
     { at: { ohms: 5325, sensor: 3380, units: "SI" }, gives: 42.5, within: 0.06, from: "betaEquation" },
+    {
+      at: { ohms: 29490, sensor: "type III", units: "SI" },
+      gives: 0,
+      within: 0.05,
+      from: "ntcTypeThree",
+      remark: "the type II curve reads 2 °C here",
+    },
+    {
+      at: { ohms: 5592, sensor: "type III", units: "SI" },
+      gives: 40,
+      within: 0.05,
+      from: "ntcTypeThree",
+      remark: "the type II curve reads 38.8 °C here",
+    },
+    { at: { ohms: 29490, sensor: "10K-3" }, gives: "#VALUE!", from: "commonPractice", remark: "either curve" },
     { at: { ohms: 30000000 }, gives: "#N/A", from: "commonPractice", remark: "a broken wire" },
   ],
   work({ ohms, sensor }, { trace, note }) {
