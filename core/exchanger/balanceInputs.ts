@@ -57,6 +57,14 @@ export const BALANCE_INPUTS = block(
     greatestCondensing: CONDENSING.saying("greatest condensing temperature of the machine").otherwise(degF(130)),
     greatestLeavingWater: POOL_WATER.saying("warmest water allowed to leave").otherwise(degF(104)),
     ...GEOMETRY_ENTRIES,
+    ratedPower: quantity("electric power", "power of the whole machine at the rating, in place of efficiency", {
+      above: 0,
+      usual: [si("electric power", 0.5), si("electric power", 200)],
+    }).optionally(),
+    indoorFan: quantity("electric power", "power of the indoor fan: cooling is then net, power counts it", {
+      from: 0,
+      usual: [0, si("electric power", 5)],
+    }).otherwise(0),
   },
   "input block: machine at its rating, UA or coil, water, air, limits",
 );
@@ -68,6 +76,9 @@ export type BalanceEntries = ValuesOf<typeof MACHINE_ENTRIES> &
     readonly enteringWater: number;
     readonly outdoor: number;
     readonly indoorWetBulb: number;
+    readonly leastCondensing: number;
+    readonly ratedPower?: number | undefined;
+    readonly indoorFan: number;
   };
 
 type GeometryKey = keyof typeof GEOMETRY_ENTRIES;

@@ -81,7 +81,7 @@ const FORMS: readonly (readonly [string, string])[] = [
   ["EXCHANGER.WATERRISE", "duty, flow, [waterTemperature], [units]"],
   ["EXCHANGER.WATERFLOW", "duty, rise, [units]"],
   ["EXCHANGER.WATERDUTY", "flow, in, out, [units]"],
-  ["EXCHANGER.HOLDHEAD", "heat, ua, water, leastCondensing, flow, [units]"],
+  ["EXCHANGER.HOLDHEAD", "heat, ua, water, leastCondensing, flow, [waterFilmShare], [units]"],
   ["EXCHANGER.ZONES", "inputs, [units]"],
   ["EXCHANGER.BALANCE", "inputs, [units]"],
   ["EXCHANGER.COIL", "inputs, [units]"],
@@ -181,7 +181,7 @@ describe("A refusal reads as a sentence", () => {
     ["COST.PAYBACK", [6000, 900, 3], /type 3% or 0\.03/],
     ["POOL.LOSSES", [[["area", 500]]], /the nearest is "pool area"$/],
     ["POOL.SETTLES", [500, 70, 5e6], /^#N\/A heat: .* where water boils/],
-    ["EXCHANGER.HOLDHEAD", [33.7, 4, 15, 30, 4, "SI"], /^#N\/A ua: too small: .*°C, where none condenses/],
+    ["EXCHANGER.HOLDHEAD", [33.7, 4, 15, 30, 4, 0.4, "SI"], /^#N\/A ua: too small: .*°C, where none condenses/],
   ])("of %s %j", (id, raw, says) => {
     expect(refusal(id, ...raw)).toMatch(says);
   });

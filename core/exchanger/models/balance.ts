@@ -12,15 +12,22 @@ export interface Sink {
   readonly temperature: number;
 }
 
-export interface Settled extends Running {
+export interface Search {
+  readonly bracket: readonly [number, number];
+  readonly iterations: number;
+  readonly residual: number;
+  /** Name of the relation that holds at the answer. */
+  readonly solves: string;
+}
+
+/** A machine beside what takes its heat; without a search where its condensing is held. */
+export interface Operating extends Running {
   readonly sink: Sink;
-  readonly search: {
-    readonly bracket: readonly [number, number];
-    readonly iterations: number;
-    readonly residual: number;
-    /** Name of the relation that holds at the answer. */
-    readonly solves: string;
-  };
+  readonly search?: Search;
+}
+
+export interface Settled extends Operating {
+  readonly search: Search;
 }
 
 /** Width of the last bracket, K: the heat balance then closes to better than a millionth. */
@@ -163,8 +170,26 @@ export const balanceOf = (machine: Machine, exchanger: GivenExchanger, condition
   };
 };
 
-/** The same machine on its outdoor coil, outdoor air and indoor wet bulb in K. */
-export const outdoorBalanceOf = (machine: Machine, coil: OutdoorCoil, outdoor: number, wetBulb: number): Settled =>
-  settle(machine, airSink(machine, coil, outdoor), wetBulb);
+/** The machine at the condensing temperature `least`, K, where the sink alone would lead below it; undefined elsewhere. */
+function heldAt(machine: Machine, sink: Sink, least: number, wetBulb: number): Operating | undefined {
+  const { evaporating } = machine.rating;
+  if (least <= evaporating + 1) return undefined;
+  const running = runningAt(machine, least, wetBulb, evaporating);
+  const over = running.meanCondensing - sink.temperature;
+  if (sink.pull * over <= running.rejected) return undefined;
+  return { ...running, sink: { ...sink, pull: running.rejected / over } };
+}
+
+/** The same machine on its outdoor coil, never condensing below `least`; outdoor air and indoor wet bulb in K. */
+export function outdoorBalanceOf(
+  machine: Machine,
+  coil: OutdoorCoil,
+  outdoor: number,
+  wetBulb: number,
+  least = 0,
+): Operating {
+  const sink = airSink(machine, coil, outdoor);
+  return heldAt(machine, sink, least, wetBulb) ?? settle(machine, sink, wetBulb);
+}
 
 export { machineOf };

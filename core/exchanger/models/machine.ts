@@ -1,5 +1,6 @@
 /** A single-speed machine: a compressor of constant swept volume between an evaporator and whatever takes its heat. */
-import { outside } from "../../kernel/fault";
+import { mend, outside } from "../../kernel/fault";
+import type { Trace } from "../../kernel/steps";
 import { bracketedRoot } from "../../numeric/root";
 import { told } from "../../numeric/told";
 import { cycle, type Cycle } from "../../cycle/models/cycle";
@@ -12,7 +13,13 @@ import {
 } from "../../refrigerant/models/saturation";
 import { checkRange, singlePhase } from "../../refrigerant/models/state";
 import { alongIsobar, stateByEntropy } from "../../refrigerant/models/stateBy";
-import { evaporatorLine, pumpedFlow, sweptVolume, volumetricEfficiencyAt } from "../balanceEquations";
+import {
+  efficiencyByPower,
+  evaporatorLine,
+  pumpedFlow,
+  sweptVolume,
+  volumetricEfficiencyAt,
+} from "../balanceEquations";
 
 export interface MachineRating {
   readonly fluid: Fluid;
@@ -63,6 +70,21 @@ export const machineOf = (rating: MachineRating): Machine => {
     exponent: Math.log(ratedRatio) / Math.log(rated.isentropicDischarge.density / rated.suction.density),
   };
 };
+
+const [LEAST_EFFICIENCY, MOST_EFFICIENCY] = [0.3, 0.95];
+
+/** The efficiency at which the compressor draws `power`, W, at its rating. */
+export function efficiencyOfPower(rating: MachineRating, power: number, trace: Trace): number {
+  const eta = trace.step(efficiencyByPower, {
+    Q: rating.cooling,
+    c: machineOf({ ...rating, efficiency: 1 }).rated.cop,
+    P: power,
+  });
+  if (eta >= LEAST_EFFICIENCY && eta <= MOST_EFFICIENCY) return eta;
+  throw mend(
+    `inputs: rated power doesn't fit rated cooling between ${told("temperature", rating.evaporating)} and ${told("temperature", rating.condensing)}: the compressor's efficiency would be ${eta.toFixed(2)}, expected ${LEAST_EFFICIENCY} to ${MOST_EFFICIENCY}`,
+  );
+}
 
 /** The mean of dew and bubble temperature at a pressure: what water or air sees of a blend that condenses, K. */
 export const meanCondensing = (fluid: Fluid, dew: number, pressure: number): number =>
