@@ -2,6 +2,7 @@ import { catalogueOf } from "../kernel/catalogue";
 import { bore } from "./functions/bore";
 import { cement } from "./functions/cement";
 import { cure } from "./functions/cure";
+import { drainCover } from "./functions/drainCover";
 import { equivalent } from "./functions/equivalent";
 import { expansion } from "./functions/expansion";
 import { fitting } from "./functions/fitting";
@@ -22,6 +23,7 @@ export const pipe = catalogueOf([
   fitting,
   equivalent,
   loop,
+  drainCover,
   operating,
   size,
   pumpPower,

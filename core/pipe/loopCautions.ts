@@ -38,6 +38,39 @@ export const drainCover = caution({
     "Suction entrapment: check the flow against the rated flow of every drain and skimmer cover, with one of them blocked, whenever pump, speed, valves or pipe change. A single blockable drain needs a second means of protection. Local code and a licensed pool contractor decide.",
 });
 
+export const smallExchangerLoss = caution({
+  code: "PIPE-LOOP-EXCHANGER-LOSS",
+  severity: "Caution",
+  source: "hydraulicsTexts",
+  about: "An exchanger that loses less than its ports would: friction along the coil only?",
+  needs: { exchangerLoss: "head", portsLoss: "head" },
+  when: ({ exchangerLoss, portsLoss }) => exchangerLoss < portsLoss,
+  say: ({ exchangerLoss, portsLoss }, show) =>
+    `The exchanger's ${show(exchangerLoss, "head")} is less than two 3 in ports lose alone (${show(portsLoss, "head")}): a bundle's friction only? Take the maker's drop, or EXCHANGER.COIL's "water drop" with its ports.`,
+});
+
+export const coverOverrated = caution({
+  code: "PIPE-COVER-RATING",
+  severity: "Danger",
+  source: "vgbAct",
+  about: "With one cover blocked the others carry more than is marked on them.",
+  needs: { flowOneBlocked: "water flow", coverRating: "water flow" },
+  when: ({ flowOneBlocked, coverRating }) => flowOneBlocked > coverRating,
+  say: ({ flowOneBlocked, coverRating }, show) =>
+    `With one cover blocked each other one carries ${show(flowOneBlocked, "water flow")}, marked for ${show(coverRating, "water flow")}: entrapment. Less flow, more or larger covers.`,
+});
+
+export const singleDrain = caution({
+  code: "PIPE-SINGLE-DRAIN",
+  severity: "Danger",
+  source: "vgbAct",
+  about: "A single drain that a body can block needs a second means of protection.",
+  needs: { covers: "count" },
+  when: ({ covers }) => covers === 1,
+  say: () =>
+    "One drain alone: whoever blocks it takes the pump's whole suction. Vacuum release, vent, gravity drain or disabling it is needed besides the cover; local code.",
+});
+
 export const cleanFilter = caution({
   code: "PIPE-LOOP-FILTER",
   severity: "Notice",

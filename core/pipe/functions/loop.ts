@@ -2,9 +2,12 @@ import { choice, quantity, rows, text } from "../../kernel/argument";
 import { cellFunction } from "../../kernel/cellFunction";
 import { WATER_FLOW } from "../../kernel/glossary";
 import { of, table, word } from "../../kernel/result";
+import { GRAVITY } from "../../numeric/constants";
 import { LOOP_WATER, NOMINAL_SIZE, SCHEDULE } from "../args";
 import { contestedFittings } from "../cautions";
-import { cleanFilter, drainCover, fastReturn, fastSuction } from "../loopCautions";
+import { cleanFilter, drainCover, fastReturn, fastSuction, smallExchangerLoss } from "../loopCautions";
+import { meanVelocity } from "../equations";
+import { boreOf } from "../models/bore";
 import { PIPE_WORDS, loopLines, type LoopItem } from "../models/loop";
 
 const ITEM = {
@@ -20,6 +23,12 @@ const ITEM = {
   side: choice("LoopSide", ["suction", "return"], "before or behind the pump").otherwise("return"),
   flowCoefficient: quantity("number", "flow coefficient Cv of a valve: gpm at 1 psi", { above: 0 }).optionally(),
 };
+
+/** 1.5 velocity heads of two 3 in ports, in and out of an exchanger's shell, m. */
+function portsLossAt(flow: number): number {
+  const v = meanVelocity.code({ Q: flow, D: boreOf("3 in", "40", "average") });
+  return (1.5 * v ** 2) / (2 * GRAVITY);
+}
 
 const isCleanFilter = ({ what }: LoopItem): boolean => /filter/i.test(what) && !/dirty|backwash/i.test(what);
 
@@ -56,12 +65,19 @@ export const loop = cellFunction({
     },
     { total: true },
   ),
-  facts: { suctionVelocity: "velocity", returnVelocity: "velocity", cleanFilter: "yes/no" },
+  facts: {
+    suctionVelocity: "velocity",
+    returnVelocity: "velocity",
+    cleanFilter: "yes/no",
+    exchangerLoss: "head",
+    portsLoss: "head",
+  },
   cautions: [
     { rule: drainCover, fires: { items: [["pipe", "2 in", 40]], flow: 40 } },
     { rule: fastSuction, fires: { items: [["pipe", "2 in", 10, null, null, "suction"]], flow: 70 } },
     { rule: fastReturn, fires: { items: [["pipe", "2 in", 10]], flow: 90 } },
     { rule: cleanFilter, fires: { items: [["filter, clean", null, 1, 8, 50]], flow: 50 } },
+    { rule: smallExchangerLoss, fires: { items: [["exchanger", null, 1, 0.0014, 40]], flow: 40 } },
     { rule: contestedFittings, fires: { items: [["elbow 90", "2 in", 8]], flow: 50 } },
   ],
   example: {
@@ -114,7 +130,10 @@ export const loop = cellFunction({
   work({ items, flow, water, schedule }, { trace, note }) {
     const lines = loopLines(items, { flow, water, schedule }, trace);
     const [suction, back] = [lines.at(-3)?.velocity, lines.at(-2)?.velocity];
+    const exchanger = items.findIndex(({ what }) => /exchanger/i.test(what));
     note({
+      portsLoss: portsLossAt(flow),
+      ...(exchanger >= 0 && { exchangerLoss: lines[exchanger]?.head ?? 0 }),
       cleanFilter: items.some(isCleanFilter),
       ...(typeof suction === "number" ? { suctionVelocity: suction } : {}),
       ...(typeof back === "number" ? { returnVelocity: back } : {}),
