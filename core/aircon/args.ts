@@ -1,6 +1,7 @@
 /** Arguments of the air conditioner functions. */
 import { quantity } from "../kernel/argument";
-import { us } from "../kernel/quantity";
+import { mend } from "../kernel/fault";
+import { show, us, type System } from "../kernel/quantity";
 
 export const COOLING = quantity("heat rate", "net cooling of the machine", {
   above: 0,
@@ -18,3 +19,8 @@ export const OUTDOOR_FAN = quantity("electric power", "power of the outdoor fan,
   from: 0,
   to: us("electric power", 1e5),
 }).otherwise(0);
+
+export function checkFan(outdoorFan: number, power: number, called: string, system: System): void {
+  const tell = (value: number): string => show(value, "electric power", system);
+  if (outdoorFan >= power) throw mend(`outdoorFan: must be below ${called} (${tell(power)}), got ${tell(outdoorFan)}`);
+}

@@ -42,7 +42,7 @@ const FORMS: readonly (readonly [string, string])[] = [
   ["CYCLE.MASSFLOW", "cooling, refrigerant, evaporating, condensing, [superheat], [subcooling], [efficiency], [units]"],
   ["AIRCON.REJECTED", "cooling, power, [outdoorFan], [units]"],
   ["AIRCON.REJECTEDBYRATING", "cooling, rating, [outdoorFan], [units]"],
-  ["AIRCON.ATOUTDOOR", "ratedCooling, ratedPower, outdoor, [indoorWetBulb], [units]"],
+  ["AIRCON.ATOUTDOOR", "ratedCooling, ratedPower, outdoor, [indoorWetBulb], [outdoorFan], [units]"],
   [
     "AIRCON.GAIN",
     "refrigerant, evaporating, condensingOutdoors, condensingPool, [superheat], [subcooling], [efficiency], [units]",
@@ -100,7 +100,7 @@ const FORMS: readonly (readonly [string, string])[] = [
   ["PIPE.SUPPORT", "size, water, [schedule], [units]"],
   ["PIPE.CURE", "size, air, pressure, humidity, [units]"],
   ["PIPE.CEMENT", "joints, [units]"],
-  ["LINE.BORE", "size, [units]"],
+  ["LINE.BORE", "size, [form], [units]"],
   [
     "LINE.DROP",
     "refrigerant, service, size, length, cooling, evaporating, condensing, [superheat], [subcooling], [efficiency], [rise], [fittingsLength], [valveDrop], [units]",
@@ -124,7 +124,10 @@ const FORMS: readonly (readonly [string, string])[] = [
   ["COST.OFHEAT", "heat, source, price, [efficiency], [units]"],
   ["COST.COMPARE", "heat, prices, [units]"],
   ["COST.CARBON", "heat, source, [efficiency], [units]"],
-  ["COST.PAYBACK", "cost, saving, [discount], [escalation], [years], [units]"],
+  [
+    "COST.PAYBACK",
+    "cost, saving, [discount], [escalation], [years], [upkeep], [replacement], [replacementYear], [units]",
+  ],
   ["SINK.TANK", "draw, cold, hot, preheat, [units]"],
   ["SINK.SPACE", "inputs, [units]"],
   ["SINK.RACK", "inputs, [units]"],

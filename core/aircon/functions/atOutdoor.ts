@@ -3,8 +3,8 @@ import { cellFunction } from "../../kernel/cellFunction";
 import { outside } from "../../kernel/fault";
 import { show, us, type System } from "../../kernel/quantity";
 import { list, of } from "../../kernel/result";
-import { COOLING, MACHINE_POWER } from "../args";
-import { singleSpeedOnly, unlikelyEfficiency } from "../cautions";
+import { COOLING, MACHINE_POWER, OUTDOOR_FAN, checkFan } from "../args";
+import { fanNotGiven, singleSpeedOnly, unlikelyEfficiency } from "../cautions";
 import { RATED_WET_BULB, atOutdoor as running } from "../models/atOutdoor";
 
 const OUTDOORS = [us("temperature", 65), us("temperature", 115)] as const;
@@ -23,7 +23,7 @@ export const atOutdoor = cellFunction({
   finds: ["performance curve", "capacity", "derating", "hot weather", "part load"],
   remarks: [
     "Published curves of cooling and of power for each unit of cooling, both divided by their own value at 95 °F outdoors and 67 °F indoor wet bulb.",
-    "Outdoors 65 to 115 °F, indoor wet bulb 57 to 75 °F, full load. Heat rejected counts all power, the outdoor fan's too.",
+    "Outdoors 65 to 115 °F, indoor wet bulb 57 to 75 °F, full load. Heat rejected is that of AIRCON.REJECTED: all power but the outdoor fan's.",
     "The curves are for an air-cooled condenser. A condenser in pool water follows the water, not the outdoor air.",
   ],
   args: {
@@ -37,15 +37,17 @@ export const atOutdoor = cellFunction({
       from: us("temperature", 20),
       to: us("temperature", 100),
     }).otherwise(RATED_WET_BULB),
+    outdoorFan: OUTDOOR_FAN,
   },
   gives: list("the machine at this outdoor temperature", {
     cooling: of("heat rate", "net cooling"),
     power: of("electric power", "power of the whole machine"),
-    rejected: of("heat rate", "cooling and power together"),
+    rejected: of("heat rate", "heat rejected at the condenser: cooling and power less outdoor fan"),
     COP: of("COP", "cooling on power"),
   }),
   cautions: [
     { rule: singleSpeedOnly, fires: { ratedCooling: 90000, ratedPower: 8, outdoor: 85 } },
+    { rule: fanNotGiven, fires: { ratedCooling: 90000, ratedPower: 8, outdoor: 85 } },
     { rule: unlikelyEfficiency, fires: { ratedCooling: 90000, ratedPower: 80, outdoor: 85 } },
   ],
   checks: [
@@ -69,11 +71,19 @@ export const atOutdoor = cellFunction({
       within: "0.0001 %",
       from: "identity",
     },
+    {
+      at: { ratedCooling: 36_000, ratedPower: 3.25, outdoor: 95, outdoorFan: 0.25 },
+      gives: { rejected: 46_239 },
+      within: 3,
+      from: "condenserSelection",
+      remark: "as AIRCON.REJECTED: 3 kW without the outdoor fan",
+    },
     { at: { ratedCooling: 90_000, ratedPower: 8, outdoor: 50 }, gives: "#N/A", from: "cutler2013" },
   ],
-  work({ ratedCooling, ratedPower, outdoor, indoorWetBulb }, { trace, system }) {
+  work({ ratedCooling, ratedPower, outdoor, indoorWetBulb, outdoorFan }, { trace, system }) {
     within("outdoor", outdoor, OUTDOORS, system);
     within("indoorWetBulb", indoorWetBulb, WET_BULBS, system);
-    return running({ cooling: ratedCooling, power: ratedPower }, outdoor, indoorWetBulb, trace);
+    checkFan(outdoorFan, ratedPower, "ratedPower", system);
+    return running({ cooling: ratedCooling, power: ratedPower, outdoorFan }, outdoor, indoorWetBulb, trace);
   },
 });

@@ -1,8 +1,6 @@
 import { cellFunction } from "../../kernel/cellFunction";
-import { mend } from "../../kernel/fault";
-import { show } from "../../kernel/quantity";
 import { of } from "../../kernel/result";
-import { COOLING, MACHINE_POWER, OUTDOOR_FAN } from "../args";
+import { COOLING, MACHINE_POWER, OUTDOOR_FAN, checkFan } from "../args";
 import { fanNotGiven, unlikelyEfficiency } from "../cautions";
 import { rejectedHeat } from "../equations";
 
@@ -40,10 +38,7 @@ export const rejected = cellFunction({
     { at: { cooling: 10, power: 2.5, units: "SI" }, gives: 12.5, within: 1e-9, from: "identity", remark: "COP 4" },
   ],
   work({ cooling, power, outdoorFan }, { step, note, system }) {
-    if (outdoorFan >= power)
-      throw mend(
-        `outdoorFan: must be below power (${show(power, "electric power", system)}), got ${show(outdoorFan, "electric power", system)}`,
-      );
+    checkFan(outdoorFan, power, "power", system);
     note({ COP: cooling / power });
     return step(rejectedHeat, { Q: cooling, P: power, Pf: outdoorFan });
   },

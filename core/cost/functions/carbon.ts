@@ -3,6 +3,7 @@ import { of } from "../../kernel/result";
 import { EFFICIENCY, HEAT, SOURCE } from "../args";
 import { fieldEfficiency, gridAverage, typicalUsed, unusualHeatPump, woodCarbon } from "../cautions";
 import { sourceNamed } from "../data/heatSources";
+import { littleHeat } from "../prices";
 import { carbonOfHeat, checkEfficiency } from "../models/heat";
 
 export const carbon = cellFunction({
@@ -22,6 +23,7 @@ export const carbon = cellFunction({
     { rule: woodCarbon, fires: { heat: 1e6, source: "wood" } },
     { rule: fieldEfficiency, fires: { heat: 1e6, source: "propane" } },
     { rule: unusualHeatPump, fires: { heat: 1e6, source: "heat pump", efficiency: 2 } },
+    { rule: littleHeat, fires: { heat: 78.5, source: "natural gas" } },
     { rule: typicalUsed, fires: { heat: 1e6, source: "fuel oil" } },
   ],
   checks: [

@@ -3,7 +3,9 @@ import { cellFunction } from "../../kernel/cellFunction";
 import { NO_VALUE, of, table, word } from "../../kernel/result";
 import { EFFICIENCY, HEAT, PRICE, SOURCE } from "../args";
 import { ownTariff } from "../cautions";
+import { sourceNamed } from "../data/heatSources";
 import { carbonOfHeat, checkEfficiency, costOfHeat } from "../models/heat";
+import { isUnusualPrice, littleHeat, unusualPrice } from "../prices";
 
 export const compare = cellFunction({
   id: "COST.COMPARE",
@@ -29,7 +31,12 @@ export const compare = cellFunction({
     timesCheapest: of("number", "cost on that of the cheapest source"),
     carbonDioxide: of("carbon dioxide", "carbon dioxide that goes with it"),
   }),
-  cautions: [{ rule: ownTariff, fires: { heat: 1e6, prices: [["natural gas", 1.2]] } }],
+  facts: { oddPrice: "number", priceKind: "word" },
+  cautions: [
+    { rule: ownTariff, fires: { heat: 1e6, prices: [["natural gas", 1.2]] } },
+    { rule: unusualPrice, fires: { heat: 1e6, prices: [["natural gas", 14]] } },
+    { rule: littleHeat, fires: { heat: 78.5, prices: [["natural gas", 1.2]] } },
+  ],
   checks: [
     {
       at: {
@@ -57,7 +64,7 @@ export const compare = cellFunction({
       remark: "7.648 on 4.332",
     },
   ],
-  work({ heat, prices }, { trace }) {
+  work({ heat, prices }, { trace, note }) {
     const found = prices.map(({ source, price, efficiency }, place) => {
       checkEfficiency(source, efficiency, `prices, row ${place + 1}, efficiency`);
       return trace.within(source, () => ({
@@ -67,6 +74,8 @@ export const compare = cellFunction({
         carbonDioxide: carbonOfHeat(source, heat, efficiency, trace),
       }));
     });
+    const odd = prices.find(({ source, price }) => isUnusualPrice(sourceNamed(source).price, price));
+    if (odd) note({ oddPrice: odd.price, priceKind: sourceNamed(odd.source).price });
     const cheapest = Math.min(...found.map(({ cost }) => cost));
     return found.map((each) => ({ ...each, timesCheapest: cheapest > 0 ? each.cost / cheapest : NO_VALUE }));
   },
