@@ -42,4 +42,9 @@ export const airAndWater = references({
     full: "IAPWS: Revised release on the pressure along the melting and sublimation curves of ordinary water substance, R14-08(2011) (W. Wagner, T. Riethmann, R. Feistel, A. H. Harvey, J. Phys. Chem. Ref. Data 40 (2011) 043103); coefficients from memory, checked against its value at 230 K.",
     seen: "memory",
   },
+  spencer1971: {
+    short: "Spencer 1971",
+    full: "J. W. Spencer: Fourier series representation of the position of the sun, Search 2 (1971) 172: declination and distance by the day of the year, from memory; with 1361 W/m² above the air.",
+    seen: "memory",
+  },
 });

@@ -12,7 +12,7 @@ export const facts = cellFunction({
   summary: "Composition, safety class, flammability, warming potential, boiling and critical point of a refrigerant.",
   finds: ["GWP", "A2L", "flammable", "ASHRAE 34", "retrofit", "drop-in", "critical temperature", "glide"],
   remarks: [
-    "Warming potentials are for 100 years; a blend's follows from its components by mass. Other assessment reports give other figures: rules name the report they count by.",
+    "Warming potentials are for 100 years; a blend's follows from its components by mass and is rounded to a whole number, as lists print it. Other assessment reports give other figures: rules name the report they count by.",
     "The lower flammability limit is the lowest one published. Boiling point and glide are those at 1 atm, the boiling point on the bubble line. A blend's critical point is that of the mixture model.",
   ],
   args: { refrigerant: REFRIGERANT },
@@ -37,14 +37,14 @@ export const facts = cellFunction({
     {
       at: { refrigerant: "R-410A" },
       gives: { composition: "R-32 50 %, R-125 50 %", safetyClass: "A1", warmingPotential: 2088 },
-      within: 1,
+      within: 0,
       from: "ashrae34",
       remark: "printed warming potential 2,088 (AR4)",
     },
     {
       at: { refrigerant: "R-454B" },
       gives: { warmingPotential: 466 },
-      within: 1.5,
+      within: 0,
       from: "ipccAr4",
       remark: "printed 465 and 466",
     },
@@ -90,7 +90,8 @@ export const facts = cellFunction({
       composition: compositionOf(fluid),
       safetyClass,
       lowerFlammabilityLimit: lower ?? NO_VALUE,
-      warmingPotential: potential,
+      // Lists print whole numbers; limits count by the unrounded sum.
+      warmingPotential: Math.round(potential),
       assessmentReport: `${reports}, 100 years`,
       ...boilingAtSeaLevel(refrigerant, trace),
       criticalTemperature: fluid.critical.temperature,
