@@ -25,33 +25,40 @@ export function isUnusualPrice(kind: KindName, price: number): boolean {
 }
 
 /** What is usual, and which slip of the unit would explain a price. */
-export function unusualPriceText(label: string, kind: KindName, price: number, show: Show): string {
+function unusualPriceText(label: string, kind: KindName, price: number, show: Show): string {
   const { least = 0, most = 0, slips = [] } = USUAL[kind] ?? {};
   const [times, says] = slips.find(([by]) => !isUnusualPrice(kind, price / by)) ?? [];
   const slip = times === undefined ? "check value and unit" : `${says ?? ""}? Then it is ${show(price / times, kind)}`;
   return `${label}: ${show(price, kind)} is outside the usual ${show(us(kind, least), kind)} to ${show(us(kind, most), kind)}; ${slip}.`;
 }
 
-export const unusualPrice = caution({
-  code: "UNUSUAL-INPUT",
-  severity: "Notice",
-  source: "commonPractice",
-  about: "A price outside what is usual, in cents or for another unit.",
-  needs: { oddPrice: "number", priceKind: "word" },
-  when: ({ oddPrice, priceKind }) => isUnusualPrice(priceKind as KindName, oddPrice),
-  say: ({ oddPrice, priceKind }, show) => unusualPriceText("price", priceKind as KindName, oddPrice, show),
-});
-
 /** Less than a kettle of hot water holds. */
 const LITTLE_HEAT = us("heat", 1000);
 
-export const littleHeat = caution({
+const isLittle = (heat: number): boolean => heat > 0 && heat < LITTLE_HEAT;
+
+const littleText = (heat: number, show: Show): string =>
+  `heat: ${show(heat, "heat")} is less than a kettle of hot water holds; in MMBTU it would be ${show(heat * 1e6, "heat")}, in therms ${show(heat * 1e5, "heat")}.`;
+
+/** The facts of a price that `unusualInput` reads; without a price none is odd. */
+export function priceFacts(priceKind: KindName = "number", oddPrice = 0, priceLabel = "price") {
+  return { priceKind, oddPrice, priceLabel };
+}
+
+export const PRICE_FACTS = { priceKind: "word", oddPrice: "number", priceLabel: "word" } as const;
+
+export const unusualInput = caution({
   code: "UNUSUAL-INPUT",
   severity: "Notice",
   source: "commonPractice",
-  about: "Very little heat: a number of MMBTU or therms taken for BTU.",
-  needs: { heat: "heat" },
-  when: ({ heat }) => heat > 0 && heat < LITTLE_HEAT,
-  say: ({ heat }, show) =>
-    `heat: ${show(heat, "heat")} is less than a kettle of hot water holds; in MMBTU it would be ${show(heat * 1e6, "heat")}, in therms ${show(heat * 1e5, "heat")}.`,
+  about: "A price in cents or for another unit; heat in MMBTU or therms taken for BTU.",
+  needs: { ...PRICE_FACTS, heat: "heat" },
+  when: ({ priceKind, oddPrice, heat }) => isUnusualPrice(priceKind as KindName, oddPrice) || isLittle(heat),
+  say: ({ priceKind, oddPrice, priceLabel, heat }, show) => {
+    const kind = priceKind as KindName;
+    return [
+      ...(isUnusualPrice(kind, oddPrice) ? [unusualPriceText(priceLabel, kind, oddPrice, show)] : []),
+      ...(isLittle(heat) ? [littleText(heat, show)] : []),
+    ].join(" ");
+  },
 });

@@ -10,6 +10,7 @@ import type {
 } from "./argument";
 import { folded } from "./argument";
 import { mend } from "./fault";
+import { lookalike } from "./nearest";
 import { KINDS, show, toBase, type KindName, type System } from "./quantity";
 import { plainMarks } from "./numberText";
 import { readQuantityText, type ReadQuantity } from "./quantityText";
@@ -158,10 +159,20 @@ export const wordMeant = (shape: ChoiceShape, raw: RawScalar): string | undefine
   return known.get(text) ?? known.get(folded(text)) ?? known.get(folded(plainMarks(text)));
 };
 
-/** What to do about a word that belongs elsewhere, behind a colon; "" where there is nothing to say. */
-const adviceOn = ({ instead = {} }: ChoiceShape, raw: RawScalar): string => {
+/** What to do about a word that belongs elsewhere. */
+const insteadOf = ({ instead = {} }: ChoiceShape, raw: RawScalar): string | undefined => {
   const key = folded(String(raw));
-  return Object.hasOwn(instead, key) ? `: ${instead[key] ?? ""}` : "";
+  return Object.hasOwn(instead, key) ? instead[key] : undefined;
+};
+
+/** A list of words this short needs no suggestion. */
+const FEW = 2;
+
+/** Advice on a word that isn't known, behind a colon; "" where there is nothing to say. */
+const adviceOn = (shape: ChoiceShape, raw: RawScalar): string => {
+  const near = typeof raw === "string" && shape.words.length > FEW ? lookalike(raw, shape.words) : undefined;
+  const advice = insteadOf(shape, raw) ?? (near === undefined ? undefined : `the nearest is "${near}"`);
+  return advice === undefined ? "" : `: ${advice}`;
 };
 
 const admitChoice = (shape: ChoiceShape, raw: RawScalar, name: string, desk: Desk): string => {
@@ -175,12 +186,12 @@ const admitEither = (shape: EitherShape, raw: RawScalar, name: string, desk: Des
   const word = typeof raw === "string" ? wordMeant(shape.choice, raw) : undefined;
   if (word !== undefined) return word;
   const expected = `${wordsText(shape.choice.words)}, or ${expectedQuantity(kindOf(shape.quantity.kind, desk.before), desk.system)}`;
-  const advice = adviceOn(shape.choice, raw);
-  if (advice !== "") throw mend(`${name}: expected ${expected}, got ${came(raw)}${advice}`);
+  const advice = insteadOf(shape.choice, raw);
+  if (advice !== undefined) throw mend(`${name}: expected ${expected}, got ${came(raw)}: ${advice}`);
   if (typeof raw === "number" || (typeof raw === "string" && /^\s*[-+.\d]/.test(raw)))
     return admitQuantity(shape.quantity, raw, name, desk);
   if (typeof raw === "string") refuseUnitWord(name, expected, raw, desk);
-  throw mend(`${name}: expected ${expected}, got ${came(raw)}`);
+  throw mend(`${name}: expected ${expected}, got ${came(raw)}${adviceOn(shape.choice, raw)}`);
 };
 
 const YES: Readonly<Record<string, boolean>> = {

@@ -12,7 +12,7 @@ import { admitScalar, isBlank, isReadQuantity, kindOf, type Desk } from "./admit
 import { mend } from "./fault";
 import { KINDS } from "./quantity";
 import { came, passErrors, sizeText, type Raw, type RawMatrix, type RawScalar } from "./raw";
-import { nearest } from "./nearest";
+import { lookalike } from "./nearest";
 
 /** A scalar's own unit column or header unit turns a bare number into a text with that unit. */
 const withOwnUnit = (raw: RawScalar, unit: string): RawScalar =>
@@ -43,7 +43,9 @@ const keysByLabel = (entries: Args): ReadonlyMap<string, string> =>
 
 const unknownLabel = (name: string, label: string, entries: Args): Error => {
   const labels = Object.keys(entries).map(labelOf);
-  return mend(`${name}: no label "${label}" here; the nearest is "${nearest(label, labels)}"`);
+  const near = lookalike(label, labels);
+  const advice = near === undefined ? "none here looks like it (NOTE.INPUTS lists them)" : `the nearest is "${near}"`;
+  return mend(`${name}: no label "${label}" here; ${advice}`);
 };
 
 interface FoundCell {

@@ -43,6 +43,8 @@ export const TEST_READING = quantity("pressure", "gauge pressure when the test b
   usual: [us("pressure", 50), us("pressure", 700)],
 });
 
-export const SERVICE = choice("LineService", ["suction", "discharge", "liquid"], "what the line carries");
+const TRADE_NAMES = { "hot gas": "discharge" } as const;
 
-export const GAS_SERVICE = choice("GasLineService", ["suction", "discharge"], "what the riser carries");
+export const SERVICE = choice("LineService", ["suction", "discharge", "liquid"], "what the line carries", TRADE_NAMES);
+
+export const GAS_SERVICE = choice("GasLineService", ["suction", "discharge"], "what the riser carries", TRADE_NAMES);

@@ -3,7 +3,7 @@ import { of } from "../../kernel/result";
 import { EFFICIENCY, HEAT, SOURCE } from "../args";
 import { fieldEfficiency, gridAverage, typicalUsed, unusualHeatPump, woodCarbon } from "../cautions";
 import { sourceNamed } from "../data/heatSources";
-import { littleHeat } from "../prices";
+import { PRICE_FACTS, priceFacts, unusualInput } from "../prices";
 import { carbonOfHeat, checkEfficiency } from "../models/heat";
 
 export const carbon = cellFunction({
@@ -17,13 +17,13 @@ export const carbon = cellFunction({
   ],
   args: { heat: HEAT, source: SOURCE, efficiency: EFFICIENCY },
   gives: of("carbon dioxide", "carbon dioxide"),
-  facts: { used: "number", typical: "yes/no" },
+  facts: { used: "number", typical: "yes/no", ...PRICE_FACTS },
   cautions: [
     { rule: gridAverage, fires: { heat: 1e6, source: "heat pump" } },
     { rule: woodCarbon, fires: { heat: 1e6, source: "wood" } },
     { rule: fieldEfficiency, fires: { heat: 1e6, source: "propane" } },
     { rule: unusualHeatPump, fires: { heat: 1e6, source: "heat pump", efficiency: 2 } },
-    { rule: littleHeat, fires: { heat: 78.5, source: "natural gas" } },
+    { rule: unusualInput, fires: { heat: 78.5, source: "natural gas" } },
     { rule: typicalUsed, fires: { heat: 1e6, source: "fuel oil" } },
   ],
   checks: [
@@ -45,7 +45,7 @@ export const carbon = cellFunction({
   ],
   work({ heat, source, efficiency }, { trace, note }) {
     checkEfficiency(source, efficiency);
-    note({ used: efficiency, typical: efficiency === sourceNamed(source).typical });
+    note({ used: efficiency, typical: efficiency === sourceNamed(source).typical, ...priceFacts() });
     return carbonOfHeat(source, heat, efficiency, trace);
   },
 });

@@ -5,7 +5,7 @@ import { EFFICIENCY, HEAT, PRICE, SOURCE } from "../args";
 import { ownTariff } from "../cautions";
 import { sourceNamed } from "../data/heatSources";
 import { carbonOfHeat, checkEfficiency, costOfHeat } from "../models/heat";
-import { isUnusualPrice, littleHeat, unusualPrice } from "../prices";
+import { PRICE_FACTS, isUnusualPrice, priceFacts, unusualInput } from "../prices";
 
 export const compare = cellFunction({
   id: "COST.COMPARE",
@@ -31,11 +31,10 @@ export const compare = cellFunction({
     timesCheapest: of("number", "cost on that of the cheapest source"),
     carbonDioxide: of("carbon dioxide", "carbon dioxide that goes with it"),
   }),
-  facts: { oddPrice: "number", priceKind: "word" },
+  facts: PRICE_FACTS,
   cautions: [
     { rule: ownTariff, fires: { heat: 1e6, prices: [["natural gas", 1.2]] } },
-    { rule: unusualPrice, fires: { heat: 1e6, prices: [["natural gas", 14]] } },
-    { rule: littleHeat, fires: { heat: 78.5, prices: [["natural gas", 1.2]] } },
+    { rule: unusualInput, fires: { heat: 1e6, prices: [["natural gas", 14]] } },
   ],
   checks: [
     {
@@ -75,7 +74,7 @@ export const compare = cellFunction({
       }));
     });
     const odd = prices.find(({ source, price }) => isUnusualPrice(sourceNamed(source).price, price));
-    if (odd) note({ oddPrice: odd.price, priceKind: sourceNamed(odd.source).price });
+    note(odd ? priceFacts(sourceNamed(odd.source).price, odd.price) : priceFacts());
     const cheapest = Math.min(...found.map(({ cost }) => cost));
     return found.map((each) => ({ ...each, timesCheapest: cheapest > 0 ? each.cost / cheapest : NO_VALUE }));
   },

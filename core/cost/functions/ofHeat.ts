@@ -4,7 +4,7 @@ import { EFFICIENCY, HEAT, PRICE, SOURCE } from "../args";
 import { fieldEfficiency, ownTariff, typicalUsed, unusualHeatPump } from "../cautions";
 import { sourceNamed } from "../data/heatSources";
 import { checkEfficiency, costOfHeat } from "../models/heat";
-import { littleHeat, unusualPrice } from "../prices";
+import { PRICE_FACTS, priceFacts, unusualInput } from "../prices";
 
 export const ofHeat = cellFunction({
   id: "COST.OFHEAT",
@@ -17,13 +17,12 @@ export const ofHeat = cellFunction({
   ],
   args: { heat: HEAT, source: SOURCE, price: PRICE, efficiency: EFFICIENCY },
   gives: of("money", "cost of the heat"),
-  facts: { used: "number", typical: "yes/no", oddPrice: "number", priceKind: "word" },
+  facts: { used: "number", typical: "yes/no", ...PRICE_FACTS },
   cautions: [
     { rule: fieldEfficiency, fires: { heat: 1e6, source: "natural gas", price: 1.2 } },
     { rule: unusualHeatPump, fires: { heat: 1e6, source: "heat pump", price: 0.15, efficiency: 9 } },
     { rule: typicalUsed, fires: { heat: 1e6, source: "wood", price: 300 } },
-    { rule: unusualPrice, fires: { heat: 1e6, source: "electric resistance", price: 15 } },
-    { rule: littleHeat, fires: { heat: 78.5, source: "natural gas", price: 1.4 } },
+    { rule: unusualInput, fires: { heat: 1e6, source: "electric resistance", price: 15 } },
     { rule: ownTariff, fires: { heat: 1e6, source: "propane", price: 2.5 } },
   ],
   checks: [
@@ -58,7 +57,7 @@ export const ofHeat = cellFunction({
   work({ heat, source, price, efficiency }, { trace, note }) {
     checkEfficiency(source, efficiency);
     const { typical, price: priceKind } = sourceNamed(source);
-    note({ used: efficiency, typical: efficiency === typical, oddPrice: price, priceKind });
+    note({ used: efficiency, typical: efficiency === typical, ...priceFacts(priceKind, price) });
     return costOfHeat(source, heat, price, efficiency, trace);
   },
 });

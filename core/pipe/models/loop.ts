@@ -4,6 +4,7 @@ import { mend } from "../../kernel/fault";
 import { nearest } from "../../kernel/nearest";
 import { NO_VALUE } from "../../kernel/result";
 import { silent, tellingOf, type Trace } from "../../kernel/steps";
+import { FITTING_WORDS } from "../args";
 import { FITTINGS, type Fitting } from "../data/fittings";
 import { darcyWeisbach } from "../equations";
 import { fittingHead } from "../fittingEquations";
@@ -43,10 +44,6 @@ export interface LoopLine {
 
 /** The ways in which "pipe" may be written: the length's unit hangs on them. */
 export const PIPE_WORDS = ["pipe", "Pipe", "PIPE"] as const;
-
-const FITTING_WORDS: ReadonlyMap<string, Fitting> = new Map(
-  FITTINGS.map(({ fitting }) => [folded(fitting), fitting] as const),
-);
 
 interface Loss {
   readonly head: number;
