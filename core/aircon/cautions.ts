@@ -11,11 +11,11 @@ export const mayBeSeer = caution({
   code: "AIRCON-MAY-BE-SEER",
   severity: "Caution",
   source: "ahri210",
-  about: "A rating of 13 BTU/(W·h) or more may be a seasonal one, SEER or SEER2, not the EER at the rating condition.",
+  about: "A rating of 13 BTU/(W·h) or more may be a SEER or SEER2, not the EER at the rating condition.",
   needs: { rating: "cooling rating" },
   when: ({ rating }) => rating > LEAST_SEER * (1 - 1e-9),
   say: ({ rating }, show) =>
-    `${show(rating, "cooling rating")} may be a SEER or SEER2: the EER beside it is then ${show(rating * LEAST_SHARE, "cooling rating")} to ${show(rating * MOST_SHARE, "cooling rating")}, and the heat rejected comes out too low. Take the EER or EER2 from the data sheet.`,
+    `${show(rating, "cooling rating")} may be a SEER or SEER2: its EER is then ${show(rating * LEAST_SHARE, "cooling rating")} to ${show(rating * MOST_SHARE, "cooling rating")}, and the heat rejected comes out too low. Take EER or EER2 from the data sheet.`,
 });
 
 export const unlikelyEfficiency = caution({

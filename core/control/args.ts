@@ -1,7 +1,7 @@
 /** Arguments of the control functions. */
 import { choice, either, quantity } from "../kernel/argument";
 
-const EITHER_CURVE = "makers give this name to either curve; at 32 °F type II shows 32,650 ohm and type III 29,490 ohm";
+const EITHER_CURVE = "it names either curve: at 32 °F type II shows 32,650 ohm, type III 29,490 ohm";
 
 /** A published curve, or a beta value in K. */
 export const SENSOR = either(

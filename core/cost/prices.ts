@@ -38,7 +38,7 @@ const LITTLE_HEAT = us("heat", 1000);
 const isLittle = (heat: number): boolean => heat > 0 && heat < LITTLE_HEAT;
 
 const littleText = (heat: number, show: Show): string =>
-  `heat: ${show(heat, "heat")} is less than a kettle of hot water holds; in MMBTU it would be ${show(heat * 1e6, "heat")}, in therms ${show(heat * 1e5, "heat")}.`;
+  `heat: ${show(heat, "heat")} is hardly any; as MMBTU it is ${show(heat * 1e6, "heat")}, as therms ${show(heat * 1e5, "heat")}.`;
 
 /** The facts of a price that `unusualInput` reads; without a price none is odd. */
 export function priceFacts(priceKind: KindName = "number", oddPrice = 0, priceLabel = "price") {
@@ -51,7 +51,7 @@ export const unusualInput = caution({
   code: "UNUSUAL-INPUT",
   severity: "Notice",
   source: "commonPractice",
-  about: "A price in cents or for another unit; heat in MMBTU or therms taken for BTU.",
+  about: "A price or heat that looks like another unit's.",
   needs: { ...PRICE_FACTS, heat: "heat" },
   when: ({ priceKind, oddPrice, heat }) => isUnusualPrice(priceKind as KindName, oddPrice) || isLittle(heat),
   say: ({ priceKind, oddPrice, priceLabel, heat }, show) => {

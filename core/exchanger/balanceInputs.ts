@@ -57,11 +57,11 @@ export const BALANCE_INPUTS = block(
     greatestCondensing: CONDENSING.saying("greatest condensing temperature of the machine").otherwise(degF(130)),
     greatestLeavingWater: POOL_WATER.saying("warmest water allowed to leave").otherwise(degF(104)),
     ...GEOMETRY_ENTRIES,
-    ratedPower: quantity("electric power", "power of the whole machine at the rating, in place of efficiency", {
+    ratedPower: quantity("electric power", "power of the whole machine at the rating", {
       above: 0,
       usual: [si("electric power", 0.5), si("electric power", 200)],
     }).optionally(),
-    indoorFan: quantity("electric power", "power of the indoor fan: cooling is then net, power counts it", {
+    indoorFan: quantity("electric power", "power of the indoor fan: cooling is then net", {
       from: 0,
       usual: [0, si("electric power", 5)],
     }).otherwise(0),

@@ -80,11 +80,11 @@ export const portsLeftOut = caution({
   code: "EXCHANGER-BUNDLE-DROP",
   severity: "Caution",
   source: "hydraulicsTexts",
-  about: "Without the ports the drop of the water is the bundle's only.",
+  about: "Without port bore the drop of the water is the bundle's only.",
   needs: { portsKnown: "yes/no" },
   when: ({ portsKnown }) => !portsKnown,
   say: (_, show) =>
-    `"bundle drop" is no drop for the pool loop: two 1-1/2 in ports lose about ${show(us("head", 1), "head")} at ${show(us("water flow", 40), "water flow")}. Give port bore.`,
+    `"bundle drop" is not the exchanger's: two 1-1/2 in ports lose ${show(us("head", 1), "head")} at ${show(us("water flow", 40), "water flow")}. Give port bore.`,
 });
 
 export const bonding = caution({
@@ -95,7 +95,7 @@ export const bonding = caution({
   needs: { coiled: "yes/no" },
   when: ({ coiled }) => coiled,
   say: () =>
-    "Bond tube and metal shell to the pool's equipotential grid (solid copper, 8 AWG or larger), plastic shell or not: electric shock in water. A licensed electrician decides.",
+    "Bond tube and metal shell to the pool's equipotential grid (solid copper, 8 AWG or larger): electric shock in water. A licensed electrician decides.",
 });
 
 // What stands on any coil hangs on a coil being there, never on what its rating gives.

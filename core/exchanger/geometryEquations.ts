@@ -109,7 +109,7 @@ export const turnsDrop = equation({
 });
 
 export const portsDrop = equation({
-  name: "Drop of the water in both ports",
+  name: "Drop of the water in its ports",
   form: "dp = (1 + 0.5) * rho * (4 * V / (pi * D^2))^2 / 2",
   gives: "pressure drop",
   takes: {

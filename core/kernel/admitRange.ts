@@ -44,7 +44,7 @@ const keysByLabel = (entries: Args): ReadonlyMap<string, string> =>
 const unknownLabel = (name: string, label: string, entries: Args): Error => {
   const labels = Object.keys(entries).map(labelOf);
   const near = lookalike(label, labels);
-  const advice = near === undefined ? "none here looks like it (NOTE.INPUTS lists them)" : `the nearest is "${near}"`;
+  const advice = near === undefined ? "NOTE.INPUTS lists them" : `the nearest is "${near}"`;
   return mend(`${name}: no label "${label}" here; ${advice}`);
 };
 

@@ -15,7 +15,6 @@ export const TRADE: readonly (readonly [string, string])[] = [
   ["MBH", "1000 BTU/h"],
   ["therm", "100000 BTU"],
   ["Mcf", "1037000 BTU"],
-  ["ccf", "103700 BTU"],
   ["tonRefrigeration", "12000 BTU/h"],
   ["inHg", "3386.388640341 Pa"],
   ["ftH2O", "2989.06692 Pa"],
@@ -26,7 +25,7 @@ export const TRADE: readonly (readonly [string, string])[] = [
 
 /** A spelling of the reader, then others for it; case doesn't matter. */
 const SPELLINGS =
-  "gpm usgpm|gph|lpm|lps|cfm|mph|kph kmh|fpm|knot knots kn kt kts|psi|Pa|kPa|bar|inHg|W|kW|kWh|hp bhp|BTU btus|kBTU|MMBTU|BTU/h btuh|kBTU/h kbtuh|MBH mbtuh|therm therms|Mcf|ccf|tonRefrigeration ton tons tr rt|gal gals gallon gallons|L liter liters litre litres|ft feet foot lf|ft^2 sf|ft^3 cf|m meter meters metre metres|in inch inches|h hr hrs hour hours|minute minutes|cord cords|cP";
+  "gpm usgpm|gph|lpm|lps|cfm|mph|kph|fpm|knot knots kn kt kts|psi|Pa|kPa|bar|inHg|W|kW|kWh|hp bhp|BTU|kBTU|MMBTU|BTU/h btuh|kBTU/h kbtuh|MBH mbtuh|therm therms|Mcf|tonRefrigeration ton tons tr rt|gal gals gallon gallons|L liter liters litre litres|ft feet foot lf|ft^2 sf|ft^3 cf|m meter meters metre metres|in inch inches|h hr hrs hour hours|minute minutes|cord|cP";
 
 const WORDS: ReadonlyMap<string, string> = new Map(
   SPELLINGS.split("|").flatMap((group) => {

@@ -16,22 +16,11 @@ export const idleTakesAll = caution({
   code: "LINE-CHARGE-ALL-IDLE",
   severity: "Warning",
   source: "commonPractice",
-  about: "An idle condenser has room for the whole charge as liquid.",
+  about: "An idle condenser has room for the whole charge.",
   needs: { fullOutdoorCoil: "mass", fullPoolExchanger: "mass", newCharge: "mass" },
   when: ({ fullOutdoorCoil, fullPoolExchanger, newCharge }) => Math.max(fullOutdoorCoil, fullPoolExchanger) > newCharge,
   say: ({ fullOutdoorCoil, fullPoolExchanger, newCharge }, show) =>
-    `An idle condenser has room for ${show(Math.max(fullOutdoorCoil, fullPoolExchanger), "mass")} of liquid: unbled it may take the whole charge of ${show(newCharge, "mass")}.`,
-});
-
-export const smallNameplate = caution({
-  code: "LINE-CHARGE-NAMEPLATE",
-  severity: "Caution",
-  source: "commonPractice",
-  about: "The outdoor coil at work would hold more than the nameplate charge.",
-  needs: { nameplateCharge: "mass", outdoorCoil: "mass" },
-  when: ({ nameplateCharge, outdoorCoil }) => nameplateCharge < outdoorCoil,
-  say: ({ nameplateCharge, outdoorCoil }, show) =>
-    `The outdoor coil at work would hold ${show(outdoorCoil, "mass")}, more than the nameplate's ${show(nameplateCharge, "mass")}: check volume, shares and units.`,
+    `An idle condenser has room for ${show(Math.max(fullOutdoorCoil, fullPoolExchanger), "mass")} of liquid: unbled it may take the whole charge of ${show(newCharge, "mass")}. Check volumes and nameplate.`,
 });
 
 export const trappedLiquid = caution({

@@ -92,7 +92,7 @@ export const chargeWithoutArea = equation({
 });
 
 export const chargeCeiling = equation({
-  name: "Most charge in an unventilated room, however large",
+  name: "Most charge without ventilation",
   form: "m = 52 * V * LFL",
   gives: "mass",
   takes: { LFL },

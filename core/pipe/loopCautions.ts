@@ -42,33 +42,22 @@ export const smallExchangerLoss = caution({
   code: "PIPE-LOOP-EXCHANGER-LOSS",
   severity: "Caution",
   source: "hydraulicsTexts",
-  about: "An exchanger that loses less than its ports would: friction along the coil only?",
+  about: "An exchanger loses less than its ports would.",
   needs: { exchangerLoss: "head", portsLoss: "head" },
   when: ({ exchangerLoss, portsLoss }) => exchangerLoss < portsLoss,
   say: ({ exchangerLoss, portsLoss }, show) =>
-    `The exchanger's ${show(exchangerLoss, "head")} is less than two 3 in ports lose alone (${show(portsLoss, "head")}): a bundle's friction only? Take the maker's drop, or EXCHANGER.COIL's "water drop" with its ports.`,
+    `The exchanger's ${show(exchangerLoss, "head")} is less than two 3 in ports lose (${show(portsLoss, "head")}): the bundle's only? Take the maker's drop, or EXCHANGER.COIL's "water drop".`,
 });
 
 export const coverOverrated = caution({
   code: "PIPE-COVER-RATING",
   severity: "Danger",
   source: "vgbAct",
-  about: "With one cover blocked the others carry more than is marked on them.",
+  about: "With one cover blocked the others pass their marked flow.",
   needs: { flowOneBlocked: "water flow", coverRating: "water flow" },
   when: ({ flowOneBlocked, coverRating }) => flowOneBlocked > coverRating,
   say: ({ flowOneBlocked, coverRating }, show) =>
-    `With one cover blocked each other one carries ${show(flowOneBlocked, "water flow")}, marked for ${show(coverRating, "water flow")}: entrapment. Less flow, more or larger covers.`,
-});
-
-export const singleDrain = caution({
-  code: "PIPE-SINGLE-DRAIN",
-  severity: "Danger",
-  source: "vgbAct",
-  about: "A single drain that a body can block needs a second means of protection.",
-  needs: { covers: "count" },
-  when: ({ covers }) => covers === 1,
-  say: () =>
-    "One drain alone: whoever blocks it takes the pump's whole suction. Vacuum release, vent, gravity drain or disabling it is needed besides the cover; local code.",
+    `With one cover blocked each other carries ${show(flowOneBlocked, "water flow")}, marked for ${show(coverRating, "water flow")}: entrapment. Less flow, more or larger covers.`,
 });
 
 export const cleanFilter = caution({

@@ -14,7 +14,7 @@ export const finderTextsOf = (catalogue: readonly CellFunction[]): FinderTexts =
 
 /** Declaring function → properties of its definition that are left out; "checks.remark" is one inside a list of checks. */
 const LEFT_OUT: Readonly<Record<string, readonly string[]>> = {
-  cellFunction: ["finds", "remarks", "checks.remark"],
+  cellFunction: ["finds", "remarks", "checks.remark", "cautions.fires"],
   equation: ["takes", "valid"],
   relation: ["takes", "valid"],
 };

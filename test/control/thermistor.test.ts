@@ -56,7 +56,7 @@ describe("the name of a sensor", () => {
   test.each(["10K3", "10K-3", "10K 2", "10k"])("%s names either curve and is refused with the choice", (name) => {
     const out = read(name);
     expect(isFault(out) && out.message).toBe(
-      `sensor: expected "type II" or "type III", or a number (number), got "${name}": makers give this name to either curve; at 32 °F type II shows 32,650 ohm and type III 29,490 ohm`,
+      `sensor: expected "type II" or "type III", or a number (number), got "${name}": it names either curve: at 32 °F type II shows 32,650 ohm, type III 29,490 ohm`,
     );
   });
 

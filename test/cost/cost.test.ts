@@ -262,14 +262,14 @@ describe("a price or heat in another unit", () => {
     expect(notices("COST.OFHEAT", 50e6, "natural gas", 14)[0]).toContain(
       "Mcf (about 10 therms)? Then it is 1.4 money/therm",
     );
-    expect(notices("COST.OFHEAT", 78.5, "natural gas", 1.4)[0]).toContain("in MMBTU it would be 78500000 BTU");
+    expect(notices("COST.OFHEAT", 78.5, "natural gas", 1.4)[0]).toContain("as MMBTU it is 78500000 BTU");
     expect(
       notices("COST.COMPARE", 50e6, [
         ["natural gas", 1.4],
         ["heat pump", 150],
       ])[0],
     ).toContain("for an MWh? Then it is 0.15");
-    expect(notices("COST.CARBON", 785, "propane")[0]).toContain("in therms 78500000 BTU");
+    expect(notices("COST.CARBON", 785, "propane")[0]).toContain("as therms 78500000 BTU");
   });
 
   it("is not suspected where it is usual, and where power is free", () => {

@@ -4,7 +4,7 @@ import { createContext, Script } from "node:vm";
 import { beforeAll, describe, expect, test } from "vitest";
 import type * as Explaining from "../../core/kernel/explain";
 import { explain } from "../../core/kernel/explain";
-import { rawByPlace } from "../../core/kernel/describe";
+import { exampleArgs, rawByPlace } from "../../core/kernel/describe";
 import type * as Working from "../../core/kernel/working";
 import { workingLines } from "../../core/kernel/working";
 import { DIST, ensureBuilt } from "../../src/functions/build.mjs";
@@ -24,6 +24,7 @@ export const f = cellFunction({
   finds: ["a", "b"],
   remarks: ["One, two.", \`three\`],
   args: { remarks: text("an argument of that name"), takes: 1 },
+  cautions: [{ rule: fires, fires: { takes: 3 } }],
   checks: [{ at: { remark: 3 }, gives: 1, remark: "as printed" }, ...MORE],
   work: () => ({ remark: 1, valid: 2 }),
 });`);
@@ -31,9 +32,16 @@ export const f = cellFunction({
       `const Q = /* @__PURE__ */ symbol("water flow", "flow", 1, 2); ` +
         `export const e = equation({ name: "E", form: "y = Q", code: (x) => x.Q }); ` +
         `export const f = cellFunction({ id: "A.B", args: { remarks: text("an argument of that name"), takes: 1 }, ` +
-        `checks: [{ at: { remark: 3 }, gives: 1, }, ...MORE], work: () => ({ remark: 1, valid: 2 }), });`,
+        `cautions: [{ rule: fires, }], checks: [{ at: { remark: 3 }, gives: 1, }, ...MORE], work: () => ({ remark: 1, valid: 2 }), });`,
     );
   });
+});
+
+test("no function's example rests on what raises its cautions, which the script lacks", () => {
+  for (const definition of CATALOGUE) {
+    const cautions = definition.cautions.map((use) => ({ ...use, fires: {} }));
+    expect(exampleArgs({ ...definition, cautions }), definition.id).toEqual(exampleArgs(definition));
+  }
 });
 
 describe("what the panel shares", () => {

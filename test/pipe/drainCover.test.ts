@@ -21,13 +21,16 @@ describe("PIPE.DRAINCOVER", () => {
   test("asks each of two covers to carry the whole flow, each of three half of it", () => {
     expect(cover({ flow: 60, covers: 2 }).rows.get("flow one blocked")).toBeCloseTo(60, 9);
     expect(cover({ flow: 60, covers: 3 }).rows.get("flow one blocked")).toBeCloseTo(30, 9);
+    const { rows } = cover({ flow: 90, covers: 4, "cover rating": 36 });
+    expect(rows.get("flow per cover")).toBeCloseTo(22.5, 9);
+    expect(rows.get("rating margin")).toBeCloseTo(0.2, 9);
   });
 
   test("names a single drain and has no flow with it blocked", () => {
     const { rows, codes } = cover({ flow: 60, covers: 1, "cover rating": 100 });
     expect(rows.get("flow one blocked")).toBe("");
     expect(rows.get("finding")).toMatch(/^single drain/);
-    expect(codes).toContain("PIPE-SINGLE-DRAIN");
+    expect(codes).toContain("PIPE-DRAIN-COVER");
   });
 
   test("raises danger where the flow passes what is marked, and only there", () => {

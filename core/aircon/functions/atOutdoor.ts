@@ -42,7 +42,7 @@ export const atOutdoor = cellFunction({
   gives: list("the machine at this outdoor temperature", {
     cooling: of("heat rate", "net cooling"),
     power: of("electric power", "power of the whole machine"),
-    rejected: of("heat rate", "heat rejected at the condenser: cooling and power less outdoor fan"),
+    rejected: of("heat rate", "heat rejected at the condenser"),
     COP: of("COP", "cooling on power"),
   }),
   cautions: [

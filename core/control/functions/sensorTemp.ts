@@ -38,14 +38,6 @@ export const sensorTemp = cellFunction({
       from: "ntcTypeThree",
       remark: "the type II curve reads 2 °C here",
     },
-    {
-      at: { ohms: 5592, sensor: "type III", units: "SI" },
-      gives: 40,
-      within: 0.05,
-      from: "ntcTypeThree",
-      remark: "the type II curve reads 38.8 °C here",
-    },
-    { at: { ohms: 29490, sensor: "10K-3" }, gives: "#VALUE!", from: "commonPractice", remark: "either curve" },
     { at: { ohms: 30000000 }, gives: "#N/A", from: "commonPractice", remark: "a broken wire" },
   ],
   work({ ohms, sensor }, { trace, note }) {

@@ -19,13 +19,7 @@ const NAMES = Object.keys(CURVES) as readonly (keyof typeof CURVES)[];
 const curveOf = (name: keyof typeof CURVES, trace: Trace) => {
   const { A, B, C, source } = CURVES[name];
   if (trace.on)
-    for (const [constant, value] of Object.entries({ A, B, C }))
-      trace.lookup({
-        table: "Steinhart–Hart constants",
-        row: `10 kΩ ${name}, ${constant}`,
-        gives: { value, kind: "number" },
-        source,
-      });
+    trace.lookup({ table: "Steinhart–Hart constants", row: `10 kΩ ${name}`, gives: `${A}, ${B}, ${C}`, source });
   return { A, B, C };
 };
 

@@ -71,11 +71,11 @@ export const coil = cellFunction({
     waterVelocity: of("velocity", "water past the coil"),
     refrigerantDrop: of("pressure drop", "friction drop of the refrigerant"),
     saturationDrop: of("temperature difference", "what it costs in dew temperature"),
-    bundleDrop: of("pressure drop", "friction of the water along the coil only: not the exchanger's drop"),
+    bundleDrop: of("pressure drop", "friction of the water along the coil only"),
     refrigerantHoldUp: of("mass", "refrigerant in the coil while it runs"),
     coilHeight: of("length", "height of the coil"),
     hottestFilm: of("temperature", "warmest surface that water touches"),
-    waterDrop: of("pressure drop", "drop of the water in ports and shell, where the ports are known"),
+    waterDrop: of("pressure drop", "drop of the water, ports included"),
   }),
   facts: {
     coiled: "yes/no",

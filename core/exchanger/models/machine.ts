@@ -82,7 +82,7 @@ export function efficiencyOfPower(rating: MachineRating, power: number, trace: T
   });
   if (eta >= LEAST_EFFICIENCY && eta <= MOST_EFFICIENCY) return eta;
   throw mend(
-    `inputs: rated power doesn't fit rated cooling between ${told("temperature", rating.evaporating)} and ${told("temperature", rating.condensing)}: the compressor's efficiency would be ${eta.toFixed(2)}, expected ${LEAST_EFFICIENCY} to ${MOST_EFFICIENCY}`,
+    `inputs: rated power doesn't fit rated cooling: the compressor's efficiency would be ${eta.toFixed(2)}, expected ${LEAST_EFFICIENCY} to ${MOST_EFFICIENCY}`,
   );
 }
 

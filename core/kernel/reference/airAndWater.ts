@@ -29,7 +29,7 @@ export const airAndWater = references({
   },
   ashraePsychrometrics: {
     short: "ASHRAE Handbook 2017",
-    full: "ASHRAE Handbook, Fundamentals (2017), chapter 1, Psychrometrics (after R. W. Hyland, A. Wexler: Formulations for the thermodynamic properties of the saturated phases of H2O, ASHRAE Transactions 89(2A), 1983, 500–519), as carried by PsychroLib 2.5.0 (MIT, npm package psychrolib 1.1.1).",
+    full: "ASHRAE Handbook, Fundamentals (2017), chapter 1, Psychrometrics (after R. W. Hyland, A. Wexler: Formulations for the thermodynamic properties of the saturated phases of H2O, ASHRAE Transactions 89(2A), 1983, 500–519), checked beside PsychroLib 2.5.0 (MIT, npm package psychrolib 1.1.1).",
     seen: "copied",
   },
   moistAirRp1485: {
@@ -44,7 +44,7 @@ export const airAndWater = references({
   },
   spencer1971: {
     short: "Spencer 1971",
-    full: "J. W. Spencer: Fourier series representation of the position of the sun, Search 2 (1971) 172: declination and distance by the day of the year, from memory; with 1361 W/m² above the air.",
+    full: "J. W. Spencer: Fourier series representation of the position of the sun, Search 2 (1971) 172; from memory.",
     seen: "memory",
   },
 });

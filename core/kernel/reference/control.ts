@@ -9,7 +9,7 @@ export const control = references({
   },
   ntcTypeThree: {
     short: "10 kΩ NTC type III",
-    full: "Steinhart–Hart constants A 1.028444e-3, B 2.392435e-4, C 1.562216e-7 of the 10 kΩ type III thermistor, as open firmware sources print them (under the name 10K4); resistances of its table, 29,490 ohm at 0 °C and 5,592 ohm at 40 °C, from memory.",
+    full: "Steinhart–Hart constants A 1.028444e-3, B 2.392435e-4, C 1.562216e-7 of the 10 kΩ NTC type III, as open firmware prints them (as 10K4); its table (29,490 ohm at 0 °C) from memory.",
     seen: "opened",
   },
   steinhartHart1968: {

@@ -109,7 +109,7 @@ export const pipe = references({
   },
   necBonding: {
     short: "NEC 680.26",
-    full: "National Electrical Code, article 680.26(B) and (C): equipotential bonding of pools, pump and heater metal and the water itself, solid copper not smaller than 8 AWG; as told by code notes, clauses on water from memory.",
+    full: "National Electrical Code, 680.26(B) and (C): equipotential bonding of pools, solid copper not smaller than 8 AWG; as told by code notes.",
     seen: "copied",
   },
   filterNotes: {

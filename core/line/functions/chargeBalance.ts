@@ -3,14 +3,7 @@ import { mend } from "../../kernel/fault";
 import { list, of } from "../../kernel/result";
 import { certifiedWork } from "../../refrigerant/cautions";
 import { EQUATION_SOURCES } from "../../refrigerant/sources";
-import {
-  bothModes,
-  checkValves,
-  holdUpEstimated,
-  idleTakesAll,
-  smallNameplate,
-  trappedLiquid,
-} from "../chargeCautions";
+import { bothModes, checkValves, holdUpEstimated, idleTakesAll, trappedLiquid } from "../chargeCautions";
 import { CHARGE_INPUTS } from "../chargeInputs";
 import { chargeBalance as balance, type ChargeInputs } from "../models/chargeBalance";
 
@@ -74,7 +67,7 @@ export const chargeBalance = cellFunction({
     chargeAdded: of("mass", "charge to add to the machine's"),
     newCharge: of("mass", "new total, where the nameplate charge is given"),
   }),
-  facts: { gasShare: "fraction", liquidShare: "fraction", nameplateCharge: "mass" },
+  facts: { gasShare: "fraction", liquidShare: "fraction" },
   heavy: true,
   cautions: [
     { rule: trappedLiquid, fires: { inputs: fernhill } },
@@ -82,7 +75,6 @@ export const chargeBalance = cellFunction({
     { rule: bothModes, fires: { inputs: fernhill } },
     { rule: holdUpEstimated, fires: { inputs: fernhill } },
     { rule: idleTakesAll, fires: { inputs: { ...fernhill, nameplateCharge: 4 } } },
-    { rule: smallNameplate, fires: { inputs: { ...fernhill, nameplateCharge: 4 } } },
     { rule: certifiedWork, fires: { inputs: fernhill } },
   ],
   sources: EQUATION_SOURCES,
@@ -102,8 +94,7 @@ export const chargeBalance = cellFunction({
   ],
   work({ inputs }, { trace, note }) {
     refuse(inputs);
-    const { gasShare, liquidShare, nameplateCharge } = inputs;
-    note({ gasShare, liquidShare, ...(nameplateCharge !== undefined && { nameplateCharge }) });
+    note({ gasShare: inputs.gasShare, liquidShare: inputs.liquidShare });
     return balance(inputs, trace);
   },
 });

@@ -49,7 +49,7 @@ export const roomLimit = cellFunction({
     chargeWithoutLimit: of("mass", "charge up to which no floor area is asked"),
     flammabilityLimit: of("concentration", "lower flammability limit used"),
     governs: word("which clause governs"),
-    chargeCeiling: of("mass", "most charge in an unventilated room, however large"),
+    chargeCeiling: of("mass", "most charge without ventilation"),
   }),
   cautions: [
     { rule: roomIsACheckOnly, fires: { refrigerant: "R-32", floorArea: 300, releaseHeight: 6 } },
