@@ -1,8 +1,12 @@
-/** Imports run one way: src → core/catalogue → topics → kernel → numeric; inside a topic functions → models → equations → data. */
+/** Imports run one way: src, scripts → the core's doors → catalogue → topics → kernel → numeric; inside a topic functions → models → equations → data. */
 
 const TOPICS = "refrigerant|cycle|line|aircon|pool|air|water|exchanger|pipe|control|cost|sink|note";
 /** Inside a topic: what computes nothing of its own, and what only models may build on. */
 const LOW = "(data|equations|fit|helmholtz|equilibrium)";
+
+/** In a topic whose solvers lie in folders by subject: equations and tables, wherever they lie. */
+const SUBJECT_TOPICS = "pool";
+const SUBJECT_LOW = "(data/|[a-zA-Z]*quations\\.ts|[a-z]+/[a-zA-Z]*quations\\.ts)";
 
 const rule = (name, comment, from, to) => ({ name, comment, severity: "error", from, to });
 
@@ -29,7 +33,7 @@ module.exports = {
       "core-alone",
       "The core knows no host, no build and no tests.",
       { path: "^core/" },
-      { path: "^(src|manifest|test|bench)/" },
+      { path: "^(src|scripts|manifest|test|bench)/" },
     ),
     rule(
       "core-pure",
@@ -81,17 +85,54 @@ module.exports = {
       { path: "^core/[^/]+/(functions|models)/", pathNot: "^core/kernel/" },
     ),
     rule(
+      "solvers-below-functions",
+      "Equations know no solver, wherever their subject's folder lies.",
+      { path: `^core/(${SUBJECT_TOPICS})/${SUBJECT_LOW}` },
+      { path: `^core/(${SUBJECT_TOPICS})/`, pathNot: `^core/(${SUBJECT_TOPICS})/${SUBJECT_LOW}` },
+    ),
+    rule(
+      "no-type-circle",
+      "A circle of imports, types included.",
+      { path: `^core/(${SUBJECT_TOPICS})/` },
+      { circular: true },
+    ),
+    rule(
       "data-lowest",
       "Tables know their type and nothing else.",
       { path: "^core/[^/]+/data/" },
       { path: "^core/[^/]+/(functions|models|equations)" },
     ),
     rule(
-      "src-by-catalogue",
-      "The hosts see catalogue, pictures and kernel.",
+      "src-by-doors",
+      "The hosts take the core through its doors for run time and for pictures.",
       { path: "^src/" },
-      { path: "^core/", pathNot: "^core/(catalogue|pictures|kernel/)" },
+      { path: "^core/", pathNot: "^core/(index|pictures)\\.ts$" },
     ),
+    rule(
+      "scripts-by-doors",
+      "The scripts take the core through its doors for run time and for help texts.",
+      { path: "^scripts/" },
+      { path: "^core/", pathNot: "^core/(index|help)\\.ts$" },
+    ),
+    rule(
+      "pictures-by-door",
+      "Pictures are drawn from what the run-time door holds: the panel has no second core.",
+      { path: "^core/pictures?(/|\\.ts$)" },
+      { path: "^core/", pathNot: "^core/(index\\.ts$|picture/)", dependencyTypesNot: ["type-only"] },
+    ),
+    rule(
+      "doors-outside",
+      "What lies behind the doors doesn't look through them.",
+      { path: "^core/", pathNot: "^core/pictures?(/|\\.ts$)" },
+      { path: "^core/(index|help|pictures)\\.ts$" },
+    ),
+    rule(
+      "no-pictures-at-run-time",
+      "Pictures and help texts stay out of the functions script.",
+      { path: "^(core/(index|catalogue)\\.ts$|src/functions/)" },
+      { path: "^core/(pictures?(/|\\.ts$)|help\\.ts$)" },
+    ),
+    rule("scripts-build", "What builds stays out of what runs.", { path: "^(src|manifest)/" }, { path: "^scripts/" }),
     rule(
       "workbook-low",
       "The port and its readers know no panel and no functions script.",
@@ -101,7 +142,7 @@ module.exports = {
     rule(
       "functions-script-alone",
       "The functions script works without panel and preview.",
-      { path: "^src/functions/.*\\.ts$" },
+      { path: "^src/functions/" },
       { path: "^src/(taskpane|preview|sheets)/" },
     ),
     rule("panel-without-preview", "The panel runs in Excel.", { path: "^src/taskpane/" }, { path: "^src/preview/" }),
@@ -114,7 +155,7 @@ module.exports = {
     rule(
       "no-tests-in-product",
       "The product doesn't lean on its tests.",
-      { path: "^(core|src|manifest)/" },
+      { path: "^(core|src|scripts|manifest)/" },
       { path: "^(test|bench)/" },
     ),
   ],

@@ -1,71 +1,115 @@
-/** All bundles of the add-in. Read by src/functions/build.mts, since parts of it are TypeScript. */
-import { join } from "node:path";
+/** Everything that webpack bundles: the panel, its worker, the preview page, the evaluator. Read by scripts/makeBuild.mts. */
+import { readFileSync } from "node:fs";
+import { join, relative, sep } from "node:path";
 import { EsbuildPlugin } from "esbuild-loader";
 import webpack, { type Configuration } from "webpack";
-import { CATALOGUE } from "./src/functions/compiled";
-import { derivedPlugin, productionHost } from "./src/functions/derived";
-import { finderTextsOf } from "./src/functions/leanSource";
-import { TARGET } from "./src/functions/script";
-import { ROOT, sharedModule, sharedModules } from "./src/functions/shared";
-import preview from "./src/preview/webpack.mjs";
+import { CATALOGUE } from "./core";
+import { finderTextsOf } from "./core/help";
+import { assetFiles, metadataHash, withFiles } from "./scripts/assets";
+import { TARGET } from "./scripts/bundle";
+import { ROOT } from "./scripts/root";
+import type { BuildSettings } from "./scripts/settings";
 
-const script = {
-  mode: "production",
+const bundle = (name: string, target: string, folder: string) =>
+  ({
+    name,
+    mode: "production",
+    context: ROOT,
+    resolve: { extensions: [".ts", ".js"] },
+    module: { rules: [{ test: /\.ts$/, loader: "esbuild-loader", options: { target } }] },
+    optimization: { minimizer: [new EsbuildPlugin({ target })] },
+    output: {
+      path: folder,
+      filename: "[name].js",
+      chunkFilename: "[name].[contenthash].js",
+      // Pages lie at the root of the build; "auto" would ask for a document, which a runtime of functions alone lacks.
+      publicPath: "",
+      globalObject: "globalThis",
+      uniqueName: `warmback ${name}`,
+    },
+    devtool: false,
+    performance: false,
+  }) as const satisfies Configuration;
+
+/** The panel and its worker take the core from the functions script: one catalogue, one memory. */
+const coreFromFunctions: NonNullable<Configuration["externals"]> = ({ context = "", request = "" }, decide) => {
+  const id = request.startsWith(".") ? relative(ROOT, join(context, request)).split(sep).join("/") : "";
+  if (!/^core(\/|$)/.test(id) || /^core\/pictures?(\/|$)/.test(id)) decide();
+  else if (/^core(\/index)?$/.test(id)) decide(undefined, "var warmback.core");
+  else decide(new Error(`${id}: the panel takes the core through core/index and core/pictures`));
+};
+
+/** The panel, and all that is made from the catalogue, the functions script among it. */
+const addIn = (settings: BuildSettings): Configuration => ({
+  ...bundle("panel", TARGET, settings.folder),
   target: ["web", TARGET],
-  context: ROOT,
-  resolve: { extensions: [".ts", ".js"] },
-  module: {
-    rules: [{ test: /\.ts$/, loader: "esbuild-loader", options: { target: TARGET } }],
-  },
-  optimization: { minimizer: [new EsbuildPlugin({ target: TARGET })] },
-  devtool: false,
-  performance: false,
-} as const satisfies Configuration;
-
-const output = (uniqueName: string): NonNullable<Configuration["output"]> => ({
-  path: join(ROOT, "dist"),
-  filename: "[name].js",
-  chunkFilename: "[name].[contenthash].js",
-  // Pages lie at the root of the build; "auto" would ask for a document, which a runtime of functions alone lacks.
-  publicPath: "",
-  globalObject: "globalThis",
-  uniqueName,
+  entry: { taskpane: join(ROOT, "src/taskpane/index.ts") },
+  externals: [coreFromFunctions],
+  plugins: [
+    new webpack.DefinePlugin({
+      BUILD_HASH: JSON.stringify(settings.build),
+      METADATA_HASH: JSON.stringify(metadataHash(settings.host)),
+      FINDER_TEXTS: JSON.stringify(finderTextsOf(CATALOGUE)),
+      // Else they would come in once more, to be asked for their type.
+      "typeof FINDER_TEXTS": JSON.stringify("object"),
+    }),
+    withFiles("assets", () => assetFiles(settings)),
+  ],
 });
 
-const shared = new Set(sharedModules());
-
-/** What the functions script lays out is taken from there: one catalogue, one memory. */
-const fromFunctions: NonNullable<Configuration["externals"]> = ({ context = "", request = "" }, decide) => {
-  const id = sharedModule(context, request);
-  if (id === undefined) decide();
-  else if (shared.has(id)) decide(undefined, `var warmback.modules[${JSON.stringify(id)}]`);
-  else decide(new Error(`${id}: is asked for in a way that src/functions/shared.ts doesn't find`));
-};
-
-/**
- * The panel, on top of the functions script, and all that is derived from the catalogue, that script among it. It is made
- * apart in one pass: a bundle that shares its modules with another can't be drawn together.
- */
-const addIn: Configuration = {
-  ...script,
-  name: "add-in",
-  entry: { taskpane: [join(ROOT, "src/functions/putBack.ts"), join(ROOT, "src/taskpane/index.ts")] },
-  output: output("warmback"),
-  externals: [fromFunctions],
-  plugins: [
-    new webpack.DefinePlugin({ FINDER_TEXTS: JSON.stringify(finderTextsOf(CATALOGUE)) }),
-    derivedPlugin(productionHost()),
-  ],
-};
-
-/** The panel's worker: a core of its own. */
-const worker: Configuration = {
-  ...script,
-  name: "worker",
+const worker = ({ folder, build }: BuildSettings): Configuration => ({
+  ...bundle("worker", TARGET, folder),
   target: ["webworker", TARGET],
   entry: { worker: join(ROOT, "src/taskpane/runs/worker.ts") },
-  output: output("warmbackWorker"),
+  externals: [coreFromFunctions],
+  plugins: [new webpack.DefinePlugin({ BUILD_HASH: JSON.stringify(build) })],
+});
+
+const PREVIEW = join(ROOT, "src/preview");
+const PREVIEW_TARGET = "es2022";
+
+const previewFile = (name: string): string => readFileSync(join(PREVIEW, name), "utf8");
+
+/** The page: its first script, which stands in for Excel's runtime, and the sheet engine with all around it. */
+const page = ({ folder, build }: BuildSettings): Configuration => {
+  const base = bundle("preview", PREVIEW_TARGET, folder);
+  return {
+    ...base,
+    target: ["web", PREVIEW_TARGET],
+    entry: { shim: join(PREVIEW, "shim-page.ts"), preview: join(PREVIEW, "page.ts") },
+    output: { ...base.output, chunkFilename: "preview-[name].[contenthash].js" },
+    module: { rules: [...base.module.rules, { test: /\.css$/, use: ["style-loader", "css-loader"] }] },
+    plugins: [
+      new webpack.DefinePlugin({ BUILD_HASH: JSON.stringify(build) }),
+      withFiles("page", () => ({
+        "index.html": previewFile("preview.html"),
+        "preview.css": previewFile("preview.css"),
+      })),
+      // Hyphenation patterns of 70 languages; the engine asks for English only.
+      new webpack.IgnorePlugin({
+        resourceRegExp: /^\.\/(?!en-gb)[a-z0-9-]+-[\w-]{8}\.js$/,
+        contextRegExp: /engine-render/,
+      }),
+    ],
+  };
 };
 
-/** Everything that is built, in any order. */
-export const configurations: readonly Configuration[] = [addIn, worker, ...preview];
+/** The headless evaluator: one CommonJS file for Node; it reads functions.js and functions.json beside it. */
+const evaluator = ({ folder }: BuildSettings): Configuration => ({
+  ...bundle("evaluate", PREVIEW_TARGET, folder),
+  target: "node20",
+  entry: { evaluate: join(PREVIEW, "evaluate-main.ts") },
+  output: { path: folder, filename: "[name].cjs" },
+  node: { __dirname: false },
+  // Bundling the sheet engine for Node would take ten times as long and gain nothing: it is required from node_modules.
+  externals: [
+    ({ request = "" }, decide) =>
+      /^(@univerjs\/|exceljs$)/.test(request) ? decide(undefined, `commonjs ${request}`) : decide(),
+  ],
+  optimization: { minimize: false },
+});
+
+/** All bundles of one build, in any order. */
+export function configurations(settings: BuildSettings): readonly Configuration[] {
+  return [addIn(settings), worker(settings), page(settings), evaluator(settings)];
+}

@@ -3,7 +3,7 @@
 import { existsSync, readFileSync } from "node:fs";
 import { gzipSync } from "node:zlib";
 import { chromium } from "playwright-core";
-import { MOST_ZIPPED_BYTES } from "../src/functions/budget";
+import { MOST_ZIPPED_BYTES } from "./budget";
 
 const RUNS = 9;
 const CHROMIUM = "/usr/bin/chromium";

@@ -1,4 +1,4 @@
-/** Every cell function, by topic. The only thing of the core that src/ imports for calculation. */
+/** Every cell function, by topic. */
 import { air } from "./air";
 import { aircon } from "./aircon";
 import { control } from "./control";
@@ -6,6 +6,7 @@ import { cost } from "./cost";
 import { cycle } from "./cycle";
 import { exchanger } from "./exchanger";
 import { catalogueOf } from "./kernel/catalogue";
+import { compile, type Compiled } from "./kernel/evaluate";
 import { line } from "./line";
 import { note } from "./note";
 import { pipe } from "./pipe";
@@ -28,4 +29,9 @@ export const CATALOGUE = catalogueOf(
   cost,
   sink,
   note,
+);
+
+/** Every cell function by its id, compiled once: the cells and the panel share its definitions and memory. */
+export const COMPILED: ReadonlyMap<string, Compiled> = new Map(
+  CATALOGUE.map((definition) => [definition.id, compile(definition)]),
 );

@@ -1,18 +1,16 @@
 /** The pictures of calls as data: what the hosts draw. Loaded only where pictures are shown. */
+import { admit, admitClimate, silent, yearOf, zonesOf } from "./index";
 import type { NamedCycle } from "./cycle/models/traced";
 import type { BalanceEntries } from "./exchanger/balanceInputs";
-import { zonesOf, type DutyInputs } from "./exchanger/models/zonesTraced";
-import { admit, type Compiled } from "./kernel/evaluate";
+import type { DutyInputs } from "./exchanger/models/zonesTraced";
+import type { Compiled } from "./kernel/evaluate";
 import type { System } from "./kernel/quantity";
 import type { RawMatrix } from "./kernel/raw";
-import { silent } from "./kernel/steps";
 import { balancePictures } from "./picture/balance";
 import { cyclePicture } from "./picture/cycle";
 import type { Shown } from "./picture/picture";
 import { yearPictures } from "./picture/year";
 import { zonesPicture } from "./picture/zones";
-import { admitClimate } from "./pool/climate";
-import { yearOf } from "./pool/models/year";
 
 export type {
   Axis,

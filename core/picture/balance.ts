@@ -1,13 +1,10 @@
 /** The pictures of a machine that settles on pool water. */
+import { balanceInputOf, bothSides, cycle, matched, refrigerant } from "../index";
 import type { System } from "../kernel/quantity";
-import { cycle } from "../cycle/models/cycle";
 import type { NamedCycle } from "../cycle/models/traced";
 import type { BalanceEntries } from "../exchanger/balanceInputs";
-import { balanceInputOf } from "../exchanger/models/balanceBlock";
-import { bothSides } from "../exchanger/models/balanceTraced";
 import type { Balance } from "../exchanger/models/balance";
-import { matched, type Matched } from "../exchanger/models/zones";
-import { refrigerant } from "../refrigerant/models/refrigerant";
+import type { Matched } from "../exchanger/models/zones";
 import { twoCyclesPicture } from "./cycle";
 import type { Picture } from "./picture";
 import { zonesPicture } from "./zones";

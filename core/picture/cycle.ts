@@ -1,9 +1,9 @@
 /** Pressure against enthalpy: the saturation dome and refrigeration cycles in it. */
+import { afterExpansion, cycleOf, saturatedState } from "../index";
 import type { System } from "../kernel/quantity";
-import { afterExpansion, type Cycle } from "../cycle/models/cycle";
-import { cycleOf, type NamedCycle } from "../cycle/models/traced";
+import type { Cycle } from "../cycle/models/cycle";
+import type { NamedCycle } from "../cycle/models/traced";
 import type { Fluid } from "../refrigerant/models/refrigerant";
-import { saturatedState } from "../refrigerant/models/saturation";
 import { inUnit, printed, type Curve, type InUnit, type Picture, type Point, type Tone } from "./picture";
 
 interface Units {

@@ -1,5 +1,6 @@
 /** A function's picture as data: what is drawn, in the cell's units, and the same numbers as a table. */
-import { KINDS, fromBase, type KindName, type System } from "../kernel/quantity";
+import { fromBase, KINDS } from "../index";
+import type { KindName, System } from "../kernel/quantity";
 
 /** Colours by role; the stylesheet says which. Lines differ by dashes and labels too, never by colour alone. */
 export type Tone = "first" | "second" | "third" | "fourth" | "outline";

@@ -1,9 +1,7 @@
 /** The pictures of a pool's year: temperatures, heat by month, and the usual day of a month. */
+import { FIRST_DAY, HOUR, HOURS_OF_DAY, MONTHS, firstHourOf, hoursOf } from "../index";
 import type { System } from "../kernel/quantity";
-import { DAYS } from "../aircon/models/fullLoadHours";
-import type { Year } from "../pool/models/year";
-import { MONTHS } from "../pool/models/yearRows";
-import { FIRST_DAY } from "../pool/models/yearSun";
+import type { PoolYear, Year } from "../pool/year/results";
 import {
   inUnit,
   printed,
@@ -15,32 +13,27 @@ import {
   type Tone,
 } from "./picture";
 
-const DAY = 24;
-const HOUR = 3600;
-const HOURS = Array.from({ length: DAY }, (_, hour) => hour);
+const HOURS = Array.from({ length: HOURS_OF_DAY }, (_, hour) => hour);
 
 type Hourly = Float64Array;
-type PoolYear = Year["free"]["with"];
 
 const meanOf = (values: readonly number[]): number => values.reduce((sum, each) => sum + each, 0) / values.length;
 
-const firstHour = (month: number): number => DAY * (FIRST_DAY[month] ?? 0);
-const hoursIn = (month: number): number => DAY * (DAYS[month] ?? 0);
 const ofMonth = (hourly: Hourly, month: number): readonly number[] =>
-  Array.from(hourly.subarray(firstHour(month), firstHour(month) + hoursIn(month)));
+  Array.from(hourly.subarray(firstHourOf(month), firstHourOf(month) + hoursOf(month)));
 
 const sumOf = (hourly: Hourly, month: number): number => ofMonth(hourly, month).reduce((sum, each) => sum + each, 0);
 
 /** Means of the days of the year. */
 const daily = (hourly: Hourly): readonly number[] =>
-  Array.from({ length: Math.floor(hourly.length / DAY) }, (_, day) =>
-    meanOf(Array.from(hourly.subarray(DAY * day, DAY * (day + 1)))),
+  Array.from({ length: Math.floor(hourly.length / HOURS_OF_DAY) }, (_, day) =>
+    meanOf(Array.from(hourly.subarray(HOURS_OF_DAY * day, HOURS_OF_DAY * (day + 1)))),
   );
 
 /** Means of a month's hours of the day. */
 const usualDay = (hourly: Hourly, month: number): readonly number[] => {
   const values = ofMonth(hourly, month);
-  return HOURS.map((hour) => meanOf(values.filter((_, at) => at % DAY === hour)));
+  return HOURS.map((hour) => meanOf(values.filter((_, at) => at % HOURS_OF_DAY === hour)));
 };
 
 const points = (values: readonly number[], of: (base: number) => number): readonly Point[] =>
@@ -94,7 +87,7 @@ export const monthsPicture = ({ machine, held: { with: pool } }: Year, system: S
   const shares: readonly Share[] = [
     { name: "taken by the pool", short: "taken", tone: "first", values: months(pool.taken) },
     { name: "back-up heat", short: "back-up", tone: "third", values: months(pool.backUp) },
-    ...(machine?.onTank ? [tank] : []),
+    ...(machine?.tankCurve ? [tank] : []),
     { name: "sent outdoors", short: "outdoors", tone: "second", values: months(pool.outdoors) },
   ];
   const total = ({ name, values }: Share): string =>
@@ -138,13 +131,13 @@ export const dayPicture = (
   const tank: Share = { name: "taken by the tank", short: "tank", tone: "fourth", values: day(pool.toTank) };
   const shares: readonly Share[] = [
     { name: "taken by the pool", short: "taken", tone: "first", values: taken },
-    ...(machine?.onTank ? [tank] : []),
+    ...(machine?.tankCurve ? [tank] : []),
     { name: "sent outdoors", short: "outdoors", tone: "second", values: day(pool.outdoors) },
   ];
   const waters = [
     ["air", day(weather.air)],
     ["pool", day(pool.temperature)],
-    ...(machine?.onTank ? [["tank", day(pool.tank)] as const] : []),
+    ...(machine?.tankCurve ? [["tank", day(pool.tank)] as const] : []),
   ] as const;
   return {
     title: `The usual day of ${name}, pool left to itself`,

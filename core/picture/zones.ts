@@ -1,6 +1,7 @@
 /** Temperature against heat passed: refrigerant and water beside each other, with zones and pinch. */
+import { ZONE_NAMES } from "../index";
 import type { System } from "../kernel/quantity";
-import { ZONE_NAMES, type Matched } from "../exchanger/models/zones";
+import type { Matched } from "../exchanger/models/zones";
 import { inUnit, printed, type Picture, type Point, type Stretch } from "./picture";
 
 /** Heat given up from the gas inlet to each point of the refrigerant's curve, W. */

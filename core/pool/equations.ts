@@ -54,6 +54,9 @@ export const POOL_SPECIFIC_HEAT = 4186.8;
 /** Heat capacity of a cubic metre of pool water, J/(m³·K): 8.33 lb/gal × 1 BTU/(lb·°F); 0.3 % above that at 80 °F. */
 export const POOL_HEAT_CAPACITY = POOL_DENSITY * POOL_SPECIFIC_HEAT;
 
+/** Freezing point of water, K. */
+export const FREEZING = 273.15;
+
 export const heatToRaise = equation({
   name: "Heat to raise the water",
   form: "Q = 8.33 * 0.45359237 / 0.003785411784 * 4186.8 * V * dT",

@@ -1,29 +1,26 @@
 /** A cell's call, from the host's arguments to the host's result. */
-import type { Compiled } from "../../core/kernel/evaluate";
-import { evaluate } from "../../core/kernel/evaluate";
-import { explain } from "../../core/kernel/explain";
+import { CATALOGUE, type Compiled, COMPILED, evaluate, explain } from "../../core";
 import { isOutcomeFault } from "../workbook/values";
-import { CATALOGUE, COMPILED } from "./compiled";
-import { inPlaces } from "./handed";
+import type { ToldCall } from "./globals";
+import { placeArguments } from "./hostArguments";
 import { cellResult, outcomeOf } from "./outcome";
 import { LOG } from "./session";
-import type { ToldCall } from "./surface";
 
 /** The function that the host calls for a cell. It throws `CustomFunctions.Error` and nothing else. */
 export const cellCall =
-  (compiled: Compiled): ((...handed: readonly unknown[]) => unknown) =>
-  (...handed) => {
-    const args = inPlaces(compiled, handed);
+  (compiled: Compiled): ((...hostArguments: readonly unknown[]) => unknown) =>
+  (...hostArguments) => {
+    const args = placeArguments(compiled, hostArguments);
     const out = evaluate(compiled, args, CATALOGUE);
     LOG.add(compiled.definition.id, args, outcomeOf(out));
     return cellResult(out);
   };
 
 /** Works a call again and tells value and cautions. */
-export const tellCall = (id: string, handed: readonly unknown[]): ToldCall => {
+export const tellCall = (id: string, hostArguments: readonly unknown[]): ToldCall => {
   const compiled = COMPILED.get(id);
   if (compiled === undefined) return { error: { code: "#NAME?", message: `no function "${id}"` }, cautions: [] };
-  const { out, cautions } = explain(compiled, inPlaces(compiled, handed), CATALOGUE, { steps: false });
+  const { out, cautions } = explain(compiled, placeArguments(compiled, hostArguments), CATALOGUE, { steps: false });
   const outcome = outcomeOf(out);
   return isOutcomeFault(outcome)
     ? { error: { code: outcome.error, message: outcome.message ?? "" }, cautions }

@@ -1,6 +1,5 @@
 /** Results on their way to a cell, to the log and to the evaluator. */
-import { isFault, type Fault } from "../../core/kernel/fault";
-import type { CellOut, Out } from "../../core/kernel/present";
+import { type CellOut, type Fault, isFault, type Out } from "../../core";
 import type { CellValue } from "../workbook/port";
 import type { CellOutcome, Value } from "../workbook/values";
 

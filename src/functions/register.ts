@@ -1,13 +1,15 @@
 /**
  * The functions script: associates every cell function at top level, at once and without waiting for anything, since a
- * late one shows #VALUE! when a workbook opens.
+ * late one shows #VALUE! when a workbook opens. In the panel's worker there is no host to associate with.
  */
-import { NAMESPACE } from "../../core/kernel/describe";
-import { EDITION } from "../../core/kernel/edition";
+import * as core from "../../core";
+import { BUILD } from "./buildHash";
 import { cellCall, tellCall } from "./call";
-import { COMPILED } from "./compiled";
 import { LOG } from "./session";
 
-for (const [id, compiled] of COMPILED) CustomFunctions.associate(id, cellCall(compiled));
+const { COMPILED, EDITION, NAMESPACE } = core;
 
-globalThis.warmback = { namespace: NAMESPACE, edition: EDITION, log: LOG, explain: tellCall };
+if (typeof CustomFunctions !== "undefined")
+  for (const [id, compiled] of COMPILED) CustomFunctions.associate(id, cellCall(compiled));
+
+globalThis.warmback = { namespace: NAMESPACE, edition: EDITION, build: BUILD, log: LOG, core, explain: tellCall };

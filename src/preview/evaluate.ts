@@ -1,3 +1,5 @@
+import type { RaisedCaution } from "../../core";
+import type { FunctionsGlobal } from "../functions/globals";
 import type { Address, Block, CellValue } from "../workbook/port";
 import { isFault } from "../workbook/port";
 import { addressText } from "../workbook/reader/reference";
@@ -6,7 +8,6 @@ import type { CallRecord } from "./calls";
 import { emptySheet } from "./data";
 import type { BookData, SheetData } from "./data";
 import { plainMessage } from "./faults";
-import type { Caution, WarmbackGlobal } from "./shim";
 
 /** Evaluates formulas and whole workbooks in the sheet engine, without a screen. */
 
@@ -24,7 +25,7 @@ export interface Evaluated {
   /** A matrix where the result spills; an error inside a matrix is an object with code and message. */
   readonly value?: string | number | boolean | null | readonly (readonly EvaluatedCell[])[];
   readonly error?: EvaluatedError;
-  readonly cautions: readonly Caution[];
+  readonly cautions: readonly RaisedCaution[];
 }
 
 /** Each formula has a sheet of its own, with its cell away from the corner, so that A1 is an empty cell. */
@@ -41,8 +42,8 @@ const errorOf = ({ error, message }: { error: string; message?: string }): Evalu
 const evaluatedCell = (value: CellValue): EvaluatedCell => (isFault(value) ? errorOf(value) : value);
 
 /** What our calls of a formula have to caution, each once. */
-const cautionsOf = (calls: readonly CallRecord[], warmback: WarmbackGlobal): readonly Caution[] => {
-  const found = new Map<string, Caution>();
+const cautionsOf = (calls: readonly CallRecord[], warmback: FunctionsGlobal): readonly RaisedCaution[] => {
+  const found = new Map<string, RaisedCaution>();
   for (const { id, args } of calls) {
     for (const { code, severity, text } of warmback.explain(id, args).cautions) {
       found.set(JSON.stringify([code, severity, text]), { code, severity, text });
@@ -51,7 +52,7 @@ const cautionsOf = (calls: readonly CallRecord[], warmback: WarmbackGlobal): rea
   return [...found.values()];
 };
 
-const evaluatedAt = (book: SheetBook, cell: Address, formula: string, warmback: WarmbackGlobal): Evaluated => {
+const evaluatedAt = (book: SheetBook, cell: Address, formula: string, warmback: FunctionsGlobal): Evaluated => {
   const area = book.spill(cell) ?? { ...cell, rows: 1, columns: 1 };
   const { values }: Block = book.read(area);
   const cautions = cautionsOf(book.calls(cell), warmback);
@@ -74,7 +75,7 @@ const withSign = (line: string): string => (line.startsWith("=") ? line : `=${li
 export const evaluateFormulas = async (
   book: SheetBook,
   lines: readonly string[],
-  warmback: WarmbackGlobal,
+  warmback: FunctionsGlobal,
 ): Promise<readonly Evaluated[]> => {
   const results: Evaluated[] = [];
   for (let from = 0; from < lines.length; from += BATCH) {
@@ -110,7 +111,7 @@ const roomy = (sheet: SheetData): SheetData => ({
 export const evaluateWorkbook = async (
   book: SheetBook,
   data: BookData,
-  warmback: WarmbackGlobal,
+  warmback: FunctionsGlobal,
 ): Promise<readonly Evaluated[]> => {
   book.load({ ...data, sheets: data.sheets.map(roomy) });
   await book.settled();

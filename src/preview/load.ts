@@ -2,14 +2,14 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { createContext, runInContext } from "node:vm";
 
+import type { FunctionsGlobal } from "../functions/globals";
 import type { FunctionsMetadata } from "./metadata";
 import { createShim } from "./shim";
-import type { WarmbackGlobal } from "./shim";
 import type { FunctionSet } from "./univer/start";
 
 /** A built functions script with what it left behind. */
 export interface LoadedFunctions extends FunctionSet {
-  readonly warmback: WarmbackGlobal;
+  readonly warmback: FunctionsGlobal;
 }
 
 /**
@@ -19,7 +19,7 @@ export interface LoadedFunctions extends FunctionSet {
 export const loadFunctions = (folder: string): LoadedFunctions => {
   const metadata = JSON.parse(readFileSync(join(folder, "functions.json"), "utf8")) as FunctionsMetadata;
   const shim = createShim();
-  const globals: { CustomFunctions: unknown; warmback?: WarmbackGlobal } = { CustomFunctions: shim.CustomFunctions };
+  const globals: { CustomFunctions: unknown; warmback?: FunctionsGlobal } = { CustomFunctions: shim.CustomFunctions };
   const context = createContext(Object.assign(globals, { console, performance, TextEncoder, TextDecoder, URL }));
   const path = join(folder, "functions.js");
   runInContext(readFileSync(path, "utf8"), context, { filename: path });

@@ -1,7 +1,5 @@
 /** The custom-functions metadata that Excel reads (functions.json), as far as a host needs it. */
 
-export type ParameterType = "any" | "string" | "number" | "boolean";
-
 export interface FunctionParameter {
   readonly name: string;
   readonly description?: string;
@@ -20,21 +18,8 @@ export interface FunctionEntry {
   readonly parameters: readonly FunctionParameter[];
 }
 
-export interface EnumValue {
-  readonly name?: string;
-  readonly value: string | number;
-  readonly tooltip?: string;
-}
-
-export interface FunctionEnum {
-  readonly id: string;
-  readonly type?: string;
-  readonly values: readonly EnumValue[];
-}
-
 export interface FunctionsMetadata {
   readonly functions: readonly FunctionEntry[];
-  readonly enums?: readonly FunctionEnum[];
 }
 
 export const isMatrixParameter = (parameter: FunctionParameter): boolean => parameter.dimensionality === "matrix";

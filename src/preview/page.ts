@@ -1,4 +1,5 @@
 import type {} from "./shim-page";
+import { BUILD, functionsFault } from "../functions/buildHash";
 import { STARTER_SHEETS } from "../sheets";
 import type { Workbook } from "../workbook/port";
 import { emptySheet } from "./data";
@@ -44,7 +45,9 @@ const firstBook = (): BookData => {
 
 const start = async (): Promise<void> => {
   const { warmback, warmbackShim } = globalThis;
-  if (warmback === undefined || warmbackShim === undefined) throw new Error("functions.js didn't load");
+  const fault = functionsFault(warmback);
+  if (fault !== undefined) throw new Error(fault);
+  if (warmback === undefined || warmbackShim === undefined) throw new Error("shim.js didn't load");
   const answer = await fetch("functions.json");
   if (!answer.ok) throw new Error("functions.json can't be loaded");
   const metadata = (await answer.json()) as FunctionsMetadata;
@@ -62,10 +65,11 @@ const start = async (): Promise<void> => {
   });
   movablePanel(element("splitter"), element("side"), element("toggle"));
   globalThis.warmbackPreview = { workbook: previewWorkbook(book, deliverFile(texts), deliverPicture) };
-  await addScript("taskpane.js");
+  await addScript(`taskpane.js?v=${BUILD}`);
 };
 
 start().catch((thrown: unknown) => {
-  element("status").textContent =
-    `The sheet didn't start: ${thrown instanceof Error ? thrown.message : String(thrown)}.`;
+  const text = `The sheet didn't start: ${thrown instanceof Error ? thrown.message : String(thrown)}`;
+  element("status").textContent = text.replace(/\.?$/, ".");
+  element("panel").textContent = "The panel needs the sheet.";
 });

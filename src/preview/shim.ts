@@ -5,25 +5,6 @@ import type { CustomFunction } from "./raw";
  * preview page and in Node, so that both run the very script that Excel runs.
  */
 
-export interface Caution {
-  readonly code: string;
-  readonly severity: string;
-  readonly text: string;
-}
-
-export interface Explanation {
-  readonly value?: unknown;
-  readonly error?: { readonly code: string; readonly message: string };
-  readonly cautions: readonly Caution[];
-}
-
-/** What the functions script leaves on the global object for the panel and the evaluator. */
-export interface WarmbackGlobal {
-  readonly namespace: string;
-  readonly edition: string;
-  explain(id: string, args: readonly unknown[]): Explanation;
-}
-
 const ERROR_CODES = {
   invalidValue: "#VALUE!",
   notAvailable: "#N/A",

@@ -3,8 +3,7 @@
  * climate, and the year's totals. Fernhill Hall is invented; its climate here is that of Houston, Texas (NREL TMY3, station
  * "Houston Bush Intercontinental", 30.00° N, public data of the United States), to be replaced by the site's own.
  */
-import { CATALOGUE } from "../../core/catalogue";
-import { lookUp } from "../../core/kernel/catalogue";
+import { CATALOGUE, lookUp } from "../../core";
 import { computed, gap, heading, input, type ExtraCell, type Line } from "./build";
 import { INVENTED, oneOf } from "./pieces";
 

@@ -3,6 +3,7 @@ import type { StarterSheet } from "../sheets/sheet";
 import type { Address, Workbook } from "../workbook/port";
 import type { PanelEngine } from "./engine";
 import type { MathSource } from "./mathml";
+import type { FinderTexts } from "./model/search";
 import type { Runs } from "./runs/runs";
 
 export interface Desk {
@@ -12,6 +13,7 @@ export interface Desk {
   readonly runs: Runs;
   readonly math: MathSource;
   readonly starters: readonly StarterSheet[];
+  readonly finderTexts: FinderTexts;
   /** Tells a sentence: it is shown and read out. */
   say(text: string): void;
   /** Has a sentence read out that says what can be seen already. */

@@ -1,9 +1,5 @@
 /** The calculation as the reader, the scan and the panel use it. */
-import type { Catalogue } from "../../core/kernel/catalogue";
-import { EDITION } from "../../core/kernel/edition";
-import { evaluate } from "../../core/kernel/evaluate";
-import { explain } from "../../core/kernel/explain";
-import { CATALOGUE, COMPILED } from "../functions/compiled";
+import { type Catalogue, CATALOGUE, COMPILED, EDITION, evaluate, explain } from "../../core";
 import { outcomeOf } from "../functions/outcome";
 import type { RecordingEngine } from "../workbook/handOver";
 import type { CallLog } from "../workbook/log";

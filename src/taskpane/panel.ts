@@ -6,6 +6,7 @@ import { sentenceOf, type Desk } from "./desk";
 import { h } from "./elements";
 import { panelEngine } from "./engine";
 import { mathSource } from "./mathml";
+import type { FinderTexts } from "./model/search";
 import { awayEngine } from "./runs/away";
 import { startRuns } from "./runs/runs";
 import { tabs } from "./tabs";
@@ -16,6 +17,7 @@ import { workbookView } from "./views/workbook";
 
 export interface PanelOptions {
   readonly starters?: readonly StarterSheet[];
+  readonly finderTexts?: FinderTexts;
   /** The calls that the functions made in this session: helps to read arguments that can't be read from the formula. */
   readonly log?: CallLog;
 }
@@ -47,6 +49,7 @@ function deskOf(workbook: Workbook, { shown, unseen }: Lines, options: PanelOpti
     runs,
     math: mathSource(),
     starters: options.starters ?? [],
+    finderTexts: options.finderTexts ?? {},
     say,
     readOut(text) {
       unseen.textContent = text;

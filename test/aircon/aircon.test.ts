@@ -31,12 +31,12 @@ describe("heat rejected", () => {
     agrees("H16", run("AIRCON.REJECTED", 36000, "4 hp"), 2);
   });
 
-  it("is 1 + 1/COP of the cooling, and 1 + 3.412/EER", () => {
+  it("heat rejected is the cooling times 1 + 1/COP, or 1 + 3.412/EER", () => {
     agrees("H17", Number(run("AIRCON.REJECTEDBYRATING", 100, 4, null, "SI")) / 100);
     agrees("H18", Number(run("AIRCON.REJECTEDBYRATING", 36000, 12)) / 36000);
   });
 
-  it("is the same by power and by rating", () =>
+  it("heat rejected is the same by power and by rating", () =>
     assert(
       property(
         double({ min: 5000, max: 500_000, noNaN: true }),
@@ -116,7 +116,7 @@ describe("a single-speed machine by outdoor temperature", () => {
     expect(slope).toBeLessThan(0.016);
   });
 
-  it("is refused outside the curves, with their range", () => {
+  it("refuses conditions outside the curves, with their range", () => {
     expect(refusal(run("AIRCON.ATOUTDOOR", 90000, 8, 60))).toMatch(/#N\/A outdoor: .*65 °F to 115 °F, got 60 °F/);
     expect(refusal(run("AIRCON.ATOUTDOOR", 90000, 8, 90, 80))).toMatch(/#N\/A indoorWetBulb: .*57 °F to 75 °F/);
     expect(refusal(run("AIRCON.ATOUTDOOR", 90000, 8, 65))).not.toContain("#");
@@ -137,7 +137,7 @@ const hoursOf = (means: readonly number[], used: LoadModel): number =>
   yearOfLoad(means, used).reduce((sum, { time }) => sum + time / 3600, 0);
 
 describe("equivalent full-load hours", () => {
-  it("come from degree-days that agree with ten typical years within 10 %, or 100 K·days where there are few", () => {
+  it("the degree-days behind the hours agree with ten typical years within 10 %, or 100 K·days where there are few", () => {
     expect(cities).toHaveLength(10);
     for (const city of cities) {
       const counted = climate
@@ -151,7 +151,7 @@ describe("equivalent full-load hours", () => {
     }
   });
 
-  it("stand to the published hours of offices and schools as round-the-clock cooling should", () => {
+  it("the published hours of offices are 50 to 80 % of these round-the-clock ones, those of schools 30 to 50 %", () => {
     const design: Readonly<Record<string, number>> = { "miami-fl": 91, "houston-tx": 95, "phoenix-az": 108 };
     const places = [
       ["H35", "miami-fl", "office"],
@@ -167,7 +167,7 @@ describe("equivalent full-load hours", () => {
     }
   });
 
-  it("rank cities as the published tables do: the longer the season, the more hours", () => {
+  it("the hours rank cities as the published tables do: the longer the season, the more hours", () => {
     const [miami, houston, boston] = ["miami-fl", "houston-tx", "boston-ma"].map((city) => {
       const means = meansOf(city);
       return hoursOf(means, model(means, 93));
@@ -178,7 +178,7 @@ describe("equivalent full-load hours", () => {
     expect(published.get("H39")!.number("expected")).toBeGreaterThan(published.get("H38")!.number("expected"));
   });
 
-  it("never exceed the hours of the year, fall with a higher balance or design, rise with warmth", () =>
+  it("the hours never exceed those of the year, fall with a higher balance or design, and rise with warmth", () =>
     assert(
       property(
         double({ min: 240, max: 300, noNaN: true }),
@@ -206,7 +206,7 @@ describe("equivalent full-load hours", () => {
       ),
     ));
 
-  it("spill twelve months and the year", () => {
+  it("AIRCON.HOURS spills twelve months and the year", () => {
     const out = run(
       "AIRCON.HOURS",
       meansOf("miami-fl").map((mean) => [mean - 273.15]),
@@ -223,7 +223,7 @@ describe("equivalent full-load hours", () => {
     expect(table[13]?.[3]).toBeCloseTo(sum, 9);
   });
 
-  it("are refused for eleven months, and for a design at the balance temperature", () => {
+  it("AIRCON.HOURS refuses eleven months, and a design at the balance temperature", () => {
     const year = Array.from({ length: 12 }, () => [70]);
     expect(refusal(run("AIRCON.HOURS", year.slice(1), 65, 95))).toContain("expected 12");
     expect(refusal(run("AIRCON.HOURS", year, 65, 66))).toMatch(/#VALUE! design: must lie at least 5 °F above balance/);

@@ -48,7 +48,7 @@ describe("AIRCON.GAIN", () => {
       }
   });
 
-  it("is nothing where both condense alike, and turns back the other way", () => {
+  it("gives no change where both condense alike, and the inverse the other way round", () => {
     for (const name of REFRIGERANTS.filter((each) => each !== "R-744")) {
       const same = gain(name, 45, 105, 105);
       expect(same.get("change of capacity")).toBeCloseTo(0, 12);

@@ -37,7 +37,7 @@ describe("the cost of heat", () => {
     expect(contentOf("wood")).toBeCloseTo(20e6, 3);
   });
 
-  it("is the same in either system for the same price of energy", () => {
+  it("the cost is the same in either system for the same price of energy", () => {
     const perTherm = Number(run("COST.OFHEAT", 1e6, "natural gas", 1.5, 0.8));
     const perKwh = Number(run("COST.OFHEAT", "1000000 BTU", "natural gas", 1.5 / 29.3071070172, 0.8, "SI"));
     expect(perKwh / perTherm).toBeCloseTo(1, 9);
@@ -66,7 +66,7 @@ describe("the cost of heat", () => {
       ),
     ));
 
-  it("takes the source's typical efficiency where none is given, which it would take itself", () => {
+  it("a typical efficiency typed in gives the same cost as one left out", () => {
     for (const { name, typical, efficiencies } of HEAT_SOURCES) {
       expect(typical).toBeGreaterThanOrEqual(efficiencies[0]);
       expect(typical).toBeLessThanOrEqual(efficiencies[1]);
@@ -92,7 +92,7 @@ describe("carbon dioxide", () => {
     agrees("E08", Number(run("COST.CARBON", "1 MWh", "electric resistance")));
   });
 
-  it("of a heat pump is that of resistance heating on its COP", () =>
+  it("a heat pump's carbon dioxide is that of resistance heating divided by its COP", () =>
     assert(
       property(double({ min: 1, max: 15, noNaN: true }), (cop) => {
         const pump = carbonOfHeat("heat pump", 1e9, cop);
@@ -108,7 +108,7 @@ describe("sources beside each other", () => {
     ["propane", 2.8, 0.7],
   ].map((row) => [...row, ...(row.length < 3 ? [""] : [])]);
 
-  it("show what each costs alone, in the order given", () => {
+  it("each source costs what it costs alone, in the order given", () => {
     const out = table(run("COST.COMPARE", 1e6, prices));
     expect(out.map(([name]) => name)).toEqual(["source", "natural gas", "heat pump", "propane"]);
     expect(out[1]?.[2]).toBe(run("COST.OFHEAT", 1e6, "natural gas", 1.4));
@@ -118,7 +118,7 @@ describe("sources beside each other", () => {
     expect(Math.min(...out.slice(1).map((row) => Number(row[3])))).toBe(1);
   });
 
-  it("leave the ratio blank where the cheapest heat costs nothing", () => {
+  it("the ratio is blank where the cheapest heat costs nothing", () => {
     const out = table(
       run("COST.COMPARE", 1e6, [
         ["solar", 0],
@@ -128,7 +128,7 @@ describe("sources beside each other", () => {
     expect(out.slice(1).map((row) => row[3])).toEqual(["", ""]);
   });
 
-  it("name the row of a wrong efficiency", () => {
+  it("a refusal of a wrong efficiency names its row", () => {
     expect(
       refusal(
         run("COST.COMPARE", 1e6, [
@@ -286,6 +286,6 @@ describe("a price or heat in another unit", () => {
   });
 });
 
-it("the units of price that the sources are sold in are those printed", () => {
+it("the printed units of price are those that the sources are sold in", () => {
   expect(us("price of gas", 1) * us("heat", 1e5)).toBeCloseTo(1, 9);
 });

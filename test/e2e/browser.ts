@@ -1,26 +1,8 @@
-/** A browser for the end-to-end tests: Debian's Chromium, and a page that notes whatever goes wrong in it. */
-import { existsSync } from "node:fs";
-import { chromium } from "playwright-core";
-import type { Browser, BrowserContextOptions, Page } from "playwright-core";
-
-const CHROMIUM = process.env["CHROMIUM"] ?? "/usr/bin/chromium";
-
-/** Whether the tests can run here; on a build machine a missing browser is a failure, not a reason to skip. */
-export const hasBrowser = existsSync(CHROMIUM) || process.env["CI"] === "true";
-
-if (!hasBrowser) console.warn("NOT RUN: end-to-end (apt-get install chromium)");
-
-const FLAGS = [
-  "--no-sandbox",
-  "--disable-gpu",
-  "--disable-quic",
-  "--no-first-run",
-  "--disable-background-networking",
-  "--disable-component-update",
-  "--disable-sync",
-];
-
-export const launch = (): Promise<Browser> => chromium.launch({ executablePath: CHROMIUM, args: FLAGS });
+/** A page that notes whatever goes wrong in it. */
+import { mkdtempSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import type { Browser, BrowserContextOptions, Download, Page } from "playwright-core";
 
 export interface Watched {
   readonly page: Page;
@@ -47,3 +29,10 @@ export const openPage = async (
   await page.goto(address);
   return { page, faults };
 };
+
+/** Saves a download and gives its path: the browser's own copy may lie on another machine. */
+export async function saved(download: Download): Promise<string> {
+  const path = join(mkdtempSync(join(tmpdir(), "warmback-download-")), download.suggestedFilename());
+  await download.saveAs(path);
+  return path;
+}

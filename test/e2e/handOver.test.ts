@@ -2,21 +2,20 @@
 import { readFile } from "node:fs/promises";
 import type { Browser, Page } from "playwright-core";
 import ExcelJS from "exceljs";
-import { afterAll, beforeAll, describe, expect, test, vi } from "vitest";
-import { DIST, ensureBuilt } from "../../src/functions/build.mjs";
-import { serve, type Served } from "../../src/preview/serve";
-import { hasBrowser, launch, openPage, type Watched } from "./browser";
+import { afterAll, beforeAll, describe, expect, inject, test, vi } from "vitest";
+import { serve, type Served } from "../../scripts/serve";
+import { connectBrowser, HAS_CHROMIUM } from "../setup/chromium";
+import { openPage, saved, type Watched } from "./browser";
 
-describe.skipIf(!hasBrowser)("The panel in the preview", { timeout: 90_000 }, () => {
+describe.skipIf(!HAS_CHROMIUM)("The panel in the preview", { timeout: 90_000 }, () => {
   let served: Served;
   let browser: Browser;
   let watched: Watched;
   let page: Page;
 
   beforeAll(async () => {
-    await ensureBuilt();
-    served = await serve({ folder: DIST, port: 0, open: false });
-    browser = await launch();
+    served = await serve({ folder: inject("build"), port: 0, open: false });
+    browser = await connectBrowser();
     watched = await openPage(browser, served.address, { acceptDownloads: true });
     ({ page } = watched);
     await page.getByRole("tab", { name: "Workbook" }).waitFor();
@@ -46,7 +45,7 @@ describe.skipIf(!hasBrowser)("The panel in the preview", { timeout: 90_000 }, ()
     expect(download.suggestedFilename()).toBe("Hand-over copy.xlsx");
     await page.getByRole("status").filter({ hasText: "Made the file Hand-over copy.xlsx" }).waitFor();
     const book = new ExcelJS.Workbook();
-    await book.xlsx.readFile(await download.path());
+    await book.xlsx.readFile(await saved(download));
     expect(book.worksheets.map(({ name }) => name)).toEqual(["Recovery sizing", "Record"]);
     const ours: string[] = [];
     for (const sheet of book.worksheets)
@@ -77,7 +76,7 @@ describe.skipIf(!hasBrowser)("The panel in the preview", { timeout: 90_000 }, ()
       page.getByRole("button", { name: "Save as picture: Pressure against enthalpy" }).click(),
     ]);
     expect(download.suggestedFilename()).toBe("CYCLE.STATES Pressure against enthalpy.png");
-    const bytes = await readFile(await download.path());
+    const bytes = await readFile(await saved(download));
     expect(bytes.toString("latin1", 1, 4)).toBe("PNG");
     expect(bytes.readUInt32BE(16)).toBe(1040);
     await page

@@ -1,13 +1,13 @@
 /** The main job in a browser: the sizing sheet worked out, an input changed, the panel beside it, a file saved and opened. */
 import { readFile } from "node:fs/promises";
 import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, test, vi } from "vitest";
-import { DIST, ensureBuilt } from "../../src/functions/build.mjs";
-import { serve } from "../../src/preview/serve";
-import type { Served } from "../../src/preview/serve";
+import { afterAll, beforeAll, describe, expect, inject, test, vi } from "vitest";
+import { serve } from "../../scripts/serve";
+import type { Served } from "../../scripts/serve";
 import type { CellValue } from "../../src/workbook/port";
 import { cellsText, parseCells } from "../../src/workbook/reader/reference";
-import { hasBrowser, launch, openPage } from "./browser";
+import { connectBrowser, HAS_CHROMIUM } from "../setup/chromium";
+import { openPage, saved } from "./browser";
 import type { Watched } from "./browser";
 
 const SHEET = "Recovery sizing";
@@ -66,16 +66,15 @@ const ready = async (page: Page): Promise<void> => {
 const numbers = ({ values }: Block): readonly (number | undefined)[] =>
   values.flat().map((value) => (typeof value === "number" ? value : undefined));
 
-describe.skipIf(!hasBrowser)("The preview in a browser", { timeout: 90_000 }, () => {
+describe.skipIf(!HAS_CHROMIUM)("The preview in a browser", { timeout: 90_000 }, () => {
   let served: Served;
   let browser: Browser;
   let watched: Watched;
   let page: Page;
 
   beforeAll(async () => {
-    await ensureBuilt();
-    served = await serve({ folder: DIST, port: 0, open: false });
-    browser = await launch();
+    served = await serve({ folder: inject("build"), port: 0, open: false });
+    browser = await connectBrowser();
     watched = await openPage(browser, served.address);
     ({ page } = watched);
     await ready(page);
@@ -155,7 +154,7 @@ describe.skipIf(!hasBrowser)("The preview in a browser", { timeout: 90_000 }, ()
       page.waitForEvent("download"),
       page.getByRole("button", { name: "Save .xlsx" }).click(),
     ]);
-    const path = await download.path();
+    const path = await saved(download);
     await type(page, beside(before, "Length"), "10");
     await page.locator("#file").setInputFiles({
       name: "Fernhill Hall.xlsx",
@@ -166,17 +165,17 @@ describe.skipIf(!hasBrowser)("The preview in a browser", { timeout: 90_000 }, ()
     await eventually(async () => expect(await readSheet(page)).toEqual(before));
   });
 
-  test("has come this far without an error of the page and without a request to anywhere else", () => {
+  test("all of the above raised no error of the page and no request to anywhere else", () => {
     expect(watched.faults).toEqual([]);
   });
 });
 
-test.skipIf(!hasBrowser)(
+test.skipIf(!HAS_CHROMIUM)(
   "The page can be used at 320 px, in dark and in forced colours",
   { timeout: 120_000 },
   async () => {
-    const served = await serve({ folder: DIST, port: 0, open: false });
-    const browser = await launch();
+    const served = await serve({ folder: inject("build"), port: 0, open: false });
+    const browser = await connectBrowser();
     for (const options of [
       { viewport: { width: 320, height: 800 } },
       { colorScheme: "dark" as const },

@@ -74,7 +74,7 @@ const settledOn = (name: string, tubeLength: number, waterFlow: number, entering
   tried(() => coilBalanceOf(readyFor(name), exchangerOf(tubeLength, waterFlow), { enteringWater, wetBulb }));
 
 describe("a machine that settles on a coil known by its geometry", () => {
-  it("closes its energy, leaves the coil no margin, and agrees with the conductance that it tells", () => {
+  it("closes its energy, leaves the coil no margin, and agrees with the conductance that it gives", () => {
     assert(
       property(cases, ({ name, tubeLength, waterFlow, enteringWater }) => {
         const machine = readyFor(name);
@@ -145,13 +145,13 @@ describe("a machine that settles on a coil known by its geometry", () => {
     );
   }, 60_000);
 
-  it("tells no conductance where counterflow water leaves above the mean condensing temperature", () => {
+  it("gives no conductance where counterflow water leaves above the mean condensing temperature", () => {
     const found = settledOn("R-410A", 18, 0.0002, degF(82));
     expect(found?.leavingWater).toBeGreaterThan(found?.meanCondensing ?? Number.NaN);
     expect(found?.ua).toBeUndefined();
   });
 
-  it("settles on the parted side where a large coil's streams all but touch, with the coil's rating there", () => {
+  it("settles where a large coil's streams still differ though they all but touch, with the coil's rating there", () => {
     const machines = NAMES.map((name) => machineOf({ ...rating, cooling: 3500, fluid: refrigerant(name) }));
     let touching = 0;
     for (const machine of machines)
@@ -240,7 +240,7 @@ describe("the block of EXCHANGER.BALANCE", () => {
     expect(message({ ...machine, ...coil, pitch: 0.3 })).toMatch(/#VALUE! pitch: must be at least outside diameter/);
   });
 
-  describe("and its cautions", () => {
+  describe("the cautions of EXCHANGER.BALANCE", () => {
     const COILS = [
       "EXCHANGER-HOT-FILM",
       "EXCHANGER-CONDENSING-DATA",
@@ -263,7 +263,7 @@ describe("the block of EXCHANGER.BALANCE", () => {
         .cautions.filter(({ code }) => COILS.includes(code))
         .map(({ code, text }) => `${code} ${text}`);
 
-    it("are those of EXCHANGER.COIL at the duty found, each once", () => {
+    it("equal those of EXCHANGER.COIL at the duty found, each once", () => {
       const bad = { ...coil, tubes: 1, "tube length": 200, material: "copper" };
       for (const [given, expected] of [
         [{ ...coil, "outside fouling": 0.0005 }, ["CHEMISTRY", "FREEZE", "SINGLE-WALL"]],
@@ -291,7 +291,7 @@ describe("the block of EXCHANGER.BALANCE", () => {
       }
     });
 
-    it("stand on the largest coils, where the streams all but touch, and so does the working", () => {
+    it("the largest coils, where the streams all but touch, have their cautions and a working", () => {
       const block = { ...machine, ...coil, "rated cooling": 12_000, "tube length": 200, material: "copper" };
       const codes = explained("EXCHANGER.BALANCE", block).cautions.map(({ code }) => code);
       for (const name of ["SINGLE-WALL", "CHEMISTRY", "FREEZE", "CLEAN-COIL", "ATTACKED-METAL", "BALANCE-FILMS"])
@@ -302,7 +302,7 @@ describe("the block of EXCHANGER.BALANCE", () => {
       expect(workingLines(steps, "US").filter(({ says }) => says.includes("all but touch"))).toHaveLength(1);
     });
 
-    it("keep quiet beside a given conductance", () => {
+    it("a given conductance raises none of a coil's cautions", () => {
       expect(coilsOf("EXCHANGER.BALANCE", { ...machine, UA: 5000 })).toEqual([]);
     });
   });

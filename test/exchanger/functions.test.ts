@@ -113,7 +113,7 @@ describe("water side", () => {
     expect(run("EXCHANGER.WATERDUTY", flow, 77, 83)).toBeCloseTo(110000, 3);
   });
 
-  it("cautions under 3 °F of rise and refuses a fall", () => {
+  it("raises a caution under 3 °F of rise and refuses a fall", () => {
     expect(codes("EXCHANGER.WATERDUTY", 40, 80, 82.9)).toContain("EXCHANGER-SMALL-RISE");
     expect(codes("EXCHANGER.WATERDUTY", 40, 80, 83)).not.toContain("EXCHANGER-SMALL-RISE");
     expect(message(run("EXCHANGER.WATERDUTY", 40, 82, 80))).toMatch(/^#VALUE! out: must be at least in \(82 °F\)/);
@@ -124,7 +124,7 @@ describe("held head", () => {
   const capacity = (flow: number, T: number): number =>
     capacityRateOfWater.code({ V: flow, rho: densityOfWater.code({ T }), cp: heatCapacityOfWater.code({ T }) });
 
-  it("at the cut flow condenses at just the least temperature, and never needs more than the full flow", () => {
+  it("the cut flow condenses at just the least temperature, and never exceeds the full flow", () => {
     assert(
       property(
         double({ min: 2000, max: 60_000, noNaN: true }),
@@ -165,7 +165,7 @@ describe("held head", () => {
     expect(capacity(answer.flowThrough, 280) * 40).toBeCloseTo(2000, 3);
   });
 
-  it("with colder water or more conductance never condenses hotter at full flow", () => {
+  it("colder water or more conductance never condenses hotter at full flow", () => {
     const base = { heat: 30_000, ua: 3000, water: 295, leastCondensing: 300, flow: 0.002, waterFilmShare: 0.4 };
     assert(
       property(double({ min: 0, max: 20, noNaN: true }), double({ min: 1, max: 4, noNaN: true }), (colder, more) => {

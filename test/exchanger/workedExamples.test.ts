@@ -187,7 +187,7 @@ describe("a tube wall in print (Dutta, Example 8.1)", () => {
 });
 
 describe("coils in print", () => {
-  it("have the printed area of a turn (Kern, Example 20.2)", () => {
+  it("a turn of coil has the printed area (Kern, Example 20.2)", () => {
     const of = numbersOf("kern-20.2");
     const turn = Math.PI * of("coil diameter");
     const found = lookUp(CATALOGUE, "EXCHANGER.COIL");
@@ -210,7 +210,7 @@ describe("coils in print", () => {
     agrees("area", Number(out.find(([first]) => first === "area given")?.[1]), of("area of a turn"), 5e-4);
   });
 
-  it("need the printed area of a pipe coil under water (Kern, Example 20.3)", () => {
+  it("a pipe coil under water needs the printed area (Kern, Example 20.3)", () => {
     const of = numbersOf("kern-20.3");
     const [bore, diameter] = [of("bore"), of("outside diameter")];
     agrees("film", (of("inside film") * bore) / diameter, of("inside film on the outside"), 0.05);
@@ -224,7 +224,7 @@ describe("coils in print", () => {
     agrees("mean", run("EXCHANGER.LMTD", ...ends) / of("mean difference"), 1, 0.05);
   });
 
-  it("have an inside film within a fifth of the printed one, from relations that differ (Backhurst and Harker 9.25)", () => {
+  it("a coil's inside film lies within a fifth of the printed one, from relations that differ (Backhurst and Harker 9.25)", () => {
     const of = numbersOf("backhurst-9.25");
     const water = { rho: 999, mu: of("viscosity"), k: of("conductivity"), cp: of("heat capacity") };
     const [bore, flow] = [of("bore"), of("water flow")];
@@ -239,7 +239,7 @@ describe("coils in print", () => {
     expect(film / printed).toBeLessThan(1.2);
   });
 
-  it("need the area and length of a calculation sheet for a steam coil in water", () => {
+  it("a steam coil in water needs the area and length of a calculation sheet", () => {
     const of = numbersOf("coil-sheet");
     const gain = 1 + (3.5 * of("bore")) / of("coil diameter");
     agrees("gain", (of("inside film straight") * gain) / of("inside film coiled"), 1, 0.001);
@@ -267,7 +267,7 @@ describe("coils in print", () => {
 });
 
 describe("the file of worked examples", () => {
-  it("has no row that is not used", () => {
+  it("every row of the worked examples is used", () => {
     const rows = ROWS.map((cells) => `${cells["example"] ?? ""}, ${cells["item"] ?? ""}`);
     expect(rows.filter((row) => !taken.has(row))).toEqual([]);
   });

@@ -55,6 +55,15 @@ describe("the functions script", () => {
     expect(globalThis.warmback?.edition).toMatch(/^Warmback \d+\.\d+\.\d+$/);
   });
 
+  test("leaves the core's run-time door, and associates nothing where there is no host", async () => {
+    vi.stubGlobal("CustomFunctions", undefined);
+    vi.stubGlobal("warmback", undefined);
+    vi.resetModules();
+    await import("../../src/functions/register");
+    expect(globalThis.warmback?.core.COMPILED.size).toBe(cells.size);
+    expect(globalThis.warmback?.build).toBe("unbuilt");
+  });
+
   test("answers a number", () => expect(call("PIPE.BORE", "2 in")).toBe(2.049));
 
   test("throws the host's error with code and message, and keeps a passed error's code", () => {
@@ -73,19 +82,23 @@ describe("the functions script", () => {
     expect(call("PIPE.BORE", "2 in", null, null, null, invocation)).toBe(2.049);
   });
 
-  test("throws nothing but the host's error, whatever comes", () => {
+  test("throws nothing but the host's error, whatever the arguments", () => {
     const odd = [undefined, {}, [], [[]], [[{}]], Number.NaN, Symbol("x"), () => 1, Object.create(null), 10n];
+    const answering = new Set<string>();
     for (const id of cells.keys())
       for (const value of odd) {
         try {
           call(id, value, value, value);
+          answering.add(id);
         } catch (thrown) {
           expect(thrown, `${id} of ${typeof value}`).toBeInstanceOf(HostError);
         }
       }
+    // These take no argument and are given three, which a host may append; all others refuse each of the odd values.
+    expect([...answering]).toEqual(["REFRIG.LIST", "NOTE.EDITION", "NOTE.SELFTEST"]);
   });
 
-  test("spreads the list in which a host hands repeated arguments", () => {
+  test("spreads the list in which a host passes repeated arguments", () => {
     const listed = call("NOTE.WORKING", "PIPE.BORE", [[["2 in"]], [["80"]]]);
     expect(listed).toEqual(call("NOTE.WORKING", "PIPE.BORE", "2 in", "80"));
     expect(call("NOTE.CAUTIONS", "PIPE.VELOCITY", [])).toEqual(call("NOTE.CAUTIONS", "PIPE.VELOCITY"));

@@ -2,11 +2,11 @@ import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { CATALOGUE } from "../../core/catalogue";
 import { isFault } from "../../core/kernel/fault";
-import { printedForms } from "../../src/functions/help/forms";
-import { gather } from "../../src/functions/help/gather";
-import { helpPages } from "../../src/functions/help/pages";
-import { mathmlFor, symbolTex, texFor } from "../../src/functions/help/tex";
-import { TOPICS } from "../../src/functions/help/topics";
+import { printedForms } from "../../scripts/help/forms";
+import { gather } from "../../scripts/help/gather";
+import { helpPages } from "../../scripts/help/pages";
+import { mathmlFor, symbolTex, texFor } from "../../scripts/help/tex";
+import { TOPICS } from "../../scripts/help/topics";
 
 const PAGES = helpPages();
 /** Without the places where a formula may break. */
@@ -18,7 +18,7 @@ describe("printed forms as TeX", () => {
     ["dT = Tl - Td", String.raw` \Delta T =  T_{\mathrm{l}}- T_{\mathrm{d}}`],
     ["y = 2 * -1.5e5 * x", String.raw` y = 2\cdot\left(-1.5\cdot10^{5}\right)\cdot x`],
     ["y = 1e6 * x", String.raw` y = 1\cdot10^{6}\cdot x`],
-  ])("%s", (form, tex) => expect(texFor(form)).toBe(tex));
+  ])("writes the form %s as TeX", (form, tex) => expect(texFor(form)).toBe(tex));
 
   test.each([
     ["rhoV", String.raw`\rho_{\mathrm{V}}`],
@@ -26,20 +26,20 @@ describe("printed forms as TeX", () => {
     ["p0", "p_{0}"],
     ["LFL", String.raw`\mathrm{LFL}`],
     ["dpdT", String.raw`\frac{\mathrm{d} p}{\mathrm{d} T}`],
-  ])("the symbol %s", (name, tex) => expect(symbolTex(name)).toBe(tex));
+  ])("writes the symbol %s as TeX", (name, tex) => expect(symbolTex(name)).toBe(tex));
 
-  test("of a choice between two expressions has both cases", () =>
+  test("shows both cases of a choice between two expressions", () =>
     expect(mathmlFor("y = x >= 3 ? a : b")).toMatch(/<mtable>.*otherwise/s));
 
-  test("all become MathML", async () => {
+  test("every printed form becomes MathML", async () => {
     const forms = await printedForms(join(import.meta.dirname, "../../core"));
-    expect(forms.length).toBeGreaterThan(40);
+    expect(forms).toHaveLength(248);
     for (const form of forms) expect(mathmlFor(form), form).toMatch(/^<math[^]*<\/math>$/);
   });
 });
 
 describe("help pages", () => {
-  test("stand for every function and for every topic", () => {
+  test("every function and every topic has a help page", () => {
     for (const { id, topic } of CATALOGUE) {
       expect(pageOf(id), id).not.toBe("");
       expect(PAGES["help/index.html"], id).toContain(`<a href="${id}.html">${id}</a>`);
@@ -47,7 +47,7 @@ describe("help pages", () => {
     }
   });
 
-  test.each(CATALOGUE.map(({ id }) => [id] as const))("%s: carries no script and no odd number", (id) => {
+  test.each(CATALOGUE.map(({ id }) => [id] as const))("%s carries no script and no odd number", (id) => {
     const text = pageOf(id);
     expect(text).not.toMatch(/<script|javascript:|\son[a-z]+=/i);
     expect(text).not.toMatch(/undefined|\[object|NaN|Infinity/);
@@ -56,20 +56,20 @@ describe("help pages", () => {
     expect(text.match(/<h1>/g)).toHaveLength(1);
   });
 
-  test("link to pages that exist", () => {
+  test("every link of a help page leads to a page that exists", () => {
     for (const [path, text] of Object.entries(PAGES))
       for (const [, target = ""] of text.matchAll(/href="([^"#:]+)(?:#[^"]*)?"/g))
         expect(Object.keys(PAGES), `${path} → ${target}`).toContain(`help/${target}`);
   });
 
-  test("lead to their own sections", () => {
+  test("every link within a help page leads to a section of it", () => {
     for (const { id } of CATALOGUE)
       for (const [, target = ""] of pageOf(id).matchAll(/href="#([^"]+)"/g))
         expect(pageOf(id), `${id} → ${target}`).toContain(` id="${target}"`);
     expect(pageOf("POOL.YEAR")).toContain('<a href="#worked-example">Worked example</a>');
   });
 
-  test("show equation, limits in both systems, working, check, caution and citation", () => {
+  test("a help page shows equation, limits in both systems, working, check, caution and citation", () => {
     const text = pageOf("PIPE.HEADLOSS");
     expect(text).toContain("<math");
     expect(text).toContain("<code>h = f * L / D * v^2 / (2 * g)</code>");
@@ -82,7 +82,7 @@ describe("help pages", () => {
     expect(text).toContain('<a href="PIPE.BORE.html">PIPE.BORE</a>');
   });
 
-  test("turn a wide result over and show of many rows the first and the last", () => {
+  test("a help page transposes a wide result and shows the first and last of many rows", () => {
     const text = pageOf("POOL.YEAR");
     expect(text).toContain("What it shows, turned over, a column in each row: the first and the last of 13 rows");
     expect(text).toMatch(/<th[^>]*>month<\/th><th[^>]*>Jan<\/th><th[^>]*>Year<\/th>/);
@@ -90,7 +90,7 @@ describe("help pages", () => {
     expect(Number(taken)).toBeGreaterThan(0);
   });
 
-  test("name a long formula's ranges, print them beneath, and have the whole to copy", () => {
+  test("a help page names a long formula's ranges, prints them beneath, and offers the whole to copy", () => {
     const text = pageOf("POOL.YEAR");
     expect(text).toContain("<code>=WARMBACK.POOL.YEAR(inputs,climate,&quot;SI&quot;)</code>");
     expect(text).toContain("The range “climate”: the first 7 and the last of 12 rows");
@@ -98,13 +98,13 @@ describe("help pages", () => {
     expect(whole).toMatch(/^=WARMBACK\.POOL\.YEAR\({.*;20\.29,[^}]*},&quot;SI&quot;\)$/);
   });
 
-  test("tell the formulas of checks by the rows in which they differ", () => {
+  test("a help page tells the formulas of checks apart by the rows in which they differ", () => {
     const briefs = [...pageOf("EXCHANGER.COIL").matchAll(/<summary><code class="formula">(.*?)<\/code>/g)];
-    expect(briefs.length).toBeGreaterThan(2);
+    expect(briefs).toHaveLength(4);
     expect(new Set(briefs.map(([, brief]) => brief)).size).toBe(briefs.length);
   });
 
-  test("fold a working that is long", () => {
+  test("a help page folds a long working", () => {
     expect(pageOf("EXCHANGER.BALANCE")).toMatch(/<details class="working">\s*<summary>Its working, \d+ lines</);
     expect(pageOf("PIPE.HEADLOSS")).not.toContain('<details class="working">');
   });
@@ -115,12 +115,12 @@ describe("The example of a function", () => {
     !Array.isArray(raw) || new Set((raw as readonly unknown[][]).map(({ length }) => length)).size <= 1;
 
   test.each(CATALOGUE.map((definition) => [definition.id, definition] as const))(
-    "%s: gives a value, and its ranges are such as a sheet has",
+    "the example of %s gives a value, and a sheet can hold its ranges",
     (_id, definition) => {
       const { example } = gather(definition);
-      expect(example).toBeDefined();
-      expect(isFault(example?.told.out) ? example.told.out.message : "").toBe("");
-      expect(example?.raw.every(rectangular)).toBe(true);
+      if (example === undefined) throw new Error("no example");
+      expect(isFault(example.told.out) ? example.told.out.message : "").toBe("");
+      expect(example.raw.every(rectangular)).toBe(true);
     },
   );
 });

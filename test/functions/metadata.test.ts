@@ -4,20 +4,20 @@ import { CATALOGUE } from "../../core/catalogue";
 import { quantity, choice } from "../../core/kernel/argument";
 import { cellFunction } from "../../core/kernel/cellFunction";
 import { of } from "../../core/kernel/result";
-import { helpPage, VARIANTS } from "../../manifest/manifest";
-import { metadataOf, type EnumEntry, type FunctionEntry, type ParameterEntry } from "../../src/functions/metadata";
+import { helpPage, VARIANTS } from "../../scripts/manifest/manifest";
+import { metadataOf, type MetadataEnum, type MetadataFunction, type MetadataParameter } from "../../scripts/metadata";
 
 const METADATA = metadataOf(CATALOGUE, (id) => `${VARIANTS.production.host}/${helpPage(id)}`);
 
 /** A parameter as a shim can name it: "function" and "in" are no legal names there. */
 const shimName = (name: string): string => `${name}_`;
 
-const shimType = ({ customEnumId, type, dimensionality, repeating }: ParameterEntry): string => {
+const shimType = ({ customEnumId, type, dimensionality, repeating }: MetadataParameter): string => {
   const brackets = (dimensionality === "matrix" ? "[][]" : "") + (repeating ? "[]" : "");
   return `${customEnumId ?? type}${brackets}`;
 };
 
-const shimOf = (entry: FunctionEntry, place: number): string => {
+const shimOf = (entry: MetadataFunction, place: number): string => {
   const docs = entry.parameters.map(({ name, description }) => ` * @param ${shimName(name)} ${description}`);
   const params = entry.parameters.map((each) => `${shimName(each.name)}${each.optional ? "?" : ""}: ${shimType(each)}`);
   return `/**
@@ -29,7 +29,7 @@ ${docs.join("\n")}
 function shim${place}(${params.join(", ")}): any${entry.result.dimensionality === "matrix" ? "[][]" : ""} {}`;
 };
 
-const shimEnum = ({ id, values }: EnumEntry): string => `/** @customenum {string} */
+const shimEnum = ({ id, values }: MetadataEnum): string => `/** @customenum {string} */
 enum ${id} { ${values.map(({ name, stringValue }) => `${JSON.stringify(name)} = ${JSON.stringify(stringValue)}`).join(", ")} }`;
 
 /**
@@ -48,7 +48,7 @@ const normalised = (read: ReturnType<typeof parseTree>): unknown => ({
 });
 
 describe("functions.json", () => {
-  test("is what the stock parser reads from functions of that shape", () => {
+  test("functions.json is what the stock parser reads from functions of that shape", () => {
     const source = [...METADATA.enums.map(shimEnum), ...METADATA.functions.map(shimOf)].join("\n\n");
     const read = parseTree(source, "shims.ts");
     expect(read.extras.flatMap(({ errors }) => errors)).toEqual([]);

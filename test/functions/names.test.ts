@@ -1,12 +1,12 @@
 import { describe, expect, test } from "vitest";
 import { CATALOGUE } from "../../core/catalogue";
 import { NAMESPACE } from "../../core/kernel/describe";
-import { nameFaults } from "../../src/functions/names";
+import { nameFaults } from "../../scripts/names";
 
 describe("names of cell functions", () => {
-  test("are all legal in the catalogue", () => expect(nameFaults(CATALOGUE.map(({ id }) => id))).toEqual([]));
+  test("every name in the catalogue is legal", () => expect(nameFaults(CATALOGUE.map(({ id }) => id))).toEqual([]));
 
-  test("stand behind a short namespace", () => expect(NAMESPACE).toMatch(/^[A-Z][A-Z0-9.]{1,31}$/));
+  test("the namespace is short", () => expect(NAMESPACE).toMatch(/^[A-Z][A-Z0-9.]{1,31}$/));
 
   test.each([
     ["pipe.bore", /capitals/],
@@ -20,9 +20,9 @@ describe("names of cell functions", () => {
     ["NORM.DIST", /Excel's own/],
     ["LINE.PRINT", /Excel's own/],
     [`PIPE.${"A".repeat(60)}`, /64 characters/],
-  ])("may not be %s", (id, rule) => expect(nameFaults([id]).join("; ")).toMatch(rule));
+  ])("a name like %s is refused", (id, rule) => expect(nameFaults([id]).join("; ")).toMatch(rule));
 
-  test("may not be equal in a file, where periods are underscores", () =>
+  test("names that are equal in a file, where periods are underscores, are refused", () =>
     expect(nameFaults(["PIPE.BORE", "PIPE.BORE"])).toEqual([
       "PIPE.BORE: another function is stored under the same name",
     ]));

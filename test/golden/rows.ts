@@ -16,8 +16,7 @@ const cellsOf = (line: string): readonly string[] => {
   return line.endsWith(",") ? [...cells, ""] : cells;
 };
 
-/** Rows of a file in test/golden as column → text. */
-export const cellsIn = (file: string): readonly GoldenCells[] => {
+const readRows = (file: string): readonly GoldenCells[] => {
   const text = readFileSync(new URL(file, import.meta.url), "utf8");
   const [header = "", ...lines] = text.split(/\r?\n/).filter((line) => line !== "" && !line.startsWith("#"));
   const columns = cellsOf(header);
@@ -26,6 +25,16 @@ export const cellsIn = (file: string): readonly GoldenCells[] => {
     return Object.fromEntries(columns.map((column, place) => [column, cells[place] ?? ""]));
   });
 };
+
+const known = new Map<string, readonly GoldenCells[]>();
+
+/** Rows of a file in test/golden as column → text. Each file is read once; one without rows is a fault of the test. */
+export function cellsIn(file: string): readonly GoldenCells[] {
+  const rows = known.get(file) ?? readRows(file);
+  if (rows.length === 0) throw new Error(`${file} has no rows`);
+  known.set(file, rows);
+  return rows;
+}
 
 /** A cell as a number; a missing column is a fault of the test. */
 export const numberIn = (cells: GoldenCells, column: string): number => {

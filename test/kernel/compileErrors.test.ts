@@ -88,9 +88,9 @@ describe("what must not compile", () => {
 
   test("the sound definition compiles", () => expect(told.get("Good")).toBe(""));
 
-  test("an unknown kind does not", () => expect(told.get("Kind")).toMatch(/"lenght"/));
+  test("an unknown kind does not compile", () => expect(told.get("Kind")).toMatch(/"lenght"/));
 
-  test.each(names.map((name, place) => [name, String(place)] as const))("%s does not", (name, file) =>
+  test.each(names.map((name, place) => [name, String(place)] as const))("%s does not compile", (name, file) =>
     expect(told.get(file)).toMatch(BROKEN[name]?.[1] ?? /never/),
   );
 });

@@ -93,15 +93,15 @@ describe("pressure readings", () => {
     return (out as (string | number)[][]).map((line) => line[1] ?? "");
   };
 
-  test("gauge counts over the standard atmosphere and comes back as read", () => {
+  test("a gauge reading counts over the standard atmosphere and comes back as read", () => {
     const [absolute, asRead] = rows(120);
     expect(absolute).toBeCloseTo(134.696, 3);
     expect(asRead).toBeCloseTo(120, 9);
   });
 
-  test("psia overrides the basis", () => expect(rows("134.7 psia")[0]).toBeCloseTo(134.7, 9));
+  test("a reading in psia overrides the basis", () => expect(rows("134.7 psia")[0]).toBeCloseTo(134.7, 9));
 
-  test("psig counts over sea level where the basis is absolute", () =>
+  test("a reading in psig counts over sea level where the basis is absolute", () =>
     expect(rows("120 psig", "absolute")[0]).toBeCloseTo(134.696, 3));
 
   test("an altitude lowers the atmosphere by about 2.5 psi at 5,000 ft", () =>
@@ -249,7 +249,7 @@ describe("the memo", () => {
 describe("explaining a call", () => {
   const compiled = compile(doubling);
 
-  test("tells arguments with units and marks defaults", () => {
+  test("an explanation gives arguments with units and marks defaults", () => {
     const { args, out } = explain(compiled, ["12 m"], [doubling]);
     expect(out).toBeCloseTo(24 / 0.3048, 9);
     expect(args.map(({ label, value, unit, given }) => [label, value, unit, given]).slice(0, 3)).toEqual([
@@ -259,7 +259,7 @@ describe("explaining a call", () => {
     ]);
   });
 
-  test("raises cautions in the units of the call, most severe first", () => {
+  test("an explanation raises cautions in the units of the call, most severe first", () => {
     expect(explain(compiled, [400], [doubling]).cautions).toEqual([
       { code: "SAMPLE-LONG", severity: "Caution", text: "400 ft doubles to 800 ft" },
     ]);
@@ -269,7 +269,7 @@ describe("explaining a call", () => {
     expect(si[1]?.text).toBe("length: 2000 m is outside the usual 0 m to 1000 m; check value and unit.");
   });
 
-  test("a nought of a block that may be a blank cell is told; where nought or nothing are the same it isn't", () => {
+  test("a zero of a block that may be a blank cell raises ZERO-OR-BLANK; one that means the same as a blank doesn't", () => {
     const codes = (rows: readonly (readonly unknown[])[]) =>
       explain(compile(blocks), [rows], [blocks]).cautions.filter(({ code }) => code === "ZERO-OR-BLANK");
     expect(codes([["pool area", 1]])).toEqual([]);

@@ -20,20 +20,20 @@ const PAIRS = [
 ] as const;
 
 describe("units on plain numbers", () => {
-  test.each(PAIRS)("read %s as mathjs does with all its number types", (from, to) => {
+  test.each(PAIRS)("plain numbers in %s read as mathjs reads them with all its number types", (from, to) => {
     const units = numberUnits([]);
     for (const value of [-40, 0, 1, 105.25, 1e6])
       expect(units.unit(value, from).toNumber(to)).toBe(mathjs.unit(value, from).toNumber(to));
   });
 
-  test("take further units by their definition", () =>
+  test("a further unit is defined by known ones", () =>
     expect(
       numberUnits([["dozenMetres", "12 m"]])
         .unit(2, "dozenMetres")
         .toNumber("m"),
     ).toBe(24));
 
-  test("refuse unknown words and other dimensions", () => {
+  test("an unknown word and another dimension are refused", () => {
     const units = numberUnits([]);
     expect(() => units.unit(1, "furlongs")).toThrow();
     expect(() => units.unit(1, "kg").toNumber("m")).toThrow();

@@ -6,8 +6,10 @@ import { readQuantityText } from "../../core/kernel/quantityText";
 
 const math = create({ ...unitDependencies, ...createUnitDependencies });
 math.createUnit("gpm", "1 gal/minute");
+// By the atmosphere of 760 mm: mathjs rounds its own mmHg to 133.322 Pa.
+math.createUnit("micronHg", `${1 / 760_000} atm`);
 
-/** Our unit texts as mathjs spells them; what is missing is not convertible by it (money, plain numbers, scale only). */
+/** Our unit texts as mathjs spells them. Temperatures by their scale; money and plain numbers have no unit there. */
 const BY_MATH: Readonly<Record<string, string>> = {
   "BTU/h": "BTU/h",
   kW: "kW",
@@ -44,6 +46,36 @@ const BY_MATH: Readonly<Record<string, string>> = {
   "oz/ft": "oz/ft",
   "g/m": "g/m",
   "mPa·s": "mPa s",
+  "°F": "degR",
+  "°C": "K",
+  K: "K",
+  kg: "kg",
+  "lb/(h·ft²)": "lb/(h ft^2)",
+  "kg/(m²·s)": "kg/(m^2 s)",
+  "1/°F": "1/degR",
+  "1/K": "1/K",
+  "kg/m³": "kg/m^3",
+  "BTU/(lb·°F)": "BTU/(lb degR)",
+  "kJ/(kg·K)": "kJ/(kg K)",
+  "BTU/(h·ft·°F)": "BTU/(h ft degR)",
+  "W/(m·K)": "W/(m K)",
+  "BTU/(h·ft²·°F)": "BTU/(h ft^2 degR)",
+  "W/(m²·K)": "W/(m^2 K)",
+  "BTU/(h·°F)": "BTU/(h degR)",
+  "W/K": "W/K",
+  "h·ft²·°F/BTU": "h ft^2 degR/BTU",
+  "m²·K/W": "m^2 K/W",
+  cfm: "ft^3/minute",
+  "ft/gpm²": "ft/gpm^2",
+  "m/(m³/h)²": "m h^2/m^6",
+  "m/s": "m/s",
+  m: "m",
+  "m²": "m^2",
+  "m³": "m^3",
+  cP: "mPa s",
+  micron: "micronHg",
+  Pa: "Pa",
+  ohm: "ohm",
 };
 
 const kinds = Object.entries(KINDS) as [KindName, (typeof KINDS)[KindName]][];
@@ -53,8 +85,30 @@ describe("units", () => {
     for (const unit of [kind.US, kind.SI]) {
       const spelled = BY_MATH[unit.text];
       if (spelled === undefined || kind.base === "") continue;
-      expect(math.unit(3, spelled).toNumber(kind.base) / (3 * unit.factor)).toBeCloseTo(1, 9);
+      expect(math.unit(3, spelled).toNumber(kind.base.replace("1/K", "K^-1")) / (3 * unit.factor)).toBeCloseTo(1, 9);
     }
+  });
+
+  test("mathjs knows every printed unit but those of money, shares and ratios", () => {
+    const unknown = kinds.flatMap(([name, kind]) =>
+      [kind.US, kind.SI].some(({ text }) => BY_MATH[text] === undefined || kind.base === "") ? [name] : [],
+    );
+    expect(unknown).toEqual([
+      "cooling rating",
+      "humidity ratio",
+      "years",
+      "fraction",
+      "relative humidity",
+      "COP",
+      "number",
+      "count",
+      "money",
+      "yearly rate",
+      "price of gas",
+      "price of liquid fuel",
+      "price of electricity",
+      "price of wood",
+    ]);
   });
 
   test("temperatures cross by scale and zero point as mathjs says", () => {

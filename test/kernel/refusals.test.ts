@@ -18,16 +18,16 @@ describe("numbers beyond anything meant", () => {
     ["AIRCON.REJECTEDBYRATING", [1e10, 12], "#VALUE! cooling: must be at most 1000000000 BTU/h, got 10000000000 BTU/h"],
     ["EXCHANGER.WATERFLOW", [1e308, 10], "#VALUE! duty: must be at most 3.4121e18 BTU/h in size, got 1e+308"],
     ["PIPE.NPSH", [0, 80, 0, 1e200], "#VALUE! suctionLoss: must be at most 3.2808e18 ft in size, got 1e+200"],
-  ])("%s of %j are refused with their limit before a result leaves the numbers", (id, raw, message) => {
+  ])("%s of %j is refused with its limit before a result overflows", (id, raw, message) => {
     expect(refusal(id, ...raw).replace(/(\d)e\+(\d)/g, "$1e$2")).toBe(message.replace(/(\d)e\+(\d)/g, "$1e$2"));
   });
 
-  test("that are none are still told as such", () =>
+  test("a value that is no number is refused as such", () =>
     expect(refusal("PIPE.VELOCITY", Number.POSITIVE_INFINITY, "2 in")).toMatch(/expected a finite number/));
 });
 
 describe("words that belong to another function", () => {
-  test("are refused with what to do instead", () => {
+  test("a word that belongs to another function is refused with what to do instead", () => {
     expect(refusal("EXCHANGER.LMTD", 105, 105, 80, 88, "condensing")).toMatch(
       /expected "counterflow" or "parallel", got "condensing": give the condensing temperature as hotIn and hotOut/,
     );

@@ -29,7 +29,7 @@ const message = (raw: unknown): string => {
 };
 
 describe("a range as it stands", () => {
-  test("may be longer than other arguments, up to its own limit", () => {
+  test("a plain range may be longer than other arguments, up to its own limit", () => {
     expect(isFault(run(Array.from({ length: 45_000 }, () => [1])))).toBe(false);
     expect(message(Array.from({ length: 50_001 }, () => [1]))).toMatch(/range: a range may hold at most 50000 cells/);
   });
@@ -50,12 +50,12 @@ describe("a range as it stands", () => {
 describe("one label of a block by itself", () => {
   const inputs = block({ poolArea: quantity("area", "area", { above: 0 }) }, "block");
 
-  test("is found without case and spacing, and names the nearest where it isn't", () => {
+  test("a label is found without case and spacing, and an unknown one is refused with the nearest", () => {
     expect(labelKey(inputs, "Pool Area", "label")).toBe("poolArea");
     expect(() => labelKey(inputs, "pol area", "label")).toThrow(/nearest is "pool area"/);
   });
 
-  test("is admitted as the block admits it", () => {
+  test("a label by itself is admitted as its block admits it", () => {
     expect(admitLabel(inputs, "poolArea", 10, "values", "US", {})).toBeCloseTo(us("area", 10), 12);
     expect(() => admitLabel(inputs, "poolArea", -1, "values", "US", {})).toThrow(/values: must be above 0/);
     expect(() => admitLabel(inputs, "poolArea", null, "values", "US", {})).toThrow(/values: is blank/);

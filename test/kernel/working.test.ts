@@ -11,7 +11,7 @@ const told = (total: Total, kind: KindName, values: readonly number[]) => {
 };
 
 describe("a series in the working", () => {
-  test("adds up amounts, and tells first, last, least and most", () => {
+  test("a series adds up amounts, and gives first, last, least and most", () => {
     const line = told("sum", "time", [3600, 10_800, 7200]);
     expect(line).toMatchObject({ says: "Hours, sum", value: 6, unit: "h" });
     expect(line?.numbers).toBe("3 hours: first 1 h, last 2 h, least 1 h, most 3 h");
@@ -27,7 +27,7 @@ describe("a series in the working", () => {
   test("has the harmonic mean of conductances that lie behind one another", () =>
     expect(told("harmonic mean", "number", [2, 6])).toMatchObject({ says: "Hours, harmonic mean", value: 3 }));
 
-  test("shows what rounding left of a difference as nothing", () => {
+  test("shows a difference that is only rounding as nothing", () => {
     expect(told("mean", "heat rate", [-1.8e-12, si("heat rate", 20)])?.numbers).toContain("first 0 BTU/h,");
     expect(told("mean", "heat rate", [-1.8e-12, 1e-12])?.numbers).not.toContain("first 0 ");
   });

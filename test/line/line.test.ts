@@ -52,7 +52,7 @@ describe("LINE.BOILING", () => {
     expect(sublimationPressure.code({ T: 230 })).toBeCloseTo(8.94735, 4);
   });
 
-  it("says -12 °F at 500 micron and 212 °F at one atmosphere", () => {
+  it("gives -12 °F at 500 micron and 212 °F at one atmosphere", () => {
     expect(call("LINE.BOILING", 500)).toBeCloseTo(-12, 0);
     expect(call("LINE.BOILING", 760_000)).toBeCloseTo(212, 0);
   });
@@ -68,7 +68,7 @@ describe("LINE.BOILING", () => {
     }
   });
 
-  it("refuses beyond its lines in the cell's units", () => {
+  it("refuses a pressure beyond its lines in the cell's units", () => {
     const out = call("LINE.BOILING", 1e-9);
     if (!isFault(out)) throw new Error("answered");
     expect(out.message).toMatch(/vacuum \(absolute\): must be from .* micron to .* micron, got/);
@@ -147,7 +147,7 @@ describe("LINE.ROOMLIMIT", () => {
     return [notice, workingLines(steps, system).find(({ says }) => says.startsWith("Lower flammability"))?.says ?? ""];
   };
 
-  it("tells every flammability limit in the units of the call, in the notice and in the working", () => {
+  it("gives every flammability limit in the units of the call, in the notice and in the working", () => {
     for (const name of ["R-32", "R-452B", "R-454B"])
       for (const text of told(name, "US")) {
         expect(text, name).toContain(" lb/ft³");
@@ -184,12 +184,12 @@ describe("LINE.RISER", () => {
     expect(leastFlow(solved, "suction", 0.02) / leastFlow(solved, "suction", 0.01)).toBeCloseTo(2 ** 2.5, 9);
   });
 
-  it("asks of a discharge riser more flow than of a suction riser: denser gas", () => {
+  it("needs more flow in a discharge riser than in a suction riser: denser gas", () => {
     for (const name of CONDENSING_REFRIGERANTS)
       expect(leastFlow(at(name), "discharge", 0.02), name).toBeGreaterThan(leastFlow(at(name), "suction", 0.02));
   });
 
-  it("never asks less at part load", () => {
+  it("never needs less flow at part load", () => {
     const rows = rowsOf("LINE.RISER", "R-410A", "suction", "7/8 in", 45, 115);
     expect(rows.get("least cooling part load")).toBeGreaterThanOrEqual(rows.get("least cooling")!);
   });
@@ -226,7 +226,7 @@ describe("LINE.CHARGEBALANCE", () => {
     }
   });
 
-  it("closes: needs, difference, added charge and new total", () => {
+  it("the balance of needs, difference, added charge and new total closes", () => {
     const rows = rowsOf("LINE.CHARGEBALANCE", block());
     const value = (label: string): number => rows.get(label) ?? Number.NaN;
     expect(value("need pool") - value("need outdoors")).toBeCloseTo(value("difference"), 9);
@@ -265,7 +265,7 @@ describe("LINE.CHARGEBALANCE", () => {
     );
   });
 
-  it("asks for the size of a line that has a length, and for shares that fit", () => {
+  it("refuses a line with a length and no size, and shares that don't fit", () => {
     for (const [change, says] of [
       [{ "liquid line size": "" }, /liquid line size is needed/],
       [{ "gas line length": 20 }, /gas line size is needed/],

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { checkManifest, type Finding } from "../../manifest/check";
+import { checkManifest, type Finding } from "../../scripts/manifest/check";
 import { sampleBuild, sampleMetadata, sampleXml, type Metadata, type SampleParts } from "./sample";
 
 type Break = readonly [

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
-import { checkManifest } from "../../manifest/check";
-import { parseXml, everyElement, type XmlElement } from "../../manifest/xml";
+import { checkManifest } from "../../scripts/manifest/check";
+import { parseXml, everyElement, type XmlElement } from "../../scripts/manifest/xml";
 import { sampleBuild, sampleXml } from "./sample";
 
 function goodRoot(): XmlElement {

@@ -2,11 +2,11 @@ import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "nod
 import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import { expect, test } from "vitest";
-import { openBuild, pngSize } from "../../manifest/build";
-import { checkManifest } from "../../manifest/check";
-import { ICON_SIZES, iconPath } from "../../manifest/icons";
-import { checkedHost, helpPage, manifestVersion, manifestXml, PAGES, VARIANTS } from "../../manifest/manifest";
-import { filesBelow, packageVersion, writeOutput } from "../../manifest/output";
+import { openBuild, pngSize } from "../../scripts/manifest/build";
+import { checkManifest } from "../../scripts/manifest/check";
+import { ICON_SIZES, iconPath } from "../../scripts/manifest/icons";
+import { checkedHost, helpPage, manifestVersion, manifestXml, PAGES, VARIANTS } from "../../scripts/manifest/manifest";
+import { filesBelow, packageVersion, writeOutput } from "../../scripts/manifest/output";
 import { sampleBuild, sampleMetadata, sampleXml } from "./sample";
 
 test("the production manifest has no fault", () => {

@@ -120,7 +120,7 @@ describe("content security", () => {
     expect(policy("other.html").get("default-src")).toEqual(["'none'"]);
   });
 
-  test("help pages run no script", () => {
+  test("the policy of help pages allows no script", () => {
     expect(policy("help/index.html").has("script-src")).toBe(false);
     expect(policy("help/index.html").get("default-src")).toEqual(["'none'"]);
   });

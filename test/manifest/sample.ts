@@ -1,9 +1,9 @@
 import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
-import { pngSize } from "../../manifest/build";
-import type { Build } from "../../manifest/check";
-import { ICON_SIZES, iconPath } from "../../manifest/icons";
-import { helpPage, manifestXml, PAGES, VARIANTS, type Variant } from "../../manifest/manifest";
+import { pngSize } from "../../scripts/manifest/build";
+import type { Build } from "../../scripts/manifest/check";
+import { ICON_SIZES, iconPath } from "../../scripts/manifest/icons";
+import { helpPage, manifestXml, PAGES, VARIANTS, type Variant } from "../../scripts/manifest/manifest";
 
 interface Parameter {
   name: string;

@@ -13,7 +13,7 @@ describe("linearSolve", () => {
     [1, 2, 3].forEach((value, i) => expect(b[i]).toBeCloseTo(value, 12));
   });
 
-  it("says so where the matrix is singular", () => {
+  it("refuses a singular matrix", () => {
     expect(linearSolve(Float64Array.of(1, 2, 0, 0), Float64Array.of(1, 1))).toBe(false);
   });
 });
@@ -60,7 +60,7 @@ describe("Chebyshev pieces", () => {
     coefficients: Float64Array.from(fit.coefficients),
   };
 
-  it("meet the tolerance everywhere, and their slopes nearly so", () => {
+  it("the pieces meet the tolerance everywhere, and their slopes nearly so", () => {
     expect(fit.breaks.length).toBeGreaterThan(2);
     const at = { value: 0, slope: 0 };
     for (let x = -2; x <= 6; x += 0.037) {
@@ -71,7 +71,7 @@ describe("Chebyshev pieces", () => {
     }
   });
 
-  it("state the error that they have", () => {
+  it("the pieces state the error that they have", () => {
     expect(fit.error).toBeLessThan(1e-9);
     expect(fit.error).toBeGreaterThan(0);
   });

@@ -4,7 +4,7 @@ import { chebyshevAt, piecewiseFit } from "../../core/numeric/chebyshev";
 import { packSeries, unpackSeries } from "../../core/numeric/packedSeries";
 
 describe("packed series", () => {
-  test("come back as they were: the same ends of pieces and the same coefficients", () => {
+  test("a packed series comes back as it was: the same ends of pieces and the same coefficients", () => {
     const fit = piecewiseFit((x) => Math.sqrt(x), [0.01, 7.3], {
       degree: 6,
       tolerance: 1e-7,
@@ -20,7 +20,7 @@ describe("packed series", () => {
     for (let x = 0.01; x < 7.3; x += 0.0173) expect(chebyshevAt(back, x)).toBeCloseTo(Math.sqrt(x), 6);
   });
 
-  test("keep every decimal number of up to fifteen digits to the last bit", () => {
+  test("a packed series keeps every decimal number of up to fifteen digits to the last bit", () => {
     fc.assert(
       fc.property(
         fc.integer({ min: 0, max: 12 }),
@@ -34,7 +34,7 @@ describe("packed series", () => {
     );
   });
 
-  test("refuse coefficients that they couldn't give back", () => {
+  test("coefficients that couldn't come back are refused", () => {
     const packing = (coefficient: number) => () =>
       packSeries({ breaks: [1, 2], degree: 0, coefficients: [coefficient], error: 0 }, 0);
     const largest = 2 ** 52 - 1;
@@ -42,6 +42,6 @@ describe("packed series", () => {
     for (const lost of [Number.NaN, Infinity, 2 ** 52, -(2 ** 52)]) expect(packing(lost)).toThrow(/below 2\^52/);
   });
 
-  test("refuse pieces that aren't halves of their range", () =>
+  test("pieces that aren't halves of their range are refused", () =>
     expect(() => packSeries({ breaks: [0, 1, 3], degree: 0, coefficients: [1, 2], error: 0 }, 1)).toThrow(/halves/));
 });

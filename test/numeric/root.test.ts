@@ -8,14 +8,14 @@ describe("the bracketed root", () => {
     ["a cosine", (x) => Math.cos(x) - x, 0, 1, 0.7390851332151607],
     ["a steep exponential", (x) => Math.exp(20 * x) - 2, -1, 1, Math.LN2 / 20],
     ["a straight line", (x) => 3 * x - 1, 0, 10, 1 / 3],
-  ])("of %s is found in few passes", (_, f, low, high, root) => {
+  ])("the root of %s is found in few passes", (_, f, low, high, root) => {
     const found = bracketedRoot(f, low, high);
     expect(found.found).toBe(true);
     expect(found.x).toBeCloseTo(root, 10);
     expect(found.iterations).toBeLessThanOrEqual(16);
   });
 
-  test("never leaves its bracket and says so where there is none", () => {
+  test("never leaves its bracket and reports that there is none", () => {
     fc.assert(
       fc.property(
         fc.double({ min: -5, max: 5, noNaN: true }),

@@ -37,14 +37,14 @@ const LOOP = [
 ];
 
 describe("the loop's head", () => {
-  test("of a pipe is found from its length alone", () => {
+  test("a pipe's head is found from its length alone", () => {
     expect(refusal([["pipe", "2 in", 30, null, null, null, 22]], 40)).toMatch(
       /items, pipe: a pipe's loss is found from its length/,
     );
     expect(refusal([["pipe", "2 in", 30, 5, 10]], 40)).toMatch(/a row of its own/);
   });
 
-  test("is the sum of what the single functions give, suction and return apart", () => {
+  test("the loop's head is the sum of what the single functions give, suction and return apart", () => {
     const at = { flow: us("water flow", 50), water: us("temperature", 80), schedule: "40" } as const;
     const out = cells(LOOP, 50);
     const column = (row: number): number => Number(out[row]?.[3]) * 0.3048;
@@ -97,7 +97,7 @@ describe("the loop's head", () => {
     expect(out).toEqual(cells(LOOP, 50));
   });
 
-  test("refuses what it can't work with, and says in which row", () => {
+  test("refuses what it can't compute, and says in which row", () => {
     expect(refusal([["elbw 90", "2 in", 2]], 50)).toMatch(/#VALUE! items, elbw 90: .*nearest: "elbow 90"/);
     expect(refusal([["pipe", "2 in"]], 50)).toMatch(/length of the pipe is needed/);
     expect(refusal([["elbow 90", null, 2]], 50)).toMatch(/needs its nominal size/);
@@ -108,7 +108,7 @@ describe("the loop's head", () => {
     expect(refusal([["pipe", "2 in", 10]], 0)).toMatch(/flow: must be above/);
   });
 
-  test("rises with the flow, and a component's by its square", () => {
+  test("the loop's head rises with the flow, and a component's by its square", () => {
     const item = (what: string, over: Partial<LoopItem>): LoopItem => ({
       what,
       size: undefined,
@@ -163,7 +163,7 @@ describe("the working of a long loop", () => {
         .map(({ size }) => size)
         .slice(0, -1),
     ],
-  ])("of sixty mixed rows in %s ends with its result, uncut", (_, sizes) => {
+  ])("a working of sixty mixed rows in %s ends with its result, uncut", (_, sizes) => {
     const told = working(sixty(sizes), 60);
     expect(told.length).toBeLessThanOrEqual(200);
     expect(told.map(([step]) => step)).not.toContain("…");
@@ -179,7 +179,7 @@ describe("the working of a long loop", () => {
     rows.slice(0, 60).forEach((row, place) => {
       const lines = told.filter(([, says]) => String(says).includes(`, row ${place + 1}, ${String(row[0])}`));
       expect(lines.map((line) => line[3])).toContain(Number(Number(row[3]).toPrecision(12)));
-      expect(lines.every((line) => /\d/.test(String(line[2])))).toBe(true);
+      expect(lines.map((line) => String(line[2])).filter((each) => !/\d/.test(each))).toEqual([]);
     });
     for (const row of rows.slice(60)) {
       const sum = told.find(([, says]) => says === `${String(row[0])}, sum`);
@@ -200,8 +200,8 @@ describe("reducers", () => {
   const rows = cellsIn("fittings-reducers-tees.csv").filter(
     (row) => row["fitting"] === "contraction, sudden" && (row["method"] ?? "").startsWith("Crane"),
   );
-  test("lose what another program carries from TP-410 for a sudden contraction", () => {
-    expect(rows.length).toBeGreaterThan(2);
+  test("a reducer loses what another program carries from TP-410 for a sudden contraction", () => {
+    expect(rows).toHaveLength(6);
     for (const row of rows)
       expect(suddenContraction.code({ D: numberIn(row, "small_ID_mm"), Db: numberIn(row, "large_ID_mm") })).toBeCloseTo(
         numberIn(row, "K"),

@@ -7,7 +7,7 @@ import { compile, evaluate } from "../../core/kernel/evaluate";
 import { isFault } from "../../core/kernel/fault";
 import type { Example } from "../../core/kernel/cellFunction";
 import { coverOf } from "../../core/pool/data/covers";
-import { coverReduction, skyEmissivity, skyRadiation } from "../../core/pool/surfaceEquations";
+import { coverReduction, skyEmissivity, skyRadiation } from "../../core/pool/losses/equations";
 import { bracketedRoot } from "../../core/numeric/root";
 import { cellsIn, numberIn, wordIn, type GoldenCells } from "../golden/rows";
 
@@ -53,7 +53,7 @@ describe("sky radiation", () => {
     expect(Math.abs(es ** 0.25 * air - 273.15 - printed("P21"))).toBeLessThan(within("P21"));
   });
 
-  it("falls with cloud, and to nothing where all of the sky is hidden by things as warm as the water", () => {
+  it("sky radiation falls with cloud, and to nothing where all of the sky is hidden by things as warm as the water", () => {
     expect(heatOf({ ...POOL, cloud: 10 }, "sky radiation")).toBeLessThan(
       heatOf({ ...POOL, cloud: 2 }, "sky radiation"),
     );
@@ -63,7 +63,7 @@ describe("sky radiation", () => {
 });
 
 describe("covers", () => {
-  it("cut by covered share times cover factor, as printed", () => {
+  it("a cover cuts evaporation by covered share times cover factor, as printed", () => {
     expect(100 * coverReduction.code({ c: 0.5, t: 1, f: 0.5 })).toBeCloseTo(printed("P32"), 9);
   });
 
@@ -72,17 +72,17 @@ describe("covers", () => {
     ["P28", "bubble"],
     ["P29", "solid"],
     ["P30", "disks"],
-  ] as const)("%s: cut the evaporation as measured, %s", (id, kind) => {
+  ] as const)("the cover of row %s cuts the evaporation as measured: %s", (id, kind) => {
     expect(coverOf(kind).evaporation * 100).toBeCloseTo(printed(id), 9);
   });
 
-  it("in place all day save that share of the evaporation and of its make-up, no more", () => {
+  it("a cover in place all day saves that share of the evaporation and of its make-up, no more", () => {
     const inputs = { ...POOL, cover: "foam", coverHours: 24, mainsTemperature: 27 };
     const found = losses(inputs);
     expect(found.get("cover effect")?.[0]).toBeCloseTo(-0.959 * (found.get("evaporation")?.[0] ?? NaN), 9);
   });
 
-  it("at night leave the sun alone, by day keep part of it out", () => {
+  it("a cover at night does not affect the sun; by day it keeps part of it out", () => {
     const sunny = { ...POOL, sunOnWater: 5, cover: "solid" };
     const night = heatOf({ ...sunny, coverHours: 12 }, "cover effect");
     const dark = heatOf({ ...POOL, cover: "solid", coverHours: 12 }, "cover effect");
@@ -96,7 +96,7 @@ describe("losses", () => {
   const amount = double({ min: 0, max: 1, noNaN: true });
   const temperature = double({ min: 5, max: 35, noNaN: true });
 
-  it("sum up to the net, and the net's share to its part of the losses", () => {
+  it("the losses sum up to the net, and the net's share to its part of the losses", () => {
     assert(
       property(temperature, temperature, amount, amount, amount, (water, air, humidity, cloud, share) => {
         const inputs = {
@@ -121,31 +121,31 @@ describe("losses", () => {
     );
   });
 
-  it("take convection as Bowen's share of evaporation where that ratio exists", () => {
+  it("convection is Bowen's share of evaporation where that ratio exists", () => {
     const found = losses({ ...POOL, evaporationMethod: "Carrier" });
     // 0.0615646 kPa/K; vapour pressure 3.567 kPa at 27 °C, 2.339 kPa at 20 °C (IAPWS).
     const ratio = (0.0615646 * 7) / (3.567 - 0.5 * 2.339);
     expect((found.get("convection")?.[0] ?? 0) / (found.get("evaporation")?.[0] ?? 1)).toBeCloseTo(ratio, 3);
   });
 
-  it("take convection by wind as 3.1 + 4.1 v", () => {
+  it("convection by wind is 3.1 + 4.1 v", () => {
     expect(heatOf({ ...POOL, convectionMethod: "by wind" }, "convection")).toBeCloseTo(
       ((3.1 + 4.1 * 1.5) * 100 * 7) / 1000,
       9,
     );
   });
 
-  it("split in mild weather about as published: evaporation 70 %, radiation 20 %", () => {
+  it("the losses split in mild weather about as published: evaporation 70 %, radiation 20 %", () => {
     const found = losses({ ...POOL, windAt10m: 4, airTemperature: 24, cloud: 4 });
     expect(Math.abs(100 * (found.get("evaporation")?.[1] ?? 0) - printed("P34"))).toBeLessThan(10);
     expect(Math.abs((found.get("sky radiation")?.[1] ?? 0) - 0.2)).toBeLessThan(0.1);
   });
 
-  it("absorb the published share of the sun", () => {
+  it("the pool absorbs the published share of the sun", () => {
     expect(-heatOf({ ...POOL, sunOnWater: 2.4 }, "sun gained") * 10).toBeCloseTo(printed("P33"), 6);
   });
 
-  it("make up evaporation, splash, backwash and leak less rain, never less than nothing", () => {
+  it("make-up covers evaporation, splash, backwash and leak less rain, never less than nothing", () => {
     const base = { ...POOL, mainsTemperature: 15, airTemperature: 27 };
     const dry = heatOf(base, "make-up water");
     const more = heatOf({ ...base, splash: 1, backwash: 0.5, leak: 0.5 }, "make-up water");
@@ -155,14 +155,14 @@ describe("losses", () => {
     expect(heatOf({ ...base, rain: 100 }, "make-up water")).toBeCloseTo(0, 9);
   });
 
-  it("by the surface rule are zero where POOL.SETTLES says, and hold no other part", () => {
+  it("losses by the surface rule are zero where POOL.SETTLES says, and have no other part", () => {
     const base = { poolArea: 800, airTemperature: 70, humidity: 0.5, lossMethod: "surface rule" };
     const settled = Number(run("POOL.SETTLES", { area: 800, air: 70, heat: 60_000 }));
     expect(heatOf({ ...base, poolTemperature: settled }, "net", "US")).toBeCloseTo(60_000, 5);
     expect(losses({ ...base, poolTemperature: 80 }, "US").get("evaporation")?.[0]).toBe("");
   });
 
-  it("by parts are zero at one temperature only", () => {
+  it("losses by parts are zero at one temperature only", () => {
     const net = (t: number): number => heatOf({ ...POOL, sunOnWater: 4, poolTemperature: t }, "net");
     const root = bracketedRoot(net, 1, 45, { tolerance: 1e-6 });
     expect(root.found).toBe(true);
@@ -170,7 +170,7 @@ describe("losses", () => {
     expect(net(root.x + 1)).toBeGreaterThan(0);
   });
 
-  it("use wind at the water before the weather station's, and refuse to go without", () => {
+  it("the losses use wind at the water before the weather station's, and are refused without either", () => {
     expect(heatOf({ ...POOL, windAt10m: 20 }, "net")).toBe(heatOf(POOL, "net"));
     const calm = { poolArea: 100, poolTemperature: 27, airTemperature: 20, humidity: 0.5 };
     expect(heatOf({ ...calm, windAt10m: 5, shelter: "suburban" }, "net")).toBeCloseTo(heatOf(POOL, "net"), 9);
@@ -181,7 +181,7 @@ describe("losses", () => {
 });
 
 describe("refusals", () => {
-  it("name argument, rule, limit and what came", () => {
+  it("a refusal names argument, rule, limit and what came", () => {
     const pool = { volume: 40_000, from: 70, to: 82, heat: 50_000 };
     expect(run("POOL.WARMUP", { ...pool, area: 800, air: 70 })).toMatch(/#N\/A heat: .*82 °F.*settles at 75\.95/);
     expect(run("POOL.WARMUP", { ...pool, to: 70 })).toMatch(/#VALUE! to: must be above from, 70 °F, got 70 °F/);

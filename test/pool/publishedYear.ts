@@ -1,7 +1,8 @@
 /** Years of pools in cities whose monthly climate is at hand, for comparison with published results. */
-import { admitClimate, type Climate } from "../../core/pool/climate";
-import { yearOf, type Year } from "../../core/pool/models/year";
-import type { YearInputs } from "../../core/pool/models/yearSetUp";
+import { admitClimate, type Climate } from "../../core/pool/year/climate";
+import type { YearInputs } from "../../core/pool/year/inputs";
+import type { Year } from "../../core/pool/year/results";
+import { yearOf } from "../../core/pool/year/year";
 import { cellsIn, numberIn } from "../golden/rows";
 import { DEFAULTS } from "./yearPools";
 

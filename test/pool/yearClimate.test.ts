@@ -5,9 +5,9 @@ import { rawOfExample } from "../../core/kernel/describe";
 import { compile, evaluate } from "../../core/kernel/evaluate";
 import { isFault } from "../../core/kernel/fault";
 import type { RawMatrix, RawScalar } from "../../core/kernel/raw";
-import { admitClimate } from "../../core/pool/climate";
+import { admitClimate } from "../../core/pool/year/climate";
+import { weatherOf } from "../../core/pool/year/weather";
 import { MIAMI_MONTHS } from "../../core/pool/data/miami";
-import { weatherOf } from "../../core/pool/models/yearWeather";
 import { cellsIn, numberIn } from "../golden/rows";
 
 type Matrix = (string | number | null)[][];
@@ -74,22 +74,25 @@ describe("twelve rows of monthly means", () => {
   test.each([
     ["miami-fl", 25.82],
     ["chicago-il", 41.98],
-  ])("in %s need within 5 % of the heat a year that 8,760 hours need, both ways of counting", (city, latitude) => {
-    const hours = call("POOL.YEAR", inputs(latitude), city === "miami-fl" ? miami : hourly(city), "SI");
-    const months = call("POOL.YEAR", inputs(latitude), monthly(city), "SI");
-    for (const column of ["back up without", "back up by month"]) {
-      const ratio = Number(cell(months, "Year", column)) / Number(cell(hours, "Year", column));
-      expect(Math.abs(ratio - 1), `${column}: ${ratio}`).toBeLessThan(0.05);
-    }
-  });
+  ])(
+    "monthly means in %s need within 5 % of the heat a year that 8,760 hours need, both ways of counting",
+    (city, latitude) => {
+      const hours = call("POOL.YEAR", inputs(latitude), city === "miami-fl" ? miami : hourly(city), "SI");
+      const months = call("POOL.YEAR", inputs(latitude), monthly(city), "SI");
+      for (const column of ["back up without", "back up by month"]) {
+        const ratio = Number(cell(months, "Year", column)) / Number(cell(hours, "Year", column));
+        expect(Math.abs(ratio - 1), `${column}: ${ratio}`).toBeLessThan(0.05);
+      }
+    },
+  );
 
-  test("keep the means that were given", () => {
+  test("hours made from monthly means keep the given means", () => {
     const table = call("POOL.YEAR", inputs(25.82), monthly("miami-fl"), "SI");
     expect(Number(cell(table, "Jul", "air"))).toBeCloseTo(28.13, 1);
     expect(Number(cell(table, "Year", "sun"))).toBeCloseTo(140_250, -3);
   });
 
-  test("count in the sheet's units where the header has none", () => {
+  test("monthly rows count in the sheet's units where the header has none", () => {
     const si = monthly("miami-fl");
     const us = [
       ["air", "swing", "humidity", "wind at 10 m", "sun", "mains"],
@@ -113,12 +116,12 @@ describe("twelve rows of monthly means", () => {
 });
 
 describe("8,760 rows of hours", () => {
-  test("are read in any order of columns, month, day and hour passed over", () => {
+  test("hourly rows are read in any order of columns, month, day and hour passed over", () => {
     const turned = miami.map((line, row) => [row === 0 ? "hour" : row, ...[...line].reverse()]);
     expect(admitClimate(turned, "SI")).toEqual(admitClimate(miami, "SI"));
   });
 
-  test("take mains from their column, from the label before it, else from the air", () => {
+  test("mains come from their column, from the label before it, else from the air", () => {
     const withMains = miami.map((line, row) => [...line, row === 0 ? "mains (°C)" : 12]);
     const site = { latitude: 0.45, altitude: 11, shelter: 0.3, windAtWater: undefined };
     const mainsOf = (matrix: Matrix, mains: readonly number[] | undefined): readonly number[] => [
@@ -133,21 +136,21 @@ describe("8,760 rows of hours", () => {
     expect(refusal(junk)).toMatch(/climate, row 6, mains: expected a number, got "junk"/);
   });
 
-  test("may be followed by rows that are blank, which come as noughts on some hosts", () => {
+  test("blank rows may follow the hours, which come as zeros on some hosts", () => {
     const months = monthly("miami-fl");
     const blank = (cell: number | null): Matrix => [...months, ...Array.from({ length: 3 }, () => Array(6).fill(cell))];
     expect(admitClimate(blank(0), "SI")).toEqual(admitClimate(months, "SI"));
     expect(admitClimate(blank(null), "SI")).toEqual(admitClimate(months, "SI"));
   });
 
-  test("give clouds from the clearness of the sun where there is no column of them", () => {
+  test("clouds come from the clearness of the sun where there is no column of them", () => {
     const bare = miami.map((line) => line.filter((_, place) => place !== 4));
     const known = Number(cell(call("POOL.YEAR", inputs(25.82), miami, "SI"), "Year", "back up without"));
     const made = Number(cell(call("POOL.YEAR", inputs(25.82), bare, "SI"), "Year", "back up without"));
     expect(Math.abs(made / known - 1)).toBeLessThan(0.03);
   });
 
-  test("fit with a header and every column, beyond the cells of other arguments", () => {
+  test("8,760 rows with a header and every column fit, beyond the cells of other arguments", () => {
     expect(miami.length * HEAD.length).toBeGreaterThan(40_000);
     expect(admitClimate(miami, "SI").columns.air).toHaveLength(8760);
   });
@@ -173,12 +176,12 @@ describe("a climate that can't be read is refused with row and column", () => {
     ["no humidity", miami.map((line) => line.filter((_, place) => place !== 1)), /"humidity" or "dew point"/],
     ["no sun", miami.map((line) => line.filter((_, place) => place !== 3)), /column "sun" is missing/],
     ["a wrong unit", [["air (kg)", ...HEAD.slice(1)], ...miami.slice(1)], /header, air: unit "kg"/],
-  ] as const)("%s", (_, matrix, says) => {
+  ] as const)("a climate with %s is refused", (_, matrix, says) => {
     expect(refusal(matrix as RawMatrix)).toMatch(says);
     expect(refusal(matrix as RawMatrix)).toMatch(/^#VALUE! climate/);
   });
 
-  test("humidity in percent", () => {
+  test("humidity in percent is refused", () => {
     const percent = MIAMI_MONTHS.map((line, row) =>
       line.map((value, place) => (row > 0 && place === 2 ? Number(value) * 100 : value)),
     );
@@ -187,13 +190,13 @@ describe("a climate that can't be read is refused with row and column", () => {
     );
   });
 
-  test("an empty row between, but not blank rows at the end", () => {
+  test("an empty row between others is refused, but blank rows at the end are not", () => {
     const gap = [...MIAMI_MONTHS.slice(0, 5), Array<null>(6).fill(null), ...MIAMI_MONTHS.slice(6)] as RawMatrix;
     expect(refusal(gap)).toMatch(/row 6, air: is blank/);
     expect(refusal([...MIAMI_MONTHS, Array<null>(6).fill(null)] as RawMatrix)).toBe("admitted");
   });
 
-  test("monthly rows without a latitude", () => {
+  test("monthly rows without a latitude are refused", () => {
     const raw = rawOfExample({ poolArea: 100, setPoint: 27 });
     expect(() => call("POOL.YEAR", raw, MIAMI_MONTHS, "SI")).toThrow(/"latitude" is needed with monthly rows/);
   });
@@ -202,7 +205,7 @@ describe("a climate that can't be read is refused with row and column", () => {
 describe("answers of a cold place", () => {
   const chicago = hourly("chicago-il");
 
-  test("are the word frozen below freezing, and numbers in summer", () => {
+  test("months below freezing say frozen, and summer has numbers", () => {
     const table = call("POOL.YEAR", inputs(41.98), chicago, "SI");
     expect(cell(table, "Jan", "pool without")).toBe("frozen");
     expect(cell(table, "Jan", "pool without lowest")).toBe("frozen");
@@ -210,7 +213,7 @@ describe("answers of a cold place", () => {
     expect(Number(cell(table, "Jul", "pool without"))).toBeGreaterThan(20);
   });
 
-  test("heat in the season only", () => {
+  test("heat is needed in the season only", () => {
     const table = call("POOL.YEAR", inputs(41.98, { seasonStart: 5, seasonEnd: 9 }), chicago, "SI");
     for (const month of ["Jan", "Apr", "Oct"]) expect(cell(table, month, "back up without")).toBe(0);
     expect(Number(cell(table, "May", "back up without"))).toBeGreaterThan(1000);

@@ -1,10 +1,13 @@
 import { describe, expect, test } from "vitest";
 import { DAYS } from "../../core/aircon/models/fullLoadHours";
-import { vapourPressureAt } from "../../core/pool/models/vapourTable";
-import type { PoolRun, PoolYear } from "../../core/pool/models/yearPlan";
-import { repeatingYear } from "../../core/pool/models/yearRepeat";
-import { yearSurface, type Weather, type YearSurface } from "../../core/pool/models/yearSurface";
-import { heldExactly, totalOf, type Held } from "../../core/pool/models/yearTerms";
+import { heldExactly } from "../../core/pool/year/lossesAt";
+import { repeatingYear } from "../../core/pool/year/repeat";
+import type { Held, PoolYear } from "../../core/pool/year/results";
+import type { PoolRun } from "../../core/pool/year/run";
+import { totalOf } from "../../core/pool/year/sums";
+import { yearSurface, type YearSurface } from "../../core/pool/year/surface";
+import { vapourPressureAt } from "../../core/pool/year/vapourTable";
+import type { Weather } from "../../core/pool/year/weather";
 import { cellsIn, numberIn, type GoldenCells } from "../golden/rows";
 import { bareRun, openPool } from "./yearPools";
 
@@ -99,14 +102,14 @@ const checkHeld = (held: Held, row: GoldenCells): void => {
 describe.each(cases)("a pool in %s by %s, wind factor %s, against another program", (city, method, wind) => {
   const surface = surfaceOf(city, method, Number(wind));
 
-  test("held at 27 °C loses, gains and needs the same, month by month", () => {
+  test("a pool held at 27 °C loses, gains and needs the same, month by month", () => {
     const rows = rowsOf(city, "a_hold27", method, wind);
     expect(rows).toHaveLength(13);
     const held = heldExactly(surface, 300.15);
     for (const row of rows) checkHeld(held, row);
   });
 
-  test("left to itself has the same temperatures within 0.05 K and heats within 0.5 %", () => {
+  test("a pool left to itself has the same temperatures within 0.05 K and heats within 0.5 %", () => {
     const rows = rowsOf(city, "b_float", method, wind);
     expect(rows).toHaveLength(13);
     const year = repeatingYear(runOf(surface), 293.15);
@@ -116,7 +119,7 @@ describe.each(cases)("a pool in %s by %s, wind factor %s, against another progra
     }
   });
 
-  test("with 80 W/m² in hours above 24 °C has the same temperatures and heats", () => {
+  test("a pool given 80 W/m² in hours above 24 °C has the same temperatures and heats", () => {
     const rows = rowsOf(city, "c_heat80", method, wind);
     expect(rows).toHaveLength(13);
     const extra = surface.weather.air.map((T) => (T - 273.15 > 24 + 1e-9 ? 80 : 0));
@@ -128,6 +131,6 @@ describe.each(cases)("a pool in %s by %s, wind factor %s, against another progra
   });
 });
 
-test("every row of the golden file was used", () => {
+test("every row of the golden file is used", () => {
   expect(golden).toHaveLength(cases.length * 3 * 13);
 });

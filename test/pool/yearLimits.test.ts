@@ -3,22 +3,25 @@ import { describe, expect, test } from "vitest";
 import { balanceOf } from "../../core/exchanger/models/balance";
 import { si } from "../../core/kernel/quantity";
 import { bracketedRoot } from "../../core/numeric/root";
-import { admitClimate } from "../../core/pool/climate";
+import { admitClimate } from "../../core/pool/year/climate";
+import { runPool } from "../../core/pool/year/hourLoop";
+import type { YearInputs } from "../../core/pool/year/inputs";
+import { emptyLosses, lossesAt } from "../../core/pool/year/lossesAt";
+import { yearRows } from "../../core/pool/year/monthlyTable";
+import { repeatingYear } from "../../core/pool/year/repeat";
+import type { Year } from "../../core/pool/year/results";
+import { capacityOf } from "../../core/pool/year/setUp";
+import type { State } from "../../core/pool/year/state";
+import { totalOf } from "../../core/pool/year/sums";
+import { yearSurface } from "../../core/pool/year/surface";
+import { dewPointOver, vapourPressureAt } from "../../core/pool/year/vapourTable";
+import { compressorOf, coolingAt, onWaterCurve, powerAt, type Rating } from "../../core/pool/year/waterCurve";
+import { yearOf } from "../../core/pool/year/year";
 import { MIAMI_MONTHS } from "../../core/pool/data/miami";
 import { POOL_HEAT_CAPACITY } from "../../core/pool/equations";
-import { lossesByParts, type PoolState } from "../../core/pool/models/losses";
-import { surfaceLoss } from "../../core/pool/models/surface";
-import { dewPointOver, vapourPressureAt } from "../../core/pool/models/vapourTable";
-import { imbalance, yearOf, type Year } from "../../core/pool/models/year";
-import { compressorOf, onWaterCurve, type Rating } from "../../core/pool/models/yearMachine";
-import type { State } from "../../core/pool/models/yearPlan";
-import { runPool } from "../../core/pool/models/yearPool";
-import { repeatingYear } from "../../core/pool/models/yearRepeat";
-import { yearRows } from "../../core/pool/models/yearRows";
-import { capacityOf, type YearInputs } from "../../core/pool/models/yearSetUp";
-import { yearSurface } from "../../core/pool/models/yearSurface";
-import { LOSSES, terms, termsAt, totalOf } from "../../core/pool/models/yearTerms";
-import { DEFAULTS, bareRun, openPool, steady } from "./yearPools";
+import { lossesByParts, type PoolState } from "../../core/pool/losses/losses";
+import { surfaceLoss } from "../../core/pool/losses/surface";
+import { DEFAULTS, bareRun, imbalance, openPool, steady } from "./yearPools";
 
 const AIR = 295;
 const VAPOUR = 1500;
@@ -67,7 +70,7 @@ describe("a year in steady weather", () => {
     expect(Math.abs(year.end.temperature - settles.x)).toBeLessThan(0.01 / 1.8);
   });
 
-  test("with the surface rule nears its end exponentially, whatever the step", () => {
+  test("the surface rule nears its end exponentially, whatever the step", () => {
     const U = 59.6;
     const surface = yearSurface(openPool({}, U), steady(STEADY));
     const run = bareRun(surface);
@@ -79,14 +82,14 @@ describe("a year in steady weather", () => {
       );
   });
 
-  test("without losses warms by heat over capacity", () => {
+  test("a pool without losses warms by heat over capacity", () => {
     const surface = yearSurface(openPool({}, 0), steady({ ...STEADY, sun: 0 }));
     const run = { ...bareRun(surface), extra: new Float64Array(8760).fill(25) };
     const { end } = runPool(run, START, 0, 240);
     expect(end.temperature - START.temperature).toBeCloseTo((25 * 240 * 3600) / run.capacity, 9);
   });
 
-  test("freezes and thaws by the heat alone: never below 0 °C, none lost", () => {
+  test("the pool freezes and thaws by its heat: never below 0 °C, none lost", () => {
     const cold = yearSurface(openPool({}, 20), steady({ ...STEADY, air: 263.15, sun: 0 }));
     const run = bareRun(cold);
     const frozen = runPool(run, { ...START, temperature: 274 }, 0, 500);
@@ -99,8 +102,8 @@ describe("a year in steady weather", () => {
   });
 });
 
-describe("the losses made ready for the hours", () => {
-  test("are the steady losses, for any state, and their slopes are the differences", () => {
+describe("the losses prepared for the hours", () => {
+  test("the losses prepared for the hours equal the steady losses in any state, and their slopes the differences", () => {
     fc.assert(
       fc.property(
         fc.record({
@@ -120,19 +123,19 @@ describe("the losses made ready for the hours", () => {
           const surface = { method, activity: 1.3, convection, hiddenSky };
           const weather = { ...STEADY, air, vapour, dewPoint, wind, cloud, pressure };
           const made = yearSurface(openPool(surface), { ...steady(weather), hours: 1 });
-          const at = terms();
-          const beside = terms();
-          termsAt(made.hours, made.steady, 0, water, at);
-          termsAt(made.hours, made.steady, 0, water + 1e-3, beside);
+          const at = emptyLosses();
+          const beside = emptyLosses();
+          lossesAt(made, 0, water, at);
+          lossesAt(made, 0, water + 1e-3, beside);
           const state = { area: 1, water, air, vapourPressure: vapour, dewPoint, wind, cloud, pressure };
           // McMillan's area term belongs to the pool's own area.
           const open = surfaceLoss(surface, { ...state, area: 100 });
-          const expected = [open.evaporation, open.convection, open.radiation].map((each) => each / 100);
-          expected.forEach((each, place) => {
-            expect(Math.abs((at[place] ?? NaN) - each)).toBeLessThan(2e-3 + 2e-5 * Math.abs(each));
-            const slope = ((beside[place] ?? NaN) - (at[place] ?? NaN)) / 1e-3;
-            expect(Math.abs((at[LOSSES + place] ?? NaN) - slope)).toBeLessThan(2e-3 * (1 + Math.abs(slope)));
-          });
+          for (const part of ["evaporation", "convection", "radiation"] as const) {
+            const each = open[part] / 100;
+            expect(Math.abs(at[part] - each)).toBeLessThan(2e-3 + 2e-5 * Math.abs(each));
+            const slope = (beside[part] - at[part]) / 1e-3;
+            expect(Math.abs(at[`${part}Slope`] - slope)).toBeLessThan(2e-3 * (1 + Math.abs(slope)));
+          }
         },
       ),
       { numRuns: 150 },
@@ -155,14 +158,14 @@ describe("a year in Miami", () => {
     for (const run of runsOf(year)) expect(Math.abs(imbalance(run, capacityOf(machine)))).toBeLessThan(1e-6);
   });
 
-  test("without an air conditioner has two equal pools, and takes no heat", () => {
+  test("a year without an air conditioner has two equal pools, and takes no heat", () => {
     const year = yearOf(inputsOf({}), MIAMI);
     expect(year.free.with.temperature).toEqual(year.free.without.temperature);
     expect(totalOf(year.free.with.sums.taken)).toBe(0);
     expect(totalOf(year.held.with.sums.backUp)).toBe(totalOf(year.held.without.sums.backUp));
   });
 
-  test("is the same from run to run", () => {
+  test("a year is the same from run to run", () => {
     expect(yearRows(yearOf(machine, MIAMI))).toEqual(yearRows(yearOf(machine, MIAMI)));
   });
 
@@ -214,7 +217,7 @@ describe("the machine on the pool", () => {
     subcooling: 5.56,
   };
 
-  test("has at its rating the rating's own cooling and power", () => {
+  test("the machine at its rating has the rating's own cooling and power", () => {
     const compressor = compressorOf(rating);
     const { rated } = compressor;
     expect(compressor.rating.cooling / rated.cop).toBeCloseTo(8100 - 600 - 500, 3);
@@ -234,9 +237,9 @@ describe("the machine on the pool", () => {
       const least = curve.water[0] ?? 0;
       for (let water = Math.max(279, least + 0.3); water < 305; water += 1.7) {
         const exact = balanceOf(compressor, { ua, waterFlow: flow }, { enteringWater: water, wetBulb: own.wetBulb });
-        const duty = curve.cooling(water) + curve.power(water);
+        const duty = coolingAt(curve, water) + powerAt(curve, water);
         expect(Math.abs(duty / exact.rejected - 1), `${water} K`).toBeLessThan(0.005);
-        expect(Math.abs((curve.power(water) - 500) / exact.power - 1), `${water} K`).toBeLessThan(0.01);
+        expect(Math.abs((powerAt(curve, water) - 500) / exact.power - 1), `${water} K`).toBeLessThan(0.01);
       }
     },
   );
@@ -246,10 +249,10 @@ describe("the machine on the pool", () => {
     const curve = onWaterCurve(compressorOf(rating), exchanger, rating, 305, WORDS);
     const first = curve.water[0] ?? 0;
     expect(curve.condensing[0]).toBe(303);
-    expect(curve.power(first - 10)).toBe(curve.power(first));
+    expect(powerAt(curve, first - 10)).toBe(powerAt(curve, first));
   });
 });
 
-test("a cubic metre of pool water holds what a steady warm-up reckons", () => {
+test("a cubic metre of pool water holds the heat that a steady warm-up takes", () => {
   expect(capacityOf(inputsOf({ waterDepth: 2 }))).toBe(2 * POOL_HEAT_CAPACITY);
 });

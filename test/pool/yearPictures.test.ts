@@ -1,10 +1,10 @@
 import { describe, expect, test } from "vitest";
 import { dayPicture, dayPictures, monthsPicture } from "../../core/picture/year";
-import { admitClimate } from "../../core/pool/climate";
+import { admitClimate } from "../../core/pool/year/climate";
+import type { YearInputs } from "../../core/pool/year/inputs";
+import { totalOfYear } from "../../core/pool/year/monthlyTable";
+import { yearOf } from "../../core/pool/year/year";
 import { MIAMI_MONTHS } from "../../core/pool/data/miami";
-import { yearOf } from "../../core/pool/models/year";
-import { totalOfYear } from "../../core/pool/models/yearRows";
-import type { YearInputs } from "../../core/pool/yearInputs";
 import { DEFAULTS } from "./yearPools";
 
 const yearWith = (values: Partial<YearInputs>) =>
@@ -23,7 +23,7 @@ const TANK = { secondSink: "preheat tank", hotWaterDraw: 1.5, tankVolume: 1.5, t
 describe("the year's pictures with a preheat tank", () => {
   const year = yearWith({ ...TANK, exchangerUA: 5000 });
 
-  test("stack what the tank takes between pool and outdoors, and head its column", () => {
+  test("the year's picture stacks what the tank takes between pool and outdoors, and heads its column", () => {
     const { stacks = [], head } = monthsPicture(year, "SI");
     expect(stacks.map(({ name }) => name)).toEqual([
       "taken by the pool",
@@ -37,15 +37,16 @@ describe("the year's pictures with a preheat tank", () => {
     expect(tank).toBeGreaterThan(100);
   });
 
-  test("draw the tank's heat and list its water on a usual day", () => {
+  test("the picture of a usual day draws the tank's heat and lists its water", () => {
     const { curves, head, rows } = dayPicture(year, 6, "SI");
     expect(curves.map(({ name }) => name)).toContain("taken by the tank");
     expect(head.at(-1)).toBe("tank, °C");
+    expect(rows).toHaveLength(24);
     for (const row of rows) expect(row).toHaveLength(head.length);
   });
 
-  test("show usual days where the tank alone takes heat, and no tank where there is none", () => {
-    expect(dayPictures(yearWith(TANK), "SI")).toBeDefined();
+  test("usual days show where only the tank takes heat, and no tank where there is none", () => {
+    expect(dayPictures(yearWith(TANK), "SI")?.options).toHaveLength(12);
     const { stacks = [] } = monthsPicture(yearWith({ exchangerUA: 5000 }), "SI");
     expect(stacks.map(({ name }) => name)).not.toContain("taken by the tank");
     expect(dayPictures(yearWith({}), "SI")).toBeUndefined();

@@ -1,9 +1,12 @@
 /** Pools and weather that the tests of the year share. */
 import type { ArgData, BlockShape } from "../../core/kernel/argument";
-import type { PoolRun } from "../../core/pool/models/yearPlan";
-import type { Surface } from "../../core/pool/models/surface";
-import type { Weather, YearPool, YearSurface } from "../../core/pool/models/yearSurface";
-import { YEAR_INPUTS } from "../../core/pool/yearInputs";
+import { YEAR_INPUTS } from "../../core/pool/year/inputs";
+import type { PoolYear } from "../../core/pool/year/results";
+import type { PoolRun } from "../../core/pool/year/run";
+import { totalOf } from "../../core/pool/year/sums";
+import type { YearPool, YearSurface } from "../../core/pool/year/surface";
+import type { Weather } from "../../core/pool/year/weather";
+import type { Surface } from "../../core/pool/losses/surface";
 
 /** What the year's input block takes for each label that is left out. */
 export const DEFAULTS: Readonly<Record<string, unknown>> = Object.fromEntries(
@@ -60,4 +63,13 @@ export const steady = (values: SteadyWeather): Weather => {
     pressure: all(values.pressure),
     mains: all(values.mains),
   };
+};
+
+/** Gains less losses less what the water stored, over the sum of all losses: 0 but for rounding. */
+export const imbalance = ({ sums, start, end }: PoolYear, capacity: number): number => {
+  const { evaporation, convection, radiation, ground, makeUp, sun, pumpHeat, taken, backUp } = sums;
+  const lost = [evaporation, convection, radiation, ground, makeUp].reduce((sum, each) => sum + totalOf(each), 0);
+  const gained = [sun, pumpHeat, taken, backUp].reduce((sum, each) => sum + totalOf(each), 0);
+  const stored = (end.temperature - start.temperature) * capacity - (end.ice - start.ice);
+  return (gained - lost - stored) / Math.max(1, Math.abs(gained), Math.abs(lost));
 };

@@ -1,7 +1,7 @@
 /** The year beside a field test and a published model of a house's pool; bands are wide, as pool and machine aren't told. */
 import { describe, expect, test } from "vitest";
 import { us } from "../../core/kernel/quantity";
-import { totalOfYear } from "../../core/pool/models/yearRows";
+import { totalOfYear } from "../../core/pool/year/monthlyTable";
 import { cellsIn, numberIn } from "../golden/rows";
 import { yearAt } from "./publishedYear";
 
@@ -27,7 +27,7 @@ describe("a house's pool as the heat sink of its air conditioner, in a hot dry c
   };
   const changeOf = (after: number, before: number): number => 100 * (after / before - 1);
 
-  test("cools with less energy, 5 to 40 %: between half of the field test's 13 and the modelled 30", () => {
+  test("the air conditioner cools with 5 to 40 % less energy, beside the field test's 13 and the modelled 30", () => {
     const change = changeOf(total.electricityWith, total.electricityWithout);
     expect(change).toBeLessThan(Math.min(-5, published("ET22SWE0052", "cooling energy") / 2));
     expect(change).toBeGreaterThan(Math.max(-40, published("Woolley", "cooling energy")));
@@ -46,7 +46,7 @@ describe("a house's pool as the heat sink of its air conditioner, in a hot dry c
     expect(rise).toBeLessThan(Math.min(6, field * 3));
   });
 
-  test("above 95 °F outdoors saves power between half of the field test's figure and the modelled peak's 40 %", () => {
+  test("the saving of power above 95 °F outdoors lies between half of the field test's figure and the modelled peak's 40 %", () => {
     const { without, with: recovered } = found.free;
     const hot = us("temperature", 95);
     /** Over the hours in which all the heat goes to the pool. */

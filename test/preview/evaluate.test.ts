@@ -15,7 +15,7 @@ afterAll(() => book.dispose());
 const one = async (formula: string) => (await evaluateFormulas(book, [formula], warmback))[0];
 
 describe("A formula", () => {
-  test("gives its value under its own text, a missing equals sign or not", async () => {
+  test("a formula gives its value beside its own text, with or without an equals sign", async () => {
     expect(await one("=WARMBACK.TEST.DOUBLE(4)+SUM(1,2)")).toEqual({
       formula: "=WARMBACK.TEST.DOUBLE(4)+SUM(1,2)",
       value: 11,
@@ -28,7 +28,7 @@ describe("A formula", () => {
     ["a text", '="a "&1', "a 1"],
     ["a boolean", "=1<2", true],
     ["an empty cell as 0", "=A1", 0],
-  ])("can give %s", async (_what, formula, value) => {
+  ])("a formula can give %s", async (_what, formula, value) => {
     expect(await one(formula)).toMatchObject({ value });
   });
 
@@ -36,15 +36,15 @@ describe("A formula", () => {
     ["3/8", "a tube's size, no date"],
     ["50%", "read by the function that knows what it is"],
     ["1-1/2", "a pipe's size"],
-  ])("hands the text %s over as it stands: %s", async (text) => {
+  ])("a formula passes the text %s to a function unchanged: %s", async (text) => {
     expect(await one(`=WARMBACK.TEST.SHOW("${text}")`)).toMatchObject({ value: `string:${text} null` });
   });
 
-  test("hands a percentage over as its number", async () => {
+  test("a formula passes a percentage to a function as its number", async () => {
     expect(await one("=WARMBACK.TEST.SHOW(50%)")).toMatchObject({ value: "number:0.5 null" });
   });
 
-  test("that spills gives a matrix, with an error inside as an object", async () => {
+  test("a formula that spills gives a matrix, with an error inside as an object", async () => {
     expect(await one("=WARMBACK.TEST.TABLE(2)")).toMatchObject({
       value: [
         ["row 1", 0],
@@ -59,14 +59,14 @@ describe("A formula", () => {
     });
   });
 
-  test("that our function refuses gives its message; another error says what it means", async () => {
+  test("a refusal by our function gives its message; another error says what it means", async () => {
     expect(await one("=WARMBACK.TEST.DOUBLE()")).toMatchObject({
       error: { code: "#VALUE!", message: "value: is blank" },
     });
     expect(await one("=NOSUCH(1)")).toMatchObject({ error: { code: "#NAME?", message: /unknown/ } });
   });
 
-  test("tells the cautions of all calls inside it, each once", async () => {
+  test("a formula gives the cautions of all calls inside it, each once", async () => {
     const big = (value: number) => ({ code: "BIG", severity: "Caution", text: `${String(value)} is over 100` });
     expect(await one("=WARMBACK.TEST.DOUBLE(WARMBACK.TEST.DOUBLE(150))+WARMBACK.TEST.DOUBLE(150)")).toMatchObject({
       value: 900,
@@ -75,7 +75,7 @@ describe("A formula", () => {
   });
 
   test.each(["=1+", "=)(", '="abc', "={1,2", "=[", "=@#$%^&", "=WARMBACK.TEST.DOUBLE(1"])(
-    "that can't be read (%s) is an error like others",
+    "a formula that can't be read (%s) is an error like others",
     async (formula) => {
       expect(await one(formula)).toMatchObject({ formula, error: { code: expect.stringMatching(/^#/) as string } });
     },
@@ -92,7 +92,7 @@ test("Many formulas come back in order, and one that can't be read spoils none a
   });
 });
 
-test("A workbook's formulas are calculated afresh and told with their addresses, sheet by sheet and row by row", async () => {
+test("A workbook's formulas are calculated afresh and listed with their addresses, sheet by sheet and row by row", async () => {
   const cell = (row: number, column: number, content: number | string) => ({
     row,
     column,

@@ -29,7 +29,7 @@ describe("From a file", () => {
     ["the two prefixes of SORT", "_xlfn._xlws.SORT(A1:A3)", "=SORT(A1:A3)"],
     ["another add-in's function, which stays", "_xldudf_OTHER_THING(1)", "=_xldudf_OTHER_THING(1)"],
     ["a text that looks like a prefix", 'A1&"_xlfn.x"', '=A1&"_xlfn.x"'],
-  ])("reads %s", (_what, stored, typed) => {
+  ])("a formula from a file reads %s", (_what, stored, typed) => {
     expect(texts.fromFile(stored)).toBe(typed);
   });
 });
@@ -46,7 +46,7 @@ describe("To a file", () => {
     ],
     ["old functions without", "=SUM(A1:A3)*2 ", "SUM(A1:A3)*2 "],
     ["a text that names a function", '=A1&"SORT("', 'A1&"SORT("'],
-  ])("writes %s", (_what, typed, stored) => {
+  ])("a formula to a file writes %s", (_what, typed, stored) => {
     expect(texts.toFile(typed)).toBe(stored);
     expect(texts.fromFile(stored)).toBe(typed);
   });

@@ -43,84 +43,84 @@ describe("What a function gets", () => {
     ["a boolean for a text argument as its word", "=WARMBACK.TEST.TEXT(TRUE)", "string:TRUE"],
     ["a text of digits for a number argument as the number", '=WARMBACK.TEST.NUMBER("7")', "number:7"],
     ["a word for a yes-or-no argument as the boolean", '=WARMBACK.TEST.YESNO("true")', "boolean:true"],
-  ])("is %s", async (_what, formula, expected) => {
+  ])("a function gets %s", async (_what, formula, expected) => {
     expect(await result(formula)).toBe(expected);
   });
 
-  test("is what cells hold: number, text, digits typed as text, boolean", async () => {
+  test("a function gets what cells hold: number, text, digits typed as text, boolean", async () => {
     await put(book, { A1: 1.5, A2: "pool", A3: "007", A4: false });
     await put(book, { H1: "=WARMBACK.TEST.MATRIX(A1:A4)" });
     expect(valueAt(book, "H1")).toBe("[[number:1.5],[string:pool],[string:007],[boolean:false]]");
   });
 
-  test("keeps an empty text in a range apart from an empty cell, also a spilled one", async () => {
+  test("an empty text in a range is told from an empty cell, also a spilled one", async () => {
     await put(book, { A1: "=WARMBACK.TEST.GAPS()", A5: '=""' });
     await put(book, { H1: "=WARMBACK.TEST.MATRIX(A1:C1)", H2: "=WARMBACK.TEST.MATRIX(A5:B5)" });
     expect(valueAt(book, "H1")).toBe("[[string:a,string:,number:0]]");
     expect(valueAt(book, "H2")).toBe("[[string:,number:0]]");
   });
 
-  test("for a range given to a single value, no call but #CALC! that says so", async () => {
+  test("a range given to a single value makes no call but #CALC! that says so", async () => {
     expect(await result("=WARMBACK.TEST.SHOW(A1:B3)")).toEqual({
       error: "#CALC!",
       message: "value: takes one cell, got a range of 3 × 2 cells",
     });
   });
 
-  test("for a word given to a number argument, no call but #VALUE! that names both", async () => {
+  test("a word given to a number argument makes no call but #VALUE! that names both", async () => {
     expect(await result('=WARMBACK.TEST.NUMBER("much")')).toEqual({
       error: "#VALUE!",
       message: 'number: must be a number, got "much"',
     });
   });
 
-  test("for too many arguments, no call but #VALUE! with both counts", async () => {
+  test("too many arguments make no call but #VALUE! with both counts", async () => {
     expect(await result("=WARMBACK.TEST.DOUBLE(1,2)")).toEqual({
       error: "#VALUE!",
       message: "too many arguments: TEST.DOUBLE takes at most 1, got 2",
     });
   });
 
-  test("names in any case", async () => {
+  test("a function's name is found in any case", async () => {
     expect(await result("=warmback.Test.Double(4)")).toBe(8);
   });
 });
 
 describe("An error in an argument", () => {
-  test("passes through unchanged, and the function isn't called", async () => {
+  test("an error in an argument passes through unchanged, and the function isn't called", async () => {
     expect(await result("=WARMBACK.TEST.SHOW(A1)", { A1: "=1/0" })).toEqual({ error: "#DIV/0!" });
     expect(await result("=WARMBACK.TEST.MATRIX(A1:A2)", { A1: 1, A2: "=NA()" })).toEqual({ error: "#N/A" });
   });
 
-  test("brings its message along, from a cell and from a call inside", async () => {
+  test("an error in an argument brings its message along, from a cell and from a call inside", async () => {
     const refused = { error: "#N/A", message: "out of reach" };
     expect(await result("=WARMBACK.TEST.DOUBLE(A1)", { A1: '=WARMBACK.TEST.FAIL("out of reach")' })).toEqual(refused);
     expect(await result('=WARMBACK.TEST.DOUBLE(WARMBACK.TEST.FAIL("out of reach"))')).toEqual(refused);
   });
 
-  test("is followed back through formulas that only pass it on", async () => {
+  test("an error is followed back through formulas that only pass it on", async () => {
     await put(book, { A1: '=WARMBACK.TEST.FAIL("out of reach")', A2: "=A1+1" });
     expect(await result("=SUM(A2,1)")).toEqual({ error: "#N/A", message: "from Sheet1!A1: out of reach" });
   });
 });
 
 describe("What a function gives", () => {
-  test("is shown at full precision", async () => {
+  test("a number is shown at full precision", async () => {
     await put(book, { A1: "=WARMBACK.TEST.TABLE(2,1)" });
     expect(valueAt(book, "B2")).toBe(1 + 1 / 3);
   });
 
-  test("as an error keeps its message; a fault of the program is #VALUE!", async () => {
+  test("an error that a function gives keeps its message; a fault of the program is #VALUE!", async () => {
     expect(await result('=WARMBACK.TEST.FAIL("why")')).toEqual({ error: "#N/A", message: "why" });
     expect(await result("=WARMBACK.TEST.CRASH()")).toEqual({ error: "#VALUE!", message: "a fault inside" });
   });
 
-  test("must be rectangular and finite", async () => {
+  test("a ragged table and a number that isn't finite are errors", async () => {
     expect(await result("=WARMBACK.TEST.RAGGED()")).toMatchObject({ error: "#VALUE!" });
     expect(await result("=WARMBACK.TEST.INFINITE()")).toMatchObject({ error: "#NUM!" });
   });
 
-  test("as a table shows null as 0 and an error in its own cell, with its message", async () => {
+  test("a table shows null as 0 and an error in its own cell, with its message", async () => {
     await put(book, { A1: "=WARMBACK.TEST.GAPS()" });
     expect(valuesAt(book, "A1:C2")).toEqual([
       ["a", "", 0],
@@ -130,7 +130,7 @@ describe("What a function gives", () => {
 });
 
 describe("A table that spills", () => {
-  test("grows and shrinks with its input", async () => {
+  test("a spilled table grows and shrinks with its input", async () => {
     await put(book, { F1: 2, A1: "=WARMBACK.TEST.TABLE(F1)" });
     expect(book.spill(placeOf("A1"))).toMatchObject({ rows: 2, columns: 2 });
     await put(book, { F1: 4 });
@@ -140,14 +140,14 @@ describe("A table that spills", () => {
     expect(book.used(SHEET)).toMatchObject({ row: 0, column: 0, rows: 3, columns: 6 });
   });
 
-  test("is #SPILL! where a cell stands in its way, and comes back when that is cleared", async () => {
+  test("a table is #SPILL! where a cell is in its way, and comes back when that is cleared", async () => {
     await put(book, { A1: "=WARMBACK.TEST.TABLE(3)", A2: "in the way" });
     expect(valueAt(book, "A1")).toEqual({ error: "#SPILL!" });
     await put(book, { A2: null });
     expect(valuesAt(book, "A1:A3")).toEqual([["row 1"], ["row 2"], ["row 3"]]);
   });
 
-  test("is read by INDEX, SUM and by another function of ours", async () => {
+  test("INDEX, SUM and another function of ours read a spilled table", async () => {
     await put(book, { A1: "=WARMBACK.TEST.TABLE(3,1)" });
     await put(book, { D1: "=INDEX(A1:B3,2,2)", D2: "=SUM(B1:B3)", D3: "=WARMBACK.TEST.DOUBLE(B3)" });
     expect(valuesAt(book, "D1:D3")).toEqual([[1 + 1 / 3], [4], [2 * (1 + 2 / 3)]]);
@@ -166,7 +166,7 @@ describe("Around our functions", () => {
     expect(await result(formula)).toBe(expected);
   });
 
-  test("a defined name stands for its cell", async () => {
+  test("a defined name refers to its cell", async () => {
     book.load({ sheets: [emptySheet(SHEET)], names: [{ name: "flow", refersTo: `${SHEET}!$A$1` }] });
     expect(await result("=WARMBACK.TEST.DOUBLE(flow)", { A1: 21 })).toBe(42);
   });
@@ -182,7 +182,7 @@ describe("Around our functions", () => {
 });
 
 describe("The log of calls", () => {
-  test("holds the calls of a cell's latest calculation, with their arguments", async () => {
+  test("the log holds the calls of a cell's latest calculation, with their arguments", async () => {
     await put(book, { A1: 3, A2: "=WARMBACK.TEST.DOUBLE(WARMBACK.TEST.DOUBLE(A1))" });
     await put(book, { A1: 4 });
     expect(book.calls(placeOf("A2"))).toEqual([
@@ -191,7 +191,7 @@ describe("The log of calls", () => {
     ]);
   });
 
-  test("forgets a cell whose formula is gone", async () => {
+  test("the log forgets a cell whose formula is gone", async () => {
     await put(book, { A1: "=WARMBACK.TEST.DOUBLE(1)" });
     await put(book, { A1: 2 });
     expect(book.calls(placeOf("A1"))).toEqual([]);
@@ -200,7 +200,7 @@ describe("The log of calls", () => {
 
 describe("A formula that the engine can't take", () => {
   test.each(["=[", "=)(", '="open', "={1,2", "=@#$%^&", "=LAMBDA(SUM(1),2)(1)", "=SUM(A:ZZZZZ)"])(
-    "%s leaves the others alone",
+    "the formula %s does not affect the others",
     async (formula) => {
       await put(book, { A1: formula, A2: "=WARMBACK.TEST.DOUBLE(4)" });
       expect(valueAt(book, "A1")).toMatchObject({ error: expect.stringMatching(/^#/) as string });

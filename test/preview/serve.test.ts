@@ -6,8 +6,8 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { headersFor } from "../../manifest/headers";
-import { serve } from "../../src/preview/serve";
-import type { Served } from "../../src/preview/serve";
+import { serve } from "../../scripts/serve";
+import type { Served } from "../../scripts/serve";
 
 let folder: string;
 let served: Served;

@@ -20,7 +20,7 @@ function solve(fluid: Fluid, curve: "bubble" | "dew", T: number) {
 }
 
 describe("the fitted saturation lines", () => {
-  it.each(ALL)("of %s agree with equilibria solved afresh (a stale fit fails)", (name) => {
+  it.each(ALL)("the fitted lines of %s agree with equilibria solved afresh (a stale fit fails)", (name) => {
     const fluid = refrigerant(name);
     for (const curve of ["bubble", "dew"] as const) {
       const data = (curve === "dew" ? fluid.lines.dew : undefined) ?? fluid.lines.bubble;
@@ -37,7 +37,7 @@ describe("the fitted saturation lines", () => {
     }
   });
 
-  it("state small errors of their own", () => {
+  it("the fits state small errors of their own", () => {
     for (const name of ALL) {
       const { bubble, dew } = refrigerant(name).lines;
       for (const curve of [bubble, dew ?? bubble]) {
@@ -49,7 +49,7 @@ describe("the fitted saturation lines", () => {
     }
   });
 
-  it("add less than 32 kB gzipped with all the other refrigerant data", () => {
+  it("the fits add less than 32 kB gzipped with all the other refrigerant data", () => {
     const folder = new URL("../../core/refrigerant/data/", import.meta.url).pathname;
     const files = ["saturation/index", "fluids/index", "pairs", "blends", "transport"];
     const { outputFiles } = buildSync({

@@ -17,7 +17,7 @@ const POINTS = [
 ] as const;
 
 describe("the residual Helmholtz energy", () => {
-  it.each(ALL)("of %s has derivatives that agree with differences", (name) => {
+  it.each(ALL)("the derivatives of %s agree with differences", (name) => {
     const { residual } = refrigerant(name).substance;
     const at = (delta: number, tau: number) => {
       setIsotherm(residual, tau);
@@ -43,7 +43,7 @@ describe("the residual Helmholtz energy", () => {
   });
 
   it.each(["R-404A", "R-407C", "R-452B", "R-513A"])(
-    "of %s collapsed to one list of terms equals the mixture model at that composition",
+    "the terms of %s collapsed to one list equal the mixture model at that composition",
     (name) => {
       const { substance, mixture } = refrigerant(name);
       for (const [delta, temperature] of [
@@ -67,7 +67,7 @@ describe("the residual Helmholtz energy", () => {
 describe("the equations of state at given temperature and density", () => {
   const rows = goldenRows("refrigerant-papers.csv").filter((row) => row.word("kind") === "density");
   it.each(rows.map((row) => [row.word("fluid"), row.number("T_K"), row.number("density"), row] as const))(
-    "give the check values printed in the paper: %s at %d K and %d mol/m3",
+    "the equation of state gives the paper's check values: %s at %d K and %d mol/m3",
     (name, temperature, density, row) => {
       const { substance } = refrigerant(name);
       const found = phaseState(substance, { phase: "vapour", temperature, density });

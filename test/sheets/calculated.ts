@@ -1,4 +1,5 @@
 /** Starter sheets worked out in the sheet engine, with other inputs too. */
+import { inject } from "vitest";
 import { emptySheet } from "../../src/preview/data";
 import { loadFunctions } from "../../src/preview/load";
 import { startHeadless } from "../../src/preview/univer/start";
@@ -11,7 +12,7 @@ type Row = readonly CellValue[];
 
 /** Rows of the calculated sheet by their label; the last line of a label counts. */
 export const rowsOf = async (sheet: StarterSheet): Promise<ReadonlyMap<string, Row>> => {
-  const book = startHeadless(loadFunctions("dist"), { sheets: [emptySheet("Start")], names: [] });
+  const book = startHeadless(loadFunctions(inject("build")), { sheets: [emptySheet("Start")], names: [] });
   try {
     const workbook = previewWorkbook(book);
     const name = await workbook.insert(sheet);
@@ -50,7 +51,7 @@ export const withInputs = (
 
 /** Cautions of a code that the sheet's calls raise, by address. */
 export const cautionsIn = async (sheet: StarterSheet, code: string): Promise<readonly string[]> => {
-  const functions = loadFunctions("dist");
+  const functions = loadFunctions(inject("build"));
   const book = startHeadless(functions, { sheets: [emptySheet("Start")], names: [] });
   try {
     const name = await previewWorkbook(book).insert(sheet);

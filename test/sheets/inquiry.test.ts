@@ -20,7 +20,7 @@ const offer = {
 } as const;
 
 describe("Exchanger inquiry", () => {
-  test("works out the duty of Fernhill Hall without a failing cell and leaves the supplier's checks open", async () => {
+  test("computes the duty of Fernhill Hall without a failing cell and leaves the supplier's checks open", async () => {
     const found = await valuesOf(exchangerInquiry);
     expect([...found.values()].filter((value) => isFault(value))).toEqual([]);
     expect(found.get("Offered heat covers the duty")).toBe("OPEN");

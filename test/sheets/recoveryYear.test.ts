@@ -1,13 +1,10 @@
-import { beforeAll, describe, expect, test } from "vitest";
-import { ensureBuilt } from "../../src/functions/build.mjs";
+import { describe, expect, test } from "vitest";
 import { recoverySizing } from "../../src/sheets/recoverySizing";
 import { isFault } from "../../src/workbook/port";
 import { rowsOf, withInputs } from "./calculated";
 
 describe("the year on the sizing sheet", () => {
-  beforeAll(ensureBuilt);
-
-  test("serves a preheat tank when asked to, and the pool as before when the pool comes first", async () => {
+  test("the year serves a preheat tank when asked to, and the pool as before when the pool comes first", async () => {
     const alone = await rowsOf(recoverySizing);
     const beside = await rowsOf(withInputs(recoverySizing, { "Second sink": "preheat tank" }));
     for (const [label, row] of beside) expect(row.some(isFault), label).toBe(false);

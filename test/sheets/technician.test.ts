@@ -5,14 +5,14 @@ import { survey } from "../../src/sheets/survey";
 import { valuesOf, withInputs } from "./calculated";
 
 describe("Survey and decision", () => {
-  test("says for Fernhill Hall: go, but settle the points first", async () => {
+  test("the survey says for Fernhill Hall: go, but settle the points first", async () => {
     const found = await valuesOf(survey);
     expect(found.get("Decision")).toBe("GO, BUT");
     expect(found.get("Stopped by")).toBe("nothing");
     expect(found.get("To settle first")).toBe("Warranty and listing; Drain covers; Bonding; ");
   });
 
-  test("stops where the machine, the refrigerant's class or a single drain forbids it, and names each", async () => {
+  test("the survey stops where the machine, the refrigerant's class or a single drain forbids it, and names each", async () => {
     const found = await valuesOf(
       withInputs(survey, { "Machine type": "window unit", Refrigerant: "R-32", "Main drains": "single" }),
     );
@@ -20,7 +20,7 @@ describe("Survey and decision", () => {
     expect(found.get("Stopped by")).toBe("Machine type; Safety class; Drain covers; ");
   });
 
-  test("says go where every point is settled", async () => {
+  test("the survey says go where every point is settled", async () => {
     const found = await valuesOf(
       withInputs(survey, {
         "Maker consents to the change": "yes",
@@ -49,7 +49,7 @@ describe("Commissioning", () => {
     expect(text).not.toMatch(/stop the water/i);
   });
 
-  test("tells duties that don't agree", async () => {
+  test("reports duties that don't agree", async () => {
     const found = await valuesOf(withInputs(commissioning, { "Water through the exchanger": 35 }));
     expect(found.get("The two duties agree within 15 %")).toBe("CHECK");
   });

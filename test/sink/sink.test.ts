@@ -30,7 +30,7 @@ describe("heat rejection factors", () => {
     cellsIn("heat-rejection.csv").map(
       (row) => [row["compressor"] ?? "", row["evaporating_C"], row["condensing_C"], row] as const,
     ),
-  )("of %s at %s/%s °C are as published", (compressor, _, __, row) => {
+  )("the rejection factor of %s at %s/%s °C is as published", (compressor, _, __, row) => {
     const [te, tc] = [numberIn(row, "evaporating_C") + 273.15, numberIn(row, "condensing_C") + 273.15];
     const found = rejectionFactor(compressor as Compressor, te, tc, "evaporating");
     expect(Math.abs(found - numberIn(row, "factor"))).toBeLessThanOrEqual(numberIn(row, "tolerance") + 1e-9);
@@ -40,7 +40,7 @@ describe("heat rejection factors", () => {
   const evaporating = fc.double({ min: 238.2, max: 283.1, noNaN: true });
   const condensing = fc.double({ min: 303.2, max: 333.1, noNaN: true });
 
-  test("rise with the condensing temperature, fall with the evaporating one, and stay above 1", () => {
+  test("the factors rise with the condensing temperature, fall with the evaporating one, and stay above 1", () => {
     fc.assert(
       fc.property(kinds, evaporating, condensing, (kind, te, tc) => {
         const here = rejectionFactor(kind, te, tc, "evaporating");
@@ -51,7 +51,7 @@ describe("heat rejection factors", () => {
     );
   });
 
-  test("are refused beyond the table", () => {
+  test("temperatures beyond the table are refused", () => {
     expect(() => rejectionFactor("open", 236, 310, "low evaporating")).toThrow(/low evaporating: .* runs from/);
     expect(() => rejectionFactor("open", 270, 340, "low evaporating")).toThrow(/condensing: /);
   });
@@ -69,7 +69,7 @@ describe("a tank", () => {
     expect(rowsOf("SINK.TANK", 200, 58, 120, 140).get("remaining")).toBe(0);
   });
 
-  test("is refused where nothing is warmed", () => {
+  test("a tank that warms nothing is refused", () => {
     expect(run("SINK.TANK", 200, 60, 120, 58)).toMatch(
       /#VALUE! preheat: must be above the cold water's 60 °F, got 58 °F/,
     );
@@ -91,7 +91,7 @@ describe("space heat", () => {
     floorResistance: 0.1,
   };
 
-  test("never exceeds what is to be had, needed, or taken, and balances on both sides of the coil", () => {
+  test("space heat never exceeds what is available, needed, or taken, and balances on both sides of the coil", () => {
     fc.assert(
       fc.property(
         fc.double({ min: 1000, max: 90_000, noNaN: true }),
@@ -116,7 +116,7 @@ describe("space heat", () => {
     );
   });
 
-  test("asks for what the emitter needs", () => {
+  test("a missing input of the emitter is refused by name", () => {
     expect(() => spaceHeat({ ...coil, airFlow: undefined })).toThrow(/air flow: is missing/);
     expect(() => spaceHeat({ ...coil, emitter: "floor loop", floorArea: undefined })).toThrow(/floor area: is missing/);
     expect(() => spaceHeat({ ...coil, supplyWater: 290 })).toThrow(/supply water: must be above the room/);
@@ -143,14 +143,14 @@ describe("a rack", () => {
     expect(rackHeat({ ...rack, reclaim: "desuperheating" }).heat.heatToBeHad).toBeCloseTo(0.2 * heat.heatRejected, 6);
   });
 
-  test("held up rejects just the extra power more, which costs as much as it yields", () => {
+  test("a rack at a raised condensing temperature rejects just the extra power more, which costs as much as it yields", () => {
     const { held } = rackHeat(rack);
     expect(held?.extraPower).toBeGreaterThan(0);
     expect(held?.extraHeat).toBeCloseTo(held?.extraPower ?? 0, 6);
     expect((held?.extraPowerMost ?? 0) / (held?.extraPowerLeast ?? 1)).toBeCloseTo(4, 9);
   });
 
-  test("leaves a load out that it doesn't have, and refuses none at all", () => {
+  test("a rack may lack one load, and is refused without any", () => {
     expect(
       rowsOf("SINK.RACK", [
         ["medium load", 100_000],

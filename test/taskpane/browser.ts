@@ -1,22 +1,23 @@
 /** The panel in a browser, over a workbook in memory, served with the published headers. */
-import { existsSync, readFileSync } from "node:fs";
+import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
-import { chromium, type Browser, type Page } from "playwright-core";
+import type { Browser, BrowserContext, Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, expect } from "vitest";
+import { connectBrowser } from "../setup/chromium";
 import { servePanel, type Served } from "./server";
 
-const CHROMIUM = "/usr/bin/chromium";
-const FLAGS =
-  "--no-sandbox --disable-gpu --disable-quic --no-first-run --disable-background-networking --disable-component-update --disable-sync";
-
-/** Whether there is a browser to test in; where tests must not be skipped, a missing one is an error. */
-export const HERE = existsSync(CHROMIUM);
-if (!HERE && process.env["CI"] === "true") throw new Error(`${CHROMIUM} is missing: apt-get install chromium`);
-if (!HERE) console.warn("NOT RUN: the panel in a browser (apt-get install chromium)");
+export { HAS_CHROMIUM } from "../setup/chromium";
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 
-export type Mode = NonNullable<Parameters<Browser["newPage"]>[0]>;
+const WINDOW = { width: 320, height: 700 };
+
+/** How a page is looked at. */
+export interface Mode {
+  readonly viewport?: { readonly width: number; readonly height: number };
+  readonly colorScheme?: "light" | "dark";
+  readonly forcedColors?: "active";
+}
 
 /** A page that isn't as usual. */
 export interface Odd {
@@ -54,18 +55,22 @@ async function violations(page: Page): Promise<readonly string[]> {
 }
 
 /**
- * Starts server and browser for the tests around it and ends them behind. After each test it demands that no script failed
- * and that the page's policy had nothing to refuse.
+ * Serves the panel to the tests around it. After each test it demands that no script failed and that the page's policy
+ * had nothing to refuse.
  * @param forms the equations that are there as MathML
  */
 export function usePane(forms: readonly string[] = []): Pane {
   let browser: Browser;
+  let context: BrowserContext;
   let served: Served;
   let page: Page;
   let complaints: string[] = [];
   beforeAll(async () => {
     served = await servePanel(forms);
-    browser = await chromium.launch({ executablePath: CHROMIUM, args: FLAGS.split(" ") });
+    browser = await connectBrowser();
+    context = await browser.newContext({ viewport: WINDOW });
+    // Keeps the window open: a window for each page takes longer than the page.
+    await context.newPage();
   }, 60_000);
   afterAll(async () => {
     await browser.close();
@@ -81,9 +86,12 @@ export function usePane(forms: readonly string[] = []): Pane {
     get page() {
       return page;
     },
-    async open(query = "", mode = {}, { before, expected } = {}) {
-      page = await browser.newPage({ viewport: { width: 320, height: 700 }, ...mode });
+    async open(query = "", { viewport, ...media } = {}, { before, expected } = {}) {
+      page = await context.newPage();
+      await page.emulateMedia(media);
+      if (viewport !== undefined) await page.setViewportSize(viewport);
       page.setDefaultTimeout(5000);
+      page.setDefaultNavigationTimeout(30_000);
       page.on("console", (message) => {
         const bad = message.type() === "error" || message.type() === "warning";
         if (bad && expected?.test(message.text()) !== true) complaints.push(message.text());

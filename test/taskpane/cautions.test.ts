@@ -1,9 +1,9 @@
 import { describe, expect, test } from "vitest";
-import { HERE, until, usePane } from "./browser";
+import { HAS_CHROMIUM, until, usePane } from "./browser";
 
-describe.skipIf(!HERE)("The view Cautions", { timeout: 30_000 }, () => {
+describe.skipIf(!HAS_CHROMIUM)("The view Cautions", { timeout: 30_000 }, () => {
   const pane = usePane();
-  test("stand by severity, the gravest first, each as a word beside a shape", async () => {
+  test("cautions are sorted by severity, the gravest first, each a word beside a shape", async () => {
     await pane.open();
     expect(await pane.page.locator("#view-cautions h3 .severity").allTextContents()).toEqual([
       "Danger",
@@ -15,7 +15,7 @@ describe.skipIf(!HERE)("The view Cautions", { timeout: 30_000 }, () => {
     expect(await warning.getByRole("button", { name: "Go to 'Pool loop'!B7" }).count()).toBe(1);
   });
 
-  test("lead to the cell that raises them, by click and by Enter", async () => {
+  test("a caution leads to the cell that raises it, by click and by Enter", async () => {
     await pane.open();
     await pane.page.getByRole("button", { name: "Go to Refrigerant!A1" }).first().click();
     expect(await pane.selected()).toEqual({ sheet: "Refrigerant", row: 0, column: 0 });
@@ -23,7 +23,7 @@ describe.skipIf(!HERE)("The view Cautions", { timeout: 30_000 }, () => {
     expect(await pane.selected()).toEqual({ sheet: "Pool loop", row: 8, column: 1 });
   });
 
-  test("count the cells and show those that fail with their whole text", async () => {
+  test("the view counts the cells and shows those that fail with their whole text", async () => {
     await pane.open();
     expect(await pane.page.locator("#view-cautions > .view > div > .quiet").first().textContent()).toBe(
       "10 cells use these functions, 1 fails.",
@@ -33,7 +33,7 @@ describe.skipIf(!HERE)("The view Cautions", { timeout: 30_000 }, () => {
     expect(await pane.page.locator("section", { hasText: "Not checked" }).textContent()).toMatch(/Pool loopB12$/);
   });
 
-  test("name a sheet once before its cells; the buttons' names are whole", async () => {
+  test("a sheet is named once before its cells; the buttons' names are whole", async () => {
     await pane.open();
     const note = pane.page.locator("#view-cautions .notes > li", { hasText: "PIPE.HEADLOSS" }).first();
     const sheet = note.locator("ul.plain > li").first();
@@ -43,7 +43,7 @@ describe.skipIf(!HERE)("The view Cautions", { timeout: 30_000 }, () => {
     expect(await first?.getAttribute("aria-label")).toBe(`Go to 'Pool loop'!${(await first?.textContent()) ?? ""}`);
   });
 
-  test("follow an edit: only the changed sheet is read again, 300 ms after the last of several changes", async () => {
+  test("only the changed sheet is read again, 300 ms after the last of several changes", async () => {
     await pane.open();
     await pane.page.evaluate(async () => {
       globalThis.book.asked.used.length = 0;
@@ -59,7 +59,7 @@ describe.skipIf(!HERE)("The view Cautions", { timeout: 30_000 }, () => {
     expect(await pane.page.evaluate(() => globalThis.book.asked.used)).toEqual(["Pool loop"]);
   });
 
-  test("wait while another view shows and are caught up when they show again", async () => {
+  test("a scan waits while another view shows and is caught up when the view shows again", async () => {
     await pane.open();
     await pane.tab("Find");
     await pane.page.evaluate(() => {
@@ -72,7 +72,7 @@ describe.skipIf(!HERE)("The view Cautions", { timeout: 30_000 }, () => {
     await until(async () => pane.page.evaluate(() => globalThis.book.asked.used.join() === "Refrigerant"));
   });
 
-  test("keep the focus on the same cell's button when they are drawn again", async () => {
+  test("the focus stays on the same cell's button when cautions are drawn again", async () => {
     await pane.open();
     const button = pane.page.getByRole("button", { name: "Go to 'Pool loop'!B9" }).first();
     await button.focus();
@@ -87,7 +87,7 @@ describe.skipIf(!HERE)("The view Cautions", { timeout: 30_000 }, () => {
     );
   });
 
-  test("of a workbook without our functions offer the starter sheets", async () => {
+  test("a workbook without our functions is offered the starter sheets", async () => {
     await pane.open("?empty");
     expect(await pane.page.locator("#view-cautions").textContent()).toContain(
       "No cell of this workbook uses these functions yet.",

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { HERE, until, usePane } from "./browser";
+import { HAS_CHROMIUM, until, usePane } from "./browser";
 
-describe.skipIf(!HERE)("The view Explain", { timeout: 30_000 }, () => {
+describe.skipIf(!HAS_CHROMIUM)("The view Explain", { timeout: 30_000 }, () => {
   const pane = usePane(["v = 4 * Q / (pi * D^2)"]);
   const shown = (): Promise<string> => pane.text("#view-explain");
 
@@ -35,7 +35,7 @@ describe.skipIf(!HERE)("The view Explain", { timeout: 30_000 }, () => {
     await pane.page.locator("#view-explain code", { hasText: "Re = rho * v * D / mu" }).waitFor();
   });
 
-  test("tells the whole error, and which argument is meant", async () => {
+  test("shows the whole error, and which argument is meant", async () => {
     await pane.open();
     await pane.tab("Explain");
     await pane.select("Pool loop", "B10");

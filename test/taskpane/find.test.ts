@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { HERE, until, usePane } from "./browser";
+import { HAS_CHROMIUM, until, usePane } from "./browser";
 
-describe.skipIf(!HERE)("The view Find", { timeout: 30_000 }, () => {
+describe.skipIf(!HAS_CHROMIUM)("The view Find", { timeout: 30_000 }, () => {
   const pane = usePane();
   test("finds by words and inserts the example at the selected cell, by keyboard alone", async () => {
     await pane.open();

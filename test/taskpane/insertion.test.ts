@@ -63,7 +63,7 @@ describe("An example's insertion", () => {
     expect([at(cells, 5, 3), at(cells, 5, 4), at(cells, 5, 5)]).toEqual(["mean depth", 4, "ft"]);
   });
 
-  test("leaves the unit away behind a text that has its own", () => {
+  test("writes no unit behind a text that has its own", () => {
     expect([at(cells, 6, 4), at(cells, 6, 5)]).toEqual(["7 m", undefined]);
   });
 
@@ -77,7 +77,7 @@ describe("An example's insertion", () => {
     }
   });
 
-  test("puts no cell on another", () => {
+  test("an insertion puts no cell on another", () => {
     expect(new Set(cells.map(({ row, column }) => `${String(row)},${String(column)}`)).size).toBe(cells.length);
   });
 });
@@ -107,7 +107,7 @@ describe("Room for an insertion", () => {
     ["", ""],
   ];
 
-  test("is there where every cell is empty", () => {
+  test("there is room where every cell is empty", () => {
     expect(
       roomRefusal({
         area: block3,
@@ -120,7 +120,7 @@ describe("Room for an insertion", () => {
     ).toBeUndefined();
   });
 
-  test("is refused with the first cell that is taken, by a value or by a formula", () => {
+  test("an insertion is refused with the first cell that is taken, by a value or by a formula", () => {
     expect(
       roomRefusal({
         area: block3,

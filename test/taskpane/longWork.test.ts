@@ -1,11 +1,11 @@
 /** The panel's long work in a browser: in a worker, on the page where there is none, and ended. */
 import type { Page, Worker } from "playwright-core";
 import { describe, expect, test } from "vitest";
-import { EDITION } from "../../core/kernel/edition";
-import { HERE, until, usePane, type Odd } from "./browser";
+import { BUILD } from "../../src/functions/buildHash";
+import { HAS_CHROMIUM, until, usePane, type Odd } from "./browser";
 import { YEAR_CELLS } from "./yearCells";
 
-const SCRIPT = "**/worker.js";
+const SCRIPT = "**/worker.js?v=*";
 
 /** Holds the worker's script back until it is let go. */
 const held = (): { readonly odd: Odd; release(): void } => {
@@ -33,7 +33,7 @@ const MISSING: Odd = {
 /** A worker that starts and breaks off at whatever it is asked. */
 const BREAKING: Odd = {
   before: async (page) => {
-    const body = `postMessage({ ready: ${JSON.stringify(EDITION)} }); onmessage = () => { throw new Error("broken"); };`;
+    const body = `postMessage({ ready: ${JSON.stringify(BUILD)} }); onmessage = () => { throw new Error("broken"); };`;
     await page.route(SCRIPT, (route) => route.fulfill({ contentType: "text/javascript", body }));
   },
   expected: /broken/,
@@ -58,7 +58,7 @@ const FORBIDDEN: Odd = {
   expected: /Content Security Policy|worker/i,
 };
 
-describe.skipIf(!HERE)("Long work of the panel", { timeout: 60_000 }, () => {
+describe.skipIf(!HAS_CHROMIUM)("Long work of the panel", { timeout: 60_000 }, () => {
   const pane = usePane();
   const explain = "#view-explain";
 
@@ -81,7 +81,7 @@ describe.skipIf(!HERE)("Long work of the panel", { timeout: 60_000 }, () => {
   const button = (name: RegExp) => pane.page.getByRole("button", { name });
   const focused = (): Promise<string | null> => pane.page.evaluate(() => document.activeElement?.textContent ?? null);
 
-  test("runs in a worker, and what it shows is what the page shows by itself", async () => {
+  test("long work runs in a worker, and shows what the page computes by itself", async () => {
     await open("?empty");
     const inWorker = await shown();
     expect(names()).toEqual(["/worker.js"]);
@@ -94,14 +94,14 @@ describe.skipIf(!HERE)("Long work of the panel", { timeout: 60_000 }, () => {
   test.each([
     ["knows no workers", UNKNOWN],
     ["forbids workers", FORBIDDEN],
-  ])("runs on the page where the host %s", async (_, odd) => {
+  ])("long work runs on the page where the host %s", async (_, odd) => {
     await open("?empty", odd);
     expect(await shown()).toContain("taken by the pool");
     expect(names()).toEqual([]);
   });
 
   test.each(["light", "dark"] as const)(
-    "shows that it goes on; Cancel by keyboard leaves a clear state that it can be begun from, %s",
+    "long work shows its progress; Cancel by keyboard leaves a clear state to start it from, %s",
     async (colorScheme) => {
       const { odd, release } = held();
       await pane.open("?empty&session", { colorScheme }, odd);
@@ -134,7 +134,7 @@ describe.skipIf(!HERE)("Long work of the panel", { timeout: 60_000 }, () => {
     },
   );
 
-  test("can be ended while it is still unknown what the cell gives", async () => {
+  test("long work can be cancelled before the cell's value is known", async () => {
     const { odd, release } = held();
     await open("?empty", odd);
     await button(/^Cancel: Working out what the cell gives$/).click();
@@ -144,7 +144,7 @@ describe.skipIf(!HERE)("Long work of the panel", { timeout: 60_000 }, () => {
     expect(await shown()).toContain("taken by the pool");
   });
 
-  test("is ended when another cell is selected or another view shows", async () => {
+  test("selecting another cell or view cancels long work", async () => {
     const { odd, release } = held();
     await open("?empty&session", odd);
     await button(/^Cancel/).waitFor();
@@ -158,7 +158,7 @@ describe.skipIf(!HERE)("Long work of the panel", { timeout: 60_000 }, () => {
     expect(await shown()).toContain("taken by the pool");
   });
 
-  test("keeps what it found: the same call shows at once when it is selected again", async () => {
+  test("a result is kept: the same call shows at once when it is selected again", async () => {
     await open("?empty");
     await shown();
     const before = workers();
@@ -170,7 +170,7 @@ describe.skipIf(!HERE)("Long work of the panel", { timeout: 60_000 }, () => {
     expect(workers()).toEqual(before);
   });
 
-  test("of the published checks tells functions done, is ended with its worker and begun in a new one", async () => {
+  test("the published checks count functions done, are cancelled with their worker and start in a new one", async () => {
     await pane.open("?empty");
     await pane.tab("Workbook");
     const checks = pane.page.locator("section", { has: pane.page.locator("#checks-title") });
@@ -206,7 +206,7 @@ describe.skipIf(!HERE)("Long work of the panel", { timeout: 60_000 }, () => {
     expect(await checks.getByRole("progressbar").count()).toBe(0);
   });
 
-  test("of a hand-over copy can be ended; nothing is handed over then", async () => {
+  test("a hand-over copy can be cancelled, and nothing is handed over then", async () => {
     const { odd, release } = held();
     await open("?empty", odd);
     await pane.tab("Workbook");
@@ -221,7 +221,7 @@ describe.skipIf(!HERE)("Long work of the panel", { timeout: 60_000 }, () => {
     );
   });
 
-  test("of a scan tells cells done and can be ended; the notes of before stay until it is begun again", async () => {
+  test("a scan counts cells done and can be cancelled; earlier notes stay until it starts again", async () => {
     const { odd, release } = held();
     await open("?empty", odd);
     await pane.tab("Cautions");
@@ -241,7 +241,7 @@ describe.skipIf(!HERE)("Long work of the panel", { timeout: 60_000 }, () => {
     expect(await pane.text("#view-cautions")).not.toContain("Cancelled");
   });
 
-  test("that breaks off leaves a scan its other cells, and the cell is scanned again when asked for", async () => {
+  test("a call that breaks off leaves a scan its other cells, and is scanned again on request", async () => {
     await open("?empty", BREAKING);
     await pane.page.evaluate(() => {
       globalThis.book.type("Notes", "A90", '=WARMBACK.PIPE.HEADLOSS(90,"2 in",100)');
@@ -259,7 +259,7 @@ describe.skipIf(!HERE)("Long work of the panel", { timeout: 60_000 }, () => {
     expect(await left.count()).toBe(0);
   });
 
-  test("raises the cautions of heavy calls as the page by itself does", async () => {
+  test("the worker raises the cautions of heavy calls as the page by itself does", async () => {
     const cautions = async (odd: Odd): Promise<string> => {
       await open("?empty", odd);
       await shown();

@@ -14,15 +14,15 @@ const NOTHING: SheetNotes = { raised: [], cells: [], failing: [], unread: [], un
 const USED: SheetNotes = { ...NOTHING, cells: [{ address: A1, formula: "=X()", ids: ["X"] }] };
 
 describe("The sentence of a scan", () => {
-  test("says that nothing uses the functions", () => {
+  test("the sentence says that nothing uses the functions", () => {
     expect(scanSentence(report([NOTHING]))).toBe("No cell of this workbook uses these functions yet.");
   });
 
-  test("says that no caution is raised", () => {
+  test("the sentence says that no caution is raised", () => {
     expect(scanSentence(report([USED]))).toBe("No caution is raised. 1 cell uses these functions.");
   });
 
-  test("counts notes by severity and cells that fail", () => {
+  test("the sentence counts notes by severity and cells that fail", () => {
     const raised = ["Notice", "Danger", "Danger"].map((severity, at) => ({
       caution: { code: `C${String(at)}`, severity, text: `text ${String(at)}` },
       id: "X",
@@ -53,7 +53,7 @@ describe("The working as a tree", () => {
   const numbers = (nodes: readonly WorkingNode[]): readonly string[] =>
     nodes.flatMap(({ line, below }) => [line.number, ...numbers(below)]);
 
-  test("holds every line once, in order, below its group", () => {
+  test("the tree holds every line once, in order, below its group", () => {
     const { steps } = stepsOf("CYCLE.STATES", "R-410A", 45, 105);
     const { nodes, left } = workingTree(steps, "US", 200);
     expect(numbers(nodes)).toEqual(workingLines(steps, "US").map(({ number }) => number));
@@ -63,7 +63,7 @@ describe("The working as a tree", () => {
     expect(left).toBe(0);
   });
 
-  test("is cut after so many lines and says how many are left", () => {
+  test("the tree is cut after a number of lines and says how many are left", () => {
     const { steps } = stepsOf("CYCLE.STATES", "R-410A", 45, 105);
     const all = workingLines(steps, "US").length;
     const { nodes, left } = workingTree(steps, "US", 3);
@@ -71,7 +71,7 @@ describe("The working as a tree", () => {
     expect(left).toBe(all - 3);
   });
 
-  test("tells an equation's value in the base unit where the cell has another", () => {
+  test("an equation's value is given in the base unit where the cell has another", () => {
     const { steps } = stepsOf("PIPE.VELOCITY", 40, "2 in");
     const [velocity] = workingTree(steps, "US", 200).nodes.filter(({ line }) => line.form !== undefined);
     expect(velocity?.base).toMatch(/^1\.18\d* m\/s$/);
@@ -79,7 +79,7 @@ describe("The working as a tree", () => {
     expect(metric?.base).toBeUndefined();
   });
 
-  test("parts a title from its form, and a symbol from a relation", () => {
+  test("a title is parted from its form, and a symbol from a relation", () => {
     const line = { number: "1", numbers: "", value: "", unit: "", source: "" };
     expect(titleOf({ ...line, says: "Mean velocity: v = Q / A", form: "v = Q / A" })).toBe("Mean velocity");
     expect(symbolOf({ ...line, says: "", form: "v = Q / A" })).toBe("v");
@@ -88,7 +88,7 @@ describe("The working as a tree", () => {
 });
 
 describe("The host's theme", () => {
-  test("gives its colours and the scheme that they make", () => {
+  test("the host's theme gives its colours and the scheme that they make", () => {
     expect(pageTheme({ bodyBackgroundColor: "#262626", bodyForegroundColor: "#FFFFFF" })).toEqual({
       scheme: "dark",
       background: "rgb(38 38 38)",
@@ -97,14 +97,14 @@ describe("The host's theme", () => {
     expect(pageTheme({ bodyBackgroundColor: "e6e6e6", bodyForegroundColor: "262626" })?.scheme).toBe("light");
   });
 
-  test("is passed over where it is missing, broken, or can't be read", () => {
+  test("a theme that is missing, broken, or unreadable is ignored", () => {
     expect(pageTheme(undefined)).toBeUndefined();
     expect(pageTheme({})).toBeUndefined();
     expect(pageTheme({ bodyBackgroundColor: "white", bodyForegroundColor: "#000000" })).toBeUndefined();
     expect(pageTheme({ bodyBackgroundColor: "#777777", bodyForegroundColor: "#888888" })).toBeUndefined();
   });
 
-  test("is judged by the contrast of the accessibility guidelines: black on white is 21 to 1", () => {
+  test("contrast is computed as in the accessibility guidelines: black on white is 21 to 1", () => {
     expect(contrast([0, 0, 0], [255, 255, 255])).toBeCloseTo(21, 10);
     // Known borderline of the guidelines: #767676 on white is the lightest grey above 4.5.
     expect(contrast([0x76, 0x76, 0x76], [255, 255, 255])).toBeGreaterThan(4.5);

@@ -1,10 +1,10 @@
 import { describe, expect, test } from "vitest";
-import { HERE, usePane, type Mode } from "./browser";
+import { HAS_CHROMIUM, usePane, type Mode } from "./browser";
 
-describe.skipIf(!HERE)("The panel", { timeout: 30_000 }, () => {
+describe.skipIf(!HAS_CHROMIUM)("The panel", { timeout: 30_000 }, () => {
   const pane = usePane();
 
-  test("is one stop for the Tab key among its tabs; arrows, Home and End move between them", async () => {
+  test("the tabs are one stop for the Tab key; arrows, Home and End move between them", async () => {
     await pane.open();
     const chosen = (): Promise<string | null> => pane.page.locator("[role=tab][aria-selected=true]").textContent();
     expect(await pane.page.locator("[role=tab][tabindex='0']").count()).toBe(1);

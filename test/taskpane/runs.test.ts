@@ -1,6 +1,6 @@
 /** The line of long work over workers that are acted, and the engine whose heavy calls come through it. */
 import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
-import { EDITION } from "../../core/kernel/edition";
+import { BUILD } from "../../src/functions/buildHash";
 import { MIAMI_MONTHS } from "../../core/pool/data/miami";
 import { panelEngine } from "../../src/taskpane/engine";
 import { awayEngine } from "../../src/taskpane/runs/away";
@@ -32,8 +32,8 @@ class Acted {
   say(data: unknown): void {
     this.onmessage?.({ data: structuredClone(data) });
   }
-  ready(edition = EDITION): void {
-    this.say({ ready: edition });
+  ready(build = BUILD): void {
+    this.say({ ready: build });
   }
   fail(): void {
     this.onerror?.({ preventDefault: () => undefined });
@@ -62,7 +62,7 @@ describe("Long work", () => {
   beforeEach(() => void vi.useFakeTimers());
   afterEach(() => void vi.useRealTimers());
 
-  test("goes to one worker, one piece after the other, and comes back as it would be here", async () => {
+  test("work goes to one worker, one piece after the other, with the results that it would have here", async () => {
     const { hired, runs } = hiring();
     const first = runs.run("tell", { id: CALL.id, args: ARGS });
     const second = runs.run("explain", { id: CALL.id, args: ARGS });
@@ -78,7 +78,7 @@ describe("Long work", () => {
     expect(runs.place()).toBe("worker");
   });
 
-  test("tells how far it is", async () => {
+  test("work reports its progress", async () => {
     const { hired, runs } = hiring();
     const told: Progress[] = [];
     void runs.run("check", {}, { tell: (progress) => told.push(progress) });
@@ -88,7 +88,7 @@ describe("Long work", () => {
     expect(told).toEqual([{ done: 2, total: 9, text: "2 of 9" }]);
   });
 
-  test("that runs is ended with its worker; what waits goes on in a new one", async () => {
+  test("running work is ended with its worker; waiting work goes on in a new one", async () => {
     const { hired, runs } = hiring();
     const ending = new AbortController();
     const first = runs.run("check", {}, { signal: ending.signal });
@@ -103,7 +103,7 @@ describe("Long work", () => {
     expect((await second).outcome).toEqual(outcomeHere());
   });
 
-  test("that waits is taken out of the line; the worker goes on", async () => {
+  test("waiting work is taken out of the queue; the worker goes on", async () => {
     const { hired, runs } = hiring();
     const ending = new AbortController();
     const first = runs.run("tell", { id: CALL.id, args: ARGS });
@@ -118,7 +118,7 @@ describe("Long work", () => {
     await expect(runs.run("check", {}, { signal: ending.signal })).rejects.toBe(CANCELLED);
   });
 
-  test("that breaks off says so, and the next piece gets a new worker", async () => {
+  test("work that breaks off is rejected, and the next piece gets a new worker", async () => {
     const { hired, runs } = hiring();
     const first = runs.run("check", {});
     hired[0]?.ready();
@@ -131,7 +131,7 @@ describe("Long work", () => {
     expect(hired).toHaveLength(2);
   });
 
-  test("whose answer can't be read breaks off, rather than being waited for without end", async () => {
+  test("work whose answer can't be read is rejected instead of waiting for ever", async () => {
     const { hired, runs } = hiring();
     const first = runs.run("check", {});
     hired[0]?.ready();
@@ -140,7 +140,7 @@ describe("Long work", () => {
     expect(hired[0]?.ended).toBe(true);
   });
 
-  test("waits for a worker whose first word is heard late, after the page was kept busy", async () => {
+  test("work waits for a worker whose first message comes late, after the page was busy", async () => {
     const { hired, runs } = hiring();
     const first = runs.run("tell", { id: CALL.id, args: ARGS });
     vi.advanceTimersByTime(15_000);
@@ -151,7 +151,7 @@ describe("Long work", () => {
     expect(runs.place()).toBe("worker");
   });
 
-  test("tries a worker once more a while after one didn't start, and no third time", async () => {
+  test("a worker is started once more a while after one didn't start, and no third time", async () => {
     vi.useFakeTimers({ toFake: ["setTimeout", "clearTimeout"], shouldAdvanceTime: true });
     const { hired, runs } = hiring();
     const again = () => runs.run("tell", { id: CALL.id, args: ARGS });
@@ -170,7 +170,7 @@ describe("Long work", () => {
     }
   });
 
-  test("that nobody asks for any more lets its worker go, and gets another when it is asked for again", async () => {
+  test("a worker that nobody needs any more ends, and another starts when work comes again", async () => {
     const { hired, runs } = hiring();
     for (const count of [1, 2]) {
       const told = runs.run("tell", { id: CALL.id, args: ARGS });
@@ -200,13 +200,13 @@ describe("Long work", () => {
 
   test.each([
     ["its file can't be loaded", (worker: Acted) => worker.fail()],
-    ["it is of another edition", (worker: Acted) => worker.ready("Warmback 0.0.0")],
+    ["it is of another build", (worker: Acted) => worker.ready("0123456789ab")],
     ["it says nothing", () => vi.advanceTimersByTime(60_000)],
-  ])("is done on the page where a worker is made but %s", async (_, spoil) => {
+  ])("work is done on the page where a worker is made but %s", async (_, spoil) => {
     await onPage(spoil);
   });
 
-  test("is done on the page where no worker can be made, and can be ended there between two functions", async () => {
+  test("work is done on the page where no worker can be made, and can be ended there between two functions", async () => {
     vi.useRealTimers();
     const runs = startRuns(() => {
       throw new Error("refused by the page's policy");
@@ -232,7 +232,7 @@ describe("Long work", () => {
 });
 
 describe("Work on the page", () => {
-  test("leaves others a turn before each piece, even one without stages", async () => {
+  test("work on the page lets others run before each piece, even one without stages", async () => {
     const runs = startRuns(() => {
       throw new Error("refused by the page's policy");
     });
@@ -261,7 +261,7 @@ describe("An engine whose heavy calls come later", () => {
   const here = panelEngine(callLog());
   const year: RawValue[] = [YEAR, MIAMI_MONTHS];
 
-  test("gives, raises and describes what the engine here does, working each call once", async () => {
+  test("an engine with later calls gives, raises and describes what the engine here does, computing each call once", async () => {
     const { hired, runs } = hiring();
     const engine = awayEngine(here, runs);
     const working = vi
@@ -287,7 +287,7 @@ describe("An engine whose heavy calls come later", () => {
     expect(hired[0]?.asked).toHaveLength(2);
   });
 
-  test("works light calls at once", () => {
+  test("an engine with later calls computes light calls at once", () => {
     const { hired, runs } = hiring();
     const engine = awayEngine(here, runs);
     const velocity = (): unknown => engine.call("PIPE.VELOCITY", [90, "2 in"]);
@@ -295,7 +295,7 @@ describe("An engine whose heavy calls come later", () => {
     expect(hired).toHaveLength(0);
   });
 
-  test("takes what a cell got in this session as it is, for the very same arguments only", () => {
+  test("a result of this session is taken as it is, for the very same arguments only", () => {
     const { runs } = hiring();
     const log = callLog();
     const engine = awayEngine(panelEngine(log), runs);
@@ -309,7 +309,7 @@ describe("An engine whose heavy calls come later", () => {
       expect(() => engine.call(CALL.id, other), JSON.stringify(other)).toThrow("has not come yet");
   });
 
-  test("tells a blank from a nought where both were worked in this session, and else takes a blank for either", () => {
+  test("a blank is told from a zero where both were computed in this session; else either matches a blank", () => {
     const { runs } = hiring();
     const log = callLog();
     const engine = awayEngine(panelEngine(log), runs);
@@ -328,7 +328,7 @@ describe("An engine whose heavy calls come later", () => {
     expect([asked(null), asked(0), asked("")]).toEqual([{ value: 7 }, { value: 5 }, { value: 6 }]);
   });
 
-  test("doesn't take the result of a blank for a nought's", () => {
+  test("the result of a blank is not taken for a zero's", () => {
     const { runs } = hiring();
     const log = callLog();
     const wind = (value: number | null): RawValue[] => [
@@ -340,7 +340,7 @@ describe("An engine whose heavy calls come later", () => {
     expect(() => engine.call("POOL.YEAR", wind(0))).toThrow("has not come yet");
   });
 
-  test("keeps what came twice like what came once", async () => {
+  test("a result that came twice is kept like one that came once", async () => {
     let runsDone = 0;
     const gives = { outcome: { value: 1 }, cautions: [] };
     const engine = awayEngine(panelEngine(callLog()), {
@@ -361,7 +361,7 @@ describe("An engine whose heavy calls come later", () => {
 });
 
 describe("A pass that lacks something", () => {
-  test("is made again until it lacks nothing, and passes on what isn't a lack", async () => {
+  test("a pass is made again until it lacks nothing, and other errors pass on", async () => {
     expect(settled(() => 5)).toBe(5);
     expect(() =>
       settled(() => {

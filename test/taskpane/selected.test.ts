@@ -21,33 +21,33 @@ async function loop(): Promise<Book> {
 const read = (book: Book, text: string): Promise<Selected> => readSelected(book.workbook, at("Loop", text), engine);
 
 describe("The selected cell", () => {
-  test("is nothing where no cell is selected", async () => {
+  test("nothing is read where no cell is selected", async () => {
     expect(await readSelected((await loop()).workbook, undefined, engine)).toEqual({ state: "nothing" });
   });
 
-  test("without a call of ours is another's, whatever it holds", async () => {
+  test("a cell without a call of ours is another's, whatever it holds", async () => {
     const book = await loop();
     for (const cell of ["A1", "B3", "Z9"]) expect((await read(book, cell)).state).toBe("other");
   });
 
-  test("with a call of ours is read with its value", async () => {
+  test("a cell with a call of ours is read with its value", async () => {
     const selected = await read(await loop(), "B2");
     expect(selected).toMatchObject({ state: "ours", reading: { checked: true, stale: false } });
     if (selected.state === "ours") expect(selected.reading.calls[0]?.args).toEqual([{ value: 90 }, { value: "2 in" }]);
   });
 
-  test("inside a spill leads to the cell that spills", async () => {
+  test("a cell inside a spill leads to the cell that spills", async () => {
     const selected = await read(await loop(), "F7");
     expect(selected).toMatchObject({ state: "ours", address: at("Loop", "D4"), inSpill: at("Loop", "F7") });
   });
 
-  test("beside a spill belongs to no one", async () => {
+  test("a cell beside a spill belongs to no one", async () => {
     const book = await loop();
     book.type("Loop", "L7", "a remark");
     expect((await read(book, "L7")).state).toBe("other");
   });
 
-  test("whose spill was changed behind its first cell is out of date", async () => {
+  test("a cell whose spill was changed behind its first cell is out of date", async () => {
     const book = await loop();
     expect(await read(book, "D4")).toMatchObject({ reading: { stale: false } });
     book.hold("Loop", "E6", 1);

@@ -1,31 +1,19 @@
-/** Bundles the panel and serves it with the published headers. */
+/** Serves the panel with the published headers. */
 import { readFileSync } from "node:fs";
 import { createServer, type Server } from "node:http";
 import type { AddressInfo } from "node:net";
+import { join } from "node:path";
 import { fileURLToPath } from "node:url";
-import { build } from "esbuild";
 import { parse } from "mathjs";
 import temml from "temml";
+import { inject } from "vitest";
 import { headersFor } from "../../manifest/headers";
+import { BUILD } from "../../src/functions/buildHash";
 
 const here = (path: string): string => fileURLToPath(new URL(path, import.meta.url));
 
-/** One classic script; the starter sheets are a sample. */
-async function bundle(entry: string): Promise<string> {
-  const sample = here("page/sheets.ts");
-  const { outputFiles } = await build({
-    entryPoints: [here(entry)],
-    bundle: true,
-    format: "iife",
-    minify: true,
-    write: false,
-    logLevel: "silent",
-    plugins: [
-      { name: "sample sheets", setup: (it) => it.onResolve({ filter: /^\.\.\/sheets$/ }, () => ({ path: sample })) },
-    ],
-  });
-  return outputFiles[0]?.text ?? "";
-}
+/** A script that the set-up of the run has bundled. */
+const bundled = (name: string): string => readFileSync(join(inject("panelScripts"), name), "utf8");
 
 /** The forms that the page shows, as the build renders them. */
 const mathml = (forms: readonly string[]): string =>
@@ -50,9 +38,11 @@ export async function servePanel(forms: readonly string[]): Promise<Served> {
   const files: Readonly<Record<string, string>> = {
     "taskpane.html": page.replace("<!-- scripts -->", scripts),
     "taskpane.css": readFileSync(here("../../src/taskpane/taskpane.css"), "utf8"),
-    "page.js": await bundle("page/main.ts"),
-    "taskpane.js": await bundle("../../src/taskpane/index.ts"),
-    "worker.js": await bundle("../../src/taskpane/runs/worker.ts"),
+    "page.js": bundled("page.js"),
+    "taskpane.js": bundled("taskpane.js"),
+    // Each script here holds a core of its own; the worker only looks at the build.
+    "functions.js": `globalThis.warmback = { build: ${JSON.stringify(BUILD)} };`,
+    "worker.js": bundled("worker.js"),
     "mathml.json": mathml(forms),
   };
   const server: Server = createServer((request, response) => {

@@ -1,11 +1,11 @@
 import { describe, expect, test } from "vitest";
-import { HERE, until, usePane } from "./browser";
+import { HAS_CHROMIUM, until, usePane } from "./browser";
 
-describe.skipIf(!HERE)("The view Workbook", { timeout: 30_000 }, () => {
+describe.skipIf(!HAS_CHROMIUM)("The view Workbook", { timeout: 30_000 }, () => {
   const pane = usePane();
   const outcomes = (): Promise<string> => pane.text("#view-workbook");
 
-  test("makes a hand-over copy by keyboard alone and tells of it in a live region", async () => {
+  test("makes a hand-over copy by keyboard alone and announces it in a live region", async () => {
     await pane.open();
     await pane.page.getByRole("tab", { name: "Cautions" }).focus();
     for (const key of ["End", "Tab", "Enter"]) await pane.page.keyboard.press(key);
@@ -47,7 +47,7 @@ describe.skipIf(!HERE)("The view Workbook", { timeout: 30_000 }, () => {
     await until(async () => (await outcomes()).includes("No formula needs mending."));
   });
 
-  test("works every published value again, the slow functions' too", async () => {
+  test("computes every published value again, the slow functions' too", async () => {
     await pane.open();
     await pane.tab("Workbook");
     await pane.page.getByRole("button", { name: "Run the checks" }).click();

@@ -164,7 +164,7 @@ describe("A word may be spelled as people spell it", () => {
     ["PIPE.BORE", ["1-1/2 in", "40"], [1.5, 40]],
     ["PIPE.BORE", ["2 in", "40", "minimum wall"], [2, "schedule 40", "minimum"]],
     ["PIPE.FITTING", ["elbow 90", "2 in", 60], ["90 elbow", "2", 60]],
-  ])("%s %j is %j", (id, plain, spelled) => {
+  ])("%s %j gives the same as %j", (id, plain, spelled) => {
     const out = value(id, ...plain);
     expect(typeof out).toBe("number");
     expect(value(id, ...spelled)).toBe(out);
@@ -185,7 +185,7 @@ describe("A refusal reads as a sentence", () => {
     ["POOL.LOSSES", [[["area", 500]]], /the nearest is "pool area"$/],
     ["POOL.SETTLES", [500, 70, 5e6], /^#N\/A heat: .* where water boils/],
     ["EXCHANGER.HOLDHEAD", [33.7, 4, 15, 30, 4, 0.4, "SI"], /^#N\/A ua: too small: .*°C, where none condenses/],
-  ])("of %s %j", (id, raw, says) => {
+  ])("the refusal of %s %j reads as a sentence", (id, raw, says) => {
     expect(refusal(id, ...raw)).toMatch(says);
   });
 });
@@ -194,7 +194,7 @@ describe("What is usual of a gauge reading", () => {
   const unusual = (...raw: readonly unknown[]) =>
     cautionsOf("LINE.TESTPRESSURE", ...raw).filter(({ code }) => code === "UNUSUAL-INPUT");
 
-  test("counts as the gauge shows it", () => {
+  test("a gauge reading is judged usual as the gauge shows it", () => {
     expect(unusual(700, 80, 70)).toEqual([]);
     expect(unusual(50, 80, 70)).toEqual([]);
     expect(unusual(750, 80, 70)[0]?.text).toMatch(/^pressure: 750 psi is outside the usual 50 psi to 700 psi/);
@@ -202,7 +202,7 @@ describe("What is usual of a gauge reading", () => {
 });
 
 describe("A chart's temperatures", () => {
-  test("are those asked for, to the rounding of numbers", () => {
+  test("a chart's temperatures are those asked for, to rounding", () => {
     const rows = value("REFRIG.CHART", "R-410A", 0, 140, 20) as readonly (readonly number[])[];
     for (const [place, row] of rows.slice(1).entries())
       expect(Math.abs((row[0] ?? NaN) - 20 * place)).toBeLessThan(1e-12 * 600);
@@ -217,16 +217,16 @@ describe("Cautions that belong to some calls only", () => {
     expect(codes("REFRIG.STATE", "R-407C", 130, 120)).toContain("REFRIG-BLEND-TRANSPORT");
   });
 
-  test("an electric heater's efficiency is no guess", () => {
+  test("an electric heater's efficiency raises no caution about a typical one", () => {
     expect(codes("COST.OFHEAT", 1e6, "electric resistance", 0.15)).not.toContain("COST-TYPICAL-EFFICIENCY");
   });
 
-  test("a reading near the atmosphere is taken for a compound gauge's", () => {
+  test("a reading near the atmosphere raises the caution about compound gauges", () => {
     expect(codes("LINE.BOILING", "29 inHg")).toContain("LINE-COMPOUND-GAUGE");
     expect(codes("LINE.BOILING", 23_400)).not.toContain("LINE-COMPOUND-GAUGE");
   });
 
-  test("a condenser that is too small is told", () => {
+  test("a condenser that is too small raises a caution", () => {
     expect(codes("EXCHANGER.HOLDHEAD", 115_000, 1500, 80, 85, 60)).toContain("EXCHANGER-HOT-CONDENSING");
     expect(codes("EXCHANGER.HOLDHEAD", 115_000, 8000, 80, 85, 60)).not.toContain("EXCHANGER-HOT-CONDENSING");
   });
@@ -236,7 +236,7 @@ describe("The working of a gauge pressure", () => {
   test.each([
     ["REFRIG.PRESSURE", ["R-22", 100]],
     ["LINE.TESTPRESSURE", [150, 95, 75]],
-  ])("of %s ends with what the gauge shows", (id, raw) => {
+  ])("the working of %s ends with what the gauge shows", (id, raw) => {
     const rows = value("NOTE.WORKING", id, ...raw) as readonly (readonly unknown[])[];
     expect(rows.at(-2)?.[3]).toBeCloseTo(value(id, ...raw) as number, 9);
     expect(rows.at(-2)?.[4]).toBe("psi");

@@ -71,6 +71,9 @@ const names = (definition: CellFunction, name: string, arg: ArgData): readonly s
   return [name, labelOf(name), definition.id, ...inner.map(labelOf)];
 };
 
+test("every function has good arguments to spoil", () =>
+  expect(EVERY.filter(([, definition]) => goodRaw(definition) === undefined)).toEqual([]));
+
 describe.each(EVERY)("%s", (_, definition) => {
   const good = goodRaw(definition);
   const args = placedArgs(definition);

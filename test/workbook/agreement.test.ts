@@ -134,7 +134,7 @@ beforeAll(async () => {
 
 afterAll(() => sheets.dispose());
 
-test.each(EXPRESSIONS.map((text, at) => [text, at] as const))("%s is read as the engine hands it over", (text, at) => {
+test.each(EXPRESSIONS.map((text, at) => [text, at] as const))("%s is read as the engine passes it", (text, at) => {
   const argument = readings[at]?.calls[0]?.args[0];
   const call = sheets.calls({ sheet: SHEET, row: at, column: 6 }).at(-1);
   if (argument === undefined || "unread" in argument) {

@@ -217,7 +217,7 @@ export function contract(name: string, make: () => Promise<Harness>): void {
       expect(await book.selection()).toEqual({ sheet, row: 2, column: 1 });
     });
 
-    test("tells of a new selection until it is told to stop", async () => {
+    test("reports a new selection until it is stopped", async () => {
       const sheet = await book.insert(SMALL);
       const seen: Address[] = [];
       const stop = book.onSelection((address) => seen.push(address));
@@ -233,7 +233,7 @@ export function contract(name: string, make: () => Promise<Harness>): void {
       expect(seen).toHaveLength(before);
     });
 
-    test("tells which sheets changed until it is told to stop", async () => {
+    test("reports which sheets changed until it is stopped", async () => {
       const sheet = await book.insert(SMALL);
       const seen: string[] = [];
       const stop = book.onChange((sheets) => seen.push(...sheets));

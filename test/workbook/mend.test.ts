@@ -24,7 +24,7 @@ describe("A broken formula", () => {
     ],
     ["in any case", "=_XLDUDF_warmback_pool_area(B1)", "=WARMBACK.POOL.AREA(B1)"],
     ["behind an @ and spaces", "= @_xldudf_WARMBACK_POOL_AREA( B1 )", "= @WARMBACK.POOL.AREA( B1 )"],
-  ])("is mended %s", (_what, formula, expected) => {
+  ])("a broken formula is mended %s", (_what, formula, expected) => {
     expect(mended(formula, KNOWN)).toBe(expected);
   });
 
@@ -36,7 +36,7 @@ describe("A broken formula", () => {
     ["a quoted text", '="_xldudf_WARMBACK_POOL_AREA(B1)"&A1'],
     ["what isn't a formula", "_xldudf_WARMBACK_POOL_AREA(B1)"],
     ["a formula that can't be read", "=_xldudf_WARMBACK_POOL_AREA(B1)!!"],
-  ])("is left as it is: %s", (_what, formula) => {
+  ])("mending leaves %s as it is", (_what, formula) => {
     expect(mended(formula, KNOWN)).toBe(formula);
   });
 });
@@ -117,7 +117,7 @@ describe("Mending a workbook", () => {
     expect(written).toEqual([]);
   });
 
-  test("of a sound workbook writes nothing", async () => {
+  test("mending a sound workbook writes nothing", async () => {
     const { book, written } = writable({ Loop: { A1: cell("=WARMBACK.POOL.AREA(B1)", 9), B1: "_xldudf_WARMBACK_" } });
     expect((await mend(book, KNOWN)).mended).toEqual([]);
     expect(written).toEqual([]);

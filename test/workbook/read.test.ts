@@ -231,23 +231,23 @@ const ARGUMENTS: readonly (readonly [string, RawValue])[] = [
 ];
 
 describe("An argument", () => {
-  test.each(ARGUMENTS)("%s is read", async (text, expected) => {
+  test.each(ARGUMENTS)("an argument %s is read", async (text, expected) => {
     const reading = await read(`=WARMBACK.PIPE.HEADLOSS(${text})`);
     expect(reading.calls[0]?.id).toBe("PIPE.HEADLOSS");
     expect(reading.calls[0]?.args.map(plain)).toEqual([expected]);
   });
 
-  test("left out is null, in its place", async () => {
+  test("an argument that is left out is null, in its place", async () => {
     const reading = await read('=WARMBACK.PIPE.HEADLOSS(A1,,100,,"SI")');
     expect(reading.calls[0]?.args.map(plain)).toEqual([40, null, 100, null, "SI"]);
   });
 
-  test("with a name of a LAMBDA in it is never mistaken for a name of the workbook", async () => {
+  test("a name of a LAMBDA is never mistaken for a name of the workbook", async () => {
     const reading = await read("=MAP(B1:B3,LAMBDA(Flow,WARMBACK.PIPE.HEADLOSS(Flow,2)))");
     expect(reading.calls[0]?.args.map(plain)).toEqual([CANT(1), 2]);
   });
 
-  test("inside a LET is read with the LET's names", async () => {
+  test("an argument inside a LET is read with the LET's names", async () => {
     const reading = await read("=LET(f,A1,g,WARMBACK.PIPE.SIZE(f,1),WARMBACK.PIPE.HEADLOSS(g,f))", 81);
     expect(reading.calls.map((call) => [call.id, ...call.args.map(plain)])).toEqual([
       ["PIPE.SIZE", 40, 1],
@@ -256,14 +256,14 @@ describe("An argument", () => {
     expect(reading).toMatchObject({ checked: true, stale: false });
   });
 
-  test("made of 1,500 terms, or nested 140 deep, is worked out", async () => {
+  test("an argument of 1,500 terms, or nested 140 deep, is computed", async () => {
     const chain = await read(`=WARMBACK.PIPE.HEADLOSS(A1${"+1".repeat(1500)})`, 1540);
     expect(chain.calls[0]?.args.map(plain)).toEqual([1540]);
     const nest = await read(`=WARMBACK.PIPE.HEADLOSS(${"SUM(".repeat(140)}A1${")".repeat(140)})`, 40);
     expect(nest.calls[0]?.args.map(plain)).toEqual([40]);
   });
 
-  test("made of names that double each other is worked out once each", async () => {
+  test("names that double each other are computed once each", async () => {
     const names = Array.from(
       { length: 60 },
       (_, at) => `n${String(at)}x,${at === 0 ? "1" : `n${String(at - 1)}x+n${String(at - 1)}x`}`,
@@ -304,27 +304,27 @@ const CALLS: readonly (readonly [string, readonly (readonly [string, boolean, st
 ];
 
 describe("Our calls", () => {
-  test.each(CALLS)("in %s are found", (formula, expected) => {
+  test.each(CALLS)("the calls of ours in %s are found", (formula, expected) => {
     const sites = readCalls(formula, KNOWN);
     expect(sites.map((site) => [site.id, site.whole, formula.slice(site.start, site.end)])).toEqual(expected);
   });
 });
 
 describe("A cell", () => {
-  test("that holds what its formula gives is not stale", async () => {
+  test("a cell that holds what its formula gives is not stale", async () => {
     expect(await read("=WARMBACK.PIPE.SIZE(A1,1)", 41)).toMatchObject({ checked: true, stale: false });
     expect(await read("=WARMBACK.PIPE.SIZE(A1,1)*2", 82)).toMatchObject({ checked: true, stale: false });
     expect(await read("=WARMBACK.PIPE.SIZE(A1,1)", 41 * (1 + 5e-10))).toMatchObject({ stale: false });
   });
 
-  test("that differs by more than a billionth is stale", async () => {
+  test("a cell that differs by more than a billionth is stale", async () => {
     const reading = await read("=WARMBACK.PIPE.SIZE(A1,1)", 41 * (1 + 5e-9));
     expect(reading).toMatchObject({ checked: true, stale: true });
     expect(reading.calls[0]?.stale).toBe(true);
     expect(await read("=WARMBACK.PIPE.SIZE(A1,1)*2", 83)).toMatchObject({ stale: true });
   });
 
-  test("with a table is checked at its first cell, or whole where its spill is known", async () => {
+  test("a cell with a table is checked at its first cell, or whole where its spill is known", async () => {
     expect(await read("=WARMBACK.WATER.PROPERTIES(A1)", "density")).toMatchObject({ stale: false });
     expect(await read("=WARMBACK.WATER.PROPERTIES(A1)", "mass")).toMatchObject({ stale: true });
     const cell = { address: at("Inputs", "F4"), formula: "=WARMBACK.WATER.PROPERTIES(A1)", value: "density" };
@@ -335,29 +335,29 @@ describe("A cell", () => {
     expect((await readCells(port().book, [{ ...cell, spill }], engine()))[0]).toMatchObject({ stale: true });
   });
 
-  test("with a refused call agrees with the same error only, and keeps the message", async () => {
+  test("a cell with a refused call agrees with the same error only, and keeps the message", async () => {
     const reading = await read('=WARMBACK.PIPE.SIZE("refuse")', { error: "#VALUE!" });
     expect(reading).toMatchObject({ checked: true, stale: false });
     expect(reading.calls[0]?.outcome).toEqual({ error: "#VALUE!", message: "flow: expected a flow" });
     expect(await read('=WARMBACK.PIPE.SIZE("refuse")', { error: "#NAME?" })).toMatchObject({ stale: true });
   });
 
-  test("that the host is still working on is not judged", async () => {
+  test("a cell that the host still computes is not judged", async () => {
     expect(await read("=WARMBACK.PIPE.SIZE(1)", { error: "#BUSY!" })).toMatchObject({ checked: false, stale: false });
     expect(await read("=WARMBACK.PIPE.SIZE(1)", { error: "#SPILL!" })).toMatchObject({ checked: false, stale: false });
   });
 
-  test("wrapped in a function that we can't read is not judged, its call is read all the same", async () => {
+  test("a cell wrapped in a function that we can't read is not judged, but its call is read", async () => {
     const reading = await read('=TEXT(WARMBACK.PIPE.SIZE(A1,1),"0")', "41");
     expect(reading).toMatchObject({ checked: false, stale: false });
     expect(reading.calls[0]?.outcome).toEqual({ value: 41 });
   });
 
-  test("with a formula that can't be parsed says where and why", async () => {
+  test("a formula that can't be parsed says where and why", async () => {
     expect(await read("=WARMBACK.PIPE.SIZE(1")).toMatchObject({ calls: [], refusal: { at: 21, why: ") is missing" } });
   });
 
-  test("whose argument is an error passes it on without a call", async () => {
+  test("an argument that is an error passes it on without a call", async () => {
     const own = engine();
     await readCells(port().book, [{ address: at("Inputs", "F4"), formula: "=WARMBACK.PIPE.SIZE(A7)", value: 1 }], own);
     expect(own.call).not.toHaveBeenCalled();
@@ -367,7 +367,7 @@ describe("A cell", () => {
 describe("The log of calls", () => {
   const FORMULA = "=WARMBACK.PIPE.HEADLOSS(VLOOKUP(1,A1:B3,2),A1)";
 
-  test("answers an argument that we can't read when just one call agrees", async () => {
+  test("the log supplies an argument that we can't read when just one call agrees", async () => {
     const log = callLog();
     log.add("PIPE.HEADLOSS", [7, 40], { value: 47 });
     log.add("PIPE.HEADLOSS", [8, 41], { value: 49 });
@@ -377,21 +377,21 @@ describe("The log of calls", () => {
     expect(reading).toMatchObject({ checked: true, stale: false });
   });
 
-  test("counts the same call made twice once, a trailing omission included", async () => {
+  test("the log counts the same call made twice once, a trailing omission included", async () => {
     const log = callLog();
     log.add("PIPE.HEADLOSS", [7, 40], { value: 47 });
     log.add("PIPE.HEADLOSS", [7, 40, null], { value: 47 });
     expect((await read(FORMULA, 47, log)).calls[0]?.args.map(plain)).toEqual([7, 40]);
   });
 
-  test("answers nothing when two calls agree", async () => {
+  test("the log supplies nothing when two calls agree", async () => {
     const log = callLog();
     log.add("PIPE.HEADLOSS", [7, 40], { value: 47 });
     log.add("PIPE.HEADLOSS", ["7 gpm", 40], { value: 47 });
     expect((await read(FORMULA, 47, log)).calls[0]?.args.map(plain)).toEqual([CANT(1), 40]);
   });
 
-  test("tells calls apart by the cell's value only where the call is the whole formula", async () => {
+  test("the log tells calls apart by the cell's value only where the call is the whole formula", async () => {
     const log = callLog();
     log.add("PIPE.HEADLOSS", [7, 40], { value: 47 });
     log.add("PIPE.HEADLOSS", [8, 40], { value: 48 });
@@ -400,7 +400,7 @@ describe("The log of calls", () => {
     expect((await read(FORMULA, 50, log)).calls[0]?.args.map(plain)).toEqual([CANT(1), 40]);
   });
 
-  test("is not believed where its call doesn't give the cell's value", async () => {
+  test("the log is not trusted where its call doesn't give the cell's value", async () => {
     const log = callLog();
     log.add("PIPE.HEADLOSS", [7, 40], { value: 47 });
     expect((await read(`${FORMULA}*2`, 94, log)).calls[0]?.args.map(plain)).toEqual([7, 40]);
@@ -409,7 +409,7 @@ describe("The log of calls", () => {
     expect(reading).toMatchObject({ checked: false, stale: false });
   });
 
-  test("keeps the newest calls only, and drops the oldest for large matrices", () => {
+  test("the log keeps the newest calls only, and drops the oldest for large matrices", () => {
     const log = callLog(3, 10);
     for (const flow of [1, 2, 3, 4]) log.add("PIPE.SIZE", [flow], { value: flow });
     expect(log.of("PIPE.SIZE").map((call) => call.args[0])).toEqual([4, 3, 2]);
@@ -422,7 +422,7 @@ describe("The log of calls", () => {
 });
 
 describe("Many cells", () => {
-  test("are read in one round trip, each area once", async () => {
+  test("many cells are read in one round trip, each area once", async () => {
     const fake = port();
     const cells = Array.from({ length: 60 }, (_, row) => ({
       address: { sheet: "Inputs", row, column: 9 },
@@ -434,7 +434,7 @@ describe("Many cells", () => {
     expect(fake.asked).toMatchObject({ reads: 1, resolves: 1, areas: 61 });
   });
 
-  test("that refer to hundreds of places have the sheet read whole", async () => {
+  test("cells that refer to hundreds of places have the sheet read whole", async () => {
     const fake = port();
     const cells = Array.from({ length: 400 }, (_, row) => ({
       address: { sheet: "Calc", row, column: 9 },

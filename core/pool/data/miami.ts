@@ -17,3 +17,21 @@ export const MIAMI_MONTHS: readonly (readonly (string | number)[])[] = [
   [23.59, 6.72, 0.7447, 4.392, 3.5488, 26.41],
   [20.29, 7.55, 0.7653, 3.706, 3.2152, 25.22],
 ];
+
+/** A bare pool in Miami: 100 m², 1.5 m deep, held at 27 °C. In SI units, as cells hold them. */
+export const MIAMI_POOL = {
+  poolArea: 100,
+  waterDepth: 1.5,
+  setPoint: 27,
+  latitude: 25.82,
+  altitude: 11,
+  shelter: 0.3,
+} as const;
+
+/** A split air conditioner of 7.5 tons with its exchanger. */
+export const MIAMI_MACHINE = { ratedCooling: 26.4, ratedPower: 8.1, outdoorFan: 0.6, exchangerUA: 2500 } as const;
+
+/** As Miami, but 25 K colder: the pool freezes. */
+export const COLD_MONTHS: typeof MIAMI_MONTHS = MIAMI_MONTHS.map((line, row) =>
+  line.map((cell, column) => (row > 0 && column === 0 && typeof cell === "number" ? cell - 25 : cell)),
+);

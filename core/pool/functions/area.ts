@@ -1,7 +1,7 @@
 import { cellFunction } from "../../kernel/cellFunction";
 import { of } from "../../kernel/result";
 import { POOL_LENGTH, POOL_WIDTH, SHAPE } from "../args";
-import { areaOfShape } from "../models/size";
+import { areaOfShape } from "../size";
 
 export const area = cellFunction({
   id: "POOL.AREA",

@@ -4,18 +4,10 @@ import { AIR_TEMPERATURE, ALTITUDE, HUMIDITY } from "../../kernel/glossary";
 import { standardAtmosphere } from "../../kernel/pressureBasis";
 import { of } from "../../kernel/result";
 import { ACTIVITY, METHOD, SURFACE, WATER, WIND_AT_WATER } from "../args";
-import {
-  activityInUse,
-  dew,
-  handbookFactor,
-  indoorRelation,
-  lakeWind,
-  methodSpread,
-  spaLimit,
-  warmPool,
-} from "../cautions";
-import { checkActivity, evaporationOf } from "../models/evaporation";
-import { evaporationFacts, EVAPORATION_FACTS } from "../models/facts";
+import { spaLimit, warmPool } from "../cautions";
+import { activityInUse, dew, handbookFactor, indoorRelation, lakeWind, methodSpread } from "../evaporation/cautions";
+import { checkActivity, evaporationOf } from "../evaporation/evaporation";
+import { evaporationFacts, EVAPORATION_FACTS } from "../evaporation/facts";
 
 const SUMMER = { area: 800, water: 82, air: 80, humidity: 0.6, wind: 3 } as const;
 

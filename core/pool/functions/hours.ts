@@ -1,14 +1,15 @@
 import { choice } from "../../kernel/argument";
 import { cellFunction } from "../../kernel/cellFunction";
 import { of, table } from "../../kernel/result";
-import { estimate } from "../cautions";
-import { admitClimate } from "../climate";
-import { MIAMI_MONTHS } from "../data/miami";
-import { FROZEN, MONTHS } from "../models/yearRows";
-import { typicalDay } from "../models/yearHours";
-import { yearOf } from "../models/year";
-import { frozen, madeHours } from "../yearCautions";
-import { CLIMATE, YEAR_INPUTS } from "../yearInputs";
+import { estimate } from "../losses/cautions";
+import { admitClimate } from "../year/climate";
+import { COLD_MONTHS, MIAMI_MACHINE, MIAMI_MONTHS, MIAMI_POOL } from "../data/miami";
+import { MONTHS } from "../year/calendar";
+import { FROZEN } from "../year/monthlyTable";
+import { typicalDay } from "../year/typicalDay";
+import { yearOf } from "../year/year";
+import { frozen, madeHours } from "../year/cautions";
+import { CLIMATE, YEAR_INPUTS } from "../year/inputs";
 
 const MONTH = choice("Month", MONTHS, "month, 1 to 12 or its name", {
   ...Object.fromEntries(MONTHS.map((name, place) => [String(place + 1), name])),
@@ -25,12 +26,7 @@ const MONTH = choice("Month", MONTHS, "month, 1 to 12 or its name", {
   December: "Dec",
 });
 
-const HELD = { poolArea: 100, waterDepth: 1.5, setPoint: 27, latitude: 25.82, altitude: 11, shelter: 0.3 } as const;
-const at = { inputs: HELD, climate: MIAMI_MONTHS, month: "Jul", units: "SI" } as const;
-const MACHINE = { ratedCooling: 26.4, ratedPower: 8.1, outdoorFan: 0.6, exchangerUA: 2500 } as const;
-const COLD = MIAMI_MONTHS.map((line, row) =>
-  line.map((cell, column) => (row > 0 && column === 0 && typeof cell === "number" ? cell - 25 : cell)),
-);
+const at = { inputs: MIAMI_POOL, climate: MIAMI_MONTHS, month: "Jul", units: "SI" } as const;
 
 export const hours = cellFunction({
   id: "POOL.HOURS",
@@ -63,9 +59,9 @@ export const hours = cellFunction({
   cautions: [
     { rule: estimate, fires: at },
     { rule: madeHours, fires: at },
-    { rule: frozen, fires: { ...at, climate: COLD, month: 1 } },
+    { rule: frozen, fires: { ...at, climate: COLD_MONTHS, month: 1 } },
   ],
-  example: { ...at, inputs: { ...HELD, ...MACHINE } },
+  example: { ...at, inputs: { ...MIAMI_POOL, ...MIAMI_MACHINE } },
   checks: [
     {
       at,

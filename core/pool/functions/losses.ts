@@ -1,24 +1,13 @@
 import { cellFunction } from "../../kernel/cellFunction";
 import { of, table, word } from "../../kernel/result";
-import {
-  activityInUse,
-  coverInUse,
-  dew,
-  estimate,
-  handbookFactor,
-  indoorRelation,
-  lakeWind,
-  methodSpread,
-  noCover,
-  ruleHoldsAll,
-  spaLimit,
-  warmPool,
-} from "../cautions";
-import { LOSS_INPUTS } from "../lossInputs";
-import { EVAPORATION_FACTS, evaporationFacts } from "../models/facts";
-import { lossRows } from "../models/lossRows";
-import { lossesByParts, lossesByRule } from "../models/losses";
-import { checkLossInputs, poolStateOf } from "../models/poolState";
+import { spaLimit, warmPool } from "../cautions";
+import { activityInUse, dew, handbookFactor, indoorRelation, lakeWind, methodSpread } from "../evaporation/cautions";
+import { coverInUse, estimate, noCover, ruleHoldsAll } from "../losses/cautions";
+import { LOSS_INPUTS } from "../losses/inputs";
+import { EVAPORATION_FACTS, evaporationFacts } from "../evaporation/facts";
+import { lossRows } from "../losses/rows";
+import { lossesByParts, lossesByRule } from "../losses/losses";
+import { checkLossInputs, poolStateOf } from "../losses/poolState";
 
 const LAP = { poolArea: 800, poolTemperature: 82, airTemperature: 70, humidity: 0.6, windAtWater: 3 } as const;
 const RULE = { ...LAP, lossMethod: "surface rule" } as const;

@@ -5,7 +5,8 @@ import { outside } from "../../kernel/fault";
 import { show, us } from "../../kernel/quantity";
 import { of } from "../../kernel/result";
 import { COEFFICIENT, SURFACE } from "../args";
-import { estimate, ruleHoldsAll, spaLimit, warmPool } from "../cautions";
+import { spaLimit, warmPool } from "../cautions";
+import { estimate, ruleHoldsAll } from "../losses/cautions";
 import { settlingTemperature } from "../equations";
 
 /** K */

@@ -3,20 +3,25 @@ import { admitLabel, labelKey } from "../../kernel/blockLabel";
 import { cellFunction } from "../../kernel/cellFunction";
 import { mend } from "../../kernel/fault";
 import { table, word } from "../../kernel/result";
-import { estimate, methodSpread } from "../cautions";
-import { admitClimate } from "../climate";
-import { MIAMI_MONTHS } from "../data/miami";
-import { spreadOver } from "../models/yearSpread";
-import { totalOfYear } from "../models/yearRows";
-import { madeHours } from "../yearCautions";
-import { YEAR_COLUMNS } from "../yearColumns";
-import { CLIMATE, YEAR_INPUTS } from "../yearInputs";
+import { methodSpread } from "../evaporation/cautions";
+import { estimate } from "../losses/cautions";
+import { admitClimate } from "../year/climate";
+import { MIAMI_MACHINE, MIAMI_MONTHS, MIAMI_POOL } from "../data/miami";
+import { spreadOver } from "../year/spread";
+import { totalOfYear } from "../year/monthlyTable";
+import { madeHours } from "../year/cautions";
+import { YEAR_COLUMNS } from "../year/columns";
+import { CLIMATE, YEAR_INPUTS } from "../year/inputs";
 
 const MOST_VALUES = 20;
 
-const HELD = { poolArea: 100, waterDepth: 1.5, setPoint: 27, latitude: 25.82, altitude: 11, shelter: 0.3 } as const;
-const at = { inputs: HELD, climate: MIAMI_MONTHS, label: "shelter", values: [[0.3], [0.1]], units: "SI" } as const;
-const MACHINE = { ratedCooling: 26.4, ratedPower: 8.1, outdoorFan: 0.6, exchangerUA: 2500 } as const;
+const at = {
+  inputs: MIAMI_POOL,
+  climate: MIAMI_MONTHS,
+  label: "shelter",
+  values: [[0.3], [0.1]],
+  units: "SI",
+} as const;
 
 export const spread = cellFunction({
   id: "POOL.SPREAD",
@@ -40,7 +45,7 @@ export const spread = cellFunction({
     { rule: methodSpread, fires: at },
     { rule: madeHours, fires: at },
   ],
-  example: { ...at, inputs: { ...HELD, ...MACHINE } },
+  example: { ...at, inputs: { ...MIAMI_POOL, ...MIAMI_MACHINE } },
   checks: [
     {
       at,

@@ -2,7 +2,8 @@ import { cellFunction } from "../../kernel/cellFunction";
 import { AIR_TEMPERATURE } from "../../kernel/glossary";
 import { of } from "../../kernel/result";
 import { COEFFICIENT, SURFACE, WATER } from "../args";
-import { estimate, ruleHoldsAll, spaLimit, warmPool } from "../cautions";
+import { spaLimit, warmPool } from "../cautions";
+import { estimate, ruleHoldsAll } from "../losses/cautions";
 import { surfaceRule } from "../equations";
 
 export const surfaceLoss = cellFunction({

@@ -2,7 +2,7 @@ import { cellFunction } from "../../kernel/cellFunction";
 import { of } from "../../kernel/result";
 import { POOL_LENGTH, POOL_WIDTH, SHAPE, WATER_DEPTH } from "../args";
 import { volumeOfPool } from "../equations";
-import { areaOfShape } from "../models/size";
+import { areaOfShape } from "../size";
 
 export const volume = cellFunction({
   id: "POOL.VOLUME",

@@ -2,8 +2,9 @@ import { cellFunction } from "../../kernel/cellFunction";
 import { AIR_TEMPERATURE } from "../../kernel/glossary";
 import { of } from "../../kernel/result";
 import { COEFFICIENT, NET_HEAT, SURFACE, WATER, WATER_VOLUME } from "../args";
-import { estimate, lossLeftOut, spaLimit, warmPool } from "../cautions";
-import { warmUpTime } from "../models/warmUp";
+import { lossLeftOut, spaLimit, warmPool } from "../cautions";
+import { estimate } from "../losses/cautions";
+import { warmUpTime } from "../warmUp";
 
 const LAP = { volume: 40_000, from: 70, to: 82, heat: 120_000 } as const;
 

@@ -3,8 +3,8 @@ import { cellFunction } from "../../kernel/cellFunction";
 import { us } from "../../kernel/quantity";
 import { of } from "../../kernel/result";
 import { SHELTER } from "../args";
-import { shelterGuess } from "../cautions";
-import { windAtWaterBy } from "../models/wind";
+import { shelterGuess } from "../losses/cautions";
+import { windAtWaterBy } from "../losses/wind";
 
 export const windAtWater = cellFunction({
   id: "POOL.WINDATWATER",

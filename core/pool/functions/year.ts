@@ -1,11 +1,13 @@
 import { cellFunction } from "../../kernel/cellFunction";
 import { table } from "../../kernel/result";
-import { coverInUse, estimate, methodSpread, noCover, spaLimit, warmPool } from "../cautions";
-import { admitClimate } from "../climate";
-import { MIAMI_MONTHS } from "../data/miami";
-import { yearOf } from "../models/year";
-import { YEAR_FACTS, yearFacts } from "../models/yearFacts";
-import { yearRows } from "../models/yearRows";
+import { spaLimit, warmPool } from "../cautions";
+import { methodSpread } from "../evaporation/cautions";
+import { coverInUse, estimate, noCover } from "../losses/cautions";
+import { admitClimate } from "../year/climate";
+import { COLD_MONTHS, MIAMI_MACHINE, MIAMI_MONTHS, MIAMI_POOL } from "../data/miami";
+import { yearOf } from "../year/year";
+import { YEAR_FACTS, yearFacts } from "../year/facts";
+import { yearRows } from "../year/monthlyTable";
 import {
   atLimit,
   beyondCurve,
@@ -19,24 +21,21 @@ import {
   notMet,
   tankUnpriced,
   tankWall,
-} from "../yearCautions";
+} from "../year/cautions";
 import { legionella, lukewarmStore, scald } from "../../sink/cautions";
-import { YEAR_TABLE_COLUMNS } from "../yearColumns";
-import { CLIMATE, YEAR_INPUTS } from "../yearInputs";
+import { YEAR_TABLE_COLUMNS } from "../year/columns";
+import { CLIMATE, YEAR_INPUTS } from "../year/inputs";
 
-/** 100 m² in Miami, 1.5 m deep, held at 27 °C; shelter 0.3. */
-const HELD = { poolArea: 100, waterDepth: 1.5, setPoint: 27, latitude: 25.82, altitude: 11, shelter: 0.3 } as const;
-const MACHINE = { ratedCooling: 26.4, ratedPower: 8.1, outdoorFan: 0.6, exchangerUA: 2500 } as const;
-
-const TANK = { ...MACHINE, secondSink: "preheat tank", hotWaterDraw: 1500, tankVolume: 1500, tankUA: 3000 } as const;
+const TANK = {
+  ...MIAMI_MACHINE,
+  secondSink: "preheat tank",
+  hotWaterDraw: 1500,
+  tankVolume: 1500,
+  tankUA: 3000,
+} as const;
 
 const at = (inputs: Readonly<Record<string, string | number>>) =>
-  ({ inputs: { ...HELD, ...inputs }, climate: MIAMI_MONTHS, units: "SI" }) as const;
-
-/** As Miami, but 25 K colder. */
-const COLD = MIAMI_MONTHS.map((line, row) =>
-  line.map((cell, column) => (row > 0 && column === 0 && typeof cell === "number" ? cell - 25 : cell)),
-);
+  ({ inputs: { ...MIAMI_POOL, ...inputs }, climate: MIAMI_MONTHS, units: "SI" }) as const;
 
 export const year = cellFunction({
   id: "POOL.YEAR",
@@ -55,9 +54,7 @@ export const year = cellFunction({
     "A second sink: a mixed preheat tank takes the machine's whole heat, by its own exchanger, while the pool doesn't want it (pool first) or before the pool (tank first), up to its limit; the valve to it counts as a share of the hour. Its water is drawn evenly through the draw hours and warmed on by the main heater; its loss is by R-12.5 around an upright tank twice as high as wide where it isn't told. Recovered is what the draw takes out of the tank above the mains: what a warm room gives the tank is in it but not in money and carbon, and a tank colder than the mains counts against it. A desuperheater beside the outdoor coil is not reckoned here.",
     "Money and carbon: with a back-up source the back-up heat saved and the change of electricity of the pair that it holds; without, the electricity of the pool left to itself. Heat taken is never priced: what the pool doesn't need is worth nothing.",
     "back up by month is the month's loss less sun and pump at the set point; hour by hour it can be up to twice as much. Below freezing a temperature reads frozen; ice and snow are not reckoned.",
-    "Beside the US DOE's heat pump cost table (1,000 ft²; COP 5.0 and 0.085 $/kWh from memory), all that it doesn't tell at the defaults, a bare pool's season costs 1.25 times as much in Miami, 1.0 to 1.1 in Dallas, 1.2 to 1.35 in Atlanta and 1.6 to 1.7 in Phoenix; by the month's balance 1.15, 0.8 to 0.95, 1.1 to 1.15 and 1.45. Phoenix's air is dry: evaporation is over 80 % of the loss there, 3 in of water a week, where the table's guidance says 70 % and 1 to 1½ in. A wind share of 0.2 for 0.3, 90 % of the sun absorbed for 80, half of the sky hidden, or McMillan's relation each bring all four cities within 1.5.",
-    "Covered costs, small differences of large ones, are 2.0 to 2.6 times that table's with bubble cover for 16 h (its pool is uncovered for eight hours a day), in Phoenix 3.5 to 5.4: there heating up in March takes 24 $ where the table has 45 for the season at 78 °F. The table's cover must hold back more than evaporation: with half of convection and radiation held back too the costs are 1.1 to 1.9 times the table's.",
-    "A house's pool in Phoenix (assumed, as the sources' summaries tell neither pool nor machine: 450 ft²; 3.5 tons at EER 10.5; 2.5 kW/K): cooling energy 11 % less and 5.2 °F in the year's mean; a field test (ET22SWE0052) found 13 % and 2.3 °F, a model (Woolley and others, 2011) about 30 %. The pool is small for the load, so it warms more and is at its limit in high summer; on the pool above 95 °F outdoors power is 23 % less (field test: efficiency 31 % up, 24 % less).",
+    "The calibration report (docs/calibration.md) compares a season's costs with a table of the US DOE, which bare pools exceed by up to 1.7 times, and a house's pool with a field test.",
   ],
   args: { inputs: YEAR_INPUTS, climate: CLIMATE },
   gives: table("the year by months", YEAR_TABLE_COLUMNS, { total: true }),
@@ -77,24 +74,31 @@ export const year = cellFunction({
     "storageTanks",
   ],
   cautions: [
-    { rule: atLimit, fires: at({ ...MACHINE, highLimit: 29 }) },
-    { rule: littleInSpring, fires: at(MACHINE) },
+    { rule: atLimit, fires: at({ ...MIAMI_MACHINE, highLimit: 29 }) },
+    { rule: littleInSpring, fires: at(MIAMI_MACHINE) },
     { rule: keepHeater, fires: at({}) },
-    { rule: frozen, fires: { ...at({}), climate: COLD } },
+    { rule: frozen, fires: { ...at({}), climate: COLD_MONTHS } },
     { rule: noRecovery, fires: at({}) },
     { rule: madeHours, fires: at({}) },
-    { rule: beyondCurve, fires: at({ ...MACHINE, solarAperture: 20 }) },
-    { rule: notMet, fires: at({ ...MACHINE, designLoad: 60 }) },
-    { rule: dearPump, fires: at({ ...MACHINE, pumpPower: 2, pumpHours: 0 }) },
-    { rule: morePower, fires: at(MACHINE) },
+    { rule: beyondCurve, fires: at({ ...MIAMI_MACHINE, solarAperture: 20 }) },
+    { rule: notMet, fires: at({ ...MIAMI_MACHINE, designLoad: 60 }) },
+    { rule: dearPump, fires: at({ ...MIAMI_MACHINE, pumpPower: 2, pumpHours: 0 }) },
+    { rule: morePower, fires: at(MIAMI_MACHINE) },
     { rule: estimate, fires: at({}) },
     { rule: methodSpread, fires: at({}) },
     { rule: noCover, fires: at({}) },
     { rule: coverInUse, fires: at({ cover: "bubble" }) },
-    { rule: warmPool, fires: at({ ...MACHINE, highLimit: 35 }) },
+    { rule: warmPool, fires: at({ ...MIAMI_MACHINE, highLimit: 35 }) },
     {
       rule: spaLimit,
-      fires: at({ ...MACHINE, poolArea: 15, ratedCooling: 100, ratedPower: 30, exchangerUA: 12000, highLimit: 43 }),
+      fires: at({
+        ...MIAMI_MACHINE,
+        poolArea: 15,
+        ratedCooling: 100,
+        ratedPower: 30,
+        exchangerUA: 12000,
+        highLimit: 43,
+      }),
     },
     { rule: tankWall, fires: at(TANK) },
     { rule: legionella, fires: at(TANK) },
@@ -102,7 +106,7 @@ export const year = cellFunction({
     { rule: lukewarmStore, fires: at({ ...TANK, hotWater: 55 }) },
     { rule: tankUnpriced, fires: at(TANK) },
   ],
-  example: at({ ...MACHINE, backUpSource: "electric resistance", backUpPrice: 0.15, electricityPrice: 0.15 }),
+  example: at({ ...MIAMI_MACHINE, backUpSource: "electric resistance", backUpPrice: 0.15, electricityPrice: 0.15 }),
   checks: [
     {
       at: at({}),

@@ -1,8 +1,5 @@
 /** What a call was told and gave, for a record that is read without the add-in. */
-import type { Explanation } from "../../../core/kernel/explain";
-import { unitText } from "../../../core/kernel/present";
-import { cite, type Source } from "../../../core/kernel/reference";
-import type { Step } from "../../../core/kernel/steps";
+import { cite, type Explanation, type Source, type Step, unitText } from "../../../core";
 import type { Described } from "../../workbook/record";
 
 /** The sources that the steps name, in their order. */

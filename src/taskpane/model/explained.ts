@@ -1,5 +1,5 @@
 /** A call's explanation as plain data, as it passes between a worker and the page. */
-import type { Explanation } from "../../../core/kernel/explain";
+import type { Explanation } from "../../../core";
 import { outcomeOf } from "../../functions/outcome";
 import type { Explained } from "../runs/job";
 import { workingTree } from "./tree";

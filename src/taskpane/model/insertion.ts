@@ -1,10 +1,18 @@
 /** Turns a function's example into cells to write: matrices become ranges beside the formula, blocks are written in full. */
-import { folded, type BlockShape } from "../../../core/kernel/argument";
-import type { CellFunction } from "../../../core/kernel/cellFunction";
-import { blockRows, exampleArgs, formulaOf, rawByPlace } from "../../../core/kernel/describe";
-import type { System } from "../../../core/kernel/quantity";
-import type { Raw, RawMatrix, RawScalar } from "../../../core/kernel/raw";
-import { placedArgs } from "../../../core/kernel/units";
+import {
+  blockRows,
+  type BlockShape,
+  type CellFunction,
+  exampleArgs,
+  folded,
+  formulaOf,
+  placedArgs,
+  type Raw,
+  rawByPlace,
+  type RawMatrix,
+  type RawScalar,
+  type System,
+} from "../../../core";
 import type { Address, Area, CellWrite } from "../../workbook/port";
 import { cellsText } from "../../workbook/reader/reference";
 import { isMatrix, isOutcomeFault, type CellOutcome } from "../../workbook/values";

@@ -1,7 +1,5 @@
 /** Finds functions by the words of a task. */
-import { labelOf } from "../../../core/kernel/argument";
-import type { Catalogue } from "../../../core/kernel/catalogue";
-import type { CellFunction } from "../../../core/kernel/cellFunction";
+import { type Catalogue, type CellFunction, labelOf } from "../../../core";
 
 interface Field {
   readonly words: readonly string[];
@@ -43,16 +41,19 @@ const argumentTexts = (definition: CellFunction): readonly string[] =>
     return [labelOf(name), about, ...inner.flatMap(([key, arg]) => [labelOf(key), arg.about])];
   });
 
-export const indexOf = (catalogue: Catalogue): readonly Indexed[] =>
+/** By function: texts by which it is found besides those that its definition holds at run time. */
+export type FinderTexts = Readonly<Record<string, Pick<CellFunction, "finds" | "remarks">>>;
+
+export const indexOf = (catalogue: Catalogue, texts: FinderTexts): readonly Indexed[] =>
   catalogue.map((definition) => ({
     definition,
     fields: [
       field(8, definition.id),
-      field(7, ...(definition.finds ?? [])),
+      field(7, ...(texts[definition.id]?.finds ?? [])),
       field(6, definition.summary),
       field(3, definition.gives.about),
       field(2, ...argumentTexts(definition)),
-      field(1, ...(definition.remarks ?? [])),
+      field(1, ...(texts[definition.id]?.remarks ?? [])),
     ],
   }));
 

@@ -1,7 +1,5 @@
 /** The steps of a working as a tree of lines: 1, 1.1, 1.2, 2 … */
-import { KINDS, showNumber, type System } from "../../../core/kernel/quantity";
-import type { Step } from "../../../core/kernel/steps";
-import { workingLines, type WorkingLine } from "../../../core/kernel/working";
+import { KINDS, showNumber, type Step, type System, type WorkingLine, workingLines } from "../../../core";
 
 export interface WorkingNode {
   readonly line: WorkingLine;

@@ -1,5 +1,5 @@
 /** A worker and what can go wrong with it: a host may refuse to make one, or make one that never starts. */
-import { EDITION } from "../../../core/kernel/edition";
+import { BUILD } from "../../functions/buildHash";
 import type { Answer, Ask } from "./job";
 
 export type Message = Exclude<Answer, { readonly ready: string }>;
@@ -46,8 +46,8 @@ export function hire(start: () => Worker, listener: Listener): Hired {
   worker.onmessage = ({ data }: MessageEvent<Answer>) => {
     if (state === "ended") return;
     if (!("ready" in data)) return listener.said(data);
-    // A worker of another edition would give other results.
-    if (data.ready !== EDITION) return lost();
+    // A worker of another build may give other results.
+    if (data.ready !== BUILD) return lost();
     state = "ready";
     clearTimeout(timer);
     listener.ready();

@@ -1,7 +1,5 @@
 /** Work that may be done in a worker: what is asked and what is answered, all of it plain data. */
-import type { RaisedCaution } from "../../../core/kernel/caution";
-import type { ExplainedArg } from "../../../core/kernel/explain";
-import type { System } from "../../../core/kernel/quantity";
+import type { ExplainedArg, RaisedCaution, System } from "../../../core";
 import type { Shown } from "../../../core/pictures";
 import type { Described } from "../../workbook/record";
 import type { CellOutcome, RawValue } from "../../workbook/values";

@@ -1,10 +1,6 @@
 /** Does the work: the same code in a worker and, where none can be had, on the page. */
-import { verdictsOf, type Verdict } from "../../../core/kernel/check";
-import type { Compiled } from "../../../core/kernel/evaluate";
-import { explain } from "../../../core/kernel/explain";
-import { cite } from "../../../core/kernel/reference";
+import { CATALOGUE, cite, type Compiled, COMPILED, explain, type Verdict, verdictsOf } from "../../../core";
 import { picturesOf, PICTURED } from "../../../core/pictures";
-import { CATALOGUE, COMPILED } from "../../functions/compiled";
 import { outcomeOf } from "../../functions/outcome";
 import { describedOf } from "../model/described";
 import { explainedOf } from "../model/explained";

@@ -2,6 +2,7 @@
  * Long work of the panel, one piece after the other: in a worker, or sliced on the page where the host lets none be made.
  * Ending a piece that runs ends the worker; the next piece gets a new one.
  */
+import { BUILD } from "../../functions/buildHash";
 import { hire, type Hired, type Listener, type Message } from "./hire";
 import type { Ask, Gives, Kind, Needs, Progress } from "./job";
 
@@ -148,7 +149,7 @@ function lineOf(start: () => Worker): Line {
   };
 }
 
-const startWorker = (): Worker => new Worker("worker.js", { name: "warmback" });
+const startWorker = (): Worker => new Worker(`worker.js?v=${BUILD}`, { name: "warmback" });
 
 /** @param start makes a worker; where it throws, or what it makes doesn't start, twice, work is done on the page from then on */
 export function startRuns(start: () => Worker = startWorker): Runs {

@@ -1,5 +1,6 @@
-/** The worker's script: the whole core and catalogue, one piece of work at a time, plain messages in and out. */
-import { EDITION } from "../../../core/kernel/edition";
+/** The worker's script, on top of the functions script: one piece of work at a time, plain messages in and out. */
+import "./loadFunctions";
+import { BUILD } from "../../functions/buildHash";
 import type { Answer, Ask } from "./job";
 import { perform } from "./perform";
 
@@ -19,4 +20,4 @@ const work = async ({ number, kind, needs }: Ask): Promise<void> => {
 };
 
 self.onmessage = ({ data }: MessageEvent<Ask>) => void work(data);
-answer({ ready: EDITION });
+answer({ ready: BUILD });

@@ -1,10 +1,14 @@
 /** The arguments of a call: label, value, unit, default mark, what each is. */
-import { labelOf, type ArgData } from "../../../core/kernel/argument";
-import type { CellFunction } from "../../../core/kernel/cellFunction";
-import { defaultText } from "../../../core/kernel/describe";
-import type { ExplainedArg } from "../../../core/kernel/explain";
-import { KINDS, type System } from "../../../core/kernel/quantity";
-import { placedArgs } from "../../../core/kernel/units";
+import {
+  type ArgData,
+  type CellFunction,
+  defaultText,
+  type ExplainedArg,
+  KINDS,
+  labelOf,
+  placedArgs,
+  type System,
+} from "../../../core";
 import type { ReadArgument } from "../../workbook/reader/read";
 import { isMatrix, type RawValue } from "../../workbook/values";
 import { h, type Child } from "../elements";

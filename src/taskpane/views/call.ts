@@ -1,6 +1,5 @@
 /** One call of ours in the selected cell: result, cautions, arguments, working. */
-import type { CellFunction } from "../../../core/kernel/cellFunction";
-import { NAMESPACE } from "../../../core/kernel/describe";
+import { type CellFunction, NAMESPACE } from "../../../core";
 import type { Area } from "../../workbook/port";
 import type { ReadCall } from "../../workbook/reader/read";
 import { isOutcomeFault, type RawValue } from "../../workbook/values";

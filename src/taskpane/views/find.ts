@@ -1,5 +1,5 @@
 /** Finds functions by the words of a task, and starter sheets. */
-import type { CellFunction } from "../../../core/kernel/cellFunction";
+import type { CellFunction } from "../../../core";
 import type { Desk, View } from "../desk";
 import { h, replace, type Child } from "../elements";
 import { indexOf, search } from "../model/search";
@@ -62,7 +62,7 @@ const found = (desk: Desk, functions: readonly CellFunction[], question: string)
 
 /** The view of the finder. */
 export function findView(desk: Desk): View {
-  const index = indexOf(desk.engine.catalogue);
+  const index = indexOf(desk.engine.catalogue, desk.finderTexts);
   const results = h("div", { class: "results" });
   let timer: ReturnType<typeof setTimeout> | undefined;
   let drawn: string | undefined;

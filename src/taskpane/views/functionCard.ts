@@ -1,8 +1,14 @@
 /** A function as a card of the finder: what it answers; opened, its arguments, an example and the button that inserts it. */
-import { labelOf, type ArgData, type Args } from "../../../core/kernel/argument";
-import type { CellFunction } from "../../../core/kernel/cellFunction";
-import { argText, formOf, limitsText } from "../../../core/kernel/describe";
-import { placedArgs } from "../../../core/kernel/units";
+import {
+  type ArgData,
+  type Args,
+  argText,
+  type CellFunction,
+  formOf,
+  labelOf,
+  limitsText,
+  placedArgs,
+} from "../../../core";
 import { settled } from "../../workbook/awaited";
 import { addressText } from "../../workbook/reader/reference";
 import { sentenceOf, type Desk } from "../desk";

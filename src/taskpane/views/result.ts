@@ -1,7 +1,5 @@
 /** What a call gives, as elements: one value, a list, the first rows of a table, or the full error text. */
-import type { CellFunction } from "../../../core/kernel/cellFunction";
-import { unitText } from "../../../core/kernel/present";
-import { showNumber, type System } from "../../../core/kernel/quantity";
+import { type CellFunction, showNumber, type System, unitText } from "../../../core";
 import { isFault, type CellValue } from "../../workbook/port";
 import { isMatrix, isOutcomeFault, type CellOutcome } from "../../workbook/values";
 import { h } from "../elements";

@@ -1,5 +1,5 @@
 /** A severity as word, shape and colour: never colour alone. */
-import { SEVERITIES } from "../../../core/kernel/caution";
+import { SEVERITIES } from "../../../core";
 import { h, shape } from "../elements";
 
 /** Octagon, triangle, diamond, circle; each with its own mark cut out. */

@@ -1,5 +1,5 @@
 /** The working of a call: a numbered tree of steps with equations, numbers put in, values and sources. */
-import type { WorkingLine } from "../../../core/kernel/working";
+import type { WorkingLine } from "../../../core";
 import type { Desk } from "../desk";
 import { h, markScrollable } from "../elements";
 import { symbolOf, titleOf, type WorkingNode, type WorkingTree } from "../model/tree";

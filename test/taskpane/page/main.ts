@@ -1,4 +1,5 @@
 /** The workbook of a test page: the pool loop of Fernhill Hall, an invented community hall. */
+import { BUILD } from "../../../src/functions/buildHash";
 import { panelEngine, type PanelEngine } from "../../../src/taskpane/engine";
 import { callLog } from "../../../src/workbook/log";
 import { makeBook, type Book } from "./book";
@@ -26,7 +27,7 @@ const book = makeBook(["Pool loop", "Refrigerant", "Notes"], engine, {
 globalThis.book = book;
 Object.assign(globalThis, {
   warmbackPreview: { workbook: book.workbook },
-  ...(asked.has("session") && { warmback: { log } }),
+  warmback: { build: BUILD, ...(asked.has("session") && { log }) },
 });
 
 if (!asked.has("empty")) {

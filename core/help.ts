@@ -1,0 +1,42 @@
+/**
+ * The core's door for the scripts that write help pages and data for the panel's finder. It names the texts that stay out
+ * of the functions script, so nothing at run time may read them from a definition there.
+ */
+import type { CautionUse, CellFunction, Check } from "./kernel/cellFunction";
+import type { Equation, Relation } from "./kernel/equation";
+
+export type { Check, ExampleArgs } from "./kernel/cellFunction";
+export type { AnyEquation, AnyRelation, EquationSymbol } from "./kernel/equation";
+export { referenceOf } from "./kernel/reference";
+export type { Reference } from "./kernel/reference/entry";
+export type { LookupStep, PropertyStep } from "./kernel/steps";
+export { NUMBERS_HEAD } from "./kernel/working";
+
+/** The keys of a definition's texts for the finder. */
+export type FinderKey = "finds" | "remarks";
+
+interface HelpKeys {
+  readonly cellFunction: readonly (keyof CellFunction)[];
+  readonly equation: readonly (keyof Equation)[];
+  readonly relation: readonly (keyof Relation)[];
+  readonly cautions: readonly (keyof CautionUse<never>)[];
+  readonly checks: readonly (keyof Check)[];
+}
+
+/** Declaring function, or list of cautions or checks, → the keys that hold help texts. */
+export const HELP_KEYS = {
+  cellFunction: ["finds", "remarks"] satisfies readonly FinderKey[],
+  equation: ["takes", "valid"],
+  relation: ["takes", "valid"],
+  cautions: ["fires"],
+  checks: ["remark"],
+} as const satisfies HelpKeys;
+
+/** By function: its texts for the finder. */
+export function finderTextsOf(
+  catalogue: readonly CellFunction[],
+): Readonly<Record<string, Pick<CellFunction, FinderKey>>> {
+  return Object.fromEntries(
+    catalogue.map(({ id, finds, remarks }) => [id, { ...(finds && { finds }), ...(remarks && { remarks }) }]),
+  );
+}

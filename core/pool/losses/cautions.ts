@@ -1,0 +1,58 @@
+/** Caution rules of a pool's losses. */
+import { caution } from "../../kernel/caution";
+import { us } from "../../kernel/quantity";
+
+export const estimate = caution({
+  code: "POOL-ESTIMATE",
+  severity: "Caution",
+  source: "commonPractice",
+  about: "Pool losses are an estimate: weather, wind and use move them by 30 % and more.",
+  needs: { lossEstimated: "yes/no" },
+  when: ({ lossEstimated }) => lossEstimated,
+  say: () =>
+    "An estimate: weather, wind at the water and use move a pool's loss by ±30 % and more. Show a range, not one figure.",
+});
+
+export const coverInUse = caution({
+  code: "POOL-COVER",
+  severity: "Caution",
+  source: "calPolyCovers2016",
+  about: "Published cuts of covers hold for a whole cover in place without bathers; covers can drown.",
+  needs: { coverKind: "word" },
+  when: ({ coverKind }) => coverKind !== "none",
+  say: ({ coverKind }) =>
+    `The cut for "${coverKind}" was measured in place, whole and without bathers: gaps and forgotten hours cost most of it. Take a cover off entirely before anyone swims; only a safety cover to ASTM F1346 holds a child.`,
+});
+
+export const noCover = caution({
+  code: "POOL-NO-COVER",
+  severity: "Notice",
+  source: "calPolyCovers2016",
+  about: "An open pool: floating covers cut evaporation by 94 to 96 % while in place.",
+  needs: { coverKind: "word" },
+  when: ({ coverKind }) => coverKind === "none",
+  say: () =>
+    "No cover here: foam, bubble or solid covers cut evaporation by 94 to 96 % while in place, most of an outdoor pool's loss. Try one before sizing more heat.",
+});
+
+export const ruleHoldsAll = caution({
+  code: "POOL-SURFACE-RULE",
+  severity: "Notice",
+  source: "ashraePools1999",
+  about: "The surface rule holds evaporation, convection and radiation together, for wind of 3 to 5 mph.",
+  needs: { surfaceRuleBy: "film coefficient" },
+  when: () => true,
+  say: ({ surfaceRuleBy }, show) =>
+    `The surface rule with ${show(surfaceRuleBy, "film coefficient")} already holds evaporation, convection and radiation: add none of them. ${show(us("film coefficient", 10.5), "film coefficient")} stands for wind of 3 to 5 mph (1.3 to 2.2 m/s); US DOE sizes heater output by ${show(us("film coefficient", 12), "film coefficient")}, textbooks heater input by ${show(us("film coefficient", 15), "film coefficient")}.`,
+});
+
+export const shelterGuess = caution({
+  code: "POOL-SHELTER",
+  severity: "Notice",
+  source: "isoTr12596",
+  about: "Shelter is a guess, and evaporation follows the wind: the open and the sheltered word stand 6 times apart.",
+  needs: { answer: "wind speed" },
+  when: ({ answer }) => answer > 0,
+  say: ({ answer }, show) =>
+    `${show(answer, "wind speed")} rests on a guess of the shelter: a pool's evaporation may change by a third between two words. Where the job hangs on it, measure the wind a foot above the water.`,
+});

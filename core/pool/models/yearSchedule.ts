@@ -1,6 +1,0 @@
-/** Part of each clock hour between a start and an end some hours later, through midnight. */
-export const scheduleOf = (start: number, hours: number): Float64Array =>
-  Float64Array.from({ length: 24 }, (_, hour) => {
-    const overlap = (from: number): number => Math.max(0, Math.min(hour + 1, from + hours) - Math.max(hour, from));
-    return Math.min(1, overlap(start) + overlap(start - 24));
-  });

@@ -1,0 +1,155 @@
+/**
+ * The climate argument: 12 rows of monthly means or 8,760 rows of hours, with or without a header row that names columns in
+ * any order and may carry units. Admitted here column by column: 60,000 cells one by one would cost more than the year.
+ */
+import { folded } from "../../kernel/argument";
+import { mend } from "../../kernel/fault";
+import { nearest } from "../../kernel/nearest";
+import { KINDS, show, showNumber, type KindName, type System } from "../../kernel/quantity";
+import { readQuantityText } from "../../kernel/quantityText";
+import { came, sizeText, type RawMatrix, type RawScalar } from "../../kernel/raw";
+import { HOURS_OF_YEAR } from "./calendar";
+import { HEADS, HOURLY_ORDER, MONTHLY_ORDER, NAMES, NEEDED, UNIT_WORDS, ruleOf, type Column } from "./climateColumns";
+
+export interface Climate {
+  readonly monthly: boolean;
+  /** In base units; a column that isn't there is missing. */
+  readonly columns: Readonly<Partial<Record<Column, Float64Array>>>;
+}
+
+const MONTHLY_ROWS = 12;
+/** Nine columns, a header, and month, day and hour as weather files have them. */
+export const MOST_CLIMATE_CELLS = 13 * (HOURS_OF_YEAR + 8);
+
+interface Place {
+  readonly column: Column;
+  readonly at: number;
+  readonly unit: string;
+}
+
+const HEADER = /^(.*?)(?:\s*[(,]\s*([^()]*(?:\([^()]*\)[^()]*)?)\)?)?$/;
+
+const placeOf = (head: RawScalar, at: number): readonly Place[] => {
+  if (head === null || head === "") return [];
+  const match = HEADER.exec(String(head).trim());
+  const column = HEADS.get(folded(match?.[1] ?? ""));
+  if (column === undefined)
+    throw mend(
+      `climate, header: no column "${String(head).slice(0, 40)}" here; the nearest is "${nearest(String(match?.[1] ?? ""), Object.values(NAMES))}"`,
+    );
+  const unit = (match?.[2] ?? "").trim();
+  return column === "skip" ? [] : [{ column, at, unit: UNIT_WORDS[unit.toLowerCase()] ?? unit }];
+};
+
+const isBlank = (cell: RawScalar | undefined): boolean => cell === null || cell === undefined || cell === "";
+
+/** A blank cell inside a range arrives as 0 on some hosts; no weather is all 0. */
+const isBlankLine = (line: readonly RawScalar[]): boolean => line.every((cell) => isBlank(cell) || cell === 0);
+
+/** A header is a first row of words, at least one of them a column's name. */
+const hasHeader = (line: readonly RawScalar[]): boolean =>
+  !line.some((cell) => typeof cell === "number") &&
+  line.some((cell) => typeof cell === "string" && HEADS.has(folded(HEADER.exec(cell.trim())?.[1] ?? "")));
+
+const checkTwice = (places: readonly Place[]): readonly Place[] => {
+  for (const { column } of places)
+    if (places.filter((each) => each.column === column).length > 1)
+      throw mend(`climate, header: the column "${NAMES[column]}" stands twice`);
+  return places;
+};
+
+const rowsText = (rows: number): string => {
+  if (rows === 8784) return " (a leap year: leave out 29 February)";
+  return rows > 8000 && rows < HOURS_OF_YEAR ? " (hours are missing)" : "";
+};
+
+/** A number of one unit in base units: value × factor + shift. */
+const lineOf = (place: Place, kind: KindName, system: System): readonly [number, number] => {
+  if (place.unit === "") {
+    const unit = KINDS[kind][system];
+    return [unit.factor, unit.shift * unit.factor];
+  }
+  const at = (number: number): number => {
+    const read = readQuantityText(`${number} ${place.unit}`, kind, system);
+    if (typeof read === "string") throw mend(`climate, header, ${NAMES[place.column]}: unit "${place.unit}": ${read}`);
+    return read.value;
+  };
+  const shift = at(0);
+  return [at(1) - shift, shift];
+};
+
+const refuse = (row: number, column: Column, says: string): Error =>
+  mend(`climate, row ${row}, ${NAMES[column]}: ${says}`);
+
+const textValue = (cell: RawScalar, place: Place, kind: KindName, row: number, system: System): number => {
+  const text = typeof cell === "string" ? cell.trim() : "";
+  const bare = /^[-+.,\d]+$/.test(text) && place.unit !== "" ? `${text} ${place.unit}` : text;
+  const read = text === "" ? "" : readQuantityText(bare, kind, system);
+  if (typeof read === "string") throw refuse(row, place.column, `expected a number, got ${came(cell)}`);
+  return read.value;
+};
+
+const readColumn = (
+  lines: RawMatrix,
+  place: Place,
+  monthly: boolean,
+  firstRow: number,
+  system: System,
+): Float64Array => {
+  const { kind, from, to, hint } = ruleOf(place.column, monthly);
+  const [factor, shift] = lineOf(place, kind, system);
+  const values = new Float64Array(lines.length);
+  for (let i = 0; i < lines.length; i++) {
+    const cell = lines[i]?.[place.at];
+    const row = firstRow + i;
+    if (isBlank(cell)) throw refuse(row, place.column, "is blank");
+    const value = typeof cell === "number" ? cell * factor + shift : textValue(cell ?? null, place, kind, row, system);
+    if (!(value >= from - 1e-9 && value <= to + 1e-9))
+      throw refuse(
+        row,
+        place.column,
+        `must be from ${show(from, kind, system)} to ${show(to, kind, system)} (${hint}), got ${Number.isFinite(value) ? show(value, kind, system) : came(cell ?? null)}`,
+      );
+    values[i] = value;
+  }
+  return values;
+};
+
+const checkColumns = (places: readonly Place[], monthly: boolean): void => {
+  const has = (column: Column): boolean => places.some((place) => place.column === column);
+  const missing = NEEDED[monthly ? "monthly" : "hourly"].find((column) => !has(column));
+  if (missing) throw mend(`climate: the column "${NAMES[missing]}" is missing`);
+  if (!monthly && !has("humidity") && !has("dewPoint"))
+    throw mend('climate: hourly rows need a column "humidity" or "dew point"');
+};
+
+const filled = (matrix: RawMatrix): number => {
+  let last = matrix.length;
+  while (last > 0 && isBlankLine(matrix[last - 1] ?? [])) last--;
+  return last;
+};
+
+/** Admits the climate; a fault names row and column, rows counted from the top of the range. */
+export const admitClimate = (matrix: RawMatrix, system: System): Climate => {
+  const header = hasHeader(matrix[0] ?? []);
+  const first = header ? 1 : 0;
+  const lines = matrix.slice(first, filled(matrix));
+  const monthly = lines.length === MONTHLY_ROWS;
+  if (!monthly && lines.length !== HOURS_OF_YEAR)
+    throw mend(
+      `climate: expected 12 rows (months) or 8,760 rows (hours) ${header ? "below the header" : ""}, got ${showNumber(lines.length)}${rowsText(lines.length)}; the range has ${sizeText(matrix)}`,
+    );
+  const order = monthly ? MONTHLY_ORDER : HOURLY_ORDER;
+  const width = Math.max(...lines.slice(0, 2).map((line) => line.length));
+  const places = header
+    ? checkTwice((matrix[0] ?? []).flatMap(placeOf))
+    : order.slice(0, width).map((column, at) => ({ column, at, unit: "" }));
+  if (!header && width > order.length)
+    throw mend(`climate: at most ${order.length} columns without a header row, got ${width}`);
+  checkColumns(places, monthly);
+  const used = monthly ? places.filter(({ column }) => MONTHLY_ORDER.includes(column)) : places;
+  const columns = Object.fromEntries(
+    used.map((place) => [place.column, readColumn(lines, place, monthly, first + 1, system)]),
+  );
+  return { monthly, columns };
+};

@@ -1,0 +1,82 @@
+/** The columns of the climate: their names, units and limits. */
+import { folded } from "../../kernel/argument";
+import type { KindName } from "../../kernel/quantity";
+
+export type Column = "air" | "swing" | "humidity" | "dewPoint" | "windAt10m" | "sun" | "cloud" | "pressure" | "mains";
+
+export const NAMES: Readonly<Record<Column, string>> = {
+  air: "air",
+  swing: "swing",
+  humidity: "humidity",
+  dewPoint: "dew point",
+  windAt10m: "wind at 10 m",
+  sun: "sun",
+  cloud: "cloud",
+  pressure: "pressure",
+  mains: "mains",
+};
+
+export const HEADS = new Map<string, Column | "skip">([
+  ...(Object.keys(NAMES) as Column[]).map((key) => [folded(NAMES[key]), key] as const),
+  ...(["airtemperature", "meanair", "drybulb", "temperature"] as const).map((head) => [head, "air"] as const),
+  ...(["dailyswing", "temperatureswing"] as const).map((head) => [head, "swing"] as const),
+  ...(["meanhumidity", "relativehumidity"] as const).map((head) => [head, "humidity"] as const),
+  ...(["wind", "windspeed", "wind10m"] as const).map((head) => [head, "windAt10m"] as const),
+  ...(["sunperday", "dailysun", "globalhorizontal", "sunaday"] as const).map((head) => [head, "sun"] as const),
+  ...(["cloudtenths", "opaquecloud"] as const).map((head) => [head, "cloud"] as const),
+  ...(["mainswater", "mainstemperature"] as const).map((head) => [head, "mains"] as const),
+  ...(["month", "day", "hour"] as const).map((head) => [head, "skip"] as const),
+]);
+
+/** The order of the columns where there is no header. */
+export const MONTHLY_ORDER: readonly Column[] = ["air", "swing", "humidity", "windAt10m", "sun", "mains"];
+export const HOURLY_ORDER: readonly Column[] = ["air", "humidity", "windAt10m", "sun", "cloud", "pressure"];
+
+interface Rule {
+  readonly kind: KindName;
+  /** In base units, both ends allowed. */
+  readonly from: number;
+  readonly to: number;
+  readonly hint: string;
+}
+
+const degC = (value: number): number => value + 273.15;
+
+/** Beyond any weather; what lies outside was typed in another unit or is a mark for missing data. */
+const RULES: Readonly<Record<Column, Rule>> = {
+  air: { kind: "temperature", from: degC(-60), to: degC(60), hint: "another unit, or a mark for missing data?" },
+  swing: { kind: "temperature difference", from: 0, to: 40, hint: "a mean daily maximum less minimum" },
+  humidity: { kind: "relative humidity", from: 0.005, to: 1, hint: "a fraction: type 60% or 0.6" },
+  dewPoint: { kind: "temperature", from: degC(-75), to: degC(40), hint: "another unit, or missing data?" },
+  windAt10m: { kind: "wind speed", from: 0, to: 60, hint: "another unit, or a mark for missing data?" },
+  sun: { kind: "irradiance", from: 0, to: 1500, hint: "on a level surface; another unit?" },
+  cloud: { kind: "number", from: 0, to: 10, hint: "opaque cloud in tenths of the sky" },
+  pressure: { kind: "pressure", from: 45_000, to: 110_000, hint: "pressure of the air at the place; another unit?" },
+  mains: { kind: "temperature", from: degC(0), to: degC(50), hint: "temperature of the mains; another unit?" },
+};
+
+const DAILY_SUN: Rule = { kind: "daily sun", from: 0, to: 4.7e7, hint: "of a day on a level surface; another unit?" };
+
+export const ruleOf = (column: Column, monthly: boolean): Rule =>
+  column === "sun" && monthly ? DAILY_SUN : RULES[column];
+
+/** Units as weather files write them. */
+export const UNIT_WORDS: Readonly<Record<string, string>> = {
+  "wh/m2": "W/m²",
+  "wh/m²": "W/m²",
+  "w/m2": "W/m²",
+  "kwh/m2": "kWh/(m²·day)",
+  "kwh/m²": "kWh/(m²·day)",
+  "kwh/m2/day": "kWh/(m²·day)",
+  "kwh/m²/day": "kWh/(m²·day)",
+  "kwh/(m2 day)": "kWh/(m²·day)",
+  "btu/ft2/day": "BTU/(ft²·day)",
+  tenths: "",
+  fraction: "",
+};
+
+/** Columns that a climate must have. */
+export const NEEDED = {
+  monthly: ["air", "swing", "humidity", "windAt10m", "sun"],
+  hourly: ["air", "windAt10m", "sun"],
+} as const satisfies Readonly<Record<string, readonly Column[]>>;

@@ -1,0 +1,39 @@
+/** The functions script: all cell functions and the core's run-time door in one classic script, made in one pass. */
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import { build as esbuild, type Plugin } from "esbuild";
+import { ROOT } from "./root";
+import { stripHelpTexts } from "./stripHelpTexts";
+
+/** The oldest browsers that Excel shows add-ins in (WebKit of Safari 14, Edge) know this much. */
+export const TARGET = "es2020";
+
+const withoutHelpTexts: Plugin = {
+  name: "without help texts",
+  setup: (it) =>
+    it.onLoad({ filter: /[\\/]core[\\/].*\.ts$/ }, ({ path }) => ({
+      contents: stripHelpTexts(readFileSync(path, "utf8")),
+      loader: "ts",
+    })),
+};
+
+/**
+ * @param build names the build
+ * @throws Error with what the bundler found wrong
+ */
+export async function functionsScript(build: string): Promise<string> {
+  const { outputFiles } = await esbuild({
+    entryPoints: [join(ROOT, "src/functions/register.ts")],
+    absWorkingDir: ROOT,
+    bundle: true,
+    minify: true,
+    format: "iife",
+    target: TARGET,
+    legalComments: "none",
+    define: { BUILD_HASH: JSON.stringify(build) },
+    write: false,
+    logLevel: "silent",
+    plugins: [withoutHelpTexts],
+  });
+  return outputFiles[0]?.text ?? "";
+}

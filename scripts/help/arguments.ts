@@ -1,0 +1,115 @@
+/** Arguments and results on a help page. */
+import {
+  type ArgData,
+  type CellFunction,
+  defaultText,
+  type Gives,
+  KINDS,
+  labelOf,
+  limitsText,
+  type PlacedArg,
+  placedArgs,
+  type Shape,
+  type SingleResult,
+  type System,
+} from "../../core";
+import { code, escaped, html, table, type Cell, type Html } from "./html";
+
+const kindsOf = (shape: Shape): readonly string[] => {
+  if (shape.type === "either") return kindsOf(shape.quantity);
+  if (shape.type === "several") return [shape.kind];
+  if (shape.type !== "quantity") return [];
+  return typeof shape.kind === "string" ? [shape.kind] : [...new Set(Object.values(shape.kind.kinds))];
+};
+
+const unitIn = (shape: Shape, system: System): string =>
+  kindsOf(shape)
+    .map((kind) => KINDS[kind as keyof typeof KINDS][system].text)
+    .filter((text) => text !== "")
+    .join(" or ");
+
+/** US and SI beside each other, once where they are equal. */
+const both = (us: string, si: string): string => (us === si || si === "" ? us : `${us} (SI: ${si})`);
+
+const ifOmitted = (arg: ArgData): string => {
+  if (arg.shape.type === "repeat") return "none";
+  if (arg.presence === "required") return "must be given";
+  if (arg.presence === "optional") return "optional";
+  return both(defaultText(arg, "US"), defaultText(arg, "SI"));
+};
+
+const limits = (shape: Shape): string => {
+  if (shape.type === "block" || shape.type === "rows" || shape.type === "sheet") return "";
+  return both(limitsText(shape, "US"), limitsText(shape, "SI"));
+};
+
+const HEADS = ["Argument", "What it is", "Unit", "Limits", "If omitted"];
+
+const argRow = (name: Html, arg: ArgData): readonly Cell[] => [
+  name,
+  arg.about,
+  both(unitIn(arg.shape, "US"), unitIn(arg.shape, "SI")),
+  limits(arg.shape),
+  ifOmitted(arg),
+];
+
+const insideTable = ([name, { shape }]: PlacedArg): string => {
+  if (shape.type === "block") {
+    const rows = Object.entries(shape.entries).map(([key, arg]) => argRow(html(escaped(labelOf(key))), arg));
+    return table(`Labels in the range “${name}”`, ["Label", ...HEADS.slice(1)], rows);
+  }
+  if (shape.type === "rows") {
+    const rows = Object.entries(shape.columns).map(([key, arg]) => argRow(html(escaped(labelOf(key))), arg));
+    const size = `${String(shape.least)} to ${String(shape.most)} rows`;
+    return table(`Columns of the range “${name}”, ${size}`, ["Column", ...HEADS.slice(1)], rows);
+  }
+  return "";
+};
+
+/** Every argument with unit, limits and default; then the labels or columns of ranges. */
+export const argumentTables = (definition: CellFunction): string => {
+  const args = placedArgs(definition);
+  if (args.length === 0) return "<p>It takes no arguments.</p>";
+  const first = table(
+    "Arguments in their order",
+    HEADS,
+    args.map(([name, arg]) => argRow(code(name), arg)),
+  );
+  return [first, ...args.map(insideTable)].filter((text) => text !== "").join("\n");
+};
+
+const singleUnit = (single: SingleResult): string => {
+  if (single.type === "word") return "text";
+  const { US, SI } = KINDS[single.kind];
+  return both(US.text, SI.text);
+};
+
+const singles = (caption: string, head: string, entries: Readonly<Record<string, SingleResult>>): string =>
+  table(
+    caption,
+    [head, "What it is", "Unit"],
+    Object.entries(entries).map(([key, single]) => [labelOf(key), single.about, singleUnit(single)]),
+  );
+
+const SPILLS = "It spills: leave the cells that it needs empty.";
+
+/** What the cell shows. */
+export const resultText = (gives: Gives): string => {
+  const about = `<p>${escaped(gives.about.charAt(0).toUpperCase() + gives.about.slice(1))}`;
+  switch (gives.type) {
+    case "quantity": {
+      const unit = singleUnit(gives);
+      return `${about}${unit === "" ? "" : `, in ${escaped(unit)}`}.</p>`;
+    }
+    case "word":
+      return `${about}, as text.</p>`;
+    case "list":
+      return `${about}: label, value and unit under each other. ${SPILLS}</p>\n${singles("Rows", "Row", gives.rows)}`;
+    case "table":
+      return `${about}: rows below a header.${gives.total ? " The last row is the total." : ""} ${SPILLS}</p>\n${singles("Columns", "Column", gives.columns)}`;
+    case "row":
+      return `${about}: values beside each other. ${SPILLS}</p>\n${singles("Cells", "Cell", gives.cells)}`;
+    case "grid":
+      return `${about}: a table. ${SPILLS}</p>`;
+  }
+};

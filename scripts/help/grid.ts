@@ -1,0 +1,93 @@
+/** Ranges and spilled results on a help page: cut where they are long, turned over where they are wide. */
+import { type CellOut, isFault, labelOf, type RawMatrix, type Shape, showNumber } from "../../core";
+import { scrolled, table } from "./html";
+
+/** The most columns that stand beside each other; wider ones are turned over. */
+const MOST_COLUMNS = 10;
+/** The most rows of a result, and of a block of labels. */
+const MOST_ROWS = 16;
+/** The most rows of a range of numbers that is handed in. */
+const MOST_INPUT_ROWS = 8;
+/** The most rows that stand beside each other where a table is turned over; of more the first and the last do. */
+const MOST_TURNED = 4;
+
+export type GridCells = readonly (readonly (CellOut | null)[])[];
+
+export const cellText = (cell: CellOut | null): string => {
+  if (cell === null) return "";
+  if (isFault(cell)) return `${cell.code} ${cell.message}`;
+  return typeof cell === "number" ? showNumber(cell) : String(cell);
+};
+
+const isHeaded = ([heads = [], ...body]: GridCells): boolean =>
+  body.length > 0 && heads.every((cell) => typeof cell === "string");
+
+const unnamed = (width: number): readonly string[] =>
+  Array.from({ length: width }, (_, place) => `column ${String(place + 1)}`);
+
+interface Cut {
+  readonly rows: GridCells;
+  /** What of them is there, for the caption; "" where all are. */
+  readonly told: string;
+}
+
+/** The first rows and the last: it is the total of many. */
+const cut = (rows: GridCells, most: number): Cut => {
+  if (rows.length <= most) return { rows, told: "" };
+  const first = most - 1;
+  const begin = first === 1 ? "the first" : `the first ${String(first)}`;
+  return {
+    rows: [...rows.slice(0, first), ...rows.slice(-1)],
+    told: `: ${begin} and the last of ${String(rows.length)} rows`,
+  };
+};
+
+const turnedOver = (caption: string, heads: readonly string[], body: GridCells): string => {
+  const { rows, told } = cut(body, body.length > MOST_TURNED ? 2 : MOST_TURNED);
+  const [corner = "", ...names] = heads;
+  const lines = names.map((name, place) => [name, ...rows.map((row) => cellText(row[place + 1] ?? null))]);
+  const columns = [corner, ...rows.map((row) => cellText(row[0] ?? null))];
+  return scrolled(`${caption}, turned over, a column in each row${told}`, columns, lines);
+};
+
+const grid = (caption: string, heads: readonly string[], body: GridCells, most: number): string => {
+  if (heads.length > MOST_COLUMNS) return turnedOver(caption, heads, body);
+  const { rows, told } = cut(body, most);
+  return scrolled(
+    `${caption}${told}`,
+    heads,
+    rows.map((row) => row.map(cellText)),
+  );
+};
+
+/** A spilled result. Its first row names the columns where it holds nothing but texts, or `heads` does. */
+export const resultGrid = (cells: GridCells, heads?: readonly string[]): string => {
+  const [first = [], ...body] = cells;
+  const caption = "What it shows";
+  if (heads !== undefined)
+    return table(
+      caption,
+      heads,
+      cells.map((row) => row.map(cellText)),
+      "narrow",
+    );
+  return isHeaded(cells)
+    ? grid(caption, first.map(cellText), body, MOST_ROWS)
+    : grid(caption, unnamed(first.length), cells, MOST_ROWS);
+};
+
+const labelsOf = (shape: Shape): readonly string[] => {
+  if (shape.type === "block") return ["label", "value", "unit"];
+  return shape.type === "rows" ? Object.keys(shape.columns).map(labelOf) : [];
+};
+
+/** A range that a formula refers to. */
+export const inputGrid = (name: string, shape: Shape, cells: RawMatrix): string => {
+  const [first = [], ...body] = cells;
+  const caption = `The range “${name}”`;
+  if (shape.type !== "block" && isHeaded(cells)) return grid(caption, first.map(cellText), body, MOST_INPUT_ROWS);
+  const width = Math.max(...cells.map((row) => row.length));
+  const labels = labelsOf(shape);
+  const heads = unnamed(width).map((plain, place) => labels[place] ?? plain);
+  return grid(caption, heads, cells, shape.type === "block" ? MOST_ROWS : MOST_INPUT_ROWS);
+};

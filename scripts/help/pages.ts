@@ -1,0 +1,87 @@
+/** The help pages: one for each cell function and a list of all. */
+import { readFileSync } from "node:fs";
+import { CATALOGUE, type CellFunction, EDITION, formOf, NAMESPACE } from "../../core";
+import { helpPage, PAGES } from "../manifest/manifest";
+import { argumentTables, resultText } from "./arguments";
+import { checkTable, workedExample } from "./example";
+import { gather } from "./gather";
+import { escaped, html, list, page, sections, table } from "./html";
+import { cautionTable, dataList, equationCards, rangeList, sourceList } from "./method";
+import { topicTitle, TOPICS } from "./topics";
+
+const FOOTER = `<p>${escaped(EDITION)}. A number in a cell carries no unit: its unit is the one that this page names, or the other system's where <code>units</code> is <code>"SI"</code>.</p>`;
+
+const fileOf = (id: string): string => `${id}.html`;
+
+const link = (definition: CellFunction): string => `<a href="${fileOf(definition.id)}">${escaped(definition.id)}</a>`;
+
+const related = (definition: CellFunction): string =>
+  list(
+    CATALOGUE.filter((each) => each.topic === definition.topic && each !== definition).map((each) =>
+      html(`${link(each)}: ${escaped(each.summary)}`),
+    ),
+  );
+
+const functionPage = (definition: CellFunction): string => {
+  const gathered = gather(definition);
+  const { id, summary, topic, gives } = definition;
+  const main = `<header>
+<nav aria-label="Place"><a href="index.html">All functions</a> › <a href="index.html#${topic}">${escaped(topicTitle(topic))}</a></nav>
+</header>
+<main id="main" tabindex="-1">
+<h1>${escaped(id)}</h1>
+<p class="summary">${escaped(summary)}</p>
+<pre tabindex="0"><code>=${escaped(formOf(definition))}</code></pre>
+${sections([
+  ["Arguments", argumentTables(definition)],
+  ["Result", resultText(gives)],
+  ["Worked example", workedExample(gathered)],
+  [gathered.equations.length > 1 ? "Equations" : "Equation", equationCards(gathered)],
+  ["Tables and properties that it reads", dataList(gathered)],
+  ["Range and remarks", rangeList(definition, gathered)],
+  ["Cautions", cautionTable(definition)],
+  ["Published checks", checkTable(definition)],
+  ["Sources", sourceList(gathered)],
+  ["Related functions", related(definition)],
+])}</main>`;
+  return page(`${NAMESPACE}.${id}`, summary, main, FOOTER);
+};
+
+const INTRODUCTION = `<p>Type <code>=${NAMESPACE}.</code> in a cell and choose a function, or open the panel to find one by its task.</p>
+<p>A number counts in US units unless the argument <code>units</code> says <code>"SI"</code>; a text may bring its own unit, such as <code>"105 degF"</code> or <code>"12 m"</code>; a length may be <code>3' 6"</code> or <code>1 1/2 in</code>. <code>#VALUE!</code> asks for another input and says which; <code>#N/A</code> says that method, data or physics don't reach so far.</p>`;
+
+const topicTable = (topic: string): string => {
+  const rows = CATALOGUE.filter((definition) => definition.topic === topic);
+  if (rows.length === 0) return "";
+  return `<section id="${topic}">
+<h2>${escaped(topicTitle(topic))}</h2>
+${table(
+  `${String(rows.length)} function${rows.length === 1 ? "" : "s"}`,
+  ["Function", "What it answers"],
+  rows.map((definition) => [html(link(definition)), definition.summary]),
+)}
+</section>
+`;
+};
+
+const indexPage = (): string => {
+  const main = `<main id="main" tabindex="-1">
+<h1>Warmback cell functions</h1>
+${INTRODUCTION}
+<nav aria-label="Topics">
+${list(
+  Object.keys(TOPICS)
+    .filter((topic) => CATALOGUE.some((definition) => definition.topic === topic))
+    .map((topic) => html(`<a href="#${topic}">${escaped(topicTitle(topic))}</a>`)),
+)}
+</nav>
+${Object.keys(TOPICS).map(topicTable).join("")}</main>`;
+  return page("Warmback cell functions", "All cell functions by topic.", main, FOOTER);
+};
+
+/** All pages by their path inside the build, with their style. */
+export const helpPages = (): Readonly<Record<string, string>> => ({
+  [PAGES.help]: indexPage(),
+  "help/help.css": readFileSync(new URL("help.css", import.meta.url), "utf8"),
+  ...Object.fromEntries(CATALOGUE.map((definition) => [helpPage(definition.id), functionPage(definition)])),
+});

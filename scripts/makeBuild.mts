@@ -1,0 +1,49 @@
+/** Fills a folder with one build: bundles, metadata, help pages, manifests and headers. */
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import webpack, { type MultiStats } from "webpack";
+import { configurations } from "../webpack.config";
+import { openBuild } from "./manifest/build";
+import { checkManifest } from "./manifest/check";
+import { VARIANTS, type Variant } from "./manifest/manifest";
+import { writeOutput } from "./manifest/output";
+import type { BuildSettings } from "./settings";
+
+const say = (text: string): void => void process.stderr.write(`${text}\n`);
+
+async function bundle(settings: BuildSettings): Promise<MultiStats> {
+  const compiler = webpack([...configurations(settings)]);
+  if (compiler === null) throw new Error("webpack didn't start");
+  const stats = await new Promise<MultiStats>((resolve, reject) => {
+    compiler.run((error, done) => {
+      if (error !== null || done === undefined) reject(error ?? new Error("webpack gave no result"));
+      else resolve(done);
+    });
+  });
+  await new Promise<void>((resolve) => compiler.close(() => resolve()));
+  return stats;
+}
+
+const manifestFaults = (folder: string): readonly string[] =>
+  (Object.keys(VARIANTS) as Variant[]).flatMap((variant) => {
+    const { file } = VARIANTS[variant];
+    const xml = readFileSync(join(folder, file), "utf8");
+    const findings = checkManifest(xml, openBuild(folder), { variant, release: false });
+    return findings.map(({ rule, message }) => `${file}: ${rule}: ${message}`);
+  });
+
+/**
+ * Remarks go to standard error.
+ * @throws Error with all that went wrong
+ */
+export async function build(settings: BuildSettings): Promise<void> {
+  const began = performance.now();
+  say("building …");
+  const stats = await bundle(settings);
+  if (stats.hasErrors()) throw new Error(stats.toString({ preset: "errors-only", colors: false }));
+  if (stats.hasWarnings()) say(stats.toString({ preset: "errors-warnings", colors: false }));
+  writeOutput(settings.folder, settings.host);
+  const faults = manifestFaults(settings.folder);
+  if (faults.length > 0) throw new Error(`the manifests don't agree with the build:\n${faults.join("\n")}`);
+  say(`built in ${((performance.now() - began) / 1000).toFixed(1)} s`);
+}

@@ -1,0 +1,106 @@
+/** The custom-functions metadata (functions.json), from the catalogue. */
+import {
+  argText,
+  type CellFunction,
+  type ChoiceShape,
+  type Gives,
+  type PlacedArg,
+  placedArgs,
+  type Shape,
+} from "../core";
+
+export interface MetadataParameter {
+  readonly name: string;
+  readonly description: string;
+  readonly type: "any" | "string";
+  readonly dimensionality?: "matrix";
+  readonly optional?: true;
+  readonly repeating?: true;
+  readonly customEnumId?: string;
+}
+
+export interface MetadataFunction {
+  readonly id: string;
+  readonly name: string;
+  readonly description: string;
+  readonly helpUrl: string;
+  readonly parameters: readonly MetadataParameter[];
+  readonly result: { readonly dimensionality?: "matrix" };
+}
+
+export interface MetadataEnum {
+  readonly id: string;
+  readonly type: "string";
+  readonly values: readonly { readonly name: string; readonly stringValue: string; readonly tooltip: string }[];
+}
+
+export interface Metadata {
+  readonly functions: readonly MetadataFunction[];
+  readonly enums: readonly MetadataEnum[];
+}
+
+/**
+ * A quantity's type is "any": it also takes a text with its own unit, and our message answers what the host would only
+ * refuse. So is a yes/no: as "boolean" a blank cell would arrive as FALSE.
+ */
+const typeOf = ({ type }: Shape): "any" | "string" => (type === "choice" || type === "text" ? "string" : "any");
+
+const isMatrix = ({ type }: Shape): boolean =>
+  type === "block" || type === "rows" || type === "sheet" || type === "repeat";
+
+const parameterOf = ([name, arg]: PlacedArg): MetadataParameter => {
+  const { shape } = arg;
+  const repeats = shape.type === "repeat";
+  return {
+    name,
+    description: argText(arg),
+    type: typeOf(shape),
+    ...(isMatrix(shape) && { dimensionality: "matrix" }),
+    ...(arg.presence !== "required" && !repeats && { optional: true }),
+    ...(repeats && { repeating: true }),
+    ...(shape.type === "choice" && { customEnumId: shape.name }),
+  };
+};
+
+const SINGLE: readonly Gives["type"][] = ["quantity", "word"];
+
+const functionOf = (definition: CellFunction, helpUrl: (id: string) => string): MetadataFunction => ({
+  id: definition.id,
+  name: definition.id,
+  description: definition.summary,
+  helpUrl: helpUrl(definition.id),
+  parameters: placedArgs(definition).map(parameterOf),
+  result: SINGLE.includes(definition.gives.type) ? {} : { dimensionality: "matrix" },
+});
+
+const enumOf = ({ name, words }: ChoiceShape): MetadataEnum => ({
+  id: name,
+  type: "string",
+  values: words.map((word) => ({ name: word, stringValue: word, tooltip: "" })),
+});
+
+const sameWords = (a: ChoiceShape, b: ChoiceShape): boolean =>
+  a.words.length === b.words.length && a.words.every((word, place) => word === b.words[place]);
+
+/** Each list of words once; two lists under one name are a fault of the catalogue. */
+const choicesOf = (catalogue: readonly CellFunction[]): readonly ChoiceShape[] => {
+  const found = new Map<string, ChoiceShape>();
+  for (const definition of catalogue)
+    for (const [, { shape }] of placedArgs(definition)) {
+      if (shape.type !== "choice") continue;
+      const known = found.get(shape.name);
+      if (known !== undefined && !sameWords(known, shape))
+        throw new Error(`${definition.id}: the words "${shape.name}" differ from another function's of that name`);
+      found.set(shape.name, shape);
+    }
+  return [...found.values()].sort((a, b) => (a.name < b.name ? -1 : 1));
+};
+
+/**
+ * @param helpUrl address of a function's help page, by id
+ * @throws Error where two lists of words share one name
+ */
+export const metadataOf = (catalogue: readonly CellFunction[], helpUrl: (id: string) => string): Metadata => ({
+  functions: catalogue.map((definition) => functionOf(definition, helpUrl)),
+  enums: choicesOf(catalogue).map(enumOf),
+});

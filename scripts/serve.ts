@@ -1,0 +1,86 @@
+/** A small server of a finished build, on this machine only, with the headers that are published. */
+import { execFile } from "node:child_process";
+import { readFile } from "node:fs/promises";
+import { createServer } from "node:http";
+import type { IncomingMessage, ServerResponse } from "node:http";
+import type { AddressInfo } from "node:net";
+import { join, normalize, sep } from "node:path";
+import { headersFor } from "../manifest/headers";
+
+export interface Served {
+  readonly address: string;
+  close(): Promise<void>;
+}
+
+export interface ServeOptions {
+  /** The build's folder. */
+  readonly folder: string;
+  /** The first port to try; 0 takes any free one. */
+  readonly port: number;
+  /** Opens a browser, where there is a screen. */
+  readonly open: boolean;
+}
+
+const PORTS_TO_TRY = 20;
+
+/** A requested path inside the build, undefined where it leads out of it. */
+const pathOf = (url: string): string | undefined => {
+  const path = normalize(decodeURIComponent(new URL(url, "http://localhost").pathname)).replaceAll("\\", "/");
+  if (path.split("/").includes("..")) return undefined;
+  return path.endsWith("/") ? `${path}index.html` : path;
+};
+
+const answer = async (folder: string, request: IncomingMessage, response: ServerResponse): Promise<void> => {
+  const refuse = (status: number, text: string): void => {
+    response.writeHead(status, { "Content-Type": "text/plain; charset=utf-8" }).end(text);
+  };
+  if (request.method !== "GET" && request.method !== "HEAD") return refuse(405, "only GET and HEAD");
+  try {
+    const path = pathOf(request.url ?? "/");
+    if (path === undefined) return refuse(404, "not found");
+    const content = await readFile(join(folder, path.split("/").join(sep)));
+    response.writeHead(200, headersFor(path)).end(request.method === "HEAD" ? undefined : content);
+  } catch {
+    refuse(404, "not found");
+  }
+};
+
+const openBrowser = (address: string): void => {
+  const { platform, env } = process;
+  const command = platform === "darwin" ? "open" : platform === "win32" ? "explorer" : "xdg-open";
+  if (command === "xdg-open" && env["DISPLAY"] === undefined && env["WAYLAND_DISPLAY"] === undefined) return;
+  // No browser is no fault: the address is printed.
+  execFile(command, [address], () => undefined);
+};
+
+/** Serves a build until it is closed. */
+export const serve = async ({ folder, port, open }: ServeOptions): Promise<Served> => {
+  const server = createServer((request, response) => void answer(folder, request, response));
+  const listen = (at: number): Promise<void> =>
+    new Promise((resolve, reject) => {
+      server.once("error", reject);
+      server.listen(at, "127.0.0.1", () => {
+        server.off("error", reject);
+        resolve();
+      });
+    });
+  for (let at = port; ; at += 1) {
+    try {
+      await listen(at);
+      break;
+    } catch (thrown) {
+      const taken = thrown instanceof Error && "code" in thrown && thrown.code === "EADDRINUSE";
+      if (!taken || at >= port + PORTS_TO_TRY) throw thrown;
+    }
+  }
+  const address = `http://localhost:${String((server.address() as AddressInfo).port)}/`;
+  if (open) openBrowser(address);
+  return {
+    address,
+    close: () =>
+      new Promise((resolve) => {
+        server.closeAllConnections();
+        server.close(() => resolve());
+      }),
+  };
+};
