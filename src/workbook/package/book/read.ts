@@ -152,11 +152,17 @@ async function tablesOf(pack: Package, sheets: readonly SheetEntry[]): Promise<r
 
 /** @throws a refusal where the zip holds no workbook of the kinds that can be read */
 export async function readBook(pack: Package): Promise<BookFacts> {
+  const book = await readBookPart(pack);
+  if (book.sheets.length === 0) throw brokenFile("it has no sheet");
+  return book;
+}
+
+/** As `readBook`, for a workbook that has no sheet yet as well. */
+export async function readBookPart(pack: Package): Promise<BookFacts> {
   const { path, type } = await workbookPart(pack);
   const [root, relations] = [await partTree(pack, path), await relationsOf(pack, path)];
   if (root.name !== "workbook") throw refusal("no-workbook", NO_WORKBOOK);
   const sheets = sheetsOf(root, relations, pack);
-  if (sheets.length === 0) throw brokenFile("it has no sheet");
   const view = childOf(childOf(root, "bookViews"), "workbookView")?.attributes ?? {};
   const styles = relations.find(({ kind, target }) => kind === "styles" && hasPart(pack, target))?.target;
   return {

@@ -11,6 +11,8 @@ export interface Relation {
   /** A part's path, or whatever an external target says. */
   readonly target: string;
   readonly external: boolean;
+  /** As it is written. */
+  readonly raw: string;
 }
 
 export const RELATIONS = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
@@ -57,6 +59,7 @@ export async function relationsOf(pack: Package, path: string): Promise<readonly
         kind: kindOf(type),
         target: external ? target : resolved(path, target.split("#")[0] ?? ""),
         external,
+        raw: target,
       },
     ];
   });
@@ -64,8 +67,9 @@ export async function relationsOf(pack: Package, path: string): Promise<readonly
 
 /** The text of a relation part; targets are written from the package's root. */
 export function relationsText(relations: readonly Relation[]): string {
-  const lines = relations.map(({ id, type, target, external }) => {
-    const place = external ? target : `/${target}`;
+  const lines = relations.map(({ id, type, target, external, raw }) => {
+    // A place inside the workbook is written as it was: "#Loop!A1".
+    const place = external || raw.startsWith("#") ? raw : `/${target}`;
     const mode = external ? ' TargetMode="External"' : "";
     return `<Relationship Id="${escapedAttribute(id)}" Type="${escapedAttribute(type)}" Target="${escapedAttribute(place)}"${mode}/>`;
   });

@@ -19,16 +19,25 @@ export interface StyleAppender {
   text(): string | undefined;
 }
 
-/** Excel takes no more: its published specifications. */
+/** The most that Excel takes: its published specifications. */
 const MOST_STYLES = 65_490;
 
-interface Formats {
+export interface Formats {
   readonly known: Map<string, number>;
   readonly added: string[];
   next: number;
 }
 
-function formatId(code: string, formats: Formats, prefix: string): number {
+export function formatsOf(root: XmlNode): Formats {
+  const own = ownFormats(root);
+  return {
+    known: new Map([...own].map(([id, code]) => [code, id])),
+    added: [],
+    next: Math.max(FIRST_OWN_FORMAT - 1, ...own.keys()) + 1,
+  };
+}
+
+export function formatId(code: string, formats: Formats, prefix: string): number {
   const known = formats.known.get(code) ?? builtInId(code);
   if (known !== undefined) return known;
   const id = formats.next++;
@@ -38,7 +47,7 @@ function formatId(code: string, formats: Formats, prefix: string): number {
 }
 
 /** Adds to a counted list, or puts a new list where it belongs. */
-function listSplices(source: string, list: XmlNode, added: readonly string[]): Splice[] {
+export function listSplices(source: string, list: XmlNode, added: readonly string[]): Splice[] {
   if (added.length === 0) return [];
   const end = appended(source, list, added.join(""));
   if (list.empty) return [end];
@@ -52,12 +61,7 @@ export function styleAppender(path: string, source: string): StyleAppender {
   const cells = childOf(root, "cellXfs");
   if (cells === undefined) throw brokenFile(`${path} has no cell styles`);
   const styles = childrenOf(cells, "xf");
-  const own = ownFormats(root);
-  const formats: Formats = {
-    known: new Map([...own].map(([id, code]) => [code, id])),
-    added: [],
-    next: Math.max(FIRST_OWN_FORMAT - 1, ...own.keys()) + 1,
-  };
+  const formats = formatsOf(root);
   const added: string[] = [];
   const made = new Map<string, number>();
   const make = (xf: XmlNode, changes: Readonly<Record<string, string | undefined>>): number => {
@@ -96,7 +100,7 @@ export function styleAppender(path: string, source: string): StyleAppender {
 }
 
 /** Number formats come first in the part. */
-function numberFormats(source: string, root: XmlNode, added: readonly string[], prefix: string): Splice[] {
+export function numberFormats(source: string, root: XmlNode, added: readonly string[], prefix: string): Splice[] {
   const list = childOf(root, "numFmts");
   if (list !== undefined || added.length === 0) return list === undefined ? [] : listSplices(source, list, added);
   const text = `<${prefix}numFmts count="${added.length}">${added.join("")}</${prefix}numFmts>`;
