@@ -2,7 +2,7 @@
 import type { Area } from "../../port";
 import type { BookFacts, NameEntry, SheetEntry } from "../book/facts";
 import { dynamicArrays } from "../book/metadata";
-import { nameKey, resolver, type Resolver } from "../formula/resolve";
+import { nameKey, resolver } from "../formula/resolve";
 import type { Package } from "../parts/package";
 import { relationsOf } from "../parts/relations";
 import type { CellChange } from "../patch/changes";
@@ -14,9 +14,10 @@ import { activeOf } from "./bookText";
 import { isKept, type CopyChoice, type CopyReport, type FrozenFormula } from "./choice";
 import { lostRules, sharedUse } from "./cleanSheet";
 import { finish } from "./finish";
+import { lostNames } from "./lostNames";
 import { judgeSheet, verdicts, type Verdict } from "./frozen";
 import { hiddenCells } from "./hiddenCells";
-import { commentsId, nameId, pivotId, sheetId } from "./inventory";
+import { commentsId, nameId, pivotId, sheetId } from "./ids";
 import { keptSheets, type KeptFrame, type SheetChoice } from "./keptSheets";
 import { pivotSource } from "./sheetNeeds";
 
@@ -24,6 +25,8 @@ export interface ChosenCopy {
   readonly pack: Package;
   readonly report: CopyReport;
 }
+
+const count = (number: number, one: string, many: string): string => `${number} ${number === 1 ? one : many}`;
 
 const chosenSheets = (book: BookFacts, { sheets, keep, drop }: CopyChoice): readonly string[] => {
   const added = book.sheets.filter(({ name }) => keep?.has(sheetId(name)) === true && !sheets.includes(name));
@@ -50,27 +53,6 @@ function emptiedCells({ kept }: SheetChoice, choice: CopyChoice): readonly Area[
       .filter((item) => !isKept(item, choice))
       .map(({ area }) => area),
   );
-}
-
-/** Names that lean on what isn't in the copy, that are macros, or that somebody dropped. */
-function lostNames(
-  book: BookFacts,
-  resolve: Resolver,
-  dropped: ReadonlySet<string>,
-  choice: CopyChoice,
-): ReadonlySet<string> {
-  const isLost = (entry: NameEntry): boolean => {
-    const { sheets, external, unclear } = resolve.ofName(nameKey(entry)) ?? {
-      sheets: [],
-      external: true,
-      unclear: true,
-    };
-    if (entry.macro || choice.drop?.has(nameId(entry)) === true || external || (unclear && dropped.size > 0))
-      return true;
-    const own = entry.sheet === undefined ? [] : [entry.sheet];
-    return [...sheets, ...own].some((name) => dropped.has(name.toLowerCase()));
-  };
-  return new Set(book.names.filter(isLost).map(nameKey));
 }
 
 interface Judged {
@@ -125,11 +107,13 @@ function sentences(linkedValues: number, rules: number, book: BookFacts): readon
     ...(book.signed ? ["The digital signature isn't in the copy: it covers the file as it was."] : []),
     ...(book.externalLinks.length > 0 ? ["The links to other workbooks aren't in the copy."] : []),
     ...(linkedValues > 0
-      ? [`${linkedValues} cells with a picture or linked data hold #VALUE! in the copy, or their plain value.`]
+      ? [
+          `${count(linkedValues, "cell holds", "cells hold")} a picture or linked data: the copy has the plain value, often #VALUE!.`,
+        ]
       : []),
     ...(rules > 0
       ? [
-          `${rules} validations, conditional formats or sparklines leaned on something that isn't in the copy, and went.`,
+          `${count(rules, "validation, conditional format or sparkline", "validations, conditional formats or sparklines")} leaned on something that isn't in the copy and went.`,
         ]
       : []),
   ];
@@ -172,7 +156,7 @@ export async function chooseSheets(
   const lost = lostNames(book, resolve, droppedSheets, choice);
   const verdict = verdicts({ book, resolve, droppedSheets, lostNames: lost, emptied });
   const judged = await judge(pack, book, sheets.kept, emptied, verdict, work);
-  const source = (await patchCells(pack, book, judged.changes, {}, work)).pack;
+  const source = (await patchCells(pack, book, judged.changes, { ours: "ignore" }, work)).pack;
   const entries = sheets.kept.map(({ entry }) => entry);
   const active = entries[activeOf(book, entries)];
   const assembly: Assembly = {

@@ -17,7 +17,7 @@ import { encoded } from "../xml/text";
 import { copyPart, pivotCacheIds, put, type Assembly, type CopiedSheet } from "./assemble";
 import { bookText } from "./bookText";
 import type { CopyChoice } from "./choice";
-import { propertyId } from "./inventory";
+import { propertyId } from "./ids";
 import { appText, coreText, customText, documentProperties } from "./properties";
 import { differencesIn, trimmedStrings, trimmedStyles } from "./trim";
 

@@ -2,7 +2,7 @@
 import type { Area, CellValue } from "../../port";
 import type { BookFacts } from "../book/facts";
 import type { Resolver } from "../formula/resolve";
-import { cellContext, readSheet } from "../sheet/read";
+import { type cellContext, readSheet } from "../sheet/read";
 import { contains } from "../sheet/formulas";
 import type { FileCell, SheetFacts } from "../sheet/facts";
 import type { Package } from "../parts/package";

@@ -3,13 +3,16 @@ import type { BookFacts, NameEntry, SheetEntry } from "../book/facts";
 import { nameKey, resolver } from "../formula/resolve";
 import { hasPart, partTree, type Package } from "../parts/package";
 import { relationsOf } from "../parts/relations";
-import { cellContext, readSheet, sheetNamed } from "../sheet/read";
+import { cellContext, readSheet } from "../sheet/read";
 import type { PackageWork } from "../work";
 import { named } from "../xml/node";
 import type { HiddenItem, HiddenKind } from "./choice";
 import { hiddenCells } from "./hiddenCells";
+import { commentsId, nameId, pivotId, propertyId, sheetId } from "./ids";
 import { documentProperties } from "./properties";
-import { frameOf, needsOfSheet } from "./sheetNeeds";
+import { keptSheets, type KeptFrame } from "./keptSheets";
+import { lostNames } from "./lostNames";
+import { needsOfSheet } from "./sheetNeeds";
 
 /** Parts that never go into a copy, by their path. */
 const LEFT: readonly (readonly [HiddenKind, RegExp, string])[] = [
@@ -42,19 +45,19 @@ function leftItems(pack: Package): readonly HiddenItem[] {
   }));
 }
 
-export const pivotId = (path: string): string => `pivot:${path}`;
-export const commentsId = (sheet: string): string => `comments:${sheet}`;
-export const sheetId = (sheet: string): string => `sheet:${sheet}`;
-export const nameId = (entry: Pick<NameEntry, "name" | "sheet">): string => `name:${nameKey(entry)}`;
-export const propertyId = (id: string): string => `property:${id}`;
-
 async function partItems(pack: Package, { name: sheet, path }: SheetEntry): Promise<readonly HiddenItem[]> {
   const items: HiddenItem[] = [];
   for (const { kind, target, external } of await relationsOf(pack, path)) {
     if (external || !hasPart(pack, target)) continue;
     if (kind === "comments") {
       const count = named(await partTree(pack, target), "comment").length;
-      items.push({ id: commentsId(sheet), kind: "comments", sheet, text: `${count} comments`, byDefault: "drop" });
+      items.push({
+        id: commentsId(sheet),
+        kind: "comments",
+        sheet,
+        text: count === 1 ? "1 comment" : `${count} comments`,
+        byDefault: "drop",
+      });
     } else if (kind === "pivotTable") {
       const name = (await partTree(pack, target)).attributes["name"] ?? "";
       const text = `the pivot table ${name}, with the values that it remembers; its cells stay as values`;
@@ -76,7 +79,7 @@ function nameItem(entry: NameEntry, used: boolean): HiddenItem {
 }
 
 /** Names that formulas and rules of the sheets use, by key. */
-async function usedNames(pack: Package, book: BookFacts, sheets: readonly SheetEntry[], work: PackageWork) {
+async function usedNames(pack: Package, book: BookFacts, frames: readonly KeptFrame[], work: PackageWork) {
   const resolve = resolver(book);
   const context = await cellContext(pack, book, work);
   const used = new Set<string>();
@@ -84,8 +87,8 @@ async function usedNames(pack: Package, book: BookFacts, sheets: readonly SheetE
   const add = (formula: string, sheet: string): void => {
     for (const name of resolve.of(formula, sheet).names) used.add(name);
   };
-  for (const sheet of sheets) {
-    const frame = await frameOf(pack, sheet.path, work);
+  for (const frame of frames) {
+    const sheet = frame.entry;
     items.push(
       ...hiddenCells(sheet.name, frame).map(({ id, kind, text, byDefault }) => ({
         id,
@@ -105,6 +108,7 @@ async function usedNames(pack: Package, book: BookFacts, sheets: readonly SheetE
         alwaysDropped: true,
       });
     for (const need of await needsOfSheet(pack, sheet, frame.elements, new Set())) add(need.formula, sheet.name);
+    if (sheet.kind !== "worksheet") continue;
     await readSheet(
       pack,
       book,
@@ -119,15 +123,17 @@ async function usedNames(pack: Package, book: BookFacts, sheets: readonly SheetE
   return { used, items };
 }
 
-/** @param sheets those that are to be handed over: rows, columns and comments of the others aren't listed */
+/** @param sheets those that are to be handed over: of the others that they don't need, no rows, columns or comments are listed */
 export async function listHidden(
   pack: Package,
   book: BookFacts,
   sheets: readonly string[],
   work: PackageWork = {},
 ): Promise<readonly HiddenItem[]> {
-  const kept = sheets.map((name) => sheetNamed(book, name));
-  const { used, items } = await usedNames(pack, book, kept, work);
+  const all = await keptSheets(pack, book, sheets, resolver(book), new Set(), new Set(), work);
+  const lost = lostNames(book, resolver(book), new Set(all.dropped.map((name) => name.toLowerCase())), { sheets });
+  const kept = all.kept.map(({ entry }) => entry);
+  const { used, items } = await usedNames(pack, book, all.kept, work);
   for (const sheet of kept) items.push(...(await partItems(pack, sheet)));
   const hidden = book.sheets.filter(({ state }) => state !== "visible");
   const properties = await documentProperties(pack);
@@ -142,7 +148,7 @@ export async function listHidden(
     ...items,
     ...book.names
       .filter(({ builtIn }) => builtIn === undefined)
-      .map((entry) => nameItem(entry, used.has(nameKey(entry)))),
+      .map((entry) => nameItem(entry, used.has(nameKey(entry)) && !lost.has(nameKey(entry)))),
     ...properties.map(({ id, label, value }): HiddenItem => ({
       id: propertyId(id),
       kind: "property",

@@ -23,8 +23,11 @@ export interface CellChange extends Address {
 }
 
 export interface PatchOptions {
-  /** What is done with our calls in names, validations, conditional formats and calculated columns: listed in any case. */
-  readonly ours?: "keep" | "freeze";
+  /**
+   * What is done with our calls in names, validations, conditional formats and calculated columns. They are listed,
+   * unless they are ignored.
+   */
+  readonly ours?: "keep" | "freeze" | "ignore";
   /** Values for names that hold calls of ours, by the name in lower case, where they are frozen. */
   readonly nameValues?: ReadonlyMap<string, CellValue>;
   /** Whether the next program that opens the file recalculates all of it; by default where a content changed. */

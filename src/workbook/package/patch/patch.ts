@@ -81,7 +81,7 @@ async function patchSheet(
 ): Promise<SheetResult> {
   const pause = pauseOf(work);
   const source = await editor.text(sheet.path);
-  if (changes.length === 0 && !MENTION.test(source))
+  if (changes.length === 0 && (options.ours === "ignore" || !MENTION.test(source)))
     return { sheet: sheet.name, plan: NO_PLAN, outside: [], changesFormulas: false };
   const plans = changesByCell(changes);
   const collected = await collect(sheet.path, source, plans.keys(), pause);
@@ -90,7 +90,8 @@ async function patchSheet(
   const plan = planSheet(collected, plans);
   const values = { strings: context.strings, date1904: book.date1904 };
   const prefix = rootPrefix(source);
-  const splices = [...sheetSplices(collected, plan, { source, prefix, values, styles, dynamic: context.dynamic })];
+  const { dynamic } = context;
+  const splices = [...(await sheetSplices(collected, plan, { source, prefix, values, styles, pause, dynamic }))];
   if (options.ours === "freeze") splices.push(...clearedRules(source, collected.elements));
   const wait = pause();
   if (wait !== undefined) await wait;
@@ -163,7 +164,10 @@ export async function patchCells(
   if (recalculates) await editor.splice(book.path, [recalculation(await editor.text(book.path))]);
   const signed = changes.length > 0 && (await removeSignatures(pack, editor));
   work.onProgress?.(book.sheets.length, book.sheets.length);
-  return { pack: await editor.done(), report: reportOf(results, outsideOfBook(book), signed) };
+  return {
+    pack: await editor.done(),
+    report: reportOf(results, options.ours === "ignore" ? [] : outsideOfBook(book), signed),
+  };
 }
 
 function reportOf(results: readonly SheetResult[], outside: readonly OutsideFormula[], signed: boolean): PatchReport {

@@ -1,6 +1,7 @@
 /** The new text of a sheet: its old text with the touched cells replaced. */
 import type { CellValue } from "../../port";
 import { cellsText, parseCells } from "../../reader/reference";
+import type { Pause } from "../../slices";
 import { brokenFile } from "../refusal";
 import { cellText, formulaText, needsQuote, otherAttributes, type CellParts } from "../sheet/cellText";
 import { keyOf, placeOfKey, type Collected, type NewPlace } from "../sheet/collect";
@@ -16,6 +17,7 @@ export interface SheetTextContext {
   readonly prefix: string;
   readonly values: ValueContext;
   readonly styles: StyleAppender;
+  readonly pause: Pause;
   /** The cell metadata that mark dynamic arrays: a new spilling formula takes the first. */
   readonly dynamic: ReadonlySet<number>;
 }
@@ -99,7 +101,7 @@ function restyled(old: ScannedCell, plan: CellPlan, context: SheetTextContext): 
   return [withAttributes(context.source, { start: old.start, openEnd }, { s: String(style) })];
 }
 
-function oldCells(collected: Collected, plan: SheetPlan, context: SheetTextContext): Splice[] {
+async function oldCells(collected: Collected, plan: SheetPlan, context: SheetTextContext): Promise<Splice[]> {
   const touched = new Map(collected.cells);
   for (const { first, others } of collected.arrays)
     for (const cell of [first, ...others]) touched.set(keyOf(cell.row, cell.column), cell);
@@ -110,6 +112,8 @@ function oldCells(collected: Collected, plan: SheetPlan, context: SheetTextConte
   for (const [key, old] of touched) {
     const own = plan.cells.get(key);
     if (own === undefined) continue;
+    const wait = context.pause();
+    if (wait !== undefined) await wait;
     const expanded = plan.expanded.get(key)?.formula;
     const { row, column, start, end } = old;
     const place = { row, column, style: numberOf(old.attributes["s"]) ?? 0, old, expanded };
@@ -188,17 +192,29 @@ function extent(cells: readonly NewCell[], { elements }: Collected, { source }: 
   return ref === node.attributes["ref"] ? [] : [withAttributes(source, node, { ref })];
 }
 
-/** The replaced pieces of a sheet's text. */
-export function sheetSplices(collected: Collected, plan: SheetPlan, context: SheetTextContext): readonly Splice[] {
-  const cells = collected.places.flatMap((place): NewCell[] => {
+async function newCells(collected: Collected, plan: SheetPlan, context: SheetTextContext): Promise<NewCell[]> {
+  const cells: NewCell[] = [];
+  for (const place of collected.places) {
     const key = keyOf(place.row, place.column);
     const own = plan.cells.get(key);
     if (collected.cells.has(key)) throw brokenFile("the rows or cells of a sheet are out of order");
     const text = own === undefined ? "" : writtenCell(place, own, context);
-    return text === "" ? [] : [{ place, text }];
-  });
+    if (text !== "") cells.push({ place, text });
+    const wait = context.pause();
+    if (wait !== undefined) await wait;
+  }
+  return cells;
+}
+
+/** The replaced pieces of a sheet's text. */
+export async function sheetSplices(
+  collected: Collected,
+  plan: SheetPlan,
+  context: SheetTextContext,
+): Promise<readonly Splice[]> {
+  const cells = await newCells(collected, plan, context);
   return [
-    ...oldCells(collected, plan, context),
+    ...(await oldCells(collected, plan, context)),
     ...expandedCells(plan, context),
     ...newCellSplices(cells, collected, context),
     ...firstRows(cells, collected, context),

@@ -79,7 +79,12 @@ export async function readSheet(
     },
   };
   const scan = xmlScan(sheet.path, sheetScan(visitor));
-  for await (const piece of partTextPieces(pack, sheet.path, pauseOf(work))) scan.write(piece);
+  const pause = pauseOf(work);
+  for await (const piece of partTextPieces(pack, sheet.path, pause)) {
+    scan.write(piece);
+    const wait = pause();
+    if (wait !== undefined) await wait;
+  }
   scan.close();
   for (const cell of late) {
     const formula = kinds.of(cell);

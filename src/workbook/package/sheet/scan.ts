@@ -40,17 +40,20 @@ export interface SheetVisitor {
   cell?(cell: ScannedCell): void;
 }
 
-/** A cell while it is read. */
+/** A cell while it is read. All of its fields are set at once: sheets have hundreds of thousands. */
 interface Draft {
   readonly row: number;
   readonly column: number;
   readonly attributes: Attributes;
   readonly start: number;
-  formula?: { attributes: Attributes; text: string; start: number; end: number };
-  value?: string;
-  inline?: string;
+  end: number;
+  formula: { attributes: Attributes; text: string; start: number; end: number } | undefined;
+  value: string | undefined;
+  inline: string | undefined;
   others: { start: number; end: number }[];
 }
+
+const NO_OTHERS: { start: number; end: number }[] = [];
 
 const CODE_A = 65;
 
@@ -90,7 +93,17 @@ const CELL_DEPTH = 4;
 function openCell(state: State, attributes: Attributes, start: number): void {
   const place = placeOf(attributes["r"] ?? "");
   state.column = place?.column ?? state.column + 1;
-  state.cell = { row: place?.row ?? state.row, column: state.column, attributes, start, others: [] };
+  state.cell = {
+    row: place?.row ?? state.row,
+    column: state.column,
+    attributes,
+    start,
+    end: start,
+    formula: undefined,
+    value: undefined,
+    inline: undefined,
+    others: NO_OTHERS,
+  };
 }
 
 /** Inside a cell. */
@@ -104,7 +117,7 @@ function openPart(state: State, cell: Draft, name: string, attributes: Attribute
   if (name === "f") cell.formula = { attributes, text: "", start, end };
   else if (name === "v") cell.value ??= "";
   else if (name === "is") cell.inline ??= "";
-  else cell.others.push({ start, end });
+  else cell.others = [...cell.others, { start, end }];
 }
 
 function textPart(state: State, cell: Draft, text: string): void {
@@ -124,14 +137,6 @@ function closePart(state: State, cell: Draft, name: string, end: number): void {
   else if (other !== undefined && state.part !== "v" && state.part !== "is") other.end = end;
   state.part = "";
 }
-
-const wholeCell = ({ formula, value, inline, ...draft }: Draft, end: number): ScannedCell => ({
-  ...draft,
-  formula,
-  value,
-  inline,
-  end,
-});
 
 function openInData(
   state: State,
@@ -154,7 +159,8 @@ function openInData(
 function closeInData(state: State, visitor: SheetVisitor, name: string, at: TagPlace): void {
   if (state.depth === 3 && state.current !== undefined) visitor.rowEnd?.(state.current, at);
   else if (state.depth === CELL_DEPTH && state.cell !== undefined) {
-    visitor.cell?.(wholeCell(state.cell, at.end));
+    state.cell.end = at.end;
+    visitor.cell?.(state.cell);
     state.cell = undefined;
   } else if (state.cell !== undefined) closePart(state, state.cell, name, at.end);
 }

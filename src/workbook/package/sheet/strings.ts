@@ -40,7 +40,11 @@ export async function readSharedStrings(pack: Package, book: string, pause: Paus
   const found: string[] = [];
   if (path === undefined) return found;
   const scan = xmlScan(path, stringVisitor(found));
-  for await (const piece of partTextPieces(pack, path, pause)) scan.write(piece);
+  for await (const piece of partTextPieces(pack, path, pause)) {
+    scan.write(piece);
+    const wait = pause();
+    if (wait !== undefined) await wait;
+  }
   scan.close();
   return found;
 }
