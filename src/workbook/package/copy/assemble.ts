@@ -39,9 +39,13 @@ export interface Assembly {
   readonly work: PackageWork;
 }
 
+/** Remarks of whoever wrote a part, and instructions to programs; the XML declaration stays. */
+const REMARKS = /<!--[\s\S]*?-->|<\?(?!xml\s)[\s\S]*?\?>/g;
+
 export function put({ parts, texts }: Assembly, path: string, content: string | Part): void {
-  if (typeof content === "string") texts.push(content);
-  const part = typeof content === "string" ? { path, bytes: encoded(content) } : content;
+  const text = typeof content === "string" ? content.replace(REMARKS, "") : undefined;
+  if (text !== undefined) texts.push(text);
+  const part = typeof content === "string" ? { path, bytes: encoded(text ?? content) } : content;
   parts.set(path.toLowerCase(), part);
 }
 
@@ -120,7 +124,7 @@ async function cleaned(
   if (kind === "comments") return edit((_, root) => notesOf(root, sheet));
   if (kind === "vmlDrawing") return edit((_, root) => cleanNoteBoxes(root));
   if (kind === "pivotCacheDefinition") return edit(cleanCache);
-  return undefined;
+  return /\.xml$/i.test(path) ? partText(assembly.source, path) : undefined;
 }
 
 /** Old drawings need not be sound XML: one that can't be cleaned stays behind. */
@@ -140,7 +144,7 @@ const NAMED_KINDS = new Set(["hyperlink", "image", "chart", "chartEx", "drawing"
 
 /** Whether the cleaned text still names a relation. */
 const isUsed = ({ kind, id }: Relation, text: string | undefined): boolean =>
-  !NAMED_KINDS.has(kind) || text === undefined || text.includes(`"${id}"`);
+  !NAMED_KINDS.has(kind) || text === undefined || text.includes(`"${id}"`) || text.includes(`'${id}'`);
 
 async function relationsThatStay(
   kind: string,

@@ -87,6 +87,17 @@ async function judge(
   return { changes, frozen, usedNames, linkedValues };
 }
 
+/** Names in the formulas that the columns of kept tables still have. */
+function namesOfTables(book: BookFacts, kept: readonly SheetEntry[], verdict: Verdict): readonly string[] {
+  const titles = new Set(kept.map(({ name }) => name));
+  return book.tables
+    .filter(({ sheet }) => titles.has(sheet))
+    .flatMap(({ sheet, columns }) =>
+      columns.flatMap(({ calculated = "", totals = "" }) => [calculated, totals].map((text) => verdict(text, sheet))),
+    )
+    .flatMap((found) => ("names" in found ? [...found.names] : []));
+}
+
 /** Names of the copy: those that something kept uses, those that somebody chose, and the print areas of kept sheets. */
 function keptNames(
   book: BookFacts,
@@ -174,7 +185,8 @@ export async function chooseSheets(
     work.onProgress?.(at, all.length);
     await copyPart(sheet.kind, sheet.path, sheet, assembly);
   }
-  const names = keptNames(book, new Set([...judged.usedNames, ...sheets.names]), lost, choice);
+  const ofTables = namesOfTables(book, entries, verdict);
+  const names = keptNames(book, new Set([...judged.usedNames, ...sheets.names, ...ofTables]), lost, choice);
   const rules = all.reduce((sum, { elements, stays }) => sum + lostRules(elements, stays), 0);
   return {
     pack: await finish(assembly, entries, names, choice),

@@ -52,6 +52,7 @@ function views(node: XmlNode, { source, active }: CleanContext): Splice[] {
   const kept = all.filter((view) => !gone.includes(view));
   return [
     ...gone.map(without),
+    ...kept.flatMap((view) => childrenOf(view, "pivotSelection")).map(without),
     ...kept.map((view) => withAttributes(source, view, { tabSelected: active ? "1" : undefined })),
   ];
 }

@@ -19,7 +19,7 @@ import { bookText } from "./bookText";
 import type { CopyChoice } from "./choice";
 import { propertyId } from "./ids";
 import { appText, coreText, customText, documentProperties } from "./properties";
-import { differencesIn, trimmedStrings, trimmedStyles } from "./trim";
+import { styleNamesIn, trimmedStrings, trimmedStyles } from "./trim";
 
 /** Stands for the workbook where a part of it is copied. */
 const WHOLE: CopiedSheet = {
@@ -58,7 +58,7 @@ async function addStyles(assembly: Assembly, { add }: Shared): Promise<void> {
     ({ kind, target }) => kind === "styles" && hasPart(source, target),
   )?.target;
   if (path === undefined) return;
-  const text = trimmedStyles(path, await partText(source, path), use, differencesIn(assembly.texts));
+  const text = trimmedStyles(path, await partText(source, path), use, styleNamesIn(assembly.texts));
   put(assembly, path, text);
   add("styles", path);
 }

@@ -30,11 +30,19 @@ const overlap = (a: Omit<Area, "sheet">, b: Omit<Area, "sheet">): boolean =>
   a.column < b.column + b.columns &&
   b.column < a.column + a.columns;
 
-/** A text in the formula that spells a sheet which goes: it would be read by INDIRECT, and would tell its name. */
+/** A text in the formula that is an address on a sheet which goes, as links have them: "#cfg!A1". */
 function spelled(formula: string, dropped: ReadonlySet<string>): string | undefined {
-  const texts = formula.match(/"(?:[^"]|"")*"/g) ?? [];
-  return [...dropped].find((sheet) => texts.some((text) => text.toLowerCase().includes(sheet)));
+  const texts = (formula.match(/"(?:[^"]|"")*"/g) ?? []).filter((text) => text.includes("!"));
+  if (texts.length === 0) return undefined;
+  return [...dropped].find((sheet) =>
+    texts.some((text) => {
+      const at = text.toLowerCase().search(new RegExp(`(?<![\\p{L}\\p{N}_.])${escapedPattern(sheet)}'?!`, "u"));
+      return at >= 0;
+    }),
+  );
 }
+
+const escapedPattern = (text: string): string => text.replaceAll("'", "''").replace(/[\\^$.*+?()[\]{}|/]/g, "\\$&");
 
 export function verdicts({ book, resolve, droppedSheets, lostNames, emptied }: VerdictFacts): Verdict {
   const titles = new Map(book.sheets.map(({ name }) => [name.toLowerCase(), name]));

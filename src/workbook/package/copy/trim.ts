@@ -30,7 +30,7 @@ export function trimmedStyles(
   path: string,
   source: string,
   { styles }: SharedUse,
-  differences: ReadonlySet<number>,
+  { differences, tableStyles }: StyleNames,
 ): string {
   const root = parseXml(path, source);
   const prefix = rootPrefix(source);
@@ -52,20 +52,45 @@ export function trimmedStyles(
     ...cells.filter((_, at) => !styles.has(at)),
     ...childrenOf(childOf(root, "cellStyleXfs"), "xf"),
   ].filter((xf) => !formats.has(formatOf(xf)));
+  const ownTables = childOf(root, "tableStyles");
+  const goneTables = childrenOf(ownTables, "tableStyle").filter(
+    ({ attributes }) => !tableStyles.has(attributes["name"] ?? ""),
+  );
+  const tables = childrenOf(ownTables, "tableStyle").filter((style) => !goneTables.includes(style));
+  const usedLooks = new Set([
+    ...differences,
+    ...tables.flatMap(({ children }) => children.map(({ attributes }) => Number(attributes["dxfId"]))),
+  ]);
   const looks = childrenOf(childOf(root, "dxfs"), "dxf").flatMap(({ start, end }, at): Splice[] =>
-    differences.has(at) ? [] : [{ from: start, to: end, text: `<${prefix}dxf/>` }],
+    usedLooks.has(at) ? [] : [{ from: start, to: end, text: `<${prefix}dxf/>` }],
   );
   return spliced(source, [
     ...thinned(source, named, goneStyles),
+    ...goneTables.map(without),
+    ...(ownTables === undefined || goneTables.length === 0
+      ? []
+      : [withAttributes(source, ownTables, { count: String(tables.length), defaultTableStyle: undefined })]),
+    // Styles of slicers and timelines, which a copy has none of.
+    ...childrenOf(root, "extLst").map(without),
     ...thinned(source, numbers, goneFormats),
     ...unused.map((xf) => withAttributes(source, xf, { numFmtId: "0" })),
     ...looks,
   ]);
 }
 
-/** The conditional looks that texts of parts name. */
-export function differencesIn(texts: Iterable<string>): ReadonlySet<number> {
-  const found = new Set<number>();
-  for (const text of texts) for (const [, index] of text.matchAll(/[dD]xfId="(\d+)"/g)) found.add(Number(index));
-  return found;
+/** What the parts of a copy name in the styles, beside the styles of cells. */
+export interface StyleNames {
+  /** Looks of rules and tables. */
+  readonly differences: ReadonlySet<number>;
+  readonly tableStyles: ReadonlySet<string>;
+}
+
+export function styleNamesIn(texts: readonly string[]): StyleNames {
+  const differences = new Set<number>();
+  const tableStyles = new Set<string>();
+  for (const text of texts) {
+    for (const [, index] of text.matchAll(/[dD]xfId\s*=\s*["'](\d+)["']/g)) differences.add(Number(index));
+    for (const [, , name] of text.matchAll(/StyleInfo\s[^>]*?name\s*=\s*(["'])(.*?)\1/g)) tableStyles.add(name ?? "");
+  }
+  return { differences, tableStyles };
 }

@@ -2,6 +2,7 @@
 import type { BookFacts, SheetEntry } from "../book/facts";
 import { removeSignatures, SIGNATURE_SENTENCE } from "../book/signatures";
 import { recalculation } from "../book/text";
+import { MOST_COLUMNS, MOST_ROWS } from "../../reader/reference";
 import { partsEditor, type PartsEditor } from "../parts/edits";
 import type { Package } from "../parts/package";
 import { RELATIONS, relationsOf, STRICT_RELATIONS } from "../parts/relations";
@@ -112,6 +113,16 @@ async function removeCalculationChain(pack: Package, book: BookFacts, editor: Pa
   await editor.removeRelations(book.path, ({ kind }) => kind === "calcChain");
 }
 
+function checkPlace({ name, kind }: SheetEntry, { row, column }: CellChange): void {
+  if (kind !== "worksheet") throw refusal("change", `The sheet ${JSON.stringify(name)} holds no cells to change.`);
+  const inside = (number: number, most: number): boolean => Number.isInteger(number) && number >= 0 && number < most;
+  if (!inside(row, MOST_ROWS) || !inside(column, MOST_COLUMNS))
+    throw refusal(
+      "change",
+      `Row ${row + 1}, column ${column + 1} lies outside of a sheet, which has ${MOST_ROWS} rows and ${MOST_COLUMNS} columns.`,
+    );
+}
+
 /** Changes under their sheets; the sheet's name as the workbook spells it. */
 function bySheet(book: BookFacts, changes: readonly CellChange[]): Map<SheetEntry, CellChange[]> {
   const found = new Map<SheetEntry, CellChange[]>();
@@ -119,6 +130,7 @@ function bySheet(book: BookFacts, changes: readonly CellChange[]): Map<SheetEntr
   for (const change of changes) {
     const sheet = entries.get(change.sheet) ?? sheetNamed(book, change.sheet);
     entries.set(change.sheet, sheet);
+    checkPlace(sheet, change);
     const own = asHeading(book, { ...change, sheet: sheet.name });
     const list = found.get(sheet);
     if (list === undefined) found.set(sheet, [own]);

@@ -66,8 +66,8 @@ function isTouched({ row, column, rows, columns }: Cells, plans: ReadonlyMap<num
   return false;
 }
 
-/** A filled cell that only holds a number needs no change when its array is frozen. */
-const staysAsIs = ({ attributes, formula }: ScannedCell): boolean =>
+/** A cell that only holds a value needs no change when it is frozen. */
+export const staysAsIs = ({ attributes, formula }: ScannedCell): boolean =>
   formula === undefined && attributes["t"] !== "str" && !("cm" in attributes) && !("vm" in attributes);
 
 /** An array of which one cell changes: frozen whole; emptied where its own formula is replaced. */

@@ -1,20 +1,19 @@
 /** The new text of a sheet: its old text with the touched cells replaced. */
 import type { CellValue } from "../../port";
-import { cellsText, parseCells } from "../../reader/reference";
+import { cellsText } from "../../reader/reference";
 import type { Pause } from "../../slices";
 import { brokenFile } from "../refusal";
 import { cellText, formulaText, needsQuote, otherAttributes, type CellParts } from "../sheet/cellText";
-import { keyOf, placeOfKey, type Collected, type NewPlace } from "../sheet/collect";
+import { keyOf, placeOfKey, type Collected } from "../sheet/collect";
 import type { ScannedCell } from "../sheet/scan";
 import { storedValue, type ValueContext } from "../sheet/value";
 import type { StyleAppender } from "../styles/append";
 import { numberOf, withAttributes } from "../xml/node";
 import type { Splice } from "../xml/text";
-import type { CellPlan, Content, SheetPlan } from "./plan";
+import { newCellSplices, type NewCell, type NewCellContext } from "./newCells";
+import { staysAsIs, type CellPlan, type Content, type SheetPlan } from "./plan";
 
-export interface SheetTextContext {
-  readonly source: string;
-  readonly prefix: string;
+export interface SheetTextContext extends NewCellContext {
   readonly values: ValueContext;
   readonly styles: StyleAppender;
   readonly pause: Pause;
@@ -101,6 +100,10 @@ function restyled(old: ScannedCell, plan: CellPlan, context: SheetTextContext): 
   return [withAttributes(context.source, { start: old.start, openEnd }, { s: String(style) })];
 }
 
+/** A cell without a formula is frozen as it is: its text may have looks within. */
+const isFrozenAlready = (content: Content, old: ScannedCell): boolean =>
+  content.kind === "frozen" && content.value === undefined && staysAsIs(old);
+
 async function oldCells(collected: Collected, plan: SheetPlan, context: SheetTextContext): Promise<Splice[]> {
   const touched = new Map(collected.cells);
   for (const { first, others } of collected.arrays)
@@ -117,7 +120,7 @@ async function oldCells(collected: Collected, plan: SheetPlan, context: SheetTex
     const expanded = plan.expanded.get(key)?.formula;
     const { row, column, start, end } = old;
     const place = { row, column, style: numberOf(old.attributes["s"]) ?? 0, old, expanded };
-    if (own.content === undefined) {
+    if (own.content === undefined || isFrozenAlready(own.content, old)) {
       splices.push(...restyled(old, own, context), ...writtenOut(old, expanded, context));
     } else splices.push({ from: start, to: end, text: writtenCell(place, own, context) });
   }
@@ -136,60 +139,6 @@ function expandedCells(plan: SheetPlan, context: SheetTextContext): Splice[] {
   return [...plan.expanded].flatMap(([key, { cell, formula }]) =>
     plan.cells.has(key) ? [] : writtenOut(cell, formula, context),
   );
-}
-
-interface NewCell {
-  readonly place: NewPlace;
-  readonly text: string;
-}
-
-/** Texts that go to one place of the sheet, in order: cells of a row that is there, or whole rows. */
-function newCellSplices(cells: readonly NewCell[], { data }: Collected, context: SheetTextContext): Splice[] {
-  const { prefix, source } = context;
-  const byTarget = new Map<string, NewCell[]>();
-  for (const cell of cells) {
-    const { at, into, row } = cell.place;
-    const key = into === undefined ? `row ${row} ${at}` : `cell ${at}`;
-    const group = byTarget.get(key);
-    if (group === undefined) byTarget.set(key, [cell]);
-    else group.push(cell);
-  }
-  return [...byTarget.values()].map((group): Splice => {
-    const { at, into, row } = group[0]?.place ?? { at: 0, into: undefined, row: 0 };
-    const text = group.map((cell) => cell.text).join("");
-    if (into === undefined) {
-      const whole = `<${prefix}row r="${row + 1}">${text}</${prefix}row>`;
-      return { from: at, to: at, text: data?.empty === true ? "" : whole };
-    }
-    if (!into.empty) return { from: at, to: at, text };
-    const open = source.slice(into.open.start, into.open.end).replace(/\s*\/>$/, ">");
-    return { from: into.open.start, to: into.open.end, text: `${open}${text}</${prefix}row>` };
-  });
-}
-
-/** A sheet without any row: `<sheetData/>`. */
-function firstRows(cells: readonly NewCell[], { data }: Collected, { prefix }: SheetTextContext): Splice[] {
-  if (data?.empty !== true || cells.length === 0) return [];
-  const rows = new Map<number, string>();
-  for (const { place, text } of cells) rows.set(place.row, (rows.get(place.row) ?? "") + text);
-  const texts = [...rows].map(([row, text]) => `<${prefix}row r="${row + 1}">${text}</${prefix}row>`);
-  const { start, end } = data.open;
-  return [{ from: start, to: end, text: `<${prefix}sheetData>${texts.join("")}</${prefix}sheetData>` }];
-}
-
-/** The hint of the sheet's extent, widened where a new cell lies outside. */
-function extent(cells: readonly NewCell[], { elements }: Collected, { source }: SheetTextContext): Splice[] {
-  const node = elements.find(({ name }) => name === "dimension");
-  const area = parseCells(node?.attributes["ref"] ?? "");
-  if (node === undefined || area === undefined || cells.length === 0) return [];
-  const rows = cells.map(({ place }) => place.row);
-  const columns = cells.map(({ place }) => place.column);
-  const top = rows.reduce((a, b) => Math.min(a, b), area.row);
-  const left = columns.reduce((a, b) => Math.min(a, b), area.column);
-  const bottom = rows.reduce((a, b) => Math.max(a, b), area.row + area.rows - 1);
-  const right = columns.reduce((a, b) => Math.max(a, b), area.column + area.columns - 1);
-  const ref = cellsText({ row: top, column: left, rows: bottom - top + 1, columns: right - left + 1 });
-  return ref === node.attributes["ref"] ? [] : [withAttributes(source, node, { ref })];
 }
 
 async function newCells(collected: Collected, plan: SheetPlan, context: SheetTextContext): Promise<NewCell[]> {
@@ -217,29 +166,7 @@ export async function sheetSplices(
     ...(await oldCells(collected, plan, context)),
     ...expandedCells(plan, context),
     ...newCellSplices(cells, collected, context),
-    ...firstRows(cells, collected, context),
-    ...extent(cells, collected, context),
-    ...spans(cells, context),
   ];
-}
-
-/** The hint of a row's extent, widened likewise. */
-function spans(cells: readonly NewCell[], { source }: SheetTextContext): Splice[] {
-  const rows = new Map<number, { into: NonNullable<NewPlace["into"]>; columns: number[] }>();
-  for (const { place } of cells) {
-    if (place.into === undefined || place.into.empty) continue;
-    const row = rows.get(place.row) ?? { into: place.into, columns: [] };
-    row.columns.push(place.column + 1);
-    rows.set(place.row, row);
-  }
-  return [...rows.values()].flatMap(({ into, columns }) => {
-    const [first, last] = (into.attributes["spans"] ?? "").split(":").map(Number);
-    if (first === undefined || last === undefined || /\s/.test(into.attributes["spans"] ?? "")) return [];
-    const wider = `${Math.min(first, ...columns)}:${Math.max(last, ...columns)}`;
-    if (wider === into.attributes["spans"]) return [];
-    const { start, end } = into.open;
-    return [withAttributes(source, { start, openEnd: end }, { spans: wider })];
-  });
 }
 
 export const addressesOf = (keys: readonly number[], sheet: string): { sheet: string; row: number; column: number }[] =>

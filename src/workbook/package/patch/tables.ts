@@ -108,6 +108,9 @@ async function totals(table: TableFacts, touched: readonly Touched[], editor: Pa
   await editor.splice(table.path, splices);
 }
 
+/** Headings have no formula: freezing one changes nothing. */
+const isNewHeading = ({ content }: CellChange): boolean => content?.kind !== "frozen" || content.value !== undefined;
+
 const isContent = ({ content }: CellChange): boolean => content !== undefined && content.kind !== "result";
 
 /** Brings the table parts in line with the cells that change. */
@@ -118,7 +121,7 @@ export async function patchTables(book: BookFacts, changes: readonly CellChange[
       (change) => change.sheet === table.sheet && isContent(change) && contains(area, change),
     );
     const touched = inside.map((change) => ({ change, column: change.column - area.column }));
-    const headings = touched.filter(({ change }) => change.row < area.row + headerRows);
+    const headings = touched.filter(({ change }) => change.row < area.row + headerRows && isNewHeading(change));
     const last = area.row + area.rows - totalsRows;
     const sums = touched.filter(({ change }) => change.row >= last && totalsRows > 0);
     if (headings.length > 0) await rename(book, table, headings, editor);

@@ -80,7 +80,7 @@ export function formulaText(formula: string, prefix: string, area?: string): str
       `A formula of ${formula.length} characters is longer than the ${LONGEST_FORMULA} that a cell holds.`,
     );
   const array = area === undefined ? "" : ` t="array" ref="${area}"`;
-  return `<${prefix}f${array}>${escaped(formula)}</${prefix}f>`;
+  return `<${prefix}f${array}>${escaped(formula.replace(/^=/, ""))}</${prefix}f>`;
 }
 
 const OWN = new Set(["r", "s", "t", "cm", "vm"]);
