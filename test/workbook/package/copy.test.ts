@@ -149,6 +149,22 @@ test("A change outside of a sheet is refused", async () => {
   await expect(patchCells(pack, book, [change])).rejects.toThrow("Row 1, column 16385 lies outside of a sheet");
 });
 
+test("Parts are found whether their names are escaped in the zip or not", async () => {
+  for (const path of ["xl/worksheets/my%20sheet.xml", "xl/worksheets/my sheet.xml"]) {
+    const { "xl/worksheets/sheet1.xml": sheet, ...rest } = plainBook({ S: rows(cell("1+1", "2")) });
+    const relations = String(rest["xl/_rels/workbook.xml.rels"]).replace(
+      "worksheets/sheet1.xml",
+      "worksheets/my%20sheet.xml",
+    );
+    const types = String(rest["[Content_Types].xml"]).replace("sheet1.xml", "my%20sheet.xml");
+    const parts = { ...rest, [path]: sheet!, "xl/_rels/workbook.xml.rels": relations, "[Content_Types].xml": types };
+    const { book, all } = await chosen(parts, { sheets: ["S"] });
+    expect(book.sheets).toHaveLength(1);
+    expect(all).toContain("<f>1+1</f>");
+    expect(all).toContain(`PartName="/${path}"`);
+  }
+});
+
 test("A new workbook refuses names that Excel refuses", async () => {
   const sheet = (name: string) => ({ name, cells: cellsFromRows([[1]]) });
   await expect(newWorkbook([sheet("a/b")])).rejects.toThrow("A sheet's name can't hold");

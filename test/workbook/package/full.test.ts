@@ -16,6 +16,7 @@ import {
   type HandOverPlan,
 } from "../../../src/workbook/package";
 import { canary, fullBook } from "./fullBook";
+import { problemsOf } from "./soundness";
 import { zipOf } from "./zipParts";
 
 const open = async () => {
@@ -226,6 +227,19 @@ test("Formulas into dropped sheets become their values and are listed with the r
     [33, undefined],
   ]);
   expect(at(1, 3)?.formula).toMatchObject({ text: "Gpm*15" });
+});
+
+test("Saved and handed-over files hold no link to nothing and no part that nothing leads to", async () => {
+  expect(problemsOf(plain())).toEqual([]);
+  expect(problemsOf({ ...plain(), "xl/_rels/workbook.xml.rels": "<Relationships/>" }).length).toBeGreaterThan(15);
+  const { pack, book } = await open();
+  const changes = [{ sheet: "Loop", row: 1, column: 2, content: { kind: "frozen" as const } }];
+  const saved = await patchCells(pack, book, changes);
+  expect(problemsOf(textsOf(await packageBytes(saved.pack)))).toEqual([]);
+  const keep = new Set((await listHidden(pack, book, ["Loop", "Pivot"])).map(({ id }) => id));
+  const sheets = [{ name: "Read me", cells: cellsFromRows([["Fernhill Hall (invented)"]]) }];
+  for (const choice of [{ sheets: ["Loop"] }, { sheets: ["Pivot"] }, { sheets: ["Loop", "Pivot"], keep }])
+    expect(problemsOf((await handOver(choice, { sheets })).texts)).toEqual([]);
 });
 
 test("Names and views of a copy count its own sheets", async () => {

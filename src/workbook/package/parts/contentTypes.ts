@@ -12,6 +12,15 @@ export interface ContentTypes {
 
 const pathOf = (name: string): string => name.replace(/^\//, "").toLowerCase();
 
+/** A zip may hold a part's name without its escapes. */
+function unescapedPath(path: string): string {
+  try {
+    return decodeURIComponent(path);
+  } catch {
+    return path;
+  }
+}
+
 export async function contentTypes(pack: Package): Promise<ContentTypes> {
   const root = parseXml(CONTENT_TYPES, await partText(pack, CONTENT_TYPES));
   const defaults = new Map<string, string>();
@@ -19,7 +28,11 @@ export async function contentTypes(pack: Package): Promise<ContentTypes> {
   for (const { name, attributes } of root.children) {
     const type = attributes["ContentType"] ?? "";
     if (name === "Default") defaults.set((attributes["Extension"] ?? "").toLowerCase(), type);
-    else if (name === "Override") overrides.set(pathOf(attributes["PartName"] ?? ""), type);
+    else if (name === "Override") {
+      const path = pathOf(attributes["PartName"] ?? "");
+      overrides.set(path, type);
+      overrides.set(unescapedPath(path), type);
+    }
   }
   return { defaults, overrides };
 }

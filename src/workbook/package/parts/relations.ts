@@ -26,14 +26,21 @@ export function relationsPath(path: string): string {
 
 const folderOf = (path: string): string => path.slice(0, path.lastIndexOf("/") + 1);
 
-/** A target as a part's path. */
-export function resolved(from: string, target: string): string {
-  const whole = target.startsWith("/") ? target : `/${folderOf(from)}${target}`;
+/** A target as a part's path, written as it is. */
+function resolved(from: string, target: string): string {
+  const place = target.replaceAll("\\", "/");
+  const whole = place.startsWith("/") ? place : `/${folderOf(from)}${place}`;
   const steps: string[] = [];
   for (const step of whole.split("/"))
     if (step === "..") steps.pop();
     else if (step !== "" && step !== ".") steps.push(step);
-  const path = steps.join("/");
+  return steps.join("/");
+}
+
+/** Zips hold part names with their escapes, or without: whichever is there. */
+function partPath(pack: Package, from: string, target: string): string {
+  const path = resolved(from, target.split("#")[0] ?? "");
+  if (hasPart(pack, path)) return path;
   try {
     return decodeURIComponent(path);
   } catch {
@@ -57,7 +64,7 @@ export async function relationsOf(pack: Package, path: string): Promise<readonly
         id,
         type,
         kind: kindOf(type),
-        target: external ? target : resolved(path, target.split("#")[0] ?? ""),
+        target: external ? target : partPath(pack, path, target),
         external,
         raw: target,
       },
