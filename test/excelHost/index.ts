@@ -88,4 +88,5 @@ export function install({ host, client, office, Excel }: ExcelStandIn): () => vo
 export { cellAt, formatAt, sheetNamed } from "./model/workbook";
 export { addTable } from "./members/tables";
 export { setResult } from "./model/cells";
+export * from "./model/edits";
 export * from "./profiles";

@@ -10,6 +10,7 @@ const NUMBERS = {
   calculated: 16,
   deleted: 15,
   nameChanged: 25,
+  bookActivated: 2_203,
   visibility: 65_539,
 } as const;
 
@@ -36,6 +37,8 @@ export interface EventHub {
   ): void;
   selected(): void;
   visibility(visible: boolean): void;
+  /** The workbook is in front again. */
+  front(): void;
   /** Tells what was gathered, after the answer is on its way. */
   flush(): void;
 }
@@ -73,6 +76,10 @@ export function eventHub(): EventHub {
     },
     visibility(visible) {
       gather("visibility", [""], { visibility: visible ? "Visible" : "Hidden" });
+      hub.flush();
+    },
+    front() {
+      gather("bookActivated", ["Workbook"], {});
       hub.flush();
     },
     flush() {
