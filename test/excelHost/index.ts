@@ -15,7 +15,7 @@
  *   object gets a line in members/targets.ts first. Its API set comes from sets/apiSets.json; after an update of
  *   @types/office-js write that anew (sets/write.mts). What can't be undone stands in host/undo.ts.
  * To add a profile: one line in profiles.ts. Every contract test then runs on it too.
- * To add an oddity: one fixture in oddities/ that puts a workbook or the host into that state, and one test in
+ * To add an oddity: one function in oddities.ts that puts a workbook or the host into that state, and one test in
  *   oddities.test.ts that shows it through the library, its source (documentation or issue) beside it.
  * To break a command off at an action: faults.ts.
  */

@@ -8,6 +8,12 @@ import { undoable } from "./undo";
 
 const TABLE: ApiSets = SETS;
 
+/** Members that only the library itself calls: `Excel.createWorkbook` does, of ExcelApi 1.8. */
+const LIBRARY_ONLY: Readonly<Record<string, string>> = {
+  "Application.createWorkbook": "1.8",
+  "WorkbookCreated.open": "1.8",
+};
+
 /** "GetItem" → "getItem". */
 export const memberName = (name: string): string => name.charAt(0).toLowerCase() + name.slice(1);
 
@@ -24,7 +30,7 @@ export function documented(type: string, name: string): string {
 
 function setOf(type: string, name: string, writes: boolean): string | undefined {
   const [object = "", member = ""] = documented(type, name).split(".");
-  const set = TABLE[object]?.[member];
+  const set = TABLE[object]?.[member] ?? LIBRARY_ONLY[`${object}.${member}`];
   const [read, write = read] = set?.split("|") ?? [];
   return writes ? write : read;
 }
