@@ -1,4 +1,5 @@
 /** Short ways for tests that ask the client themselves. */
+import type { Host } from "./host/host";
 import type { ExcelStandIn } from "./index";
 
 export function run<T>(
@@ -28,4 +29,12 @@ export async function loaded(excel: ExcelStandIn, address: string, ...names: rea
     await context.sync();
     return range;
   });
+}
+
+/** Until every request has its answer and none has come for a while of turns. */
+export async function quiet(host: Host): Promise<void> {
+  for (let turns = 0; turns < 10; turns++) {
+    await new Promise((resolve) => setTimeout(resolve, 1));
+    if (host.pending() > 0) turns = 0;
+  }
 }

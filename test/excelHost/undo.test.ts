@@ -1,6 +1,6 @@
 /** Undo groups, by the table of Microsoft's documentation: see host/undo.ts. */
 import { describe, expect, it } from "vitest";
-import { excelHost, PROFILES, WEB, WINDOWS_17, WINDOWS_20 } from "./index";
+import { excelHost, type PROFILES, WEB, WINDOWS_17, WINDOWS_20 } from "./index";
 import { codeOf, run } from "./running";
 
 type Act = (data: Excel.Worksheet) => unknown;

@@ -1,20 +1,12 @@
 /** The Excel adapter in the moments in which Excel is not at rest: a cell edited, another workbook in front, events. */
 import { describe, expect, it, vi } from "vitest";
 import { bringToFront, calculated, PROFILES, selectByHand, type, WINDOWS_10 } from "../excelHost";
-import type { Host } from "../excelHost/host/host";
+import { quiet } from "../excelHost/running";
 import { area, onExcel } from "./onExcel";
 
 const PATIENCE = 10_000;
 
 const soon = (milliseconds: number): Promise<void> => new Promise((resolve) => setTimeout(resolve, milliseconds));
-
-/** Until no request has come for a while. */
-async function quiet({ traffic }: Host): Promise<void> {
-  for (let before = -1; before !== traffic.requests();) {
-    before = traffic.requests();
-    await soon(150);
-  }
-}
 
 /** What a promise has come to after a moment. */
 const state = (run: Promise<unknown>): Promise<string> =>

@@ -36,6 +36,8 @@ export interface Host {
   paneVisible: boolean;
   /** What formulas come to, where a test says so. */
   resultOf: ResultOf;
+  /** Requests that have no answer yet. */
+  readonly pending: () => number;
   /** The user edits a cell. */
   editing: boolean;
   /** The workbook has the focus; else another one has. */
@@ -92,6 +94,7 @@ export function makeHost(profile: Profile, sheets: readonly string[], parts: Hos
   let waiting: (() => void)[] = [];
   let count = 0;
   let kept = 0;
+  let pending = 0;
 
   /** Undefined where the request may be carried out. */
   async function admit(request: Request, number: number): Promise<Reply | undefined> {
@@ -105,6 +108,15 @@ export function makeHost(profile: Profile, sheets: readonly string[], parts: Hos
   }
 
   async function receive(message: readonly unknown[]): Promise<Reply> {
+    pending += 1;
+    try {
+      return await answer(message);
+    } finally {
+      pending -= 1;
+    }
+  }
+
+  async function answer(message: readonly unknown[]): Promise<Reply> {
     const request = requestOf(message);
     const number = count++;
     const entry = host.traffic.add(request);
@@ -134,6 +146,7 @@ export function makeHost(profile: Profile, sheets: readonly string[], parts: Hos
     functions: noFunctions,
     paneVisible: true,
     resultOf: NO_RESULT,
+    pending: () => pending,
     editing: false,
     inFront: true,
     fault: undefined,

@@ -26,7 +26,7 @@ const onlyReleases = ({ body }: Request): boolean =>
   body.Actions.every(({ ActionType, Name }) => ActionType === 1 || Name === "_RemoveReference");
 
 /** Of the custom-functions runtime and of the page: no requests to the workbook. */
-const isAside = ({ body, customData }: Request): boolean =>
+export const isAside = ({ body, customData }: Request): boolean =>
   customData !== "IterativeExecutor" ||
   Object.values(body.ObjectPaths).some(({ ObjectPathType }) => ObjectPathType === 2);
 
