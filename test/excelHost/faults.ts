@@ -1,7 +1,6 @@
 /** Breaks commands off at chosen actions and says what each leaves behind. */
 import { excelHost, install, type Profile } from "./index";
 import type { Host } from "./host/host";
-import { isAside } from "./host/traffic";
 import { quiet } from "./running";
 import type { BookModel, SheetModel } from "./model/workbook";
 
@@ -87,8 +86,8 @@ async function broken(profile: Profile, command: Command, hits: Hits, code = "In
   const restore = install(excel);
   let at = 0;
   let done = false;
-  host.fault = ({ label, request }) => {
-    if (done || !counts(label) || isAside(request)) return undefined;
+  host.fault = ({ label }) => {
+    if (done || !counts(label)) return undefined;
     if (!hits({ label, at: at++ })) return undefined;
     done = true;
     return code;

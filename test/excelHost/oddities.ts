@@ -82,9 +82,9 @@ export function sheetRenamedBefore(host: Host, request: number, sheet: string, n
 }
 
 function beforeRequest(host: Host, request: number, edit: () => void): void {
-  const from = host.traffic.requests();
+  let coming = 0;
   host.before = () => {
-    if (host.traffic.requests() - 1 === from + request) edit();
+    if (coming++ === request) edit();
   };
 }
 

@@ -5,7 +5,7 @@ import { addressOf, keyOf, type CellModel, type Place, type Scalar, type SheetMo
 import type { Host } from "./host";
 
 /** A blank cell as an argument. */
-export const BLANK = Symbol("a blank cell");
+export const BLANK: unique symbol = Symbol("a blank cell");
 
 type One = Scalar | typeof BLANK | { readonly error: string };
 /** An argument: null is one that was left out. */
