@@ -81,6 +81,8 @@ async function broken(profile: Profile, command: Command, hits: Hits, code = "In
   const excel = excelHost(profile, SHEETS);
   const { host } = excel;
   command.prepare(host);
+  // What the preparation set off is told before the command begins.
+  await quiet(host);
   const before = new Map(host.book.sheets.map((sheet) => [sheet.name, cellsOf(sheet)]));
   const names = [...host.book.names.keys()];
   const restore = install(excel);

@@ -4,7 +4,7 @@ import { excelWorkbook } from "../../src/workbook/excel";
 import type { HandOverCopy, ReferenceText } from "../../src/workbook/port";
 import { quiet } from "../excelHost/running";
 import { brokenAt, type Command } from "../excelHost/faults";
-import { addTable, sheetNamed, type, type Profile } from "../excelHost";
+import { addTable, selectByHand, sheetNamed, type, type Profile } from "../excelHost";
 import type { Host } from "../excelHost/host/host";
 import { spill } from "../excelHost/oddities";
 import { SMALL } from "./contractSheets";
@@ -83,11 +83,15 @@ export const COMMANDS: readonly Command[] = [
   command("listen to selections", async (host) => {
     const stop = book.onSelection(() => undefined);
     await quiet(host);
+    selectByHand(host, "Data!B2");
+    await quiet(host);
     stop();
     await quiet(host);
   }),
   command("listen to changes", async (host) => {
     const stop = book.onChange(() => undefined);
+    await quiet(host);
+    type(host, "Data!A9", 1);
     await quiet(host);
     stop();
     await quiet(host);
