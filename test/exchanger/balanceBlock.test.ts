@@ -4,7 +4,7 @@ import { lookUp } from "../../core/kernel/catalogue";
 import { compile, evaluate } from "../../core/kernel/evaluate";
 import { isFault } from "../../core/kernel/fault";
 import { us } from "../../core/kernel/quantity";
-import { compressorOf, onWaterCurve, type Rating } from "../../core/pool/models/yearMachine";
+import { compressorOf, coolingAt, onWaterCurve, powerAt, type Rating } from "../../core/pool/year/waterCurve";
 
 const definition = lookUp(CATALOGUE, "EXCHANGER.BALANCE");
 const degF = (value: number): number => us("temperature", value);
@@ -60,8 +60,8 @@ describe("rated power in EXCHANGER.BALANCE", () => {
     const curve = onWaterCurve(compressorOf(rating), exchanger, rating, degF(100), words);
     for (const water of [76, 82, 88]) {
       const change = { ...power, "entering water": water };
-      expect(Math.abs((row(change, "power") * 1000) / curve.power(degF(water)) - 1)).toBeLessThan(1e-3);
-      expect(Math.abs(us("heat rate", row(change, "cooling")) / curve.cooling(degF(water)) - 1)).toBeLessThan(1e-3);
+      expect(Math.abs((row(change, "power") * 1000) / powerAt(curve, degF(water)) - 1)).toBeLessThan(1e-3);
+      expect(Math.abs(us("heat rate", row(change, "cooling")) / coolingAt(curve, degF(water)) - 1)).toBeLessThan(1e-3);
     }
   });
 
