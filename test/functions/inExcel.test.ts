@@ -1,8 +1,8 @@
 /** Our cell functions called as Excel calls them, and what the panel then makes of their cells. */
 import { describe, expect, it } from "vitest";
 import { cellCall } from "../../src/functions/call";
-import { CATALOGUE, COMPILED } from "../../src/functions/compiled";
-import { metadataOf } from "../../src/functions/metadata";
+import { CATALOGUE, COMPILED } from "../../core/catalogue";
+import { metadataOf } from "../../scripts/metadata";
 import { LOG } from "../../src/functions/session";
 import { panelEngine } from "../../src/taskpane/engine";
 import { resultInSession } from "../../src/taskpane/runs/session";
