@@ -4,15 +4,7 @@ import type { System } from "../kernel/values/quantity";
 import type { Cycle } from "../cycle/cycle";
 import type { NamedCycle } from "../cycle/working";
 import type { Fluid } from "../refrigerant/refrigerant";
-import {
-  inUnit,
-  printed,
-  type PictureCurve,
-  type InUnit,
-  type Picture,
-  type PicturePoint,
-  type Tone,
-} from "./picture";
+import { inUnit, printed, type PictureCurve, type InUnit, type Picture, type PicturePoint, type Tone } from "./picture";
 
 interface Units {
   readonly pressure: InUnit;

@@ -4,6 +4,7 @@ import { valueError } from "../../kernel/values/fault";
 import { nearest } from "../../kernel/call/nearest";
 import { NO_VALUE } from "../../kernel/define/result";
 import { silent, traceFor, type Trace } from "../../kernel/define/steps";
+import { FITTING_WORDS } from "../args";
 import { FITTINGS, type Fitting } from "../data/fittings";
 import { darcyWeisbach } from "../equations";
 import { fittingHead } from "../fitting/equations";
@@ -43,10 +44,6 @@ export interface LoopLine {
 
 /** The ways in which "pipe" may be written: the length's unit hangs on them. */
 export const PIPE_WORDS = ["pipe", "Pipe", "PIPE"] as const;
-
-const FITTING_WORDS: ReadonlyMap<string, Fitting> = new Map(
-  FITTINGS.map(({ fitting }) => [normalizeKey(fitting), fitting] as const),
-);
 
 interface Loss {
   readonly head: number;
