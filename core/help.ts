@@ -2,7 +2,7 @@
  * The core's door for the scripts that write help pages and data for the panel's finder. It names the texts that stay out
  * of the functions script, so nothing at run time may read them from a definition there.
  */
-import type { CellFunction, Check } from "./kernel/define/cellFunction";
+import type { CautionUse, CellFunction, Check } from "./kernel/define/cellFunction";
 import type { Equation, Relation } from "./kernel/define/equation";
 
 export type { Check, ExampleArgs } from "./kernel/define/cellFunction";
@@ -19,14 +19,16 @@ interface HelpKeys {
   readonly cellFunction: readonly (keyof CellFunction)[];
   readonly equation: readonly (keyof Equation)[];
   readonly relation: readonly (keyof Relation)[];
+  readonly cautions: readonly (keyof CautionUse<never>)[];
   readonly checks: readonly (keyof Check)[];
 }
 
-/** Declaring function, or list of checks, → the keys that hold help texts. */
+/** Declaring function, or list of cautions or checks, → the keys that hold help texts. */
 export const HELP_KEYS = {
   cellFunction: ["keywords", "details"] satisfies readonly FinderKey[],
   equation: ["symbols", "validity"],
   relation: ["symbols", "validity"],
+  cautions: ["raisedBy"],
   checks: ["remark"],
 } as const satisfies HelpKeys;
 

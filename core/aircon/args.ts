@@ -1,6 +1,7 @@
 /** Arguments of the air conditioner functions. */
 import { quantity } from "../kernel/define/argument";
-import { us } from "../kernel/values/quantity";
+import { valueError } from "../kernel/values/fault";
+import { show, us, type System } from "../kernel/values/quantity";
 
 export const COOLING = quantity("heat rate", "net cooling of the machine", {
   above: 0,
@@ -18,3 +19,9 @@ export const OUTDOOR_FAN = quantity("electric power", "power of the outdoor fan,
   from: 0,
   to: us("electric power", 1e5),
 }).default(0);
+
+export function checkFan(outdoorFan: number, power: number, called: string, system: System): void {
+  const tell = (value: number): string => show(value, "electric power", system);
+  if (outdoorFan >= power)
+    throw valueError(`outdoorFan: must be below ${called} (${tell(power)}), got ${tell(outdoorFan)}`);
+}

@@ -2,19 +2,20 @@
 import { caution } from "../kernel/define/caution";
 import { us } from "../kernel/values/quantity";
 
-/** An EER above this is likely to be a SEER. */
-const SEER_ABOVE = us("cooling rating", 14);
+/** No machine is sold with a lower SEER (US standards of 2006 and 2023). */
+const LEAST_SEER = us("cooling rating", 13);
+/** EER over SEER of published pairs: 21 and 13 SEER. */
+const [LEAST_SHARE, MOST_SHARE] = [0.79, 0.86];
 
 export const mayBeSeer = caution({
   code: "AIRCON-MAY-BE-SEER",
   severity: "Caution",
   source: "ahri210",
-  description:
-    "A rating above 14 BTU/(W·h) may be a seasonal one (SEER), which is not the efficiency at the rating condition.",
+  description: "A rating of 13 BTU/(W·h) or more may be a SEER or SEER2, not the EER at the rating condition.",
   needs: { rating: "cooling rating" },
-  when: ({ rating }) => rating > SEER_ABOVE * (1 + 1e-9),
+  when: ({ rating }) => rating > LEAST_SEER * (1 - 1e-9),
   message: ({ rating }, show) =>
-    `${show(rating, "cooling rating")} may be a SEER or SEER2. A seasonal rating overstates the efficiency in hot weather and so understates the heat rejected: take the EER or EER2 from the data sheet.`,
+    `${show(rating, "cooling rating")} may be a SEER or SEER2: its EER is then ${show(rating * LEAST_SHARE, "cooling rating")} to ${show(rating * MOST_SHARE, "cooling rating")}, and the heat rejected comes out too low. Take EER or EER2 from the data sheet.`,
 });
 
 export const unlikelyEfficiency = caution({

@@ -12,6 +12,8 @@ export interface AirConditionerRating {
   readonly cooling: number;
   /** Power of the whole machine there, W. */
   readonly power: number;
+  /** W, whose heat stays outdoors. */
+  readonly outdoorFan?: number;
 }
 
 export interface OutdoorPerformance {
@@ -19,7 +21,7 @@ export interface OutdoorPerformance {
   readonly cooling: number;
   /** W */
   readonly power: number;
-  /** Cooling and all power together, W. */
+  /** Cooling and power less the outdoor fan's, W: what reaches the condenser. */
   readonly rejected: number;
   readonly COP: number;
 }
@@ -41,6 +43,6 @@ export const performanceAtOutdoor = (
   const e = trace.step(inputCurve, here);
   const cooling = trace.step(scaled, { Q0: rated.cooling, r, r0 });
   const power = trace.step(scaledPower, { P0: rated.power, r, r0, e, e0 });
-  const rejected = trace.step(rejectedHeat, { Q: cooling, P: power, Pf: 0 });
+  const rejected = trace.step(rejectedHeat, { Q: cooling, P: power, Pf: rated.outdoorFan ?? 0 });
   return { cooling, power, rejected, COP: trace.step(coefficientOfPerformance, { Q: cooling, P: power }) };
 };

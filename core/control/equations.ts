@@ -4,23 +4,22 @@ import { equation, symbol } from "../kernel/define/equation";
 /** Resistance at 25 °C of the parts that are sold as "10k", ohm. */
 export const R25 = 10_000;
 
-/** Steinhart–Hart constants of the 10K3 part. */
-export const STEINHART_10K3 = { A: 1.12924e-3, B: 2.34108e-4, C: 0.87755e-7 } as const;
-
 const R = symbol("resistance", "resistance", 500, 400_000);
 const T = symbol("temperature", "temperature", 233.15, 373.15);
 const beta = symbol("number", "beta value, K", 2000, 6000);
+const A = symbol("number", "first constant of the curve", 1.02e-3, 1.14e-3);
+const B = symbol("number", "second constant of the curve", 2.33e-4, 2.4e-4);
+const C = symbol("number", "third constant of the curve", 0.87e-7, 1.57e-7);
 
 export const steinhartTemperature = equation({
   name: "Steinhart–Hart",
   form: "T = 1 / (A + B * log(R) + C * log(R)^3)",
   kind: "temperature",
-  symbols: { R },
-  constants: STEINHART_10K3,
+  symbols: { R, A, B, C },
   source: "steinhartHart1968",
   code: (x) => {
     const l = Math.log(x.R);
-    return 1 / (STEINHART_10K3.A + STEINHART_10K3.B * l + STEINHART_10K3.C * l ** 3);
+    return 1 / (x.A + x.B * l + x.C * l ** 3);
   },
 });
 
@@ -29,21 +28,19 @@ export const steinhartHalf = equation({
   name: "Half of Steinhart–Hart's rest",
   form: "x = (A - 1 / T) / (2 * C)",
   kind: "number",
-  symbols: { T },
-  constants: { A: STEINHART_10K3.A, C: STEINHART_10K3.C },
+  symbols: { T, A, C },
   source: "steinhartHart1968",
-  code: (x) => (STEINHART_10K3.A - 1 / x.T) / (2 * STEINHART_10K3.C),
+  code: (x) => (x.A - 1 / x.T) / (2 * x.C),
 });
 
 export const steinhartResistance = equation({
   name: "Steinhart–Hart, solved for the resistance",
   form: "R = exp(cbrt(sqrt((B / (3 * C))^3 + x^2) - x) - cbrt(sqrt((B / (3 * C))^3 + x^2) + x))",
   kind: "resistance",
-  symbols: { x: symbol("number", "half of the rest, from above", -18_000, -8000) },
-  constants: { B: STEINHART_10K3.B, C: STEINHART_10K3.C },
+  symbols: { x: symbol("number", "half of the rest, from above", -18_000, -8000), B, C },
   source: "steinhartHart1968",
-  code: ({ x }) => {
-    const y = Math.sqrt((STEINHART_10K3.B / (3 * STEINHART_10K3.C)) ** 3 + x ** 2);
+  code: ({ x, B, C }) => {
+    const y = Math.sqrt((B / (3 * C)) ** 3 + x ** 2);
     return Math.exp(Math.cbrt(y - x) - Math.cbrt(y + x));
   },
 });

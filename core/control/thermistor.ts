@@ -2,10 +2,20 @@
 import { notAvailable } from "../kernel/values/fault";
 import { silent, type Trace } from "../kernel/define/steps";
 import { quantityMark } from "../kernel/values/quantityMark";
+import { CURVES } from "./data/thermistors";
 import { betaResistance, betaTemperature, steinhartHalf, steinhartResistance, steinhartTemperature } from "./equations";
 
-/** The part with published constants, or the beta value (K) of a 10 kΩ part. */
-export type Sensor = "10K3" | number;
+/** A published curve, or the beta value (K) of a 10 kΩ part. */
+export type Sensor = keyof typeof CURVES | number;
+
+const NAMES = Object.keys(CURVES) as readonly (keyof typeof CURVES)[];
+
+const curveOf = (name: keyof typeof CURVES, trace: Trace) => {
+  const { A, B, C, source } = CURVES[name];
+  if (trace.on)
+    trace.lookup({ table: "Steinhart–Hart constants", row: `10 kΩ ${name}`, result: `${A}, ${B}, ${C}`, source });
+  return { A, B, C };
+};
 
 /** Beta values that are sold as "10k" (data sheets), K. */
 export const OTHER_BETAS = [3380, 3435, 3950, 3977] as const;
@@ -15,9 +25,9 @@ export const SENSOR_SPAN = { from: 218.15, to: 423.15 } as const;
 
 /** Temperature, K, of a resistance, ohm; not checked against the span. */
 const rawTemperature = (ohms: number, sensor: Sensor, trace: Trace = silent): number =>
-  sensor === "10K3"
-    ? trace.step(steinhartTemperature, { R: ohms })
-    : trace.step(betaTemperature, { R: ohms, beta: sensor });
+  typeof sensor === "number"
+    ? trace.step(betaTemperature, { R: ohms, beta: sensor })
+    : trace.step(steinhartTemperature, { R: ohms, ...curveOf(sensor, trace) });
 
 /** Temperature, K. Refused outside −55 to 150 °C: open or shorted sensor. */
 export const temperatureOf = (ohms: number, sensor: Sensor, trace: Trace = silent): number => {
@@ -30,10 +40,11 @@ export const temperatureOf = (ohms: number, sensor: Sensor, trace: Trace = silen
 };
 
 /** Resistance, ohm, at a temperature, K. */
-export const resistanceOf = (T: number, sensor: Sensor, trace: Trace = silent): number =>
-  sensor === "10K3"
-    ? trace.step(steinhartResistance, { x: trace.step(steinhartHalf, { T }) })
-    : trace.step(betaResistance, { T, beta: sensor });
+export const resistanceOf = (T: number, sensor: Sensor, trace: Trace = silent): number => {
+  if (typeof sensor === "number") return trace.step(betaResistance, { T, beta: sensor });
+  const { A, B, C } = curveOf(sensor, trace);
+  return trace.step(steinhartResistance, { x: trace.step(steinhartHalf, { T, A, C }), B, C });
+};
 
 export interface OtherReadings {
   /** K */
@@ -41,11 +52,11 @@ export interface OtherReadings {
   readonly otherHighest: number;
 }
 
-const nameOf = (sensor: Sensor): string => (sensor === "10K3" ? "10K3" : `beta ${sensor}`);
+const nameOf = (sensor: Sensor): string => (typeof sensor === "number" ? `beta ${sensor}` : sensor);
 
 /** What the same resistance would read by the other curves that are sold as 10 kΩ. */
 export const otherReadings = (ohms: number, sensor: Sensor, trace: Trace = silent): OtherReadings => {
-  const others: readonly Sensor[] = ["10K3" as const, ...OTHER_BETAS].filter((each) => each !== sensor);
+  const others: readonly Sensor[] = [...NAMES, ...OTHER_BETAS].filter((each) => each !== sensor);
   let [otherLowest, otherHighest] = [Number.POSITIVE_INFINITY, 0];
   for (const each of others) {
     const T = rawTemperature(ohms, each);

@@ -86,9 +86,9 @@ export const costEstimate = caution({
   code: "COST-ESTIMATE",
   severity: "Notice",
   source: "commonPractice",
-  description: "A payback is an estimate: weather and use move savings by 30 % and more; upkeep and tax are left out.",
+  description: "A payback is an estimate: weather and use move savings by 30 % and more; tax is left out.",
   needs: {},
   when: () => true,
   message: () =>
-    "Weather, use and wind move a pool's saving by 30 % and more: try the saving 30 % lower and higher. Upkeep, tax, grants and what is left at the end are not counted. Give discount and escalation both with or both without inflation.",
+    "Weather, use and wind move a pool's saving by 30 % and more: try the saving 30 % lower and higher. Tax, grants and what is left at the end are not counted. Give discount and escalation both with or both without inflation.",
 });

@@ -74,15 +74,19 @@ export const presentValueFactor = equation({
 
 export const netPresentValue = equation({
   name: "Net present value",
-  form: "NPV = S * F - C",
+  form: "NPV = S * F - u * U - R * P - C",
   kind: "money",
   symbols: {
-    S: symbol("money", "saving of a year at today's prices", 0, 1e6),
-    F: symbol("number", "present value factor", 0, 100),
+    S: symbol("money", "saving of a year at today's prices", -1e5, 1e6),
+    F: symbol("number", "present value factor of the saving", 0, 100),
+    u: symbol("money", "upkeep of a year", 0, 1e5),
+    U: symbol("number", "present value factor of the upkeep", 0, 60),
+    R: symbol("money", "replacement", 0, 1e6),
+    P: symbol("number", "present value factor of its year", 0, 1),
     C: symbol("money", "cost now", 0, 1e7),
   },
   source: "nistHandbook135",
-  code: (x) => x.S * x.F - x.C,
+  code: (x) => x.S * x.F - x.u * x.U - x.R * x.P - x.C,
 });
 
 export const simplePayback = equation({

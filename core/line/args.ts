@@ -19,6 +19,13 @@ export const TUBE_SIZE = choice("TubeSize", SIZES, "outside diameter of the copp
   ...Object.fromEntries(SIZES.flatMap((size) => spellingsOf(size).map((spelling) => [spelling, size]))),
 });
 
+export const TUBE_FORM = choice("TubeForm", ["coil", "straight"], "annealed coil or drawn straight length", {
+  annealed: "coil",
+  soft: "coil",
+  drawn: "straight",
+  hard: "straight",
+});
+
 export const ADDED_LENGTH = quantity("length", "length of the added line", { from: 0, usual: [0, us("length", 300)] });
 
 /** A gauge reading over sea level: the nitrogen gauge. */
@@ -29,6 +36,8 @@ export const TEST_READING = quantity("pressure", "gauge pressure when the test b
   usual: [us("pressure", 50), us("pressure", 700)],
 });
 
-export const SERVICE = choice("LineService", ["suction", "discharge", "liquid"], "what the line carries");
+const TRADE_NAMES = { "hot gas": "discharge" } as const;
 
-export const GAS_SERVICE = choice("GasLineService", ["suction", "discharge"], "what the riser carries");
+export const SERVICE = choice("LineService", ["suction", "discharge", "liquid"], "what the line carries", TRADE_NAMES);
+
+export const GAS_SERVICE = choice("GasLineService", ["suction", "discharge"], "what the riser carries", TRADE_NAMES);

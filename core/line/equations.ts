@@ -91,6 +91,16 @@ export const chargeWithoutArea = equation({
   code: (x) => 6 * x.LFL,
 });
 
+export const chargeCeiling = equation({
+  name: "Most charge without ventilation",
+  form: "m = 52 * V * LFL",
+  kind: "mass",
+  symbols: { LFL },
+  constants: { V: 1 },
+  source: { key: "iec60335", where: "GG.2 (m2 = 52 m³ · LFL)" },
+  code: (x) => 52 * x.LFL,
+});
+
 const rho = symbol("density", "density of the fluid in the line", 2, 1400);
 const L = symbol("length", "equivalent length: straight and fittings", 0.1, 200);
 

@@ -1,19 +1,41 @@
 /** Copper tube from its dimension table. */
+import { notAvailable } from "../kernel/values/fault";
 import { us } from "../kernel/values/quantity";
 import { silent, type Trace } from "../kernel/define/steps";
-import { COPPER_TUBE } from "./data/copperTube";
+import { COPPER_TUBE, type CopperTube } from "./data/copperTube";
 import { tubeBore } from "./equations";
 
-/** Bore in m of a nominal size of the table. */
-export const boreOfTube = (size: string, trace: Trace = silent): number => {
+/** How the tube is sold: annealed in coils, or drawn in straight lengths. */
+export type TubeForm = "coil" | "straight";
+
+function rowOf(size: string): CopperTube {
   const row = COPPER_TUBE.find((each) => each.size === size);
   if (!row) throw new Error(`no copper tube ${size}`);
+  return row;
+}
+
+/** Coils where the size is coiled, else straight lengths. */
+export function usualForm(size: string): TubeForm {
+  return rowOf(size).coil === undefined ? "straight" : "coil";
+}
+
+/** Bore in m of a nominal size of the table. */
+export function boreOfTube(size: string, trace: Trace = silent, form: TubeForm = usualForm(size)): number {
+  const row = rowOf(size);
+  const inches = row[form];
+  if (inches === undefined)
+    throw notAvailable(
+      form === "coil"
+        ? `size: ${size} is not sold in coils: ask for form "straight"`
+        : `size: no straight length of ${size} is listed: ask for form "coil"`,
+    );
+  const w = us("diameter", inches);
   if (trace.on)
     trace.lookup({
       table: "Copper tube, wall",
-      row: `${size}, ${row.temper}`,
-      result: { value: us("diameter", row.wall), kind: "diameter" },
+      row: `${size}, ${form === "coil" ? "annealed coil" : "drawn straight length"}`,
+      result: { value: w, kind: "diameter" },
       source: "astmB280",
     });
-  return trace.step(tubeBore, { Do: us("diameter", row.outside), w: us("diameter", row.wall) });
-};
+  return trace.step(tubeBore, { Do: us("diameter", row.outside), w });
+}

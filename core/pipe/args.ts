@@ -1,9 +1,9 @@
 /** Arguments of the pipe functions. */
-import { choice, quantity } from "../kernel/define/argument";
+import { choice, normalizeKey, quantity } from "../kernel/define/argument";
 import { WATER_TEMPERATURE } from "../kernel/define/glossary";
 import { inchesOfSize } from "../kernel/values/numberText";
 import { us } from "../kernel/values/quantity";
-import { FITTINGS } from "./data/fittings";
+import { FITTINGS, type Fitting } from "./data/fittings";
 import { PVC_PIPE } from "./data/pvcPipe";
 
 const SIZES = [...new Set(PVC_PIPE.map((each) => each.size))];
@@ -62,9 +62,26 @@ export const STRAIGHT_LENGTH = quantity("length", "length of straight pipe", {
 
 export const LOOP_WATER = WATER_TEMPERATURE.default(us("temperature", 80));
 
-export const FITTING = choice(
-  "PipeFitting",
-  FITTINGS.map(({ fitting }) => fitting),
-  "kind of fitting",
-  { "90 elbow": "elbow 90", "45 elbow": "elbow 45", "3-way valve": "three-way valve", "check valve": "swing check" },
-);
+const FITTING_NAMES = FITTINGS.map(({ fitting }) => fitting);
+
+/** Trade names; a sweep elbow loses less than the elbow that it counts as. */
+const FITTING_ALIASES: Readonly<Record<string, Fitting>> = {
+  ...Object.fromEntries(
+    ["elbow", "ell", "90", "90 elbow", "90 ell", "sweep", "sweep elbow", "sweep 90"].map(
+      (name) => [name, "elbow 90"] as const,
+    ),
+  ),
+  "45": "elbow 45",
+  "45 elbow": "elbow 45",
+  "45 ell": "elbow 45",
+  "3-way valve": "three-way valve",
+  "check valve": "swing check",
+};
+
+export const FITTING = choice("PipeFitting", FITTING_NAMES, "kind of fitting", FITTING_ALIASES);
+
+/** Names and trade names of fittings as they are compared. */
+export const FITTING_WORDS: ReadonlyMap<string, Fitting> = new Map([
+  ...Object.entries(FITTING_ALIASES).map(([alias, fitting]) => [normalizeKey(alias), fitting] as const),
+  ...FITTING_NAMES.map((fitting) => [normalizeKey(fitting), fitting] as const),
+]);

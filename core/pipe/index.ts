@@ -2,6 +2,7 @@ import { catalogueOf } from "../kernel/define/catalogue";
 import { pipeBore } from "./functions/bore";
 import { pipeCement } from "./functions/cement";
 import { pipeCure } from "./functions/cure";
+import { pipeDrainCover } from "./functions/drainCover";
 import { pipeEquivalent } from "./functions/equivalent";
 import { pipeExpansion } from "./functions/expansion";
 import { pipeFitting } from "./functions/fitting";
@@ -22,6 +23,7 @@ export const pipeFunctions = catalogueOf([
   pipeFitting,
   pipeEquivalent,
   pipeLoop,
+  pipeDrainCover,
   pipeOperating,
   pipeSize,
   pipePumpPower,

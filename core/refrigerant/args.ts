@@ -1,16 +1,29 @@
 /** Arguments of the refrigerant functions. */
-import { choice, quantity } from "../kernel/define/argument";
+import { choice, normalizeKey, quantity } from "../kernel/define/argument";
 import { us } from "../kernel/values/quantity";
 import { REFRIGERANTS } from "./refrigerant";
 
 /** The number alone, as on a cylinder's collar: "410A", 22; "1234ze" is the isomer E. */
 const NUMBERS_ALONE = Object.fromEntries(REFRIGERANTS.map((name) => [name.replace("R-", ""), name]));
 
-export const REFRIGERANT = choice("Refrigerant", REFRIGERANTS, "refrigerant, such as R-410A", {
-  ...NUMBERS_ALONE,
-  "R-1234ze": "R-1234ze(E)",
-  "1234ze": "R-1234ze(E)",
-});
+const nearestIs = (name: string): string => `the nearest is "${name}"`;
+
+/** Names that may mean another product: answered with the nearest, not taken. */
+const OTHER_NAMES = {
+  propane: nearestIs("R-290"),
+  isobutane: nearestIs("R-600a"),
+  co2: nearestIs("R-744"),
+  carbondioxide: nearestIs("R-744"),
+  ...Object.fromEntries(REFRIGERANTS.map((name) => [`freon${normalizeKey(name.slice(2))}`, nearestIs(name)])),
+};
+
+export const REFRIGERANT = choice(
+  "Refrigerant",
+  REFRIGERANTS,
+  "refrigerant, such as R-410A",
+  { ...NUMBERS_ALONE, "R-1234ze": "R-1234ze(E)", "1234ze": "R-1234ze(E)" },
+  OTHER_NAMES,
+);
 
 export const SATURATION_TEMPERATURE = quantity("temperature", "saturation temperature", {
   from: us("temperature", -300),

@@ -55,7 +55,11 @@ export const warmingOf = (
       });
     return { ...row, massFraction };
   });
-  const reports = [...new Set(parts.map(({ report }) => report))].join(" and ");
+  const [first] = parts;
+  const reports =
+    parts.length === 1 && first
+      ? first.report
+      : parts.map(({ name, potential, report }) => `${name} ${potential} (${report})`).join(", ");
   const share = (place: number): number => parts[place]?.massFraction ?? 0;
   const own = (place: number): number => parts[place]?.potential ?? 0;
   const potential = trace.step(warmingByMass, {

@@ -7,6 +7,7 @@ import { yearOfLoad, type LoadModel } from "../../core/aircon/fullLoadHours";
 import { CATALOGUE } from "../../core/catalogue";
 import { lookUp } from "../../core/kernel/define/catalogue";
 import { compile, evaluate } from "../../core/kernel/call/evaluate";
+import { explain } from "../../core/kernel/explain/explain";
 import { isFault } from "../../core/kernel/values/fault";
 import { us } from "../../core/kernel/values/quantity";
 import { goldenRows } from "../refrigerant/goldenRows";
@@ -51,9 +52,28 @@ describe("heat rejected", () => {
       ),
     ));
 
+  it("is the same quantity by AIRCON.ATOUTDOOR at its rating condition, outdoor fan and all", () => {
+    const rows = run("AIRCON.ATOUTDOOR", 48_000, 4.17, 95, null, 0.25) as readonly (readonly (string | number)[])[];
+    const rejected = Number(rows.find(([label]) => label === "rejected")?.[1]);
+    expect(rejected / Number(run("AIRCON.REJECTED", 48_000, 4.17, 0.25))).toBeCloseTo(1, 9);
+  });
+
+  it("suspects a seasonal rating from 13 on, the least that is sold, and names the EER beside it", () => {
+    const caution = (rating: number): string =>
+      explain(compile(lookUp(CATALOGUE, "AIRCON.REJECTEDBYRATING")!), [48_000, rating], CATALOGUE).cautions.find(
+        ({ code }) => code === "AIRCON-MAY-BE-SEER",
+      )?.text ?? "";
+    for (const rating of [13, 13.4, 16]) expect(caution(rating), String(rating)).toContain("may be a SEER");
+    expect(caution(13.4)).toContain("10.59 BTU/(W·h) to 11.52 BTU/(W·h)");
+    for (const rating of [9, 11.5, 12.9]) expect(caution(rating), String(rating)).toBe("");
+    // Published pairs: SEER 13 with EER 11.2, SEER 16 to 21 with 0.79 to 0.82 of it.
+    expect(caution(13)).toContain("11.18 BTU/(W·h)");
+  });
+
   it("refuses a fan that takes more than the machine", () => {
     expect(refusal(run("AIRCON.REJECTED", 36000, 3, 3))).toMatch(/#VALUE! outdoorFan: must be below power \(3 kW\)/);
     expect(refusal(run("AIRCON.REJECTEDBYRATING", 36000, 12, 4))).toContain("#VALUE! outdoorFan");
+    expect(refusal(run("AIRCON.ATOUTDOOR", 36000, 3, 95, null, 3))).toContain("below ratedPower (3 kW), got 3 kW");
   });
 });
 

@@ -6,6 +6,7 @@ import { heatCarbon, heatCost } from "../../core/cost/heatCost";
 import { paybackOf } from "../../core/cost/simplePayback";
 import { lookUp } from "../../core/kernel/define/catalogue";
 import { compile, evaluate } from "../../core/kernel/call/evaluate";
+import { explain } from "../../core/kernel/explain/explain";
 import { isFault } from "../../core/kernel/values/fault";
 import { us } from "../../core/kernel/values/quantity";
 import { goldenRows } from "../refrigerant/goldenRows";
@@ -200,23 +201,88 @@ describe("payback", () => {
         const plain = { cost: ratio, saving: 1, discount: 0, escalation: 0, years: 10 };
         const { simple, discounted } = paybackOf({ ...plain, discount: rate });
         expect(simple).toBe(ratio);
-        expect(discounted ?? Infinity).toBeGreaterThan(simple);
-        expect(paybackOf({ ...plain, escalation: rate }).discounted ?? Infinity).toBeLessThan(simple);
+        expect(discounted ?? Infinity).toBeGreaterThan(simple ?? 0);
+        expect(paybackOf({ ...plain, escalation: rate }).discounted ?? Infinity).toBeLessThan(simple ?? 0);
         expect(paybackOf(plain).discounted).toBe(simple);
       }),
     ));
 
-  it("leaves the discounted payback blank where the savings never reach the cost", () => {
+  it("never pays back where the savings don't reach the cost", () => {
     const out = table(run("COST.PAYBACK", 10_000, 200, 0.05));
     expect(out[0]).toEqual(["simple payback", 50, "year"]);
-    expect(out[1]).toEqual(["discounted payback", "", "year"]);
+    expect(out[1]).toEqual(["discounted payback", "never", "year"]);
     expect(Number(out[2]?.[1])).toBeLessThan(0);
+  });
+
+  it.each([0, -20])("answers a saving of %s: never, with its net present value", (saving) => {
+    const out = table(run("COST.PAYBACK", 1000, saving, 0.03, null, 10));
+    expect(out[0]).toEqual(["simple payback", "never", "year"]);
+    expect(out[1]).toEqual(["discounted payback", "never", "year"]);
+    // UPV at 3 %, 10 years: 8.5302 (NIST Handbook 135).
+    expect(Math.abs(Number(out[2]?.[1]) - (saving * 8.5302 - 1000))).toBeLessThan(0.01);
+  });
+
+  it("counts upkeep and a replacement year by year, and tells when the sum stays positive", () => {
+    const given = { cost: 500, discount: 0.03, escalation: 0.01, years: 12 };
+    const plan = { ...given, saving: 100, upkeep: 10, replacement: 300, replacementYear: 8 };
+    /** The definition, payment by payment. */
+    const sums = [-500];
+    for (let year = 1; year <= 12; year++) {
+      const flow = 100 * 1.01 ** year - 10 - (year === 8 ? 300 : 0);
+      sums.push((sums.at(-1) ?? 0) + flow / 1.03 ** year);
+    }
+    const { discounted = Number.NaN, netPresentValue } = paybackOf(plan);
+    expect(netPresentValue).toBeCloseTo(sums.at(-1) ?? Number.NaN, 9);
+    const last = sums.length - 1 - [...sums].reverse().findIndex((sum) => sum < 0);
+    expect(last).toBe(8);
+    expect(discounted).toBeGreaterThan(last);
+    expect(discounted).toBeLessThan(last + 1);
+    expect(sums.slice(0, 8).some((sum) => sum > 0)).toBe(true);
+    expect(paybackOf({ ...plan, replacement: 3000 }).discounted).toBeUndefined();
   });
 
   it("refuses percent written as whole numbers, and half years", () => {
     expect(refusal(run("COST.PAYBACK", 1000, 100, 3))).toMatch(/#VALUE! discount: must be at most 0.5/);
     expect(refusal(run("COST.PAYBACK", 1000, 100, null, null, 7.5))).toContain("#VALUE! years: must be a whole number");
-    expect(refusal(run("COST.PAYBACK", 1000, 0))).toContain("#VALUE! saving");
+    expect(refusal(run("COST.PAYBACK", 1000, 100, null, null, null, null, 50))).toContain("#VALUE! replacementYear");
+  });
+});
+
+describe("a price or heat in another unit", () => {
+  const notices = (id: string, ...raw: readonly Cell[]): readonly string[] =>
+    explain(compile(lookUp(CATALOGUE, id)!), raw, CATALOGUE)
+      .cautions.filter(({ code }) => code === "UNUSUAL-INPUT")
+      .map(({ text }) => text);
+
+  it("is named with what is usual and the slip that explains it", () => {
+    expect(notices("COST.OFHEAT", 50e6, "electric resistance", 15)).toEqual([
+      "price: 15 money/kWh is outside the usual 0.03 money/kWh to 1 money/kWh; in cents? Then it is 0.15 money/kWh.",
+    ]);
+    expect(notices("COST.OFHEAT", 50e6, "heat pump", 0.0015)[0]).toContain("in hundreds? Then it is 0.15 money/kWh");
+    expect(notices("COST.OFHEAT", 50e6, "natural gas", 14)[0]).toContain(
+      "Mcf (about 10 therms)? Then it is 1.4 money/therm",
+    );
+    expect(notices("COST.OFHEAT", 78.5, "natural gas", 1.4)[0]).toContain("as MMBTU it is 78500000 BTU");
+    expect(
+      notices("COST.COMPARE", 50e6, [
+        ["natural gas", 1.4],
+        ["heat pump", 150],
+      ])[0],
+    ).toContain("for an MWh? Then it is 0.15");
+    expect(notices("COST.CARBON", 785, "propane")[0]).toContain("as therms 78500000 BTU");
+  });
+
+  it("is not suspected where it is usual, and where power is free", () => {
+    expect(notices("COST.OFHEAT", 50e6, "electric resistance", 0.15)).toEqual([]);
+    expect(notices("COST.OFHEAT", 50e6, "solar", 0)).toEqual([]);
+    expect(notices("COST.OFHEAT", 15_000, "natural gas", 0.05, null, "SI")).toEqual([]);
+    expect(
+      notices("COST.COMPARE", 50e6, [
+        ["wood", 300],
+        ["propane", 2.5],
+        ["fuel oil", 4],
+      ]),
+    ).toEqual([]);
   });
 });
 

@@ -117,6 +117,19 @@ describe("a machine that settles on pool water", () => {
     expect(sink.temperature).toBe(degF(80));
   });
 
+  it("holds the least condensing temperature on the outdoor coil of a cold day", () => {
+    const machine = machineOf(ratingOf("R-410A"));
+    const free = outdoorBalanceOf(machine, { ratedOutdoor: degF(95) }, degF(35), degF(67));
+    const held = outdoorBalanceOf(machine, { ratedOutdoor: degF(95) }, degF(35), degF(67), degF(80));
+    expect(free.condensing).toBeLessThan(degF(60));
+    expect(held.condensing).toBe(degF(80));
+    expect(held.cooling / held.power).toBeLessThan((free.cooling / free.power) * 0.6);
+    // The heat that the cut fan still carries off is what the machine gives.
+    expect((held.sink.conductance * (held.meanCondensing - degF(35))) / held.rejected).toBeCloseTo(1, 9);
+    const warm = outdoorBalanceOf(machine, { ratedOutdoor: degF(95) }, degF(95), degF(67), degF(80));
+    expect(warm.condensing).toBeCloseTo(degF(115), 4);
+  });
+
   it("needs few passes, each within its bracket", () => {
     const machine = machineOf(ratingOf("R-410A"));
     for (const water of [280, 290, 300, 306]) {

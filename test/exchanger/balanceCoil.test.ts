@@ -183,6 +183,8 @@ describe("a machine that settles on a coil known by its geometry", () => {
         coil: { ratedOutdoor: degF(95) },
         conditions: { enteringWater: 300, wetBulb, outdoor: degF(95) },
         outdoorFan: 0,
+        indoorFan: 0,
+        leastCondensing: 300,
       },
       trace,
     );

@@ -138,3 +138,25 @@ describe("a coil rated by its geometry", () => {
     expect(() => rated({ wall: 0.01 })).toThrow(/^wall: must be below half/);
   });
 });
+
+describe("the drop of the water", () => {
+  // 1.5 velocity heads at 40 gpm: 0.295 m in two 1-1/2 in ports (1.592 in), 0.108 m in 2 in ports (2.049 in).
+  it.each([
+    [1.592, 0.295],
+    [2.049, 0.108],
+  ])("is mostly lost in two ports of %s in: %s m", (inches, head) => {
+    const flow = 40 * 6.30901964e-5;
+    const { bundleDrop, waterDrop } = rateCoil(
+      fluid,
+      zonesOf({ ...duty, waterFlow: flow }),
+      { ...geometry, portBore: inches * 0.0254 },
+      flow,
+    );
+    const metres = (drop = Number.NaN): number => drop / (996 * 9.80665);
+    expect(metres(waterDrop)).toBeGreaterThan(head);
+    expect(metres(waterDrop)).toBeLessThan(head * 1.8);
+    expect(metres(bundleDrop)).toBeLessThan(0.1 * head);
+  });
+
+  it("is not told without the ports", () => expect(rated().waterDrop).toBeUndefined());
+});

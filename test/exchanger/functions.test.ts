@@ -131,14 +131,18 @@ describe("held head", () => {
         double({ min: 200, max: 8000, noNaN: true }),
         double({ min: 275, max: 305, noNaN: true }),
         double({ min: 1, max: 40, noNaN: true }),
-        (heat, ua, water, above) => {
+        double({ min: 0, max: 1, noNaN: true }),
+        (heat, ua, water, above, waterFilmShare) => {
           // More heat than that on the conductance finds nothing that condenses any more.
           pre(heat / ua < 75);
-          const held = { heat, ua, water, leastCondensing: water + above, flow: 0.003 };
+          const held = { heat, ua, water, leastCondensing: water + above, flow: 0.003, waterFilmShare };
           const answer = holdHeadOf(held);
           expect(answer.flowThrough).toBeLessThanOrEqual(held.flow);
           const C = capacity(answer.flowThrough, water);
-          const condensing = water + heat / (ua * decayShare(ua / C));
+          // Films in a row, the water's by the 0.6th power of its flow.
+          const film = (waterFilmShare / ua) * (held.flow / answer.flowThrough) ** 0.6;
+          const UA = 1 / ((1 - waterFilmShare) / ua + film);
+          const condensing = water + heat / (UA * decayShare(UA / C));
           if (answer.holds) expect(Math.abs(condensing - held.leastCondensing)).toBeLessThan(1e-6 * above);
           else expect(answer.condensingAtFullFlow).toBeGreaterThanOrEqual(held.leastCondensing);
           expect(answer.leavingWater).toBeLessThanOrEqual(condensing + 1e-9);
@@ -149,13 +153,20 @@ describe("held head", () => {
   });
 
   it("finds the cut flow with little heat on much conductance, where the water leaves at the condensing temperature", () => {
-    const answer = holdHeadOf({ heat: 2000, ua: 8000, water: 280, leastCondensing: 320, flow: 0.003 });
+    const answer = holdHeadOf({
+      heat: 2000,
+      ua: 8000,
+      water: 280,
+      leastCondensing: 320,
+      flow: 0.003,
+      waterFilmShare: 0,
+    });
     expect(answer.leavingWater).toBeCloseTo(320, 6);
     expect(capacity(answer.flowThrough, 280) * 40).toBeCloseTo(2000, 3);
   });
 
   it("colder water or more conductance never condenses hotter at full flow", () => {
-    const base = { heat: 30_000, ua: 3000, water: 295, leastCondensing: 300, flow: 0.002 };
+    const base = { heat: 30_000, ua: 3000, water: 295, leastCondensing: 300, flow: 0.002, waterFilmShare: 0.4 };
     assert(
       property(double({ min: 0, max: 20, noNaN: true }), double({ min: 1, max: 4, noNaN: true }), (colder, more) => {
         const now = holdHeadOf(base).condensingAtFullFlow;
@@ -165,6 +176,16 @@ describe("held head", () => {
         expect(holdHeadOf({ ...base, ua: base.ua * more }).condensingAtFullFlow).toBeLessThanOrEqual(now + 1e-9);
       }),
     );
+  });
+
+  it("cuts the flow less where half of the resistance is the water's film", () => {
+    const flowAt = (share: number): number => {
+      const rows = run("EXCHANGER.HOLDHEAD", 58_500, 4500, 72, 90, 35, share) as readonly (readonly unknown[])[];
+      return Number(rows.find(([label]) => label === "flow through exchanger")?.[1]);
+    };
+    expect(flowAt(0)).toBeCloseTo(13.06, 1);
+    expect(flowAt(0.35)).toBeCloseTo(19.8, 1);
+    expect(flowAt(0.5)).toBeCloseTo(21.8, 1);
   });
 
   it("says that nothing needs holding where the water is warm", () => {

@@ -151,7 +151,7 @@ describe("a steam condenser in print (Incropera, Example 11.5)", () => {
     if (found === undefined) throw new Error("no EXCHANGER.HOLDHEAD");
     const out = evaluate(
       compile(found),
-      [heatOfTube / 1000, conductance, cold, hot, 2 * flow, "SI"],
+      [heatOfTube / 1000, conductance, cold, hot, 2 * flow, 0, "SI"],
       CATALOGUE,
     ) as readonly (readonly (string | number)[])[];
     const row = (label: string): number => Number(out.find(([first]) => first === label)?.[1]);

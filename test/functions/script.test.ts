@@ -21,6 +21,7 @@ export const f = cellFunction({
   keywords: ["a", "b"],
   details: ["One, two.", \`three\`],
   args: { details: text("an argument of that name"), symbols: 1 },
+  cautions: [{ rule: raisedBy, raisedBy: { symbols: 3 } }],
   checks: [{ inputs: { remark: 3 }, expected: 1, remark: "as printed" }, ...MORE],
   compute: () => ({ remark: 1, validity: 2 }),
 });`);
@@ -29,8 +30,15 @@ export const f = cellFunction({
       `const hot = (about: string) => symbol("temperature", about, 3, 4); const T = /* @__PURE__ */ hot("wall"); ` +
       `export const e = equation({ name: "E", form: "y = Q", code: (x) => x.Q }); ` +
       `export const f = cellFunction({ id: "A.B", args: { details: text("an argument of that name"), symbols: 1 }, ` +
-      `checks: [{ inputs: { remark: 3 }, expected: 1, }, ...MORE], compute: () => ({ remark: 1, validity: 2 }), });`,
+      `cautions: [{ rule: raisedBy, }], checks: [{ inputs: { remark: 3 }, expected: 1, }, ...MORE], compute: () => ({ remark: 1, validity: 2 }), });`,
   );
+});
+
+test("no function's example rests on what raises its cautions, which the script lacks", () => {
+  for (const definition of CATALOGUE) {
+    const cautions = definition.cautions.map((use) => ({ ...use, raisedBy: {} }));
+    expect(core.exampleArgs({ ...definition, cautions }), definition.id).toEqual(core.exampleArgs(definition));
+  }
 });
 
 describe("the built functions script", () => {

@@ -7,6 +7,102 @@ import { readQuantityText } from "../../core/kernel/values/quantityText";
 
 const F = (value: number): number => ((value + 459.67) * 5) / 9;
 
+/** As people write them: text, kind, base value. Factors of NIST SP 811; gas by US EIA, 1,037 BTU a cubic foot. */
+const AS_WRITTEN: readonly (readonly [string, KindName, number])[] = [
+  ["45 GPM", "water flow", 0.00283905884],
+  ["45 Gpm", "water flow", 0.00283905884],
+  ["45 US gpm", "water flow", 0.00283905884],
+  ["45 gal per minute", "water flow", 0.00283905884],
+  ["2700 gph", "water flow", 0.00283905884],
+  ["120 LPM", "water flow", 0.002],
+  ["2 lps", "water flow", 0.002],
+  ["400 CFM", "air flow", 0.18877892],
+  ["300 PSI", "pressure", 2068427.18795],
+  ["300 kpa", "pressure", 300000],
+  ["3 Bar", "pressure", 300000],
+  ["4 KW", "electric power", 4000],
+  ["4 kw", "electric power", 4000],
+  ["4 HP", "electric power", 2982.79948],
+  ["4 bhp", "electric power", 2982.79948],
+  ["3 MPH", "wind speed", 1.34112],
+  ["3 knots", "wind speed", 1.54333333],
+  ["3 kt", "wind speed", 1.54333333],
+  ["264 fpm", "wind speed", 1.34112],
+  ["365 ft2", "area", 33.9096096],
+  ["365 FT2", "area", 33.9096096],
+  ["365 SF", "area", 33.9096096],
+  ["365 sq. ft.", "area", 33.9096096],
+  ["365 square feet", "area", 33.9096096],
+  ["365 sqft", "area", 33.9096096],
+  ["34 sqm", "area", 34],
+  ["10 ft3", "vessel volume", 0.28316846592],
+  ["10 CF", "vessel volume", 0.28316846592],
+  ["10 cu. ft.", "vessel volume", 0.28316846592],
+  ["60 LF", "length", 18.288],
+  ["60 linear ft", "length", 18.288],
+  ["60 metres", "length", 60],
+  ["13000 gals", "pool volume", 49.210353192],
+  ["13000 GAL", "pool volume", 49.210353192],
+  ["13000 US gal", "pool volume", 49.210353192],
+  ["13000 gal (US)", "pool volume", 49.210353192],
+  ["4 TR", "heat rate", 14067.411368],
+  ["4-ton", "heat rate", 14067.411368],
+  ["4 tons of refrigeration", "heat rate", 14067.411368],
+  ["48 MBtuh", "heat rate", 14067.411368],
+  ["48000 BTU per hour", "heat rate", 14067.411368],
+  ["78 MMBtu", "heat", 82294356502.4],
+  ["78 mmbtu", "heat", 82294356502.4],
+  ["78 million BTU", "heat", 82294356502.4],
+  ["780 therms", "heat", 82294356502.4],
+  ["10 Mcf", "heat", 10940929191.9],
+  ["10 KWH", "heat", 36e6],
+  ["14 $/Mcf", "price of gas", 14 / 1094092919.19],
+  ["14 $/MMBtu", "price of gas", 14 / 1055055852.62],
+  ["15 psi", "head", 10.5564312],
+  ["36 ft head", "head", 10.9728],
+  ["36 ft of head", "head", 10.9728],
+  ["36 ftH2O", "head", 10.9728],
+  ["36 ft wc", "head", 10.9728],
+  ["8 lb 4 oz", "mass", 3.7421370525],
+  ["70 percent", "relative humidity", 0.7],
+  ["70% RH", "relative humidity", 0.7],
+];
+
+describe("units as people write them", () => {
+  test.each(AS_WRITTEN)("%s as %s is %d in base units", (text, kind, value) => {
+    const read = readQuantityText(text, kind, "US");
+    if (typeof read === "string") throw new Error(read);
+    expect(read.value / value).toBeCloseTo(1, 6);
+  });
+
+  test.each<[string, KindName]>([
+    ["1.2 mPa s", "viscosity"],
+    ["1.2 mPa·s", "viscosity"],
+    ["1.2 CP", "viscosity"],
+  ])("%s as %s keeps milli apart from mega", (text, kind) =>
+    expect(readQuantityText(text, kind, "US")).toEqual({ value: expect.closeTo(0.0012, 9) as number }),
+  );
+
+  test("a psi is 2.309 ft of water at 60 °F, as the trade's 2.31 has it", () => {
+    const read = readQuantityText("1 psi", "head", "US");
+    expect(typeof read === "string" ? read : read.value / 0.3048).toBeCloseTo(2.309, 3);
+  });
+
+  test("a decimal comma is read in SI and refused in US units, thousands are refused in both", () => {
+    expect(readQuantityText("1,5 m", "length", "SI")).toEqual({ value: 1.5 });
+    for (const text of ["365,5", "365,5 ft²", "1,5 m"])
+      expect(readQuantityText(text, "area", "US")).toMatch(/no decimal mark/);
+    for (const system of ["US", "SI"] as const) expect(readQuantityText("1,200", "area", system)).toMatch(/thousands/);
+  });
+
+  test.each<[string, KindName]>([
+    ["78 MBtu", "heat"],
+    ["5 kg", "head"],
+    ["4 TR", "head"],
+    ["12 x 15 ft", "area"],
+  ])("%s as %s is refused", (text, kind) => expect(typeof readQuantityText(text, kind, "US")).toBe("string"));
+});
+
 describe("quantity texts", () => {
   test.each<[string, KindName, number]>([
     ["105 degF", "temperature", F(105)],
@@ -47,7 +143,6 @@ describe("quantity texts", () => {
     ["0' 6\"", "length", 0.1524],
     ["6 ft.", "length", 1.8288],
     ["5'", "length", 1.524],
-    ["1,5 m", "length", 1.5],
     ["60%", "relative humidity", 0.6],
     ["60 %", "relative humidity", 0.6],
     ["90 kBtu/h", "heat rate", 26376.396315],

@@ -161,6 +161,23 @@ describe("LINE.ROOMLIMIT", () => {
   });
 });
 
+describe("LINE.BORE", () => {
+  // ASTM B280: bore areas 0.363 in² of an annealed coil and 0.348 in² of a drawn length of 3/4 in.
+  it("tells coils from straight lengths of 3/4 in", () => {
+    const area = (form: string): number => (Math.PI / 4) * (call("LINE.BORE", "3/4 in", form) as number) ** 2;
+    expect(area("coil")).toBeCloseTo(0.363, 3);
+    expect(area("straight")).toBeCloseTo(0.348, 3);
+  });
+
+  it("takes a size that isn't coiled as straight, and refuses a coil of it", () => {
+    expect(call("LINE.BORE", "2-1/8 in")).toBeCloseTo(1.985, 9);
+    const coil = call("LINE.BORE", "2-1/8 in", "coil");
+    expect(isFault(coil) && coil.message).toMatch(/not sold in coils/);
+    const straight = call("LINE.BORE", "5/16 in", "straight");
+    expect(isFault(straight) && straight.message).toMatch(/no straight length/);
+  });
+});
+
 describe("LINE.RISER", () => {
   it("needs flow with the bore to the power 2.5", () => {
     const solved = at("R-410A");
@@ -219,6 +236,26 @@ describe("LINE.CHARGEBALANCE", () => {
       9,
     );
     expect(value("worst shortage")).toBeLessThan(value("full outdoor coil"));
+  });
+
+  it("lets no idle condenser take more liquid than the machine holds", () => {
+    const small = rowsOf("LINE.CHARGEBALANCE", block({ "nameplate charge": 4 }));
+    const free = rowsOf("LINE.CHARGEBALANCE", block({ "nameplate charge": "" }));
+    const value = (label: string): number => small.get(label) ?? Number.NaN;
+    expect(value("full outdoor coil")).toBeGreaterThan(value("new charge"));
+    expect(value("worst shortage")).toBeLessThanOrEqual(value("new charge"));
+    expect(free.get("worst shortage")).toBeGreaterThan(value("new charge"));
+    for (const label of ["need outdoors", "need pool", "charge added", "receiver volume"])
+      expect(value(label), label).toBe(free.get(label));
+  });
+
+  it("cautions where an idle condenser has room for all that the machine holds", () => {
+    const definition = lookUp(CATALOGUE, "LINE.CHARGEBALANCE");
+    if (!definition) throw new Error("no LINE.CHARGEBALANCE");
+    const codes = (charge: number) =>
+      explain(compile(definition), [block({ "nameplate charge": charge })], CATALOGUE).cautions.map(({ code }) => code);
+    expect(codes(4)).toContain("LINE-CHARGE-ALL-IDLE");
+    expect(codes(40)).not.toContain("LINE-CHARGE-ALL-IDLE");
   });
 
   it("takes a known hold-up in place of the estimate", () => {

@@ -43,6 +43,12 @@ describe("Commissioning", () => {
     expect(found.get("Every safety trip proven or not fitted")).toBe("CHECK");
   });
 
+  test("never asks for still water in an exchanger that condenses", () => {
+    const text = JSON.stringify(commissioning);
+    expect(text).toContain("In outdoor mode, stop the outdoor fan; never with still water in the exchanger.");
+    expect(text).not.toMatch(/stop the water/i);
+  });
+
   test("reports duties that don't agree", async () => {
     const found = await valuesOf(withInputs(commissioning, { "Water through the exchanger": 35 }));
     expect(found.get("The two duties agree within 15 %")).toBe("CHECK");

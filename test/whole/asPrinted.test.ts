@@ -42,7 +42,7 @@ const FORMS: readonly (readonly [string, string])[] = [
   ["CYCLE.MASSFLOW", "cooling, refrigerant, evaporating, condensing, [superheat], [subcooling], [efficiency], [units]"],
   ["AIRCON.REJECTED", "cooling, power, [outdoorFan], [units]"],
   ["AIRCON.REJECTEDBYRATING", "cooling, rating, [outdoorFan], [units]"],
-  ["AIRCON.ATOUTDOOR", "ratedCooling, ratedPower, outdoor, [indoorWetBulb], [units]"],
+  ["AIRCON.ATOUTDOOR", "ratedCooling, ratedPower, outdoor, [indoorWetBulb], [outdoorFan], [units]"],
   [
     "AIRCON.GAIN",
     "refrigerant, evaporating, condensingOutdoors, condensingPool, [superheat], [subcooling], [efficiency], [units]",
@@ -81,7 +81,7 @@ const FORMS: readonly (readonly [string, string])[] = [
   ["EXCHANGER.WATERRISE", "duty, flow, [waterTemperature], [units]"],
   ["EXCHANGER.WATERFLOW", "duty, rise, [units]"],
   ["EXCHANGER.WATERDUTY", "flow, in, out, [units]"],
-  ["EXCHANGER.HOLDHEAD", "heat, ua, water, leastCondensing, flow, [units]"],
+  ["EXCHANGER.HOLDHEAD", "heat, ua, water, leastCondensing, flow, [waterFilmShare], [units]"],
   ["EXCHANGER.ZONES", "inputs, [units]"],
   ["EXCHANGER.BALANCE", "inputs, [units]"],
   ["EXCHANGER.COIL", "inputs, [units]"],
@@ -100,7 +100,7 @@ const FORMS: readonly (readonly [string, string])[] = [
   ["PIPE.SUPPORT", "size, water, [schedule], [units]"],
   ["PIPE.CURE", "size, air, pressure, humidity, [units]"],
   ["PIPE.CEMENT", "joints, [units]"],
-  ["LINE.BORE", "size, [units]"],
+  ["LINE.BORE", "size, [form], [units]"],
   [
     "LINE.DROP",
     "refrigerant, service, size, length, cooling, evaporating, condensing, [superheat], [subcooling], [efficiency], [rise], [fittingsLength], [valveDrop], [units]",
@@ -124,7 +124,10 @@ const FORMS: readonly (readonly [string, string])[] = [
   ["COST.OFHEAT", "heat, source, price, [efficiency], [units]"],
   ["COST.COMPARE", "heat, prices, [units]"],
   ["COST.CARBON", "heat, source, [efficiency], [units]"],
-  ["COST.PAYBACK", "cost, saving, [discount], [escalation], [years], [units]"],
+  [
+    "COST.PAYBACK",
+    "cost, saving, [discount], [escalation], [years], [upkeep], [replacement], [replacementYear], [units]",
+  ],
   ["SINK.TANK", "draw, cold, hot, preheat, [units]"],
   ["SINK.SPACE", "inputs, [units]"],
   ["SINK.RACK", "inputs, [units]"],
@@ -181,7 +184,7 @@ describe("A refusal reads as a sentence", () => {
     ["COST.PAYBACK", [6000, 900, 3], /type 3% or 0\.03/],
     ["POOL.LOSSES", [[["area", 500]]], /the nearest is "pool area"$/],
     ["POOL.SETTLES", [500, 70, 5e6], /^#N\/A heat: .* where water boils/],
-    ["EXCHANGER.HOLDHEAD", [33.7, 4, 15, 30, 4, "SI"], /^#N\/A ua: too small: .*°C, where none condenses/],
+    ["EXCHANGER.HOLDHEAD", [33.7, 4, 15, 30, 4, 0.4, "SI"], /^#N\/A ua: too small: .*°C, where none condenses/],
   ])("the refusal of %s %j reads as a sentence", (id, raw, says) => {
     expect(refusal(id, ...raw)).toMatch(says);
   });

@@ -3,8 +3,8 @@ import { cellFunction } from "../../kernel/define/cellFunction";
 import { notAvailable } from "../../kernel/values/fault";
 import { show, us, type System } from "../../kernel/values/quantity";
 import { listResult, quantityResult } from "../../kernel/define/result";
-import { COOLING, MACHINE_POWER } from "../args";
-import { singleSpeedOnly, unlikelyEfficiency } from "../cautions";
+import { COOLING, MACHINE_POWER, OUTDOOR_FAN, checkFan } from "../args";
+import { fanNotGiven, singleSpeedOnly, unlikelyEfficiency } from "../cautions";
 import { RATED_WET_BULB, performanceAtOutdoor as running } from "../outdoorRating";
 
 const OUTDOORS = [us("temperature", 65), us("temperature", 115)] as const;
@@ -23,7 +23,7 @@ export const airconAtOutdoor = cellFunction({
   keywords: ["performance curve", "capacity", "derating", "hot weather", "part load"],
   details: [
     "Published curves of cooling and of power for each unit of cooling, both divided by their own value at 95 °F outdoors and 67 °F indoor wet bulb.",
-    "Outdoors 65 to 115 °F, indoor wet bulb 57 to 75 °F, full load. Heat rejected counts all power, the outdoor fan's too.",
+    "Outdoors 65 to 115 °F, indoor wet bulb 57 to 75 °F, full load. Heat rejected is that of AIRCON.REJECTED: all power but the outdoor fan's.",
     "The curves are for an air-cooled condenser. A condenser in pool water follows the water, not the outdoor air.",
   ],
   args: {
@@ -37,15 +37,17 @@ export const airconAtOutdoor = cellFunction({
       from: us("temperature", 20),
       to: us("temperature", 100),
     }).default(RATED_WET_BULB),
+    outdoorFan: OUTDOOR_FAN,
   },
   returns: listResult("the machine at this outdoor temperature", {
     cooling: quantityResult("heat rate", "net cooling"),
     power: quantityResult("electric power", "power of the whole machine"),
-    rejected: quantityResult("heat rate", "cooling and power together"),
+    rejected: quantityResult("heat rate", "heat rejected at the condenser"),
     COP: quantityResult("COP", "cooling on power"),
   }),
   cautions: [
     { rule: singleSpeedOnly, raisedBy: { ratedCooling: 90000, ratedPower: 8, outdoor: 85 } },
+    { rule: fanNotGiven, raisedBy: { ratedCooling: 90000, ratedPower: 8, outdoor: 85 } },
     { rule: unlikelyEfficiency, raisedBy: { ratedCooling: 90000, ratedPower: 80, outdoor: 85 } },
   ],
   checks: [
@@ -69,11 +71,19 @@ export const airconAtOutdoor = cellFunction({
       tolerance: "0.0001 %",
       source: "identity",
     },
+    {
+      inputs: { ratedCooling: 36_000, ratedPower: 3.25, outdoor: 95, outdoorFan: 0.25 },
+      expected: { rejected: 46_239 },
+      tolerance: 3,
+      source: "condenserSelection",
+      remark: "as AIRCON.REJECTED: 3 kW without the outdoor fan",
+    },
     { inputs: { ratedCooling: 90_000, ratedPower: 8, outdoor: 50 }, expected: "#N/A", source: "cutler2013" },
   ],
-  compute({ ratedCooling, ratedPower, outdoor, indoorWetBulb }, { trace, system }) {
+  compute({ ratedCooling, ratedPower, outdoor, indoorWetBulb, outdoorFan }, { trace, system }) {
     within("outdoor", outdoor, OUTDOORS, system);
     within("indoorWetBulb", indoorWetBulb, WET_BULBS, system);
-    return running({ cooling: ratedCooling, power: ratedPower }, outdoor, indoorWetBulb, trace);
+    checkFan(outdoorFan, ratedPower, "ratedPower", system);
+    return running({ cooling: ratedCooling, power: ratedPower, outdoorFan }, outdoor, indoorWetBulb, trace);
   },
 });

@@ -1,8 +1,6 @@
 import { cellFunction } from "../../kernel/define/cellFunction";
-import { valueError } from "../../kernel/values/fault";
-import { show } from "../../kernel/values/quantity";
 import { quantityResult } from "../../kernel/define/result";
-import { COOLING, MACHINE_POWER, OUTDOOR_FAN } from "../args";
+import { COOLING, MACHINE_POWER, OUTDOOR_FAN, checkFan } from "../args";
 import { fanNotGiven, unlikelyEfficiency } from "../cautions";
 import { rejectedHeat } from "../equations";
 
@@ -46,10 +44,7 @@ export const airconRejected = cellFunction({
     },
   ],
   compute({ cooling, power, outdoorFan }, { step, recordFacts, system }) {
-    if (outdoorFan >= power)
-      throw valueError(
-        `outdoorFan: must be below power (${show(power, "electric power", system)}), got ${show(outdoorFan, "electric power", system)}`,
-      );
+    checkFan(outdoorFan, power, "power", system);
     recordFacts({ COP: cooling / power });
     return step(rejectedHeat, { Q: cooling, P: power, Pf: outdoorFan });
   },

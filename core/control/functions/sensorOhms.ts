@@ -9,9 +9,19 @@ export const controlSensorOhms = cellFunction({
   id: "CONTROL.SENSOROHMS",
   topic: "control",
   summary: "Resistance that a 10 kΩ thermistor (NTC) should show at a temperature.",
-  keywords: ["thermistor", "NTC", "10k sensor", "check a sensor", "Steinhart-Hart", "beta"],
+  keywords: [
+    "thermistor",
+    "NTC",
+    "10k sensor",
+    "10K3",
+    "type II",
+    "type III",
+    "check a sensor",
+    "Steinhart-Hart",
+    "beta",
+  ],
   details: [
-    "10K3: Steinhart–Hart with the published constants. They give the published table back within 0.02 % from −40 to 60 °C.",
+    "Type II and type III: Steinhart–Hart with the published constants. Those of type II give the published table back within 0.02 % from −40 to 60 °C.",
   ],
   args: {
     temperature: quantity("temperature", "temperature of the sensor", SENSOR_SPAN),
@@ -28,6 +38,12 @@ export const controlSensorOhms = cellFunction({
     { inputs: { temperature: 25, units: "SI" }, expected: 10000, tolerance: 5, source: "ntcTable" },
     { inputs: { temperature: -20, units: "SI" }, expected: 97006.9, tolerance: 19.4, source: "ntcTable" },
     { inputs: { temperature: -40, units: "SI" }, expected: 336103.2, tolerance: 67.2, source: "ntcTable" },
+    {
+      inputs: { temperature: 0, sensor: "type III", units: "SI" },
+      expected: 29490,
+      tolerance: 60,
+      source: "ntcTypeThree",
+    },
     { inputs: { temperature: 0, sensor: 3380, units: "SI" }, expected: 28224, tolerance: 5, source: "betaEquation" },
   ],
   compute({ temperature, sensor }, { trace, recordFacts }) {

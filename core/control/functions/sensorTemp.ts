@@ -9,9 +9,9 @@ export const controlSensorTemp = cellFunction({
   id: "CONTROL.SENSORTEMP",
   topic: "control",
   summary: "Temperature of a 10 kΩ thermistor (NTC) by its resistance.",
-  keywords: ["thermistor", "NTC", "10k sensor", "Steinhart-Hart", "beta"],
+  keywords: ["thermistor", "NTC", "10k sensor", "10K3", "type II", "type III", "Steinhart-Hart", "beta"],
   details: [
-    "10K3: Steinhart–Hart with the published constants, which give the published table back within 0.01 °F from −40 to 140 °F.",
+    "Type II and type III: Steinhart–Hart with the published constants. Those of type II give the published table back within 0.01 °F from −40 to 140 °F.",
     "A beta value holds near 25 °C only; between two data sheets it may be off by 1 to 2 °F at 0 and 50 °C.",
     "Measure with the sensor unplugged from its controller.",
   ],
@@ -31,6 +31,13 @@ export const controlSensorTemp = cellFunction({
     { inputs: { ohms: 97006.9, units: "SI" }, expected: -20, tolerance: 0.02, source: "ntcTable" },
     { inputs: { ohms: 336103, units: "SI" }, expected: -40, tolerance: 0.02, source: "ntcTable" },
     { inputs: { ohms: 5325, sensor: 3380, units: "SI" }, expected: 42.5, tolerance: 0.06, source: "betaEquation" },
+    {
+      inputs: { ohms: 29490, sensor: "type III", units: "SI" },
+      expected: 0,
+      tolerance: 0.05,
+      source: "ntcTypeThree",
+      remark: "the type II curve reads 2 °C here",
+    },
     { inputs: { ohms: 30000000 }, expected: "#N/A", source: "commonPractice", remark: "a broken wire" },
   ],
   compute({ ohms, sensor }, { trace, recordFacts }) {

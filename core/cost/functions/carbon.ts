@@ -3,6 +3,7 @@ import { quantityResult } from "../../kernel/define/result";
 import { HEATER_EFFICIENCY, HEAT, SOURCE } from "../args";
 import { fieldEfficiency, gridAverage, typicalUsed, unusualHeatPump, woodCarbon } from "../cautions";
 import { sourceNamed } from "../data/heatSources";
+import { PRICE_FACTS, priceFacts, unusualInput } from "../prices";
 import { heatCarbon, checkEfficiency } from "../heatCost";
 
 export const costCarbon = cellFunction({
@@ -16,12 +17,13 @@ export const costCarbon = cellFunction({
   ],
   args: { heat: HEAT, source: SOURCE, efficiency: HEATER_EFFICIENCY },
   returns: quantityResult("carbon dioxide", "carbon dioxide"),
-  facts: { used: "number", typical: "yes/no" },
+  facts: { used: "number", typical: "yes/no", ...PRICE_FACTS },
   cautions: [
     { rule: gridAverage, raisedBy: { heat: 1e6, source: "heat pump" } },
     { rule: woodCarbon, raisedBy: { heat: 1e6, source: "wood" } },
     { rule: fieldEfficiency, raisedBy: { heat: 1e6, source: "propane" } },
     { rule: unusualHeatPump, raisedBy: { heat: 1e6, source: "heat pump", efficiency: 2 } },
+    { rule: unusualInput, raisedBy: { heat: 78.5, source: "natural gas" } },
     { rule: typicalUsed, raisedBy: { heat: 1e6, source: "fuel oil" } },
   ],
   checks: [
@@ -43,7 +45,7 @@ export const costCarbon = cellFunction({
   ],
   compute({ heat, source, efficiency }, { trace, recordFacts }) {
     checkEfficiency(source, efficiency);
-    recordFacts({ used: efficiency, typical: efficiency === sourceNamed(source).typical });
+    recordFacts({ used: efficiency, typical: efficiency === sourceNamed(source).typical, ...priceFacts() });
     return heatCarbon(source, heat, efficiency, trace);
   },
 });

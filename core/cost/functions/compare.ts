@@ -3,7 +3,9 @@ import { cellFunction } from "../../kernel/define/cellFunction";
 import { NO_VALUE, quantityResult, tableResult, wordResult } from "../../kernel/define/result";
 import { HEATER_EFFICIENCY, HEAT, PRICE, SOURCE } from "../args";
 import { ownTariff } from "../cautions";
+import { sourceNamed } from "../data/heatSources";
 import { heatCarbon, checkEfficiency, heatCost } from "../heatCost";
+import { PRICE_FACTS, isUnusualPrice, priceFacts, unusualInput } from "../prices";
 
 export const costCompare = cellFunction({
   id: "COST.COMPARE",
@@ -29,7 +31,11 @@ export const costCompare = cellFunction({
     timesCheapest: quantityResult("number", "cost on that of the cheapest source"),
     carbonDioxide: quantityResult("carbon dioxide", "carbon dioxide that goes with it"),
   }),
-  cautions: [{ rule: ownTariff, raisedBy: { heat: 1e6, prices: [["natural gas", 1.2]] } }],
+  facts: PRICE_FACTS,
+  cautions: [
+    { rule: ownTariff, raisedBy: { heat: 1e6, prices: [["natural gas", 1.2]] } },
+    { rule: unusualInput, raisedBy: { heat: 1e6, prices: [["natural gas", 14]] } },
+  ],
   checks: [
     {
       inputs: {
@@ -57,7 +63,7 @@ export const costCompare = cellFunction({
       remark: "7.648 on 4.332",
     },
   ],
-  compute({ heat, prices }, { trace }) {
+  compute({ heat, prices }, { trace, recordFacts }) {
     const found = prices.map(({ source, price, efficiency }, place) => {
       checkEfficiency(source, efficiency, `prices, row ${place + 1}, efficiency`);
       return trace.within(source, () => ({
@@ -67,6 +73,8 @@ export const costCompare = cellFunction({
         carbonDioxide: heatCarbon(source, heat, efficiency, trace),
       }));
     });
+    const odd = prices.find(({ source, price }) => isUnusualPrice(sourceNamed(source).price, price));
+    recordFacts(odd ? priceFacts(sourceNamed(odd.source).price, odd.price) : priceFacts());
     const cheapest = Math.min(...found.map(({ cost }) => cost));
     return found.map((each) => ({ ...each, timesCheapest: cheapest > 0 ? each.cost / cheapest : NO_VALUE }));
   },

@@ -4,6 +4,7 @@ import { HEATER_EFFICIENCY, HEAT, PRICE, SOURCE } from "../args";
 import { fieldEfficiency, ownTariff, typicalUsed, unusualHeatPump } from "../cautions";
 import { sourceNamed } from "../data/heatSources";
 import { checkEfficiency, heatCost } from "../heatCost";
+import { PRICE_FACTS, priceFacts, unusualInput } from "../prices";
 
 export const costOfHeat = cellFunction({
   id: "COST.OFHEAT",
@@ -16,11 +17,12 @@ export const costOfHeat = cellFunction({
   ],
   args: { heat: HEAT, source: SOURCE, price: PRICE, efficiency: HEATER_EFFICIENCY },
   returns: quantityResult("money", "cost of the heat"),
-  facts: { used: "number", typical: "yes/no" },
+  facts: { used: "number", typical: "yes/no", ...PRICE_FACTS },
   cautions: [
     { rule: fieldEfficiency, raisedBy: { heat: 1e6, source: "natural gas", price: 1.2 } },
     { rule: unusualHeatPump, raisedBy: { heat: 1e6, source: "heat pump", price: 0.15, efficiency: 9 } },
     { rule: typicalUsed, raisedBy: { heat: 1e6, source: "wood", price: 300 } },
+    { rule: unusualInput, raisedBy: { heat: 1e6, source: "electric resistance", price: 15 } },
     { rule: ownTariff, raisedBy: { heat: 1e6, source: "propane", price: 2.5 } },
   ],
   checks: [
@@ -64,7 +66,8 @@ export const costOfHeat = cellFunction({
   ],
   compute({ heat, source, price, efficiency }, { trace, recordFacts }) {
     checkEfficiency(source, efficiency);
-    recordFacts({ used: efficiency, typical: efficiency === sourceNamed(source).typical });
+    const { typical, price: priceKind } = sourceNamed(source);
+    recordFacts({ used: efficiency, typical: efficiency === typical, ...priceFacts(priceKind, price) });
     return heatCost(source, heat, price, efficiency, trace);
   },
 });

@@ -1,8 +1,11 @@
 import { quantity } from "../../kernel/define/argument";
 import { cellFunction } from "../../kernel/define/cellFunction";
-import { NO_VALUE, listResult, quantityResult } from "../../kernel/define/result";
+import { valueError } from "../../kernel/values/fault";
+import { listResult, quantityResult } from "../../kernel/define/result";
 import { costEstimate, neverPaysBack } from "../cautions";
 import { paybackOf } from "../simplePayback";
+
+const NEVER = { or: "never" } as const;
 
 export const costPayback = cellFunction({
   id: "COST.PAYBACK",
@@ -11,20 +14,24 @@ export const costPayback = cellFunction({
   keywords: ["NPV", "return on investment", "life cycle cost", "present value", "discount", "UPV"],
   details: [
     "The saving is that of a year at today's prices; it rises by the escalation every year, from the first on, and is paid at the year's end.",
-    "Discounted payback stays blank where the savings never reach the cost. A part of a year is found by the closed formula.",
+    'Both paybacks are "never" where the savings don\'t reach the cost; a saving may be nothing or negative. A part of a year is found by the closed formula.',
+    "Upkeep is of every year, replacement of one, both at today's prices without escalation. With them the discounted payback is the time from which the sum stays positive within the years that count; the simple one counts upkeep only.",
     "Discount and escalation both with inflation or both without it.",
   ],
   args: {
     cost: quantity("money", "cost now", { above: 0 }),
-    saving: quantity("money", "saving of a year at today's prices", { above: 0 }),
+    saving: quantity("money", "saving of a year"),
     discount: quantity("yearly rate", "discount rate, 3% or 0.03", { from: 0, to: 0.5 }).default(0.03),
     escalation: quantity("yearly rate", "yearly rise of the saving, 2% or 0.02", { from: -0.2, to: 0.3 }).default(0),
     years: quantity("years", "whole years that count", { from: 1, to: 60, whole: true }).default(15),
+    upkeep: quantity("money", "upkeep of a year", { from: 0 }).default(0),
+    replacement: quantity("money", "replacement, paid once", { from: 0 }).default(0),
+    replacementYear: quantity("years", "year of the replacement", { from: 1, to: 60, whole: true }).optional(),
   },
   returns: listResult("payback", {
-    simplePayback: quantityResult("years", "cost on the saving of a year"),
-    discountedPayback: quantityResult("years", "years until discounted savings reach the cost"),
-    netPresentValue: quantityResult("money", "present value of the savings less the cost"),
+    simplePayback: quantityResult("years", "cost on the saving of a year less upkeep", NEVER),
+    discountedPayback: quantityResult("years", "until discounted savings reach the cost", NEVER),
+    netPresentValue: quantityResult("money", "present value of savings less costs"),
     presentValueFactor: quantityResult("number", "present value of a yearly saving of 1"),
   }),
   cautions: [
@@ -47,6 +54,13 @@ export const costPayback = cellFunction({
       remark: "100 × 8.5302 − 1,000",
     },
     {
+      inputs: { cost: 500, saving: 100, discount: 0.03, years: 10, upkeep: 10, replacement: 50, replacementYear: 8 },
+      expected: { netPresentValue: 228.25, simplePayback: 5.5556 },
+      tolerance: 0.01,
+      source: "nistHandbook135",
+      remark: "90 × 8.5302 − 50 × 0.7894 − 500",
+    },
+    {
       inputs: { cost: 1000, saving: 100, discount: 0.03, escalation: 0.03, years: 10 },
       expected: { netPresentValue: 0, simplePayback: 10, discountedPayback: 10 },
       tolerance: 1e-9,
@@ -54,7 +68,9 @@ export const costPayback = cellFunction({
     },
   ],
   compute(investment, { trace }) {
-    const { simple, discounted, netPresentValue, presentValueFactor } = paybackOf(investment, trace);
-    return { simplePayback: simple, discountedPayback: discounted ?? NO_VALUE, netPresentValue, presentValueFactor };
+    if (investment.replacement > 0 && investment.replacementYear === undefined)
+      throw valueError("replacementYear: is blank: a replacement needs its year");
+    const { simple = NEVER.or, discounted = NEVER.or, ...rest } = paybackOf(investment, trace);
+    return { simplePayback: simple, discountedPayback: discounted, ...rest };
   },
 });

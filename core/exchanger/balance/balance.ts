@@ -12,15 +12,22 @@ export interface Sink {
   readonly temperature: number;
 }
 
-export interface Equilibrium extends MachineState {
+export interface Search {
+  readonly bracket: readonly [number, number];
+  readonly iterations: number;
+  readonly residual: number;
+  /** Name of the relation that holds at the answer. */
+  readonly solves: string;
+}
+
+/** A machine beside what takes its heat; without a search where its condensing is held. */
+export interface Operating extends MachineState {
   readonly sink: Sink;
-  readonly search: {
-    readonly bracket: readonly [number, number];
-    readonly iterations: number;
-    readonly residual: number;
-    /** Name of the relation that holds at the answer. */
-    readonly solves: string;
-  };
+  readonly search?: Search;
+}
+
+export interface Equilibrium extends Operating {
+  readonly search: Search;
 }
 
 /** Width of the last bracket, K: the heat balance then closes to better than a millionth. */
@@ -171,12 +178,26 @@ export const balanceOf = (
   };
 };
 
-/** The same machine on its outdoor coil, outdoor air and indoor wet bulb in K. */
-export const outdoorBalanceOf = (
+/** The machine at the condensing temperature `least`, K, where the sink alone would lead below it; undefined elsewhere. */
+function heldAt(machine: CoolingMachine, sink: Sink, least: number, wetBulb: number): Operating | undefined {
+  const { evaporating } = machine.rating;
+  if (least <= evaporating + 1) return undefined;
+  const running = runningAt(machine, least, wetBulb, evaporating);
+  const over = running.meanCondensing - sink.temperature;
+  if (sink.conductance * over <= running.rejected) return undefined;
+  return { ...running, sink: { ...sink, conductance: running.rejected / over } };
+}
+
+/** The same machine on its outdoor coil, never condensing below `least`; outdoor air and indoor wet bulb in K. */
+export function outdoorBalanceOf(
   machine: CoolingMachine,
   coil: OutdoorCoil,
   outdoor: number,
   wetBulb: number,
-): Equilibrium => solveEquilibrium(machine, airSink(machine, coil, outdoor), wetBulb);
+  least = 0,
+): Operating {
+  const sink = airSink(machine, coil, outdoor);
+  return heldAt(machine, sink, least, wetBulb) ?? solveEquilibrium(machine, sink, wetBulb);
+}
 
 export { machineOf };

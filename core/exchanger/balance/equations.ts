@@ -42,6 +42,19 @@ export const volumetricEfficiencyAt = equation({
   code: (x) => 1 - ((1 - x.e0) * (x.r ** (1 / x.n) - 1)) / (x.r0 ** (1 / x.n) - 1),
 });
 
+export const efficiencyByPower = equation({
+  name: "Efficiency of the compressor, from its power at the rating",
+  form: "eta = Q / (c * P)",
+  kind: "fraction",
+  symbols: {
+    Q: heat("cooling of the evaporator"),
+    c: symbol("COP", "COP of a loss-free compressor there", 3, 12),
+    P: symbol("electric power", "power less the fans'", 1e3, 1e5),
+  },
+  source: "identity",
+  code: (x) => x.Q / (x.c * x.P),
+});
+
 export const sweptVolume = equation({
   name: "Swept volume per second, from the rating",
   form: "V = Q / (e * rho * q)",

@@ -1,9 +1,14 @@
 /** The balance's input from the entries of its block. */
+import { ISENTROPIC_EFFICIENCY } from "../../cycle/args";
+import { valueError } from "../../kernel/values/fault";
 import { silent, type Trace } from "../../kernel/define/steps";
+import { quantityMark } from "../../kernel/values/quantityMark";
+import { loadRefrigerant } from "../../refrigerant/refrigerant";
 import { checkExchanger, type BalanceEntries } from "./inputs";
 import type { GivenExchanger } from "./balance";
 import type { CoilExchanger } from "./withCoil";
 import type { BalanceInput } from "./working";
+import { efficiencyOfPower } from "./machine";
 import { conductivityOfWall } from "../surface/overall";
 
 /** Entries that `checkExchanger` has found to be there. */
@@ -32,24 +37,42 @@ const exchangerOf = (inputs: BalanceEntries, trace: Trace): GivenExchanger | Coi
   };
 };
 
+/** Compressor's efficiency: as given, or by the power of the whole machine. */
+function efficiencyOf(inputs: BalanceEntries, machine: BalanceInput["machine"], trace: Trace): number {
+  const { ratedPower: power, efficiency } = inputs;
+  if (power === undefined) return efficiency;
+  // What stands at its default counts as left out.
+  if (efficiency !== ISENTROPIC_EFFICIENCY.fallback)
+    throw valueError("inputs: give one of rated power and efficiency, got both");
+  const fans = inputs.outdoorFan + inputs.indoorFan;
+  if (!(fans < power))
+    throw valueError(
+      `inputs: both fans must take less than rated power, ${quantityMark("electric power", power)}, got ${quantityMark("electric power", fans)}`,
+    );
+  return efficiencyOfPower({ ...machine, fluid: loadRefrigerant(machine.refrigerant) }, power - fans, trace);
+}
+
 /** Base units in, the model's SI record out; refuses UA and geometry together, neither, or half a geometry. */
 export const balanceInputOf = (inputs: BalanceEntries, trace: Trace = silent): BalanceInput => {
-  const { refrigerant, superheat, subcooling, efficiency, volumetricEfficiency, enteringWater, outdoor } = inputs;
+  const { superheat, subcooling, efficiency, volumetricEfficiency, enteringWater, outdoor } = inputs;
+  const machine = {
+    refrigerant: inputs.refrigerant,
+    superheat,
+    subcooling,
+    efficiency,
+    volumetricEfficiency,
+    cooling: inputs.ratedCooling + inputs.indoorFan,
+    evaporating: inputs.ratedEvaporating,
+    condensing: inputs.ratedCondensing,
+    wetBulb: inputs.ratedIndoorWetBulb,
+  };
   return {
-    machine: {
-      refrigerant,
-      superheat,
-      subcooling,
-      efficiency,
-      volumetricEfficiency,
-      cooling: inputs.ratedCooling,
-      evaporating: inputs.ratedEvaporating,
-      condensing: inputs.ratedCondensing,
-      wetBulb: inputs.ratedIndoorWetBulb,
-    },
+    machine: { ...machine, efficiency: efficiencyOf(inputs, machine, trace) },
     exchanger: exchangerOf(inputs, trace),
     coil: { ratedOutdoor: inputs.ratedOutdoor },
     conditions: { enteringWater, wetBulb: inputs.indoorWetBulb, outdoor },
     outdoorFan: inputs.outdoorFan,
+    indoorFan: inputs.indoorFan,
+    leastCondensing: inputs.leastCondensing,
   };
 };

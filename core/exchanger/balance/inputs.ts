@@ -67,6 +67,14 @@ export const BALANCE_INPUTS = block(
     ),
     greatestLeavingWater: POOL_WATER.describedAs("warmest water allowed to leave").default(degF(104)),
     ...GEOMETRY_ENTRIES,
+    ratedPower: quantity("electric power", "power of the whole machine at the rating", {
+      above: 0,
+      usual: [si("electric power", 0.5), si("electric power", 200)],
+    }).optional(),
+    indoorFan: quantity("electric power", "power of the indoor fan: cooling is then net", {
+      from: 0,
+      usual: [0, si("electric power", 5)],
+    }).default(0),
   },
   "input block: machine at its rating, UA or coil, water, air, limits",
 );
@@ -78,6 +86,9 @@ export type BalanceEntries = ValuesOf<typeof MACHINE_ENTRIES> &
     readonly enteringWater: number;
     readonly outdoor: number;
     readonly indoorWetBulb: number;
+    readonly leastCondensing: number;
+    readonly ratedPower?: number | undefined;
+    readonly indoorFan: number;
   };
 
 type GeometryKey = keyof typeof GEOMETRY_ENTRIES;

@@ -1,5 +1,6 @@
 /** A single-speed machine: a compressor of constant swept volume between an evaporator and whatever takes its heat. */
-import { notAvailable } from "../../kernel/values/fault";
+import { valueError, notAvailable } from "../../kernel/values/fault";
+import type { Trace } from "../../kernel/define/steps";
 import { bracketedRoot } from "../../numeric/root";
 import { quantityMark } from "../../kernel/values/quantityMark";
 import { solveCycle, type Cycle } from "../../cycle/cycle";
@@ -12,7 +13,7 @@ import {
 } from "../../refrigerant/saturation/saturation";
 import { checkRange, singlePhase } from "../../refrigerant/state/state";
 import { alongIsobar, stateByEntropy } from "../../refrigerant/state/stateBy";
-import { evaporatorLine, pumpedFlow, sweptVolume, volumetricEfficiencyAt } from "./equations";
+import { efficiencyByPower, evaporatorLine, pumpedFlow, sweptVolume, volumetricEfficiencyAt } from "./equations";
 
 export interface MachineRating {
   readonly fluid: Fluid;
@@ -63,6 +64,21 @@ export const machineOf = (rating: MachineRating): CoolingMachine => {
     exponent: Math.log(ratedRatio) / Math.log(rated.isentropicDischarge.density / rated.suction.density),
   };
 };
+
+const [LEAST_EFFICIENCY, MOST_EFFICIENCY] = [0.3, 0.95];
+
+/** The efficiency at which the compressor draws `power`, W, at its rating. */
+export function efficiencyOfPower(rating: MachineRating, power: number, trace: Trace): number {
+  const eta = trace.step(efficiencyByPower, {
+    Q: rating.cooling,
+    c: machineOf({ ...rating, efficiency: 1 }).rated.cop,
+    P: power,
+  });
+  if (eta >= LEAST_EFFICIENCY && eta <= MOST_EFFICIENCY) return eta;
+  throw valueError(
+    `inputs: rated power doesn't fit rated cooling: the compressor's efficiency would be ${eta.toFixed(2)}, expected ${LEAST_EFFICIENCY} to ${MOST_EFFICIENCY}`,
+  );
+}
 
 /** The mean of dew and bubble temperature at a pressure: what water or air sees of a blend that condenses, K. */
 export const meanCondensing = (fluid: Fluid, dew: number, pressure: number): number =>

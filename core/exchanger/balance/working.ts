@@ -22,8 +22,8 @@ import {
   type Balance,
   type BalanceConditions,
   type GivenExchanger,
+  type Operating,
   type OutdoorCoil,
-  type Equilibrium,
 } from "./balance";
 import { coilBalanceOf, coilDuty, type CoilExchanger } from "./withCoil";
 import { rateCoil, type CoilRating } from "../coil/coil";
@@ -37,6 +37,10 @@ export interface BalanceInput {
   readonly conditions: BalanceConditions & { readonly outdoor: number };
   /** W, saved on the pool. */
   readonly outdoorFan: number;
+  /** W, in the air that is cooled. */
+  readonly indoorFan: number;
+  /** Of the machine, K: held on the outdoor coil. */
+  readonly leastCondensing: number;
 }
 
 /** W and shares. */
@@ -44,7 +48,11 @@ export interface BothSides {
   readonly pool: Balance;
   /** The coil on the pool, where it is known by its geometry. */
   readonly coil: CoilRating | undefined;
-  readonly outdoors: Equilibrium;
+  readonly outdoors: Operating;
+  /** Net of the indoor fan, and power with the fans that run. */
+  readonly cooling: number;
+  readonly power: number;
+  readonly coolingOutdoors: number;
   readonly powerOutdoors: number;
   readonly change: { readonly cooling: number; readonly power: number; readonly COP: number };
 }
@@ -71,18 +79,20 @@ const traceMachine = (machine: CoolingMachine, trace: Trace): void =>
   });
 
 /** The answer once more, step by step: what the search found holds. */
-const traceEquilibrium = (machine: CoolingMachine, settled: Equilibrium, wetBulb: number, trace: Trace): void => {
+const traceEquilibrium = (machine: CoolingMachine, settled: Operating, wetBulb: number, trace: Trace): void => {
   const { rating, ratedRatio, exponent, swept } = machine;
   const { sink, search } = settled;
-  trace.solution({
-    unknown: "condensing dew temperature",
-    kind: "temperature",
-    solves: search.solves,
-    bracket: search.bracket,
-    iterations: search.iterations,
-    residual: search.residual,
-    answer: settled.condensing,
-  });
+  if (search)
+    trace.solution({
+      unknown: "condensing dew temperature",
+      kind: "temperature",
+      solves: search.solves,
+      bracket: search.bracket,
+      iterations: search.iterations,
+      residual: search.residual,
+      answer: settled.condensing,
+    });
+  else trace.remark("Held at the least condensing temperature: the fan is cut or cycles.");
   const { suction, cooling, work, rejected, condensingPressure, evaporatingPressure } = cycleAt(
     machine,
     settled,
@@ -151,7 +161,7 @@ const tracePool = (
 const traceOutdoors = (
   { coil, conditions }: BalanceInput,
   machine: CoolingMachine,
-  settled: Equilibrium,
+  settled: Operating,
   trace: Trace,
 ): void =>
   trace.within("On the outdoor coil", () => {
@@ -177,24 +187,29 @@ export const bothSides = (input: BalanceInput, trace: Trace = silent): BothSides
   const { conditions } = input;
   const machine = machineOf({ ...input.machine, fluid: loadRefrigerant(input.machine.refrigerant) });
   const { pool, coil } = settledOn(machine, input.exchanger, conditions);
-  const outdoors = outdoorBalanceOf(machine, input.coil, conditions.outdoor, conditions.wetBulb);
+  const outdoors = outdoorBalanceOf(machine, input.coil, conditions.outdoor, conditions.wetBulb, input.leastCondensing);
   if (trace.on) {
     traceMachine(machine, trace);
     tracePool(input, machine, pool, trace);
     traceOutdoors(input, machine, outdoors, trace);
   }
-  const powerOutdoors = outdoors.power + input.outdoorFan;
+  const net = ({ cooling }: Operating): number => cooling - input.indoorFan;
+  const power = pool.power + input.indoorFan;
+  const powerOutdoors = outdoors.power + input.outdoorFan + input.indoorFan;
   const change = (title: string, a: number, b: number): number =>
     trace.within(title, () => trace.step(changeOfHeat, { a, b }));
   return {
     pool,
     coil,
     outdoors,
+    cooling: net(pool),
+    power,
+    coolingOutdoors: net(outdoors),
     powerOutdoors,
     change: {
-      cooling: change("Change of cooling", outdoors.cooling, pool.cooling),
-      power: change("Change of power", powerOutdoors, pool.power),
-      COP: change("Change of COP", outdoors.cooling / powerOutdoors, pool.cooling / pool.power),
+      cooling: change("Change of cooling", net(outdoors), net(pool)),
+      power: change("Change of power", powerOutdoors, power),
+      COP: change("Change of COP", net(outdoors) / powerOutdoors, net(pool) / power),
     },
   };
 };

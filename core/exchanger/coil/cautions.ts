@@ -76,6 +76,28 @@ export const largeDrop = caution({
     `The refrigerant loses ${show(refrigerantDrop, "pressure drop")}, worth ${show(saturationDrop, "temperature difference")} of condensing temperature, which the zones leave out: more tubes in parallel or a larger bore.`,
 });
 
+export const portsLeftOut = caution({
+  code: "EXCHANGER-BUNDLE-DROP",
+  severity: "Caution",
+  source: "hydraulicsTexts",
+  description: "Without port bore the drop of the water is the bundle's only.",
+  needs: { portsKnown: "yes/no" },
+  when: ({ portsKnown }) => !portsKnown,
+  message: (_, show) =>
+    `"bundle drop" is not the exchanger's: two 1-1/2 in ports lose ${show(us("head", 1), "head")} at ${show(us("water flow", 40), "water flow")}. Give port bore.`,
+});
+
+export const bonding = caution({
+  code: "EXCHANGER-BONDING",
+  severity: "Danger",
+  source: "necBonding",
+  description: "Metal that touches pool water joins the bonding grid.",
+  needs: { coiled: "yes/no" },
+  when: ({ coiled }) => coiled,
+  message: () =>
+    "Bond tube and metal shell to the pool's equipotential grid (solid copper, 8 AWG or larger): electric shock in water. A licensed electrician decides.",
+});
+
 // What stands on any coil hangs on a coil being there, never on what its rating gives.
 
 export const poolChemistry = caution({

@@ -28,7 +28,10 @@ export interface CoilRating {
   readonly refrigerantDrop: number;
   /** What that drop costs in dew temperature, K. */
   readonly saturationDrop: number;
-  readonly waterDrop: number;
+  /** Friction along the coil alone, Pa. */
+  readonly bundleDrop: number;
+  /** With turns and ports, Pa; undefined where the ports aren't known. */
+  readonly waterDrop: number | undefined;
   /** kg */
   readonly holdUp: number;
   readonly height: number;
@@ -128,7 +131,8 @@ export const rateCoil = (
     waterVelocity: shell.velocity,
     refrigerantDrop: along.drop,
     saturationDrop: saturationLoss(fluid, curve.pressure, along.drop),
-    waterDrop: shell.drop,
+    bundleDrop: shell.drop,
+    waterDrop: shell.wholeDrop,
     holdUp: along.holdUp,
     height: shell.height,
     hottestFilm: hottest(found, zones),

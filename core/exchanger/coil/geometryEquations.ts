@@ -92,6 +92,36 @@ export const shellDrop = equation({
   code: (x) => ((x.f * x.H) / x.Dh) * ((x.rho * x.v ** 2) / 2),
 });
 
+/** Each turn counts as one row of tubes across the flow. */
+export const turnsDrop = equation({
+  name: "Drop of the water across the turns",
+  form: "dp = 0.3 * n * N * rho * v^2 / 2",
+  kind: "pressure drop",
+  symbols: {
+    n: symbol("number", "turns of one tube", 1, 60),
+    N: symbol("count", "tubes in parallel", 1, 3),
+    rho: symbol("density", "density of the water", 960, 1001),
+    v: symbol("velocity", "water velocity", 0.01, 3),
+  },
+  validity: "0.2 to 0.4 a turn in wide gaps, from memory: small beside the ports",
+  source: "commonPractice",
+  code: (x) => 0.3 * x.n * x.N * ((x.rho * x.v ** 2) / 2),
+});
+
+export const portsDrop = equation({
+  name: "Drop of the water in its ports",
+  form: "dp = (1 + 0.5) * rho * (4 * V / (pi * D^2))^2 / 2",
+  kind: "pressure drop",
+  symbols: {
+    rho: symbol("density", "density of the water", 960, 1001),
+    V: symbol("water flow", "water flow", 1e-4, 0.02),
+    D: symbol("diameter", "bore of a port", 0.02, 0.1),
+  },
+  validity: "one velocity head into the shell, half of one out of it",
+  source: "hydraulicsTexts",
+  code: (x) => 1.5 * ((x.rho * ((4 * x.V) / (Math.PI * x.D ** 2)) ** 2) / 2),
+});
+
 export const surfaceDifference = equation({
   name: "Surface over water",
   form: "d = dTm * Ro / Rt",

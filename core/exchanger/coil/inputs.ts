@@ -40,6 +40,10 @@ export const COIL_ENTRIES = {
 } as const;
 
 export const COIL_INPUTS = block(
-  { ...DUTY_ENTRIES, ...COIL_ENTRIES },
+  {
+    ...DUTY_ENTRIES,
+    ...COIL_ENTRIES,
+    portBore: size("bore of the shell's two water ports", [0.5, 6]).optional(),
+  },
   "input block: duty as for ZONES, tube, coil, shell, fouling",
 );

@@ -3,7 +3,16 @@ import { valueError } from "../../kernel/values/fault";
 import type { Trace } from "../../kernel/define/steps";
 import { quantityMark } from "../../kernel/values/quantityMark";
 import { frictionFactor } from "../../pipe/straight/friction";
-import { coilHeight, freeArea, hydraulicDiameter, shellDrop, shellVelocity, turnsOf } from "./geometryEquations";
+import {
+  coilHeight,
+  freeArea,
+  hydraulicDiameter,
+  portsDrop,
+  shellDrop,
+  shellVelocity,
+  turnsDrop,
+  turnsOf,
+} from "./geometryEquations";
 import { crossReynolds } from "../film/outsideEquations";
 import { waterAt } from "./zone";
 
@@ -20,6 +29,8 @@ export interface CoilGeometry {
   readonly shellDiameter: number;
   /** A closed body in the middle of the shell; 0 where the coil's core is open. */
   readonly coreDiameter: number;
+  /** Of the shell's two water ports. */
+  readonly portBore?: number | undefined;
   readonly insideFouling: number;
   readonly outsideFouling: number;
 }
@@ -52,5 +63,9 @@ export const shellSide = (coil: CoilGeometry, waterFlow: number, T: number, trac
   const Dh = trace.step(hydraulicDiameter, { Ds, Dk, H, Do, L, N });
   const { rho, mu } = waterAt(T);
   const f = frictionFactor(trace.step(crossReynolds, { rho, v, D: Dh, mu }), 0, Dh, trace);
-  return { velocity: v, height: H, drop: trace.step(shellDrop, { f, H, Dh, rho, v }) };
+  const drop = trace.step(shellDrop, { f, H, Dh, rho, v });
+  const { portBore: D } = coil;
+  if (D === undefined) return { velocity: v, height: H, drop, wholeDrop: undefined };
+  const wholeDrop = drop + trace.step(turnsDrop, { n, N, rho, v }) + trace.step(portsDrop, { rho, V: waterFlow, D });
+  return { velocity: v, height: H, drop, wholeDrop };
 };

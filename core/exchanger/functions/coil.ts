@@ -4,6 +4,7 @@ import { loadRefrigerant as fluidOf } from "../../refrigerant/refrigerant";
 import { EQUATION_SOURCES, TRANSPORT_SOURCES } from "../../refrigerant/sources";
 import { attackedMetal, cleanCoil } from "../surface/cautions";
 import {
+  bonding,
   fastCoilWater,
   fastestFor,
   filmsUncertain,
@@ -12,6 +13,7 @@ import {
   largeDrop,
   outsideCondensingData,
   poolChemistry,
+  portsLeftOut,
   shortArea,
   singleWall,
 } from "../coil/cautions";
@@ -40,7 +42,7 @@ export const exchangerCoil = cellFunction({
     "Duty and temperatures as EXCHANGER.ZONES; every zone has its own films, wall temperature and U on the outside area. Margin is area given over area needed, less one.",
     "Gas and liquid: Gnielinski with Schmidt's gain of a coil. Condensing: Shah 2009 averaged along the share of vapour, a straight-tube relation; above 1 °F of glide with the vapour's resistance (Silver, Bell and Ghaly).",
     "Water: one cylinder across the flow, forced (Churchill and Bernstein) and natural (Churchill and Chu) joined by fourth powers. It flows along the shell past the coil's ring, through core and gap alike: close the core to speed it up.",
-    "Drops: friction only, two phases by Müller-Steinhagen and Heck with the coil's friction; water along the hydraulic diameter, without nozzles and baffles. Hold-up by Rouhani and Axelsson.",
+    "Drops: friction only, two phases by Müller-Steinhagen and Heck with the coil's friction; bundle drop is that of the water along the hydraulic diameter alone. Most of the head is lost in the two ports: their bore gives the water drop, one velocity head in, half of one out, and 0.3 of one a turn; baffles are left out. Hold-up by Rouhani and Axelsson.",
     "Parallel tubes are wound into each other on one diameter; the pitch is that of neighbouring turns.",
   ],
   args: { inputs: COIL_INPUTS },
@@ -69,13 +71,15 @@ export const exchangerCoil = cellFunction({
     waterVelocity: quantityResult("velocity", "water past the coil"),
     refrigerantDrop: quantityResult("pressure drop", "friction drop of the refrigerant"),
     saturationDrop: quantityResult("temperature difference", "what it costs in dew temperature"),
-    waterDrop: quantityResult("pressure drop", "friction drop of the water"),
+    bundleDrop: quantityResult("pressure drop", "friction of the water along the coil only"),
     refrigerantHoldUp: quantityResult("mass", "refrigerant in the coil while it runs"),
     coilHeight: quantityResult("length", "height of the coil"),
     hottestFilm: quantityResult("temperature", "warmest surface that water touches"),
+    waterDrop: quantityResult("pressure drop", "drop of the water, ports included"),
   }),
   facts: {
     coiled: "yes/no",
+    portsKnown: "yes/no",
     tubeMaterial: "word",
     outsideData: "word",
     fastest: "velocity",
@@ -90,6 +94,8 @@ export const exchangerCoil = cellFunction({
       raisedBy: { inputs: { ...fernhill, condensing: 150, waterFlow: 3, refrigerant: "R-22" } },
     },
     { rule: shortArea, raisedBy: { inputs: { ...fernhill, tubeLength: 20 } } },
+    { rule: portsLeftOut, raisedBy: { inputs: fernhill } },
+    { rule: bonding, raisedBy: { inputs: fernhill } },
     { rule: filmsUncertain, raisedBy: { inputs: fernhill } },
     { rule: outsideCondensingData, raisedBy: { inputs: { ...fernhill, tubes: 1 } } },
     { rule: fastCoilWater, raisedBy: { inputs: { ...fernhill, material: "copper", waterFlow: 2000 } } },
@@ -108,6 +114,13 @@ export const exchangerCoil = cellFunction({
       tolerance: 0.01,
       source: "identity",
       remark: "π × 0.625 in × 60 ft × 4",
+    },
+    {
+      inputs: { inputs: { ...fernhill, portBore: 1.592 } },
+      expected: { waterDrop: 0.42 },
+      tolerance: 0.02,
+      source: "hydraulicsTexts",
+      remark: "1.5 velocity heads of two 1-1/2 in ports: 0.97 ft; the coil adds little",
     },
     {
       inputs: { inputs: { ...fernhill, outsideDiameter: 0.5, tubes: 1, tubeLength: 2.51327, coilDiameter: 9.6 } },
@@ -137,6 +150,7 @@ export const exchangerCoil = cellFunction({
     const { desuperheating, condensing, subcooling } = rating.zones;
     recordFacts({
       coiled: true,
+      portsKnown: inputs.portBore !== undefined,
       outsideData: rating.outsideData,
       fastest: fastestFor(material),
       insideFouling,
@@ -168,10 +182,11 @@ export const exchangerCoil = cellFunction({
       waterVelocity: rating.waterVelocity,
       refrigerantDrop: rating.refrigerantDrop,
       saturationDrop: rating.saturationDrop,
-      waterDrop: rating.waterDrop,
+      bundleDrop: rating.bundleDrop,
       refrigerantHoldUp: rating.holdUp,
       coilHeight: rating.height,
       hottestFilm: rating.hottestFilm,
+      waterDrop: rating.waterDrop ?? NO_VALUE,
     };
   },
 });

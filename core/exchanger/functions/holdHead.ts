@@ -15,11 +15,11 @@ export const exchangerHoldHead = cellFunction({
   summary: "Water flow through the exchanger that holds a least condensing temperature, and the bypass for it.",
   keywords: ["head pressure control", "bypass", "cold pool", "water regulating valve"],
   details: [
-    "The refrigerant is taken to condense at one temperature, heat and UA as constant. Less flow lowers the water's film coefficient, so that the true cut is somewhat smaller.",
+    "The refrigerant is taken to condense at one temperature and the heat as constant. The water's share of the resistance goes with the flow to the power −0.6; EXCHANGER.COIL shows the films that give the share: U on the outside area over the film outside.",
   ],
   args: {
     heat: HEAT_RATE.describedAs("heat rejected into the exchanger"),
-    ua: CONDUCTANCE,
+    ua: CONDUCTANCE.describedAs("conductance at full flow"),
     water: WATER_TEMPERATURE.describedAs("entering water"),
     leastCondensing: quantity("temperature", "least condensing temperature to hold", {
       from: us("temperature", 32),
@@ -27,6 +27,11 @@ export const exchangerHoldHead = cellFunction({
       usual: [us("temperature", 60), us("temperature", 130)],
     }),
     flow: WATER_FLOW.describedAs("full water flow"),
+    waterFilmShare: quantity("fraction", "share of the resistance that falls with the water's flow", {
+      from: 0,
+      to: 1,
+      usual: [0.2, 0.6],
+    }).default(0.4),
   },
   returns: listResult("how the head is held", {
     condensingAtFullFlow: quantityResult("temperature", "condensing temperature at full flow"),
@@ -43,7 +48,7 @@ export const exchangerHoldHead = cellFunction({
   ],
   checks: [
     {
-      inputs: { heat: 66.667, ua: 3170, water: 20, leastCondensing: 50, flow: 7.2, units: "SI" },
+      inputs: { heat: 66.667, ua: 3170, water: 20, leastCondensing: 50, flow: 7.2, waterFilmShare: 0, units: "SI" },
       expected: { flowThroughExchanger: 3.606, leavingWater: 36 },
       tolerance: "0.3 %",
       source: "incropera2007",
@@ -57,11 +62,18 @@ export const exchangerHoldHead = cellFunction({
       remark: "20 kW over 2,000 W/K need more than 10 K of difference",
     },
     {
-      inputs: { heat: 20, ua: 2000, water: 20, leastCondensing: 35.819767, flow: 3.6, units: "SI" },
+      inputs: { heat: 20, ua: 2000, water: 20, leastCondensing: 35.819767, flow: 3.6, waterFilmShare: 0, units: "SI" },
       expected: { flowThroughExchanger: 1.7259, leavingWater: 30 },
       tolerance: 0.02,
       source: "identity",
-      remark: "one transfer unit: C = 2,000 W/K, rise 10 K, condensing 10/(1 − 1/e) K above the water",
+      remark: "UA constant, one transfer unit: C = 2,000 W/K, rise 10 K, condensing 10/(1 − 1/e) K above the water",
+    },
+    {
+      inputs: { heat: 58500, ua: 4500, water: 72, leastCondensing: 90, flow: 35, waterFilmShare: 0.5 },
+      expected: { flowThroughExchanger: 21.76 },
+      tolerance: 0.05,
+      source: "bergman2011",
+      remark: "worked apart by halving; UA held constant would give 13.06 gpm, which condenses at 95 °F",
     },
   ],
   compute(args, { trace, recordFacts }) {

@@ -84,13 +84,20 @@ export const heldCondenser = relation({
   right: (x) => x.Q / (x.UA * (x.Tl - x.Tw)),
 });
 
-export const flowOfUnits = equation({
-  name: "Water flow of a capacity rate",
-  form: "V = UA / (N * rho * cp)",
-  kind: "water flow",
-  symbols: { UA, N: symbol("number", "transfer units", 0.1, 20), rho, cp },
-  source: "identity",
-  code: (x) => x.UA / (x.N * x.rho * x.cp),
+/** The rest of the resistance, refrigerant film and wall, stays. */
+export const conductanceAtFlow = equation({
+  name: "Conductance at the cut flow",
+  form: "UA = U0 / (1 - s + s * (Vf / V)^0.6)",
+  kind: "heat conductance",
+  symbols: {
+    U0: symbol("heat conductance", "conductance at full flow", 50, 50_000),
+    s: symbol("fraction", "share of the resistance on the water side", 0, 1),
+    Vf: symbol("water flow", "full flow", 2e-3, 0.05),
+    V,
+  },
+  validity: "water across tubes: its film goes with about the 0.6th power of the flow",
+  source: "commonPractice",
+  code: (x) => x.U0 / (1 - x.s + x.s * (x.Vf / x.V) ** 0.6),
 });
 
 export const bypassShare = equation({

@@ -4,12 +4,11 @@ import { silent, type Trace } from "../../kernel/define/steps";
 import { bracketedRoot } from "../../numeric/root";
 import { quantityMark } from "../../kernel/values/quantityMark";
 import { densityOfWater, heatCapacityOfWater } from "../../water/equations";
-import { decayShare } from "../surface/equations";
 import {
   bypassShare,
   capacityRateOfWater,
   condensingForDuty,
-  flowOfUnits,
+  conductanceAtFlow,
   heldCondenser,
   leavingWater,
   unitsOfCondenser,
@@ -18,7 +17,7 @@ import {
 export interface HeldHead {
   /** W */
   readonly heat: number;
-  /** W/K, taken as constant. */
+  /** At full flow, W/K. */
   readonly ua: number;
   /** Entering water, K. */
   readonly water: number;
@@ -26,6 +25,8 @@ export interface HeldHead {
   readonly leastCondensing: number;
   /** Full flow, m³/s. */
   readonly flow: number;
+  /** Share of the resistance at full flow that the water's film is. */
+  readonly waterFilmShare: number;
 }
 
 export interface HeldHeadAnswer {
@@ -42,27 +43,30 @@ export interface HeldHeadAnswer {
 /** Above the critical temperature of every refrigerant here, K. */
 const HOTTEST = 410;
 
-/** Widens the bracket beyond rounding: with many transfer units the root lies at its upper end. */
+/** Widens the bracket beyond rounding: with many transfer units the root lies at its lower end. */
 const MARGIN = 1e-9;
 
-/** Transfer units at which the condenser takes `heat` at just the least condensing temperature. */
-const heldUnits = ({ heat, ua, water, leastCondensing }: HeldHead, fullUnits: number, trace: Trace): number => {
-  const wanted = heat / (ua * (leastCondensing - water));
-  const [low, high] = [fullUnits * (1 - MARGIN), (1 + MARGIN) / wanted];
-  const root = bracketedRoot((N) => decayShare(N) - wanted, low, high, { tolerance: 1e-13 });
-  if (!root.found) throw notAvailable(`no water flow holds ${quantityMark("temperature", leastCondensing)}`);
+/** Flow, m³/s, at which the heat condenses at just the least condensing temperature; `perFlow` is J/(m³·K). */
+function heldFlow(held: HeldHead, perFlow: number, trace: Trace): number {
+  const { heat: Q, ua: U0, water: Tw, leastCondensing: Tl, flow: Vf, waterFilmShare: s } = held;
+  const unitsAt = (V: number): number => conductanceAtFlow.code({ U0, s, Vf, V }) / (perFlow * V);
+  const surplus = (V: number): number => Q - perFlow * V * -Math.expm1(-unitsAt(V)) * (Tl - Tw);
+  const low = (Q / (perFlow * (Tl - Tw))) * (1 - MARGIN);
+  const root = bracketedRoot(surplus, low, Vf * (1 + MARGIN), { tolerance: 1e-13 * Vf });
+  if (!root.found) throw notAvailable(`no water flow holds ${quantityMark("temperature", Tl)}`);
   trace.solution({
-    unknown: "transfer units at the cut flow",
-    kind: "number",
+    unknown: "flow through the exchanger",
+    kind: "water flow",
     solves: heldCondenser.name,
     bracket: root.bracket,
     iterations: root.iterations,
     residual: root.residual,
     answer: root.x,
   });
-  trace.relation(heldCondenser, { N: root.x, Q: heat, UA: ua, Tl: leastCondensing, Tw: water });
+  const UA = trace.step(conductanceAtFlow, { U0, s, Vf, V: root.x });
+  trace.relation(heldCondenser, { N: UA / (perFlow * root.x), Q, UA, Tl, Tw });
   return root.x;
-};
+}
 
 export const holdHeadOf = (held: HeldHead, trace: Trace = silent): HeldHeadAnswer => {
   const { heat: Q, ua: UA, water: Tw, flow } = held;
@@ -79,7 +83,7 @@ export const holdHeadOf = (held: HeldHead, trace: Trace = silent): HeldHeadAnswe
     const leaving = trace.step(leavingWater, { Tw, Q, C });
     return { condensingAtFullFlow, holds: false, flowThrough: flow, bypass: 0, leavingWater: leaving };
   }
-  const V = Math.min(flow, trace.step(flowOfUnits, { UA, N: heldUnits(held, N, trace), rho, cp }));
+  const V = Math.min(flow, heldFlow(held, rho * cp, trace));
   const bypass = trace.step(bypassShare, { V, Vf: flow });
   const cut = trace.step(capacityRateOfWater, { V, rho, cp });
   return {

@@ -11,6 +11,7 @@ import type {
 } from "../define/argument";
 import { normalizeKey } from "../define/argument";
 import { valueError } from "../values/fault";
+import { lookalike } from "./nearest";
 import { KINDS, show, toBase, type KindName, type System } from "../values/quantity";
 import { own } from "../values/own";
 import { plainMarks } from "../values/numberText";
@@ -177,13 +178,27 @@ export const matchWord = (shape: ChoiceShape, raw: CellScalar): string | undefin
   return known.get(text) ?? known.get(normalizeKey(text)) ?? known.get(normalizeKey(plainMarks(text)));
 };
 
+/** What to do about a word that belongs elsewhere. */
+const insteadOf = ({ instead = {} }: ChoiceShape, raw: CellScalar): string | undefined => {
+  const key = normalizeKey(String(raw));
+  return Object.hasOwn(instead, key) ? instead[key] : undefined;
+};
+
+/** A list of words this short needs no suggestion. */
+const FEW = 2;
+
+/** Advice on a word that isn't known, behind a colon; "" where there is nothing to say. */
+const adviceOn = (shape: ChoiceShape, raw: CellScalar): string => {
+  const near = typeof raw === "string" && shape.words.length > FEW ? lookalike(raw, shape.words) : undefined;
+  const advice = insteadOf(shape, raw) ?? (near === undefined ? undefined : `the nearest is "${near}"`);
+  return advice === undefined ? "" : `: ${advice}`;
+};
+
 const admitChoice = (shape: ChoiceShape, raw: CellScalar, name: string, desk: AdmitContext): string => {
   const word = matchWord(shape, raw);
   if (word !== undefined) return word;
   if (typeof raw === "string") refuseUnitWord(name, wordsText(shape.words), raw, desk);
-  const advice = typeof raw === "string" ? own(shape.instead, normalizeKey(raw)) : undefined;
-  const more = advice === undefined ? "" : `: ${advice}`;
-  throw valueError(`${name}: expected ${wordsText(shape.words)}, got ${describeInput(raw)}${more}`);
+  throw valueError(`${name}: expected ${wordsText(shape.words)}, got ${describeInput(raw)}${adviceOn(shape, raw)}`);
 };
 
 const admitEither = (
@@ -194,12 +209,13 @@ const admitEither = (
 ): string | number | ReadQuantity => {
   const word = typeof raw === "string" ? matchWord(shape.choice, raw) : undefined;
   if (word !== undefined) return word;
-  const kind = kindOf(shape.quantity.kind, desk.before);
+  const expected = `${wordsText(shape.choice.words)}, or ${expectedQuantity(kindOf(shape.quantity.kind, desk.before), desk.system)}`;
+  const advice = insteadOf(shape.choice, raw);
+  if (advice !== undefined) throw valueError(`${name}: expected ${expected}, got ${describeInput(raw)}: ${advice}`);
   if (typeof raw === "number" || (typeof raw === "string" && /^\s*[-+.\d]/.test(raw)))
     return admitQuantity(shape.quantity, raw, name, desk);
-  const expected = `${wordsText(shape.choice.words)}, or ${expectedQuantity(kind, desk.system)}`;
   if (typeof raw === "string") refuseUnitWord(name, expected, raw, desk);
-  throw valueError(`${name}: expected ${expected}, got ${describeInput(raw)}`);
+  throw valueError(`${name}: expected ${expected}, got ${describeInput(raw)}${adviceOn(shape.choice, raw)}`);
 };
 
 const YES: Readonly<Record<string, boolean>> = {

@@ -20,7 +20,7 @@ import {
   type CellMatrix,
   type CellScalar,
 } from "../values/cellInput";
-import { isMisspelt, nearest } from "./nearest";
+import { isMisspelt, lookalike } from "./nearest";
 
 /** A scalar's own unit column or header unit turns a bare number into a text with that unit. */
 const withOwnUnit = (raw: CellScalar, unit: string): CellScalar =>
@@ -51,7 +51,9 @@ const keysByLabel = (entries: Args): ReadonlyMap<string, string> =>
 
 const unknownLabel = (name: string, label: string, entries: Args): Error => {
   const labels = Object.keys(entries).map(labelOf);
-  return valueError(`${name}: no label ${quoteText(label)} here; the nearest is "${nearest(label, labels)}"`);
+  const near = lookalike(label, labels);
+  const advice = near === undefined ? "NOTE.INPUTS lists them" : `the nearest is "${near}"`;
+  return valueError(`${name}: no label ${quoteText(label)} here; ${advice}`);
 };
 
 interface FoundCell {

@@ -15,19 +15,32 @@ const distance = (a: string, b: string): number => {
   return row[b.length] ?? 0;
 };
 
-/** Letters that are missing count little where all that was typed stands in the known word: "area" is "pool area". */
-const dissimilarity = (wanted: string, known: string): number =>
-  wanted.length > 2 && known.includes(wanted) ? (known.length - wanted.length) / 100 : distance(wanted, known);
+const holds = (long: string, short: string): boolean => short.length > 2 && long.includes(short);
 
-/** The known word that is nearest; the first of equals. */
-export const nearest = (wanted: string, known: readonly string[]): string =>
+/** Letters more or less count little where one word holds the other: "area" is "pool area", "bubble cover" is "bubble". */
+const dissimilarity = (wanted: string, known: string): number =>
+  holds(known, wanted) || holds(wanted, known) ? Math.abs(known.length - wanted.length) / 100 : distance(wanted, known);
+
+const closest = (wanted: string, known: readonly string[]) =>
   known.reduce(
     (best, each) => {
       const far = dissimilarity(normalizeKey(wanted), normalizeKey(each));
       return far < best.far ? { each, far } : best;
     },
     { each: known[0] ?? "", far: Number.POSITIVE_INFINITY },
-  ).each;
+  );
+
+/** The known word that is nearest; the first of equals. */
+export const nearest = (wanted: string, known: readonly string[]): string => closest(wanted, known).each;
+
+/** Share of the letters that may differ between a word and what it looks like. */
+const ALIKE = 0.4;
+
+/** The known word that one looks like: at least one letter may differ; undefined where it looks like none. */
+export function lookalike(wanted: string, known: readonly string[]): string | undefined {
+  const { each, far } = closest(wanted, known);
+  return far <= Math.max(1, ALIKE * normalizeKey(wanted).length) ? each : undefined;
+}
 
 /** Letters that a word of this length may have wrong and still be meant for another. */
 const slips = (letters: number): number => (letters < 5 ? 1 : letters < 9 ? 2 : 3);

@@ -29,7 +29,7 @@ export const airAndWaterSources = sourceEntries({
   },
   ashraePsychrometrics: {
     short: "ASHRAE Handbook 2017",
-    full: "ASHRAE Handbook, Fundamentals (2017), chapter 1, Psychrometrics (after R. W. Hyland, A. Wexler: Formulations for the thermodynamic properties of the saturated phases of H2O, ASHRAE Transactions 89(2A), 1983, 500–519), as carried by PsychroLib 2.5.0 (MIT, npm package psychrolib 1.1.1).",
+    full: "ASHRAE Handbook, Fundamentals (2017), chapter 1, Psychrometrics (after R. W. Hyland, A. Wexler: Formulations for the thermodynamic properties of the saturated phases of H2O, ASHRAE Transactions 89(2A), 1983, 500–519), checked beside PsychroLib 2.5.0 (MIT, npm package psychrolib 1.1.1).",
     seen: "copied",
   },
   moistAirRp1485: {
@@ -40,6 +40,11 @@ export const airAndWaterSources = sourceEntries({
   iapwsR14: {
     short: "IAPWS R14-08(2011)",
     full: "IAPWS: Revised release on the pressure along the melting and sublimation curves of ordinary water substance, R14-08(2011) (W. Wagner, T. Riethmann, R. Feistel, A. H. Harvey, J. Phys. Chem. Ref. Data 40 (2011) 043103); coefficients from memory, checked against its value at 230 K.",
+    seen: "memory",
+  },
+  spencer1971: {
+    short: "Spencer 1971",
+    full: "J. W. Spencer: Fourier series representation of the position of the sun, Search 2 (1971) 172; from memory.",
     seen: "memory",
   },
 });

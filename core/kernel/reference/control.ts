@@ -4,7 +4,12 @@ import { sourceEntries } from "./entry";
 export const controlSources = sourceEntries({
   ntcTable: {
     short: "10 kΩ NTC table",
-    full: "Resistance table of the 10 kΩ NTC thermistor 10K3 (type II) and its Steinhart–Hart constants A 1.12924e-3, B 2.34108e-4, C 0.87755e-7, as published in instrument manuals.",
+    full: "Resistance table of the 10 kΩ NTC thermistor type II (sold as 10K3, among other names) and its Steinhart–Hart constants A 1.12924e-3, B 2.34108e-4, C 0.87755e-7, as published in instrument manuals.",
+    seen: "opened",
+  },
+  ntcTypeThree: {
+    short: "10 kΩ NTC type III",
+    full: "Steinhart–Hart constants A 1.028444e-3, B 2.392435e-4, C 1.562216e-7 of the 10 kΩ NTC type III, as open firmware prints them (as 10K4); its table (29,490 ohm at 0 °C) from memory.",
     seen: "opened",
   },
   steinhartHart1968: {

@@ -107,6 +107,11 @@ export const pipeSources = sourceEntries({
     full: "Virginia Graeme Baker Pool and Spa Safety Act (in force 19 December 2008): drain covers to ASME/ANSI A112.19.8 or its successor ANSI/APSP-16, each with a rated flow; as told by notes on the act.",
     seen: "copied",
   },
+  necBonding: {
+    short: "NEC 680.26",
+    full: "National Electrical Code, 680.26(B) and (C): equipotential bonding of pools, solid copper not smaller than 8 AWG; as told by code notes.",
+    seen: "copied",
+  },
   filterNotes: {
     short: "pool filtration notes",
     full: "Pool filtration notes: a filter is cleaned when it loses 8 to 10 psi more than clean.",

@@ -1,11 +1,12 @@
 /**
- * Texts that carry their own unit: "105 degF", "12 m", "1 1/2 in", 3' 6". A normaliser for trade spellings comes first,
- * then the unit texts that we print ourselves, then mathjs, whose units-only build is made on first use.
+ * Texts that carry their own unit: "105 degF", "12 m", "1 1/2 in", 3' 6". The unit texts that we print ourselves come
+ * first, then trade spellings (unitWords.ts) and mathjs, whose units-only build is made on first use.
  */
 import { own } from "./own";
 import { feetAndInches, leadingNumber, plainMarks, type NumberRefusal } from "./numberText";
 import { numberUnits } from "./mathjsUnits";
 import { KINDS, us, type KindName, type System, type Unit } from "./quantity";
+import { TRADE, spelled } from "../unitWords";
 
 /** A value in base units, and how a pressure said that it was read. */
 export interface ReadQuantity {
@@ -13,58 +14,12 @@ export interface ReadQuantity {
   readonly basis?: "gauge" | "absolute";
 }
 
-/** Trade units that mathjs lacks, by definition in units that it has. */
-const TRADE: readonly (readonly [string, string])[] = [
-  ["gpm", "1 gal/minute"],
-  ["mph", "1 mi/h"],
-  ["kBTU", "1000 BTU"],
-  ["MBH", "1000 BTU/h"],
-  ["therm", "100000 BTU"],
-  ["tonRefrigeration", "12000 BTU/h"],
-  ["inHg", "3386.388640341 Pa"],
-  ["ftH2O", "2989.06692 Pa"],
-  ["mH2O", "9806.65 Pa"],
-  ["cP", "0.001 Pa s"],
-  ["cord", "128 ft^3"],
-];
-
 const lazily = <T>(build: () => T): (() => T) => {
   let built: T | undefined;
   return () => (built ??= build());
 };
 
 const units = lazily(() => numberUnits(TRADE));
-
-const DEGREE = /(?:°|º|\bdeg(?:rees?)?\b)\s*([FCK])\b|\b(?:fahrenheit)\b|\b(?:celsius)\b/giu;
-
-/** Trade spellings to what mathjs reads. */
-const spelled = (text: string): string =>
-  text
-    .replace(/[\u2212\u2013]/g, "-")
-    .replace(/²/g, "^2")
-    .replace(/³/g, "^3")
-    .replace(/[·⋅]/g, " ")
-    .replace(DEGREE, (whole, letter?: string) => {
-      const scale = (letter ?? whole).charAt(0).toUpperCase();
-      return scale === "K" ? "K" : scale === "F" ? "degF" : "degC";
-    })
-    .replace(/\bdeg([fc])\b/gi, (_, letter: string) => `deg${letter.toUpperCase()}`)
-    .replace(/\bkbtuh?\b/gi, (word) => (/h$/i.test(word) ? "kBTU/h" : "kBTU"))
-    .replace(/\bbtuh\b/gi, "BTU/h")
-    .replace(/\bbtu\b/gi, "BTU")
-    .replace(/\bmbh\b/gi, "MBH")
-    .replace(/\bUSgpm\b|\bgal\/min\b/gi, "gpm")
-    .replace(/\bgallons?\b/gi, "gal")
-    .replace(/\btons?\b(?:\s+of\s+refrigeration)?/gi, "tonRefrigeration")
-    .replace(/\b(?:ft|feet|foot)\s*(?:of\s+)?(?:water|wc|w\.c\.)/gi, "ftH2O")
-    .replace(/\bm\s*(?:of\s+)?(?:water|wc)\b/gi, "mH2O")
-    .replace(/\bmicrons?\b/gi, "(0.13332236842105263 Pa)")
-    .replace(/\bcu\.?\s*ft\b/gi, "ft^3")
-    .replace(/\bsq\.?\s*ft\b/gi, "ft^2")
-    .replace(/(?<=\d|\s|^)(?:ft\.?|feet|')$/i, "ft")
-    .replace(/(?<=\d|\s|^)(?:inches|inch|in\.|")$/i, "in")
-    .replace(/\bhrs?\b|\bhours?\b/gi, "h")
-    .trim();
 
 const printed = (kind: KindName, rest: string): Unit | undefined => {
   const { US, SI } = KINDS[kind];
@@ -118,7 +73,7 @@ const DIMENSIONLESS: Readonly<Partial<Record<KindName, Readonly<Record<string, n
 const CURRENCY = /^(?:\p{Sc}|[A-Z]{3})$/u;
 
 const withoutDimension = (kind: KindName, number: number, rest: string): ReadQuantity | NumberRefusal => {
-  const factor = own(DIMENSIONLESS[kind], rest.toLowerCase());
+  const factor = own(DIMENSIONLESS[kind], rest.toLowerCase().replace(/^(?:percent|pct|% ?rh)$/, "%"));
   if (factor !== undefined) return { value: number * factor };
   if (kind === "money" && CURRENCY.test(rest)) return { value: number };
   const { text } = KINDS[kind].US;
@@ -135,6 +90,25 @@ const pricePer = (kind: KindName, number: number, rest: string): number | Number
   return typeof amount === "string" ? amount : number / amount;
 };
 
+/** Of water at 60 °F, N/m³: a head given as a pressure counts as a column of it, 2.309 ft for a psi. */
+const WEIGHT_OF_WATER = 999.016 * 9.80665;
+
+/** A head in ft or m of water, or as a pressure that water exerts; m. */
+const headText = (number: number, words: string): number | NumberRefusal => {
+  const plain = words.replace(/H2O$|\s*(?:of\s+)?head$/i, "");
+  const asHead = byMath("head", number, plain);
+  const asPressure = typeof asHead === "string" ? byMath("head", number, plain, "Pa") : 0;
+  return typeof asHead === "string" && typeof asPressure === "number" ? asPressure / WEIGHT_OF_WATER : asHead;
+};
+
+/** "8 lb 4 oz" in pounds; undefined where the text isn't of that form. */
+const poundsAndOunces = (text: string): number | undefined => {
+  const match = /^(\d+)\s*lbs?\.?\s+(\d+(?:\.\d+)?)\s*oz\.?$/i.exec(text);
+  return match ? Number(match[1]) + Number(match[2]) / 16 : undefined;
+};
+
+const DECIMAL_COMMA = /^[+-]?\d*,\d/;
+
 /** The unit reader would take a number in the unit for its factor. */
 const SECOND_NUMBER = /^[.,'+-]?\d/;
 
@@ -147,10 +121,14 @@ export const readQuantityText = (text: string, kind: KindName, system: System): 
   const bare = kind === "money" || kind.startsWith("price") ? plain.replace(/^\p{Sc}\s*/u, "") : plain;
   const inches = KINDS[kind].base === "m" ? feetAndInches(bare) : undefined;
   if (inches !== undefined) return typeof inches === "string" ? inches : { value: us("diameter", inches) };
+  const pounds = kind === "mass" ? poundsAndOunces(bare) : undefined;
+  if (pounds !== undefined) return { value: us("mass", pounds) };
   const start = leadingNumber(bare);
   if (typeof start === "string") return start;
+  if (system === "US" && DECIMAL_COMMA.test(bare)) return "a comma is no decimal mark in US units: write a point";
   const { number } = start;
-  const rest = start.rest.trim();
+  // "4-ton"
+  const rest = start.rest.trim().replace(/^-\s*(?=[a-z])/i, "");
   const units = KINDS[kind];
   const unit = rest === "" ? units[system] : printed(kind, rest);
   if (unit) return { value: (number + unit.shift) * unit.factor };
@@ -163,6 +141,7 @@ export const readQuantityText = (text: string, kind: KindName, system: System): 
   const scale = kind === "temperature difference" ? own(DIFFERENCES, words) : undefined;
   if (scale !== undefined) return { value: number * scale };
   if (kind === "cooling rating") return coolingRating(number, words);
+  if (kind === "head") return wrapped(headText(number, words));
   return wrapped(
     byMath(kind, number, kind === "temperature" ? (own(TEMPERATURES, words.toUpperCase()) ?? words) : words),
   );

@@ -12,6 +12,17 @@ export const checkValves = caution({
     `A check valve at each condenser's outlet, and a bleed of the idle condenser to the suction line: without them refrigerant gathers in the colder, idle one, up to ${show(worstShortage, "mass")} more than it holds as vapour, and the running circuit starves.`,
 });
 
+export const idleTakesAll = caution({
+  code: "LINE-CHARGE-ALL-IDLE",
+  severity: "Warning",
+  source: "commonPractice",
+  description: "An idle condenser has room for the whole charge.",
+  needs: { fullOutdoorCoil: "mass", fullPoolExchanger: "mass", newCharge: "mass" },
+  when: ({ fullOutdoorCoil, fullPoolExchanger, newCharge }) => Math.max(fullOutdoorCoil, fullPoolExchanger) > newCharge,
+  message: ({ fullOutdoorCoil, fullPoolExchanger, newCharge }, show) =>
+    `An idle condenser has room for ${show(Math.max(fullOutdoorCoil, fullPoolExchanger), "mass")} of liquid: unbled it may take the whole charge of ${show(newCharge, "mass")}. Check volumes and nameplate.`,
+});
+
 export const trappedLiquid = caution({
   code: "LINE-CHARGE-TRAPPED",
   severity: "Danger",

@@ -108,6 +108,9 @@ export const solveChargeBalance = (inputs: ChargeInputs, trace: Trace = silent) 
   const warm = saturatedState(fluid, inputs.warmestReceiver, "bubble").density;
   const rho = traceDensity(fluid, "liquid in the receiver at its warmest", inputs.warmestReceiver, warm, trace);
   const chargeAdded = Math.max(needOutdoors, needPool) - parts.outdoorCoil;
+  const newCharge = nameplateCharge === undefined ? undefined : nameplateCharge + chargeAdded;
+  // An idle condenser can't fill with more liquid than there is.
+  const shortage = (full: number, vapour: number): number => Math.max(0, Math.min(full, newCharge ?? full) - vapour);
   return {
     ...parts,
     needOutdoors,
@@ -116,11 +119,11 @@ export const solveChargeBalance = (inputs: ChargeInputs, trace: Trace = silent) 
     fullOutdoorCoil: idles.fullOutdoorCoil,
     fullPoolExchanger: idles.fullPoolExchanger,
     worstShortage: Math.max(
-      idles.fullOutdoorCoil - idles.idleOutdoorCoil,
-      idles.fullPoolExchanger - idles.idlePoolExchanger,
+      shortage(idles.fullOutdoorCoil, idles.idleOutdoorCoil),
+      shortage(idles.fullPoolExchanger, idles.idlePoolExchanger),
     ),
     receiverVolume: trace.step(receiverVolume, { d: difference, fill: inputs.receiverFill, rho }),
     chargeAdded,
-    newCharge: nameplateCharge === undefined ? NO_VALUE : nameplateCharge + chargeAdded,
+    newCharge: newCharge ?? NO_VALUE,
   };
 };

@@ -3,7 +3,7 @@ import { valueError } from "../../kernel/values/fault";
 import { listResult, quantityResult } from "../../kernel/define/result";
 import { certifiedWork } from "../../refrigerant/cautions";
 import { EQUATION_SOURCES } from "../../refrigerant/sources";
-import { bothModes, checkValves, holdUpEstimated, trappedLiquid } from "../charge/cautions";
+import { bothModes, checkValves, holdUpEstimated, idleTakesAll, trappedLiquid } from "../charge/cautions";
 import { CHARGE_INPUTS } from "../charge/inputs";
 import { solveChargeBalance as balance, type ChargeInputs } from "../charge/chargeBalance";
 
@@ -50,7 +50,7 @@ export const lineChargeBalance = cellFunction({
     "A running condenser holds gas, a condensing part by Zivi's void fraction and subcooled liquid, by the shares given; an idle one holds vapour at suction pressure, as bled.",
     "Needs are those of the parts that differ: both condensers and the added lines. The charge added counts above what the machine holds on its outdoor coil alone.",
     "Added lines count in pool mode only: the check valve stands where they join the machine's own liquid line. With the valve at the exchanger they stay full in both modes.",
-    "Worst case: the idle condenser full of liquid at its own temperature. The receiver holds the difference between the modes, filled to at most 80 % at its warmest.",
+    "Worst case: the idle condenser full of liquid at its own temperature, or holding the whole charge where the nameplate's is given and that is less. The receiver holds the difference between the modes, filled to at most 80 % at its warmest.",
   ],
   args: { inputs: CHARGE_INPUTS },
   returns: listResult("charge balance", {
@@ -74,6 +74,7 @@ export const lineChargeBalance = cellFunction({
     { rule: checkValves, raisedBy: { inputs: fernhill } },
     { rule: bothModes, raisedBy: { inputs: fernhill } },
     { rule: holdUpEstimated, raisedBy: { inputs: fernhill } },
+    { rule: idleTakesAll, raisedBy: { inputs: { ...fernhill, nameplateCharge: 4 } } },
     { rule: certifiedWork, raisedBy: { inputs: fernhill } },
   ],
   sources: EQUATION_SOURCES,

@@ -59,7 +59,7 @@ export const CEMENT_BANDS: readonly CementBand[] = [
   { to: 8, set: [1, 4, 12], cure: [6, 12, 48], cureHigh: [24, 48, 192], highest: 315 },
 ];
 
-/** Joints that a US quart of cement makes, by size; the same table. Primer lasts for half as many. */
+/** Joints that a US quart of cement makes, by size; the same table. A quart of primer serves twice as many. */
 export const JOINTS_PER_QUART: readonly (readonly [string, number])[] = [
   ["1/2 in", 300],
   ["3/4 in", 200],

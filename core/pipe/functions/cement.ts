@@ -8,7 +8,8 @@ import { jointsPerQuart } from "../plastic/plastic";
 
 /** A US quart, m³. */
 const QUART = 0.003785411784 / 4;
-const PRIMER_SHARE = 2;
+/** Primer over cement, by volume: a quart of primer serves twice the joints (common practice; the label governs). */
+const PRIMER_SHARE = 0.5;
 
 export const pipeCement = cellFunction({
   id: "PIPE.CEMENT",
@@ -16,7 +17,7 @@ export const pipeCement = cellFunction({
   summary: "Solvent cement and primer for a list of joints.",
   keywords: ["glue", "take-off", "primer"],
   details: [
-    "Joints per quart as printed in plastics manuals; primer lasts for half as many joints. Sizes that the table lacks count as the next larger one.",
+    "Joints per quart as printed in plastics manuals; a quart of primer serves twice the joints (common practice). The labels govern. Sizes that the table lacks count as the next larger one.",
   ],
   args: {
     joints: rows(
@@ -48,6 +49,13 @@ export const pipeCement = cellFunction({
       tolerance: 1e-6,
       source: "cementTable",
       remark: "a quart each",
+    },
+    {
+      inputs: { joints: [{ size: "2 in", joints: 120 }] },
+      expected: { row: "2 in", column: "primer", value: 0.25 },
+      tolerance: 1e-9,
+      source: "commonPractice",
+      remark: "a quart of primer for twice the 60 joints of a quart of cement",
     },
   ],
   compute({ joints }, { trace }) {

@@ -2,9 +2,12 @@ import { choice, quantity, rows, text } from "../../kernel/define/argument";
 import { cellFunction } from "../../kernel/define/cellFunction";
 import { WATER_FLOW } from "../../kernel/define/glossary";
 import { quantityResult, tableResult, wordResult } from "../../kernel/define/result";
+import { GRAVITY } from "../../numeric/constants";
 import { LOOP_WATER, NOMINAL_SIZE, SCHEDULE } from "../args";
 import { contestedFittings } from "../cautions";
-import { cleanFilter, drainCover, fastReturn, fastSuction } from "../network/cautions";
+import { cleanFilter, drainCover, fastReturn, fastSuction, smallExchangerLoss } from "../network/cautions";
+import { meanVelocity } from "../equations";
+import { boreOf } from "../straight/bore";
 import { PIPE_WORD, loopLines, type LoopItem } from "../network/loop";
 
 const ITEM = {
@@ -21,6 +24,12 @@ const ITEM = {
   flowCoefficient: quantity("number", "flow coefficient Cv of a valve: gpm at 1 psi", { above: 0 }).optional(),
 };
 
+/** 1.5 velocity heads of two 3 in ports, in and out of an exchanger's shell, m. */
+function portsLossAt(flow: number): number {
+  const v = meanVelocity.code({ Q: flow, D: boreOf("3 in", "40", "average") });
+  return (1.5 * v ** 2) / (2 * GRAVITY);
+}
+
 const isCleanFilter = ({ what }: LoopItem): boolean => /filter/i.test(what) && !/dirty|backwash/i.test(what);
 
 export const pipeLoop = cellFunction({
@@ -29,7 +38,7 @@ export const pipeLoop = cellFunction({
   summary: "Head that a pool loop takes, row by row, with subtotals of suction and return and its system curve.",
   keywords: ["total dynamic head", "TDH", "system curve", "pressure drop of the loop", "take-off", "filter"],
   details: [
-    "Columns: what, size, length or count, loss, known flow, side, flow coefficient; a header row may put them in another order. Give a loss in psi as head: 1 psi is 2.31 ft.",
+    "Columns: what, size, length or count, loss, known flow, side, flow coefficient; a header row may put them in another order. A loss in psi counts as a head of water at 60 °F (62.37 lb/ft³): 1 psi is 2.309 ft.",
     "Pipe by Darcy and Weisbach, fittings by the three-constant method, both on the average bore; other parts by their loss at a known flow, which rises with the flow squared, or by their flow coefficient. A fitting with a known loss of its own takes that.",
     "The velocity of a sum is the highest of its rows. The system curve h = k Q² is exact at this flow only: its coefficients add up, static head is not in it.",
   ],
@@ -56,12 +65,19 @@ export const pipeLoop = cellFunction({
     },
     { total: true },
   ),
-  facts: { suctionVelocity: "velocity", returnVelocity: "velocity", cleanFilter: "yes/no" },
+  facts: {
+    suctionVelocity: "velocity",
+    returnVelocity: "velocity",
+    cleanFilter: "yes/no",
+    exchangerLoss: "head",
+    portsLoss: "head",
+  },
   cautions: [
     { rule: drainCover, raisedBy: { items: [["pipe", "2 in", 40]], flow: 40 } },
     { rule: fastSuction, raisedBy: { items: [["pipe", "2 in", 10, null, null, "suction"]], flow: 70 } },
     { rule: fastReturn, raisedBy: { items: [["pipe", "2 in", 10]], flow: 90 } },
     { rule: cleanFilter, raisedBy: { items: [["filter, clean", null, 1, 8, 50]], flow: 50 } },
+    { rule: smallExchangerLoss, raisedBy: { items: [["exchanger", null, 1, 0.0014, 40]], flow: 40 } },
     { rule: contestedFittings, raisedBy: { items: [["elbow 90", "2 in", 8]], flow: 50 } },
   ],
   example: {
@@ -114,7 +130,10 @@ export const pipeLoop = cellFunction({
   compute({ items, flow, water, schedule }, { trace, recordFacts }) {
     const lines = loopLines(items, { flow, water, schedule }, trace);
     const [suction, back] = [lines.at(-3)?.velocity, lines.at(-2)?.velocity];
+    const exchanger = items.findIndex(({ what }) => /exchanger/i.test(what));
     recordFacts({
+      portsLoss: portsLossAt(flow),
+      ...(exchanger >= 0 && { exchangerLoss: lines[exchanger]?.head ?? 0 }),
       cleanFilter: items.some(isCleanFilter),
       ...(typeof suction === "number" ? { suctionVelocity: suction } : {}),
       ...(typeof back === "number" ? { returnVelocity: back } : {}),

@@ -38,6 +38,7 @@ export const pipeOperating = cellFunction({
   summary: "Flow and head where a pump curve meets the system curve of a loop.",
   keywords: ["operating point", "duty point", "pump curve", "affinity laws", "variable speed", "series", "parallel"],
   details: [
+    "A head given in psi or kPa counts as a column of water at 60 °F (62.37 lb/ft³): 1 psi is 2.309 ft.",
     "System: H = static + (known − static) × (Q/known flow)²; the known head is total, static included. In a closed-over pool loop the static head is near zero.",
     "The pump curve runs through its points as a monotone cubic, without overshoot; it is not carried beyond its first and last point.",
     "Speed by the affinity laws (flow by speed, head by its square). Two pumps are equal: in series their heads add up, in parallel their flows.",

@@ -15,6 +15,7 @@ export const pipePumpPower = cellFunction({
   summary: "Power that a pump takes for a flow and a head.",
   keywords: ["horsepower", "pump energy", "wire to water"],
   details: [
+    "A head given in psi or kPa counts as a column of water at 60 °F (62.37 lb/ft³): 1 psi is 2.309 ft.",
     "With the pump's efficiency alone the answer is shaft power; with wire-to-water efficiency it is electrical power. 1 hp = 0.7457 kW.",
   ],
   args: {

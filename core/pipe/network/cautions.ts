@@ -38,6 +38,28 @@ export const drainCover = caution({
     "Suction entrapment: check the flow against the rated flow of every drain and skimmer cover, with one of them blocked, whenever pump, speed, valves or pipe change. A single blockable drain needs a second means of protection. Local code and a licensed pool contractor decide.",
 });
 
+export const smallExchangerLoss = caution({
+  code: "PIPE-LOOP-EXCHANGER-LOSS",
+  severity: "Caution",
+  source: "hydraulicsTexts",
+  description: "An exchanger loses less than its ports would.",
+  needs: { exchangerLoss: "head", portsLoss: "head" },
+  when: ({ exchangerLoss, portsLoss }) => exchangerLoss < portsLoss,
+  message: ({ exchangerLoss, portsLoss }, show) =>
+    `The exchanger's ${show(exchangerLoss, "head")} is less than two 3 in ports lose (${show(portsLoss, "head")}): the bundle's only? Take the maker's drop, or EXCHANGER.COIL's "water drop".`,
+});
+
+export const coverOverrated = caution({
+  code: "PIPE-COVER-RATING",
+  severity: "Danger",
+  source: "vgbAct",
+  description: "With one cover blocked the others pass their marked flow.",
+  needs: { flowOneBlocked: "water flow", coverRating: "water flow" },
+  when: ({ flowOneBlocked, coverRating }) => flowOneBlocked > coverRating,
+  message: ({ flowOneBlocked, coverRating }, show) =>
+    `With one cover blocked each other carries ${show(flowOneBlocked, "water flow")}, marked for ${show(coverRating, "water flow")}: entrapment. Less flow, more or larger covers.`,
+});
+
 export const cleanFilter = caution({
   code: "PIPE-LOOP-FILTER",
   severity: "Notice",

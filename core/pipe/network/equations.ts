@@ -5,6 +5,30 @@ import { GRAVITY } from "../../numeric/constants";
 const Q = symbol("water flow", "water flow", 1e-4, 0.02);
 const Qk = symbol("water flow", "flow at which the head is known", 1e-3, 0.02);
 
+export const flowOneBlocked = equation({
+  name: "Flow through each open cover, one blocked",
+  form: "q = Q / (n - 1)",
+  kind: "water flow",
+  symbols: {
+    Q: symbol("water flow", "flow of the pump", 1e-4, 0.05),
+    n: symbol("count", "covers in parallel", 2, 8),
+  },
+  source: "vgbAct",
+  code: (x) => x.Q / (x.n - 1),
+});
+
+export const openAreaVelocity = equation({
+  name: "Velocity through a cover",
+  form: "v = q / A",
+  kind: "velocity",
+  symbols: {
+    q: symbol("water flow", "flow through the cover", 1e-4, 0.05),
+    A: symbol("area", "open area of the cover", 0.002, 0.1),
+  },
+  source: "identity",
+  code: (x) => x.q / x.A,
+});
+
 export const knownLoss = equation({
   name: "Loss known at another flow",
   form: "h = n * hk * (Q / Qk)^2",

@@ -5,6 +5,7 @@ import { valueError } from "../../kernel/values/fault";
 import { nearest } from "../../kernel/call/nearest";
 import { NO_VALUE } from "../../kernel/define/result";
 import { silent, traceFor, type Trace } from "../../kernel/define/steps";
+import { FITTING_WORDS } from "../args";
 import { FITTINGS, type Fitting } from "../data/fittings";
 import { darcyWeisbach } from "../equations";
 import { fittingHead } from "../fitting/equations";
@@ -44,10 +45,6 @@ export interface LoopLine {
 
 /** The word for a run of pipe, in any case and spacing: beside it a number is a length. */
 export const PIPE_WORD = "pipe";
-
-const FITTING_WORDS: ReadonlyMap<string, Fitting> = new Map(
-  FITTINGS.map(({ fitting }) => [normalizeKey(fitting), fitting] as const),
-);
 
 interface Loss {
   readonly head: number;

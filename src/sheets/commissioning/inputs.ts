@@ -63,7 +63,11 @@ export const READINGS: readonly Line[] = [
 ];
 
 const TRIPS: readonly (readonly [string, string, string])[] = [
-  ["tripHead", "High-pressure cut-out", "Stop the water with the fan off: it must open below the design pressure."],
+  [
+    "tripHead",
+    "High-pressure cut-out",
+    "In outdoor mode, stop the outdoor fan; never with still water in the exchanger.",
+  ],
   ["tripLow", "Low-pressure cut-out or freeze sensor", "As the maker says."],
   ["tripFlow", "Flow lost: valve to outdoor, fan on", "Close a valve of the pool loop."],
   ["tripSensor", "Failed sensor: valve to outdoor", "Unplug it."],

@@ -1,0 +1,110 @@
+/** Sun on a level surface above the air: what no pyranometer below it can pass. Strict SI, angles in radians. */
+import { equation, symbol } from "../kernel/define/equation";
+
+const DEGREE = Math.PI / 180;
+const DAYS = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31] as const;
+
+const G = symbol("number", "angle of the year, radians", 0, 2 * Math.PI);
+
+export const spencerDeclination = equation({
+  name: "Declination of the sun (Spencer)",
+  form: "dec = 0.006918 - 0.399912 * cos(G) + 0.070257 * sin(G) - 0.006758 * cos(2 * G) + 0.000907 * sin(2 * G) - 0.002697 * cos(3 * G) + 0.00148 * sin(3 * G)",
+  kind: "number",
+  symbols: { G },
+  source: "spencer1971",
+  code: (x) =>
+    0.006918 -
+    0.399912 * Math.cos(x.G) +
+    0.070257 * Math.sin(x.G) -
+    0.006758 * Math.cos(2 * x.G) +
+    0.000907 * Math.sin(2 * x.G) -
+    0.002697 * Math.cos(3 * x.G) +
+    0.00148 * Math.sin(3 * x.G),
+});
+
+export const spencerDistance = equation({
+  name: "Sun's distance: mean over own, squared (Spencer)",
+  form: "E = 1.00011 + 0.034221 * cos(G) + 0.00128 * sin(G) + 0.000719 * cos(2 * G) + 0.000077 * sin(2 * G)",
+  kind: "number",
+  symbols: { G },
+  source: "spencer1971",
+  code: (x) =>
+    1.00011 +
+    0.034221 * Math.cos(x.G) +
+    0.00128 * Math.sin(x.G) +
+    0.000719 * Math.cos(2 * x.G) +
+    0.000077 * Math.sin(2 * x.G),
+});
+
+export const sunAboveAir = equation({
+  name: "Sun above the air in a day",
+  form: "H = 86400 / pi * 1361 * E * (cos(lat) * cos(dec) * sin(ws) + ws * sin(lat) * sin(dec))",
+  kind: "daily sun",
+  symbols: {
+    E: symbol("number", "distance factor", 0.96, 1.04),
+    lat: symbol("number", "latitude, radians", -1.1, 1.1),
+    dec: symbol("number", "declination, radians", -0.41, 0.41),
+    ws: symbol("number", "hour angle of sunset, radians", 0.9, 2.2),
+  },
+  source: "duffieBeckman2013",
+  code: (x) =>
+    (86_400 / Math.PI) *
+    1361 *
+    x.E *
+    (Math.cos(x.lat) * Math.cos(x.dec) * Math.sin(x.ws) + x.ws * Math.sin(x.lat) * Math.sin(x.dec)),
+});
+
+/** J/m² of a day (1 to 365) at a latitude in degrees. */
+export function extraterrestrialOfDay(latitude: number, day: number): number {
+  const lat = latitude * DEGREE;
+  const yearAngle = (2 * Math.PI * (day - 1)) / 365;
+  const dec = spencerDeclination.code({ G: yearAngle });
+  const ws = Math.acos(Math.max(-1, Math.min(1, -Math.tan(lat) * Math.tan(dec))));
+  return sunAboveAir.code({ E: spencerDistance.code({ G: yearAngle }), lat, dec, ws });
+}
+
+/** Mean of the days of a month (0 to 11), J/m² a day. */
+export function extraterrestrialOfMonth(latitude: number, month: number): number {
+  const before = DAYS.slice(0, month).reduce((sum, days) => sum + days, 0);
+  const days = DAYS[month] ?? 0;
+  let sum = 0;
+  for (let day = 1; day <= days; day++) sum += extraterrestrialOfDay(latitude, before + day);
+  return sum / days;
+}
+
+/** What twelve months of sun are of the sun above the air at their latitude. */
+export interface SunCheck {
+  /** Clearness by month; infinite in a polar night with sun. */
+  readonly clearness: readonly number[];
+  /** Months (0 to 11) with more sun than there is above the air: impossible. */
+  readonly above: readonly number[];
+  /** Months outside 0.2 to 0.8 where the air isn't passed: unlikely (Duffie and Beckman, chapter 2). */
+  readonly unlikely: readonly number[];
+  /** Whether the same sun is likely in all months at the latitude of the other sign. */
+  readonly otherHemisphere: boolean;
+}
+
+const [LEAST_CLEARNESS, MOST_CLEARNESS] = [0.2, 0.8];
+
+/** Below this the sun hardly rises, J/m² a day, and its clearness says nothing. */
+const HARDLY_ANY = 1e6;
+
+function clearnessOf(latitude: number, daily: readonly number[]): readonly number[] {
+  return daily.map((sun, month) => {
+    const outside = extraterrestrialOfMonth(latitude, month);
+    return outside > HARDLY_ANY ? sun / outside : sun > HARDLY_ANY ? Number.POSITIVE_INFINITY : Number.NaN;
+  });
+}
+
+/** @param daily mean sun of the twelve months, J/m² a day */
+export function checkMonthlySun(latitude: number, daily: readonly number[]): SunCheck {
+  const clearness = clearnessOf(latitude, daily);
+  const isUnlikely = (K: number): boolean => K <= 1 && (K < LEAST_CLEARNESS || K > MOST_CLEARNESS);
+  const months = (are: (K: number) => boolean): readonly number[] =>
+    clearness.flatMap((K, month) => (are(K) ? [month] : []));
+  const [above, unlikely] = [months((K) => K > 1), months(isUnlikely)];
+  const mirrored = clearnessOf(-latitude, daily);
+  const otherHemisphere =
+    above.length + unlikely.length > 0 && mirrored.every((K) => !(K < LEAST_CLEARNESS || K > MOST_CLEARNESS));
+  return { clearness, above, unlikely, otherHemisphere };
+}

@@ -1,0 +1,68 @@
+/** Units as people write them, in the spelling that the unit reader knows. */
+
+/** Trade units that mathjs lacks, by definition in units that it has. A cubic foot of natural gas: 1,037 BTU (US EIA, 2019). */
+export const TRADE: readonly (readonly [string, string])[] = [
+  ["gpm", "1 gal/minute"],
+  ["gph", "1 gal/h"],
+  ["lpm", "1 L/minute"],
+  ["lps", "1 L/s"],
+  ["cfm", "1 ft^3/minute"],
+  ["mph", "1 mi/h"],
+  ["kph", "1 km/h"],
+  ["fpm", "1 ft/minute"],
+  ["knot", "1852 m/h"],
+  ["kBTU", "1000 BTU"],
+  ["MBH", "1000 BTU/h"],
+  ["therm", "100000 BTU"],
+  ["Mcf", "1037000 BTU"],
+  ["tonRefrigeration", "12000 BTU/h"],
+  ["inHg", "3386.388640341 Pa"],
+  ["ftH2O", "2989.06692 Pa"],
+  ["mH2O", "9806.65 Pa"],
+  ["cP", "0.001 Pa s"],
+  ["cord", "128 ft^3"],
+];
+
+/** A spelling of the reader, then others for it; case doesn't matter. */
+const SPELLINGS =
+  "gpm usgpm|gph|lpm|lps|cfm|mph|kph|fpm|knot knots kn kt kts|psi|Pa|kPa|bar|inHg|W|kW|kWh|hp bhp|BTU|kBTU|MMBTU|BTU/h btuh|kBTU/h kbtuh|MBH mbtuh|therm therms|Mcf|tonRefrigeration ton tons tr rt|gal gals gallon gallons|L liter liters litre litres|ft feet foot lf|ft^2 sf|ft^3 cf|m meter meters metre metres|in inch inches|h hr hrs hour hours|minute minutes|cord|cP";
+
+const WORDS: ReadonlyMap<string, string> = new Map(
+  SPELLINGS.split("|").flatMap((group) => {
+    const spellings = group.split(" ");
+    return spellings.map((each) => [each.toLowerCase(), spellings[0] ?? ""] as const);
+  }),
+);
+
+const DEGREE = /(?:°|º|\bdeg(?:rees?)?\b)\s*([FCK])\b|\b(?:fahrenheit)\b|\b(?:celsius)\b/giu;
+const POWER = /\b(?:(sq|square)|cu|cubic)\s*(?=(?:ft|feet|foot|in|inch|inches|m|met(?:er|re)s?|yd)\b)([a-z]+)/gi;
+
+/** Trade spellings to what mathjs reads. */
+export function spelled(text: string): string {
+  return text
+    .replace(/[\u2212\u2013]/g, "-")
+    .replace(/²/g, "^2")
+    .replace(/³/g, "^3")
+    .replace(/[·⋅]/g, " ")
+    .replace(/(?<=[a-z])\./gi, "")
+    .replace(/\bUS\s+(?=g)|\s*\(US\)|\blinear\s+/gi, "")
+    .replace(/\s+per\s+/gi, "/")
+    .replace(DEGREE, (whole, letter?: string) => {
+      const scale = (letter ?? whole).charAt(0).toUpperCase();
+      return scale === "K" ? "K" : scale === "F" ? "degF" : "degC";
+    })
+    .replace(/\bdeg([fc])\b/gi, (_, letter: string) => `deg${letter.toUpperCase()}`)
+    .replace(/\b(tons?)\s+of\s+refrigeration/gi, "$1")
+    .replace(/\bmillion\s+btus?\b/gi, "MMBTU")
+    .replace(/\bgal\/min\b/gi, "gpm")
+    .replace(/\bin\s+hg\b/gi, "inHg")
+    .replace(/\b(?:ft|feet|foot)\s*(?:of\s+)?(?:water|wc|h2o)\b/gi, "ftH2O")
+    .replace(/\bm\s*(?:of\s+)?(?:water|wc|h2o)\b/gi, "mH2O")
+    .replace(/\bmicrons?\b/gi, "(0.13332236842105263 Pa)")
+    .replace(POWER, (_, square: string | undefined, unit: string) => `${unit}^${square === undefined ? 3 : 2}`)
+    .replace(/\b(ft|in|m)([23])\b/gi, "$1^$2")
+    .replace(/(?<=\d|\s|^)'$/, "ft")
+    .replace(/(?<=\d|\s|^)"$/, "in")
+    .replace(/[a-z]+/gi, (word) => WORDS.get(word.toLowerCase()) ?? word)
+    .trim();
+}

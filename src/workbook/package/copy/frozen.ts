@@ -1,0 +1,131 @@
+/** Which formulas of the kept sheets can't stay live in the copy, and which cells are emptied. */
+import type { Area, CellValue } from "../../port";
+import type { BookFacts } from "../book/facts";
+import type { Resolver } from "../formula/resolve";
+import { type cellContext, readSheet } from "../sheet/read";
+import { contains } from "../sheet/formulas";
+import type { FileCell, SheetFacts } from "../sheet/facts";
+import type { Package } from "../parts/package";
+import type { CellChange } from "../patch/changes";
+import type { PackageWork } from "../work";
+import type { FrozenFormula } from "./choice";
+
+/** Why a formula can't stay; undefined where it can. */
+export type Verdict = (formula: string, sheet: string) => { reason: string } | { names: ReadonlySet<string> };
+
+export interface VerdictFacts {
+  readonly book: BookFacts;
+  readonly resolve: Resolver;
+  /** In lower case. */
+  readonly droppedSheets: ReadonlySet<string>;
+  /** Names that the copy can't keep, by key. */
+  readonly lostNames: ReadonlySet<string>;
+  /** Emptied cells of kept sheets. */
+  readonly emptied: readonly Area[];
+}
+
+const overlap = (a: Omit<Area, "sheet">, b: Omit<Area, "sheet">): boolean =>
+  a.row < b.row + b.rows &&
+  b.row < a.row + a.rows &&
+  a.column < b.column + b.columns &&
+  b.column < a.column + a.columns;
+
+/** A text in the formula that is an address on a sheet which goes, as links have them: "#cfg!A1". */
+function spelled(formula: string, dropped: ReadonlySet<string>): string | undefined {
+  const texts = (formula.match(/"(?:[^"]|"")*"/g) ?? []).filter((text) => text.includes("!"));
+  if (texts.length === 0) return undefined;
+  return [...dropped].find((sheet) =>
+    texts.some((text) => {
+      const at = text.toLowerCase().search(new RegExp(`(?<![\\p{L}\\p{N}_.])${escapedPattern(sheet)}'?!`, "u"));
+      return at >= 0;
+    }),
+  );
+}
+
+const escapedPattern = (text: string): string => text.replaceAll("'", "''").replace(/[\\^$.*+?()[\]{}|/]/g, "\\$&");
+
+export function verdicts({ book, resolve, droppedSheets, lostNames, emptied }: VerdictFacts): Verdict {
+  const titles = new Map(book.sheets.map(({ name }) => [name.toLowerCase(), name]));
+  const drops = droppedSheets.size + emptied.length > 0;
+  const cells = (uses: ReturnType<Resolver["of"]>["uses"], sheet: string): boolean =>
+    uses.areas.some(({ sheet: own = sheet, area }) =>
+      emptied.some((one) => one.sheet.toLowerCase() === own.toLowerCase() && overlap(one, area)),
+    );
+  const ofNames = (names: ReadonlySet<string>, sheet: string): boolean =>
+    emptied.length > 0 &&
+    [...names].some((key) => cells(resolve.ofName(key)?.uses ?? resolve.of("0", sheet).uses, sheet));
+  const tables = new Map(book.tables.map(({ name, area }) => [name.toLowerCase(), area]));
+  const inTables = (names: readonly string[]): boolean =>
+    names.some((name) => {
+      const area = tables.get(name.toLowerCase());
+      return area !== undefined && emptied.some((one) => one.sheet === area.sheet && overlap(one, area));
+    });
+  return (formula, sheet) => {
+    const { sheets, names, external, unclear, uses } = resolve.of(formula, sheet);
+    const gone = [...sheets].find((name) => droppedSheets.has(name.toLowerCase()));
+    if (gone !== undefined) return { reason: `the sheet ${gone}` };
+    if (external) return { reason: "another workbook" };
+    if ([...names].some((key) => lostNames.has(key))) return { reason: "a name that isn't in the copy" };
+    const title = formula.includes('"') ? spelled(formula, droppedSheets) : undefined;
+    if (title !== undefined) return { reason: `the sheet ${titles.get(title) ?? title}` };
+    if (unclear && drops) return { reason: "references that can't be followed" };
+    const all = uses.names.map(({ name }) => name).concat(uses.tables);
+    if (cells(uses, sheet) || ofNames(names, sheet) || inTables(all))
+      return { reason: "hidden cells that were dropped" };
+    return { names };
+  };
+}
+
+const formulaOf = ({ formula }: FileCell): string | undefined =>
+  formula === undefined || formula.kind === "filled" || formula.kind === "dataTable" ? undefined : formula.text;
+
+export interface SheetVerdict {
+  readonly changes: readonly CellChange[];
+  readonly frozen: readonly FrozenFormula[];
+  readonly usedNames: ReadonlySet<string>;
+  readonly facts: SheetFacts;
+  /** Cells whose value has a picture or linked data behind it. */
+  readonly linkedValues: number;
+}
+
+/** Headings stay even in a column that is emptied: the table needs them. */
+function isHeading(book: BookFacts, sheet: string, cell: FileCell): boolean {
+  return book.tables.some(
+    ({ area, headerRows }) => area.sheet === sheet && contains(area, cell) && cell.row < area.row + headerRows,
+  );
+}
+
+/** @param emptied areas of this sheet */
+export async function judgeSheet(
+  pack: Package,
+  book: BookFacts,
+  sheet: string,
+  emptied: readonly Area[],
+  verdict: Verdict,
+  context: Awaited<ReturnType<typeof cellContext>>,
+  work: PackageWork,
+): Promise<SheetVerdict> {
+  const changes: CellChange[] = [];
+  const frozen: FrozenFormula[] = [];
+  const usedNames = new Set<string>();
+  let linkedValues = 0;
+  const onCell = (cell: FileCell): void => {
+    const { row, column } = cell;
+    if (cell.valueMetadata !== undefined) linkedValues++;
+    if (emptied.some((area) => contains(area, cell)) && !isHeading(book, sheet, cell)) {
+      const nothing: CellValue = null;
+      changes.push({ sheet, row, column, content: { kind: "value", value: nothing } });
+      return;
+    }
+    const formula = formulaOf(cell);
+    if (formula === undefined) return;
+    const found = verdict(formula, sheet);
+    if ("names" in found) for (const name of found.names) usedNames.add(name);
+    else {
+      changes.push({ sheet, row, column, content: { kind: "frozen" } });
+      frozen.push({ sheet, row, column, formula, reason: found.reason });
+    }
+  };
+  const facts = await readSheet(pack, book, sheet, context, onCell, work);
+  return { changes, frozen, usedNames, facts, linkedValues };
+}

@@ -1,0 +1,108 @@
+/** Sheets that are made anew, as plain data. Rows and columns count from 0, colours are #rrggbb, sizes are points. */
+import type { Area, CellValue } from "../../port";
+import type { SheetState } from "../book/facts";
+
+type Cells = Omit<Area, "sheet">;
+
+export interface NewEdge {
+  readonly style: "thin" | "medium" | "thick" | "double" | "dotted" | "dashed" | "hair";
+  readonly color: string;
+}
+
+export interface NewStyle {
+  readonly font?: string;
+  readonly size?: number;
+  readonly bold?: boolean;
+  readonly italic?: boolean;
+  readonly underline?: boolean;
+  readonly strike?: boolean;
+  readonly color?: string;
+  readonly fill?: string;
+  readonly align?: "left" | "center" | "right";
+  readonly verticalAlign?: "top" | "middle" | "bottom";
+  readonly wrap?: boolean;
+  /** One step off the edge. */
+  readonly indent?: boolean;
+  readonly edges?: Readonly<Partial<Record<"left" | "right" | "top" | "bottom", NewEdge>>>;
+  /** A number format's code. */
+  readonly format?: string;
+  /** False: may be changed on a protected sheet. */
+  readonly locked?: boolean;
+}
+
+export interface NewCell {
+  /** A value, or the result of the formula; missing or null: empty. A text is a text, whatever it begins with. */
+  readonly value?: CellValue;
+  /** In its stored form, without "=". */
+  readonly formula?: string;
+  /** What an array formula fills, its own cell included. */
+  readonly spill?: readonly (readonly CellValue[])[];
+  readonly style?: NewStyle;
+}
+
+export interface PlacedCell extends NewCell {
+  readonly row: number;
+  readonly column: number;
+}
+
+/** What may be typed into cells: ECMA-376 part 1, 18.3.1.32. */
+export interface NewValidation {
+  /** The cells: "B2" or "B2:B9 D4". */
+  readonly areas: string;
+  readonly type: "list" | "whole" | "decimal" | "date" | "textLength" | "custom";
+  readonly operator?: string;
+  readonly formulas: readonly string[];
+  readonly allowBlank?: boolean;
+  readonly errorStyle?: string;
+  readonly showInputMessage?: boolean;
+  readonly showErrorMessage?: boolean;
+  readonly promptTitle?: string;
+  readonly prompt?: string;
+  readonly errorTitle?: string;
+  readonly error?: string;
+}
+
+export interface NewPrint {
+  /** "A1:H40"; the whole sheet where missing. */
+  readonly area?: string;
+  readonly landscape?: boolean;
+  readonly fitToWidth?: boolean;
+  /** Rows on top of every page: "1:4". */
+  readonly titleRows?: string;
+  readonly footer?: string;
+}
+
+export interface NewSheet {
+  readonly name: string;
+  readonly cells: readonly PlacedCell[];
+  /** In characters, by column. */
+  readonly widths?: Readonly<Record<number, number>>;
+  /** In points, by row. */
+  readonly heights?: Readonly<Record<number, number>>;
+  readonly merged?: readonly Cells[];
+  readonly frozenRows?: number;
+  readonly frozenColumns?: number;
+  readonly state?: SheetState;
+  readonly validations?: readonly NewValidation[];
+  readonly print?: NewPrint;
+}
+
+export interface NewName {
+  readonly name: string;
+  /** In its stored form, without "=". */
+  readonly formula: string;
+  /** The sheet that alone knows it. */
+  readonly sheet?: string;
+}
+
+/** Rows of cells or plain values from the first cell on. */
+export function cellsFromRows(
+  rows: readonly (readonly (NewCell | string | number | boolean | null)[])[],
+): readonly PlacedCell[] {
+  return rows.flatMap((line, row) =>
+    line.flatMap((cell, column): PlacedCell[] => {
+      if (cell === null) return [];
+      return [{ row, column, ...(typeof cell === "object" ? cell : { value: cell }) }];
+    }),
+  );
+}

@@ -1,0 +1,139 @@
+/** The text of a new sheet: ECMA-376 part 1, 18.3.1.99. */
+import type { CellValue } from "../../port";
+import { cellsText } from "../../reader/reference";
+import { cellText, formulaText, needsQuote } from "../sheet/cellText";
+import { keyOf, placeOfKey } from "../sheet/collect";
+import type { StyleBuilder } from "../styles/build";
+import { escaped, escapedAttribute } from "../xml/text";
+import { DECLARATION } from "./minimal";
+import type { NewCell, NewPrint, NewSheet, NewValidation } from "./newSheet";
+
+export interface NewSheetContext {
+  readonly main: string;
+  readonly styles: StyleBuilder;
+  /** The cell metadata that mark a dynamic array, where the workbook has such. */
+  readonly dynamic: number | undefined;
+}
+
+/** The cells by key, with what array formulas fill. */
+function filledCells({ cells }: NewSheet): ReadonlyMap<number, NewCell> {
+  const found = new Map<number, NewCell>();
+  const put = (row: number, column: number, cell: NewCell): void =>
+    void found.set(keyOf(row, column), { ...found.get(keyOf(row, column)), ...cell });
+  for (const { row, column, ...cell } of cells) put(row, column, cell);
+  for (const { row, column, spill } of cells)
+    spill?.forEach((line, down) =>
+      line.forEach((value, right) => {
+        if (down + right > 0) put(row + down, column + right, { value });
+      }),
+    );
+  return found;
+}
+
+function oneCell(key: number, { value = null, formula, spill, style }: NewCell, context: NewSheetContext): string {
+  const { row, column } = placeOfKey(key);
+  const isArray = formula !== undefined && spill !== undefined;
+  const area = isArray ? cellsText({ row, column, rows: spill.length, columns: spill[0]?.length ?? 1 }) : undefined;
+  const shown: CellValue = value ?? spill?.[0]?.[0] ?? null;
+  return cellText(
+    {
+      row,
+      column,
+      style: context.styles.of(style ?? {}, formula === undefined && needsQuote(shown)),
+      cm: isArray ? context.dynamic : undefined,
+      formula: formula === undefined ? undefined : formulaText(formula, "", area),
+      value: shown,
+    },
+    "",
+  );
+}
+
+function dataText(sheet: NewSheet, context: NewSheetContext): string {
+  const rows = new Map<number, string[]>();
+  const cells = filledCells(sheet);
+  for (const key of [...cells.keys()].sort((a, b) => a - b)) {
+    const { row } = placeOfKey(key);
+    const line = rows.get(row) ?? [];
+    line.push(oneCell(key, cells.get(key) ?? {}, context));
+    rows.set(row, line);
+  }
+  for (const row of Object.keys(sheet.heights ?? {}).map(Number)) if (!rows.has(row)) rows.set(row, []);
+  const lines = [...rows]
+    .sort(([a], [b]) => a - b)
+    .map(([row, line]) => {
+      const height = sheet.heights?.[row];
+      const ht = height === undefined ? "" : ` ht="${height}" customHeight="1"`;
+      return `<row r="${row + 1}"${ht}>${line.join("")}</row>`;
+    });
+  return `<sheetData>${lines.join("")}</sheetData>`;
+}
+
+function viewText({ frozenRows = 0, frozenColumns = 0 }: NewSheet): string {
+  if (frozenRows + frozenColumns === 0) return '<sheetViews><sheetView workbookViewId="0"/></sheetViews>';
+  const corner = cellsText({ row: frozenRows, column: frozenColumns, rows: 1, columns: 1 });
+  const pane = frozenRows === 0 ? "topRight" : frozenColumns === 0 ? "bottomLeft" : "bottomRight";
+  const split =
+    (frozenColumns > 0 ? ` xSplit="${frozenColumns}"` : "") + (frozenRows > 0 ? ` ySplit="${frozenRows}"` : "");
+  return `<sheetViews><sheetView workbookViewId="0"><pane${split} topLeftCell="${corner}" activePane="${pane}" state="frozen"/></sheetView></sheetViews>`;
+}
+
+function columnsText({ widths = {} }: NewSheet): string {
+  const columns = Object.entries(widths).map(
+    ([column, width]) =>
+      `<col min="${Number(column) + 1}" max="${Number(column) + 1}" width="${width}" customWidth="1"/>`,
+  );
+  return columns.length === 0 ? "" : `<cols>${columns.join("")}</cols>`;
+}
+
+const VALIDATION_ATTRIBUTES = [
+  "type",
+  "errorStyle",
+  "operator",
+  "allowBlank",
+  "showInputMessage",
+  "showErrorMessage",
+  "errorTitle",
+  "error",
+  "promptTitle",
+  "prompt",
+] as const;
+
+function validationText(one: NewValidation): string {
+  const attributes = VALIDATION_ATTRIBUTES.map((name) => {
+    const value = one[name];
+    if (value === undefined) return "";
+    return ` ${name}="${typeof value === "boolean" ? (value ? "1" : "0") : escapedAttribute(value)}"`;
+  });
+  const formulas = one.formulas.map((text, at) => `<formula${at + 1}>${escaped(text)}</formula${at + 1}>`);
+  return `<dataValidation${attributes.join("")} sqref="${escapedAttribute(one.areas)}">${formulas.join("")}</dataValidation>`;
+}
+
+const list = (name: string, items: readonly string[]): string =>
+  items.length === 0 ? "" : `<${name} count="${items.length}">${items.join("")}</${name}>`;
+
+function pageText({ landscape, fitToWidth, footer }: NewPrint): string {
+  const fit = fitToWidth === true ? ' fitToHeight="0"' : "";
+  const foot =
+    footer === undefined || footer === ""
+      ? ""
+      : `<headerFooter><oddFooter>${escaped(footer)}</oddFooter></headerFooter>`;
+  return (
+    '<pageMargins left="0.7" right="0.7" top="0.75" bottom="0.75" header="0.3" footer="0.3"/>' +
+    `<pageSetup${fit} orientation="${landscape === true ? "landscape" : "portrait"}"/>${foot}`
+  );
+}
+
+export function newSheetText(sheet: NewSheet, context: NewSheetContext): string {
+  const { merged = [], validations = [], print } = sheet;
+  const fits = print?.fitToWidth === true ? '<sheetPr><pageSetUpPr fitToPage="1"/></sheetPr>' : "";
+  const merges = merged.map((area) => `<mergeCell ref="${cellsText(area)}"/>`);
+  return (
+    `${DECLARATION}<worksheet xmlns="${context.main}">${fits}${viewText(sheet)}<sheetFormatPr defaultRowHeight="15"/>` +
+    columnsText(sheet) +
+    dataText(sheet, context) +
+    list("mergeCells", merges) +
+    list("dataValidations", validations.map(validationText)) +
+    (print === undefined ? "" : pageText(print)) +
+    "</worksheet>"
+  );
+}

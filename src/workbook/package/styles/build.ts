@@ -1,0 +1,105 @@
+/** Styles of new cells, behind those that are there. */
+import type { NewStyle } from "../create/newSheet";
+import { brokenFile } from "../refusal";
+import { childOf, type XmlNode } from "../xml/node";
+import { parseXml, rootPrefix } from "../xml/scan";
+import { escapedAttribute, spliced } from "../xml/text";
+import { formatId, formatsOf, listSplices, numberFormats } from "./append";
+
+export interface StyleBuilder {
+  /** @param quote the content is a text even where it begins with "=" */
+  of(style: NewStyle, quote: boolean): number;
+  /** The part's text with what was added. */
+  text(): string;
+}
+
+const LISTS = ["fonts", "fills", "borders", "cellXfs"] as const;
+type List = (typeof LISTS)[number];
+
+const argb = (hex: string): string => `FF${hex.slice(1).toUpperCase()}`;
+
+function fontText({ font, size, bold, italic, underline, strike, color }: NewStyle, p: string): string {
+  const on = (name: string, is: boolean | undefined): string => (is === true ? `<${p}${name}/>` : "");
+  const shade = color === undefined ? "" : `<${p}color rgb="${argb(color)}"/>`;
+  return (
+    `<${p}font>${on("b", bold)}${on("i", italic)}${on("strike", strike)}${on("u", underline)}` +
+    `<${p}sz val="${size ?? 11}"/>${shade}<${p}name val="${escapedAttribute(font ?? "Calibri")}"/></${p}font>`
+  );
+}
+
+const fillText = (fill: string, p: string): string =>
+  `<${p}fill><${p}patternFill patternType="solid"><${p}fgColor rgb="${argb(fill)}"/><${p}bgColor indexed="64"/></${p}patternFill></${p}fill>`;
+
+function borderText(edges: NonNullable<NewStyle["edges"]>, p: string): string {
+  const sides = (["left", "right", "top", "bottom"] as const).map((side) => {
+    const edge = edges[side];
+    return edge === undefined
+      ? `<${p}${side}/>`
+      : `<${p}${side} style="${edge.style}"><${p}color rgb="${argb(edge.color)}"/></${p}${side}>`;
+  });
+  return `<${p}border>${sides.join("")}<${p}diagonal/></${p}border>`;
+}
+
+const hasFont = ({ font, size, bold, italic, underline, strike, color }: NewStyle): boolean =>
+  [font, size, bold, italic, underline, strike, color].some((one) => one !== undefined && one !== false);
+
+const VERTICAL: Readonly<Record<string, string>> = { top: "top", middle: "center", bottom: "bottom" };
+
+function alignmentText({ align, verticalAlign, wrap, indent }: NewStyle, p: string): string {
+  // An indent moves off an edge, so it needs one.
+  const horizontal = align ?? (indent === true ? "left" : undefined);
+  const attributes =
+    (horizontal === undefined ? "" : ` horizontal="${horizontal}"`) +
+    (verticalAlign === undefined ? "" : ` vertical="${VERTICAL[verticalAlign]}"`) +
+    (wrap === true ? ' wrapText="1"' : "") +
+    (indent === true ? ' indent="1"' : "");
+  return attributes === "" ? "" : `<${p}alignment${attributes}/>`;
+}
+
+export function styleBuilder(path: string, source: string): StyleBuilder {
+  const root = parseXml(path, source);
+  const p = rootPrefix(source);
+  const nodes = new Map<List, XmlNode>();
+  for (const name of LISTS) {
+    const node = childOf(root, name);
+    if (node === undefined) throw brokenFile(`${path} has no ${name}`);
+    nodes.set(name, node);
+  }
+  const added = new Map<List, string[]>(LISTS.map((name) => [name, []]));
+  const known = new Map<string, number>();
+  const formats = formatsOf(root);
+  const index = (list: List, text: string): number => {
+    const key = `${list} ${text}`;
+    const texts = added.get(list) ?? [];
+    const before = known.get(key);
+    if (before !== undefined) return before;
+    texts.push(text);
+    const place = (nodes.get(list)?.children.length ?? 0) + texts.length - 1;
+    known.set(key, place);
+    return place;
+  };
+  return {
+    of(style, quote) {
+      if (Object.keys(style).length === 0 && !quote) return 0;
+      const font = hasFont(style) ? index("fonts", fontText(style, p)) : 0;
+      const fill = style.fill === undefined ? 0 : index("fills", fillText(style.fill, p));
+      const border = style.edges === undefined ? 0 : index("borders", borderText(style.edges, p));
+      const format = style.format === undefined ? 0 : formatId(style.format, formats, p);
+      const alignment = alignmentText(style, p);
+      const protection = style.locked === false ? `<${p}protection locked="0"/>` : "";
+      const applies =
+        (format > 0 ? ' applyNumberFormat="1"' : "") +
+        (font > 0 ? ' applyFont="1"' : "") +
+        (fill > 0 ? ' applyFill="1"' : "") +
+        (border > 0 ? ' applyBorder="1"' : "") +
+        (alignment === "" ? "" : ' applyAlignment="1"') +
+        (protection === "" ? "" : ' applyProtection="1"');
+      const open = `<${p}xf numFmtId="${format}" fontId="${font}" fillId="${fill}" borderId="${border}" xfId="0"${quote ? ' quotePrefix="1"' : ""}${applies}>`;
+      return index("cellXfs", `${open}${alignment}${protection}</${p}xf>`);
+    },
+    text() {
+      const lists = [...nodes].flatMap(([name, node]) => listSplices(source, node, added.get(name) ?? []));
+      return spliced(source, [...numberFormats(source, root, formats.added, p), ...lists]);
+    },
+  };
+}

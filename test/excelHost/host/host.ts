@@ -1,0 +1,181 @@
+/** The host's side: takes the client's requests, holds the workbook, tells of events. */
+import type { Answer, Action, Reply, Request, RequestBody } from "../client/protocol";
+import { DELAY_FOR_CELL_EDIT, HostError, REFUSED } from "../client/protocol";
+import type { Result, ResultOf } from "../model/cells";
+import { newBook, type BookModel } from "../model/workbook";
+import type { TypeName } from "../members/targets";
+import type { Profile } from "../profiles";
+import { eventHub, type EventHub } from "./events";
+import { interpret, labelOf } from "./interpret";
+import { object, type HostObject, type Types } from "./objects";
+import { noFunctions, type FunctionCalls } from "./functions";
+import { isAside, trafficLog, type TrafficLog } from "./traffic";
+import { undoList, type UndoList } from "./undo";
+
+/** Which action a fault hits, and the code that it answers. */
+export type Fault = (met: { request: Request; action: Action; index: number; label: string }) => string | undefined;
+
+export interface Host {
+  readonly profile: Profile;
+  readonly types: Types;
+  readonly book: BookModel;
+  readonly events: EventHub;
+  readonly traffic: TrafficLog;
+  readonly undo: UndoList;
+  /** Members that the stand-in was asked for and doesn't know: a test that leaves one here fails. */
+  readonly unknown: string[];
+  /** Objects that the client keeps between requests. */
+  readonly references: Map<string, HostObject>;
+  /** Base-64 files of workbooks that were made and opened. */
+  readonly created: string[];
+  /** Areas that were marked dirty, "Sheet1!A1:B2". */
+  readonly dirty: string[];
+  /** Calls of cell functions that are out. */
+  functions: FunctionCalls;
+  /** The pane shows; else its page runs hidden. */
+  paneVisible: boolean;
+  /** What formulas come to, where a test says so. */
+  resultOf: ResultOf;
+  /** Requests that have no answer yet. */
+  readonly pending: () => number;
+  /** The user edits a cell. */
+  editing: boolean;
+  /** The workbook has the focus; else another one has. */
+  inFront: boolean;
+  fault: Fault | undefined;
+  /** Refuses whole requests, by the name of the common API's error. */
+  refusal: ((number: number) => keyof typeof REFUSED | undefined) | undefined;
+  /** Runs before a request is carried out: someone else's edit between two syncs. Counts from 0. */
+  before: ((number: number, request: Request) => void) | undefined;
+  keep(on: HostObject): string;
+  root(request: Request): HostObject;
+  service(name: string): HostObject | undefined;
+  meet(request: Request, action: Action, index: number): void;
+  receive(message: readonly unknown[]): Promise<Reply>;
+  /** The user finishes editing: requests that wait go on. */
+  finishEditing(): void;
+}
+
+/** The objects that the host knows, and how the client names those that it makes itself. */
+export interface HostParts {
+  readonly types: Types;
+  readonly services: Readonly<Record<string, TypeName>>;
+}
+
+const NO_RESULT: ResultOf = (): Result | undefined => undefined;
+
+function headersOf(list: unknown): Record<string, string> {
+  const flat = list as readonly string[];
+  const headers: Record<string, string> = {};
+  for (let at = 0; at + 1 < flat.length; at += 2) headers[flat[at] ?? ""] = flat[at + 1] ?? "";
+  return headers;
+}
+
+/** The client's message: custom data, method, path, headers, body, permission, flags … */
+function requestOf([customData, , , headers, body, , flags]: readonly unknown[]): Request {
+  const text = String(body);
+  return {
+    body: JSON.parse(text) as RequestBody,
+    bytes: Buffer.byteLength(text),
+    flags: Number(flags),
+    headers: headersOf(headers),
+    customData: String(customData),
+  };
+}
+
+const textOf = ({ Results, TraceIds, Error: error }: Answer): string =>
+  JSON.stringify({ Results, TraceIds, ...(error && { Error: error }) });
+
+const refused = (name: keyof typeof REFUSED): Reply => ({ refused: REFUSED[name], message: name });
+
+const turn = (): Promise<void> => new Promise((resolve) => setImmediate(resolve));
+
+export function makeHost(profile: Profile, sheets: readonly string[], parts: HostParts): Host {
+  let waiting: (() => void)[] = [];
+  let count = 0;
+  let kept = 0;
+  let pending = 0;
+
+  /** Undefined where the request may be carried out. */
+  async function admit(request: Request, number: number): Promise<Reply | undefined> {
+    if (profile.payload !== undefined && request.bytes > profile.payload)
+      return refused("RequestPayloadSizeLimitExceeded");
+    const refusal = number < 0 ? undefined : host.refusal?.(number);
+    if (refusal !== undefined) return refused(refusal);
+    if (host.editing && (request.flags & DELAY_FOR_CELL_EDIT) === 0) return refused("InvalidOperationInCellEditMode");
+    while (host.editing) await new Promise<void>((resolve) => waiting.push(resolve));
+    return undefined;
+  }
+
+  async function receive(message: readonly unknown[]): Promise<Reply> {
+    pending += 1;
+    try {
+      return await answer(message);
+    } finally {
+      pending -= 1;
+    }
+  }
+
+  async function answer(message: readonly unknown[]): Promise<Reply> {
+    const request = requestOf(message);
+    const aside = isAside(request);
+    const number = aside ? -1 : count++;
+    const entry = host.traffic.add(request);
+    await turn();
+    const reply = await admit(request, number);
+    if (reply !== undefined) return reply;
+    if (!aside) host.before?.(number, request);
+    const text = textOf(interpret(host, request, number));
+    entry.answerBytes = Buffer.byteLength(text);
+    host.events.flush();
+    return profile.payload !== undefined && entry.answerBytes > profile.payload
+      ? refused("ResponsePayloadSizeLimitExceeded")
+      : { text };
+  }
+
+  const host: Host = {
+    profile,
+    types: parts.types,
+    book: newBook(...sheets),
+    events: eventHub(),
+    traffic: trafficLog(),
+    undo: undoList(),
+    unknown: [],
+    references: new Map(),
+    created: [],
+    dirty: [],
+    functions: noFunctions,
+    paneVisible: true,
+    resultOf: NO_RESULT,
+    pending: () => pending,
+    editing: false,
+    inFront: true,
+    fault: undefined,
+    refusal: undefined,
+    before: undefined,
+    keep(on) {
+      const id = `reference ${String(++kept)}`;
+      host.references.set(id, on);
+      return id;
+    },
+    root: ({ customData }) => object(customData === "WacPartition" ? "WacWorkbook" : "Workbook", null),
+    service(name) {
+      const type = parts.services[name];
+      return type && object(type, null);
+    },
+    meet(request, action, index) {
+      // The runtime of the custom functions starts by itself: tests break off what goes to the workbook.
+      if (isAside(request)) return;
+      const code = host.fault?.({ request, action, index, label: labelOf(request, action) });
+      if (code !== undefined) throw new HostError(code);
+    },
+    receive,
+    finishEditing() {
+      host.editing = false;
+      const released = waiting;
+      waiting = [];
+      for (const go of released) go();
+    },
+  };
+  return host;
+}

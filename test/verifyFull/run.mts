@@ -1,0 +1,11 @@
+/** Runs the checks that take minutes: `npx tsx test/verifyFull/run.mts`. They are no part of `npm test`. */
+import { startVitest } from "vitest/node";
+
+const vitest = await startVitest("test", [], {
+  config: false,
+  watch: false,
+  include: ["test/verifyFull/**/*.full.ts"],
+  testTimeout: 900_000,
+});
+process.exitCode = vitest.state.getCountOfFailedTests() > 0 || vitest.state.getUnhandledErrors().length > 0 ? 1 : 0;
+await vitest.close();

@@ -1,0 +1,89 @@
+/** Hand-over copies through the Excel adapter. */
+import { describe, expect, it } from "vitest";
+import type { HandOverCopy } from "../../src/workbook/port";
+import { cellAt, formatAt, PROFILES, WINDOWS_10 } from "../excelHost";
+import { SMALL } from "./contractSheets";
+import { groupsUndo, onExcel } from "./onExcel";
+
+const COPY: HandOverCopy = {
+  sheets: [
+    {
+      sheet: "Data",
+      title: "Data values",
+      areas: [
+        {
+          row: 0,
+          column: 1,
+          values: [
+            [2.5, "=A1"],
+            [null, "1-2"],
+          ],
+        },
+      ],
+    },
+  ],
+  record: { ...SMALL, name: "Record", cells: { A1: { content: "=A1+1", text: true, entry: true, indent: true } } },
+};
+
+describe.each(PROFILES)("A hand-over in Excel, $name", (profile) => {
+  const on = onExcel(profile, "Sheet1", "Data");
+  // Copying, naming and unprotecting a sheet go within an undo group, which refuses what can't be undone.
+  const test = groupsUndo(profile) ? it.fails : it;
+
+  test("is new sheets with values in place of formulas; the originals stay", async () => {
+    await on.book.write([
+      { sheet: "Data", row: 0, column: 0, content: 7 },
+      { sheet: "Data", row: 0, column: 1, content: "=A1*2" },
+      { sheet: "Data", row: 1, column: 2, content: "=A1" },
+      { sheet: "Data", row: 5, column: 5, content: "=A1+1" },
+    ]);
+    expect(await on.book.handOver(COPY)).toBe("the new sheets “Data values”, “Record”");
+    expect(on.titles()).toEqual(["Sheet1", "Data", "Data values", "Record"]);
+    const copy = on.sheet("Data values");
+    const plain = (at: string): unknown => [cellAt(copy, at)?.formula, cellAt(copy, at)?.value];
+    expect(plain("B1")).toEqual(["", 2.5]);
+    expect(plain("C1")).toEqual(["", "=A1"]);
+    expect(plain("C2")).toEqual(["", "1-2"]);
+    expect(cellAt(copy, "B2")).toBeUndefined();
+    expect(cellAt(copy, "F6")?.formula).toBe("=A1+1");
+    expect(cellAt(on.sheet("Data"), "B1")?.formula).toBe("=A1*2");
+    const record = on.sheet("Record");
+    expect(cellAt(record, "A1")).toMatchObject({ formula: "", value: "=A1+1" });
+    expect([formatAt(record, "A1", "verticalAlignment"), formatAt(record, "A1", "indentLevel")]).toEqual(["Top", 1]);
+  });
+
+  test("opens the copy of a sheet that is protected without a password; the original stays protected", async () => {
+    on.sheet("Data").protection = {};
+    await on.book.handOver(COPY);
+    expect(on.sheet("Data values").protection).toBeUndefined();
+    expect(on.sheet("Data").protection).toEqual({});
+  });
+
+  test("takes its copies away where the record can't be made", async () => {
+    const broken = { ...COPY, record: { ...COPY.record, cells: { A1: { content: "=BAD(" } } } };
+    await expect(on.book.handOver(broken)).rejects.toThrow("Excel refused a value, a formula or an address");
+    expect(on.titles()).toEqual(["Sheet1", "Data"]);
+  });
+
+  // The copy has the original's password, and BadPassword has no sentence.
+  it.fails("says that a sheet with a password must be opened first, and leaves no copy", async () => {
+    on.sheet("Data").protection = { password: "pool" };
+    await expect(on.book.handOver(COPY)).rejects.toThrow(/Data.*password|password.*Data/);
+    expect(on.titles()).toEqual(["Sheet1", "Data"]);
+  });
+
+  // In a protected structure no sheet is copied; the sentence speaks of the sheet.
+  it.fails("says that the workbook's structure is protected", async () => {
+    on.host.book.structureProtected = true;
+    await expect(on.book.handOver(COPY)).rejects.toThrow(/workbook.*protected/);
+    expect(on.titles()).toEqual(["Sheet1", "Data"]);
+  });
+});
+
+describe("A hand-over in an Excel that can't copy sheets", () => {
+  const on = onExcel({ ...WINDOWS_10, name: "Windows 1.6", api: "1.6" }, "Data");
+
+  it("is refused with a sentence", async () => {
+    await expect(on.book.handOver(COPY)).rejects.toThrow("this Excel can't copy sheets");
+  });
+});
