@@ -72,7 +72,7 @@ function check({ refrigerant, evaporating, condensing, superheat, subcooling, ef
     throw outOfRange({ quantity: "efficiency", limit: "above 0, at most 1", got: `${efficiency}` });
 }
 
-/** A state superheated or subcooled by however little: its phase is known, the line need not be asked. */
+/** A state superheated or subcooled, however slightly: its phase is known without the saturation line. */
 function beside(fluid: Fluid, pressure: number, temperature: number, phase: "liquid" | "vapour"): PhaseState {
   checkRange(fluid, pressure, temperature);
   return singlePhase(fluid, pressure, temperature, phase);
@@ -80,7 +80,7 @@ function beside(fluid: Fluid, pressure: number, temperature: number, phase: "liq
 
 /** Compression from the suction state to the pressure of the condenser's dew point. */
 function compress(fluid: Fluid, suction: PhaseState, dew: PhaseState, efficiency: number) {
-  // Almost always the gas leaves superheated: then both discharge states lie on the isobar above the dew point.
+  // Almost always the gas leaves superheated: then both discharge states are on the isobar above the dew point.
   const isentropicDischarge: RefrigerantState =
     suction.entropy >= dew.entropy
       ? alongIsobar(fluid, dew, suction.entropy, "entropy")
