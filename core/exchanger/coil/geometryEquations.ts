@@ -20,7 +20,7 @@ export const coilArea = equation({
   code: (x) => Math.PI * x.Do * x.L * x.N,
 });
 
-/** The helices of parallel tubes lie in each other: each climbs N pitches a turn. */
+/** The helices of parallel tubes interleave: each climbs N pitches a turn. */
 export const turnsOf = equation({
   name: "Turns of one tube",
   form: "n = L / sqrt((pi * Dc)^2 + (N * p)^2)",

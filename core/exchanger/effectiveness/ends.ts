@@ -19,7 +19,7 @@ const T = (value: number): string => quantityMark("temperature", value);
 export const fourOf = (ends: TerminalTemperatures): string =>
   `hotIn ${T(ends.hotIn)}, hotOut ${T(ends.hotOut)}, coldIn ${T(ends.coldIn)}, coldOut ${T(ends.coldOut)}`;
 
-/** Refuses a hot stream that warms up or a cold one that cools down. */
+/** Refuses a hot stream that warms or a cold one that cools. */
 export const checkSenses = (ends: TerminalTemperatures): void => {
   if (ends.hotOut > ends.hotIn)
     throw valueError(

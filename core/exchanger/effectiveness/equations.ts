@@ -1,6 +1,6 @@
 /**
  * Effectiveness by number of transfer units and back, for every arrangement. N = UA / smaller capacity rate, C = smaller
- * over larger capacity rate. The codes keep the limits C = 0 and C = 1 that the printed forms leave open.
+ * over larger capacity rate. The code covers the limits C = 0 and C = 1, where the printed forms are undefined.
  */
 import { equation, symbol } from "../../kernel/define/equation";
 import { decayShare, logShare } from "../surface/equations";

@@ -82,7 +82,7 @@ export const shahParameter = equation({
 
 const Z = symbol("number", "Shah's parameter", 0, 20);
 
-/** At this velocity number or above, shear alone rules (regime I). */
+/** At this velocity number or above, shear alone governs (regime I). */
 export const shearFrom = equation({
   name: "Velocity number from which shear rules",
   form: "Ja = 0.98 * (Z + 0.263)^-0.62",
@@ -93,7 +93,7 @@ export const shearFrom = equation({
   code: (a) => 0.98 * (a.Z + 0.263) ** -0.62,
 });
 
-/** At this velocity number or below, gravity alone rules (regime III). */
+/** At this velocity number or below, gravity alone governs (regime III). */
 export const gravityTo = equation({
   name: "Velocity number to which gravity rules",
   form: "Jb = 0.95 / (1.254 + 2.27 * Z^1.249)",

@@ -39,11 +39,11 @@ export const exchangerCoil = cellFunction({
   summary: "A helical tube coil in a shell rated by geometry: area, films, drops, velocities, hold-up.",
   keywords: ["titanium coil", "condenser", "film coefficient", "rating", "size of an exchanger", "U value"],
   details: [
-    "Duty and temperatures as EXCHANGER.ZONES; every zone has its own films, wall temperature and U on the outside area. Margin is area given over area needed, less one.",
+    "Duty and temperatures as in EXCHANGER.ZONES; every zone has its own films, wall temperature and U on the outside area. Margin is area given over area needed, less one.",
     "Gas and liquid: Gnielinski with Schmidt's gain of a coil. Condensing: Shah 2009 averaged along the share of vapour, a straight-tube relation; above 1 °F of glide with the vapour's resistance (Silver, Bell and Ghaly).",
-    "Water: one cylinder across the flow, forced (Churchill and Bernstein) and natural (Churchill and Chu) joined by fourth powers. It flows along the shell past the coil's ring, through core and gap alike: close the core to speed it up.",
-    "Drops: friction only, two phases by Müller-Steinhagen and Heck with the coil's friction; bundle drop is that of the water along the hydraulic diameter alone. Most of the head is lost in the two ports: their bore gives the water drop, one velocity head in, half of one out, and 0.3 of one a turn; baffles are left out. Hold-up by Rouhani and Axelsson.",
-    "Parallel tubes are wound into each other on one diameter; the pitch is that of neighbouring turns.",
+    "Water: one cylinder across the flow, forced (Churchill and Bernstein) and natural (Churchill and Chu) convection combined by fourth powers. It flows along the shell past the coil, through core and gap alike: close the core to speed it up.",
+    "Drops: friction only, two phases by Müller-Steinhagen and Heck with the coil's friction; bundle drop is the water's friction by hydraulic diameter alone. Most of the head is lost in the two ports: their bore gives the water drop, with one velocity head in, half of one out, and 0.3 of one per turn; baffles are ignored. Hold-up by Rouhani and Axelsson.",
+    "Parallel tubes are wound into each other on one diameter; the pitch is between neighbouring turns.",
   ],
   args: { inputs: COIL_INPUTS },
   returns: listResult("the coil's rating", {
