@@ -1,7 +1,7 @@
 /** Equations of thermistors. Strict SI. */
 import { equation, symbol } from "../kernel/define/equation";
 
-/** Resistance at 25 °C of the parts that are sold as "10k", ohm. */
+/** Resistance at 25 °C of parts sold as "10k", ohm. */
 export const R25 = 10_000;
 
 const R = symbol("resistance", "resistance", 500, 400_000);

@@ -1,7 +1,7 @@
 /** Equations of hot water, space heat and refrigeration racks. Strict SI. */
 import { equation, relation, symbol } from "../kernel/define/equation";
 
-/** Hot water as the published method takes it: 8.2938 lb/gal and 1.000743 BTU/(lb·°F), in J/(m³·K). */
+/** Hot water as in the published method: 8.2938 lb/gal and 1.000743 BTU/(lb·°F), in J/(m³·K). */
 export const HOT_WATER = (8.2938 * 0.45359237 * 1.000743 * 4186.8) / 0.003785411784;
 
 const heat = symbol("heat rate", "heat", 1000, 200_000);
@@ -34,7 +34,7 @@ export const tankSurface = equation({
   code: (x) => Math.PI * (x.k + 0.5) * ((4 * x.V) / (Math.PI * x.k)) ** (2 / 3),
 });
 
-/** Least insulation asked of storage tanks, R-12.5, m²·K/W. */
+/** Least insulation required of storage tanks, R-12.5, m²·K/W. */
 export const TANK_RESISTANCE = 12.5 * 0.17611;
 
 export const capacityRate = equation({
@@ -147,7 +147,7 @@ export const penaltyByRule = equation({
     r: symbol("fraction", "share for each °F", 0.005, 0.02),
     dT: symbol("temperature difference", "held higher by", 0, 20),
   },
-  validity: "contested: 0.5 to 2 % for each °F",
+  validity: "disputed: 0.5 to 2 % per °F",
   source: "ornlReclaim2011",
   code: (x) => (x.P * x.r * x.dT) / 0.5555555555555556,
 });
