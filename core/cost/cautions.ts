@@ -45,7 +45,7 @@ export const ownTariff = caution({
   needs: {},
   when: () => true,
   message: () =>
-    "As good as the price given: note its date and tariff beside it. Standing and demand charges, delivery and upkeep are excluded; fuel contents are US averages.",
+    "As good as the price given: note its date and tariff. Standing and demand charges, delivery and upkeep are excluded; fuel contents are US averages.",
 });
 
 export const gridAverage = caution({

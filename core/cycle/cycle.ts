@@ -73,7 +73,7 @@ function check({ refrigerant, evaporating, condensing, superheat, subcooling, ef
 }
 
 /** A state superheated or subcooled, however slightly: its phase is known without the saturation line. */
-function beside(fluid: Fluid, pressure: number, temperature: number, phase: "liquid" | "vapour"): PhaseState {
+function nearSaturation(fluid: Fluid, pressure: number, temperature: number, phase: "liquid" | "vapour"): PhaseState {
   checkRange(fluid, pressure, temperature);
   return singlePhase(fluid, pressure, temperature, phase);
 }
@@ -108,12 +108,13 @@ export function solveCycle(input: CycleInput): Cycle {
   const condensingPressure = refrigerantSaturationPressure(fluid, condensing, "dew");
   const suction =
     superheat > 0
-      ? beside(fluid, evaporatingPressure, evaporating + superheat, "vapour")
+      ? nearSaturation(fluid, evaporatingPressure, evaporating + superheat, "vapour")
       : saturatedStateAtPressure(fluid, evaporatingPressure, "dew");
   const dew = saturatedStateAtPressure(fluid, condensingPressure, "dew");
   const bubble = saturatedStateAtPressure(fluid, condensingPressure, "bubble");
   const { isentropicDischarge, discharge, work } = compress(fluid, suction, dew, efficiency);
-  const liquid = subcooling > 0 ? beside(fluid, condensingPressure, bubble.temperature - subcooling, "liquid") : bubble;
+  const liquid =
+    subcooling > 0 ? nearSaturation(fluid, condensingPressure, bubble.temperature - subcooling, "liquid") : bubble;
   const cooling = suction.enthalpy - liquid.enthalpy;
   const rejected = discharge.enthalpy - liquid.enthalpy;
   return {

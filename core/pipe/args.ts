@@ -8,7 +8,7 @@ import { PVC_PIPE } from "./data/pvcPipe";
 
 const SIZES = [...new Set(PVC_PIPE.map((each) => each.size))];
 
-/** Metric names of the same sizes (ISO 6708 beside the nominal inch). */
+/** Metric names of the same sizes (ISO 6708, alongside nominal inches). */
 const METRIC: Readonly<Record<string, string>> = {
   DN15: "1/2 in",
   DN20: "3/4 in",

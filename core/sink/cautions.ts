@@ -48,7 +48,7 @@ export const doubleWall = caution({
   code: "SINK-DOUBLE-WALL",
   severity: "Danger",
   source: "doubleWallCodes",
-  description: "Refrigerant beside drinking water needs a vented double wall.",
+  description: "Refrigerant next to drinking water needs a vented double wall.",
   needs: {},
   when: () => true,
   message: () => DOUBLE_WALL,
@@ -106,7 +106,7 @@ export const holdingHeadUp = caution({
   needs: { extraPower: "electric power", extraPowerLeast: "electric power", extraPowerMost: "electric power" },
   when: ({ extraPower }) => extraPower > 0,
   message: ({ extraPower, extraPowerLeast, extraPowerMost }, show) =>
-    `Disputed: holding the head up takes ${show(extraPower, "electric power")} more by the table, ${show(extraPowerLeast, "electric power")} to ${show(extraPowerMost, "electric power")} by rules of 0.5 to 2 % for each °F. A national laboratory's study found that it usually costs more than it yields (run the lowest head and use the heat available); a supplier argues that it pays.`,
+    `Disputed: holding the head up takes ${show(extraPower, "electric power")} more by the table, ${show(extraPowerLeast, "electric power")} to ${show(extraPowerMost, "electric power")} by rules of 0.5 to 2 % per °F. A national laboratory's study found that it usually costs more than it yields (run the lowest head and use the heat available); a supplier argues that it pays.`,
 });
 
 export const oldTable = caution({
@@ -128,5 +128,5 @@ export const belowTable = caution({
   needs: { coldest: "temperature" },
   when: ({ coldest }) => coldest < degF(-4) - 1e-6,
   message: ({ coldest }, show) =>
-    `At ${show(coldest, "temperature")} evaporating only the factor at ${show(degF(86), "temperature")} condensing is published; its rise is taken from the ${show(degF(-4), "temperature")} row (an I-P table's example agrees within 1 %). Single-stage compressors may not reach it.`,
+    `At ${show(coldest, "temperature")} evaporating only the factor at ${show(degF(86), "temperature")} condensing is published; its rise follows the ${show(degF(-4), "temperature")} row (an I-P table's example agrees within 1 %). Single-stage compressors may not reach it.`,
 });

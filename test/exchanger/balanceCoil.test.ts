@@ -199,7 +199,7 @@ describe("a machine that settles on a coil known by its geometry", () => {
     expect(solution.answer).toBeGreaterThanOrEqual(solution.bracket[0]);
     expect(solution.answer).toBeLessThanOrEqual(solution.bracket[1]);
     const told = pool.flatMap((step) => (step.type === "equation" ? [step.equation.name] : []));
-    expect(told).toContain("Conductance that passes this heat at one condensing temperature");
+    expect(told).toContain("Conductance for this heat at one condensing temperature");
   });
 });
 

@@ -14,7 +14,7 @@ export const gainInTheField = caution({
     const each =
       cooler === 0
         ? ""
-        : `, ${((100 * changeOfCOP) / (cooler / us("temperature difference", 1))).toFixed(1)} % for each °F (${((100 * changeOfCOP) / cooler).toFixed(1)} % per K)`;
+        : `, ${((100 * changeOfCOP) / (cooler / us("temperature difference", 1))).toFixed(1)} % per °F (${((100 * changeOfCOP) / cooler).toFixed(1)} % per K)`;
     return `The compressor's COP changes by ${(100 * changeOfCOP).toFixed(1)} % for ${show(cooler, "temperature difference")}${each}. Field figures run from 0.5 to 2 % per °F: fans, controls and part load take their share. Pool mode also saves the outdoor fan's power, less the pool pump's extra power.`;
   },
 });

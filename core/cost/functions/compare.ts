@@ -26,10 +26,10 @@ export const costCompare = cellFunction({
   },
   returns: tableResult("sources compared", {
     source: wordResult("source of the heat"),
-    efficiency: quantityResult("number", "heat on energy bought"),
+    efficiency: quantityResult("number", "heat per energy bought"),
     cost: quantityResult("money", "cost of the heat"),
-    timesCheapest: quantityResult("number", "cost on that of the cheapest source"),
-    carbonDioxide: quantityResult("carbon dioxide", "carbon dioxide that goes with it"),
+    timesCheapest: quantityResult("number", "cost over that of the cheapest source"),
+    carbonDioxide: quantityResult("carbon dioxide", "carbon dioxide of the heat"),
   }),
   facts: PRICE_FACTS,
   cautions: [

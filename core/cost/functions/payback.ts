@@ -29,7 +29,7 @@ export const costPayback = cellFunction({
     replacementYear: quantity("years", "year of the replacement", { from: 1, to: 60, whole: true }).optional(),
   },
   returns: listResult("payback", {
-    simplePayback: quantityResult("years", "cost on the saving of a year less upkeep", NEVER),
+    simplePayback: quantityResult("years", "cost over the yearly saving less upkeep", NEVER),
     discountedPayback: quantityResult("years", "until discounted savings reach the cost", NEVER),
     netPresentValue: quantityResult("money", "present value of savings less costs"),
     presentValueFactor: quantityResult("number", "present value of a yearly saving of 1"),

@@ -12,7 +12,7 @@ const r = symbol("number", "pressure ratio", 1.5, 6);
 const n = symbol("number", "exponent of the re-expanding gas, at the rating", 1, 1.3);
 
 export const evaporatorLine = equation({
-  name: "Cooling that the evaporator passes",
+  name: "Cooling of the evaporator",
   form: "Q = Qr * (Twb - Te) / (Twr - Ter)",
   kind: "heat rate",
   symbols: {
@@ -103,7 +103,7 @@ export const effectiveConductance = equation({
 
 /** The inverse: the UA with which a balance of given UA finds the same heat. */
 export const conductanceOfHeat = equation({
-  name: "Conductance that passes this heat at one condensing temperature",
+  name: "Conductance for this heat at one condensing temperature",
   form: "UA = -C * log(1 - Q / (C * (Tm - Tw)))",
   kind: "heat conductance",
   symbols: {

@@ -11,7 +11,7 @@ export const hotFilm = caution({
   code: "EXCHANGER-HOT-FILM",
   severity: "Warning",
   source: "commonPractice",
-  description: "Water film over 140 °F at the tube beside plastic: scale, and the limit of PVC.",
+  description: "Water film over 140 °F at the tube next to plastic: scale, and the limit of PVC.",
   needs: { hottestFilm: "temperature" },
   when: ({ hottestFilm }) => hottestFilm > PLASTIC,
   message: ({ hottestFilm }, show) =>

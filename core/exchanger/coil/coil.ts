@@ -69,12 +69,14 @@ const filmOf = (
   return condensingFilm(condensing, 0, 1, trace).film;
 };
 
-/** The warmest surface beside water: where the gas enters, and where it begins to condense, K. */
+/** The warmest surface in contact with water: where the gas enters, and where it begins to condense, K. */
 const hottest = (found: StreamMatch, zones: CoilRating["zones"]): number => {
   const { curve, water } = found;
   const surface = (at: number, name: ZoneName): number => {
-    const beside = water[at] ?? Number.NaN;
-    return beside + ((curve.temperatures[at] ?? Number.NaN) - beside) * (zones[name]?.filmShare ?? 0);
+    const waterTemperature = water[at] ?? Number.NaN;
+    return (
+      waterTemperature + ((curve.temperatures[at] ?? Number.NaN) - waterTemperature) * (zones[name]?.filmShare ?? 0)
+    );
   };
   return Math.max(surface(0, curve.dewAt > 0 ? "desuperheating" : "condensing"), surface(curve.dewAt, "condensing"));
 };

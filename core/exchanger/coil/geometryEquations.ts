@@ -103,7 +103,7 @@ export const turnsDrop = equation({
     rho: symbol("density", "density of the water", 960, 1001),
     v: symbol("velocity", "water velocity", 0.01, 3),
   },
-  validity: "0.2 to 0.4 a turn in wide gaps, from memory: small beside the ports",
+  validity: "0.2 to 0.4 a turn in wide gaps, from memory: small compared with the ports",
   source: "commonPractice",
   code: (x) => 0.3 * x.n * x.N * ((x.rho * x.v ** 2) / 2),
 });

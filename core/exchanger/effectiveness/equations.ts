@@ -71,7 +71,7 @@ export const largerMixedEffectiveness = equation({
 });
 
 export const condensingEffectiveness = equation({
-  name: "Effectiveness beside a condensing stream",
+  name: "Effectiveness with a condensing stream",
   form: "e = 1 - exp(-N)",
   kind: "fraction",
   symbols: { N },
@@ -137,7 +137,7 @@ export const largerMixedUnits = equation({
 });
 
 export const condensingUnits = equation({
-  name: "Transfer units beside a condensing stream",
+  name: "Transfer units with a condensing stream",
   form: "N = -log(1 - e)",
   kind: "number",
   symbols: { e },

@@ -25,7 +25,7 @@ export interface OutsideFilm {
 }
 
 /**
- * Film of the water at a turn of the coil taken as a single horizontal cylinder. Single-cylinder relations differ by
+ * Film of the water at a turn of the coil, treated as a single horizontal cylinder. Single-cylinder relations differ by
  * some 20 to 30 % and ignore neighbouring turns.
  */
 export const outsideFilm = (outside: OutsideFlow, trace: Trace = silent): OutsideFilm => {

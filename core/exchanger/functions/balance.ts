@@ -37,7 +37,7 @@ const coiled = {
   ...EXAMPLE_COIL,
 } as const;
 
-/** The outdoor coil at its rating must give the rating back. */
+/** The outdoor coil at its rating must reproduce the rating. */
 const rating = { ...fernhill, refrigerant: "R-22" } as const;
 
 /** The limits that the answer breaks, in words. */
@@ -136,7 +136,7 @@ export const exchangerBalance = cellFunction({
       expected: { condensingOutdoors: 115, evaporatingOutdoors: 45, coolingOutdoors: 90000 },
       tolerance: "0.001 %",
       source: "identity",
-      remark: "the outdoor coil at its rating gives the rating back",
+      remark: "the outdoor coil at its rating reproduces the rating",
     },
     {
       inputs: { inputs: rating },

@@ -77,7 +77,7 @@ export const exchangerZones = cellFunction({
       waterIn: quantityResult("temperature", "water entering"),
       waterOut: quantityResult("temperature", "water leaving"),
       meanDifference: quantityResult("temperature difference", "duty over UA"),
-      UA: quantityResult("heat conductance", "conductance that the duty asks for"),
+      UA: quantityResult("heat conductance", "conductance that the duty needs"),
       share: quantityResult("fraction", "share of the duty"),
       leastDifference: quantityResult(
         "temperature difference",

@@ -15,7 +15,7 @@ export const condensingBetween = caution({
   when: ({ hotIn, hotOut, coldIn, coldOut }) =>
     hotIn - hotOut > DESUPERHEATING * (1 + 1e-9) && coldOut - coldIn < WATER_RISE * (1 - 1e-9),
   message: ({ hotIn, hotOut, coldIn, coldOut }, show) =>
-    `The hot stream falls by ${show(hotIn - hotOut, "temperature difference")} beside a rise of ${show(coldOut - coldIn, "temperature difference")}: if a refrigerant condenses between the ends, this mean is wrong (up to 40 % of the area). Use the condensing temperature for both hotIn and hotOut, or EXCHANGER.ZONES.`,
+    `The hot stream falls by ${show(hotIn - hotOut, "temperature difference")} against a rise of ${show(coldOut - coldIn, "temperature difference")}: if a refrigerant condenses between the ends, this mean is wrong (up to 40 % of the area). Use the condensing temperature for both hotIn and hotOut, or EXCHANGER.ZONES.`,
 });
 
 export const lowCorrection = caution({

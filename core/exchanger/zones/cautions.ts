@@ -21,7 +21,7 @@ export const gasBesidePlastic = caution({
   code: "EXCHANGER-HOT-GAS",
   severity: "Warning",
   source: "commonPractice",
-  description: "Hot gas over 140 °F: without water flow the tube reaches its temperature beside plastic.",
+  description: "Hot gas over 140 °F: without water flow the tube gets that hot next to plastic.",
   needs: { hotGas: "temperature" },
   when: ({ hotGas }) => hotGas > PLASTIC,
   message: ({ hotGas }, show) =>

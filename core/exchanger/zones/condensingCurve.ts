@@ -10,7 +10,7 @@ import { alongIsobar } from "../../refrigerant/state/stateBy";
 /** Slices of each zone. */
 export const SLICES = { desuperheating: 8, condensing: 24, subcooling: 4 } as const;
 
-/** Below this glide, K, temperature is taken as linear in enthalpy between bubble and dew: within 0.005 K. */
+/** Below this glide, K, temperature counts as linear in enthalpy between bubble and dew: within 0.005 K. */
 const SMALL_GLIDE = 0.15;
 
 /** K within which gas counts as saturated: converting between pressure and temperature adds rounding. */

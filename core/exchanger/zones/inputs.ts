@@ -1,4 +1,4 @@
-/** The input block of a condensing refrigerant beside water. */
+/** The input block of a refrigerant condensing against water. */
 import { block, quantity } from "../../kernel/define/argument";
 import { valueError } from "../../kernel/values/fault";
 import { HEAT_RATE, WATER_FLOW, WATER_TEMPERATURE } from "../../kernel/define/glossary";

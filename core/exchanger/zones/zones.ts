@@ -54,7 +54,7 @@ export interface StreamMatch {
   readonly massFlow: number;
   /** Capacity rate of the water, W/K. */
   readonly capacityRate: number;
-  /** Water beside each point of the curve, K. */
+  /** Water at each point of the curve, K. */
   readonly water: Float64Array;
   readonly zones: Readonly<Partial<Record<ZoneName, Zone>>>;
   readonly total: Zone;
@@ -83,7 +83,7 @@ interface Streams {
   readonly water: Float64Array;
 }
 
-/** The water beside each point of the curve. */
+/** Water temperature at each point of the curve. */
 const besideWater = (input: ZonesInput, condensing: number): Streams => {
   const curve = condensingCurve(input.fluid, condensing, input.subcooling, input.inlet(condensing));
   const { enthalpies: h } = curve;

@@ -46,7 +46,7 @@ export const lineRoomLimit = cellFunction({
   },
   returns: listResult("charge limits", {
     chargeLimit: quantityResult("mass", "most charge allowed by the room"),
-    chargeWithoutLimit: quantityResult("mass", "charge up to which no floor area is asked"),
+    chargeWithoutLimit: quantityResult("mass", "charge up to which no floor area is required"),
     flammabilityLimit: quantityResult("concentration", "lower flammability limit used"),
     governs: wordResult("which clause governs"),
     chargeCeiling: quantityResult("mass", "most charge without ventilation"),

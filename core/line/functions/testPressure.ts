@@ -40,7 +40,7 @@ export const lineTestPressure = cellFunction({
       expected: 147,
       tolerance: 0.1,
       source: "ufgs15652",
-      remark: "0.3 psi for each °F",
+      remark: "0.3 psi per °F",
     },
   ],
   compute({ pressure, then, now }, { step }) {

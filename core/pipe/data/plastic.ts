@@ -22,7 +22,7 @@ export interface SupportRow {
   readonly spacing: readonly number[];
 }
 
-/** Hanger spacing of PVC pipe filled with water, ft; hanger spacing table of plastics manuals. Codes may ask closer. */
+/** Hanger spacing of PVC pipe filled with water, ft; hanger spacing table of plastics manuals. Codes may require less. */
 export const SUPPORT: readonly SupportRow[] = [
   { size: "1 in", schedule: "40", spacing: [5.5, 5, 4.5, 3, 2.5] },
   { size: "1-1/2 in", schedule: "40", spacing: [6, 5.5, 5, 3.5, 3] },

@@ -45,7 +45,7 @@ export const pipeDrainCover = cellFunction({
     coverVelocity: quantityResult("velocity", "through the cover, one blocked"),
     branchVelocity: quantityResult("velocity", "in a drain's pipe, one blocked"),
     trunkVelocity: quantityResult("velocity", "in the pipe to the pump"),
-    finding: wordResult("flow beside the rating"),
+    finding: wordResult("flow against the rating"),
   }),
   facts: { coverRating: "water flow", suctionVelocity: "velocity" },
   cautions: [

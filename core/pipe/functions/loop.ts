@@ -20,7 +20,7 @@ const ITEM = {
   ).optional(),
   loss: quantity("head", "head lost at the known flow", { above: 0 }).optional(),
   knownFlow: quantity("water flow", "flow at which the loss is known", { above: 0 }).optional(),
-  side: choice("LoopSide", ["suction", "return"], "before or behind the pump").default("return"),
+  side: choice("LoopSide", ["suction", "return"], "before or after the pump").default("return"),
   flowCoefficient: quantity("number", "flow coefficient Cv of a valve: gpm at 1 psi", { above: 0 }).optional(),
 };
 

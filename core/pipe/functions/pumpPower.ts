@@ -6,7 +6,7 @@ import { quantityResult } from "../../kernel/define/result";
 import { densityOfWater } from "../../water/equations";
 import { pumpPowerEquation as equationOfPower } from "../equations";
 
-/** Density is taken at 60 °F: within 0.5 % for any pool. */
+/** Temperature for the density, 60 °F: within 0.5 % for any pool. */
 const WATER = us("temperature", 60);
 
 export const pipePumpPower = cellFunction({

@@ -33,7 +33,7 @@ export interface OperatingPoint {
   readonly systemCurve: number;
   readonly flowOfEachPump: number;
   readonly headOfEachPump: number;
-  /** A second flow at which they meet, where the pump curve rises: unstable. */
+  /** A second flow at which they meet, on the rising part of the pump curve: unstable. */
   readonly otherFlow: number | undefined;
   /** Position of the operating point between the curve's first and last flow, 0 to 1. */
   readonly placeOnCurve: number;

@@ -100,7 +100,7 @@ export function alongIsobar(
     density = densityOf(fluid, phase, temperature, pressure, start);
     evaluateHelmholtz(s, temperature, density);
     const step = isobarStep(s, temperature, density, target, coordinate);
-    // Later passes accept a wider tolerance: next to the critical point rounding alone moves the temperature.
+    // Later passes accept a wider tolerance: next to the critical point rounding alone changes the temperature.
     if (Math.abs(step) < (pass < 10 ? 1e-11 : 1e-8) * temperature) {
       return stateFrom(s, s.residual.out, s.ideal.out, { phase, temperature, density, pressure });
     }

@@ -28,7 +28,7 @@ export const sinkTank = cellFunction({
   },
   returns: listResult("hot water of a day", {
     load: quantityResult("heat", "heat that the hot water takes"),
-    preheated: quantityResult("heat", "of that by recovered heat, at most"),
+    preheated: quantityResult("heat", "part from recovered heat, at most"),
     remaining: quantityResult("heat", "for the main heater"),
     share: quantityResult("fraction", "recovered share"),
     meanRate: quantityResult("heat rate", "mean rate of the recovered heat over the day"),
