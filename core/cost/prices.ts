@@ -2,7 +2,7 @@
 import { caution, type ShowQuantity } from "../kernel/define/caution";
 import { us, type KindName } from "../kernel/values/quantity";
 
-/** Usual least and most per US selling unit; unit slips by their factor: what a number that much too large may be. */
+/** Usual least and most per US selling unit; a slip is a factor and the unit that it suggests. */
 interface Usual {
   readonly least: number;
   readonly most: number;

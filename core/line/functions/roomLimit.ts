@@ -68,7 +68,7 @@ export const lineRoomLimit = cellFunction({
       expected: { chargeLimit: 1.842, governs: "6 LFL: no floor area is asked" },
       tolerance: "0.34 %",
       source: { key: "iec60335", where: "GG.2, m1 as tabulated for R-32" },
-      remark: "the formula alone gives 1.084 kg, below what needs no area at all",
+      remark: "the formula alone gives 1.084 kg, below the charge that needs no area",
     },
     {
       inputs: { refrigerant: "R-32", floorArea: 20000, releaseHeight: 7.2 },
