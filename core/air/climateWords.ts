@@ -1,7 +1,7 @@
-/** Columns of a climate table by the names that weather files and people give them. */
+/** Columns of a climate table by the names used in weather files. */
 import { normalizeKey } from "../kernel/define/argument";
 
-/** What a head of a climate table may mean; "high" and "low" are a day's greatest and least temperature. */
+/** Meanings of a column head; "high" and "low" are a day's highest and lowest temperature. */
 export type ClimateWord =
   "air" | "high" | "low" | "swing" | "humidity" | "dew point" | "wind" | "sun" | "cloud" | "pressure" | "mains";
 
@@ -25,12 +25,12 @@ const WORDS: ReadonlyMap<string, ClimateWord> = new Map(
   ),
 );
 
-/** The column that a head names, without its unit; undefined where it is none. */
+/** The column that a head names, without its unit; undefined for any other head. */
 export function climateWord(head: string): ClimateWord | undefined {
   return WORDS.get(normalizeKey(head));
 }
 
-/** Mean and swing of a day by its greatest and least temperature, K. */
+/** Mean and swing of a day from its highest and lowest temperature, K. */
 export function meanAndSwing(high: number, low: number): { readonly air: number; readonly swing: number } {
   return { air: (high + low) / 2, swing: high - low };
 }

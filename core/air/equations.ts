@@ -13,7 +13,7 @@ export const partialPressure = equation({
   code: ({ phi, ps }) => phi * ps,
 });
 
-/** Mass of vapour on the mass of dry air. */
+/** Mass of vapour per mass of dry air. */
 export const humidityRatioEquation = equation({
   name: "Humidity ratio",
   form: "W = 0.621945 * pv / (p - pv)",

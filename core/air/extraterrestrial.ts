@@ -1,4 +1,4 @@
-/** Sun on a level surface above the air: what no pyranometer below it can pass. Strict SI, angles in radians. */
+/** Sun on a level surface above the air: the upper bound of any pyranometer reading. Strict SI, angles in radians. */
 import { equation, symbol } from "../kernel/define/equation";
 
 const DEGREE = Math.PI / 180;
@@ -72,21 +72,21 @@ export function extraterrestrialOfMonth(latitude: number, month: number): number
   return sum / days;
 }
 
-/** What twelve months of sun are of the sun above the air at their latitude. */
+/** Twelve months of sun compared with the sun above the air at their latitude. */
 export interface SunCheck {
   /** Clearness by month; infinite in a polar night with sun. */
   readonly clearness: readonly number[];
   /** Months (0 to 11) with more sun than there is above the air: impossible. */
   readonly above: readonly number[];
-  /** Months outside 0.2 to 0.8 where the air isn't passed: unlikely (Duffie and Beckman, chapter 2). */
+  /** Months outside 0.2 to 0.8 but not above 1: unlikely (Duffie and Beckman, chapter 2). */
   readonly unlikely: readonly number[];
-  /** Whether the same sun is likely in all months at the latitude of the other sign. */
+  /** Whether the same sun would be likely in all months at the opposite latitude. */
   readonly otherHemisphere: boolean;
 }
 
 const [LEAST_CLEARNESS, MOST_CLEARNESS] = [0.2, 0.8];
 
-/** Below this the sun hardly rises, J/m² a day, and its clearness says nothing. */
+/** Below this, J/m² a day, the sun hardly rises and its clearness means nothing. */
 const HARDLY_ANY = 1e6;
 
 function clearnessOf(latitude: number, daily: readonly number[]): readonly number[] {

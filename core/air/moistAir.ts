@@ -18,7 +18,7 @@ export const vapourPressureOfAir = (T: number, humidity: number, trace: Trace = 
   return trace.step(partialPressure, { phi: humidity, ps });
 };
 
-/** Mass of vapour on mass of dry air, at T (K), relative humidity and altitude (m). */
+/** Mass of vapour per mass of dry air, at T (K), relative humidity and altitude (m). */
 export const humidityRatioOfAir = (T: number, humidity: number, altitude: number, trace: Trace = silent): number => {
   const pv = vapourPressureOfAir(T, humidity, trace);
   const p = trace.step(standardAtmosphere, { z: altitude });
@@ -28,7 +28,7 @@ export const humidityRatioOfAir = (T: number, humidity: number, altitude: number
 /** Dew point, K; below the triple point of water the frost point. */
 export const dewPointOfAir = (T: number, humidity: number, trace: Trace = silent): number => {
   const pv = vapourPressureOfAir(T, humidity, trace);
-  if (pv < DRIEST) throw notAvailable("humidity: air as dry as this has no dew point above −148 °F (−100 °C)");
+  if (pv < DRIEST) throw notAvailable("humidity: air this dry has no dew point above −148 °F (−100 °C)");
   const dewPoint = dewPointAt(T, pv);
   trace.property({
     substance: "moist air",

@@ -35,10 +35,10 @@ export function dewPointAt(T: number, vapourPressure: number): number {
   return root.found ? root.x : COLDEST;
 }
 
-/** Mass of vapour on mass of dry air, over a vapour pressure at a pressure. */
+/** Mass of vapour per mass of dry air, from a vapour pressure and a pressure. */
 const VAPOUR_TO_AIR = 0.621945;
 
-/** Drier air than this has the wet bulb of this. */
+/** Least humidity ratio: drier air gets the wet bulb of this one. */
 const LEAST_RATIO = 1e-7;
 
 /** Humidity ratio by dry and wet bulb, K, and pressure, Pa: equations 33 (water) and 35 (ice), in °C. */
@@ -50,7 +50,7 @@ function ratioByWetBulb(dryBulb: number, wetBulb: number, pressure: number): num
     : ((2830 - 0.24 * tw) * saturated - 1.006 * (t - tw)) / (2830 + 1.86 * t - 2.1 * tw);
 }
 
-/** K; halving, since ice and water part at 0 °C. */
+/** K; bisection, since the ice and water curves differ at 0 °C. */
 const CLOSE = 1e-6;
 
 /** Thermodynamic wet bulb, K, of air at T (K), humidity ratio and pressure (Pa). */

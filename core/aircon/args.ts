@@ -21,7 +21,7 @@ export const OUTDOOR_FAN = quantity("electric power", "power of the outdoor fan,
 }).default(0);
 
 export function checkFan(outdoorFan: number, power: number, called: string, system: System): void {
-  const tell = (value: number): string => show(value, "electric power", system);
+  const shown = (value: number): string => show(value, "electric power", system);
   if (outdoorFan >= power)
-    throw valueError(`outdoorFan: must be below ${called} (${tell(power)}), got ${tell(outdoorFan)}`);
+    throw valueError(`outdoorFan: must be below ${called} (${shown(power)}), got ${shown(outdoorFan)}`);
 }

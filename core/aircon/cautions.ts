@@ -4,7 +4,7 @@ import { us } from "../kernel/values/quantity";
 
 /** No machine is sold with a lower SEER (US standards of 2006 and 2023). */
 const LEAST_SEER = us("cooling rating", 13);
-/** EER over SEER of published pairs: 21 and 13 SEER. */
+/** EER over SEER of published pairs, at 21 and 13 SEER. */
 const [LEAST_SHARE, MOST_SHARE] = [0.79, 0.86];
 
 export const mayBeSeer = caution({
@@ -15,18 +15,18 @@ export const mayBeSeer = caution({
   needs: { rating: "cooling rating" },
   when: ({ rating }) => rating > LEAST_SEER * (1 - 1e-9),
   message: ({ rating }, show) =>
-    `${show(rating, "cooling rating")} may be a SEER or SEER2: its EER is then ${show(rating * LEAST_SHARE, "cooling rating")} to ${show(rating * MOST_SHARE, "cooling rating")}, and the heat rejected comes out too low. Take EER or EER2 from the data sheet.`,
+    `${show(rating, "cooling rating")} may be a SEER or SEER2: its EER is then ${show(rating * LEAST_SHARE, "cooling rating")} to ${show(rating * MOST_SHARE, "cooling rating")}, and the heat rejected is too low. Take EER or EER2 from the data sheet.`,
 });
 
 export const unlikelyEfficiency = caution({
   code: "AIRCON-UNLIKELY-COP",
   severity: "Caution",
   source: "commonPractice",
-  description: "Cooling and power that don't fit: their ratio lies outside 1.8 to 7.",
+  description: "Cooling and power don't fit: their ratio is outside 1.8 to 7.",
   needs: { COP: "COP" },
   when: ({ COP }) => COP < 1.8 || COP > 7,
   message: ({ COP }) =>
-    `Cooling on power is ${COP.toFixed(2)} W/W, and air conditioners run between about 2 and 6: check that both are for the same condition and that the power is that of the whole machine.`,
+    `Cooling over power is ${COP.toFixed(2)} W/W; air conditioners run between about 2 and 6. Check that both are for the same condition and that the power is that of the whole machine.`,
 });
 
 export const fanNotGiven = caution({
@@ -37,18 +37,18 @@ export const fanNotGiven = caution({
   needs: { outdoorFan: "electric power" },
   when: ({ outdoorFan }) => outdoorFan === 0,
   message: () =>
-    "The outdoor fan's power is counted as heat at the condenser. It often takes 3 to 8 % of the machine's power: give it from the data sheet for the heat that the pool can get.",
+    "The outdoor fan's power counts as heat at the condenser. It is often 3 to 8 % of the machine's power: enter it from the data sheet to get the heat available to the pool.",
 });
 
 export const singleSpeedOnly = caution({
   code: "AIRCON-SINGLE-SPEED",
   severity: "Caution",
   source: "cutler2013",
-  description: "The curves are means of single-speed machines; two-stage and inverter machines run otherwise.",
+  description: "The curves are means of single-speed machines; two-stage and inverter machines differ.",
   needs: {},
   when: () => true,
   message: () =>
-    "Mean curves of single-speed machines at full load. Two-stage and inverter machines at part load keep their efficiency much better in mild weather, and one machine differs from the mean by some per cent: the maker's table goes before these curves.",
+    "Mean curves of single-speed machines at full load. Two-stage and inverter machines at part load keep their efficiency much better in mild weather, and one machine differs from the mean by several per cent: the maker's table overrides these curves.",
 });
 
 export const hoursOverstate = caution({
@@ -60,17 +60,16 @@ export const hoursOverstate = caution({
   needs: {},
   when: () => true,
   message: () =>
-    "These hours are for cooling around the clock. Offices in the south of the US come to about half to three quarters of them, schools to a third or a half; an oversized machine runs fewer hours still (metering of homes shows less than published hours).",
+    "These hours are for cooling around the clock. Offices in the south of the US run about half to three quarters of them, schools a third to a half; an oversized machine runs still fewer hours (metered homes run less than published hours).",
 });
 
 export const narrowSpan = caution({
   code: "AIRCON-HOURS-NARROW",
   severity: "Caution",
   source: "commonPractice",
-  description:
-    "With design and balance temperature less than 15 °F apart a degree more or less moves the hours strongly.",
+  description: "With design and balance temperature less than 15 °F apart, one degree changes the hours strongly.",
   needs: { balance: "temperature", design: "temperature" },
   when: ({ balance, design }) => design - balance < us("temperature difference", 15),
   message: ({ balance, design }, show) =>
-    `Design lies only ${show(design - balance, "temperature difference")} above balance: an error of one degree moves the hours by a tenth or more.`,
+    `Design is only ${show(design - balance, "temperature difference")} above balance: an error of one degree changes the hours by a tenth or more.`,
 });

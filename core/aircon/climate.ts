@@ -29,7 +29,7 @@ export const meanExcess = equation({
   code: (x) => x.s * Math.log1p(Math.exp((x.T - x.Tb) / x.s)),
 });
 
-/** Mean load as a share of the full load: straight from none at the balance temperature to full at design, full above. */
+/** Mean load as a share of full load: none at the balance temperature, rising linearly to full at design, full above. */
 export const meanLoad = equation({
   name: "Mean share of full load",
   form: "L = (Eb - Ed) / (Td - Tb)",

@@ -5,7 +5,7 @@ const Q = symbol("heat rate", "net cooling", 1000, 700_000);
 const P = symbol("electric power", "power of the whole machine", 300, 250_000);
 const Pf = symbol("electric power", "power of the outdoor fan", 0, 10_000);
 
-/** Energy balance: what the room and the machine's power put in, the condenser gives up. */
+/** Energy balance: the condenser rejects the room's heat and the machine's power. */
 export const rejectedHeat = equation({
   name: "Heat rejected at the condenser",
   form: "Qr = Q + P - Pf",
@@ -19,7 +19,7 @@ export const powerByRating = equation({
   name: "Power by the rating",
   form: "P = Q / rating",
   kind: "electric power",
-  symbols: { Q, rating: symbol("cooling rating", "cooling on power, W/W", 1, 8) },
+  symbols: { Q, rating: symbol("cooling rating", "cooling over power, W/W", 1, 8) },
   source: "identity",
   code: (x) => x.Q / x.rating,
 });
@@ -64,7 +64,7 @@ export const scaledPower = equation({
 const wetBulb = symbol("temperature", "wet bulb of the air that enters the indoor coil", 287, 297);
 const outdoor = symbol("temperature", "outdoor air temperature", 291, 319);
 
-/** Cooling on rated cooling; the coefficients are for °F. */
+/** Cooling over rated cooling; the coefficients are for °F. */
 export const capacityCurve = equation({
   name: "Capacity curve of a single-speed air conditioner",
   form: "r = 3.670270705 - 0.098652414*(1.8*Twb-459.67) + 0.000955906*(1.8*Twb-459.67)^2 + 0.006552414*(1.8*To-459.67) - 0.0000156*(1.8*To-459.67)^2 - 0.000131877*(1.8*Twb-459.67)*(1.8*To-459.67)",
@@ -81,7 +81,7 @@ export const capacityCurve = equation({
   },
 });
 
-/** Power for each unit of cooling on its rated value; the coefficients are for °F. */
+/** Power per unit of cooling over its rated value; the coefficients are for °F. */
 export const inputCurve = equation({
   name: "Energy input curve of a single-speed air conditioner",
   form: "e = -3.302695861 + 0.137871531*(1.8*Twb-459.67) - 0.001056996*(1.8*Twb-459.67)^2 - 0.012573945*(1.8*To-459.67) + 0.000214638*(1.8*To-459.67)^2 - 0.000145054*(1.8*Twb-459.67)*(1.8*To-459.67)",

@@ -13,7 +13,7 @@ export interface MonthOfLoad {
 }
 
 export interface LoadModel {
-  /** Outdoor temperature at and below which nothing is cooled, K. */
+  /** Outdoor temperature at and below which there is no cooling, K. */
   readonly balance: number;
   /** Outdoor temperature at and above which the machine is fully loaded, K. */
   readonly design: number;

@@ -21,7 +21,7 @@ export interface OutdoorPerformance {
   readonly cooling: number;
   /** W */
   readonly power: number;
-  /** Cooling and power less the outdoor fan's, W: what reaches the condenser. */
+  /** Heat rejected at the condenser, W: cooling and power less the outdoor fan's. */
   readonly rejected: number;
   readonly COP: number;
 }

@@ -2,7 +2,7 @@
 import { caution } from "../kernel/define/caution";
 import { us } from "../kernel/values/quantity";
 
-/** Other curves further off than this are worth a word: 1 °F. */
+/** Readings by other curves that differ by more than this raise a caution: 1 °F. */
 const WORTH_A_WORD = us("temperature difference", 1);
 const TABLE_FROM = us("temperature", -40);
 const TABLE_TO = us("temperature", 140);
@@ -18,7 +18,7 @@ export const wrongCurve = caution({
   needs: { otherLowest: "temperature", otherHighest: "temperature" },
   when: ({ otherLowest, otherHighest }) => otherHighest - otherLowest > WORTH_A_WORD,
   message: ({ otherLowest, otherHighest }, show) =>
-    `By the other curves that are sold as 10k the same resistance reads ${show(otherLowest, "temperature")} to ${show(otherHighest, "temperature")}: look up which part it is, and check it at two temperatures with a thermometer.`,
+    `By other curves sold as 10k the same resistance reads ${show(otherLowest, "temperature")} to ${show(otherHighest, "temperature")}: find out which part it is, and check it at two temperatures with a thermometer.`,
 });
 
 export const beyondTable = caution({
@@ -29,7 +29,7 @@ export const beyondTable = caution({
   needs: { sensorTemperature: "temperature" },
   when: ({ sensorTemperature }) => sensorTemperature < TABLE_FROM - 1e-6 || sensorTemperature > TABLE_TO + 1e-6,
   message: ({ sensorTemperature }, show) =>
-    `${show(sensorTemperature, "temperature")} lies beyond ${show(TABLE_FROM, "temperature")} to ${show(TABLE_TO, "temperature")}, where the curve was checked against a table.`,
+    `${show(sensorTemperature, "temperature")} is outside ${show(TABLE_FROM, "temperature")} to ${show(TABLE_TO, "temperature")}, where a table confirms the curve.`,
 });
 
 export const notEquipment = caution({
@@ -40,18 +40,18 @@ export const notEquipment = caution({
   needs: {},
   when: () => true,
   message: () =>
-    "For checking a sequence of operation, not for running equipment: a spreadsheet is no safety control. Flow switch, high-pressure cut-out and high limit belong in series in the machine's own wiring, by the maker's leave and a licensed electrician.",
+    "For checking a sequence of operation, not for running equipment: a spreadsheet is no safety control. Flow switch, high-pressure cut-out and high limit belong in series in the machine's own wiring, with the maker's consent and by a licensed electrician.",
 });
 
 export const flowNeedsPump = caution({
   code: "CONTROL-FLOW-NEEDS-PUMP",
   severity: "Caution",
   source: "flowSwitchNotes",
-  description: "Flow may need the pump before it can be proven.",
+  description: "Proving flow may need the pump first.",
   needs: { flowProven: "yes/no", pumpWanted: "word" },
   when: ({ flowProven, pumpWanted }) => !flowProven && pumpWanted === "yes",
   message: () =>
-    "Pool mode is wanted and only the flow is missing: the pump may have to run first. Start it, let the flow prove itself (paddles close near 20 gpm; a pressure switch is fooled by elevation), then shift the valve; if it stays unproven, alarm.",
+    "Pool mode waits for proven flow only: the pump may have to run first. Start it, wait for flow (paddles close near 20 gpm; elevation fools a pressure switch), then shift the valve; if flow stays unproven, alarm.",
 });
 
 export const pilotValve = caution({
@@ -62,7 +62,7 @@ export const pilotValve = caution({
   needs: {},
   when: () => true,
   message: () =>
-    "A pilot-operated valve shifts only while the compressor holds a pressure difference, and may stop half way at low load: prove its position by the temperatures behind it, and let it fall to the outdoor coil when unpowered.",
+    "A pilot-operated valve shifts only while the compressor holds a pressure difference, and may stop half way at low load: verify its position by the temperatures downstream, and let it return to the outdoor coil when unpowered.",
 });
 
 export const spaLimitSetting = caution({
@@ -82,11 +82,11 @@ export const limitBelowSetPoint = caution({
   code: "CONTROL-LIMIT-BELOW-SET-POINT",
   severity: "Caution",
   source: "commonPractice",
-  description: "The high limit stands at or below the set point: it will do the set point's work.",
+  description: "The high limit is at or below the set point and will act in its place.",
   needs: { setPoint: "temperature", highLimit: "temperature" },
   when: ({ setPoint, highLimit }) => highLimit <= setPoint,
   message: ({ setPoint, highLimit }, show) =>
-    `The high limit of ${show(highLimit, "temperature")} does not lie above the set point of ${show(setPoint, "temperature")}: it will trip in place of the band.`,
+    `The high limit of ${show(highLimit, "temperature")} is not above the set point of ${show(setPoint, "temperature")}: it will trip in place of the band.`,
 });
 
 export const noEvaporator = caution({
@@ -97,16 +97,16 @@ export const noEvaporator = caution({
   needs: { heatingOrDefrost: "yes/no" },
   when: ({ heatingOrDefrost }) => heatingOrDefrost,
   message: () =>
-    "In heating or defrost the refrigerant runs the other way: the pool exchanger must never be the evaporator. It freezes, bursts, and lets pool water into the refrigerant. The outdoor position must be forced by the reversing valve's own signal.",
+    "In heating or defrost the refrigerant flow reverses: the pool exchanger must never be the evaporator. It freezes, bursts, and lets pool water into the refrigerant. The reversing valve's own signal must force the outdoor position.",
 });
 
 export const hotLeavingWater = caution({
   code: "CONTROL-HOT-LEAVING-WATER",
   severity: "Warning",
   source: "machinerysHandbook",
-  description: "A leaving limit above 104 °F at an inlet that people can reach, or above what PVC carries.",
+  description: "A leaving limit above 104 °F at an inlet that people can reach, or above the limit of PVC.",
   needs: { leavingLimit: "temperature" },
   when: ({ leavingLimit }) => leavingLimit > PEOPLE_LIMIT + 1e-9,
   message: ({ leavingLimit }, show) =>
-    `Leaving water may reach ${show(leavingLimit, "temperature")}: above ${show(PEOPLE_LIMIT, "temperature")} keep people from the inlet, and PVC keeps half of its strength or less above ${show(us("temperature", 110), "temperature")} and none that counts above ${show(PVC_LIMIT, "temperature")}.`,
+    `Leaving water may reach ${show(leavingLimit, "temperature")}: above ${show(PEOPLE_LIMIT, "temperature")} keep people from the inlet, and PVC keeps half of its strength or less above ${show(us("temperature", 110), "temperature")} and has no rating above ${show(PVC_LIMIT, "temperature")}.`,
 });

@@ -1,6 +1,6 @@
 /**
- * Where the heat goes: a pure decision over what sensors and switches say. The rules stand in their order as data; the
- * first that holds decides. Everything that must not heat the pool comes before any minimum time.
+ * Where the heat goes: a pure decision from sensors and switches. The rules are data in their order; the
+ * first one that holds decides. Everything that must not heat the pool comes before any minimum time.
  */
 import { silent, type Trace } from "../kernel/define/steps";
 import { quantityMark } from "../kernel/values/quantityMark";
@@ -38,7 +38,7 @@ export interface Decision {
 }
 
 interface Rule {
-  /** As the help page prints it. */
+  /** The text of the help page. */
   readonly says: string;
   readonly mode: (s: DivertState) => Mode;
   readonly holds: (s: DivertState) => boolean;
@@ -49,7 +49,7 @@ const temperature = (value: number): string => quantityMark("temperature", value
 const outdoor = (): Mode => "outdoor";
 const unchanged = ({ was }: DivertState): Mode => was;
 
-/** Below the band, or in it while the pool was being heated. */
+/** Below the band, or within it while heating the pool. */
 const wantsHeat = ({ pool, setPoint, band, was }: DivertState): boolean =>
   pool < setPoint - band || (pool < setPoint && was === "pool");
 
@@ -105,14 +105,14 @@ export const DIVERT_RULES: readonly Rule[] = [
       `leaving water at ${temperature(s.leavingWater ?? s.leavingLimit)}, limit ${temperature(s.leavingLimit)}`,
   },
   {
-    says: "minimum time in the mode not over: as it was",
+    says: "minimum time in the mode not over: no change",
     mode: unchanged,
     holds: isWithinMinimum,
     reason: (s) =>
       `in this mode for ${quantityMark("minutes", s.minutesInMode ?? 0)}, at least ${quantityMark("minutes", s.minimumMinutes)}`,
   },
   {
-    says: "pool below the set point less the band, or below the set point while it is being heated: pool",
+    says: "pool below the set point less the band, or below the set point while heating: pool",
     mode: () => "pool",
     holds: wantsHeat,
     reason: (s) =>
@@ -121,7 +121,7 @@ export const DIVERT_RULES: readonly Rule[] = [
         : `pool at ${temperature(s.pool)}, heated on to ${temperature(s.setPoint)}`,
   },
   {
-    says: "else (pool warm enough, or within the band coming from above): outdoor",
+    says: "else (pool warm enough, or cooling within the band): outdoor",
     mode: outdoor,
     holds: () => true,
     reason: (s) =>
@@ -131,7 +131,7 @@ export const DIVERT_RULES: readonly Rule[] = [
   },
 ];
 
-/** The pump is wanted in pool mode, where only the flow is missing, and to carry off heat after the leaving limit. */
+/** The pump should run in pool mode, if only the flow is missing, and to remove heat after the leaving limit. */
 const isPumpWanted = (s: DivertState, mode: Mode): boolean => {
   if (mode === "pool") return true;
   const barred = s.heatingOrDefrost || !s.coolingCalls || s.headPressureTrip || !s.sensorGood || s.pool >= s.highLimit;
@@ -143,7 +143,7 @@ const fanIn = (s: DivertState, mode: Mode): Decision["outdoorFan"] => {
   return mode === "outdoor" ? "on" : "off";
 };
 
-/** What the sequence asks for, and why. Never the pool without a call, proven flow, a good sensor, and both limits kept. */
+/** The decision of the sequence and its reason. Never the pool without a call, proven flow, a good sensor, and both limits kept. */
 export const divertStates = (s: DivertState, trace: Trace = silent): Decision => {
   const place = DIVERT_RULES.findIndex(({ holds }) => holds(s));
   const rule = DIVERT_RULES[place];

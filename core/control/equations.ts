@@ -1,7 +1,7 @@
 /** Equations of thermistors. Strict SI. */
 import { equation, symbol } from "../kernel/define/equation";
 
-/** Resistance at 25 °C of the parts that are sold as "10k", ohm. */
+/** Resistance at 25 °C of parts sold as "10k", ohm. */
 export const R25 = 10_000;
 
 const R = symbol("resistance", "resistance", 500, 400_000);
@@ -25,7 +25,7 @@ export const steinhartTemperature = equation({
 
 /** The cubic in ln R solved in closed form. */
 export const steinhartHalf = equation({
-  name: "Half of Steinhart–Hart's rest",
+  name: "Half of the cubic's constant term",
   form: "x = (A - 1 / T) / (2 * C)",
   kind: "number",
   symbols: { T, A, C },
@@ -37,7 +37,7 @@ export const steinhartResistance = equation({
   name: "Steinhart–Hart, solved for the resistance",
   form: "R = exp(cbrt(sqrt((B / (3 * C))^3 + x^2) - x) - cbrt(sqrt((B / (3 * C))^3 + x^2) + x))",
   kind: "resistance",
-  symbols: { x: symbol("number", "half of the rest, from above", -18_000, -8000), B, C },
+  symbols: { x: symbol("number", "half of the cubic's constant term", -18_000, -8000), B, C },
   source: "steinhartHart1968",
   code: ({ x, B, C }) => {
     const y = Math.sqrt((B / (3 * C)) ** 3 + x ** 2);

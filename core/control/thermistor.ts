@@ -1,4 +1,4 @@
-/** A 10 kΩ thermistor both ways, and how far a wrong curve leads. */
+/** A 10 kΩ thermistor both ways, and the error of a wrong curve. */
 import { notAvailable } from "../kernel/values/fault";
 import { silent, type Trace } from "../kernel/define/steps";
 import { quantityMark } from "../kernel/values/quantityMark";
@@ -17,10 +17,10 @@ const curveOf = (name: keyof typeof CURVES, trace: Trace) => {
   return { A, B, C };
 };
 
-/** Beta values that are sold as "10k" (data sheets), K. */
+/** Beta values sold as "10k" (data sheets), K. */
 export const OTHER_BETAS = [3380, 3435, 3950, 3977] as const;
 
-/** −55 to 150 °C: what such parts are made for (common practice). */
+/** −55 to 150 °C, the range of such parts (common practice). */
 export const SENSOR_SPAN = { from: 218.15, to: 423.15 } as const;
 
 /** Temperature, K, of a resistance, ohm; not checked against the span. */
@@ -35,7 +35,7 @@ export const temperatureOf = (ohms: number, sensor: Sensor, trace: Trace = silen
   if (T >= SENSOR_SPAN.from && T <= SENSOR_SPAN.to) return T;
   const cold = !(T > SENSOR_SPAN.to);
   throw notAvailable(
-    `ohms: ${quantityMark("resistance", ohms)} lies ${cold ? "below" : "above"} ${quantityMark("temperature", cold ? SENSOR_SPAN.from : SENSOR_SPAN.to)} on this curve: the sensor is ${cold ? "open (broken wire or plug)" : "shorted"}, or another part`,
+    `ohms: ${quantityMark("resistance", ohms)} is ${cold ? "below" : "above"} ${quantityMark("temperature", cold ? SENSOR_SPAN.from : SENSOR_SPAN.to)} on this curve: the sensor is ${cold ? "open (broken wire or plug)" : "shorted"}, or another part`,
   );
 };
 
@@ -54,7 +54,7 @@ export interface OtherReadings {
 
 const nameOf = (sensor: Sensor): string => (typeof sensor === "number" ? `beta ${sensor}` : sensor);
 
-/** What the same resistance would read by the other curves that are sold as 10 kΩ. */
+/** Readings of the same resistance by the other curves sold as 10 kΩ. */
 export const otherReadings = (ohms: number, sensor: Sensor, trace: Trace = silent): OtherReadings => {
   const others: readonly Sensor[] = [...NAMES, ...OTHER_BETAS].filter((each) => each !== sensor);
   let [otherLowest, otherHighest] = [Number.POSITIVE_INFINITY, 0];
@@ -64,7 +64,7 @@ export const otherReadings = (ohms: number, sensor: Sensor, trace: Trace = silen
     otherHighest = Math.max(otherHighest, T);
   }
   if (trace.on)
-    trace.within("The same resistance by other curves that are sold as 10k", () => {
+    trace.within("The same resistance by other curves sold as 10k", () => {
       for (const each of others) {
         trace.remark(nameOf(each));
         rawTemperature(ohms, each, trace);

@@ -3,7 +3,7 @@ import { choice, quantity, type KindByChoice } from "../kernel/define/argument";
 import type { KindName } from "../kernel/values/quantity";
 import { SOURCE_NAMES, sourceNamed, type SourceName } from "./data/heatSources";
 
-export const HEAT = quantity("heat", "heat that the water gets", { from: 0 });
+export const HEAT = quantity("heat", "heat into the water", { from: 0 });
 
 export const SOURCE = choice("HeatSource", SOURCE_NAMES, "where the heat comes from", {
   gas: "natural gas",
@@ -21,7 +21,7 @@ const priceKind: KindByChoice = {
   kinds: Object.fromEntries(SOURCE_NAMES.map((name): [string, KindName] => [name, sourceNamed(name).price])),
 };
 
-export const PRICE = quantity(priceKind, "price by source: for a therm (SI: kWh), gal (L), kWh, or cord (stacked m³)", {
+export const PRICE = quantity(priceKind, "price by source: per therm (SI: kWh), gal (L), kWh, or cord (stacked m³)", {
   from: 0,
 });
 
@@ -34,7 +34,7 @@ const efficiencyKind: KindByChoice = {
 
 export const HEATER_EFFICIENCY = quantity(
   efficiencyKind,
-  "heat on energy bought: fraction, COP, or heat on pump energy",
+  "heat per energy bought: fraction, COP, or heat per pump energy",
   {
     above: 0,
   },

@@ -12,7 +12,7 @@ export const fieldEfficiency = caution({
   needs: { source: "word", used: "number" },
   when: ({ source, used }) => BURNERS.includes(source) && used > 0.75,
   message: ({ used }) =>
-    `${Math.round(used * 100)} % is a laboratory figure: in the field pool heaters with burners reach 50 to 75 %, and 70 % is used for planning.`,
+    `${Math.round(used * 100)} % is a laboratory figure: in the field pool heaters with burners reach 50 to 75 %, and planning uses 70 %.`,
 });
 
 export const unusualHeatPump = caution({
@@ -23,30 +23,29 @@ export const unusualHeatPump = caution({
   needs: { source: "word", used: "number" },
   when: ({ source, used }) => source === "heat pump" && (used < 3 || used > 7),
   message: ({ used }) =>
-    `A COP of ${used.toFixed(1)} is unusual over a season: pool heat pumps reach 3 to 7, by air and water temperature. A rating at 80 °F air is not a season's mean.`,
+    `A COP of ${used.toFixed(1)} is unusual over a season: pool heat pumps reach 3 to 7, depending on air and water temperature. A rating at 80 °F air is not a season's mean.`,
 });
 
 export const typicalUsed = caution({
   code: "COST-TYPICAL-EFFICIENCY",
   severity: "Notice",
   source: "commonPractice",
-  description: "Without an efficiency a typical one of the source is taken.",
+  description: "Without an efficiency the source's typical one applies.",
   needs: { source: "word", used: "number", typical: "yes/no" },
   when: ({ source, typical }) => typical && source !== "electric resistance",
   message: ({ source, used }) =>
-    `Counted with ${used} of heat on energy bought, typical of ${source}: give your own machine's figure where you know it.`,
+    `Uses ${used} of heat per energy bought, typical of ${source}: enter your own machine's figure if known.`,
 });
 
 export const ownTariff = caution({
   code: "COST-OWN-TARIFF",
   severity: "Notice",
   source: "commonPractice",
-  description:
-    "Prices are the user's own and age: write down date and tariff; standing and demand charges are left out.",
+  description: "Prices are the user's own and age: note date and tariff; standing and demand charges are excluded.",
   needs: {},
   when: () => true,
   message: () =>
-    "As good as the price given: note its date and tariff beside it. Standing and demand charges, delivery and upkeep are left out; fuel contents are US averages.",
+    "As good as the price given: note its date and tariff. Standing and demand charges, delivery and upkeep are excluded; fuel contents are US averages.",
 });
 
 export const gridAverage = caution({
@@ -57,25 +56,25 @@ export const gridAverage = caution({
   needs: { source: "word" },
   when: ({ source }) => ON_THE_GRID.includes(source),
   message: () =>
-    "Electricity counts 947 lb of carbon dioxide for each MWh, the US grid average of 2018. Later years are lower (2022: about 823), regions differ threefold, and a saving displaces marginal plants: scale by your utility's or region's latest factor.",
+    "Electricity counts 947 lb of carbon dioxide per MWh, the US grid average of 2018. Later years are lower (2022: about 823), regions differ threefold, and a saving displaces marginal plants: scale by your utility's or region's latest factor.",
 });
 
 export const woodCarbon = caution({
   code: "COST-WOOD-CARBON",
   severity: "Notice",
   source: "epaFactors",
-  description: "Carbon dioxide of wood is counted at the chimney; inventories report it apart as biogenic.",
+  description: "Carbon dioxide of wood counts at the chimney; inventories report it separately as biogenic.",
   needs: { source: "word" },
   when: ({ source }) => source === "wood",
   message: () =>
-    "Counted at the chimney. Inventories report the carbon dioxide of wood apart (biogenic), since the wood took it up as it grew.",
+    "Counted at the chimney. Inventories report the carbon dioxide of wood separately (biogenic), since the wood absorbed it as it grew.",
 });
 
 export const neverPaysBack = caution({
   code: "COST-NO-PAYBACK",
   severity: "Caution",
   source: "nistHandbook135",
-  description: "The discounted savings don't reach the cost within the years that count.",
+  description: "The discounted savings don't reach the cost within the years counted.",
   needs: { netPresentValue: "money", years: "years" },
   when: ({ netPresentValue }) => netPresentValue < 0,
   message: ({ years }) =>
@@ -86,9 +85,9 @@ export const costEstimate = caution({
   code: "COST-ESTIMATE",
   severity: "Notice",
   source: "commonPractice",
-  description: "A payback is an estimate: weather and use move savings by 30 % and more; tax is left out.",
+  description: "A payback is an estimate: weather and use change savings by 30 % and more; tax is excluded.",
   needs: {},
   when: () => true,
   message: () =>
-    "Weather, use and wind move a pool's saving by 30 % and more: try the saving 30 % lower and higher. Tax, grants and what is left at the end are not counted. Give discount and escalation both with or both without inflation.",
+    "Weather, use and wind change a pool's saving by 30 % and more: try the saving 30 % lower and higher. Tax, grants and residual value are excluded. Give discount and escalation both with or both without inflation.",
 });

@@ -1,8 +1,8 @@
 /** Equations of the cost of heat and of payback. Strict SI; money without unit. */
 import { equation, symbol } from "../kernel/define/equation";
 
-const H = symbol("heat", "heat that the water gets", 0, 1e12);
-const eta = symbol("number", "heat on energy bought", 0.2, 15);
+const H = symbol("heat", "heat into the water", 0, 1e12);
+const eta = symbol("number", "heat per energy bought", 0.2, 15);
 
 export const energyBought = equation({
   name: "Energy bought",
@@ -47,11 +47,11 @@ export const carbonDioxide = equation({
   code: (x) => x.E * x.factor,
 });
 
-const q = symbol("number", "growth on discounting of a year", 0.7, 1.2);
+const q = symbol("number", "yearly growth over discounting", 0.7, 1.2);
 const n = symbol("years", "years", 1, 60);
 
 export const yearlyRatio = equation({
-  name: "Growth on discounting of a year",
+  name: "Yearly growth over discounting",
   form: "q = (1 + e) / (1 + d)",
   kind: "number",
   symbols: {
@@ -77,9 +77,9 @@ export const netPresentValue = equation({
   form: "NPV = S * F - u * U - R * P - C",
   kind: "money",
   symbols: {
-    S: symbol("money", "saving of a year at today's prices", -1e5, 1e6),
+    S: symbol("money", "yearly saving at today's prices", -1e5, 1e6),
     F: symbol("number", "present value factor of the saving", 0, 100),
-    u: symbol("money", "upkeep of a year", 0, 1e5),
+    u: symbol("money", "yearly upkeep", 0, 1e5),
     U: symbol("number", "present value factor of the upkeep", 0, 60),
     R: symbol("money", "replacement", 0, 1e6),
     P: symbol("number", "present value factor of its year", 0, 1),
@@ -93,17 +93,17 @@ export const simplePayback = equation({
   name: "Simple payback",
   form: "y = C / S",
   kind: "years",
-  symbols: { C: symbol("money", "cost now", 1, 1e7), S: symbol("money", "saving of a year", 1, 1e6) },
+  symbols: { C: symbol("money", "cost now", 1, 1e7), S: symbol("money", "yearly saving", 1, 1e6) },
   source: "nistHandbook135",
   code: (x) => x.C / x.S,
 });
 
-/** The years n at which the present value factor equals cost on saving: its closed form, solved for n. */
+/** The years n at which the present value factor equals cost over saving: its closed form, solved for n. */
 export const discountedPayback = equation({
   name: "Discounted payback",
   form: "y = q == 1 ? r : log(1 - r * (1 - q) / q) / log(q)",
   kind: "years",
-  symbols: { r: symbol("number", "cost on yearly saving", 0.1, 2), q },
+  symbols: { r: symbol("number", "cost over yearly saving", 0.1, 2), q },
   source: "nistHandbook135",
   code: (x) => (x.q === 1 ? x.r : Math.log1p((-x.r * (1 - x.q)) / x.q) / Math.log(x.q)),
 });

@@ -5,7 +5,7 @@ import { silent, type Trace } from "../kernel/define/steps";
 import { sourceNamed, type HeatSource, type SourceName } from "./data/heatSources";
 import { carbonDioxide, costByEnergy, costByVolume, energyBought } from "./equations";
 
-/** Checks the efficiency against what the source can do. */
+/** Checks the efficiency against the range of the source. */
 export const checkEfficiency = (name: SourceName, efficiency: number, argument = "efficiency"): void => {
   const [least, most] = sourceNamed(name).efficiencies;
   if (efficiency < least || efficiency > most)
@@ -18,14 +18,14 @@ const bought = (source: HeatSource, heat: number, efficiency: number, trace: Tra
   if (trace.on && efficiency === source.typical)
     trace.lookup({
       table: "heat sources",
-      row: `${source.name}, heat on energy bought, typical`,
+      row: `${source.name}, heat per energy bought, typical`,
       result: { value: source.typical, kind: "number" },
       source: source.typicalSource,
     });
   return trace.step(energyBought, { H: heat, eta: efficiency });
 };
 
-/** Money for `heat` (J) at a price in base units (money for each J or m³). */
+/** Money for `heat` (J) at a price in base units (money per J or m³). */
 export const heatCost = (
   name: SourceName,
   heat: number,

@@ -1,8 +1,8 @@
-/** Prices and heats that look like another unit's. Usual ranges in dollars or euros of the 2020s: common practice. */
+/** Prices and heats that seem to be in another unit. Usual ranges in dollars or euros of the 2020s: common practice. */
 import { caution, type ShowQuantity } from "../kernel/define/caution";
 import { us, type KindName } from "../kernel/values/quantity";
 
-/** US selling unit: least and most that is usual; what else a number that is so many times too large may be. */
+/** Usual least and most per US selling unit; a slip is a factor and the unit that it suggests. */
 interface Usual {
   readonly least: number;
   readonly most: number;
@@ -18,13 +18,13 @@ const USUAL: Readonly<Partial<Record<KindName, Usual>>> = {
   "price of wood": { least: 40, most: 1200, slips: [] },
 };
 
-/** Whether a price, in base units, is outside what is usual; nothing is: not every tariff has a price. */
+/** Whether a price, in base units, is outside the usual range; 0 never is, since some tariffs are free. */
 export function isUnusualPrice(kind: KindName, price: number): boolean {
   const usual = USUAL[kind];
   return usual !== undefined && price !== 0 && (price < us(kind, usual.least) || price > us(kind, usual.most));
 }
 
-/** What is usual, and which slip of the unit would explain a price. */
+/** The usual range, and the unit slip that would explain a price. */
 function unusualPriceText(label: string, kind: KindName, price: number, show: ShowQuantity): string {
   const { least = 0, most = 0, slips = [] } = USUAL[kind] ?? {};
   const [times, says] = slips.find(([by]) => !isUnusualPrice(kind, price / by)) ?? [];
@@ -32,15 +32,15 @@ function unusualPriceText(label: string, kind: KindName, price: number, show: Sh
   return `${label}: ${show(price, kind)} is outside the usual ${show(us(kind, least), kind)} to ${show(us(kind, most), kind)}; ${slip}.`;
 }
 
-/** Less than a kettle of hot water holds. */
+/** Less than the heat in a kettle of hot water. */
 const LITTLE_HEAT = us("heat", 1000);
 
 const isLittle = (heat: number): boolean => heat > 0 && heat < LITTLE_HEAT;
 
 const littleText = (heat: number, show: ShowQuantity): string =>
-  `heat: ${show(heat, "heat")} is hardly any; as MMBTU it is ${show(heat * 1e6, "heat")}, as therms ${show(heat * 1e5, "heat")}.`;
+  `heat: ${show(heat, "heat")} is very little; as MMBTU it is ${show(heat * 1e6, "heat")}, as therms ${show(heat * 1e5, "heat")}.`;
 
-/** The facts of a price that `unusualInput` reads; without a price none is odd. */
+/** The facts of a price for `unusualInput`; without a price nothing is odd. */
 export function priceFacts(priceKind: KindName = "number", oddPrice = 0, priceLabel = "price") {
   return { priceKind, oddPrice, priceLabel };
 }
@@ -51,7 +51,7 @@ export const unusualInput = caution({
   code: "UNUSUAL-INPUT",
   severity: "Notice",
   source: "commonPractice",
-  description: "A price or heat that looks like another unit's.",
+  description: "A price or heat that seems to be in another unit.",
   needs: { ...PRICE_FACTS, heat: "heat" },
   when: ({ priceKind, oddPrice, heat }) => isUnusualPrice(priceKind as KindName, oddPrice) || isLittle(heat),
   message: ({ priceKind, oddPrice, priceLabel, heat }, show) => {

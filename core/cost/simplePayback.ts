@@ -11,7 +11,7 @@ export interface Investment {
   readonly discount: number;
   /** Yearly rise of the saving, 1/year. */
   readonly escalation: number;
-  /** Years that count. */
+  /** Years to count. */
   readonly years: number;
   /** Of a year, at today's prices. */
   readonly upkeep?: number;
@@ -21,9 +21,9 @@ export interface Investment {
 }
 
 export interface Payback {
-  /** Undefined where the saving less upkeep is nothing or negative. */
+  /** Undefined if the saving less upkeep is zero or negative. */
   readonly simple: number | undefined;
-  /** Undefined where the discounted savings never reach the cost for good. */
+  /** Undefined if the discounted savings never pay the cost for good. */
   readonly discounted: number | undefined;
   readonly netPresentValue: number;
   readonly presentValueFactor: number;
@@ -41,7 +41,7 @@ function presentValue(investment: Investment, n: number, trace: Trace): { readon
   return { F, net: trace.step(netPresentValue, { S, F, u, U, R, P, C }) };
 }
 
-/** The last time within the years that the sum turns positive, in a part of a year; undefined where it ends negative. */
+/** The last time, in years and fractions, that the sum turns positive; undefined if it ends negative. */
 function turnsPositive(investment: Investment): number | undefined {
   const net = (n: number): number => presentValue(investment, n, silent).net;
   let n = investment.years;
@@ -52,7 +52,7 @@ function turnsPositive(investment: Investment): number | undefined {
   return root.found ? root.x : n;
 }
 
-/** The closed formula, whatever the years that count. */
+/** The closed formula, regardless of the years counted. */
 function withoutUpkeep({ cost: C, saving: S, discount: d, escalation: e }: Investment, trace: Trace) {
   if (S <= 0) return undefined;
   const [r, q] = [C / S, yearlyRatio.code({ e, d })];

@@ -13,7 +13,7 @@ export const hotDischarge = caution({
   needs: { dischargeTemperature: "temperature" },
   when: ({ dischargeTemperature }) => dischargeTemperature > HOT_DISCHARGE,
   message: ({ dischargeTemperature }, show) =>
-    `Discharge gas of ${show(dischargeTemperature, "temperature")} by an adiabatic shell (a real one is cooler by the shell's loss): above about ${show(HOT_DISCHARGE, "temperature")} oil and valves suffer; the compressor maker's limit governs. Plastic pipe must never be reached by it.`,
+    `Discharge gas of ${show(dischargeTemperature, "temperature")} with an adiabatic shell (a real one loses heat and runs cooler): above about ${show(HOT_DISCHARGE, "temperature")} oil and valves suffer; the compressor maker's limit governs. This gas must never reach plastic pipe.`,
 });
 
 export const coldCondensing = caution({
@@ -35,5 +35,5 @@ export const adiabaticShell = caution({
   needs: {},
   when: () => true,
   message: () =>
-    "Compressor only, without fans and pressure drops; the maker's compressor data or a measurement go before this cycle.",
+    "Compressor only, without fans and pressure drops; the maker's compressor data or a measurement override this cycle.",
 });

@@ -72,15 +72,15 @@ function check({ refrigerant, evaporating, condensing, superheat, subcooling, ef
     throw outOfRange({ quantity: "efficiency", limit: "above 0, at most 1", got: `${efficiency}` });
 }
 
-/** A state superheated or subcooled by however little: its phase is known, the line need not be asked. */
-function beside(fluid: Fluid, pressure: number, temperature: number, phase: "liquid" | "vapour"): PhaseState {
+/** A state superheated or subcooled, however slightly: its phase is known without the saturation line. */
+function nearSaturation(fluid: Fluid, pressure: number, temperature: number, phase: "liquid" | "vapour"): PhaseState {
   checkRange(fluid, pressure, temperature);
   return singlePhase(fluid, pressure, temperature, phase);
 }
 
 /** Compression from the suction state to the pressure of the condenser's dew point. */
 function compress(fluid: Fluid, suction: PhaseState, dew: PhaseState, efficiency: number) {
-  // Almost always the gas leaves superheated: then both discharge states lie on the isobar above the dew point.
+  // Almost always the gas leaves superheated: then both discharge states are on the isobar above the dew point.
   const isentropicDischarge: RefrigerantState =
     suction.entropy >= dew.entropy
       ? alongIsobar(fluid, dew, suction.entropy, "entropy")
@@ -108,12 +108,13 @@ export function solveCycle(input: CycleInput): Cycle {
   const condensingPressure = refrigerantSaturationPressure(fluid, condensing, "dew");
   const suction =
     superheat > 0
-      ? beside(fluid, evaporatingPressure, evaporating + superheat, "vapour")
+      ? nearSaturation(fluid, evaporatingPressure, evaporating + superheat, "vapour")
       : saturatedStateAtPressure(fluid, evaporatingPressure, "dew");
   const dew = saturatedStateAtPressure(fluid, condensingPressure, "dew");
   const bubble = saturatedStateAtPressure(fluid, condensingPressure, "bubble");
   const { isentropicDischarge, discharge, work } = compress(fluid, suction, dew, efficiency);
-  const liquid = subcooling > 0 ? beside(fluid, condensingPressure, bubble.temperature - subcooling, "liquid") : bubble;
+  const liquid =
+    subcooling > 0 ? nearSaturation(fluid, condensingPressure, bubble.temperature - subcooling, "liquid") : bubble;
   const cooling = suction.enthalpy - liquid.enthalpy;
   const rejected = discharge.enthalpy - liquid.enthalpy;
   return {

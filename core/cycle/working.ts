@@ -6,7 +6,7 @@ import { equationSource } from "../refrigerant/sources";
 import { compressorWork, coolingOf, dischargeEnthalpy, rejectedOf } from "./equations";
 import { solveCycle, type Cycle } from "./cycle";
 
-/** A cycle by the name of its refrigerant; temperatures K, differences K. */
+/** A cycle that names its refrigerant; temperatures and differences in K. */
 export interface NamedCycle {
   readonly refrigerant: string;
   readonly evaporating: number;
@@ -19,7 +19,7 @@ export interface NamedCycle {
 const shown = (value: number, kind: KindName): StepValue => ({ value, kind });
 
 /** Records properties and balances of a solved cycle. */
-const tell = (solved: Cycle, trace: Trace): void => {
+const traceSolved = (solved: Cycle, trace: Trace): void => {
   const { input, suction, isentropicDischarge, discharge, dew, bubble, liquid } = solved;
   const { name } = input.refrigerant;
   const source = equationSource(input.refrigerant);
@@ -92,14 +92,14 @@ const tell = (solved: Cycle, trace: Trace): void => {
   });
 };
 
-/** Solves the cycle and, on a recording trace, tells its states and balances. */
+/** Solves the cycle and, on a recording trace, records its states and balances. */
 export const cycleOf = (named: NamedCycle, trace: Trace = silent): Cycle => {
   const solved = solveCycle({ ...named, refrigerant: loadRefrigerant(named.refrigerant) });
-  if (trace.on) tell(solved, trace);
+  if (trace.on) traceSolved(solved, trace);
   return solved;
 };
 
-/** What the cautions of the cycle functions read. */
+/** The facts that the cautions of the cycle functions read. */
 export const factsOf = (solved: Cycle): { dischargeTemperature: number; pressureRatio: number } => ({
   dischargeTemperature: solved.discharge.temperature,
   pressureRatio: solved.condensingPressure / solved.evaporatingPressure,

@@ -6,7 +6,7 @@ import { COPPER_TUBE } from "./data/copperTube";
 
 const SIZES = COPPER_TUBE.map(({ size }) => size);
 
-/** "3/8", "0.375", "9.52 mm", "9.53 mm": metric sheets cut or round the same tube's millimetres. */
+/** "3/8", "0.375", "9.52 mm", "9.53 mm": metric sheets truncate or round the same millimetres. */
 const spellingsOf = (size: string): readonly string[] => {
   const inches = inchesOfSize(size);
   const mm = inches * 25.4;
@@ -28,7 +28,7 @@ export const TUBE_FORM = choice("TubeForm", ["coil", "straight"], "annealed coil
 
 export const ADDED_LENGTH = quantity("length", "length of the added line", { from: 0, usual: [0, us("length", 300)] });
 
-/** A gauge reading over sea level: the nitrogen gauge. */
+/** Gauge pressure at sea level: the nitrogen gauge. */
 export const TEST_READING = quantity("pressure", "gauge pressure when the test began", {
   reading: true,
   above: 0,

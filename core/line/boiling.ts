@@ -1,4 +1,4 @@
-/** Where water boils, or ice gives off vapour, at a pressure. */
+/** The temperature at which water boils, or ice sublimes, at a pressure. */
 import { outOfRange } from "../kernel/values/fault";
 import { bracketedRoot } from "../numeric/root";
 import { quantityMark } from "../kernel/values/quantityMark";
@@ -6,7 +6,7 @@ import { silent, type Trace } from "../kernel/define/steps";
 import { TRIPLE, sublimationPressure } from "../water/ice";
 import { vapourPressureOfWater } from "../water/saturation";
 
-/** Coldest ice asked for, K: far below 1 micron. */
+/** Coldest ice in the search, K: far below 1 micron. */
 const COLDEST = 150;
 const HOTTEST = 640;
 
@@ -28,7 +28,7 @@ export const boilingTemperature = (
       got: quantityMark("vacuum", pressure),
     });
   }
-  trace.remark(`Over ${over}: the triple point of water lies at ${quantityMark("vacuum", TRIPLE.p)} absolute.`);
+  trace.remark(`Over ${over}: the triple point of water is at ${quantityMark("vacuum", TRIPLE.p)} absolute.`);
   trace.solution({
     unknown: "T",
     kind: "temperature",

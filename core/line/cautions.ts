@@ -7,11 +7,11 @@ export const chargeByMaker = caution({
   code: "LINE-CHARGE-ADDER",
   severity: "Caution",
   source: "commonPractice",
-  description: "The liquid alone; makers' adders are larger and govern.",
+  description: "Liquid in the bore only; makers' adders are larger and govern.",
   needs: { answer: "mass" },
   when: () => true,
   message: () =>
-    "This is the liquid that the bore holds, and no more: makers' adders per foot also cover vapour lines, oil and margin and are often 10 to 50 % larger. The equipment maker's charge table governs; a certified technician weighs the charge in, and the nameplate is changed to the new total.",
+    "This is only the liquid that the bore holds: makers' adders per foot also cover vapour lines, oil and margin and are often 10 to 50 % larger. The equipment maker's charge table governs; a certified technician weighs the charge in, and the nameplate is changed to the new total.",
 });
 
 export const nitrogenTest = caution({
@@ -41,7 +41,7 @@ export const compoundGauge = caution({
   severity: "Caution",
   source: "identity",
   description:
-    "The vacuum counts as absolute pressure; inches of vacuum on a compound gauge count down from the atmosphere.",
+    "The vacuum is an absolute pressure; inches of vacuum on a compound gauge count down from the atmosphere.",
   needs: { vacuum: "vacuum" },
   when: ({ vacuum }) => vacuum > us("vacuum", 100_000),
   message: ({ vacuum }, show) =>
@@ -63,11 +63,11 @@ export const highTarget = caution({
   code: "LINE-TARGET-HIGH",
   severity: "Caution",
   source: "commonPractice",
-  description: "A target above 25 °F: the load is far from where the rule was made.",
+  description: "A target above 25 °F: the load is far from the data behind the rule.",
   needs: { answer: "temperature difference" },
   when: ({ answer }) => answer > us("temperature difference", 25),
   message: ({ answer }, show) =>
-    `A target of ${show(answer, "temperature difference")} lies above ${show(us("temperature difference", 25), "temperature difference")}: humid indoor air or a cool day; let the rooms settle and measure again before adjusting the charge.`,
+    `A target of ${show(answer, "temperature difference")} is above ${show(us("temperature difference", 25), "temperature difference")}: humid indoor air or a cool day; let the rooms settle and measure again before adjusting the charge.`,
 });
 
 export const roomIsACheckOnly = caution({
@@ -78,7 +78,7 @@ export const roomIsACheckOnly = caution({
   needs: {},
   when: () => true,
   message: () =>
-    "Ignition of a leak can injure. This is a check by one clause only: the equipment's listing and manual, ASHRAE 15 or 15.2 and the local code decide. The charge meant is the whole system's, pool exchanger and added lines included. Mildly flammable refrigerants belong only in equipment listed for them.",
+    "Ignition of a leak can injure. This checks one clause only: the equipment's listing and manual, ASHRAE 15 or 15.2 and the local code decide. Enter the whole system's charge, pool exchanger and added lines included. Mildly flammable refrigerants belong only in equipment listed for them.",
 });
 
 export const contestedFlammability = caution({
@@ -89,18 +89,18 @@ export const contestedFlammability = caution({
   needs: { refrigerant: "word", flammabilityLimit: "concentration" },
   when: ({ refrigerant }) => doubtsOfLimit(refrigerant, String) !== undefined,
   message: ({ refrigerant, flammabilityLimit }, show) =>
-    `The charge is reckoned with a lower flammability limit of ${show(flammabilityLimit, "concentration")} (${doubtsOfLimit(refrigerant, (limit) => show(limit, "concentration")) ?? ""}): a lower limit allows less charge. Take the limit that the listing of the equipment uses.`,
+    `The charge is based on a lower flammability limit of ${show(flammabilityLimit, "concentration")} (${doubtsOfLimit(refrigerant, (limit) => show(limit, "concentration")) ?? ""}): a lower limit allows less charge. Use the limit of the equipment's listing.`,
 });
 
 export const iceInVacuum = caution({
   code: "LINE-VACUUM-ICE",
   severity: "Notice",
   source: "commonPractice",
-  description: "Below the triple point of water a deep vacuum freezes what water is left, and dries slowly.",
+  description: "Below the triple point of water a deep vacuum freezes the remaining water and dries slowly.",
   needs: { answer: "temperature", overIce: "yes/no" },
   when: ({ overIce }) => overIce,
   message: ({ answer }, show) =>
-    `At this vacuum water left in the system is ice, which gives off vapour only where it is warmer than ${show(answer, "temperature")}: warm the parts, break the vacuum with dry nitrogen and evacuate again rather than pull deeper. Hold the isolated system for at least 10 minutes: a rise that levels off says moisture, one that runs on a leak.`,
+    `At this vacuum water left in the system is ice, which sublimes only where it is warmer than ${show(answer, "temperature")}: warm the parts, break the vacuum with dry nitrogen and evacuate again rather than pull deeper. Isolate the system for at least 10 minutes: a rise that levels off means moisture, a steady rise means a leak.`,
 });
 
 /** 2 °F of saturation temperature: the usual allowance of suction and discharge lines. */
@@ -116,18 +116,18 @@ export const lineLoss = caution({
   needs: { saturationDrop: "temperature difference", service: "word", pressureDrop: "pressure drop" },
   when: ({ saturationDrop, service }) => service !== "liquid" && saturationDrop > USUAL_LOSS,
   message: ({ saturationDrop, service, pressureDrop }, show) =>
-    `This ${service} line costs ${show(pressureDrop, "pressure drop")}, worth ${show(saturationDrop, "temperature difference")} of saturation temperature: more than the usual ${show(USUAL_LOSS, "temperature difference")}. Each degree takes about 1 to 2 % of capacity and power; take the next size where oil still returns.`,
+    `This ${service} line costs ${show(pressureDrop, "pressure drop")}, worth ${show(saturationDrop, "temperature difference")} of saturation temperature: more than the usual ${show(USUAL_LOSS, "temperature difference")}. Each degree takes about 1 to 2 % of capacity and power; use the next larger size if oil still returns.`,
 });
 
 export const flashGas = caution({
   code: "LINE-FLASH-GAS",
   severity: "Warning",
   source: "commonPractice",
-  description: "Liquid that flashes before the metering device.",
+  description: "Liquid flashes before the metering device.",
   needs: { outletQuality: "fraction", pressureDrop: "pressure drop" },
   when: ({ outletQuality }) => outletQuality > 0,
   message: ({ outletQuality, pressureDrop }, show) =>
-    `The pressure falls by ${show(pressureDrop, "pressure drop")} and ${(100 * outletQuality).toFixed(1)} % of the liquid flashes before the metering device, which then starves; the true drop is larger, since flash gas moves faster. More subcooling, a larger line or less rise.`,
+    `The pressure falls by ${show(pressureDrop, "pressure drop")} and ${(100 * outletQuality).toFixed(1)} % of the liquid flashes before the metering device, which then starves; the true drop is larger, since flash gas moves faster. Increase subcooling or line size, or reduce the rise.`,
 });
 
 export const oilInRiser = caution({
@@ -138,7 +138,7 @@ export const oilInRiser = caution({
   needs: { massFlow: "mass flow", leastFlow: "mass flow", rise: "length", service: "word" },
   when: ({ massFlow, leastFlow, rise, service }) => service !== "liquid" && rise > 0 && massFlow < leastFlow,
   message: ({ massFlow, leastFlow }, show) =>
-    `Oil may not rise: ${show(massFlow, "mass flow")} flow, and about ${show(leastFlow, "mass flow")} are needed in this size. Take a smaller riser (or two beside each other) and look at part load too; a compressor without oil fails.`,
+    `Oil may not rise: the flow is ${show(massFlow, "mass flow")}, and this size needs about ${show(leastFlow, "mass flow")}. Use a smaller riser (or two in parallel) and check part load too; a compressor without oil fails.`,
 });
 
 export const fastLiquid = caution({
@@ -149,7 +149,7 @@ export const fastLiquid = caution({
   needs: { velocity: "velocity", service: "word" },
   when: ({ velocity, service }) => service === "liquid" && velocity > FAST_LIQUID,
   message: ({ velocity }, show) =>
-    `Liquid at ${show(velocity, "velocity")}: above about ${show(FAST_LIQUID, "velocity")} a closing valve hammers.`,
+    `Liquid at ${show(velocity, "velocity")}: above about ${show(FAST_LIQUID, "velocity")} a closing valve causes hammer.`,
 });
 
 export const noisyGas = caution({
@@ -160,7 +160,7 @@ export const noisyGas = caution({
   needs: { velocity: "velocity", service: "word" },
   when: ({ velocity, service }) => service !== "liquid" && velocity > FAST_GAS,
   message: ({ velocity }, show) =>
-    `Gas at ${show(velocity, "velocity")}: above about ${show(FAST_GAS, "velocity")} lines are noisy and lose much.`,
+    `Gas at ${show(velocity, "velocity")}: above about ${show(FAST_GAS, "velocity")} lines are noisy and lossy.`,
 });
 
 export const riserAtPartLoad = caution({
@@ -171,5 +171,5 @@ export const riserAtPartLoad = caution({
   needs: { leastCoolingPartLoad: "heat rate" },
   when: () => true,
   message: ({ leastCoolingPartLoad }, show) =>
-    `The smallest step of the machine (a first stage of 60 to 70 %, an inverter at 20 to 30 %) must still give ${show(leastCoolingPartLoad, "heat rate")}; below that oil stays in the riser. A smaller riser, or two beside each other with a trap at the foot, cures it. Known to about 10 %; the maker's line table governs.`,
+    `The smallest step of the machine (a first stage of 60 to 70 %, an inverter at 20 to 30 %) must still give ${show(leastCoolingPartLoad, "heat rate")}; below that oil stays in the riser. A smaller riser, or two in parallel with a trap at the foot, cures it. Good to about 10 %; the maker's line table governs.`,
 });

@@ -82,7 +82,7 @@ export const roomLimitByVolume = equation({
 });
 
 export const chargeWithoutArea = equation({
-  name: "Charge below which no floor area is asked",
+  name: "Charge below which no floor area is required",
   form: "m = 6 * V * LFL",
   kind: "mass",
   symbols: { LFL },

@@ -1,4 +1,4 @@
-/** Pressure lost in a refrigerant line, and what it is worth in saturation temperature. */
+/** Pressure lost in a refrigerant line, and the saturation temperature lost with it. */
 import { outOfRange } from "../kernel/values/fault";
 import type { Cycle } from "../cycle/cycle";
 import { quantityMark } from "../kernel/values/quantityMark";
@@ -13,7 +13,7 @@ import { lineState, lineViscosity, type Service } from "./lineState";
 /** Roughness of drawn copper, m (drawn tubing in texts of hydraulics). */
 export const COPPER_ROUGHNESS = 1.5e-6;
 
-/** A line; all SI. `valveDrop` is what valves and driers take, Pa. */
+/** A line; all SI. `valveDrop` is the pressure drop of valves and driers, Pa. */
 export interface LineInput {
   readonly service: Service;
   readonly bore: number;
@@ -45,7 +45,7 @@ const friction = (line: LineInput, cycle: Cycle, state: PhaseState, massFlow: nu
 };
 
 /**
- * Saturation temperature over the line: suction and liquid lines begin at the cycle's pressures, a discharge line ends at
+ * Saturation temperature lost over the line: suction and liquid lines start at the cycle's pressures, a discharge line ends at
  * the condenser's, so that the compressor works against more.
  */
 const saturationLoss = (cycle: Cycle, service: Service, drop: number, trace: Trace): number => {
@@ -76,7 +76,7 @@ const qualityBehind = (cycle: Cycle, drop: number, trace: Trace): number => {
   const dew = saturatedStateAtPressure(fluid, pressure, "dew");
   const quality = (h - bubble.enthalpy) / (dew.enthalpy - bubble.enthalpy);
   trace.remark(
-    `At ${quantityMark("pressure", pressure)} absolute the bubble point holds ${quantityMark("enthalpy", bubble.enthalpy)} and the liquid came with ${quantityMark("enthalpy", h)}: a share of ${quality.toFixed(4)} flashes.`,
+    `At ${quantityMark("pressure", pressure)} absolute the bubble point holds ${quantityMark("enthalpy", bubble.enthalpy)} and the liquid entered with ${quantityMark("enthalpy", h)}: a share of ${quality.toFixed(4)} flashes.`,
   );
   return quality;
 };

@@ -1,4 +1,4 @@
-/** What flows in a refrigerant line. */
+/** The state of the flow in a refrigerant line. */
 import { outOfRange } from "../kernel/values/fault";
 import type { Cycle } from "../cycle/cycle";
 import { silent, type Trace } from "../kernel/define/steps";
@@ -10,7 +10,7 @@ import { equationSource } from "../refrigerant/sources";
 export const SERVICES = ["suction", "discharge", "liquid"] as const;
 export type Service = (typeof SERVICES)[number];
 
-/** The state at the compressor's inlet, its outlet, or behind the condenser; kg/m3 in the working. */
+/** The state at the compressor's inlet or outlet, or after the condenser; kg/m3 in the working. */
 export const lineState = (cycle: Cycle, service: Service, trace: Trace = silent): PhaseState => {
   const state = service === "suction" ? cycle.suction : service === "liquid" ? cycle.liquid : cycle.discharge;
   const { refrigerant: fluid } = cycle.input;

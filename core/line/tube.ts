@@ -14,7 +14,7 @@ function rowOf(size: string): CopperTube {
   return row;
 }
 
-/** Coils where the size is coiled, else straight lengths. */
+/** Coils if the size is sold in coils, else straight lengths. */
 export function usualForm(size: string): TubeForm {
   return rowOf(size).coil === undefined ? "straight" : "coil";
 }

@@ -9,7 +9,7 @@ export const FUNCTION = text("name of a function as text, such as PIPE.HEADLOSS"
 
 export const ARGUMENTS = repeat('its arguments in order; write "" for a default');
 
-/** The named function; refused with the nearest name where there is none. */
+/** The named function; an unknown name is refused with the nearest one. */
 export const functionNamed = (catalogue: Catalogue, name: string): CellFunction => {
   const found = lookUp(catalogue, name);
   if (found) return found;

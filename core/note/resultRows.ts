@@ -7,7 +7,7 @@ import type { GridCell } from "../kernel/define/result";
 
 const plain = (value: CellOut): GridCell => (isFault(value) ? `${value.code} ${value.message}` : value);
 
-/** The result rows; a table of many rows is only counted. */
+/** The result rows; a long table gives its number of rows only. */
 export const resultRows = (definition: CellFunction, out: Out, system: System): readonly (readonly GridCell[])[] => {
   const { returns } = definition;
   if (!Array.isArray(out)) {

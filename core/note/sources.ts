@@ -1,10 +1,10 @@
-/** Everything that a function rests on. */
+/** All sources of a function. */
 import type { CellFunction } from "../kernel/define/cellFunction";
 import type { Source, SourceKey } from "../kernel/reference";
 
 const keyOf = (source: Source): SourceKey => (typeof source === "string" ? source : source.key);
 
-/** Source keys of a definition with what each serves, in the order met. */
+/** Source keys of a definition with the use of each, in order of appearance. */
 export const sourcesOf = (definition: CellFunction): readonly (readonly [SourceKey, string])[] => {
   const uses = new Map<SourceKey, Set<string>>();
   const use = (source: Source, serves: string): void => {

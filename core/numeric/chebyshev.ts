@@ -78,7 +78,7 @@ export function chebyshevFit(f: (x: number) => number, from: number, to: number,
   });
 }
 
-/** Where a piece is halved: eight digits of its middle. */
+/** The point that halves a piece: its middle to eight digits. */
 export const halfWay = (from: number, to: number): number => Number(((from + to) / 2).toPrecision(8));
 
 /** A piecewise fit, its rows rounded to `decimals`, and the largest error found between the nodes. */

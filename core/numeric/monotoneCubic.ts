@@ -13,7 +13,7 @@ const endSlope = (h0: number, h1: number, d0: number, d1: number): number => {
   return slope * d0 > 0 ? slope : 0;
 };
 
-/** Takes back both slopes of a span that would overshoot: the circle of radius 3 of the paper. */
+/** Reduces both slopes of a span that would overshoot: the circle of radius 3 of the paper. */
 const limited = (left: number, right: number, chord: number): readonly [number, number] => {
   if (chord === 0) return [0, 0];
   const size = Math.hypot(left / chord, right / chord);
@@ -21,8 +21,8 @@ const limited = (left: number, right: number, chord: number): readonly [number, 
 };
 
 /**
- * The curve through points of ascending x: slopes of the parabola through each three points, 0 at turning points, taken
- * back where a span would overshoot. A parabola's points give the parabola back, apart from its turning point.
+ * The curve through points of ascending x: slopes of the parabola through each three points, 0 at turning points,
+ * reduced where a span would overshoot. Points on a parabola reproduce it, except at its turning point.
  *
  * @param xs ascending, two or more
  */
@@ -48,7 +48,7 @@ export const monotoneCubic = (xs: readonly number[], ys: readonly number[]): Mon
   return { xs, ys, slopes };
 };
 
-/** The span that holds x: its place, and the ends' values and slopes. */
+/** The span that contains x: its index, and the ends' values and slopes. */
 export interface CubicSegment {
   readonly x0: number;
   readonly width: number;
@@ -58,7 +58,7 @@ export interface CubicSegment {
   readonly m1: number;
 }
 
-/** Place of the span that holds x; the first or last one where x lies outside. */
+/** Index of the span that contains x; the first or last one for x outside. */
 const placeOf = (xs: readonly number[], x: number): number => {
   let i = 0;
   while (i < xs.length - 2 && x > (xs[i + 1] ?? 0)) i++;

@@ -12,7 +12,7 @@ const largest = (values: Float64Array) => values.reduce((most, value) => Math.ma
 
 /**
  * Newton's method on a small system with a Jacobian by central differences; meant for unknowns of order one
- * (logarithms of densities, of fractions). Steps longer than `longest` in any unknown are shortened. Goes on while the
+ * (logarithms of densities, of fractions). Steps longer than `longest` in any unknown are shortened. Continues while the
  * residual keeps falling, so that the answer is as sharp as rounding allows; undefined where the residual stays above
  * `tolerance`.
  */

@@ -1,6 +1,6 @@
 /**
- * Piecewise Chebyshev series written short, for tables that are fitted, shipped and never read by eye: coefficients are
- * whole numbers of a last decimal, written in base 32, and of the pieces' ends only how often the range was halved.
+ * Compact piecewise Chebyshev series, for fitted tables that nobody reads: coefficients are whole numbers of the last
+ * decimal in base 32; for the ends of the pieces it stores only how often the range was halved.
  */
 import { halfWay, type ChebyshevPieces, type PiecewiseFit } from "./chebyshev";
 
@@ -16,12 +16,12 @@ export interface PackedSeries {
 }
 
 const DIGITS = "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789+/";
-/** A digit below it ends a number; with it on top more digits follow. */
+/** A digit below this ends a number; with this added, more digits follow. */
 const BASE = 32;
 
 /** A whole number: twice its size, plus one where it is below zero, lowest digit first. */
 const packedNumber = (value: number): string => {
-  // Twice its size must still be a whole number that is exact.
+  // Twice its size must still be an exact whole number.
   if (!(Number.isInteger(value) && Math.abs(value) < 2 ** 52))
     throw new Error(`a coefficient must be a whole number below 2^52 in units of the last decimal, got ${value}`);
   let left = value < 0 ? -2 * value + 1 : 2 * value;
@@ -92,7 +92,7 @@ export const packSeries = ({ breaks, degree, coefficients }: PiecewiseFit, decim
   coefficients: coefficients.map((c) => packedNumber(Math.round(c * 10 ** decimals))).join(""),
 });
 
-/** The series as it was packed: the very same numbers. */
+/** Restores the packed series, with exactly the same numbers. */
 export const unpackSeries = (packed: PackedSeries): ChebyshevPieces => {
   const unit = 10 ** packed.decimals;
   return {

@@ -1,4 +1,4 @@
-/** A function's end values where they are known already. */
+/** A function's end values, if already known. */
 export interface Bracket {
   readonly from: number;
   readonly to: number;
@@ -11,7 +11,7 @@ export interface Bracket {
  * (M. Dowell, P. Jarratt (1971) BIT 11:168-174).
  *
  * @param tolerance width in x at which the search ends
- * @throws where the ends don't differ in sign
+ * @throws if the ends don't differ in sign
  */
 export function regulaFalsi(f: (x: number) => number, ends: Bracket, tolerance: number, mostPasses = 100): number {
   let [a, b, fa, fb] = [ends.from, ends.to, ends.fromValue, ends.toValue];

@@ -5,7 +5,7 @@ export interface Root {
   readonly residual: number;
   readonly iterations: number;
   readonly bracket: readonly [number, number];
-  /** False where the ends of the bracket have the same sign, or the passes ran out. */
+  /** False if the ends of the bracket have the same sign, or the passes ran out. */
   readonly found: boolean;
 }
 

@@ -6,7 +6,7 @@ export function sum(values: ArrayLike<number>): number {
   return total;
 }
 
-/** The sum of what each item gives. */
+/** The sum of a value of each item. */
 export function sumOf<T>(items: readonly T[], value: (item: T) => number): number {
   let total = 0;
   for (const item of items) total += value(item);

@@ -9,7 +9,7 @@ import { twoCyclesPicture } from "./cycle";
 import type { Picture } from "./picture";
 import { zonesPicture } from "./zones";
 
-/** Where the streams of a settled machine run; undefined where they would cross. */
+/** The streams of a machine at its balance; undefined if they would cross. */
 const streamsOf = (inputs: BalanceEntries, pool: Balance): StreamMatch | undefined => {
   const fluid = loadRefrigerant(inputs.refrigerant);
   const { superheat, subcooling, efficiency, waterFlow, enteringWater, direction } = inputs;

@@ -25,7 +25,7 @@ const DOME_POINTS = 48;
 /** How far below the evaporating temperature the dome begins, K. */
 const BELOW = 20;
 
-/** Bubble line up, dew line down; near the critical point the steps grow small, where the lines bend. */
+/** Bubble line up, dew line down; the steps shrink near the critical point, where the lines bend. */
 const domeOf = (fluid: Fluid, coldest: number, toPoint: (state: AnyState) => PicturePoint): PictureCurve => {
   const from = Math.max(fluid.coldest, coldest - BELOW);
   const span = fluid.warmestSaturated - from;
@@ -61,7 +61,7 @@ const loopOf = ({ name, tone, dashed, cycle }: Drawn, toPoint: (state: AnyState)
   return { name, tone, points, ...(dashed === true && { dashed }) };
 };
 
-/** The four corners, numbered as the trade does: suction, discharge, liquid, after expansion. */
+/** The four corners in the trade's numbering: suction, discharge, liquid, after expansion. */
 const cornersOf = (cycle: Cycle, toPoint: (state: AnyState) => PicturePoint) =>
   [cycle.suction, cycle.discharge, cycle.liquid, afterExpansion(cycle)].map((state, at) => ({
     at: toPoint(state),
@@ -69,11 +69,11 @@ const cornersOf = (cycle: Cycle, toPoint: (state: AnyState) => PicturePoint) =>
   }));
 
 const sentence = (drawn: readonly Drawn[], fluid: Fluid, { temperature }: Units): string => {
-  const told = drawn.map(({ name, cycle: { input } }) => {
+  const descriptions = drawn.map(({ name, cycle: { input } }) => {
     const [low, high] = [input.evaporating, input.condensing].map((T) => temperature.of(T).toFixed(1));
     return `${name} evaporating at ${low ?? ""} and condensing at ${high ?? ""} ${temperature.unit}`;
   });
-  return `Pressure against enthalpy of ${fluid.name} with its saturation lines: ${told.join("; ")}.`;
+  return `Pressure against enthalpy of ${fluid.name} with its saturation lines: ${descriptions.join("; ")}.`;
 };
 
 const pictureOfCycles = (drawn: readonly [Drawn, ...Drawn[]], system: System): Picture => {
@@ -112,7 +112,7 @@ const pictureOfCycles = (drawn: readonly [Drawn, ...Drawn[]], system: System): P
   };
 };
 
-/** The cycle that CYCLE.STATES tells the points of. */
+/** The cycle of CYCLE.STATES. */
 export const cyclePicture = (input: NamedCycle, system: System): Picture =>
   pictureOfCycles([{ name: "cycle", tone: "first", cycle: cycleOf(input) }], system);
 

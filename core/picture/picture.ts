@@ -1,8 +1,8 @@
-/** A function's picture as data: what is drawn, in the cell's units, and the same numbers as a table. */
+/** A function's picture as data: the drawing in the cell's units, and the same numbers as a table. */
 import { fromBase, KINDS } from "../index";
 import type { KindName, System } from "../kernel/values/quantity";
 
-/** Colours by role; the stylesheet says which. Lines differ by dashes and labels too, never by colour alone. */
+/** Colours by role, from the stylesheet. Lines differ by dashes and labels too, never by colour alone. */
 export type Tone = "first" | "second" | "third" | "fourth" | "outline";
 
 export type PicturePoint = readonly [x: number, y: number];
@@ -17,9 +17,9 @@ export interface Axis {
   readonly log?: true;
   /** Texts at places of the axis, in place of numbers. */
   readonly ticks?: readonly Tick[];
-  /** The least and the highest that the axis shows, where it isn't the drawn values'. */
+  /** The least and the highest value of the axis, if not those of the drawn values. */
   readonly span?: readonly [least: number, highest: number];
-  /** What stacks of bars stand on. */
+  /** Names of the bars. */
   readonly names?: readonly string[];
 }
 
@@ -30,7 +30,7 @@ export interface PictureCurve {
   readonly dashed?: true;
 }
 
-/** A point with a word beside it. */
+/** A labelled point. */
 export interface Mark {
   readonly at: PicturePoint;
   readonly label: string;
@@ -43,7 +43,7 @@ export interface Stretch {
   readonly label: string;
 }
 
-/** Bars one on the other: a value for each of the axis's names. */
+/** Stacked bars: a value for each of the axis's names. */
 export interface Stack {
   readonly name: string;
   readonly tone: Tone;
@@ -58,7 +58,7 @@ export interface Level {
 
 export interface Picture {
   readonly title: string;
-  /** What the picture shows, in a sentence: read out in its place. */
+  /** The content of the picture in a sentence, for screen readers. */
   readonly says: string;
   readonly x: Axis;
   readonly y: Axis;
@@ -71,16 +71,16 @@ export interface Picture {
   readonly rows: readonly (readonly (string | number)[])[];
 }
 
-/** Pictures of which one shows at a time: the reader picks it by its name. */
+/** Pictures shown one at a time: the reader picks one by name. */
 export interface PictureChoice {
-  /** What is picked: "month". */
+  /** Label of the choice: "month". */
   readonly label: string;
-  /** The place of the option that shows first. */
+  /** Index of the option shown first. */
   readonly first: number;
   readonly options: readonly { readonly name: string; readonly picture: Picture }[];
 }
 
-/** What stands in a place for pictures. */
+/** One picture, or a choice of pictures. */
 export type ShownPicture = Picture | PictureChoice;
 
 /** A kind in the cell's units: values for the axes, numbers and units for the table. */
@@ -94,5 +94,5 @@ export const inUnit = (kind: KindName, system: System): InUnit => {
   return { unit: unit.text, of: (base) => fromBase(base, unit) };
 };
 
-/** A number as the table prints it: five significant digits. */
+/** A number rounded for the table: five significant digits. */
 export const printed = (value: number): number => Number(value.toPrecision(5));

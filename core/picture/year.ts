@@ -71,7 +71,7 @@ export const temperaturePicture = ({ inputs, free, machine }: Year, system: Syst
   };
 };
 
-/** A heat through the months or the hours: what it is called, long and short. */
+/** A heat through the months or the hours, with a long and a short name. */
 interface Share {
   readonly name: string;
   readonly short: string;
@@ -79,7 +79,7 @@ interface Share {
   readonly values: readonly number[];
 }
 
-/** Heat of the pool that back-up heat holds at the set point, with recovery. */
+/** Heat of the pool with recovery, held at the set point by back-up heat. */
 export const monthsPicture = ({ machine, held: { with: pool } }: Year, system: System): Picture => {
   const heat = inUnit("heat", system);
   const months = (hourly: Hourly): readonly number[] => MONTHS.map((_, month) => heat.of(sumOf(hourly, month) * HOUR));
@@ -95,11 +95,11 @@ export const monthsPicture = ({ machine, held: { with: pool } }: Year, system: S
   const highest = Math.max(
     ...MONTHS.map((_, month) => shares.reduce((sum, { values }) => sum + (values[month] ?? 0), 0)),
   );
-  // So many digits have no room beside the picture.
+  // There is no room for so many digits beside the picture.
   const scale = highest >= 1e6 ? { by: 1e6, word: "million " } : { by: 1, word: "" };
   return {
     title: "Heat by month, pool held at the set point",
-    says: `Heat of each month with recovery, one on the other; in the year ${shares.map(total).join(", ")}.`,
+    says: `Heat of each month with recovery, stacked; in the year ${shares.map(total).join(", ")}.`,
     x: { label: "month", names: MONTHS.map((name) => name) },
     y: { label: `heat, ${scale.word}${heat.unit}` },
     curves: [],
@@ -113,8 +113,8 @@ const sentenceOfDay = (name: string, taken: readonly number[], system: System): 
   const rate = inUnit("heat rate", system);
   const highest = Math.max(...taken);
   if (!(highest > 0)) return `Means of the hours of ${name}: the pool takes no heat.`;
-  const told = `${String(printed(rate.of(highest)))} ${rate.unit}`;
-  return `Means of the hours of ${name}: the pool takes most, ${told}, at ${String(taken.indexOf(highest))} h.`;
+  const highestRate = `${String(printed(rate.of(highest)))} ${rate.unit}`;
+  return `Means of the hours of ${name}: the pool takes most, ${highestRate}, at ${String(taken.indexOf(highest))} h.`;
 };
 
 /** The usual day of a month, 0 for January. */
@@ -164,8 +164,8 @@ export const dayPicture = (
 };
 
 /**
- * The usual days of all months, first that of the month in which pool and tank take most heat; undefined where they take
- * none in the whole year. All have one scale, so that months can be compared.
+ * The usual days of all months, starting with the month in which pool and tank take most heat; undefined if they take
+ * none in the whole year. All share one scale, so that the reader can compare months.
  */
 export const dayPictures = (year: Year, system: System): PictureChoice | undefined => {
   const { taken, toTank } = year.free.with;

@@ -1,4 +1,4 @@
-/** Temperature against heat passed: refrigerant and water beside each other, with zones and pinch. */
+/** Temperature against heat transferred: refrigerant and water together, with zones and pinch. */
 import { ZONE_NAMES } from "../index";
 import type { System } from "../kernel/values/quantity";
 import type { StreamMatch } from "../exchanger/zones/zones";
@@ -25,7 +25,7 @@ const stretchesOf = ({ curve }: StreamMatch, x: readonly number[]): readonly Str
   });
 };
 
-/** Both streams as they pass each other; heat counts from where the gas enters. */
+/** Both streams along the exchanger; heat counts from the gas inlet. */
 export const zonesPicture = (found: StreamMatch, system: System): Picture => {
   const temperature = inUnit("temperature", system);
   const difference = inUnit("temperature difference", system);
@@ -37,22 +37,22 @@ export const zonesPicture = (found: StreamMatch, system: System): Picture => {
   const water = line(found.water);
   const pinch = nearest(found);
   const { least, duty } = found.total;
-  const told = `${difference.of(least.difference).toFixed(1)} ${difference.unit}`;
+  const pinchText = `${difference.of(least.difference).toFixed(1)} ${difference.unit}`;
   const ends = [0, found.curve.dewAt, found.curve.bubbleAt, x.length - 1];
   const places = ["gas inlet", "dew point", "bubble point", "liquid outlet"];
   const lines = [...ends.map((at, place) => [at, places[place] ?? ""] as const), [pinch, "pinch"] as const];
   return {
     title: "Temperature against heat passed",
     says:
-      `Refrigerant and water beside each other over ${String(printed(heat.of(duty)))} ${heat.unit}, from the gas inlet on; ` +
-      `they come nearest, ${told}, at the ${least.place}.`,
+      `Temperatures of refrigerant and water over ${String(printed(heat.of(duty)))} ${heat.unit}, from the gas inlet on; ` +
+      `they are closest, ${pinchText}, at the ${least.place}.`,
     x: { label: `heat passed, ${heat.unit}` },
     y: { label: `temperature, ${temperature.unit}` },
     curves: [
       { name: "refrigerant", tone: "first", points: refrigerant },
       { name: "water", tone: "second", dashed: true, points: water },
     ],
-    marks: [{ at: water[pinch] ?? [0, 0], label: `pinch ${told}` }],
+    marks: [{ at: water[pinch] ?? [0, 0], label: `pinch ${pinchText}` }],
     stretches: stretchesOf(found, x),
     head: ["place", `heat passed, ${heat.unit}`, `refrigerant, ${temperature.unit}`, `water, ${temperature.unit}`],
     rows: [...lines]

@@ -8,7 +8,7 @@ import { PVC_PIPE } from "./data/pvcPipe";
 
 const SIZES = [...new Set(PVC_PIPE.map((each) => each.size))];
 
-/** Metric names of the same sizes (ISO 6708 beside the nominal inch). */
+/** Metric names of the same sizes (ISO 6708, alongside nominal inches). */
 const METRIC: Readonly<Record<string, string>> = {
   DN15: "1/2 in",
   DN20: "3/4 in",
@@ -64,7 +64,7 @@ export const LOOP_WATER = WATER_TEMPERATURE.default(us("temperature", 80));
 
 const FITTING_NAMES = FITTINGS.map(({ fitting }) => fitting);
 
-/** Trade names; a sweep elbow loses less than the elbow that it counts as. */
+/** Trade names; a sweep elbow loses less than the elbow used for it. */
 const FITTING_ALIASES: Readonly<Record<string, Fitting>> = {
   ...Object.fromEntries(
     ["elbow", "ell", "90", "90 elbow", "90 ell", "sweep", "sweep elbow", "sweep 90"].map(
@@ -80,7 +80,7 @@ const FITTING_ALIASES: Readonly<Record<string, Fitting>> = {
 
 export const FITTING = choice("PipeFitting", FITTING_NAMES, "kind of fitting", FITTING_ALIASES);
 
-/** Names and trade names of fittings as they are compared. */
+/** Names and trade names of fittings, normalized for comparison. */
 export const FITTING_WORDS: ReadonlyMap<string, Fitting> = new Map([
   ...Object.entries(FITTING_ALIASES).map(([alias, fitting]) => [normalizeKey(alias), fitting] as const),
   ...FITTING_NAMES.map((fitting) => [normalizeKey(fitting), fitting] as const),

@@ -15,7 +15,7 @@ export const fastPipeWater = caution({
   message: ({ waterVelocity }, show) => {
     const over = waterVelocity > RETURN_LIMIT ? "return and suction lines" : "suction lines";
     const limit = show(waterVelocity > RETURN_LIMIT ? RETURN_LIMIT : SUCTION_LIMIT, "velocity");
-    return `Water runs at ${show(waterVelocity, "velocity")}, above the ${limit} limit for ${over} of common pool standards; which edition is law at the place must be checked. More flow on the suction side can also pass a drain cover's rated flow (entrapment).`;
+    return `Water runs at ${show(waterVelocity, "velocity")}, above the ${limit} limit for ${over} of common pool standards; check which edition is law locally. More suction flow can also exceed a drain cover's rated flow (entrapment).`;
   },
 });
 
@@ -27,14 +27,14 @@ export const transitionalFlow = caution({
   needs: { reynolds: "number" },
   when: ({ reynolds }) => reynolds >= 2040 && reynolds < 4000,
   message: ({ reynolds }) =>
-    `Reynolds number ${Math.round(reynolds)} lies between laminar and turbulent flow (2,040 to 4,000): the friction may be off by a third.`,
+    `Reynolds number ${Math.round(reynolds)} is between laminar and turbulent flow (2,040 to 4,000): the friction may be off by a third.`,
 });
 
 export const outsideHazenWilliams = caution({
   code: "PIPE-HAZEN-WILLIAMS-RANGE",
   severity: "Caution",
   source: "hazenWilliams",
-  description: "The Hazen–Williams formula knows no temperature and no laminar flow.",
+  description: "The Hazen–Williams formula ignores temperature and laminar flow.",
   needs: { method: "word", water: "temperature", reynolds: "number" },
   when: ({ method, water, reynolds }) =>
     method === "Hazen-Williams" && (reynolds < 4000 || water < us("temperature", 40) || water > us("temperature", 90)),
@@ -61,7 +61,7 @@ export const hotPlastic = caution({
   needs: { water: "temperature" },
   when: ({ water }) => water > us("temperature", 110),
   message: ({ water }, show) =>
-    `At ${show(water, "temperature")} PVC keeps half of its strength or less, and no threaded joints are allowed: scald and burst. When the flow stops, a tube can reach the discharge gas's temperature: flow interlock and a stub without plastic are needed.`,
+    `At ${show(water, "temperature")} PVC keeps half of its strength or less, and no threaded joints are allowed: scald and burst. When the flow stops, a tube can reach the discharge gas's temperature: it needs a flow interlock and a stub without plastic.`,
 });
 
 export const plasticTest = caution({
@@ -94,7 +94,7 @@ export const solventCement = caution({
   needs: {},
   when: () => true,
   message: () =>
-    "Cement and primer give off flammable, harmful vapour: ventilation, gloves, no flame. The cement's label governs times and quantities.",
+    "Cement and primer give off flammable, harmful vapour: ventilate, wear gloves, no flame. The cement's label governs times and quantities.",
 });
 
 export const contestedFittings = caution({

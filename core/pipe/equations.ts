@@ -30,7 +30,7 @@ export const reynolds = equation({
   code: (x) => (x.rho * x.v * x.D) / x.mu,
 });
 
-/** Laminar flow is taken below this Reynolds number. */
+/** Flow counts as laminar below this Reynolds number. */
 export const LAMINAR_BELOW = 2040;
 
 export const laminarFriction = equation({

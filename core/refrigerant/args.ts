@@ -8,7 +8,7 @@ const NUMBERS_ALONE = Object.fromEntries(REFRIGERANTS.map((name) => [name.replac
 
 const nearestIs = (name: string): string => `the nearest is "${name}"`;
 
-/** Names that may mean another product: answered with the nearest, not taken. */
+/** Names that may mean another product: refused, with the nearest name in the message. */
 const OTHER_NAMES = {
   propane: nearestIs("R-290"),
   isobutane: nearestIs("R-600a"),

@@ -21,7 +21,7 @@ export const littleSuperheat = caution({
   needs: { answer: "temperature difference" },
   when: ({ answer }) => answer > 0 && answer < us("temperature difference", 3),
   message: ({ answer }, show) =>
-    `A superheat of ${show(answer, "temperature difference")} lies within the error of gauge and clamp: the compressor may get liquid. Measure again with the clamp insulated.`,
+    `A superheat of ${show(answer, "temperature difference")} is within the error of gauge and clamp: liquid may reach the compressor. Measure again with the clamp insulated.`,
 });
 
 export const noSubcooling = caution({
@@ -50,11 +50,11 @@ export const twoPhases = caution({
   code: "REFRIG-TWO-PHASES",
   severity: "Notice",
   source: "identity",
-  description: "Inside a blend's glide liquid and vapour stand side by side: some rows have no meaning.",
+  description: "Inside a blend's glide liquid and vapour coexist: some rows have no meaning.",
   needs: { phase: "word", quality: "fraction" },
   when: ({ phase }) => phase === "two-phase",
   message: ({ quality }) =>
-    `Liquid and vapour side by side, ${(100 * quality).toFixed(1)} % vapour by mass: heat capacity, speed of sound, viscosity and conductivity have no meaning for both together and are left empty. Density is that of the whole, enthalpy and entropy are means by mass.`,
+    `Liquid and vapour together, ${(100 * quality).toFixed(1)} % vapour by mass. Heat capacity, speed of sound, viscosity and conductivity have no meaning for the mixture and stay empty. Density is that of the mixture, enthalpy and entropy are means by mass.`,
 });
 
 export const supercriticalState = caution({
@@ -87,7 +87,7 @@ export const blendByMixing = caution({
   needs: { blend: "yes/no" },
   when: ({ blend }) => blend,
   message: () =>
-    "Viscosity, conductivity and surface tension of this blend come from mixing rules and are worth 8 to 14 % only; the working says how much each.",
+    "Viscosity, conductivity and surface tension of this blend come from mixing rules, good to 8 to 14 % only; the working gives the figure of each.",
 });
 
 export const flammable = caution({
@@ -105,9 +105,9 @@ export const rulesInMotion = caution({
   code: "REFRIG-RULES-IN-MOTION",
   severity: "Notice",
   source: "usRefrigerantRule",
-  description: "Rules on warming potentials change: check their state at the date of work.",
+  description: "Rules on warming potentials change: check which apply on the date of work.",
   needs: { warmingPotential: "number" },
   when: ({ warmingPotential }) => warmingPotential > 150,
   message: ({ warmingPotential }) =>
-    `Warming potential ${Math.round(warmingPotential)}: rules that limit it (US: 700 for new residential and light commercial systems; EU: 150 or 750 by kind of machine) are in motion. Check their state at the date of work.`,
+    `Warming potential ${Math.round(warmingPotential)}: rules that limit it (US: 700 for new residential and light commercial systems; EU: 150 or 750 by kind of machine) keep changing. Check which apply on the date of work.`,
 });

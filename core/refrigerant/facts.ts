@@ -26,7 +26,7 @@ const rowNamed = <T extends { readonly name: string }>(rows: readonly T[], name:
 
 export const flammabilityOf = (name: string): Flammability => rowNamed(FLAMMABILITY, name);
 
-/** What speaks against a flammability limit: "from memory", and the other one published, kg/m³, by `write`; else undefined. */
+/** Doubts about a flammability limit: "from memory", and another published value, kg/m³, formatted by `write`; undefined without doubts. */
 export const doubtsOfLimit = (name: string, write: (limit: number) => string): string | undefined => {
   const { fromMemory, other } = flammabilityOf(name);
   const doubts = [...(fromMemory ? ["from memory"] : []), ...(other ? [`${write(other.limit)} ${other.where}`] : [])];
@@ -39,7 +39,7 @@ export const limitRow = (name: string): string => {
   return doubts === undefined ? name : `${name} (${doubts})`;
 };
 
-/** 100-year warming potential by mass of the components, and the reports it rests on. */
+/** 100-year warming potential by mass of the components, and the reports it comes from. */
 export const warmingOf = (
   fluid: Fluid,
   trace: Trace = silent,
@@ -79,7 +79,7 @@ export const retrofitNote = (name: string, potential: number): string =>
     RETROFIT_BY_CLASS[flammabilityOf(name).safetyClass],
     RETROFIT_NOTES[name] ?? "",
     potential > US_NEW_SYSTEM_LIMIT
-      ? `US: above the limit of ${US_NEW_SYSTEM_LIMIT} for new residential and light commercial systems (rule in motion: check).`
+      ? `US: above the limit of ${US_NEW_SYSTEM_LIMIT} for new residential and light commercial systems (the rule may change: check).`
       : "",
   ]
     .filter((each) => each !== "")

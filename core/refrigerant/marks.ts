@@ -4,5 +4,5 @@ import { quantityMark } from "../kernel/values/quantityMark";
 /** A temperature, K. */
 export const markTemperature = (kelvin: number): string => quantityMark("temperature", kelvin);
 
-/** An absolute pressure, Pa, said to be absolute: cells read gauge pressures. */
+/** An absolute pressure, Pa, marked "absolute" because cells take gauge pressures. */
 export const markPressure = (pascal: number): string => `${quantityMark("pressure", pascal)} absolute`;

@@ -13,7 +13,7 @@ import { aboutPerCent, uncertaintyOf } from "./uncertainty";
 
 type OrNone = number | typeof NO_VALUE;
 
-/** SI by mass; what has no meaning for two phases side by side is left empty. */
+/** SI by mass; properties without meaning for two phases together are empty. */
 export interface PropertyTable {
   readonly phase: string;
   readonly density: number;
@@ -26,9 +26,9 @@ export interface PropertyTable {
   readonly enthalpyZero: string;
 }
 
-type Tell = (property: string, value: number, kind: KindName, uncertainty: string) => number;
+type RecordProperty = (property: string, value: number, kind: KindName, uncertainty: string) => number;
 
-const teller = (fluid: Fluid, { pressure, temperature }: RefrigerantState, trace: Trace): Tell => {
+const propertyRecorder = (fluid: Fluid, { pressure, temperature }: RefrigerantState, trace: Trace): RecordProperty => {
   const source = equationSource(fluid);
   const inputs: Readonly<Record<string, StepValue>> = {
     "absolute pressure": { value: pressure, kind: "pressure" },
@@ -49,11 +49,11 @@ const teller = (fluid: Fluid, { pressure, temperature }: RefrigerantState, trace
 };
 
 /** Enthalpy and entropy over the zero of the cell's system. */
-const energies = (fluid: Fluid, state: RefrigerantState, tell: Tell, trace: Trace, system: System) => {
+const energies = (fluid: Fluid, state: RefrigerantState, record: RecordProperty, trace: Trace, system: System) => {
   const zero = enthalpyZero(fluid, system);
-  const follows = `that of heat capacity and density: ${uncertaintyOf(fluid, "heat capacity")}`;
-  const h = tell("enthalpy over the IIR zero", state.enthalpy, "enthalpy", follows);
-  const s = tell("entropy over the IIR zero", state.entropy, "entropy", follows);
+  const uncertainty = `that of heat capacity and density: ${uncertaintyOf(fluid, "heat capacity")}`;
+  const h = record("enthalpy over the IIR zero", state.enthalpy, "enthalpy", uncertainty);
+  const s = record("entropy over the IIR zero", state.entropy, "entropy", uncertainty);
   if (system === "SI") return { enthalpy: h, entropy: s, enthalpyZero: zero.says };
   return {
     enthalpy: trace.step(enthalpyAbove, { h, h0: zero.enthalpy }),
@@ -62,7 +62,7 @@ const energies = (fluid: Fluid, state: RefrigerantState, tell: Tell, trace: Trac
   };
 };
 
-const transported = (
+const transportProperty = (
   fluid: Fluid,
   state: PhaseState,
   property: "viscosity" | "conductivity",
@@ -98,18 +98,18 @@ export const propertyTable = (
   system: System,
   trace: Trace = silent,
 ): PropertyTable => {
-  const tell = teller(fluid, state, trace);
+  const record = propertyRecorder(fluid, state, trace);
   const common = {
     phase: state.phase,
-    density: tell("density", state.density, "density", uncertaintyOf(fluid, "density")),
-    ...energies(fluid, state, tell, trace, system),
+    density: record("density", state.density, "density", uncertaintyOf(fluid, "density")),
+    ...energies(fluid, state, record, trace, system),
   };
   if (state.phase === "two-phase") return { ...common, ...ONE_PHASE_ONLY };
   return {
     ...common,
-    heatCapacity: tell("heat capacity", state.cp, "heat capacity", uncertaintyOf(fluid, "heat capacity")),
-    speedOfSound: tell("speed of sound", state.speedOfSound, "velocity", uncertaintyOf(fluid, "speed of sound")),
-    viscosity: transported(fluid, state, "viscosity", trace).value,
-    conductivity: transported(fluid, state, "conductivity", trace).value,
+    heatCapacity: record("heat capacity", state.cp, "heat capacity", uncertaintyOf(fluid, "heat capacity")),
+    speedOfSound: record("speed of sound", state.speedOfSound, "velocity", uncertaintyOf(fluid, "speed of sound")),
+    viscosity: transportProperty(fluid, state, "viscosity", trace).value,
+    conductivity: transportProperty(fluid, state, "conductivity", trace).value,
   };
 };

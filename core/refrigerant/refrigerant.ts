@@ -12,7 +12,7 @@ import type { Substance } from "./helmholtz/substance";
 import type { SaturationCurve } from "./saturation/saturationCurve";
 import { compileCurve } from "./saturation/saturationCurve";
 
-/** How far above the hottest published temperature the equations may be read: they stay well behaved in the vapour. */
+/** How far above the hottest published temperature the equations may be used: they stay well behaved in the vapour. */
 const HOTTER = 1.1;
 
 /** One component of a refrigerant. */
@@ -22,7 +22,7 @@ export interface Component {
   readonly moleFraction: number;
 }
 
-/** A refrigerant compiled for evaluation: holds its own working space, so use one at a time. K and Pa. */
+/** A refrigerant compiled for evaluation: evaluation overwrites its arrays, so use one at a time. K and Pa. */
 export interface Fluid {
   readonly name: string;
   readonly components: readonly Component[];
@@ -36,7 +36,7 @@ export interface Fluid {
   /** Ends of the saturation lines. */
   readonly coldest: number;
   readonly warmestSaturated: number;
-  /** `hottest`: end of the published range; `limit`: where a temperature is refused. */
+  /** `hottest`: end of the published range; `limit`: temperatures above it are refused. */
   readonly range: { readonly hottest: number; readonly limit: number; readonly pressure: number };
   readonly lines: SaturationData;
 }
@@ -95,7 +95,7 @@ function blend(data: BlendData): Fluid {
   };
 }
 
-// Compiled when first asked for: an unused refrigerant costs nothing at start.
+// Compiled on first use: an unused refrigerant costs nothing at start.
 const once = <T>(make: () => T): (() => T) => {
   let made: T | undefined;
   return () => (made ??= make());

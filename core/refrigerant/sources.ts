@@ -18,13 +18,13 @@ export const equationSource = (fluid: Fluid): SourceKey => {
 
 const distinct = (keys: readonly SourceKey[]): readonly SourceKey[] => [...new Set(keys)];
 
-/** Every source that refrigerant properties may rest on. */
+/** Every source of refrigerant properties. */
 export const EQUATION_SOURCES: readonly SourceKey[] = distinct([
   ...PURE_FLUIDS.map(({ source }) => source),
   ...PAIRS.map(({ source }) => source),
 ]);
 
-/** Every source that viscosity, conductivity and surface tension may rest on. */
+/** Every source of viscosity, conductivity and surface tension. */
 export const TRANSPORT_SOURCES: readonly SourceKey[] = distinct([
   ...TRANSPORT.flatMap(({ viscosity, conductivity, surfaceTension }) => [
     viscosity.source,

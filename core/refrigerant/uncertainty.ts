@@ -1,7 +1,7 @@
-/** What a refrigerant's equation of state is worth. */
+/** Uncertainty of a refrigerant's equation of state. */
 import { isPure, type Fluid } from "./refrigerant";
 
-/** For the mixture models; from memory of the papers' summaries, the papers were not at hand. */
+/** For the mixture models; from memory of the papers' summaries, papers not consulted. */
 const BLEND =
   "density 0.1 to 0.5 %, vapour pressure 0.5 to 1 % (bubble line), heat capacity 0.5 to 1 %, speed of sound 0.5 to 1 %";
 
@@ -14,7 +14,7 @@ export type StatedUncertainty = "density" | "vapour pressure" | "heat capacity" 
 
 const NOT_STATED = "not stated by the authors";
 
-/** The part of the statement that is about one property: "0.1 %". */
+/** The part of the statement on one property: "0.1 %". */
 export const uncertaintyOf = (fluid: Fluid, property: StatedUncertainty): string => {
   const part = statedUncertainty(fluid)
     .split(/, (?=density|vapour pressure|heat capacity|speed of sound)/)
@@ -22,5 +22,5 @@ export const uncertaintyOf = (fluid: Fluid, property: StatedUncertainty): string
   return part === undefined ? NOT_STATED : part.slice(property.length).trim();
 };
 
-/** A share as per cent: 0.06 is "about 6 %". */
+/** A share in per cent: 0.06 is "about 6 %". */
 export const aboutPerCent = (share: number): string => `about ${Number((100 * share).toPrecision(2))} %`;

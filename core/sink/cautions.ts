@@ -12,11 +12,11 @@ export const legionella = caution({
   code: "SINK-LEGIONELLA",
   severity: "Danger",
   source: "cdcLegionella",
-  description: "A preheat tank stands in the range in which Legionella grows.",
+  description: "A preheat tank is in the range in which Legionella grows.",
   needs: { preheat: "temperature" },
   when: ({ preheat }) => preheat >= GROWTH_FROM && preheat < STORE,
   message: ({ preheat }, show) =>
-    `A preheat tank at ${show(preheat, "temperature")} stands where Legionella grows or survives (best ${show(GROWTH_FROM, "temperature")} to ${show(degF(113), "temperature")}): pass all of it through a main heater that stores at ${show(STORE, "temperature")}, keep circulating water above ${show(DELIVER, "temperature")}, and follow the building's water management plan.`,
+    `A preheat tank at ${show(preheat, "temperature")} is where Legionella grows or survives (best ${show(GROWTH_FROM, "temperature")} to ${show(degF(113), "temperature")}): pass all of it through a main heater that stores at ${show(STORE, "temperature")}, keep circulating water above ${show(DELIVER, "temperature")}, and follow the building's water management plan.`,
 });
 
 export const lukewarmStore = caution({
@@ -27,7 +27,7 @@ export const lukewarmStore = caution({
   needs: { hot: "temperature" },
   when: ({ hot }) => hot < STORE - 1e-6,
   message: ({ hot }, show) =>
-    `Stored at ${show(hot, "temperature")}, below the ${show(STORE, "temperature")} that guidelines ask for against Legionella.`,
+    `Stored at ${show(hot, "temperature")}, below the ${show(STORE, "temperature")} that guidelines require against Legionella.`,
 });
 
 export const scald = caution({
@@ -42,13 +42,13 @@ export const scald = caution({
 });
 
 export const DOUBLE_WALL =
-  "Refrigerant stands at higher pressure than drinking water: plumbing codes ask for a double-wall exchanger with its gap vented to the air, and backflow protection. Single wall is a matter for the pool only.";
+  "Refrigerant has a higher pressure than drinking water: plumbing codes require a double-wall exchanger with its gap vented to the air, and backflow protection. A single wall is for the pool only.";
 
 export const doubleWall = caution({
   code: "SINK-DOUBLE-WALL",
   severity: "Danger",
   source: "doubleWallCodes",
-  description: "Refrigerant beside drinking water needs a vented double wall.",
+  description: "Refrigerant next to drinking water needs a vented double wall.",
   needs: {},
   when: () => true,
   message: () => DOUBLE_WALL,
@@ -62,7 +62,7 @@ export const neverSoHot = caution({
   needs: { preheat: "temperature" },
   when: ({ preheat }) => preheat > degF(110) + 1e-6,
   message: ({ preheat }, show) =>
-    `${show(preheat, "temperature")} is more than full condensing gives (about ${show(degF(95), "temperature")} to ${show(degF(105), "temperature")}): only the desuperheating share, 10 to 25 % of the heat, reaches it, and not in every hour.`,
+    `${show(preheat, "temperature")} is more than full condensing reaches (about ${show(degF(95), "temperature")} to ${show(degF(105), "temperature")}): only the desuperheating share, 10 to 25 % of the heat, reaches it, and not in every hour.`,
 });
 
 export const heatWhenCooling = caution({
@@ -73,7 +73,7 @@ export const heatWhenCooling = caution({
   needs: {},
   when: () => true,
   message: () =>
-    "Heat is to be had while something is being cooled: reheat, another building part, or a refrigeration rack can use it; rooms of the same building seldom. Keep a heater for the rest.",
+    "Heat is available only during cooling: reheat, another building part, or a refrigeration rack can use it; rooms of the same building seldom. Keep a heater for the rest.",
 });
 
 export const warmFloor = caution({
@@ -84,7 +84,7 @@ export const warmFloor = caution({
   needs: { floorSurface: "temperature" },
   when: ({ floorSurface }) => floorSurface > FLOOR_LIMIT,
   message: ({ floorSurface }, show) =>
-    `The floor surface would reach ${show(floorSurface, "temperature")}, above the ${show(FLOOR_LIMIT, "temperature")} allowed where people stay: less water, cooler water, or more floor.`,
+    `The floor surface would reach ${show(floorSurface, "temperature")}, above the ${show(FLOOR_LIMIT, "temperature")} allowed where people stay: use less water, cooler water, or more floor.`,
 });
 
 export const hotSupply = caution({
@@ -102,11 +102,11 @@ export const holdingHeadUp = caution({
   code: "SINK-HOLDING-HEAD-UP",
   severity: "Caution",
   source: "ornlReclaim2011",
-  description: "Holding the head pressure up for heat is contested: it usually costs more than it yields.",
+  description: "Raising the head pressure for heat is disputed: it usually costs more than it yields.",
   needs: { extraPower: "electric power", extraPowerLeast: "electric power", extraPowerMost: "electric power" },
   when: ({ extraPower }) => extraPower > 0,
   message: ({ extraPower, extraPowerLeast, extraPowerMost }, show) =>
-    `Contested: holding the head up takes ${show(extraPower, "electric power")} more by the table, ${show(extraPowerLeast, "electric power")} to ${show(extraPowerMost, "electric power")} by rules of 0.5 to 2 % for each °F. A national laboratory's study found that it usually costs more than it yields (run the lowest head and take what heat there is); a supplier argues that it pays.`,
+    `Disputed: holding the head up takes ${show(extraPower, "electric power")} more by the table, ${show(extraPowerLeast, "electric power")} to ${show(extraPowerMost, "electric power")} by rules of 0.5 to 2 % per °F. A national laboratory's study found that it usually costs more than it yields (run the lowest head and use the heat available); a supplier argues that it pays.`,
 });
 
 export const oldTable = caution({
@@ -117,7 +117,7 @@ export const oldTable = caution({
   needs: {},
   when: () => true,
   message: () =>
-    "The rejection factors are of the R-12/R-22 era: take the compressor maker's data where there are any. Not for carbon dioxide above its critical point, nor for two-stage or cascade racks. Loads are those of the same hour, not design loads.",
+    "The rejection factors are of the R-12/R-22 era: use the compressor maker's data if available. Not for carbon dioxide above its critical point, nor for two-stage or cascade racks. Loads must be of the same hour, not design loads.",
 });
 
 export const belowTable = caution({
@@ -128,5 +128,5 @@ export const belowTable = caution({
   needs: { coldest: "temperature" },
   when: ({ coldest }) => coldest < degF(-4) - 1e-6,
   message: ({ coldest }, show) =>
-    `At ${show(coldest, "temperature")} evaporating only the factor at ${show(degF(86), "temperature")} condensing is published; its rise is taken from the ${show(degF(-4), "temperature")} row (an I-P table's example agrees within 1 %). Single-stage compressors may not reach it.`,
+    `At ${show(coldest, "temperature")} evaporating only the factor at ${show(degF(86), "temperature")} condensing is published; its rise follows the ${show(degF(-4), "temperature")} row (an I-P table's example agrees within 1 %). Single-stage compressors may not reach it.`,
 });

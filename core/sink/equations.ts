@@ -1,7 +1,7 @@
 /** Equations of hot water, space heat and refrigeration racks. Strict SI. */
 import { equation, relation, symbol } from "../kernel/define/equation";
 
-/** Hot water as the published method takes it: 8.2938 lb/gal and 1.000743 BTU/(lb·°F), in J/(m³·K). */
+/** Hot water as in the published method: 8.2938 lb/gal and 1.000743 BTU/(lb·°F), in J/(m³·K). */
 export const HOT_WATER = (8.2938 * 0.45359237 * 1.000743 * 4186.8) / 0.003785411784;
 
 const heat = symbol("heat rate", "heat", 1000, 200_000);
@@ -34,11 +34,11 @@ export const tankSurface = equation({
   code: (x) => Math.PI * (x.k + 0.5) * ((4 * x.V) / (Math.PI * x.k)) ** (2 / 3),
 });
 
-/** Least insulation asked of storage tanks, R-12.5, m²·K/W. */
+/** Least insulation required of storage tanks, R-12.5, m²·K/W. */
 export const TANK_RESISTANCE = 12.5 * 0.17611;
 
 export const capacityRate = equation({
-  name: "Heat carried for each degree",
+  name: "Capacity rate",
   form: "C = rho * cp * V",
   kind: "heat conductance",
   symbols: {
@@ -65,14 +65,14 @@ export const coilCapacity = equation({
 });
 
 export const streamAfter = equation({
-  name: "Temperature of a stream behind the coil or floor",
+  name: "Temperature of a stream after the coil or floor",
   form: "T2 = T1 + s * Q / C",
   kind: "temperature",
   symbols: {
     T1: symbol("temperature", "before", 288, 325),
     s: symbol("number", "1 where it is warmed, -1 where it is cooled", -1, 1),
     Q: heat,
-    C: symbol("heat conductance", "heat carried for each degree", 2000, 40_000),
+    C: symbol("heat conductance", "capacity rate", 2000, 40_000),
   },
   source: "identity",
   code: (x) => x.T1 + (x.s * x.Q) / x.C,
@@ -100,7 +100,7 @@ export const floorBalance = relation({
     R: symbol("fouling resistance", "from the mean water to the floor surface", 0.05, 0.3),
     Ts,
     A: symbol("area", "heated floor", 5, 100),
-    C: symbol("heat conductance", "heat carried for each degree", 2000, 40_000),
+    C: symbol("heat conductance", "capacity rate", 2000, 40_000),
   },
   source: "en1264",
   left: (x) => 8.92 * (x.Tf - x.Tr) ** 1.1 * x.R,
@@ -144,10 +144,10 @@ export const penaltyByRule = equation({
   kind: "electric power",
   symbols: {
     P: symbol("electric power", "compressor power", 500, 200_000),
-    r: symbol("fraction", "share for each °F", 0.005, 0.02),
-    dT: symbol("temperature difference", "held higher by", 0, 20),
+    r: symbol("fraction", "share per °F", 0.005, 0.02),
+    dT: symbol("temperature difference", "increase of the condensing temperature", 0, 20),
   },
-  validity: "contested: 0.5 to 2 % for each °F",
+  validity: "disputed: 0.5 to 2 % per °F",
   source: "ornlReclaim2011",
   code: (x) => (x.P * x.r * x.dT) / 0.5555555555555556,
 });

@@ -1,4 +1,4 @@
-/** Heat to be had from a refrigeration rack, and what holding its head pressure up costs. */
+/** Heat available from a refrigeration rack, and the cost of holding its head pressure up. */
 import { valueError } from "../kernel/values/fault";
 import { silent, type Trace } from "../kernel/define/steps";
 import { quantityMark } from "../kernel/values/quantityMark";
@@ -42,7 +42,7 @@ export interface HeldUp {
   readonly extraPowerMost: number;
 }
 
-/** Rules of the trade for the extra power, of each °F: contested. */
+/** Rules of the trade for the extra power, per °F: disputed. */
 const LEAST_RULE = 0.005;
 const MOST_RULE = 0.02;
 
@@ -80,13 +80,13 @@ const heldUp = (x: RackInputs, held: number, base: RackHeat, trace: Trace): Held
   };
 };
 
-/** Heat at the condensing temperature, and the price of holding it higher where one is given. */
+/** Heat at the condensing temperature, and the cost of a higher one if given. */
 export const rackHeat = (
   x: RackInputs,
   trace: Trace = silent,
 ): { readonly heat: RackHeat; readonly held: HeldUp | undefined } => {
   if (!(x.mediumLoad + x.lowLoad > 0))
-    throw valueError("inputs: medium load: no load at all; give the medium or the low temperature load");
+    throw valueError("inputs: medium load: no load; give the medium or the low temperature load");
   const heat = heatAt(x, x.condensing, trace);
   const { heldCondensing } = x;
   if (heldCondensing === undefined) return { heat, held: undefined };

@@ -1,4 +1,4 @@
-/** The heat rejection factor of a compressor out of the published table. */
+/** The heat rejection factor of a compressor from the published table. */
 import { notAvailable } from "../kernel/values/fault";
 import { silent, type Trace } from "../kernel/define/steps";
 import { quantityMark } from "../kernel/values/quantityMark";
@@ -18,7 +18,7 @@ interface Place {
   readonly share: number;
 }
 
-/** The span of ascending points that holds x, and the place in it. */
+/** The span of ascending points that contains x, and the position in it. */
 const placeIn = (points: readonly number[], x: number): Place => {
   let at = 0;
   while (at < points.length - 2 && x > (points[at + 1] ?? 0)) at++;
@@ -29,7 +29,7 @@ const placeIn = (points: readonly number[], x: number): Place => {
 const between = (values: readonly number[], { at, share }: Place): number =>
   (values[at] ?? 0) * (1 - share) + (values[at + 1] ?? 0) * share;
 
-/** Coldest evaporating temperature that is answered, K: −35 °C. */
+/** Coldest evaporating temperature allowed, K: −35 °C. */
 export const COLDEST = (COLDER[0] ?? 0) + ZERO;
 /** Below this only the 30 °C column is published, K: −20 °C. */
 export const TABLE_FROM = (EVAPORATING_GRID[0] ?? 0) + ZERO;
@@ -65,11 +65,11 @@ const factorAt = (compressor: Compressor, evaporating: number, condensing: numbe
 
 /**
  * Heat rejected per refrigeration, linear between the table's values. From −20 down to −35 °C evaporating the published
- * 30 °C column is raised with the condensing temperature as the −20 °C row is.
+ * 30 °C column rises with the condensing temperature like the −20 °C row.
  *
  * @param evaporating K, −35 to 10 °C
  * @param condensing K, 30 to 60 °C
- * @param label the argument that a refusal of the evaporating temperature names
+ * @param label the argument that a fault in the evaporating temperature names
  */
 export const rejectionFactor = (
   compressor: Compressor,
@@ -86,9 +86,7 @@ export const rejectionFactor = (
       table: "Heat rejected per refrigeration",
       row: `${compressor}, ${quantityMark("temperature", evaporating)} evaporating, ${quantityMark("temperature", condensing)} condensing`,
       interpolation:
-        evaporating < TABLE_FROM
-          ? "below the table: its 30 °C column, raised as the −20 °C row is"
-          : "linear both ways",
+        evaporating < TABLE_FROM ? "below the table: its 30 °C column, rising like the −20 °C row" : "linear both ways",
       result: { value, kind: "number" },
       source: "heatRejectionFactors",
     });

@@ -1,4 +1,4 @@
-/** What an air coil or a warm floor takes of recovered heat. */
+/** Recovered heat into an air coil or a warm floor. */
 import { valueError } from "../kernel/values/fault";
 import { silent, type Trace } from "../kernel/define/steps";
 import { bracketedRoot } from "../numeric/root";
@@ -44,7 +44,7 @@ const FLOOR_COEFFICIENT = 8.92;
 
 interface Emitter {
   readonly capacity: number;
-  /** Air behind the coil, or floor surface, K, at a heat in W. */
+  /** Air leaving the coil, or floor surface, K, at a heat in W. */
   readonly at: (heat: number) => number;
 }
 
@@ -83,7 +83,7 @@ const floor = (x: SpaceInputs, C: number, trace: Trace): Emitter => {
   };
 };
 
-/** The least of what is to be had, what is needed, and what the emitter takes. */
+/** The least of heat available, heat needed, and capacity of the emitter. */
 export const spaceHeat = (x: SpaceInputs, trace: Trace = silent): SpaceHeat => {
   if (!(x.supplyWater > x.room))
     throw valueError(

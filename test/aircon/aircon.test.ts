@@ -227,6 +227,6 @@ describe("equivalent full-load hours", () => {
   it("AIRCON.HOURS refuses eleven months, and a design at the balance temperature", () => {
     const year = Array.from({ length: 12 }, () => [70]);
     expect(refusal(run("AIRCON.HOURS", year.slice(1), 65, 95))).toContain("expected 12");
-    expect(refusal(run("AIRCON.HOURS", year, 65, 66))).toMatch(/#VALUE! design: must lie at least 5 °F above balance/);
+    expect(refusal(run("AIRCON.HOURS", year, 65, 66))).toMatch(/#VALUE! design: must be at least 5 °F above balance/);
   });
 });

@@ -199,7 +199,7 @@ describe("a machine that settles on a coil known by its geometry", () => {
     expect(solution.answer).toBeGreaterThanOrEqual(solution.bracket[0]);
     expect(solution.answer).toBeLessThanOrEqual(solution.bracket[1]);
     const told = pool.flatMap((step) => (step.type === "equation" ? [step.equation.name] : []));
-    expect(told).toContain("Conductance that passes this heat at one condensing temperature");
+    expect(told).toContain("Conductance for this heat at one condensing temperature");
   });
 });
 
@@ -234,7 +234,7 @@ describe("the block of EXCHANGER.BALANCE", () => {
     expect(message({ ...machine, UA: 5000, tubes: 4 })).toMatch(/got UA and tubes$/);
     expect(message(machine)).toBe("#VALUE! inputs: give one of UA and the coil's geometry, got none");
     expect(message({ ...machine, wall: 0.028, pitch: 1 })).toBe(
-      "#VALUE! inputs: the coil's geometry also takes outside diameter, tube length, coil diameter, shell diameter, which are blank",
+      "#VALUE! inputs: the coil's geometry also needs outside diameter, tube length, coil diameter, shell diameter, which are blank",
     );
     expect(message({ ...machine, ...coil, pitch: 0.3 })).toMatch(/#VALUE! pitch: must be at least outside diameter/);
   });
@@ -298,7 +298,7 @@ describe("the block of EXCHANGER.BALANCE", () => {
       if (definition === undefined) throw new Error("no EXCHANGER.BALANCE");
       const { out, steps } = explain(compile(definition), [Object.entries(block)], CATALOGUE);
       expect(out).toEqual(called(block));
-      expect(workingLines(steps, "US").filter(({ says }) => says.includes("all but touch"))).toHaveLength(1);
+      expect(workingLines(steps, "US").filter(({ says }) => says.includes("almost touch"))).toHaveLength(1);
     });
 
     it("a given conductance raises none of a coil's cautions", () => {

@@ -267,8 +267,8 @@ describe("LINE.CHARGEBALANCE", () => {
 
   it("refuses a line with a length and no size, and shares that don't fit", () => {
     for (const [change, says] of [
-      [{ "liquid line size": "" }, /liquid line size is needed/],
-      [{ "gas line length": 20 }, /gas line size is needed/],
+      [{ "liquid line size": "" }, /needs liquid line size/],
+      [{ "gas line length": 20 }, /needs gas line size/],
       [{ "gas share": 0.6, "liquid share": 0.6 }, /together must be at most 1/],
       [{ "receiver fill": 0.9 }, /at most 0.8/],
     ] as const) {

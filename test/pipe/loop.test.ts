@@ -50,9 +50,9 @@ describe("the word pipe", () => {
 describe("the loop's head", () => {
   test("a pipe's head is found from its length alone", () => {
     expect(refusal([["pipe", "2 in", 30, null, null, null, 22]], 40)).toMatch(
-      /items, pipe: a pipe's loss is found from its length/,
+      /items, pipe: a pipe's loss follows from its length/,
     );
-    expect(refusal([["pipe", "2 in", 30, 5, 10]], 40)).toMatch(/a row of its own/);
+    expect(refusal([["pipe", "2 in", 30, 5, 10]], 40)).toMatch(/in its own row/);
   });
 
   test("the loop's head is the sum of what the single functions give, suction and return apart", () => {
@@ -110,7 +110,7 @@ describe("the loop's head", () => {
 
   test("refuses what it can't compute, and says in which row", () => {
     expect(refusal([["elbw 90", "2 in", 2]], 50)).toMatch(/#VALUE! items, elbw 90: .*nearest: "elbow 90"/);
-    expect(refusal([["pipe", "2 in"]], 50)).toMatch(/length of the pipe is needed/);
+    expect(refusal([["pipe", "2 in"]], 50)).toMatch(/a pipe needs its length/);
     expect(refusal([["elbow 90", null, 2]], 50)).toMatch(/needs its nominal size/);
     expect(refusal([["heater", null, 1, 8]], 50)).toMatch(/known flow: is blank/);
     expect(refusal([["heater", null, 1, 8, 40, null, 20]], 50)).toMatch(/not both/);

@@ -105,7 +105,7 @@ describe("refusals", () => {
     expect(refusal(curve, 0, 10, 60)).toMatch(/#N\/A pumpCurve: begins at 10 gpm.*give points at less flow/);
   });
   test("a refusal names a curve out of order, and a known head below the static one", () => {
-    expect(refusal([...curve, [55, 10]], 0, 50, 5)).toMatch(/#VALUE! pumpCurve: flows must rise.*55 gpm behind 60 gpm/);
+    expect(refusal([...curve, [55, 10]], 0, 50, 5)).toMatch(/#VALUE! pumpCurve: flows must rise.*55 gpm after 60 gpm/);
     expect(refusal(curve, 12, 50, 10)).toMatch(/#VALUE! knownHead: must be above the static head of 12 ft, got 10 ft/);
   });
 });

@@ -236,7 +236,7 @@ describe.skipIf(!HAS_CHROMIUM)("Pictures in Explain", { timeout: 60_000 }, () =>
     await fill();
     await pane.tab("Explain");
     await show("A60", 1);
-    const picture = pane.page.getByRole("img", { name: /^Refrigerant and water beside each other/ });
+    const picture = pane.page.getByRole("img", { name: /^Temperatures of refrigerant and water over/ });
     expect(await picture.count()).toBe(1);
     const width = async (): Promise<number> => Number(await picture.getAttribute("width"));
     const narrow = await width();
@@ -304,7 +304,7 @@ describe.skipIf(!HAS_CHROMIUM)("Pictures for the sheet", { timeout: 60_000 }, ()
       expect(placed?.beside).toMatchObject({ sheet: "Notes", row: 79, column: 0, rows: 14 });
       const { name, says, png, width, height } = placed!.picture;
       expect(name).toBe("POOL.YEAR: Heat by month, pool held at the set point");
-      expect(says).toMatch(/^Heat of each month with recovery, one on the other; in the year /);
+      expect(says).toMatch(/^Heat of each month with recovery, stacked; in the year /);
       const seen = await look(png);
       expect([seen.width * 0.75, seen.height * 0.75]).toEqual([2 * width, 2 * height]);
       expect(seen.corners).toEqual(Array(4).fill("255 255 255 255"));

@@ -8,9 +8,7 @@ export const airBarometer = cellFunction({
   topic: "air",
   summary: "Air pressure of the standard atmosphere at an altitude.",
   keywords: ["atmospheric pressure", "elevation", "barometric"],
-  details: [
-    "Absolute pressure at the place, not reduced to sea level as weather reports give it. Weather moves it by 3 %.",
-  ],
+  details: ["Absolute pressure on site, not reduced to sea level as in weather reports. Weather changes it by 3 %."],
   args: { altitude: ALTITUDE },
   returns: quantityResult("pressure", "air pressure, absolute"),
   cautions: [],

@@ -7,7 +7,7 @@ import { dewPointOfAir } from "../moistAir";
 export const airDewPoint = cellFunction({
   id: "AIR.DEWPOINT",
   topic: "air",
-  summary: "Dew point of air by its temperature and relative humidity.",
+  summary: "Dew point of air from its temperature and relative humidity.",
   keywords: ["condensation", "sweating", "frost point", "moisture"],
   details: ["Below 32 °F the frost point (saturation over ice). Perfectly dry air has no dew point."],
   args: { air: AIR_TEMPERATURE, humidity: HUMIDITY },

@@ -8,7 +8,7 @@ import { humidityRatioOfAir } from "../moistAir";
 export const airHumidityRatio = cellFunction({
   id: "AIR.HUMIDITYRATIO",
   topic: "air",
-  summary: "Mass of water vapour on the mass of dry air.",
+  summary: "Mass of water vapour per mass of dry air.",
   keywords: ["moisture content", "mixing ratio", "grains", "psychrometric"],
   details: ["Ideal gases: real moist air holds 0.35 to 0.7 % more near sea level."],
   args: { air: AIR_TEMPERATURE, humidity: HUMIDITY, altitude: SITE_ALTITUDE },

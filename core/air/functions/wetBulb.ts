@@ -8,10 +8,10 @@ import { wetBulbOfAir } from "../moistAir";
 export const airWetBulb = cellFunction({
   id: "AIR.WETBULB",
   topic: "air",
-  summary: "Wet-bulb temperature of air by its temperature, relative humidity and altitude.",
+  summary: "Wet-bulb temperature of air from its temperature, relative humidity and altitude.",
   keywords: ["evaporative", "psychrometric", "coil entering air"],
   details: [
-    "Thermodynamic wet bulb, within 0.1 K near sea level; below 32 °F that of an iced wick. In a narrow band above 32 °F both a wet and an iced wick satisfy the balance: the wet one is given.",
+    "Thermodynamic wet bulb, within 0.1 K near sea level; below 32 °F that of an iced wick. In a narrow band above 32 °F both a wet and an iced wick satisfy the balance: the answer is for the wet one.",
   ],
   args: { air: AIR_TEMPERATURE, humidity: HUMIDITY, altitude: SITE_ALTITUDE },
   returns: quantityResult("temperature", "wet bulb"),

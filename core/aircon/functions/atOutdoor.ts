@@ -11,9 +11,9 @@ const OUTDOORS = [us("temperature", 65), us("temperature", 115)] as const;
 const WET_BULBS = [us("temperature", 57), us("temperature", 75)] as const;
 
 const within = (name: string, T: number, [from, to]: readonly [number, number], system: System): void => {
-  const tell = (value: number): string => show(value, "temperature", system);
+  const shown = (value: number): string => show(value, "temperature", system);
   if (T < from - 1e-9 || T > to + 1e-9)
-    throw notAvailable(`${name}: the curves hold from ${tell(from)} to ${tell(to)}, got ${tell(T)}`);
+    throw notAvailable(`${name}: the curves hold from ${shown(from)} to ${shown(to)}, got ${shown(T)}`);
 };
 
 export const airconAtOutdoor = cellFunction({
@@ -22,9 +22,9 @@ export const airconAtOutdoor = cellFunction({
   summary: "Cooling, power, heat rejected and COP of a single-speed air conditioner at an outdoor temperature.",
   keywords: ["performance curve", "capacity", "derating", "hot weather", "part load"],
   details: [
-    "Published curves of cooling and of power for each unit of cooling, both divided by their own value at 95 °F outdoors and 67 °F indoor wet bulb.",
-    "Outdoors 65 to 115 °F, indoor wet bulb 57 to 75 °F, full load. Heat rejected is that of AIRCON.REJECTED: all power but the outdoor fan's.",
-    "The curves are for an air-cooled condenser. A condenser in pool water follows the water, not the outdoor air.",
+    "Published curves of cooling and of power per unit of cooling, each divided by its own value at 95 °F outdoors and 67 °F indoor wet bulb.",
+    "Outdoors 65 to 115 °F, indoor wet bulb 57 to 75 °F, full load. Heat rejected is as in AIRCON.REJECTED: cooling plus all power except the outdoor fan's.",
+    "The curves are for an air-cooled condenser. A condenser in pool water depends on the water, not on the outdoor air.",
   ],
   args: {
     ratedCooling: COOLING.describedAs("net cooling at the rating condition, 95 °F outdoors"),
@@ -43,7 +43,7 @@ export const airconAtOutdoor = cellFunction({
     cooling: quantityResult("heat rate", "net cooling"),
     power: quantityResult("electric power", "power of the whole machine"),
     rejected: quantityResult("heat rate", "heat rejected at the condenser"),
-    COP: quantityResult("COP", "cooling on power"),
+    COP: quantityResult("COP", "cooling over power"),
   }),
   cautions: [
     { rule: singleSpeedOnly, raisedBy: { ratedCooling: 90000, ratedPower: 8, outdoor: 85 } },
@@ -56,14 +56,14 @@ export const airconAtOutdoor = cellFunction({
       expected: { cooling: 106_600 },
       tolerance: 60,
       source: "cutler2013",
-      remark: "1.0595 on 0.9939, the curve's own values at 82 and 95 °F",
+      remark: "1.0595 over 0.9939, the curve's own values at 82 and 95 °F",
     },
     {
       inputs: { ratedCooling: 100_000, ratedPower: 10, outdoor: 115 },
       expected: { cooling: 88_812 },
       tolerance: 60,
       source: "cutler2013",
-      remark: "0.8827 on 0.9939",
+      remark: "0.8827 over 0.9939",
     },
     {
       inputs: { ratedCooling: 90_000, ratedPower: 8, outdoor: 95 },

@@ -18,8 +18,8 @@ export const airconGain = cellFunction({
   summary: "Change of capacity, power and COP when the condenser runs cooler on the pool than outdoors.",
   keywords: ["efficiency", "saving", "head pressure", "condensing temperature", "benefit"],
   details: [
-    "Evaporating temperature, superheat and swept volume × volumetric efficiency are held: the mass flow stays, cooling and work by mass change.",
-    "The compressor alone, single speed, the same isentropic efficiency at both. A real evaporator gains a little temperature with the capacity.",
+    "Evaporating temperature, superheat and swept volume × volumetric efficiency are constant: the mass flow stays the same, cooling and work by mass change.",
+    "Compressor only, single speed, with the same isentropic efficiency at both. In a real evaporator a higher capacity lowers the evaporating temperature a little.",
   ],
   args: {
     refrigerant: REFRIGERANT,
@@ -49,21 +49,21 @@ export const airconGain = cellFunction({
       expected: { changeOfCapacity: 0.0449, changeOfCOP: 0.206, outdoorCOP: 3.93, poolCOP: 4.74 },
       tolerance: 0.005,
       source: "coolprop8",
-      remark: "relative capacity 1.000 on 0.957, COP 4.74 on 3.93",
+      remark: "relative capacity 1.000 over 0.957, COP 4.74 over 3.93",
     },
     {
       inputs: { refrigerant: "R-134a", ...usual, condensingOutdoors: 120 },
       expected: { changeOfCapacity: 0.0846, changeOfCOP: 0.3187 },
       tolerance: 0.003,
       source: "coolprop8",
-      remark: "relative capacity 1.000 on 0.922, COP 4.80 on 3.64",
+      remark: "relative capacity 1.000 over 0.922, COP 4.80 over 3.64",
     },
     {
       inputs: { refrigerant: "R-32", ...usual, condensingPool: 90 },
       expected: { changeOfCapacity: 0.1119, changeOfCOP: 0.7032 },
       tolerance: 0.005,
       source: "coolprop8",
-      remark: "relative capacity 1.063 on 0.956, COP 6.37 on 3.74",
+      remark: "relative capacity 1.063 over 0.956, COP 6.37 over 3.74",
     },
   ],
   compute({ refrigerant, evaporating, condensingOutdoors, condensingPool, ...state }, { trace, step, recordFacts }) {

@@ -41,8 +41,8 @@ export const airconHours = cellFunction({
   keywords: ["EFLH", "run hours", "run time", "cooling season", "degree days", "bin method"],
   details: [
     "Load: none at or below the balance temperature, rising in a straight line to full at the design temperature, full above it; day and night alike.",
-    "Daily means spread about the month's mean by the distribution of Erbs, Klein and Beckman. The swing within a day is left out: spring and autumn come out a little low.",
-    "Degree-days worked this way agree with ten typical US years within 10 % (San Francisco, which has next to none, within 200 °F·days).",
+    "Daily means spread about the month's mean by the distribution of Erbs, Klein and Beckman. The swing within a day is ignored, so spring and autumn read a little low.",
+    "Degree-days by this method agree with ten typical US years within 10 % (San Francisco, which has hardly any, within 200 °F·days).",
   ],
   args: {
     monthlyMeans: MEANS,
@@ -91,7 +91,7 @@ export const airconHours = cellFunction({
       expected: { row: "Jul", column: "fullLoadHours", value: 504 },
       tolerance: "3 %",
       source: "tmy3",
-      remark: "303.6 K·days above 65 °F in July of the typical year of Miami, on 26 °F",
+      remark: "303.6 K·days above 65 °F in July of the typical year of Miami, over 26 °F",
     },
     {
       inputs: { monthlyMeans: MIAMI, balance: 65, design: 91 },
@@ -104,7 +104,7 @@ export const airconHours = cellFunction({
   compute({ monthlyMeans, balance, design, yearlySpread }, { trace, system }) {
     if (design - balance < us("temperature difference", 5) - 1e-9)
       throw valueError(
-        `design: must lie at least ${show(us("temperature difference", 5), "temperature difference", system)} above balance, got ${show(design, "temperature", system)} over ${show(balance, "temperature", system)}`,
+        `design: must be at least ${show(us("temperature difference", 5), "temperature difference", system)} above balance, got ${show(design, "temperature", system)} over ${show(balance, "temperature", system)}`,
       );
     const means = monthlyMeans.map(({ mean }) => mean);
     const months = yearOfLoad(means, { balance, design, yearlySpread }, trace);

@@ -7,11 +7,11 @@ import { rejectedHeat } from "../equations";
 export const airconRejected = cellFunction({
   id: "AIRCON.REJECTED",
   topic: "aircon",
-  summary: "Heat that reaches the condenser: net cooling plus the machine's power less its outdoor fan.",
+  summary: "Heat rejected at the condenser: net cooling plus the machine's power less its outdoor fan's.",
   keywords: ["heat rejection", "total heat of rejection", "THR", "waste heat", "condenser heat"],
   details: [
-    "Net cooling as rated (the indoor fan's heat already taken off) and all power of the machine at the same condition.",
-    "An energy balance: heat lost from shell and lines on the way to the pool comes off it.",
+    "Enter net cooling as rated (the indoor fan's heat already subtracted) and the whole machine's power at the same condition.",
+    "An energy balance: subtract the heat that shell and lines lose on the way to the pool.",
   ],
   args: { cooling: COOLING, power: MACHINE_POWER, outdoorFan: OUTDOOR_FAN },
   returns: quantityResult("heat rate", "heat rejected at the condenser"),
@@ -26,14 +26,14 @@ export const airconRejected = cellFunction({
       expected: 46239,
       tolerance: 3,
       source: "condenserSelection",
-      remark: "worked there with 3,413 BTU for each kWh",
+      remark: "the source uses 3,413 BTU per kWh",
     },
     {
       inputs: { cooling: 36000, power: 2.982799 },
       expected: 46180,
       tolerance: 3,
       source: "condenserSelection",
-      remark: "4 brake horsepower, there 2,545 BTU/h each",
+      remark: "4 brake horsepower, in the source 2,545 BTU/h each",
     },
     {
       inputs: { cooling: 10, power: 2.5, units: "SI" },

@@ -9,11 +9,11 @@ import { powerByRating, rejectedHeat } from "../equations";
 export const airconRejectedByRating = cellFunction({
   id: "AIRCON.REJECTEDBYRATING",
   topic: "aircon",
-  summary: "Heat that reaches the condenser, from net cooling and EER, EER2 or COP at the rating condition.",
+  summary: "Heat rejected at the condenser, from net cooling and EER, EER2 or COP at the rating condition.",
   keywords: ["heat rejection", "EER", "EER2", "COP", "waste heat", "total heat of rejection"],
   details: [
     "US: EER or EER2 in BTU/(W·h). SI: COP in W/W. EER2 is the EER at a higher duct resistance, about 0.95 of it.",
-    "A SEER is not an efficiency at one condition: with it the heat rejected comes out too low. The least SEER sold in the US is 13, the least SEER2 13.4; single-speed machines of SEER 13 have an EER of 11.2, two-stage ones of 16 to 21 an EER of 0.79 to 0.82 of it.",
+    "A SEER is not an efficiency at one condition: it makes the heat rejected too low. The least SEER sold in the US is 13, the least SEER2 13.4; single-speed machines of SEER 13 have an EER of 11.2, two-stage ones of 16 to 21 an EER of 0.79 to 0.82 of it.",
   ],
   args: {
     cooling: COOLING,

@@ -1,7 +1,7 @@
 /** Equations of a cooler condenser. Strict SI. */
 import { equation, symbol } from "../../kernel/define/equation";
 
-/** With evaporating temperature, superheat and swept volume held, the suction gas, and so the mass flow, is the same. */
+/** Constant evaporating temperature, superheat and swept volume keep the suction gas, and so the mass flow, the same. */
 export const relativeChange = equation({
   name: "Relative change",
   form: "c = b / a - 1",

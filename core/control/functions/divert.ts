@@ -23,10 +23,10 @@ export const controlDivert = cellFunction({
   summary: "Where the sequence sends the heat (pool, outdoor coil, or idle), and why.",
   keywords: ["sequence of operation", "diverting valve", "three-way valve", "truth table", "interlock", "high limit"],
   details: [
-    "For checking a sequence of operation, not for running equipment. The truth table: rules in their order, the first that holds decides.",
+    "For checking a sequence of operation, not for running equipment. The truth table lists the rules in their order; the first one that holds decides.",
     ...DIVERT_RULES.map(({ says }, i) => `Rule ${i + 1}: ${says}.`),
-    "Idle is the outdoor position, as when unpowered. The band lies below the set point. A blank minutesInMode counts as met; idle has no minimum time.",
-    "Pump wanted: in pool mode, where the flow alone is missing, and after the leaving limit, to carry the exchanger's heat off.",
+    "Idle is the outdoor position, as without power. The band is below the set point. A blank minutesInMode counts as long enough; idle has no minimum time.",
+    "Pump wanted: in pool mode, if only the flow is missing, and after the leaving limit, to remove the exchanger's heat.",
   ],
   args: {
     pool: POOL_WATER,
@@ -54,7 +54,7 @@ export const controlDivert = cellFunction({
     }).default(us("temperature", 104)),
     headPressureTrip: yesNo("whether the head-pressure control has tripped").default(false),
   },
-  returns: listResult("what the sequence asks for", {
+  returns: listResult("the decision of the sequence", {
     mode: wordResult("pool, outdoor or idle"),
     valvePosition: wordResult("position of the diverting valve"),
     outdoorFan: wordResult("outdoor fan"),
@@ -76,7 +76,7 @@ export const controlDivert = cellFunction({
       inputs: { ...CALLING, flowProven: false, was: "pool", minutesInMode: 1 },
       expected: { mode: "outdoor", pumpWanted: "yes", reason: "no proven flow through the pool exchanger" },
       source: "poolHeaterManual",
-      remark: "Loss of flow acts before any minimum time",
+      remark: "Loss of flow overrides any minimum time",
     },
     {
       inputs: { ...CALLING, pool: 83, was: "pool", minutesInMode: 2, minimumMinutes: 3 },

@@ -21,7 +21,7 @@ export const controlSensorOhms = cellFunction({
     "beta",
   ],
   details: [
-    "Type II and type III: Steinhart–Hart with the published constants. Those of type II give the published table back within 0.02 % from −40 to 60 °C.",
+    "Type II and type III: Steinhart–Hart with the published constants. Those of type II reproduce the published table within 0.02 % from −40 to 60 °C.",
   ],
   args: {
     temperature: quantity("temperature", "temperature of the sensor", SENSOR_SPAN),

@@ -8,10 +8,10 @@ import { otherReadings, temperatureOf } from "../thermistor";
 export const controlSensorTemp = cellFunction({
   id: "CONTROL.SENSORTEMP",
   topic: "control",
-  summary: "Temperature of a 10 kΩ thermistor (NTC) by its resistance.",
+  summary: "Temperature of a 10 kΩ thermistor (NTC) from its resistance.",
   keywords: ["thermistor", "NTC", "10k sensor", "10K3", "type II", "type III", "Steinhart-Hart", "beta"],
   details: [
-    "Type II and type III: Steinhart–Hart with the published constants. Those of type II give the published table back within 0.01 °F from −40 to 140 °F.",
+    "Type II and type III: Steinhart–Hart with the published constants. Those of type II reproduce the published table within 0.01 °F from −40 to 140 °F.",
     "A beta value holds near 25 °C only; between two data sheets it may be off by 1 to 2 °F at 0 and 50 °C.",
     "Measure with the sensor unplugged from its controller.",
   ],

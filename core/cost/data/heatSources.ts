@@ -1,6 +1,6 @@
 /**
- * Sources of pool heat: what a unit of each is sold in, what it holds, how much of that becomes heat, and the carbon
- * dioxide that goes with it. Energy contents are higher heating values, averages of the United States, 2019.
+ * Sources of pool heat: the selling unit of each, its energy content, the share that becomes heat, and its carbon
+ * dioxide. Energy contents are higher heating values, averages of the United States, 2019.
  */
 import type { KindName } from "../../kernel/values/quantity";
 import { us } from "../../kernel/values/quantity";
@@ -8,19 +8,19 @@ import type { Source } from "../../kernel/reference";
 
 export interface HeatSource {
   readonly name: string;
-  /** The kind of its price: money for each J, or for each m³. */
+  /** The kind of its price: money per J or per m³. */
   readonly price: KindName;
   /** Energy of the priced unit: 1 where the price is for energy, else J/m³. */
   readonly content: number;
-  /** As a reader knows the content. */
+  /** The content in customary units. */
   readonly contentText: string;
   readonly contentSource: Source;
-  /** Heat into the water for each unit of energy bought: an efficiency, or a coefficient of performance above 1. */
+  /** Heat into the water per unit of energy bought: an efficiency, or a coefficient of performance above 1. */
   readonly typical: number;
   readonly typicalSource: Source;
-  /** Lowest and highest value that is taken. */
+  /** Lowest and highest value allowed. */
   readonly efficiencies: readonly [number, number];
-  /** Carbon dioxide for each J bought, kg/J. */
+  /** Carbon dioxide per J bought, kg/J. */
   readonly carbon: number;
   readonly carbonText: string;
   readonly carbonSource: Source;
@@ -33,9 +33,9 @@ const POUND = us("mass", 1);
 const CORD = 128 * us("vessel volume", 1);
 const KWH = 3.6e6;
 
-/** kg for each million BTU as kg/J. */
+/** kg per million BTU as kg/J. */
 const perMillion = (kilograms: number): number => kilograms / (1e6 * BTU);
-/** lb for each MWh as kg/J. */
+/** lb per MWh as kg/J. */
 const GRID = (947 * POUND) / (1000 * KWH);
 
 const ELECTRIC = {

@@ -9,11 +9,11 @@ import { heatCarbon, checkEfficiency } from "../heatCost";
 export const costCarbon = cellFunction({
   id: "COST.CARBON",
   topic: "cost",
-  summary: "Carbon dioxide that goes with an amount of heat from a source.",
+  summary: "Carbon dioxide of an amount of heat from a source.",
   keywords: ["CO2", "emissions", "greenhouse", "footprint"],
   details: [
-    "Fuels by US EPA factors (kg for a million BTU): natural gas 53.06, propane 62.87, fuel oil 73.96, wood 93.80. Electricity: US grid average of 2018, 947 lb/MWh (eGRID2018).",
-    "Carbon dioxide of burning and of power plants only: no other gases, no leaks on the way, no refrigerant.",
+    "Fuels by US EPA factors (kg per million BTU): natural gas 53.06, propane 62.87, fuel oil 73.96, wood 93.80. Electricity: US grid average of 2018, 947 lb/MWh (eGRID2018).",
+    "Carbon dioxide of burning and of power plants only: no other gases, no supply leaks, no refrigerant.",
   ],
   args: { heat: HEAT, source: SOURCE, efficiency: HEATER_EFFICIENCY },
   returns: quantityResult("carbon dioxide", "carbon dioxide"),
@@ -32,7 +32,7 @@ export const costCarbon = cellFunction({
       expected: 5.306,
       tolerance: 0.001,
       source: "epaFactors",
-      remark: "kg for a therm",
+      remark: "kg per therm",
     },
     { inputs: { heat: "1000 kWh", source: "electric resistance" }, expected: 947, tolerance: 1, source: "egrid2018" },
     {
@@ -40,7 +40,7 @@ export const costCarbon = cellFunction({
       expected: 5.72,
       tolerance: "1 %",
       source: "epaFactors",
-      remark: "kg for a gallon, from memory",
+      remark: "kg per gallon, from memory",
     },
   ],
   compute({ heat, source, efficiency }, { trace, recordFacts }) {

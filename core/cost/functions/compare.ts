@@ -10,26 +10,26 @@ import { PRICE_FACTS, isUnusualPrice, priceFacts, unusualInput } from "../prices
 export const costCompare = cellFunction({
   id: "COST.COMPARE",
   topic: "cost",
-  summary: "Cost and carbon dioxide of the same heat from several sources beside each other.",
+  summary: "Cost and carbon dioxide of the same heat from several sources, compared.",
   keywords: ["fuel comparison", "cheapest heat", "energy cost", "alternatives"],
   details: [
-    "Prices: rows of source, price in its selling unit (therm, gal, kWh, cord; SI: kWh, L, kWh, m³) and, where known, heat on energy bought.",
-    "Contents, typical efficiencies and carbon dioxide as COST.OFHEAT and COST.CARBON take them.",
+    "Prices: rows of source, price in its selling unit (therm, gal, kWh, cord; SI: kWh, L, kWh, m³) and, if known, heat per energy bought.",
+    "Contents, typical efficiencies and carbon dioxide as in COST.OFHEAT and COST.CARBON.",
   ],
   args: {
     heat: HEAT,
     prices: rows(
       { source: SOURCE, price: PRICE, efficiency: HEATER_EFFICIENCY },
-      "rows: source, price of its selling unit, [heat on energy bought]",
+      "rows: source, price of its selling unit, [heat per energy bought]",
       { least: 1, most: 20 },
     ),
   },
-  returns: tableResult("sources beside each other", {
+  returns: tableResult("sources compared", {
     source: wordResult("source of the heat"),
-    efficiency: quantityResult("number", "heat on energy bought"),
+    efficiency: quantityResult("number", "heat per energy bought"),
     cost: quantityResult("money", "cost of the heat"),
-    timesCheapest: quantityResult("number", "cost on that of the cheapest source"),
-    carbonDioxide: quantityResult("carbon dioxide", "carbon dioxide that goes with it"),
+    timesCheapest: quantityResult("number", "cost over that of the cheapest source"),
+    carbonDioxide: quantityResult("carbon dioxide", "carbon dioxide of the heat"),
   }),
   facts: PRICE_FACTS,
   cautions: [
@@ -60,7 +60,7 @@ export const costCompare = cellFunction({
       expected: { row: "propane", column: "timesCheapest", value: 1.7655 },
       tolerance: "1 %",
       source: "fuelPriceTable",
-      remark: "7.648 on 4.332",
+      remark: "7.648 over 4.332",
     },
   ],
   compute({ heat, prices }, { trace, recordFacts }) {

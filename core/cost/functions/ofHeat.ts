@@ -13,7 +13,7 @@ export const costOfHeat = cellFunction({
   keywords: ["energy cost", "fuel cost", "price", "operating cost", "money"],
   details: [
     "Higher heating values, US averages of 2019: propane 91,452 and fuel oil 138,500 BTU/gal, wood 20,000,000 BTU/cord (stacked).",
-    "Typical heat on energy bought: gas, propane, oil 0.8; electric resistance 1; heat pump 5 (its COP, 1 to 15); wood 0.6; solar 20 (heat on pump energy).",
+    "Typical heat per energy bought: gas, propane, oil 0.8; electric resistance 1; heat pump 5 (its COP, 1 to 15); wood 0.6; solar 20 (heat per pump energy).",
   ],
   args: { heat: HEAT, source: SOURCE, price: PRICE, efficiency: HEATER_EFFICIENCY },
   returns: quantityResult("money", "cost of the heat"),
@@ -31,7 +31,7 @@ export const costOfHeat = cellFunction({
       expected: 7.648,
       tolerance: "0.5 %",
       source: "fuelPriceTable",
-      remark: "worked there with 91,523 BTU/gal",
+      remark: "the source uses 91,523 BTU/gal",
     },
     {
       inputs: { heat: 1e6, source: "fuel oil", price: 0.6, efficiency: 1 },

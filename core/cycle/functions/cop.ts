@@ -9,7 +9,7 @@ import { cycleOf, factsOf } from "../working";
 export const cycleCop = cellFunction({
   id: "CYCLE.COP",
   topic: "cycle",
-  summary: "Cooling per compressor power of the refrigeration cycle, without fans.",
+  summary: "Cooling over compressor power of the refrigeration cycle, without fans.",
   keywords: ["coefficient of performance", "efficiency", "EER"],
   details: ["Single stage, no pressure drops, adiabatic shell; all superheat counts as useful cooling."],
   memoised: true,

@@ -9,10 +9,10 @@ import { cycleOf, factsOf } from "../working";
 export const cycleFactor = cellFunction({
   id: "CYCLE.FACTOR",
   topic: "cycle",
-  summary: "Heat rejected per cooling of the refrigeration cycle.",
+  summary: "Heat rejected over cooling of the refrigeration cycle.",
   keywords: ["heat rejection factor", "THR"],
   details: [
-    "Printed tables of the R-12 and R-22 era for suction-cooled hermetic compressors read 1.20 at 7.2/40 °C; compressor data go before both.",
+    "Printed tables of the R-12 and R-22 era for suction-cooled hermetic compressors read 1.20 at 7.2/40 °C; compressor data override both.",
   ],
   memoised: true,
   args: CYCLE_ARGS,

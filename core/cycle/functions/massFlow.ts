@@ -10,7 +10,7 @@ import { cycleOf, factsOf } from "../working";
 export const cycleMassFlow = cellFunction({
   id: "CYCLE.MASSFLOW",
   topic: "cycle",
-  summary: "Refrigerant mass flow that gives a cooling.",
+  summary: "Refrigerant mass flow for a cooling capacity.",
   keywords: ["refrigerant flow"],
   memoised: true,
   args: { cooling: HEAT_RATE.describedAs("cooling at the evaporator"), ...CYCLE_ARGS },

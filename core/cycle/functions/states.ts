@@ -7,7 +7,7 @@ import { afterExpansion } from "../cycle";
 import { cycleOf, factsOf } from "../working";
 import type { RefrigerantState } from "../../refrigerant/state/state";
 
-/** Vapour's share; empty where the state is a single superheated or subcooled phase. */
+/** Vapour's share; empty for a superheated or subcooled state. */
 const qualityOf = (state: RefrigerantState, saturated?: number): number | typeof NO_VALUE =>
   state.phase === "two-phase" ? state.quality : (saturated ?? NO_VALUE);
 

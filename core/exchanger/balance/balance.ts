@@ -1,4 +1,4 @@
-/** Where compressor, evaporator and whatever takes the heat settle together. */
+/** Equilibrium of compressor, evaporator and heat sink. */
 import { notAvailable } from "../../kernel/values/fault";
 import { bracketedRoot } from "../../numeric/root";
 import { quantityMark } from "../../kernel/values/quantityMark";
@@ -6,7 +6,7 @@ import { coilConductance, effectiveConductance, settledHeat } from "./equations"
 import { machineOf, meanCondensing, runningAt, type CoolingMachine, type MachineState } from "./machine";
 import { waterRate } from "../zones/zones";
 
-/** What takes the heat: W/K between the mean condensing temperature and what enters, and that, K. */
+/** The fluid that takes the heat: its entering temperature, K, and W/K from the mean condensing temperature to that. */
 export interface Sink {
   readonly conductance: number;
   readonly temperature: number;
@@ -20,7 +20,7 @@ export interface Search {
   readonly solves: string;
 }
 
-/** A machine beside what takes its heat; without a search where its condensing is held. */
+/** A machine and its heat sink; without a search if the condensing temperature is fixed. */
 export interface Operating extends MachineState {
   readonly sink: Sink;
   readonly search?: Search;
@@ -34,10 +34,10 @@ export interface Equilibrium extends Operating {
 const TOLERANCE = 4e-6;
 const MOST_STEPS = 16;
 
-/** Heat given off falls a little as condensing warms: beside what the sink takes per kelvin. */
+/** Factor on the sink's W/K: the rejected heat also falls a little as condensing warms. */
 const STEEPER = 1.05;
 
-/** Two temperatures around the root, as close as the secant leads. Ends inside `limits`; undefined where it doesn't change sign. */
+/** Two temperatures around the root, as close as the secant gets. Ends inside `limits`; undefined without a change of sign. */
 const bracketNear = (
   surplus: (T: number) => number,
   start: number,
@@ -50,7 +50,7 @@ const bracketNear = (
   let slope = -STEEPER * pull;
   for (let pass = 0; pass < MOST_STEPS && fa !== 0; pass++) {
     const step = -fa / slope;
-    // Close to the root a step a little beyond it closes the bracket.
+    // Close to the root, a step slightly past it closes the bracket.
     const b = inside(Math.abs(step) < TOLERANCE / 2 ? a + Math.sign(step) * TOLERANCE : a + step);
     if (b === a) return { ends: [a, a], changes: false };
     const fb = surplus(b);
@@ -64,10 +64,10 @@ const bracketNear = (
 };
 
 /**
- * Solves for the condensing temperature at which the sink takes just what the machine gives off.
+ * Solves for the condensing temperature at which the sink takes exactly the heat that the machine rejects.
  *
  * @param wetBulb indoor wet bulb, K
- * @throws where the machine would leave the refrigerant's range
+ * @throws if the machine would leave the refrigerant's range
  */
 export const solveEquilibrium = (machine: CoolingMachine, sink: Sink, wetBulb: number): Equilibrium => {
   const { fluid, evaporating } = machine.rating;
@@ -89,7 +89,7 @@ export const solveEquilibrium = (machine: CoolingMachine, sink: Sink, wetBulb: n
   const glideAbove = ratedDew - meanCondensing(fluid, ratedDew, machine.rated.condensingPressure);
   const start = sink.temperature + ratedRejection / sink.conductance + glideAbove;
   const { ends, changes } = bracketNear(surplus, start, sink.conductance, limits);
-  // Where the secant went astray the whole range is searched.
+  // If the secant failed, search the whole range.
   const bracket = changes ? ends : limits;
   const root = bracketedRoot(surplus, bracket[0], bracket[1], { tolerance: TOLERANCE, most: 80 });
   if (!root.found) return refuse(surplus(limits[1]) > 0 ? limits[1] : limits[0], limits[1]);
@@ -101,7 +101,7 @@ export const solveEquilibrium = (machine: CoolingMachine, sink: Sink, wetBulb: n
   };
 };
 
-/** No temperature inside the limits: the whole way up to `highest`, or down to `reached`, K. */
+/** The fault for no temperature inside the limits: none up to `highest`, or down to `reached`, K. */
 export const refuse = (reached: number, highest: number): never => {
   throw notAvailable(
     reached >= highest
@@ -116,7 +116,7 @@ export interface GivenExchanger {
   readonly waterFlow: number;
 }
 
-/** The machine's outdoor coil: outdoor air at which the rating's condensing temperature was found, K. */
+/** The machine's outdoor coil: outdoor air at the rating's condensing temperature, K. */
 export interface OutdoorCoil {
   readonly ratedOutdoor: number;
 }
@@ -137,7 +137,7 @@ export interface Balance extends Equilibrium {
   readonly ua: number | undefined;
 }
 
-/** What water takes per kelvin, by the transfer units of a condenser. */
+/** Heat into the water per kelvin, by the transfer units of a condenser. */
 export const waterSink = (
   { ua, waterFlow }: GivenExchanger,
   enteringWater: number,
@@ -150,7 +150,7 @@ export const waterSink = (
   };
 };
 
-/** What outdoor air takes per kelvin: the rating's heat over the rating's difference. */
+/** Heat into the outdoor air per kelvin: the rating's heat over the rating's difference. */
 export const airSink = (machine: CoolingMachine, { ratedOutdoor }: OutdoorCoil, outdoor: number): Sink => {
   const { fluid, cooling, condensing } = machine.rating;
   const Tm = meanCondensing(fluid, condensing, machine.rated.condensingPressure);
@@ -178,7 +178,7 @@ export const balanceOf = (
   };
 };
 
-/** The machine at the condensing temperature `least`, K, where the sink alone would lead below it; undefined elsewhere. */
+/** The machine at the condensing temperature `least`, K, if the sink alone would settle below it; otherwise undefined. */
 function heldAt(machine: CoolingMachine, sink: Sink, least: number, wetBulb: number): Operating | undefined {
   const { evaporating } = machine.rating;
   if (least <= evaporating + 1) return undefined;

@@ -13,7 +13,7 @@ export const belowLeast = caution({
   needs: { condensing: "temperature", least: "temperature" },
   when: ({ condensing, least }) => condensing < least,
   message: ({ condensing, least }, show) =>
-    `Settles at ${show(condensing, "temperature")} condensing, ${show(least - condensing, "temperature difference")} below the least of ${show(least, "temperature")}: the metering device lacks pressure difference and the evaporator starves. Hold the head (EXCHANGER.HOLDHEAD tells the bypass) or go back to the outdoor coil.`,
+    `Settles at ${show(condensing, "temperature")} condensing, ${show(least - condensing, "temperature difference")} below the least of ${show(least, "temperature")}: the metering device lacks pressure difference and the evaporator starves. Hold the head (EXCHANGER.HOLDHEAD gives the bypass) or go back to the outdoor coil.`,
 });
 
 export const aboveGreatest = caution({
@@ -24,18 +24,18 @@ export const aboveGreatest = caution({
   needs: { condensing: "temperature", greatest: "temperature" },
   when: ({ condensing, greatest }) => condensing > greatest,
   message: ({ condensing, greatest }, show) =>
-    `Settles at ${show(condensing, "temperature")} condensing, above the limit of ${show(greatest, "temperature")}: the high-pressure switch may open. More conductance, more water, or back to the outdoor coil before that.`,
+    `Settles at ${show(condensing, "temperature")} condensing, above the limit of ${show(greatest, "temperature")}: the high-pressure switch may open. Use more conductance or water, or switch to the outdoor coil before that.`,
 });
 
 export const waterTooWarm = caution({
   code: "EXCHANGER-BALANCE-WATER",
   severity: "Warning",
   source: "commonPractice",
-  description: "Water leaves warmer than the limit given.",
+  description: "Water leaves above the limit given.",
   needs: { leavingWater: "temperature", warmest: "temperature" },
   when: ({ leavingWater, warmest }) => leavingWater > warmest,
   message: ({ leavingWater, warmest }, show) =>
-    `Water leaves at ${show(leavingWater, "temperature")}, above the limit of ${show(warmest, "temperature")}. Take more flow or stop the pool mode before it.`,
+    `Water leaves at ${show(leavingWater, "temperature")}, above the limit of ${show(warmest, "temperature")}. Increase the flow or leave pool mode before that.`,
 });
 
 export const frostingCoil = caution({
@@ -57,32 +57,32 @@ export const noPoolGain = caution({
   needs: { condensing: "temperature", condensingOutdoors: "temperature" },
   when: ({ condensing, condensingOutdoors }) => condensing >= condensingOutdoors,
   message: ({ condensing, condensingOutdoors }, show) =>
-    `${show(condensing, "temperature")} on the pool, ${show(condensingOutdoors, "temperature")} on the outdoor coil: the air conditioner gains nothing, the pool's heat is paid with power.`,
+    `${show(condensing, "temperature")} on the pool, ${show(condensingOutdoors, "temperature")} on the outdoor coil: the air conditioner gains nothing, the pool's heat costs power.`,
 });
 
 export const balanceFilms = caution({
   code: "EXCHANGER-BALANCE-FILMS",
   severity: "Notice",
   source: "commonPractice",
-  description: "How far the coil's film relations may move the balance.",
+  description: "Uncertainty of the balance from the coil's film relations.",
   needs: { condensing: "temperature", coiled: "yes/no" },
   when: ({ coiled }) => coiled,
   message: ({ condensing }, show) =>
-    `${show(condensing, "temperature")} condensing leaves the coil no area in hand, and its film relations may be off by 20 to 30 %: a shorter coil by that much shows how far it may move. A supplier confirms the duty.`,
+    `${show(condensing, "temperature")} condensing leaves the coil no spare area, and its film relations may be off by 20 to 30 %: a coil shorter by that much shows the effect. Have the supplier confirm the duty.`,
 });
 
 export const balanceModel = caution({
   code: "EXCHANGER-BALANCE-MODEL",
   severity: "Notice",
   source: "commonPractice",
-  description: "What the balance rests on; changes to a listed machine need its maker's consent.",
+  description: "Assumptions of the balance; changes to a listed machine need its maker's consent.",
   needs: {},
   when: () => true,
   message: () =>
-    "Single speed, one isentropic efficiency, no pressure drops; measured machines gain less (field figures run from 0.5 to 2 % per °F). The maker's compressor data go before this. A second condenser on a listed machine needs its maker's consent or a field evaluation, and licensed work.",
+    "Single speed, one isentropic efficiency, no pressure drops; measured machines gain less (field figures run from 0.5 to 2 % per °F). The maker's compressor data override this. A second condenser on a listed machine needs its maker's consent or a field evaluation, and licensed work.",
 });
 
-/** What the coil's cautions read of its rating where the machine settles. */
+/** Facts for the coil's cautions from its rating at the balance. */
 export const coilFacts = (coil: CoilRating) => ({
   outsideData: coil.outsideData,
   waterVelocity: coil.waterVelocity,

@@ -9,10 +9,10 @@ const rho = symbol("density", "suction gas", 5, 50);
 const V = symbol("air flow", "volume swept per second", 1e-3, 0.1);
 const m = symbol("mass flow", "refrigerant", 1e-2, 2);
 const r = symbol("number", "pressure ratio", 1.5, 6);
-const n = symbol("number", "exponent of the gas that expands again, at the rating", 1, 1.3);
+const n = symbol("number", "exponent of the re-expanding gas, at the rating", 1, 1.3);
 
 export const evaporatorLine = equation({
-  name: "Cooling that the evaporator passes",
+  name: "Cooling of the evaporator",
   form: "Q = Qr * (Twb - Te) / (Twr - Ter)",
   kind: "heat rate",
   symbols: {
@@ -37,7 +37,7 @@ export const volumetricEfficiencyAt = equation({
     r0: symbol("number", "pressure ratio at the rating", 2, 4),
     n,
   },
-  validity: "what is lost is gas that expands again out of a constant clearance",
+  validity: "the loss is gas that re-expands from a constant clearance",
   source: "stoeckerJones1982",
   code: (x) => 1 - ((1 - x.e0) * (x.r ** (1 / x.n) - 1)) / (x.r0 ** (1 / x.n) - 1),
 });
@@ -87,7 +87,7 @@ export const heatOfFlow = equation({
   code: (x) => x.m * x.q,
 });
 
-/** The heat that a condenser takes per kelvin between its mean condensing temperature and what enters it. */
+/** Heat into the water per kelvin from its entering temperature to the mean condensing temperature. */
 export const effectiveConductance = equation({
   name: "Heat taken per kelvin over the entering water",
   form: "G = C * (1 - exp(-UA / C))",
@@ -101,9 +101,9 @@ export const effectiveConductance = equation({
   code: (x) => x.C * -Math.expm1(-x.UA / x.C),
 });
 
-/** The other way round: what a given-UA balance needs to find the same heat. */
+/** The inverse: the UA with which a balance of given UA finds the same heat. */
 export const conductanceOfHeat = equation({
-  name: "Conductance that passes this heat at one condensing temperature",
+  name: "Conductance for this heat at one condensing temperature",
   form: "UA = -C * log(1 - Q / (C * (Tm - Tw)))",
   kind: "heat conductance",
   symbols: {
@@ -132,14 +132,14 @@ export const coilConductance = equation({
 });
 
 export const settledHeat = relation({
-  name: "Heat given off is heat taken up",
+  name: "Heat rejected equals heat taken up",
   form: "m * qc = G * (Tm - Ts)",
   symbols: {
     m,
     qc: symbol("enthalpy", "heat rejected", 1.5e5, 3e5),
     G: symbol("heat conductance", "heat taken per kelvin", 100, 50_000),
     Tm: temperature("mean condensing temperature", 300, 330),
-    Ts: temperature("what enters the condenser", 275, 299),
+    Ts: temperature("fluid entering the condenser", 275, 299),
   },
   source: "identity",
   left: (x) => x.m * x.qc,

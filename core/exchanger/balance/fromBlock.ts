@@ -1,4 +1,4 @@
-/** The balance's input from the entries of its block. */
+/** Input of the balance from the entries of its block. */
 import { ISENTROPIC_EFFICIENCY } from "../../cycle/args";
 import { valueError } from "../../kernel/values/fault";
 import { silent, type Trace } from "../../kernel/define/steps";
@@ -11,7 +11,7 @@ import type { BalanceInput } from "./working";
 import { efficiencyOfPower } from "./machine";
 import { conductivityOfWall } from "../surface/overall";
 
-/** Entries that `checkExchanger` has found to be there. */
+/** An entry that `checkExchanger` has found present. */
 const there = (value: number | undefined): number => value ?? Number.NaN;
 
 const exchangerOf = (inputs: BalanceEntries, trace: Trace): GivenExchanger | CoilExchanger => {
@@ -41,7 +41,7 @@ const exchangerOf = (inputs: BalanceEntries, trace: Trace): GivenExchanger | Coi
 function efficiencyOf(inputs: BalanceEntries, machine: BalanceInput["machine"], trace: Trace): number {
   const { ratedPower: power, efficiency } = inputs;
   if (power === undefined) return efficiency;
-  // What stands at its default counts as left out.
+  // An entry equal to its default counts as blank.
   if (efficiency !== ISENTROPIC_EFFICIENCY.fallback)
     throw valueError("inputs: give one of rated power and efficiency, got both");
   const fans = inputs.outdoorFan + inputs.indoorFan;
@@ -52,7 +52,7 @@ function efficiencyOf(inputs: BalanceEntries, machine: BalanceInput["machine"], 
   return efficiencyOfPower({ ...machine, fluid: loadRefrigerant(machine.refrigerant) }, power - fans, trace);
 }
 
-/** Base units in, the model's SI record out; refuses UA and geometry together, neither, or half a geometry. */
+/** The model's SI record from entries in base units; refuses UA and geometry together, neither, or half a geometry. */
 export const balanceInputOf = (inputs: BalanceEntries, trace: Trace = silent): BalanceInput => {
   const { superheat, subcooling, efficiency, volumetricEfficiency, enteringWater, outdoor } = inputs;
   const machine = {

@@ -33,7 +33,7 @@ export const MACHINE_ENTRIES = {
     to: 1,
     usual: [0.7, 1],
   }).default(0.95),
-  outdoorFan: quantity("electric power", "power of the outdoor fan, which rests on the pool", {
+  outdoorFan: quantity("electric power", "power of the outdoor fan, off in pool mode", {
     from: 0,
     usual: [0, si("electric power", 5)],
   }).default(0),
@@ -99,7 +99,7 @@ const labelled = (keys: readonly string[]): string => keys.map(labelOf).join(", 
 
 /** Refuses a block with both conductance and coil, with neither, or with part of a coil. */
 export const checkExchanger = (inputs: BalanceEntries): void => {
-  // What stands at its default counts as left out.
+  // An entry equal to its default counts as blank.
   const given = GEOMETRY_KEYS.filter((key) => inputs[key] !== GEOMETRY_ENTRIES[key].fallback);
   if (inputs.UA !== undefined) {
     if (given.length > 0)
@@ -108,5 +108,5 @@ export const checkExchanger = (inputs: BalanceEntries): void => {
   }
   if (given.length === 0) throw valueError("inputs: give one of UA and the coil's geometry, got none");
   const lacks = NEEDED.filter((key) => inputs[key] === undefined);
-  if (lacks.length > 0) throw valueError(`inputs: the coil's geometry also takes ${labelled(lacks)}, which are blank`);
+  if (lacks.length > 0) throw valueError(`inputs: the coil's geometry also needs ${labelled(lacks)}, which are blank`);
 };

@@ -1,4 +1,4 @@
-/** A single-speed machine: a compressor of constant swept volume between an evaporator and whatever takes its heat. */
+/** A single-speed machine: a compressor of constant swept volume between an evaporator and a heat sink. */
 import { valueError, notAvailable } from "../../kernel/values/fault";
 import type { Trace } from "../../kernel/define/steps";
 import { bracketedRoot } from "../../numeric/root";
@@ -33,7 +33,7 @@ export interface MachineRating {
   readonly volumetricEfficiency: number;
 }
 
-/** A rated machine, made ready once for many balances. */
+/** A rated machine with the constants that many balances share. */
 export interface CoolingMachine {
   readonly rating: MachineRating;
   readonly rated: Cycle;
@@ -80,11 +80,11 @@ export function efficiencyOfPower(rating: MachineRating, power: number, trace: T
   );
 }
 
-/** The mean of dew and bubble temperature at a pressure: what water or air sees of a blend that condenses, K. */
+/** The mean of dew and bubble temperature at a pressure, K: a condensing blend as water or air sees it. */
 export const meanCondensing = (fluid: Fluid, dew: number, pressure: number): number =>
   fluid.bubble === fluid.dew ? dew : (dew + saturationTemperature(fluid, pressure, "bubble")) / 2;
 
-/** Efficiency of the compressor's volume at two pressures, from 0. */
+/** Volumetric efficiency of the compressor at two pressures, 0 or more. */
 export const volumetricEfficiency = ({ rating, ratedRatio, exponent }: CoolingMachine, pressureRatio: number): number =>
   Math.max(
     0,
@@ -110,7 +110,7 @@ const massFlowAt = (machine: CoolingMachine, suction: PhaseState, condensingPres
     rho: suction.density,
   });
 
-/** What the compressor and the evaporator agree on at a condensing temperature. */
+/** Common state of compressor and evaporator at a condensing temperature. */
 export interface MachineState {
   readonly evaporating: number;
   readonly condensing: number;
@@ -124,7 +124,7 @@ export interface MachineState {
   readonly rejected: number;
 }
 
-/** Share of the cooling to which compressor and evaporator agree. */
+/** Relative tolerance of the cooling between compressor and evaporator. */
 const CLOSED = 1e-8;
 
 /** Evaporating temperature at which compressor and evaporator pass the same cooling, K. */
@@ -141,7 +141,7 @@ const agreed = (
     const taken = massFlowAt(machine, suction, pressure) * (suction.enthalpy - liquidEnthalpy);
     return taken - evaporatorLine.code({ Qr: cooling, Twb: wetBulb, Te, Twr: ratedBulb, Ter: evaporating });
   };
-  // Secant from the last answer; the slope at first as of the rating (suction density rises by some 3 % per kelvin).
+  // Secant from the last answer; the first slope is that of the rating (suction density rises by some 3 % per kelvin).
   let [a, fa] = [guess, surplus(guess)];
   if (Math.abs(fa) < CLOSED * cooling) return a;
   let slope = cooling * (0.033 + 1 / (ratedBulb - evaporating));

@@ -1,4 +1,4 @@
-/** Where a machine settles on a coil known by its geometry: the area that its heat needs is the area that the coil has. */
+/** Equilibrium of a machine on a coil of known geometry: the area needed equals the area of the coil. */
 import { bracketedRoot } from "../../numeric/root";
 import type { Direction } from "../args";
 import { conductanceOfHeat } from "./equations";
@@ -18,24 +18,24 @@ export interface CoilExchanger {
 }
 
 export interface CoilBalance extends Balance {
-  /** The coil where the machine settles. */
+  /** The coil at the equilibrium. */
   readonly rating: CoilRating;
 }
 
-/** Width of the last bracket, K: the margin is steep where a large coil leaves the streams close together. */
+/** Width of the last bracket, K: the margin is steep when a large coil brings the streams close together. */
 const TOLERANCE = 1e-7;
 const MOST_STEPS = 60;
 
 /** First width of the bracket, K; it doubles until the margin changes sign. */
 const FIRST_WIDTH = 4;
 
-/** Margin where the streams cross: no area would do. */
+/** Margin when the streams cross: no area is enough. */
 const CROSSED = -1;
 
-/** A film of water and a wall of titanium in common coils, W/(m²·K): only where the search starts. */
+/** Usual coefficient of common titanium coils in water, W/(m²·K): only starts the search. */
 const USUAL_COEFFICIENT = 800;
 
-/** The duty of EXCHANGER.COIL that the machine asks for as it runs, entering water in K. */
+/** The duty of EXCHANGER.COIL for the running machine, entering water in K. */
 export const coilDuty = (
   { rating: { fluid, superheat, subcooling, efficiency } }: CoolingMachine,
   { massFlow, evaporating, condensing }: MachineState,
@@ -73,7 +73,7 @@ const bracketFrom = (
   }
 };
 
-/** The known place nearest to `x`, and what is known there. */
+/** The known point nearest to `x` and its value. */
 const nearestTo = <T>(x: number, known: ReadonlyMap<number, T>): readonly [number, T] | undefined =>
   [...known].reduce<readonly [number, T] | undefined>(
     (best, each) => (best === undefined || Math.abs(each[0] - x) < Math.abs(best[0] - x) ? each : best),
@@ -87,11 +87,11 @@ const roughPull = (coil: CoilGeometry, capacityRate: number): number => {
 };
 
 /**
- * Solves for the condensing temperature at which the coil has just the area that the machine's heat needs there. Zones,
- * films and wall are those of the coil's rating; the conductance told is the one that gives the same answer with all heat
+ * Solves for the condensing temperature at which the coil has exactly the area that the machine's heat needs. Zones,
+ * films and wall are those of the coil's rating; the conductance returned gives the same answer with all heat
  * at the mean condensing temperature.
  *
- * @throws where the coil doesn't fit its shell, or no condensing temperature of the refrigerant's range does
+ * @throws if the coil doesn't fit its shell, or no condensing temperature in the refrigerant's range solves the balance
  */
 export const coilBalanceOf = (
   machine: CoolingMachine,
@@ -106,7 +106,7 @@ export const coilBalanceOf = (
   const capacityRate = waterRate(waterFlow, enteringWater);
   let guess = rating.evaporating;
   let iterations = 0;
-  // The answer is the very state whose streams were found to part: streams next to touching leave no room for rounding.
+  // Return the very state whose streams were found apart: rounding could make nearly touching streams cross.
   const seen = new Map<number, MachineState>();
   const ratings = new Map<number, CoilRating>();
   const at = (condensing: number): MachineState => {
@@ -127,7 +127,7 @@ export const coilBalanceOf = (
   const start = enteringWater + (rating.cooling * rated.rejected) / rated.cooling / roughPull(coil, capacityRate);
   const bracket = bracketFrom(margin, start, limits);
   const root = bracketedRoot(margin, bracket[0], bracket[1], { tolerance: TOLERANCE, most: MOST_STEPS });
-  // On a large coil the margin jumps from crossed to in hand inside the last bracket: the answer is on its parted side.
+  // On a large coil the margin jumps from crossed streams to spare area inside the last bracket: take the end with streams apart.
   const nearest = root.found ? nearestTo(root.x, ratings) : undefined;
   if (nearest === undefined) return refuse(bracket[0], limits[1]);
   const [condensing, coiled] = nearest;

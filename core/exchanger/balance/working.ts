@@ -37,16 +37,16 @@ export interface BalanceInput {
   readonly conditions: BalanceConditions & { readonly outdoor: number };
   /** W, saved on the pool. */
   readonly outdoorFan: number;
-  /** W, in the air that is cooled. */
+  /** W, in the cooled air. */
   readonly indoorFan: number;
-  /** Of the machine, K: held on the outdoor coil. */
+  /** Least condensing temperature, K, which the outdoor coil holds. */
   readonly leastCondensing: number;
 }
 
 /** W and shares. */
 export interface BothSides {
   readonly pool: Balance;
-  /** The coil on the pool, where it is known by its geometry. */
+  /** The coil on the pool, if given by its geometry. */
   readonly coil: CoilRating | undefined;
   readonly outdoors: Operating;
   /** Net of the indoor fan, and power with the fans that run. */
@@ -74,11 +74,11 @@ const traceMachine = (machine: CoolingMachine, trace: Trace): void =>
     const { cooling: q, suction } = cycleAt(machine, rating, trace);
     trace.step(sweptVolume, { Q: rating.cooling, e: rating.volumetricEfficiency, rho: suction.density, q });
     trace.remark(
-      `Pressure ratio ${ratedRatio.toFixed(3)} at the rating; what stays in the clearance expands again with the exponent ${exponent.toFixed(4)}.`,
+      `Pressure ratio ${ratedRatio.toFixed(3)} at the rating; gas left in the clearance re-expands with the exponent ${exponent.toFixed(4)}.`,
     );
   });
 
-/** The answer once more, step by step: what the search found holds. */
+/** Recomputes the answer step by step, to show that it satisfies the balance. */
 const traceEquilibrium = (machine: CoolingMachine, settled: Operating, wetBulb: number, trace: Trace): void => {
   const { rating, ratedRatio, exponent, swept } = machine;
   const { sink, search } = settled;
@@ -119,10 +119,10 @@ const traceEquilibrium = (machine: CoolingMachine, settled: Operating, wetBulb: 
   });
 };
 
-/** K between streams below which a coil's size tells no more: its whole margin lies inside the search's last bracket. */
+/** K between streams below which a coil's size has no effect: its whole margin is inside the search's last bracket. */
 const TOUCHING = 1e-5;
 
-/** The coil at the duty and temperature found, and the conductance that stands for it. */
+/** The coil at the duty and temperature found, and its equivalent conductance. */
 const traceCoil = (
   machine: CoolingMachine,
   exchanger: CoilExchanger,
@@ -135,7 +135,7 @@ const traceCoil = (
     rateCoil(machine.rating.fluid, found, exchanger.coil, exchanger.waterFlow, trace);
     if (found.total.least.difference < TOUCHING)
       trace.remark(
-        "The streams all but touch: any cooler they would cross, so the margin is more than nothing and no longer moves the answer.",
+        "The streams almost touch: any cooler and they would cross, so the margin is above zero and no longer changes the answer.",
       );
   });
   if (pool.ua !== undefined)

@@ -11,11 +11,11 @@ export const hotFilm = caution({
   code: "EXCHANGER-HOT-FILM",
   severity: "Warning",
   source: "commonPractice",
-  description: "Water film over 140 °F at the tube beside plastic: scale, and the limit of PVC.",
+  description: "Water film over 140 °F at the tube next to plastic: scale, and the limit of PVC.",
   needs: { hottestFilm: "temperature" },
   when: ({ hottestFilm }) => hottestFilm > PLASTIC,
   message: ({ hottestFilm }, show) =>
-    `The surface that water touches reaches ${show(hottestFilm, "temperature")} where the gas enters: above ${show(PLASTIC, "temperature")} lime falls out and PVC is past its limit. Keep plastic away from the tube, let the gas enter where water moves, or take the superheat off before.`,
+    `The surface that water touches reaches ${show(hottestFilm, "temperature")} where the gas enters: above ${show(PLASTIC, "temperature")} lime precipitates and PVC is past its limit. Keep plastic away from the tube, let the gas enter where water moves, or desuperheat it first.`,
 });
 
 export const shortArea = caution({
@@ -26,14 +26,14 @@ export const shortArea = caution({
   needs: { margin: "fraction", areaNeeded: "area", areaGiven: "area" },
   when: ({ margin }) => margin < 0,
   message: ({ areaNeeded, areaGiven }, show) =>
-    `${show(areaGiven, "area")} given, ${show(areaNeeded, "area")} needed: the machine will condense higher than asked. Film relations are uncertain by some 20 to 30 %; a supplier confirms the duty.`,
+    `${show(areaGiven, "area")} given, ${show(areaNeeded, "area")} needed: the machine will condense higher than asked. Film relations are uncertain by some 20 to 30 %; have the supplier confirm the duty.`,
 });
 
 export const filmsUncertain = caution({
   code: "EXCHANGER-FILM-SPREAD",
   severity: "Notice",
   source: "commonPractice",
-  description: "How far the film relations may be off.",
+  description: "Uncertainty of the film relations.",
   needs: { margin: "fraction" },
   when: () => true,
   message: ({ margin }) =>
@@ -44,24 +44,24 @@ export const outsideCondensingData = caution({
   code: "EXCHANGER-CONDENSING-DATA",
   severity: "Caution",
   source: "shah2009",
-  description: "Condensing outside the data that its relation was made from.",
+  description: "Condensing outside the data behind its relation.",
   needs: { outsideData: "word" },
   when: ({ outsideData }) => outsideData !== "",
-  message: ({ outsideData }) => `The condensing relation leaves its data: ${outsideData}. Take the film as a guess.`,
+  message: ({ outsideData }) => `The condensing relation leaves its data: ${outsideData}. Treat the film as a guess.`,
 });
 
 export const fastCoilWater = caution({
   code: "EXCHANGER-FAST-WATER",
   severity: "Caution",
   source: "titaniumSheet",
-  description: "Water faster than the tube stands: 10 m/s for titanium, 6 ft/s for other metals.",
+  description: "Water too fast for the tube: 10 m/s for titanium, 6 ft/s for other metals.",
   needs: { waterVelocity: "velocity", fastest: "velocity" },
   when: ({ waterVelocity, fastest }) => waterVelocity > fastest,
   message: ({ waterVelocity, fastest }, show) =>
-    `Water passes the coil at ${show(waterVelocity, "velocity")}, above ${show(fastest, "velocity")} for this tube: erosion, vibration and pump power. Take a wider shell or send part of the water past it.`,
+    `Water passes the coil at ${show(waterVelocity, "velocity")}, above ${show(fastest, "velocity")} for this tube: erosion, vibration and pump power. Use a wider shell or bypass part of the water.`,
 });
 
-/** The velocity that a tube material stands, m/s. */
+/** The highest velocity for a tube material, m/s. */
 export const fastestFor = (material: string | number): number =>
   material === "titanium" ? FAST_TITANIUM : FAST_OTHERS;
 
@@ -69,22 +69,22 @@ export const largeDrop = caution({
   code: "EXCHANGER-REFRIGERANT-DROP",
   severity: "Caution",
   source: "commonPractice",
-  description: "A refrigerant drop worth more than 2 °F of condensing temperature.",
+  description: "A refrigerant pressure drop worth more than 2 °F of condensing temperature.",
   needs: { saturationDrop: "temperature difference", refrigerantDrop: "pressure drop" },
   when: ({ saturationDrop }) => saturationDrop > LARGE_DROP,
   message: ({ saturationDrop, refrigerantDrop }, show) =>
-    `The refrigerant loses ${show(refrigerantDrop, "pressure drop")}, worth ${show(saturationDrop, "temperature difference")} of condensing temperature, which the zones leave out: more tubes in parallel or a larger bore.`,
+    `The refrigerant loses ${show(refrigerantDrop, "pressure drop")}, worth ${show(saturationDrop, "temperature difference")} of condensing temperature, which the zones ignore: use more tubes in parallel or a larger bore.`,
 });
 
 export const portsLeftOut = caution({
   code: "EXCHANGER-BUNDLE-DROP",
   severity: "Caution",
   source: "hydraulicsTexts",
-  description: "Without port bore the drop of the water is the bundle's only.",
+  description: "Without port bore the water drop covers the bundle only.",
   needs: { portsKnown: "yes/no" },
   when: ({ portsKnown }) => !portsKnown,
   message: (_, show) =>
-    `"bundle drop" is not the exchanger's: two 1-1/2 in ports lose ${show(us("head", 1), "head")} at ${show(us("water flow", 40), "water flow")}. Give port bore.`,
+    `"bundle drop" leaves out the ports: two 1-1/2 in ports lose ${show(us("head", 1), "head")} at ${show(us("water flow", 40), "water flow")}. Give port bore.`,
 });
 
 export const bonding = caution({
@@ -98,7 +98,7 @@ export const bonding = caution({
     "Bond tube and metal shell to the pool's equipotential grid (solid copper, 8 AWG or larger): electric shock in water. A licensed electrician decides.",
 });
 
-// What stands on any coil hangs on a coil being there, never on what its rating gives.
+// Depends only on there being a coil, not on its rating.
 
 export const poolChemistry = caution({
   code: "EXCHANGER-CHEMISTRY",
@@ -119,7 +119,7 @@ export const freezingShell = caution({
   needs: { coiled: "yes/no" },
   when: ({ coiled }) => coiled,
   message: () =>
-    "Drain the shell before frost, and never evacuate or pump down the refrigerant side while still water stands in it: it freezes and bursts, and refrigerant and water meet.",
+    "Drain the shell before frost, and never evacuate or pump down the refrigerant side with still water in it: it freezes and bursts, and refrigerant and water mix.",
 });
 
 export const singleWall = caution({
@@ -130,5 +130,5 @@ export const singleWall = caution({
   needs: { coiled: "yes/no" },
   when: ({ coiled }) => coiled,
   message: () =>
-    "One wall parts refrigerant from water, and refrigerant has the higher pressure: a leak fills the water. Not for potable water, which takes a double wall vented to the atmosphere by most plumbing codes; a pool's fill line needs backflow protection. Local code and a licensed plumber decide.",
+    "A single wall separates refrigerant from water, and refrigerant has the higher pressure: a leak enters the water. Not for potable water, which needs a vented double wall by most plumbing codes; a pool's fill line needs backflow protection. Local code and a licensed plumber decide.",
 });

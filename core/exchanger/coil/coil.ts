@@ -20,13 +20,13 @@ export interface CoilRating {
   readonly areaNeeded: number;
   readonly areaGiven: number;
   readonly margin: number;
-  /** Needed by the duty and given by the coil at the same mean coefficient, W/K. */
+  /** Conductance that the duty needs and that the coil has at the same mean coefficient, W/K. */
   readonly UA: number;
   readonly gasVelocity: number;
   readonly waterVelocity: number;
   /** Pa */
   readonly refrigerantDrop: number;
-  /** What that drop costs in dew temperature, K. */
+  /** Dew temperature lost to that drop, K. */
   readonly saturationDrop: number;
   /** Friction along the coil alone, Pa. */
   readonly bundleDrop: number;
@@ -37,11 +37,11 @@ export interface CoilRating {
   readonly height: number;
   /** Warmest surface that water touches, K. */
   readonly hottestFilm: number;
-  /** Where condensing leaves the data of its relation, in words; empty inside. */
+  /** How condensing leaves the data of its relation, in words; empty inside. */
   readonly outsideData: string;
 }
 
-/** Shah 1979 is compared with up to this reduced pressure. */
+/** Highest reduced pressure for the comparison with Shah 1979. */
 const SHAH_1979_TO = 0.44;
 
 /** Prandtl number of the leaving liquid at the wall, taken at the mean of liquid and water. */
@@ -63,33 +63,35 @@ const filmOf = (
 ): number => {
   if (name === "desuperheating") return insideFilm(tube, gas, condensing.flow, undefined, trace);
   if (name === "subcooling") return insideFilm(tube, liquid, condensing.flow, wallPrandtl(fluid, found, trace), trace);
-  trace.remark("Condensing: relation of a straight horizontal tube; in a coil the film is rather thinner.");
+  trace.remark("Condensing: relation of a straight horizontal tube; in a coil the film is usually thinner.");
   if (trace.on && condensing.fluid.reducedPressure <= SHAH_1979_TO)
-    trace.within("Shah 1979 beside it, half condensed", () => shah1979(condensing, 0.5, trace));
+    trace.within("Shah 1979 for comparison, half condensed", () => shah1979(condensing, 0.5, trace));
   return condensingFilm(condensing, 0, 1, trace).film;
 };
 
-/** The warmest surface beside water: where the gas enters, and where it begins to condense, K. */
+/** The warmest surface in contact with water: where the gas enters, and where it begins to condense, K. */
 const hottest = (found: StreamMatch, zones: CoilRating["zones"]): number => {
   const { curve, water } = found;
   const surface = (at: number, name: ZoneName): number => {
-    const beside = water[at] ?? Number.NaN;
-    return beside + ((curve.temperatures[at] ?? Number.NaN) - beside) * (zones[name]?.filmShare ?? 0);
+    const waterTemperature = water[at] ?? Number.NaN;
+    return (
+      waterTemperature + ((curve.temperatures[at] ?? Number.NaN) - waterTemperature) * (zones[name]?.filmShare ?? 0)
+    );
   };
   return Math.max(surface(0, curve.dewAt > 0 ? "desuperheating" : "condensing"), surface(curve.dewAt, "condensing"));
 };
 
-/** Dew temperature lost to a pressure drop, K; all of it where the drop exceeds what the lines cover. */
+/** Dew temperature lost to a pressure drop, K; down to the end of the saturation line if the drop goes beyond it. */
 const saturationLoss = (fluid: Fluid, pressure: number, drop: number): number => {
   const left = Math.max(pressure - drop, Math.exp(fluid.dew.lowest));
   return saturationTemperature(fluid, pressure, "dew") - saturationTemperature(fluid, left, "dew");
 };
 
 /**
- * Rates a coil on a duty whose streams are already matched.
+ * Rates a coil for a duty with matched streams.
  *
  * @param waterFlow m³/s
- * @throws where the coil doesn't fit its shell
+ * @throws if the coil doesn't fit its shell
  */
 export const rateCoil = (
   fluid: Fluid,

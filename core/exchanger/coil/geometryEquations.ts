@@ -20,7 +20,7 @@ export const coilArea = equation({
   code: (x) => Math.PI * x.Do * x.L * x.N,
 });
 
-/** The helices of parallel tubes lie in each other: each climbs N pitches a turn. */
+/** The helices of parallel tubes interleave: each climbs N pitches a turn. */
 export const turnsOf = equation({
   name: "Turns of one tube",
   form: "n = L / sqrt((pi * Dc)^2 + (N * p)^2)",
@@ -103,7 +103,7 @@ export const turnsDrop = equation({
     rho: symbol("density", "density of the water", 960, 1001),
     v: symbol("velocity", "water velocity", 0.01, 3),
   },
-  validity: "0.2 to 0.4 a turn in wide gaps, from memory: small beside the ports",
+  validity: "0.2 to 0.4 a turn in wide gaps, from memory: small compared with the ports",
   source: "commonPractice",
   code: (x) => 0.3 * x.n * x.N * ((x.rho * x.v ** 2) / 2),
 });

@@ -1,4 +1,4 @@
-/** A helical coil in its shell: what fits, and how water passes it. */
+/** A helical coil in its shell: its fit, and the water flow past it. */
 import { valueError } from "../../kernel/values/fault";
 import type { Trace } from "../../kernel/define/steps";
 import { quantityMark } from "../../kernel/values/quantityMark";

@@ -25,12 +25,12 @@ export const propertiesOf = (fluid: Fluid, state: PhaseState, name: string, trac
   const { viscosity: mu, conductivity: k } = transport(fluid, { phase, temperature, density });
   if (trace.on) {
     const inputs = { pressure: shown(state.pressure, "pressure"), temperature: shown(temperature, "temperature") };
-    const tell = (property: string, result: StepValue, source: Source): void =>
+    const record = (property: string, result: StepValue, source: Source): void =>
       trace.property({ substance: fluid.name, property: `${property}, ${name}`, inputs, result, source });
-    tell("density", shown(density, "density"), equationSource(fluid));
-    tell("heat capacity", shown(cp, "heat capacity"), equationSource(fluid));
-    tell("viscosity", shown(mu.value, "viscosity"), mu.source);
-    tell("conductivity", shown(k.value, "conductivity"), k.source);
+    record("density", shown(density, "density"), equationSource(fluid));
+    record("heat capacity", shown(cp, "heat capacity"), equationSource(fluid));
+    record("viscosity", shown(mu.value, "viscosity"), mu.source);
+    record("conductivity", shown(k.value, "conductivity"), k.source);
   }
   return { rho: density, cp, mu: mu.value, k: k.value };
 };
@@ -44,7 +44,7 @@ const middle = (
   phase: "vapour" | "liquid",
 ): PhaseState => singlePhase(fluid, curve.pressure, curve.temperatures[(from + to) >> 1] ?? Number.NaN, phase);
 
-/** What flows inside: gas and liquid at the middle of their zones, and what condenses between. */
+/** The flow inside: gas and liquid at the middle of their zones, and the condensing flow between. */
 export interface Inside {
   readonly gas: PhaseProperties;
   readonly liquid: PhaseProperties;
@@ -76,7 +76,7 @@ export const insideOf = (fluid: Fluid, found: StreamMatch, bore: number, flow: n
   };
 };
 
-/** Friction drop and mass held, the coil's length parted as the areas needed are. */
+/** Friction drop and mass held, with the coil's length divided like the areas needed. */
 export const alongTube = (
   zones: Readonly<Partial<Record<ZoneName, CoilZone>>>,
   areaNeeded: number,

@@ -1,4 +1,4 @@
-/** One zone of a coil: overall coefficient with the wall at the temperature that the films leave it. */
+/** One zone of a coil: overall coefficient with the wall at the temperature that the films set. */
 import { silent, type Trace } from "../../kernel/define/steps";
 import { conductivityOfWater, densityOfWater, heatCapacityOfWater, viscosityOfWater } from "../../water/equations";
 import { areaForDuty, outsideFilmResistance, totalResistance } from "../surface/equations";
@@ -37,7 +37,7 @@ export interface CoilZone {
   readonly area: number;
   /** Surface over water at the zone's mean, K. */
   readonly surfaceOver: number;
-  /** Share of the difference that lies in the water's film. */
+  /** Share of the temperature difference in the water's film. */
   readonly filmShare: number;
   readonly governing: string;
 }
@@ -60,14 +60,14 @@ const waterFilm = ({ outsideDiameter, velocity }: ZoneTube, water: number, over:
 
 const MOST_PASSES = 40;
 
-/** K to which the surface answers to the film that it makes. */
+/** Tolerance of the surface temperature, K. */
 const SETTLED = 1e-9;
 
-/** How far the surface answers to itself through a film that rises with the third root at most. */
+/** Greatest slope of the iteration: the film rises with the third root of the difference at most. */
 const STEEPEST = 0.4;
 
 /**
- * Surface over water, K. The film hardly answers to it (fourth root at most), so that passing it on nearly settles; the
+ * Surface over water, K. The film hardly depends on it (fourth root at most), so plain iteration nearly converges; the
  * secant through the last two passes does the rest.
  */
 const surfaceOver = (tube: ZoneTube, insideFilm: number, zone: Zone, water: number) => {
@@ -82,14 +82,14 @@ const surfaceOver = (tube: ZoneTube, insideFilm: number, zone: Zone, water: numb
     if (Math.abs(change) < SETTLED) return { over: next, passes, change };
     if (before !== undefined) slope = 1 + (change - before.change) / (over - before.over);
     before = { over, change };
-    // Next to the water's greatest density the film may turn about: a secant as steep as that is not followed.
+    // Next to the water's greatest density the film may change direction: ignore a secant that steep.
     over += Math.abs(slope) < STEEPEST ? change / (1 - slope) : change;
   }
   return { over, passes: MOST_PASSES, change: Number.NaN };
 };
 
 /**
- * Rates one zone at a film inside, W/(m²·K): U with the water's film at the surface temperature that follows, and the area.
+ * Rates one zone for an inside film, W/(m²·K): U with the water's film at the resulting surface temperature, and the area.
  */
 export const rateZone = (tube: ZoneTube, insideFilm: number, zone: Zone, trace: Trace = silent): CoilZone => {
   const water = (zone.waterIn + zone.waterOut) / 2;

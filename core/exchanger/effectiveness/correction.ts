@@ -14,7 +14,7 @@ import { checkSenses, fourOf, type TerminalTemperatures } from "./ends";
 import { mostEffectiveness } from "./effectiveness";
 
 /**
- * The temperature effectiveness, on the stream that changes more, to which shells in series come at most.
+ * The highest temperature effectiveness of shells in series, on the stream that changes more.
  *
  * @param R smaller over larger temperature change, 0 to 1
  */

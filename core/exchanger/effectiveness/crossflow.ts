@@ -29,9 +29,9 @@ export const unmixedEffectiveness = (N: number, C: number): number => {
   const x = C * N;
   if (x < 1e-12) return -Math.expm1(-N);
   const most = Math.ceil(N + 12 * Math.sqrt(N) + 40);
-  const above = poissonTails(N, most);
-  const beside = poissonTails(x, most);
+  const tailsOfN = poissonTails(N, most);
+  const tailsOfCN = poissonTails(x, most);
   let product = 0;
-  for (let n = 0; n <= most; n++) product += (above[n] ?? 0) * (beside[n] ?? 0);
+  for (let n = 0; n <= most; n++) product += (tailsOfN[n] ?? 0) * (tailsOfCN[n] ?? 0);
   return product / x;
 };

@@ -21,7 +21,7 @@ import {
 import { decayShare } from "../surface/equations";
 import { unmixedEffectiveness } from "./crossflow";
 
-/** Transfer units beyond which no exchanger is built, and no relation here is tried. */
+/** Most transfer units: no exchanger has more, and the search ends here. */
 export const MOST_UNITS = 1000;
 
 const checkRatio = (arrangement: Arrangement, C: number): void => {
@@ -53,7 +53,7 @@ export const effectivenessOf = (arrangement: Arrangement, N: number, C: number, 
   }
 };
 
-/** The effectiveness that an endless exchanger of the arrangement comes to. */
+/** The effectiveness limit of an infinitely large exchanger of the arrangement. */
 export const mostEffectiveness = (arrangement: Arrangement, C: number): number => {
   switch (arrangement) {
     case "parallel":
@@ -90,7 +90,7 @@ const unmixedUnits = (e: number, C: number, trace: Trace): number => {
   return root.x;
 };
 
-/** Number of transfer units. @param e effectiveness @param C capacity ratio. Refuses where the arrangement never gets to e. */
+/** Number of transfer units. @param e effectiveness @param C capacity ratio. Refuses an e that the arrangement can't reach. */
 export const unitsOf = (arrangement: Arrangement, e: number, C: number, trace: Trace = silent): number => {
   checkRatio(arrangement, C);
   const limit = mostEffectiveness(arrangement, C);

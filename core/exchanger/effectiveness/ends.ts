@@ -19,7 +19,7 @@ const T = (value: number): string => quantityMark("temperature", value);
 export const fourOf = (ends: TerminalTemperatures): string =>
   `hotIn ${T(ends.hotIn)}, hotOut ${T(ends.hotOut)}, coldIn ${T(ends.coldIn)}, coldOut ${T(ends.coldOut)}`;
 
-/** Refuses a hot stream that warms up or a cold one that cools down. */
+/** Refuses a hot stream that warms or a cold one that cools. */
 export const checkSenses = (ends: TerminalTemperatures): void => {
   if (ends.hotOut > ends.hotIn)
     throw valueError(
@@ -34,15 +34,15 @@ export const checkSenses = (ends: TerminalTemperatures): void => {
 /** Log mean temperature difference, K. Refuses temperatures that cross or touch at an end. */
 export const meanDifferenceOf = (ends: TerminalTemperatures, direction: Direction, trace: Trace = silent): number => {
   checkSenses(ends);
-  const [besideHotIn, besideHotOut] =
+  const [coldAtHotIn, coldAtHotOut] =
     direction === "counterflow" ? [ends.coldOut, ends.coldIn] : [ends.coldIn, ends.coldOut];
-  if (ends.hotIn <= besideHotIn || ends.hotOut <= besideHotOut)
+  if (ends.hotIn <= coldAtHotIn || ends.hotOut <= coldAtHotOut)
     throw notAvailable(
-      `temperatures cross or touch in ${direction}: the hot stream must be the warmer one at both ends (hotIn beside ${
-        direction === "counterflow" ? "coldOut, hotOut beside coldIn" : "coldIn, hotOut beside coldOut"
+      `temperatures cross or touch in ${direction}: the hot stream must be the warmer one at both ends (hotIn against ${
+        direction === "counterflow" ? "coldOut, hotOut against coldIn" : "coldIn, hotOut against coldOut"
       }), got ${fourOf(ends)}`,
     );
-  const dT1 = trace.step(endDifference, { Th: ends.hotIn, Tc: besideHotIn });
-  const dT2 = trace.step(endDifference, { Th: ends.hotOut, Tc: besideHotOut });
+  const dT1 = trace.step(endDifference, { Th: ends.hotIn, Tc: coldAtHotIn });
+  const dT2 = trace.step(endDifference, { Th: ends.hotOut, Tc: coldAtHotOut });
   return trace.step(logMeanDifference, { dT1, dT2 });
 };

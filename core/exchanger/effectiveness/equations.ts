@@ -1,6 +1,6 @@
 /**
  * Effectiveness by number of transfer units and back, for every arrangement. N = UA / smaller capacity rate, C = smaller
- * over larger capacity rate. The codes keep the limits C = 0 and C = 1 that the printed forms leave open.
+ * over larger capacity rate. The code covers the limits C = 0 and C = 1, where the printed forms are undefined.
  */
 import { equation, symbol } from "../../kernel/define/equation";
 import { decayShare, logShare } from "../surface/equations";
@@ -71,7 +71,7 @@ export const largerMixedEffectiveness = equation({
 });
 
 export const condensingEffectiveness = equation({
-  name: "Effectiveness beside a condensing stream",
+  name: "Effectiveness with a condensing stream",
   form: "e = 1 - exp(-N)",
   kind: "fraction",
   symbols: { N },
@@ -137,7 +137,7 @@ export const largerMixedUnits = equation({
 });
 
 export const condensingUnits = equation({
-  name: "Transfer units beside a condensing stream",
+  name: "Transfer units with a condensing stream",
   form: "N = -log(1 - e)",
   kind: "number",
   symbols: { e },

@@ -82,9 +82,9 @@ export const shahParameter = equation({
 
 const Z = symbol("number", "Shah's parameter", 0, 20);
 
-/** At this velocity number or above, shear alone rules (regime I). */
+/** At this velocity number or above, shear alone governs (regime I). */
 export const shearFrom = equation({
-  name: "Velocity number from which shear rules",
+  name: "Velocity number from which shear governs",
   form: "Ja = 0.98 * (Z + 0.263)^-0.62",
   kind: "number",
   symbols: { Z },
@@ -93,9 +93,9 @@ export const shearFrom = equation({
   code: (a) => 0.98 * (a.Z + 0.263) ** -0.62,
 });
 
-/** At this velocity number or below, gravity alone rules (regime III). */
+/** At this velocity number or below, gravity alone governs (regime III). */
 export const gravityTo = equation({
-  name: "Velocity number to which gravity rules",
+  name: "Velocity number to which gravity governs",
   form: "Jb = 0.95 / (1.254 + 2.27 * Z^1.249)",
   kind: "number",
   symbols: { Z },

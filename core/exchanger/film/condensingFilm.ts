@@ -1,4 +1,4 @@
-/** Condensation inside a tube: Shah 2009 along the share of vapour, with the vapour's resistance where a blend glides. */
+/** Condensation inside a tube: Shah 2009 along the share of vapour, with the vapour's resistance for a blend with glide. */
 import { sumOf } from "../../numeric/series";
 import { silent, type Trace } from "../../kernel/define/steps";
 import {
@@ -41,7 +41,7 @@ const liquidFilm = ({ bore, flow, fluid: { liquid } }: CondensingFlow, trace: Tr
   return trace.step(dittusBoelterFilm, { Re, Pr: prandtlOf(liquid, trace), k: liquid.k, D: bore });
 };
 
-/** Film by Shah 1979, W/(m²·K). @param x share of vapour, above 0, below 1; `hl`: the film of all the flow as liquid, where known */
+/** Film by Shah 1979, W/(m²·K). @param x share of vapour, above 0, below 1; `hl`: the film of all the flow as liquid, if known */
 export const shah1979 = (condensing: CondensingFlow, x: number, trace: Trace = silent, hl?: number): number =>
   trace.step(shah1979Film, { hl: hl ?? liquidFilm(condensing, trace), x, pr: condensing.fluid.reducedPressure });
 
@@ -76,7 +76,7 @@ const withGlide = (condensing: CondensingFlow, film: number, x: number, trace: T
 };
 
 export interface MeanFilm {
-  /** W/(m²·K): the length at one temperature difference is that of this film. */
+  /** W/(m²·K): a uniform film that needs the same length at one temperature difference. */
   readonly film: number;
   readonly regimes: readonly Regime[];
 }
@@ -114,7 +114,7 @@ export const condensingFilm = (
   return { film, regimes: local.map(({ regime }) => regime) };
 };
 
-/** Where a flow leaves the data of Shah 2009, in words; empty inside. */
+/** How a flow leaves the data of Shah 2009, in words; empty inside. */
 export const outsideShah2009 = ({ bore, flow, fluid }: CondensingFlow): readonly string[] => {
   const flux = (4 * flow) / (Math.PI * bore ** 2);
   const Pr = prandtlOf(fluid.liquid);

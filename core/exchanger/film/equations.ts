@@ -98,7 +98,7 @@ export const betweenNusselt = equation({
     Nt: symbol("number", "turbulent, where turbulence is full", 10, 100),
     Re: symbol("number", "Reynolds number", 2300, 22_000),
     Ra: symbol("number", "end of laminar flow", 2000, 10_000),
-    Rb: symbol("number", "begin of full turbulence", 12_000, 22_000),
+    Rb: symbol("number", "start of full turbulence", 12_000, 22_000),
   },
   source: { key: "gnielinski1986", where: "coils; straight tubes by Gnielinski 2013" },
   code: (x) => x.Nl + ((x.Nt - x.Nl) * (x.Re - x.Ra)) / (x.Rb - x.Ra),

@@ -1,4 +1,4 @@
-/** Properties and tubes as the film models take them. Strict SI. */
+/** Properties and tubes for the film models. Strict SI. */
 import { silent, type Trace } from "../../kernel/define/steps";
 import { prandtl } from "./equations";
 

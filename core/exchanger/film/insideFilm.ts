@@ -54,7 +54,7 @@ const curvature = ({ bore, coilDiameter }: Tube): number | undefined =>
  * Film coefficient inside, W/(m²·K), on the inside area.
  *
  * @param flow kg/s in one tube
- * @param wallPrandtl Prandtl number at the wall's temperature: for liquids. A gas that is cooled needs no correction.
+ * @param wallPrandtl Prandtl number at the wall's temperature: for liquids. A cooled gas needs no correction.
  */
 export const insideFilm = (
   tube: Tube,

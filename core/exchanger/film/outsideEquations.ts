@@ -1,4 +1,4 @@
-/** Water outside a tube that lies across the flow or across gravity. Strict SI; lengths are the tube's outside diameter. */
+/** Water outside a tube, across the flow or across gravity. Strict SI; lengths are the tube's outside diameter. */
 import { equation, symbol } from "../../kernel/define/equation";
 import { GRAVITY } from "../../numeric/constants";
 

@@ -18,15 +18,15 @@ export interface OutsideFlow {
 }
 
 export interface OutsideFilm {
-  /** W/(m²·K), on the outside area; forced and natural each alone beside. */
+  /** W/(m²·K), on the outside area; also forced and natural alone. */
   readonly film: number;
   readonly forced: number;
   readonly natural: number;
 }
 
 /**
- * Film of the water at a turn of the coil taken as a single horizontal cylinder. Single-cylinder relations spread by
- * some 20 to 30 % among each other and know nothing of neighbouring turns.
+ * Film of the water at a turn of the coil, treated as a single horizontal cylinder. Single-cylinder relations differ by
+ * some 20 to 30 % and ignore neighbouring turns.
  */
 export const outsideFilm = (outside: OutsideFlow, trace: Trace = silent): OutsideFilm => {
   const { outsideDiameter: D, water } = outside;

@@ -11,9 +11,9 @@ export const exchangerArea = cellFunction({
   topic: "exchanger",
   summary: "Area of an exchanger for a duty.",
   keywords: ["surface", "size of an exchanger"],
-  details: ["The area is that on which u stands: the tube's outside for EXCHANGER.OVERALL."],
+  details: ["The area is the one that u refers to: the tube's outside for EXCHANGER.OVERALL."],
   args: {
-    duty: HEAT_RATE.describedAs("heat to be passed"),
+    duty: HEAT_RATE.describedAs("heat to transfer"),
     u: FILM.describedAs("overall coefficient U"),
     lmtd: quantity("temperature difference", "log mean temperature difference", {
       above: 0,

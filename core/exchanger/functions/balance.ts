@@ -37,10 +37,10 @@ const coiled = {
   ...EXAMPLE_COIL,
 } as const;
 
-/** The outdoor coil at its rating must give the rating back. */
+/** The outdoor coil at its rating must reproduce the rating. */
 const rating = { ...fernhill, refrigerant: "R-22" } as const;
 
-/** Where the answer stands among the limits given. */
+/** The limits that the answer breaks, in words. */
 const limitsOf = (
   { condensing, leavingWater }: { readonly condensing: number; readonly leavingWater: number },
   limits: {
@@ -60,18 +60,18 @@ const limitsOf = (
 export const exchangerBalance = cellFunction({
   id: "EXCHANGER.BALANCE",
   topic: "exchanger",
-  summary: "Where compressor, evaporator and pool water settle, beside the same machine on its outdoor coil.",
+  summary: "Equilibrium of compressor, evaporator and pool water, compared with the same machine on its outdoor coil.",
   keywords: ["condensing temperature", "head pressure", "capacity", "operating point", "settle"],
   details: [
-    "Compressor: constant swept volume from the rating, one isentropic efficiency; the volumetric efficiency falls with the pressure ratio as gas left in a clearance expands again.",
+    "Compressor: constant swept volume from the rating, one isentropic efficiency; the volumetric efficiency falls with the pressure ratio as gas left in the clearance re-expands.",
     "Evaporator: its cooling is proportional to entering wet bulb less evaporating temperature, as at the rating.",
-    "Exchanger: the given UA against the mean of dew and bubble temperature, all heat counted at that; the true UA changes with water flow and load. Outdoor coil: its temperature difference is proportional to the heat, and condensing is held at the machine's least by cutting its fan, whose power is counted whole.",
-    "Rated power, of the whole machine with its fans, gives the compressor's efficiency as POOL.YEAR takes it: both then draw the same.",
-    "In place of UA: the coil's geometry with the labels of EXCHANGER.COIL. Condensing then settles where the coil's rating has no margin left at the machine's own heat; UA tells the conductance that gives the same answer with all heat at the mean condensing temperature (none where water leaves above that). The cautions of tube, films and water are raised as by EXCHANGER.COIL, which shows films and drops.",
-    "Pressure is absolute. Power and COP on the outdoor coil count its fan where one is given; pumps are apart.",
+    "Exchanger: the given UA, with all heat at the mean of dew and bubble temperature; the true UA changes with water flow and load. Outdoor coil: its temperature difference is proportional to the heat; cutting its fan holds condensing at the machine's least, but the fan's power counts in full.",
+    "Rated power, of the whole machine with its fans, gives the compressor's efficiency as in POOL.YEAR: both then draw the same.",
+    "In place of UA: the coil's geometry with the labels of EXCHANGER.COIL. Condensing then settles where the coil has no spare area at the machine's own heat; UA is the conductance that gives the same answer with all heat at the mean condensing temperature (none if water leaves above that). Cautions on tube, films and water are those of EXCHANGER.COIL, which shows films and drops.",
+    "Pressure is absolute. Power and COP on the outdoor coil include its fan if given; pumps are extra.",
   ],
   args: { inputs: BALANCE_INPUTS },
-  returns: listResult("where it settles", {
+  returns: listResult("the equilibrium", {
     condensing: quantityResult("temperature", "condensing dew temperature on the pool"),
     condensingPressureAbsolute: quantityResult("pressure", "its pressure, absolute"),
     evaporating: quantityResult("temperature", "evaporating dew temperature on the pool"),
@@ -136,7 +136,7 @@ export const exchangerBalance = cellFunction({
       expected: { condensingOutdoors: 115, evaporatingOutdoors: 45, coolingOutdoors: 90000 },
       tolerance: "0.001 %",
       source: "identity",
-      remark: "the outdoor coil at its rating gives the rating back",
+      remark: "the outdoor coil at its rating reproduces the rating",
     },
     {
       inputs: { inputs: rating },
@@ -155,7 +155,7 @@ export const exchangerBalance = cellFunction({
       inputs: { inputs: { ...coiled, UA: 5000 } },
       expected: "#VALUE!",
       source: "identity",
-      remark: "UA and coil both",
+      remark: "both UA and coil",
     },
     { inputs: { inputs: machine }, expected: "#VALUE!", source: "identity", remark: "neither UA nor coil" },
   ],

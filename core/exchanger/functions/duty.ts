@@ -8,9 +8,11 @@ import { meanDifferenceOf } from "../effectiveness/ends";
 export const exchangerDuty = cellFunction({
   id: "EXCHANGER.DUTY",
   topic: "exchanger",
-  summary: "Heat that a conductance UA passes at four end temperatures.",
+  summary: "Heat that a conductance UA transfers at four end temperatures.",
   keywords: ["capacity of an exchanger", "heat transferred"],
-  details: ["The four temperatures must be those of the running exchanger: they and the flows are not checked here."],
+  details: [
+    "The four temperatures must be those of the running exchanger: this function doesn't check them against the flows.",
+  ],
   args: {
     ua: CONDUCTANCE,
     hotIn: HOT_IN,

@@ -15,7 +15,7 @@ export const exchangerHoldHead = cellFunction({
   summary: "Water flow through the exchanger that holds a least condensing temperature, and the bypass for it.",
   keywords: ["head pressure control", "bypass", "cold pool", "water regulating valve"],
   details: [
-    "The refrigerant is taken to condense at one temperature and the heat as constant. The water's share of the resistance goes with the flow to the power −0.6; EXCHANGER.COIL shows the films that give the share: U on the outside area over the film outside.",
+    "Assumes one condensing temperature and constant heat. The water's share of the resistance varies with the flow to the power −0.6; EXCHANGER.COIL shows the films that give the share: U on the outside area over the film outside.",
   ],
   args: {
     heat: HEAT_RATE.describedAs("heat rejected into the exchanger"),
@@ -27,18 +27,18 @@ export const exchangerHoldHead = cellFunction({
       usual: [us("temperature", 60), us("temperature", 130)],
     }),
     flow: WATER_FLOW.describedAs("full water flow"),
-    waterFilmShare: quantity("fraction", "share of the resistance that falls with the water's flow", {
+    waterFilmShare: quantity("fraction", "share of the resistance that falls as the water flow rises", {
       from: 0,
       to: 1,
       usual: [0.2, 0.6],
     }).default(0.4),
   },
-  returns: listResult("how the head is held", {
+  returns: listResult("flow and bypass that hold the head", {
     condensingAtFullFlow: quantityResult("temperature", "condensing temperature at full flow"),
     flowThroughExchanger: quantityResult("water flow", "flow through the exchanger"),
     bypassShare: quantityResult("fraction", "share of the full flow that bypasses"),
     leavingWater: quantityResult("temperature", "water leaving the exchanger"),
-    finding: wordResult("whether anything needs holding"),
+    finding: wordResult("whether the head needs holding"),
   }),
   facts: { held: "yes/no" },
   cautions: [
@@ -73,7 +73,7 @@ export const exchangerHoldHead = cellFunction({
       expected: { flowThroughExchanger: 21.76 },
       tolerance: 0.05,
       source: "bergman2011",
-      remark: "worked apart by halving; UA held constant would give 13.06 gpm, which condenses at 95 °F",
+      remark: "a separate calculation by bisection; constant UA would give 13.06 gpm, which condenses at 95 °F",
     },
   ],
   compute(args, { trace, recordFacts }) {

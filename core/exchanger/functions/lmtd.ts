@@ -10,7 +10,7 @@ export const exchangerLmtd = cellFunction({
   summary: "Log mean temperature difference of two streams.",
   keywords: ["log mean temperature difference", "MTD", "mean difference", "approach"],
   details: [
-    "Equal end differences give that difference; ends that are nearly equal lose no digits.",
+    "Equal end differences give that difference; nearly equal ones lose no digits.",
     "For a condensing refrigerant give its condensing temperature as hotIn and hotOut.",
   ],
   args: { hotIn: HOT_IN, hotOut: HOT_OUT, coldIn: COLD_IN, coldOut: COLD_OUT, arrangement: DIRECTION },

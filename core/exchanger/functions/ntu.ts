@@ -8,11 +8,11 @@ import { ARRANGEMENT_REMARKS } from "../remarks";
 export const exchangerNtu = cellFunction({
   id: "EXCHANGER.NTU",
   topic: "exchanger",
-  summary: "Number of transfer units that an effectiveness asks for.",
+  summary: "Number of transfer units for an effectiveness.",
   keywords: ["epsilon NTU", "transfer units", "UA over capacity rate"],
-  details: [...ARRANGEMENT_REMARKS, "An effectiveness that the arrangement never reaches is refused with its limit."],
+  details: [...ARRANGEMENT_REMARKS, "An effectiveness that the arrangement can't reach is refused with its limit."],
   args: {
-    effectiveness: quantity("fraction", "effectiveness: heat over the most that could pass", { from: 0, below: 1 }),
+    effectiveness: quantity("fraction", "effectiveness: heat over the most possible", { from: 0, below: 1 }),
     capacityRatio: CAPACITY_RATIO,
     arrangement: ARRANGEMENT,
   },

@@ -14,7 +14,7 @@ export const exchangerOverall = cellFunction({
   summary: "Overall coefficient U of a tube on its outside area: films, wall and fouling.",
   keywords: ["U value", "overall heat transfer coefficient", "fouling", "wall resistance", "titanium"],
   details: [
-    "The wall by radii; inside film and inside fouling turned to the outside area. The working shows the share of each resistance and which one governs.",
+    "The wall is a cylinder; inside film and inside fouling are converted to the outside area. The working shows the share of each resistance and which one governs.",
     "Titanium 16.0 W/(m·K), the lowest published; cupronickel 90-10 44.9, stainless 304 15.0, copper (C12200) 339.",
   ],
   args: {
@@ -58,7 +58,7 @@ export const exchangerOverall = cellFunction({
       expected: 166.667,
       tolerance: 0.01,
       source: "identity",
-      remark: "a clean 200 with fouling 0.001 leaves 1/(1/200 + 0.001), on a wall that is next to flat",
+      remark: "a clean 200 with fouling 0.001 leaves 1/(1/200 + 0.001), on a nearly flat wall",
     },
     {
       inputs: {
@@ -74,7 +74,7 @@ export const exchangerOverall = cellFunction({
       expected: 300.0105,
       tolerance: 0.01,
       source: "identity",
-      remark: "by hand: 1/(0.0005 + 0.0002 + 0.02 ln 2/32 + 0.0002 + 0.002)",
+      remark: "1/(0.0005 + 0.0002 + 0.02 ln 2/32 + 0.0002 + 0.002)",
     },
   ],
   compute({ material, ...tube }, { trace, recordFacts }) {

@@ -9,10 +9,10 @@ import { meanDifferenceOf } from "../effectiveness/ends";
 export const exchangerUa = cellFunction({
   id: "EXCHANGER.UA",
   topic: "exchanger",
-  summary: "Conductance UA that a duty asks for at four end temperatures.",
+  summary: "Conductance UA that a duty needs at four end temperatures.",
   keywords: ["conductance", "size of an exchanger"],
   args: {
-    duty: HEAT_RATE.describedAs("heat to be passed"),
+    duty: HEAT_RATE.describedAs("heat to transfer"),
     hotIn: HOT_IN,
     hotOut: HOT_OUT,
     coldIn: COLD_IN,

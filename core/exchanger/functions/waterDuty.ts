@@ -10,7 +10,7 @@ import { capacityRateOfWater, dutyOfWater } from "../water/equations";
 export const exchangerWaterDuty = cellFunction({
   id: "EXCHANGER.WATERDUTY",
   topic: "exchanger",
-  summary: "Heat taken up by the water, by flow and temperatures in and out.",
+  summary: "Heat that the water takes up, from flow and temperatures in and out.",
   keywords: ["measured duty", "heat meter", "500 rule"],
   details: ["Density and heat capacity of fresh water at the mean of in and out."],
   args: {

@@ -6,7 +6,7 @@ import { quantityResult } from "../../kernel/define/result";
 import { densityOfWater, heatCapacityOfWater } from "../../water/equations";
 import { flowForRise } from "../water/equations";
 
-/** Pool water at which density and heat capacity are taken, K. */
+/** Temperature of the pool water for density and heat capacity, K. */
 const POOL = us("temperature", 80);
 
 export const exchangerWaterFlow = cellFunction({

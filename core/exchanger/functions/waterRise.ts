@@ -10,7 +10,7 @@ import { warmLeavingWater } from "../zones/cautions";
 export const exchangerWaterRise = cellFunction({
   id: "EXCHANGER.WATERRISE",
   topic: "exchanger",
-  summary: "Rise of the water's temperature by a duty.",
+  summary: "Temperature rise of the water from a duty.",
   keywords: ["delta T", "500 rule", "temperature rise"],
   details: ["Density and heat capacity of fresh water at waterTemperature."],
   args: {

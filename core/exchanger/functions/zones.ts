@@ -58,13 +58,13 @@ const rowOf = (zone: string, of: Zone | undefined, share: number) =>
 export const exchangerZones = cellFunction({
   id: "EXCHANGER.ZONES",
   topic: "exchanger",
-  summary: "Desuperheating, condensing and subcooling beside water: duty, temperatures, UA, pinch.",
+  summary: "Desuperheating, condensing and subcooling against water: duty, temperatures, UA, pinch.",
   keywords: ["condenser", "pinch", "glide", "desuperheater", "approach", "temperature profile"],
   details: [
-    "Water is matched along the refrigerant's real enthalpy curve: 8 slices of gas, 24 of condensing (glide of blends included), 4 of liquid, each with its log mean difference.",
-    "The gas enters at its discharge temperature, or as a cycle's evaporating temperature, superheat and efficiency leave it. No pressure drop; the water's heat capacity is that of entering.",
-    "The gas is taken to cool down before it condenses. A wall below the dew temperature condenses sooner: the UA that is really needed is then rather smaller.",
-    "Where curves cross, the refusal names the place and the condensing temperature at which they would just touch.",
+    "Matches water along the refrigerant's real enthalpy curve: 8 slices of gas, 24 of condensing (glide of blends included), 4 of liquid, each with its log mean difference.",
+    "The gas enters at its discharge temperature, or as a cycle's evaporating temperature, superheat and efficiency give it. No pressure drop; the water's heat capacity is that at entry.",
+    "The gas is assumed to cool fully before it condenses. A wall below the dew temperature condenses gas sooner, so the UA actually needed is usually smaller.",
+    "If the curves cross, the error names the place and the condensing temperature at which they would just touch.",
   ],
   args: { inputs: ZONE_INPUTS },
   returns: tableResult(
@@ -77,7 +77,7 @@ export const exchangerZones = cellFunction({
       waterIn: quantityResult("temperature", "water entering"),
       waterOut: quantityResult("temperature", "water leaving"),
       meanDifference: quantityResult("temperature difference", "duty over UA"),
-      UA: quantityResult("heat conductance", "conductance that the duty asks for"),
+      UA: quantityResult("heat conductance", "conductance that the duty needs"),
       share: quantityResult("fraction", "share of the duty"),
       leastDifference: quantityResult(
         "temperature difference",

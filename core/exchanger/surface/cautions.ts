@@ -15,14 +15,14 @@ export const condensingBetween = caution({
   when: ({ hotIn, hotOut, coldIn, coldOut }) =>
     hotIn - hotOut > DESUPERHEATING * (1 + 1e-9) && coldOut - coldIn < WATER_RISE * (1 - 1e-9),
   message: ({ hotIn, hotOut, coldIn, coldOut }, show) =>
-    `The hot stream falls by ${show(hotIn - hotOut, "temperature difference")} beside a rise of ${show(coldOut - coldIn, "temperature difference")}: if a refrigerant condenses between the ends, this mean is wrong (up to 40 % of the area). Use the condensing temperature for both hotIn and hotOut, or EXCHANGER.ZONES.`,
+    `The hot stream falls by ${show(hotIn - hotOut, "temperature difference")} against a rise of ${show(coldOut - coldIn, "temperature difference")}: if a refrigerant condenses between the ends, this mean is wrong (up to 40 % of the area). Use the condensing temperature for both hotIn and hotOut, or EXCHANGER.ZONES.`,
 });
 
 export const lowCorrection = caution({
   code: "EXCHANGER-LOW-CORRECTION",
   severity: "Caution",
   source: "commonPractice",
-  description: "A correction factor below 0.75 to 0.8 is steep: small changes of temperature cost much area.",
+  description: "A correction factor below 0.75 to 0.8 falls steeply: small temperature changes cost much area.",
   needs: { answer: "fraction" },
   when: ({ answer }) => answer < 0.75,
   message: ({ answer }) =>
@@ -37,7 +37,7 @@ export const cleanCoil = caution({
   needs: { coiled: "yes/no", insideFouling: "fouling resistance", outsideFouling: "fouling resistance" },
   when: ({ coiled, insideFouling, outsideFouling }) => coiled && insideFouling === 0 && outsideFouling === 0,
   message: (_, show) =>
-    `Clean coil, no allowance: both fouling resistances are zero. Tables give ${show(us("fouling resistance", 0.001), "fouling resistance")} for city water; for pool water none is tabulated; from half of that up to all of it is usually taken.`,
+    `Clean coil, no allowance: both fouling resistances are zero. Tables give ${show(us("fouling resistance", 0.001), "fouling resistance")} for city water; none is tabulated for pool water; half of that to all of it is usual.`,
 });
 
 export const attackedMetal = caution({
@@ -48,7 +48,7 @@ export const attackedMetal = caution({
   needs: { tubeMaterial: "word" },
   when: ({ tubeMaterial }) => tubeMaterial !== "titanium",
   message: ({ tubeMaterial }) =>
-    `${tubeMaterial}: attacked by chlorinated or salt pool water; low pH and high chlorine dissolve it, and copper stains the pool. Titanium stands both. Keep pH at 7.2 to 7.8; who treats the water must be trained for it.`,
+    `${tubeMaterial}: attacked by chlorinated or salt pool water; low pH and high chlorine dissolve it, and copper stains the pool. Titanium resists both. Keep pH at 7.2 to 7.8; water treatment is for trained people.`,
 });
 
 export const contestedTitanium = caution({
@@ -59,7 +59,7 @@ export const contestedTitanium = caution({
   needs: { tubeMaterial: "word" },
   when: ({ tubeMaterial }) => tubeMaterial === "titanium",
   message: (_, show) =>
-    `Prints give ${show(16, "conductivity")} to ${show(21.6, "conductivity")} for commercially pure titanium; this takes the lowest. Give the supplier's conductivity in place of the word where it is known.`,
+    `Sources give ${show(16, "conductivity")} to ${show(21.6, "conductivity")} for commercially pure titanium; this uses the lowest. Enter the supplier's conductivity in place of the word if known.`,
 });
 
 export const smallRise = caution({
@@ -87,7 +87,7 @@ export const bypassLimits = caution({
     `${show(flowThroughExchanger, "water flow")} through the exchanger must still satisfy its flow switch and the limit for the water film at the tube; otherwise bypass less and hold the head by other means.`,
 });
 
-/** Where high-pressure cut-outs of common air conditioners come near. */
+/** Condensing temperature near the high-pressure cut-outs of common air conditioners. */
 const NEAR_CUT_OUT = us("temperature", 140);
 
 export const hotCondensing = caution({

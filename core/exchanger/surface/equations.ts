@@ -80,7 +80,7 @@ export const insideDiameter = equation({
   code: (x) => x.Do - 2 * x.w,
 });
 
-/** Resistances stand on the outside area, m²·K/W. */
+/** Resistances refer to the outside area, m²·K/W. */
 export const outsideFilmResistance = equation({
   name: "Resistance of the outside film",
   form: "Ro = 1 / h",

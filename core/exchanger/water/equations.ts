@@ -84,7 +84,7 @@ export const heldCondenser = relation({
   right: (x) => x.Q / (x.UA * (x.Tl - x.Tw)),
 });
 
-/** The rest of the resistance, refrigerant film and wall, stays. */
+/** The rest of the resistance, refrigerant film and wall, stays constant. */
 export const conductanceAtFlow = equation({
   name: "Conductance at the cut flow",
   form: "UA = U0 / (1 - s + s * (Vf / V)^0.6)",
@@ -95,7 +95,7 @@ export const conductanceAtFlow = equation({
     Vf: symbol("water flow", "full flow", 2e-3, 0.05),
     V,
   },
-  validity: "water across tubes: its film goes with about the 0.6th power of the flow",
+  validity: "water across tubes: its film varies with about the 0.6th power of the flow",
   source: "commonPractice",
   code: (x) => x.U0 / (1 - x.s + x.s * (x.Vf / x.V) ** 0.6),
 });

@@ -1,4 +1,4 @@
-/** A condenser's water flow cut so that the condensing temperature does not fall below a least one. */
+/** Reduced water flow through a condenser that keeps the condensing temperature from falling below a limit. */
 import { notAvailable } from "../../kernel/values/fault";
 import { silent, type Trace } from "../../kernel/define/steps";
 import { bracketedRoot } from "../../numeric/root";
@@ -25,7 +25,7 @@ export interface HeldHead {
   readonly leastCondensing: number;
   /** Full flow, m³/s. */
   readonly flow: number;
-  /** Share of the resistance at full flow that the water's film is. */
+  /** Share of the water's film in the resistance at full flow. */
   readonly waterFilmShare: number;
 }
 
@@ -43,10 +43,10 @@ export interface HeldHeadAnswer {
 /** Above the critical temperature of every refrigerant here, K. */
 const HOTTEST = 410;
 
-/** Widens the bracket beyond rounding: with many transfer units the root lies at its lower end. */
+/** Widens the bracket beyond rounding: with many transfer units the root is at its lower end. */
 const MARGIN = 1e-9;
 
-/** Flow, m³/s, at which the heat condenses at just the least condensing temperature; `perFlow` is J/(m³·K). */
+/** Flow, m³/s, that gives exactly the least condensing temperature; `perFlow` is J/(m³·K). */
 function heldFlow(held: HeldHead, perFlow: number, trace: Trace): number {
   const { heat: Q, ua: U0, water: Tw, leastCondensing: Tl, flow: Vf, waterFilmShare: s } = held;
   const unitsAt = (V: number): number => conductanceAtFlow.code({ U0, s, Vf, V }) / (perFlow * V);
@@ -77,7 +77,7 @@ export const holdHeadOf = (held: HeldHead, trace: Trace = silent): HeldHeadAnswe
   const condensingAtFullFlow = trace.step(condensingForDuty, { Tw, Q, C, N });
   if (condensingAtFullFlow > HOTTEST)
     throw notAvailable(
-      `ua: too small: the refrigerant would condense at ${quantityMark("temperature", condensingAtFullFlow)}, where none condenses any more; check UA, heat and their units`,
+      `ua: too small: the refrigerant would condense at ${quantityMark("temperature", condensingAtFullFlow)}, above every refrigerant's critical temperature; check UA, heat and their units`,
     );
   if (condensingAtFullFlow >= held.leastCondensing) {
     const leaving = trace.step(leavingWater, { Tw, Q, C });

@@ -10,22 +10,22 @@ export const closePinch = caution({
   code: "EXCHANGER-CLOSE-PINCH",
   severity: "Caution",
   source: "commonPractice",
-  description: "A pinch under 3 °F: much area for little, and small errors of temperature cross the curves.",
+  description: "A pinch under 3 °F: much area for little gain, and small temperature errors make the curves cross.",
   needs: { pinchDifference: "temperature difference", pinchPlace: "word" },
   when: ({ pinchDifference }) => pinchDifference < CLOSE,
   message: ({ pinchDifference, pinchPlace }, show) =>
-    `Only ${show(pinchDifference, "temperature difference")} between the streams at the ${pinchPlace}: the area grows steeply and a small error crosses the curves. Take a higher condensing temperature or more water; 10 °F between leaving water and condensing is a usual selection.`,
+    `Only ${show(pinchDifference, "temperature difference")} between the streams at the ${pinchPlace}: the area grows steeply, and a small error makes the curves cross. Use a higher condensing temperature or more water; 10 °F between leaving water and condensing is a usual selection.`,
 });
 
 export const gasBesidePlastic = caution({
   code: "EXCHANGER-HOT-GAS",
   severity: "Warning",
   source: "commonPractice",
-  description: "Hot gas over 140 °F: without water flow the tube reaches its temperature beside plastic.",
+  description: "Hot gas over 140 °F: without water flow the tube gets that hot next to plastic.",
   needs: { hotGas: "temperature" },
   when: ({ hotGas }) => hotGas > PLASTIC,
   message: ({ hotGas }, show) =>
-    `The gas enters at ${show(hotGas, "temperature")}. Where the water stops, the tube and the water left in the shell reach that: PVC is limited to ${show(PLASTIC, "temperature")}. A flow switch must stop the compressor or send it back to the outdoor coil, and the first pipe at the shell must not be plastic.`,
+    `The gas enters at ${show(hotGas, "temperature")}. If the water stops, the tube and the water left in the shell get that hot: PVC is limited to ${show(PLASTIC, "temperature")}. A flow switch must stop the compressor or send it back to the outdoor coil, and the first pipe at the shell must not be plastic.`,
 });
 
 export const warmLeavingWater = caution({
@@ -36,5 +36,5 @@ export const warmLeavingWater = caution({
   needs: { leavingWater: "temperature" },
   when: ({ leavingWater }) => leavingWater > WARM_WATER,
   message: ({ leavingWater }, show) =>
-    `Water leaves at ${show(leavingWater, "temperature")}: above ${show(WARM_WATER, "temperature")} nobody should meet it at a return fitting. Blend it with the rest of the flow, take more flow, or limit it by control.`,
+    `Water leaves at ${show(leavingWater, "temperature")}: above ${show(WARM_WATER, "temperature")} nobody should be near it at a return fitting. Mix it with the rest of the flow, increase the flow, or limit it by control.`,
 });

@@ -10,10 +10,10 @@ import { alongIsobar } from "../../refrigerant/state/stateBy";
 /** Slices of each zone. */
 export const SLICES = { desuperheating: 8, condensing: 24, subcooling: 4 } as const;
 
-/** Below this glide, K, temperature is taken as linear in enthalpy between bubble and dew: within 0.005 K. */
+/** Below this glide, K, temperature counts as linear in enthalpy between bubble and dew: within 0.005 K. */
 const SMALL_GLIDE = 0.15;
 
-/** K within which gas counts as saturated: pressure and temperature turn into each other with rounding. */
+/** K within which gas counts as saturated: converting between pressure and temperature adds rounding. */
 const ON_THE_LINE = 1e-6;
 
 export interface CondensingCurve {
@@ -26,7 +26,7 @@ export interface CondensingCurve {
   /** Points from inlet to outlet, J/kg and K. */
   readonly enthalpies: Float64Array;
   readonly temperatures: Float64Array;
-  /** Where the dew and the bubble point stand among the points. */
+  /** Index of the dew and of the bubble point among the points. */
   readonly dewAt: number;
   readonly bubbleAt: number;
 }
@@ -92,7 +92,7 @@ const walkAlong = (fluid: Fluid, from: PhaseState): ((h: number) => number) => {
   };
 };
 
-/** Points of one zone behind its first one. */
+/** Points of one zone after its first one. */
 const fill = (
   curve: { readonly h: number[]; readonly T: number[] },
   to: { readonly enthalpy: number; readonly temperature: number },
@@ -147,7 +147,7 @@ export const condensingCurve = (
   };
 };
 
-/** A pure fluid's boiling liquid stands at exactly the dew point's temperature. */
+/** A pure fluid's bubble point, set to exactly the dew point's temperature. */
 const bubbleOf = (fluid: Fluid, dew: PhaseState): PhaseState => ({
   ...saturatedStateAtPressure(fluid, dew.pressure, "bubble"),
   temperature: dew.temperature,

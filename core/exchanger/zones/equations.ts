@@ -1,4 +1,4 @@
-/** Equations of a condensing refrigerant beside water, zone by zone. Strict SI. */
+/** Equations of a refrigerant condensing against water, zone by zone. Strict SI. */
 import { equation, symbol } from "../../kernel/define/equation";
 
 const ha = symbol("enthalpy", "refrigerant entering the zone", 4.3e5, 5e5);

@@ -1,4 +1,4 @@
-/** The input block of a condensing refrigerant beside water. */
+/** The input block of a refrigerant condensing against water. */
 import { block, quantity } from "../../kernel/define/argument";
 import { valueError } from "../../kernel/values/fault";
 import { HEAT_RATE, WATER_FLOW, WATER_TEMPERATURE } from "../../kernel/define/glossary";
@@ -13,7 +13,7 @@ import {
 import { REFRIGERANT } from "../../refrigerant/args";
 import { DIRECTION } from "../args";
 
-export const DISCHARGE = quantity("temperature", "hot gas entering, where it is known", {
+export const DISCHARGE = quantity("temperature", "hot gas entering, if known", {
   from: us("temperature", 0),
   to: us("temperature", 500),
   usual: [us("temperature", 100), us("temperature", 250)],
@@ -24,7 +24,7 @@ export const REFRIGERANT_FLOW = quantity("mass flow", "refrigerant mass flow, in
   usual: [us("mass flow", 20), us("mass flow", 50_000)],
 });
 
-/** The duty side: what comes in and how it condenses. */
+/** The duty side: entering streams and condensing conditions. */
 export const DUTY_ENTRIES = {
   refrigerant: REFRIGERANT,
   heatRejected: HEAT_RATE.describedAs("heat to be rejected, in place of the mass flow").optional(),
@@ -33,7 +33,7 @@ export const DUTY_ENTRIES = {
   subcooling: SUBCOOLING,
   dischargeTemperature: DISCHARGE.optional(),
   evaporating: EVAPORATING_TEMPERATURE.describedAs(
-    "evaporating dew temperature, where the hot gas comes from a cycle",
+    "evaporating dew temperature, if a cycle gives the hot gas",
   ).optional(),
   superheat: SUPERHEAT,
   efficiency: ISENTROPIC_EFFICIENCY,
@@ -44,7 +44,7 @@ export const DUTY_ENTRIES = {
 
 export const ZONE_INPUTS = block(DUTY_ENTRIES, "input block: refrigerant, heat, temperatures, water");
 
-/** What may be given in one of two ways. */
+/** Entries given in one of two ways. */
 export interface DutyChoice {
   readonly heatRejected: number | undefined;
   readonly massFlow: number | undefined;

@@ -111,7 +111,7 @@ const slicesOf = ({ curve, water, massFlow }: StreamMatch, from: number, to: num
   };
 };
 
-const tell = (input: ZonesInput, found: StreamMatch, trace: Trace): void => {
+const traceMatch = (input: ZonesInput, found: StreamMatch, trace: Trace): void => {
   const { curve, total } = found;
   trace.within("Refrigerant", () => {
     traceRefrigerant(input, found, trace);
@@ -136,7 +136,7 @@ const tell = (input: ZonesInput, found: StreamMatch, trace: Trace): void => {
   }
 };
 
-/** Matches both streams from the block's inputs and, on a recording trace, tells how. */
+/** Matches both streams from the block's inputs and, on a recording trace, records how. */
 export const zonesOf = (inputs: DutyInputs, trace: Trace = silent): StreamMatch => {
   const input = zonesInputOf(inputs);
   const found = matched(input);
@@ -144,7 +144,7 @@ export const zonesOf = (inputs: DutyInputs, trace: Trace = silent): StreamMatch 
     const { evaporating, dischargeTemperature, ...named } = inputs;
     if (evaporating !== undefined && dischargeTemperature === undefined)
       trace.within("Cycle", () => cycleOf({ ...named, evaporating }, trace));
-    tell(input, found, trace);
+    traceMatch(input, found, trace);
   }
   return found;
 };

@@ -54,7 +54,7 @@ export interface StreamMatch {
   readonly massFlow: number;
   /** Capacity rate of the water, W/K. */
   readonly capacityRate: number;
-  /** Water beside each point of the curve, K. */
+  /** Water at each point of the curve, K. */
   readonly water: Float64Array;
   readonly zones: Readonly<Partial<Record<ZoneName, Zone>>>;
   readonly total: Zone;
@@ -66,7 +66,7 @@ export const waterRate = (flow: number, T: number): number =>
 
 const at = (values: Float64Array, i: number): number => values[i] ?? Number.NaN;
 
-/** The place of a point in the trade's words. */
+/** The name of a point's place in the trade. */
 const placeOf = ({ dewAt, bubbleAt, enthalpies }: CondensingCurve, i: number): string => {
   if (i === dewAt) return "dew point";
   if (i === bubbleAt) return "bubble point";
@@ -83,7 +83,7 @@ interface Streams {
   readonly water: Float64Array;
 }
 
-/** The water beside each point of the curve. */
+/** Water temperature at each point of the curve. */
 const besideWater = (input: ZonesInput, condensing: number): Streams => {
   const curve = condensingCurve(input.fluid, condensing, input.subcooling, input.inlet(condensing));
   const { enthalpies: h } = curve;
@@ -105,7 +105,7 @@ const leastOf = ({ curve, water }: Streams, from: number, to: number): Pinch => 
 
 const whole = (streams: Streams): Pinch => leastOf(streams, 0, streams.water.length - 1);
 
-/** The dew temperature at which the streams just touch, K; undefined where none below the critical point parts them. */
+/** The dew temperature at which the streams just touch, K; undefined if they cross at any below the critical point. */
 const pinchPoint = (input: ZonesInput): number | undefined => {
   const margin = (T: number): number => whole(besideWater(input, T)).difference;
   const { warmestSaturated } = input.fluid;
@@ -126,8 +126,8 @@ const refuse = (input: ZonesInput, { difference, place }: Pinch): never => {
   const works = pinchPoint(input);
   const advice =
     works === undefined
-      ? "no condensing temperature within the refrigerant's range would part them; more water or less heat"
-      : `they would just touch at ${quantityMark("temperature", works)} condensing; go above it, or take more water`;
+      ? "no condensing temperature within the refrigerant's range would separate them; use more water or less heat"
+      : `they would just touch at ${quantityMark("temperature", works)} condensing; go above it, or use more water`;
   throw notAvailable(
     `temperatures cross at the ${place}: the water would be ${quantityMark("temperature difference", -difference)} warmer than the refrigerant at ${quantityMark("temperature", input.condensing)} condensing; ${advice}`,
   );

@@ -9,7 +9,7 @@ export const checkValves = caution({
   needs: { worstShortage: "mass" },
   when: () => true,
   message: ({ worstShortage }, show) =>
-    `A check valve at each condenser's outlet, and a bleed of the idle condenser to the suction line: without them refrigerant gathers in the colder, idle one, up to ${show(worstShortage, "mass")} more than it holds as vapour, and the running circuit starves.`,
+    `Fit a check valve at each condenser's outlet and bleed the idle condenser to the suction line: without them refrigerant gathers in the colder, idle one, up to ${show(worstShortage, "mass")} more than it holds as vapour, and the running circuit starves.`,
 });
 
 export const idleTakesAll = caution({
@@ -20,7 +20,7 @@ export const idleTakesAll = caution({
   needs: { fullOutdoorCoil: "mass", fullPoolExchanger: "mass", newCharge: "mass" },
   when: ({ fullOutdoorCoil, fullPoolExchanger, newCharge }) => Math.max(fullOutdoorCoil, fullPoolExchanger) > newCharge,
   message: ({ fullOutdoorCoil, fullPoolExchanger, newCharge }, show) =>
-    `An idle condenser has room for ${show(Math.max(fullOutdoorCoil, fullPoolExchanger), "mass")} of liquid: unbled it may take the whole charge of ${show(newCharge, "mass")}. Check volumes and nameplate.`,
+    `An idle condenser has room for ${show(Math.max(fullOutdoorCoil, fullPoolExchanger), "mass")} of liquid: without a bleed it may take the whole charge of ${show(newCharge, "mass")}. Check volumes and nameplate.`,
 });
 
 export const trappedLiquid = caution({
@@ -31,7 +31,7 @@ export const trappedLiquid = caution({
   needs: {},
   when: () => true,
   message: () =>
-    "Between valves, solenoids and check valves no section may trap liquid without a relief: trapped liquid that warms bursts pipe and valve within minutes. Draw every position of the diverting valve and look for such sections; a licensed designer and the local code govern.",
+    "Between valves, solenoids and check valves no section may trap liquid without a relief: trapped liquid that warms bursts pipe and valve within minutes. Draw the circuit in every position of the diverting valve and look for such sections; a licensed designer and the local code govern.",
 });
 
 export const bothModes = caution({
@@ -53,5 +53,5 @@ export const holdUpEstimated = caution({
   needs: { gasShare: "fraction", liquidShare: "fraction" },
   when: () => true,
   message: ({ gasShare, liquidShare }) =>
-    `Hold-up from a void fraction and assumed shares (${(100 * gasShare).toFixed(0)} % gas, ${(100 * liquidShare).toFixed(0)} % liquid): good to about 30 %. The maker's charge table, or weighing in by subcooling, goes before it.`,
+    `Hold-up from a void fraction and assumed shares (${(100 * gasShare).toFixed(0)} % gas, ${(100 * liquidShare).toFixed(0)} % liquid): good to about 30 %. The maker's charge table, or charging by subcooling, overrides it.`,
 });

@@ -1,4 +1,4 @@
-/** Two condensers on one charge: what each mode needs, and what an idle condenser can swallow. */
+/** Two condensers on one charge: the need of each mode, and the most that an idle condenser can hold. */
 import type { Cycle } from "../../cycle/cycle";
 import { cycleOf } from "../../cycle/working";
 import type { ValueOf } from "../../kernel/define/argument";
@@ -28,7 +28,7 @@ const traceDensity = (fluid: Fluid, property: string, temperature: number, value
   return value;
 };
 
-/** Refrigerant in a condenser at work, kg: gas, condensing part by the void fraction, liquid. */
+/** Refrigerant in a running condenser, kg: gas, condensing part by the void fraction, liquid. */
 const running = (inputs: ChargeInputs, cycle: Cycle, V: number, trace: Trace): number => {
   const rhoV = cycle.dew.density;
   const rhoL = cycle.bubble.density;
@@ -64,12 +64,12 @@ const inLine = (size: string | undefined, length: number, rho: number, trace: Tr
     : trace.step(lineChargeEquation, { rho, D: boreOfTube(size, trace), L: length });
 
 const runningParts = (inputs: ChargeInputs, outdoors: Cycle, pool: Cycle, trace: Trace) => {
-  const outdoorCoil = trace.within("Outdoor coil at work", () =>
+  const outdoorCoil = trace.within("Outdoor coil running", () =>
     running(inputs, outdoors, inputs.outdoorCoilVolume, trace),
   );
   const poolExchanger =
     inputs.poolExchangerHoldUp ??
-    trace.within("Pool exchanger at work", () => running(inputs, pool, inputs.poolExchangerVolume, trace));
+    trace.within("Pool exchanger running", () => running(inputs, pool, inputs.poolExchangerVolume, trace));
   const addedLines = trace.within("Added lines in pool mode", () => {
     const liquid = inLine(inputs.liquidLineSize, inputs.liquidLineLength, pool.liquid.density, trace);
     return liquid + inLine(inputs.gasLineSize, inputs.gasLineLength, lineState(pool, "discharge").density, trace);
@@ -93,7 +93,7 @@ const idleParts = (inputs: ChargeInputs, outdoors: Cycle, pool: Cycle, trace: Tr
   }));
 };
 
-/** Masses kg, volume m3. Needs are those of the parts that differ between the modes. */
+/** Masses kg, volume m3. Needs cover the parts that differ between the modes. */
 export const solveChargeBalance = (inputs: ChargeInputs, trace: Trace = silent) => {
   const { refrigerant: name, evaporating, superheat, subcooling, efficiency, nameplateCharge } = inputs;
   const solve = (condensing: number): Cycle =>

@@ -8,11 +8,11 @@ import { boilingTemperature } from "../boiling";
 export const lineBoiling = cellFunction({
   id: "LINE.BOILING",
   topic: "line",
-  summary: "Temperature at which water boils, or ice gives off vapour, at a vacuum.",
+  summary: "Temperature at which water boils, or ice sublimes, at a vacuum.",
   keywords: ["micron", "evacuation", "dehydration", "vacuum pump", "moisture", "triple evacuation"],
   details: [
     "Absolute pressure; 760,000 micron are one atmosphere. Over ice below the triple point (4,588 micron), over liquid water above it.",
-    "A vacuum dries only what is warmer than this temperature: 500 micron reach ice in any part above −12 °F.",
+    "A vacuum dries only parts warmer than this temperature: 500 micron removes ice from any part above −12 °F.",
   ],
   args: {
     vacuum: quantity("vacuum", "absolute pressure of the vacuum gauge", {

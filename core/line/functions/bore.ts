@@ -9,7 +9,7 @@ export const lineBore = cellFunction({
   summary: "Bore of refrigeration copper tube by its outside diameter.",
   keywords: ["inside diameter", "ACR tube", "temper"],
   details: [
-    "Walls of ASTM B280. Annealed coils and drawn straight lengths differ up to 3/4 in; sizes that aren't coiled are taken as straight. Thin-walled line sets are sold too: measure the wall.",
+    "Walls of ASTM B280. Annealed coils and drawn straight lengths differ up to 3/4 in; sizes not sold in coils count as straight. Thin-walled line sets exist too: measure the wall.",
   ],
   args: {
     size: TUBE_SIZE,

@@ -18,7 +18,7 @@ const fernhill = {
   nameplateCharge: 14,
 } as const;
 
-/** Everything liquid, nothing estimated: masses that a hand finds from printed densities alone. */
+/** Everything liquid, nothing estimated: the masses follow from printed densities alone. */
 const plain = {
   refrigerant: "R-22",
   outdoorCoilVolume: 10,
@@ -36,9 +36,9 @@ const refuse = ({ gasShare, liquidShare, ...inputs }: ChargeInputs): void => {
   if (gasShare + liquidShare > 1)
     throw valueError(`inputs: gas share and liquid share together must be at most 1, got ${gasShare + liquidShare}`);
   if (inputs.liquidLineLength > 0 && inputs.liquidLineSize === undefined)
-    throw valueError("inputs: liquid line size is needed beside a liquid line length");
+    throw valueError("inputs: a liquid line length needs liquid line size");
   if (inputs.gasLineLength > 0 && inputs.gasLineSize === undefined)
-    throw valueError("inputs: gas line size is needed beside a gas line length");
+    throw valueError("inputs: a gas line length needs gas line size");
 };
 
 export const lineChargeBalance = cellFunction({
@@ -47,10 +47,10 @@ export const lineChargeBalance = cellFunction({
   summary: "Two condensers on one charge: need in each mode, difference, worst case, receiver.",
   keywords: ["charge", "receiver", "migration", "two condensers", "hold-up", "idle condenser"],
   details: [
-    "A running condenser holds gas, a condensing part by Zivi's void fraction and subcooled liquid, by the shares given; an idle one holds vapour at suction pressure, as bled.",
-    "Needs are those of the parts that differ: both condensers and the added lines. The charge added counts above what the machine holds on its outdoor coil alone.",
-    "Added lines count in pool mode only: the check valve stands where they join the machine's own liquid line. With the valve at the exchanger they stay full in both modes.",
-    "Worst case: the idle condenser full of liquid at its own temperature, or holding the whole charge where the nameplate's is given and that is less. The receiver holds the difference between the modes, filled to at most 80 % at its warmest.",
+    "A running condenser holds gas, a condensing part by Zivi's void fraction and subcooled liquid, in the shares given; an idle one, bled to suction, holds vapour at suction pressure.",
+    "Needs cover the parts that differ: both condensers and the added lines. The added charge is on top of the charge that the machine holds on its outdoor coil alone.",
+    "Added lines count in pool mode only: the check valve is where they join the machine's own liquid line. With the valve at the exchanger they stay full in both modes.",
+    "Worst case: the idle condenser full of liquid at its own temperature, or holding the whole charge if the nameplate's is given and that is less. The receiver holds the difference between the modes, filled to at most 80 % at its warmest.",
   ],
   args: { inputs: CHARGE_INPUTS },
   returns: listResult("charge balance", {

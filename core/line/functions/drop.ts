@@ -23,9 +23,9 @@ export const lineDrop = cellFunction({
   summary: "Pressure lost in a refrigerant line, also as saturation temperature and flash gas.",
   keywords: ["line sizing", "suction line", "liquid line", "hot gas line", "friction", "lift", "flash gas"],
   details: [
-    "Flow from the cycle; Colebrook on the tube's bore, drawn copper (0.0015 mm); the density of the line's beginning throughout, so drops above a tenth of the pressure are understated.",
-    "Suction and liquid lines begin at the cycle's pressures, a discharge line ends at the condenser's. The line neither gains nor loses heat.",
-    "Rise counts from the line's beginning, negative for a fall; fittings as equivalent length; valves and driers as their pressure drop.",
+    "Flow from the cycle; Colebrook on the tube's bore, drawn copper (0.0015 mm); the inlet density applies throughout, so drops above a tenth of the pressure come out too low.",
+    "Suction and liquid lines start at the cycle's pressures, a discharge line ends at the condenser's. The line neither gains nor loses heat.",
+    "Rise is from inlet to outlet, negative for a fall; fittings enter as equivalent length, valves and driers as pressure drop.",
   ],
   args: {
     refrigerant: REFRIGERANT,
@@ -34,13 +34,13 @@ export const lineDrop = cellFunction({
     length: ADDED_LENGTH.describedAs("straight length of the line"),
     cooling: HEAT_RATE.describedAs("cooling at the evaporator"),
     ...CONDITIONS,
-    rise: quantity("length", "rise of the line's end over its beginning", {
+    rise: quantity("length", "rise from the line's inlet to its outlet", {
       from: us("length", -500),
       to: us("length", 500),
       usual: [us("length", -100), us("length", 100)],
     }).default(0),
     fittingsLength: quantity("length", "equivalent length of the fittings", { from: 0 }).default(0),
-    valveDrop: quantity("pressure drop", "taken by valves and driers", { from: 0 }).default(0),
+    valveDrop: quantity("pressure drop", "drop of valves and driers", { from: 0 }).default(0),
   },
   returns: listResult("line", {
     massFlow: quantityResult("mass flow", "refrigerant mass flow"),

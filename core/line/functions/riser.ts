@@ -16,7 +16,7 @@ const { refrigerant: REFRIGERANT, ...CONDITIONS } = CYCLE_ARGS;
 /** Condensing in mild weather, where machines run unloaded. */
 const MILD = us("temperature", 80);
 
-/** Kept between evaporating and mild condensing, K, where the evaporator is warm itself. */
+/** Least difference between evaporating and mild condensing, K, for a warm evaporator. */
 const LEAST_LIFT = us("temperature difference", 20);
 
 export const lineRiser = cellFunction({
@@ -25,8 +25,8 @@ export const lineRiser = cellFunction({
   summary: "Least mass flow and cooling that carry oil up a suction or discharge riser.",
   keywords: ["oil return", "oil entrainment", "part load", "vertical line", "trap"],
   details: [
-    "Dimensionless gas velocity of 0.85² at flow reversal of the oil film; oil of 960 kg/m³ (59.9 lb/ft³). The criterion is given from memory; remembered handbook capacities agree within 4 %.",
-    "Part load is taken in mild weather, condensing at 80 °F (26.7 °C): the colder liquid gives more cooling for the same flow, thinner discharge gas asks for less flow.",
+    "Dimensionless gas velocity of 0.85² at flow reversal of the oil film; oil of 960 kg/m³ (59.9 lb/ft³). The criterion is from memory; remembered handbook capacities agree within 4 %.",
+    "Part load is in mild weather, condensing at 80 °F (26.7 °C): the colder liquid gives more cooling for the same flow, thinner discharge gas needs less flow.",
   ],
   args: { refrigerant: REFRIGERANT, service: GAS_SERVICE, size: TUBE_SIZE, ...CONDITIONS },
   returns: listResult("riser", {

@@ -9,8 +9,8 @@ import { contestedFlammability, roomIsACheckOnly } from "../cautions";
 import { chargeCeiling, chargeWithoutArea, roomLimitByArea, roomLimitByVolume } from "../equations";
 
 const WHERE: Readonly<Record<string, string>> = {
-  A1: "not flammable: look at concentration limits in ASHRAE 15 or EN 378",
-  A3: "highly flammable: look at the class 3 clauses of IEC 60335-2-40 annex GG and the local code",
+  A1: "not flammable: see concentration limits in ASHRAE 15 or EN 378",
+  A3: "highly flammable: see the class 3 clauses of IEC 60335-2-40 annex GG and the local code",
 };
 
 interface Clauses {
@@ -35,9 +35,9 @@ export const lineRoomLimit = cellFunction({
   keywords: ["A2L", "2L", "flammable", "room size", "floor area"],
   details: [
     "IEC 60335-2-40:2018, GG.2. Release heights: floor 0.6 m, window 1.0 m, wall 1.8 m, ceiling 2.2 m. Uses the lower published flammability limit.",
-    "The charge meant is the whole system's, pool exchanger and added lines included.",
-    "The limit is the least of the two formulas and of the ceiling m2 = 52 m³ · LFL, and never below m1 = 6 m³ · LFL, up to which no floor area is asked. Tables in manuals print the first formula alone.",
-    "Above the ceiling an unventilated room is no answer, however large: detection with circulation or ventilation, by the equipment's listing.",
+    "The limit applies to the whole system's charge, pool exchanger and added lines included.",
+    "The limit is the least of the two formulas and of the ceiling m2 = 52 m³ · LFL, and never below m1 = 6 m³ · LFL, up to which no floor area is required. Tables in manuals print the first formula alone.",
+    "Above the ceiling no unventilated room is large enough: use detection with circulation or ventilation, by the equipment's listing.",
   ],
   args: {
     refrigerant: REFRIGERANT,
@@ -46,7 +46,7 @@ export const lineRoomLimit = cellFunction({
   },
   returns: listResult("charge limits", {
     chargeLimit: quantityResult("mass", "most charge allowed by the room"),
-    chargeWithoutLimit: quantityResult("mass", "charge up to which no floor area is asked"),
+    chargeWithoutLimit: quantityResult("mass", "charge up to which no floor area is required"),
     flammabilityLimit: quantityResult("concentration", "lower flammability limit used"),
     governs: wordResult("which clause governs"),
     chargeCeiling: quantityResult("mass", "most charge without ventilation"),
@@ -68,7 +68,7 @@ export const lineRoomLimit = cellFunction({
       expected: { chargeLimit: 1.842, governs: "6 LFL: no floor area is asked" },
       tolerance: "0.34 %",
       source: { key: "iec60335", where: "GG.2, m1 as tabulated for R-32" },
-      remark: "the formula alone gives 1.084 kg, below what needs no area at all",
+      remark: "the formula alone gives 1.084 kg, below the charge that needs no area",
     },
     {
       inputs: { refrigerant: "R-32", floorArea: 20000, releaseHeight: 7.2 },
@@ -88,7 +88,7 @@ export const lineRoomLimit = cellFunction({
     const { safetyClass, lower: LFL } = flammabilityOf(refrigerant);
     if (safetyClass !== "A2L" || LFL === undefined)
       throw notAvailable(
-        `refrigerant: ${refrigerant} is of class ${safetyClass}, this limit is for class 2L; ${WHERE[safetyClass] ?? ""}`,
+        `refrigerant: ${refrigerant} is class ${safetyClass}, this limit is for class 2L; ${WHERE[safetyClass] ?? ""}`,
       );
     trace.lookup({
       table: "Lower flammability limit, the lower one published",

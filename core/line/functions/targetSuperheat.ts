@@ -14,7 +14,7 @@ export const lineTargetSuperheat = cellFunction({
   summary: "Target superheat of a fixed-orifice machine on its outdoor coil.",
   keywords: ["charging", "fixed orifice", "piston"],
   details: [
-    "(3 × wet bulb − 80 − dry bulb)/2 in °F. Below 5 °F no target exists: the machine can't be charged by superheat then.",
+    "(3 × wet bulb − 80 − dry bulb)/2 in °F. Below 5 °F there is no target: the machine can't be charged by superheat then.",
   ],
   args: {
     indoorWetBulb: quantity("temperature", "wet bulb of the air entering the indoor coil", {
@@ -49,7 +49,7 @@ export const lineTargetSuperheat = cellFunction({
     const target = step(rule, { WB: indoorWetBulb, DB: outdoorDryBulb });
     if (target < us("temperature difference", 5))
       throw notAvailable(
-        `the target comes to ${show(target, "temperature difference", system)}, under ${show(us("temperature difference", 5), "temperature difference", system)}: the machine can't be charged by superheat at these conditions`,
+        `the target is ${show(target, "temperature difference", system)}, under ${show(us("temperature difference", 5), "temperature difference", system)}: the machine can't be charged by superheat at these conditions`,
       );
     return target;
   },

@@ -17,7 +17,7 @@ const gasTemperature = (about: string) =>
 export const lineTestPressure = cellFunction({
   id: "LINE.TESTPRESSURE",
   topic: "line",
-  summary: "What the nitrogen gauge should read after a change of temperature.",
+  summary: "Pressure that the nitrogen gauge should read after a change of temperature.",
   keywords: ["nitrogen test", "leak test", "standing pressure"],
   details: ["Ideal gas in a closed system; gauge pressures over 101.325 kPa (14.696 psi)."],
   args: {
@@ -40,7 +40,7 @@ export const lineTestPressure = cellFunction({
       expected: 147,
       tolerance: 0.1,
       source: "ufgs15652",
-      remark: "0.3 psi for each °F",
+      remark: "0.3 psi per °F",
     },
   ],
   compute({ pressure, then, now }, { step }) {

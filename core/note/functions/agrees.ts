@@ -5,10 +5,10 @@ import { NO_VALUE, listResult, quantityResult, wordResult } from "../../kernel/d
 export const noteAgrees = cellFunction({
   id: "NOTE.AGREES",
   topic: "note",
-  summary: "Compares a value worked by hand with a computed one and says whether they agree.",
+  summary: "Compares a hand calculation with a computed value and states whether they agree.",
   keywords: ["compare", "verify", "hand calculation", "tolerance"],
   args: {
-    byHand: quantity("number", "the value worked by hand"),
+    byHand: quantity("number", "value from a hand calculation"),
     computed: quantity("number", "the computed value, in the same unit"),
     tolerance: quantity("fraction", "difference allowed, as a fraction of the computed value", {
       from: 0,
@@ -17,7 +17,7 @@ export const noteAgrees = cellFunction({
   },
   returns: listResult("verdict", {
     verdict: wordResult("agrees or differs"),
-    difference: quantityResult("number", "by hand less computed"),
+    difference: quantityResult("number", "hand calculation less computed value"),
     share: quantityResult("fraction", "difference as a fraction of the computed value"),
     allowed: quantityResult("number", "difference allowed"),
   }),

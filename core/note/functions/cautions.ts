@@ -9,7 +9,7 @@ import { ARGUMENTS, FUNCTION, functionNamed } from "../args";
 export const noteCautions = cellFunction({
   id: "NOTE.CAUTIONS",
   topic: "note",
-  summary: "Without arguments the caution rules of a function; with them those that these arguments raise.",
+  summary: "The caution rules of a function; with arguments, those that the arguments raise.",
   keywords: ["warnings", "safety", "limits"],
   args: { function: FUNCTION, arguments: ARGUMENTS },
   returns: gridResult("cautions"),
@@ -33,9 +33,9 @@ export const noteCautions = cellFunction({
       const none = [["", "", "This function has no caution rules of its own.", ""]];
       return [["severity", "code", "rule", "source"], ...(rules.length > 0 ? rules : none)];
     }
-    const told = explain(compile(definition), raw, catalogue, { steps: false });
-    if (isFault(told.out)) throw told.out;
-    const raised = told.cautions.map(({ severity, code, text }) => [severity, code, text]);
+    const explanation = explain(compile(definition), raw, catalogue, { steps: false });
+    if (isFault(explanation.out)) throw explanation.out;
+    const raised = explanation.cautions.map(({ severity, code, text }) => [severity, code, text]);
     return [
       ["severity", "code", "note"],
       ...(raised.length > 0 ? raised : [["", "", "No caution is raised by these arguments."]]),

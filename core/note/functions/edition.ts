@@ -5,7 +5,7 @@ import { wordResult } from "../../kernel/define/result";
 export const noteEdition = cellFunction({
   id: "NOTE.EDITION",
   topic: "note",
-  summary: "The edition of these functions, to stamp a sheet with.",
+  summary: "The edition of these functions, to record on a sheet.",
   keywords: ["version"],
   args: {},
   returns: wordResult("edition text"),

@@ -8,7 +8,7 @@ import { FUNCTION, functionNamed } from "../args";
 export const noteInputs = cellFunction({
   id: "NOTE.INPUTS",
   topic: "note",
-  summary: "The input block of a function, to fill in: label, default, unit, what it is.",
+  summary: "The input block of a function, to fill in: label, default, unit, description.",
   keywords: ["block", "template", "labels"],
   args: { function: FUNCTION, units: UNITS },
   returns: gridResult("labels, defaults, units"),

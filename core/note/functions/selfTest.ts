@@ -10,7 +10,7 @@ export const noteSelfTest = cellFunction({
   summary: "Runs every published check and shows expected, computed and verdict.",
   keywords: ["verification", "validation", "published values"],
   details: [
-    "Takes part of a second the first time, then it is remembered. The panel runs the checks of the slow functions too.",
+    "The first run takes part of a second; then the result is cached. The panel also runs the checks of the slow functions.",
   ],
   args: {},
   returns: gridResult("checks"),

@@ -7,7 +7,7 @@ import { NUMBERS_HEAD, workingLines } from "../../kernel/explain/working";
 import { ARGUMENTS, FUNCTION, functionNamed } from "../args";
 import { resultRows } from "../resultRows";
 
-/** The most rows that a working spills. */
+/** The most rows of a working in cells. */
 const MOST_ROWS = 200;
 
 export const noteWorking = cellFunction({
@@ -16,7 +16,7 @@ export const noteWorking = cellFunction({
   summary: "The working of a calculation: arguments, then every step with equation, numbers, value, unit, source.",
   keywords: ["show steps", "explain", "hand check", "audit"],
   details: [
-    "Numbers inside equations stand in strict SI (m, kg, s, K, Pa, W); properties, solutions, sums and means are told with their units; values stand in the units of the call.",
+    "Numbers inside equations are in strict SI (m, kg, s, K, Pa, W); properties, solutions, sums and means carry their units; values are in the units of the call.",
   ],
   args: { function: FUNCTION, arguments: ARGUMENTS },
   returns: gridResult("arguments and steps"),
@@ -31,9 +31,9 @@ export const noteWorking = cellFunction({
   ],
   compute({ function: name, arguments: raw }, { catalogue }) {
     const definition = functionNamed(catalogue, name);
-    const told = explain(compile(definition), raw, catalogue);
-    if (isFault(told.out)) throw told.out;
-    const inputs = told.args.map(({ label, about, value, unit, given }) => [
+    const explanation = explain(compile(definition), raw, catalogue);
+    if (isFault(explanation.out)) throw explanation.out;
+    const inputs = explanation.args.map(({ label, about, value, unit, given }) => [
       "input",
       label,
       given ? about : `${about} (default)`,
@@ -41,7 +41,7 @@ export const noteWorking = cellFunction({
       unit,
       "",
     ]);
-    const steps = workingLines(told.steps, told.system).map((line) => [
+    const steps = workingLines(explanation.steps, explanation.system).map((line) => [
       line.number,
       line.says,
       line.numbers,
@@ -50,7 +50,7 @@ export const noteWorking = cellFunction({
       line.source,
     ]);
     const head = ["step", "what", NUMBERS_HEAD, "value", "unit", "source"];
-    const results = resultRows(definition, told.out, told.system);
+    const results = resultRows(definition, explanation.out, explanation.system);
     const room = MOST_ROWS - 1 - inputs.length - results.length - 1;
     const shown = steps.slice(0, room);
     const left = steps.length - shown.length;

@@ -1,7 +1,7 @@
 /**
  * Loss constants of fittings. Three constants: R. Darby, as in Silverberg & Darby, Chem. Eng. 106 (July 1999) 101;
  * K = K1/Re + Ki (1 + Kd/NPS^0.3). Two constants: W. B. Hooper, Chem. Eng. (24 August 1981) 97; K = K1/Re + Kinf (1 + 1/ID).
- * NPS and ID in inches. Screwed rows stand for PVC socket fittings, whose turns are as sharp; they reproduce PVC tables of
+ * NPS and ID in inches. Screwed rows serve for PVC socket fittings, whose turns are as sharp; they reproduce PVC tables of
  * equivalent length where the flanged rows read a third low. The three-way valve is a plug valve's branch, from memory.
  */
 export interface FittingConstants {

@@ -1,4 +1,4 @@
-/** Tables of PVC pipework: derating, hanger spacing, solvent cement. As printed in plastics manuals, see each head. */
+/** Tables of PVC pipework: derating, hanger spacing, solvent cement. As printed in plastics manuals; each table names its source. */
 
 /** Share of the 73 °F pressure rating left at a water temperature, °F. Machinery's Handbook 31 table 14; other sheets print 0.51 at 110 and 0.31 at 130 °F, one 0.90 at 80 °F. */
 export const DERATING: readonly (readonly [number, number])[] = [
@@ -22,7 +22,7 @@ export interface SupportRow {
   readonly spacing: readonly number[];
 }
 
-/** Hanger spacing of PVC pipe filled with water, ft; hanger spacing table of plastics manuals. Codes may ask closer. */
+/** Hanger spacing of PVC pipe filled with water, ft; hanger spacing table of plastics manuals. Codes may require less. */
 export const SUPPORT: readonly SupportRow[] = [
   { size: "1 in", schedule: "40", spacing: [5.5, 5, 4.5, 3, 2.5] },
   { size: "1-1/2 in", schedule: "40", spacing: [6, 5.5, 5, 3.5, 3] },
@@ -33,7 +33,7 @@ export const SUPPORT: readonly SupportRow[] = [
   { size: "1 in", schedule: "80", spacing: [6, 5.5, 5, 3.5, 3] },
   { size: "1-1/2 in", schedule: "80", spacing: [6.5, 6, 5.5, 3.5, 3.5] },
   { size: "2 in", schedule: "80", spacing: [7, 6.5, 6, 4, 3.5] },
-  // At 80 °F the source prints 7.5 again, taken for a misprint: the smaller pipe's value stands here, on the safe side.
+  // At 80 °F the source prints 7.5 again, probably a misprint: this uses the smaller pipe's value, on the safe side.
   { size: "2-1/2 in", schedule: "80", spacing: [7.5, 6.5, 6.5, 4.5, 4] },
   { size: "3 in", schedule: "80", spacing: [8, 7.5, 7, 4.5, 4] },
   { size: "4 in", schedule: "80", spacing: [9, 8.5, 7.5, 5, 4.5] },

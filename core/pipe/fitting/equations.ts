@@ -1,4 +1,4 @@
-/** Equations of losses in fittings. Strict SI; the papers' inches stand in the forms. */
+/** Equations of losses in fittings. Strict SI; the forms convert to the papers' inches. */
 import { equation, symbol } from "../../kernel/define/equation";
 import { GRAVITY } from "../../numeric/constants";
 
@@ -34,7 +34,7 @@ export const suddenContraction = equation({
   form: "K = 0.5 * (1 - (D / Db)^2)",
   kind: "number",
   symbols: { D: symbol("diameter", "smaller bore", 0.013, 0.1), Db: symbol("diameter", "larger bore", 0.11, 0.21) },
-  validity: "sudden contraction, on the safe side of a tapered reducer",
+  validity: "sudden contraction, conservative for a tapered reducer",
   source: "craneTp410",
   code: (x) => 0.5 * (1 - (x.D / x.Db) ** 2),
 });

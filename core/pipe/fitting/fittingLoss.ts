@@ -50,7 +50,7 @@ export const equivalentLength = (fitting: Fitting, size: string): number | undef
   return feet === undefined ? undefined : us("length", feet);
 };
 
-/** Water in a pipe: what a fitting's coefficient hangs on. */
+/** Water flow in a pipe, on which a fitting's coefficient depends. */
 export interface Flowing {
   readonly re: number;
   /** m */
@@ -62,7 +62,7 @@ export interface Flowing {
 const reducerCoefficient = (item: FittingCase, D: number, trace: Trace): number => {
   const sizes = PVC_PIPE.filter(({ schedule }) => schedule === item.schedule);
   const larger = sizes[sizes.findIndex(({ size }) => size === item.size) + 1];
-  if (!larger) throw notAvailable(`size: no larger pipe than ${item.size} stands in the table`);
+  if (!larger) throw notAvailable(`size: the table has no pipe larger than ${item.size}`);
   return trace.step(suddenContraction, { D, Db: boreOf(larger.size, item.schedule, item.bore, trace) });
 };
 
@@ -87,7 +87,7 @@ const coefficientBy = (
   return Le === undefined ? undefined : trace.step(equivalentCoefficient, { f, Le, D });
 };
 
-/** A coefficient that no method but this table has: couplings, entrances, exits, reducers. */
+/** A coefficient that only this table has: couplings, entrances, exits, reducers. */
 const sharedCoefficient = (item: FittingCase, D: number, trace: Trace): number | undefined => {
   if (item.fitting === "reducer") return reducerCoefficient(item, D, trace);
   const { constant } = constantsOf(item.fitting);
@@ -112,15 +112,16 @@ export const fittingMethodSpread = (item: FittingCase, flowing: Flowing, chosen:
     : `${Math.min(chosen, ...others).toFixed(2)} to ${Math.max(chosen, ...others).toFixed(2)}`;
 };
 
-/** What the other methods would read, for the working. */
+/** Coefficients by the other methods, for the working. */
 const traceOtherMethods = (item: FittingCase, flowing: Flowing, chosen: number, trace: Trace): void =>
   trace.within("The other methods", () => {
     for (const each of FITTING_METHODS) if (each !== item.method) coefficientBy(each, item, flowing, trace);
     const spread = fittingMethodSpread(item, flowing, chosen);
-    if (spread !== undefined) trace.remark(`Coefficients run from ${spread}: published methods differ 2 to 3 times.`);
+    if (spread !== undefined)
+      trace.remark(`Coefficients range from ${spread}: published methods differ by a factor of 2 to 3.`);
   });
 
-/** Whether a fitting's coefficient is one for all methods: no friction factor goes into it. */
+/** Whether all methods share a fitting's coefficient, which then needs no friction factor. */
 export const isShared = (fitting: Fitting): boolean => {
   const { three, two } = constantsOf(fitting);
   return three === undefined && two === undefined;
@@ -131,7 +132,7 @@ export const coefficientOf = (item: FittingCase, flowing: Flowing, trace: Trace 
   const K = sharedCoefficient(item, flowing.D, trace) ?? coefficientBy(item.method, item, flowing, trace);
   if (K === undefined)
     throw notAvailable(
-      `fitting: the ${item.method} method has no constants for a ${item.fitting} of ${item.size}; take three-constant`,
+      `fitting: the ${item.method} method has no constants for a ${item.fitting} of ${item.size}; use three-constant`,
     );
   return K;
 };

@@ -8,7 +8,7 @@ export const pipeBore = cellFunction({
   topic: "pipe",
   summary: "Bore of PVC pipe by nominal size and schedule.",
   keywords: ["inside diameter", "ID"],
-  details: ["The published average bore lies 0.5 to 3.3 % below the bore left by the minimum wall."],
+  details: ["The published average bore is 0.5 to 3.3 % below the bore with minimum wall."],
   args: { size: NOMINAL_SIZE, schedule: SCHEDULE, bore: BORE_RULE },
   returns: quantityResult("diameter", "bore"),
   cautions: [],

@@ -17,7 +17,7 @@ export const pipeCement = cellFunction({
   summary: "Solvent cement and primer for a list of joints.",
   keywords: ["glue", "take-off", "primer"],
   details: [
-    "Joints per quart as printed in plastics manuals; a quart of primer serves twice the joints (common practice). The labels govern. Sizes that the table lacks count as the next larger one.",
+    "Joints per quart as printed in plastics manuals; a quart of primer serves twice the joints (common practice). The labels govern. Sizes missing from the table count as the next larger one.",
   ],
   args: {
     joints: rows(

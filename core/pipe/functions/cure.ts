@@ -14,7 +14,7 @@ const HOUR = 3600;
 const HUMID = 0.6;
 const LONGER = 1.5;
 
-/** Which of the three air bands of the table: 60–100, 40–60, 0–40 °F. */
+/** The column of the table's three air bands: 60–100, 40–60, 0–40 °F. */
 const bandOf = (air: number): 0 | 1 | 2 => (air >= degF(60) ? 0 : air >= degF(40) ? 1 : 2);
 
 export const pipeCure = cellFunction({
@@ -23,7 +23,7 @@ export const pipeCure = cellFunction({
   summary: "Set and cure times of solvent-cemented PVC joints.",
   keywords: ["solvent cement", "glue", "drying time", "pressure test"],
   details: [
-    "After ASTM D2855 practice; the cement's label governs. Relative humidity above 60 % takes half as long again.",
+    "After ASTM D2855 practice; the cement's label governs. Relative humidity above 60 % adds half to the times.",
   ],
   args: {
     size: NOMINAL_SIZE,

@@ -33,9 +33,9 @@ export const pipeDrainCover = cellFunction({
   summary: "Flow through each drain cover with one blocked, and suction velocities.",
   keywords: ["main drain", "suction outlet", "entrapment", "VGB", "APSP-16", "cover rating"],
   details: [
-    "The whole flow of the pump is taken through the drains, as with the skimmers shut. With one of n like covers blocked the others share it: each is to be marked for Q / (n − 1), two drains each for all of it.",
-    "The flow marked on a cover holds for floor or wall and for the pipe behind it; the pipe is a second, often lower limit: 6 ft/s between drains and tee by common pool standards, 3 ft/s in some, 1.5 ft/s through a cover in some states' public pools.",
-    "For a check before a bigger pump or a bypass goes in, not for a design: covers expire, and local code and a licensed pool contractor decide.",
+    "The whole pump flow goes through the drains, as with the skimmers shut. With one of n equal covers blocked the others share it: each must be marked for Q / (n − 1), two drains each for the whole flow.",
+    "The flow marked on a cover is for floor or wall and for the pipe behind it; the pipe sets a second, often lower limit: 6 ft/s between drains and tee by common pool standards, 3 ft/s in some, 1.5 ft/s through a cover in some states' public pools.",
+    "For a check before adding a bigger pump or a bypass, not for a design: covers expire, and local code and a licensed pool contractor decide.",
   ],
   args: { inputs: INPUTS },
   returns: listResult("flow through the covers", {
@@ -45,7 +45,7 @@ export const pipeDrainCover = cellFunction({
     coverVelocity: quantityResult("velocity", "through the cover, one blocked"),
     branchVelocity: quantityResult("velocity", "in a drain's pipe, one blocked"),
     trunkVelocity: quantityResult("velocity", "in the pipe to the pump"),
-    finding: wordResult("flow beside the rating"),
+    finding: wordResult("flow against the rating"),
   }),
   facts: { coverRating: "water flow", suctionVelocity: "velocity" },
   cautions: [

@@ -12,7 +12,7 @@ export const pipeEquivalent = cellFunction({
   summary: "Length of straight PVC pipe that loses as much as a fitting.",
   keywords: ["equivalent length"],
   details: [
-    "The first of three published PVC tables; they differ two to three times. An equivalent length is tied to the friction factor that made it.",
+    "The first of three published PVC tables, which differ by a factor of two to three. An equivalent length is valid only with the friction factor behind it.",
   ],
   args: { fitting: FITTING, size: NOMINAL_SIZE },
   returns: quantityResult("length", "equivalent length"),

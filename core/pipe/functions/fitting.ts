@@ -12,14 +12,14 @@ export const pipeFitting = cellFunction({
   summary: "Head lost in equal PVC fittings.",
   keywords: ["elbow", "tee", "valve", "minor loss", "K factor"],
   details: [
-    "Couplings and unions K 0.04, sharp entrance 0.5, exit 1.0. A reducer counts from the next larger size, on the smaller bore.",
+    "Couplings and unions K 0.04, sharp entrance 0.5, exit 1.0. A reducer runs from the next larger size; its coefficient is on the smaller bore.",
     "Socket fittings of PVC turn as sharply as screwed ones: the methods' screwed rows are used.",
   ],
   args: {
     fitting: FITTING,
     size: NOMINAL_SIZE,
     flow: WATER_FLOW,
-    count: quantity("count", "number of such fittings", { from: 0, to: 1000, whole: true }).default(1),
+    count: quantity("count", "number of fittings", { from: 0, to: 1000, whole: true }).default(1),
     schedule: SCHEDULE,
     water: LOOP_WATER,
     method: choice("FittingMethod", FITTING_METHODS, "method of the loss coefficient").default("three-constant"),

@@ -12,8 +12,8 @@ export const pipeHeadLoss = cellFunction({
   summary: "Friction head lost in a straight run of PVC pipe.",
   keywords: ["pressure drop", "friction loss", "pump head", "Hazen-Williams", "Darcy"],
   details: [
-    "Fittings come on top. Wall roughness of PVC 0.0015 mm; laminar below Reynolds number 2,040, Colebrook above.",
-    "Published friction tables for C = 150 are often worked with the inside diameters of steel pipe and read 6 to 7 % low for PVC.",
+    "Fittings are extra. Wall roughness of PVC 0.0015 mm; laminar below Reynolds number 2,040, Colebrook above.",
+    "Published friction tables for C = 150 often use the inside diameters of steel pipe and read 6 to 7 % low for PVC.",
   ],
   args: {
     flow: WATER_FLOW,
@@ -49,7 +49,7 @@ export const pipeHeadLoss = cellFunction({
       expected: 2.62,
       tolerance: 0.079,
       source: "illinois906",
-      remark: "The table fits an inside diameter of 2.067 in, which the minimum wall gives too.",
+      remark: "The table fits an inside diameter of 2.067 in, which the minimum wall also gives.",
     },
     {
       inputs: { flow: 9.32175006, size: "1/2 in", length: 100, water: "10 degC", bore: "minimum wall" },

@@ -20,7 +20,7 @@ const ITEM = {
   ).optional(),
   loss: quantity("head", "head lost at the known flow", { above: 0 }).optional(),
   knownFlow: quantity("water flow", "flow at which the loss is known", { above: 0 }).optional(),
-  side: choice("LoopSide", ["suction", "return"], "before or behind the pump").default("return"),
+  side: choice("LoopSide", ["suction", "return"], "before or after the pump").default("return"),
   flowCoefficient: quantity("number", "flow coefficient Cv of a valve: gpm at 1 psi", { above: 0 }).optional(),
 };
 
@@ -35,12 +35,12 @@ const isCleanFilter = ({ what }: LoopItem): boolean => /filter/i.test(what) && !
 export const pipeLoop = cellFunction({
   id: "PIPE.LOOP",
   topic: "pipe",
-  summary: "Head that a pool loop takes, row by row, with subtotals of suction and return and its system curve.",
+  summary: "Head loss of a pool loop, row by row, with subtotals of suction and return and its system curve.",
   keywords: ["total dynamic head", "TDH", "system curve", "pressure drop of the loop", "take-off", "filter"],
   details: [
-    "Columns: what, size, length or count, loss, known flow, side, flow coefficient; a header row may put them in another order. A loss in psi counts as a head of water at 60 °F (62.37 lb/ft³): 1 psi is 2.309 ft.",
-    "Pipe by Darcy and Weisbach, fittings by the three-constant method, both on the average bore; other parts by their loss at a known flow, which rises with the flow squared, or by their flow coefficient. A fitting with a known loss of its own takes that.",
-    "The velocity of a sum is the highest of its rows. The system curve h = k Q² is exact at this flow only: its coefficients add up, static head is not in it.",
+    "Columns: what, size, length or count, loss, known flow, side, flow coefficient; a header row may reorder them. A loss in psi counts as a head of water at 60 °F (62.37 lb/ft³): 1 psi is 2.309 ft.",
+    "Pipe by Darcy and Weisbach, fittings by the three-constant method, both on the average bore; other parts by their loss at a known flow, which rises with the flow squared, or by their flow coefficient. A fitting with a known loss uses that.",
+    "A sum shows the highest velocity of its rows. The system curve h = k Q² is exact at this flow only: its coefficients add up; it excludes static head.",
   ],
   args: {
     items: rows(ITEM, "rows: what, size, length or count, [loss], [known flow], [side], [flow coefficient]", {

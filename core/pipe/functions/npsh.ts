@@ -17,12 +17,12 @@ export const pipeNpsh = cellFunction({
   summary: "Net positive suction head available at a pump.",
   keywords: ["suction", "cavitation", "suction lift"],
   details: [
-    "Open water surface, no margin inside: handbooks take off 2 ft more. A closed filter or vessel before the pump changes the surface pressure.",
+    "Open water surface, no margin included: handbooks subtract 2 ft more. A closed filter or vessel before the pump changes the surface pressure.",
   ],
   args: {
     altitude: ALTITUDE,
     water: WATER_TEMPERATURE,
-    lift: quantity("head", "how far the water lies below the pump (above: negative)", {
+    lift: quantity("head", "height of the pump above the water (below: negative)", {
       from: head(-100),
       to: head(35),
       usual: [head(-12), head(15)],
@@ -37,7 +37,7 @@ export const pipeNpsh = cellFunction({
       expected: 37.06,
       tolerance: 0.12,
       source: "hydraulicsTexts",
-      remark: "handbook example 33.9 + 6 − 0.839 − 2 − 2 = 35.06 holds a margin of 2 ft",
+      remark: "handbook example 33.9 + 6 − 0.839 − 2 − 2 = 35.06 includes a margin of 2 ft",
     },
     {
       inputs: { altitude: 0, water: 10, lift: 2.5, suctionLoss: 0.8, units: "SI" },

@@ -23,7 +23,7 @@ const checkCurve = (curve: PumpAndSystem["pumpCurve"]): void => {
   const place = curve.findIndex(({ flow }, i) => i > 0 && flow <= (curve[i - 1]?.flow ?? 0));
   if (place > 0)
     throw valueError(
-      `pumpCurve: flows must rise from row to row, got ${quantityMark("water flow", curve[place]?.flow ?? 0)} behind ${quantityMark("water flow", curve[place - 1]?.flow ?? 0)}`,
+      `pumpCurve: flows must rise from row to row, got ${quantityMark("water flow", curve[place]?.flow ?? 0)} after ${quantityMark("water flow", curve[place - 1]?.flow ?? 0)}`,
     );
 };
 
@@ -40,7 +40,7 @@ export const pipeOperating = cellFunction({
   details: [
     "A head given in psi or kPa counts as a column of water at 60 °F (62.37 lb/ft³): 1 psi is 2.309 ft.",
     "System: H = static + (known − static) × (Q/known flow)²; the known head is total, static included. In a closed-over pool loop the static head is near zero.",
-    "The pump curve runs through its points as a monotone cubic, without overshoot; it is not carried beyond its first and last point.",
+    "The pump curve is a monotone cubic through its points, without overshoot; it isn't extrapolated beyond its first and last point.",
     "Speed by the affinity laws (flow by speed, head by its square). Two pumps are equal: in series their heads add up, in parallel their flows.",
   ],
   args: {
@@ -55,7 +55,7 @@ export const pipeOperating = cellFunction({
     speed: quantity("number", "speed, as a fraction of the curve's", { above: 0, to: 2, usual: [0.3, 1.2] }).default(1),
     pumps: choice("PumpSet", PUMP_SETS, "one pump, or two equal ones").default("one"),
   },
-  returns: listResult("where they meet", {
+  returns: listResult("the operating point", {
     flow: quantityResult("water flow", "flow"),
     head: quantityResult("head", "total head"),
     frictionHead: quantityResult("head", "head less static head"),

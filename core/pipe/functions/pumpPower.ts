@@ -6,13 +6,13 @@ import { quantityResult } from "../../kernel/define/result";
 import { densityOfWater } from "../../water/equations";
 import { pumpPowerEquation as equationOfPower } from "../equations";
 
-/** Density is taken at 60 °F: within 0.5 % for any pool. */
+/** Temperature for the density, 60 °F: within 0.5 % for any pool. */
 const WATER = us("temperature", 60);
 
 export const pipePumpPower = cellFunction({
   id: "PIPE.PUMPPOWER",
   topic: "pipe",
-  summary: "Power that a pump takes for a flow and a head.",
+  summary: "Power that a pump needs for a flow and a head.",
   keywords: ["horsepower", "pump energy", "wire to water"],
   details: [
     "A head given in psi or kPa counts as a column of water at 60 °F (62.37 lb/ft³): 1 psi is 2.309 ft.",

@@ -10,7 +10,7 @@ export const pipeSupport = cellFunction({
   topic: "pipe",
   summary: "Distance between hangers of PVC pipe filled with water.",
   keywords: ["hanger spacing", "supports"],
-  details: ["Codes may ask closer: 3 ft up to 1 in, 4 ft above. Heavy valves get supports of their own."],
+  details: ["Codes may require less: 3 ft up to 1 in, 4 ft above. Support heavy valves separately."],
   args: { size: NOMINAL_SIZE, water: WATER_TEMPERATURE, schedule: SCHEDULE },
   returns: quantityResult("length", "hanger spacing"),
   cautions: [{ rule: hotPlastic, raisedBy: { size: "2 in", water: 115 } }],

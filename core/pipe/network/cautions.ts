@@ -13,7 +13,7 @@ export const fastSuction = caution({
   needs: { suctionVelocity: "velocity" },
   when: ({ suctionVelocity }) => suctionVelocity > SUCTION_LIMIT,
   message: ({ suctionVelocity }, show) =>
-    `Suction lines run at up to ${show(suctionVelocity, "velocity")}, above the ${show(SUCTION_LIMIT, "velocity")} of common pool standards (some editions: 8 ft/s): look up which edition is law at the place, take a larger pipe or less flow.`,
+    `Suction lines run at up to ${show(suctionVelocity, "velocity")}, above the ${show(SUCTION_LIMIT, "velocity")} of common pool standards (some editions: 8 ft/s): check which edition is law locally, use a larger pipe or less flow.`,
 });
 
 export const fastReturn = caution({
@@ -24,14 +24,14 @@ export const fastReturn = caution({
   needs: { returnVelocity: "velocity" },
   when: ({ returnVelocity }) => returnVelocity > RETURN_LIMIT,
   message: ({ returnVelocity }, show) =>
-    `Return lines run at up to ${show(returnVelocity, "velocity")}, above the ${show(RETURN_LIMIT, "velocity")} of common pool standards: look up which edition is law at the place, take a larger pipe or less flow.`,
+    `Return lines run at up to ${show(returnVelocity, "velocity")}, above the ${show(RETURN_LIMIT, "velocity")} of common pool standards: check which edition is law locally, use a larger pipe or less flow.`,
 });
 
 export const drainCover = caution({
   code: "PIPE-DRAIN-COVER",
   severity: "Danger",
   source: "vgbAct",
-  description: "A change of pump, pipe or flow can pass the rated flow of a drain cover: suction entrapment.",
+  description: "A change of pump, pipe or flow can exceed the rated flow of a drain cover: suction entrapment.",
   needs: {},
   when: () => true,
   message: () =>
@@ -46,18 +46,18 @@ export const smallExchangerLoss = caution({
   needs: { exchangerLoss: "head", portsLoss: "head" },
   when: ({ exchangerLoss, portsLoss }) => exchangerLoss < portsLoss,
   message: ({ exchangerLoss, portsLoss }, show) =>
-    `The exchanger's ${show(exchangerLoss, "head")} is less than two 3 in ports lose (${show(portsLoss, "head")}): the bundle's only? Take the maker's drop, or EXCHANGER.COIL's "water drop".`,
+    `The exchanger's ${show(exchangerLoss, "head")} is less than two 3 in ports lose (${show(portsLoss, "head")}): the bundle's only? Use the maker's drop, or EXCHANGER.COIL's "water drop".`,
 });
 
 export const coverOverrated = caution({
   code: "PIPE-COVER-RATING",
   severity: "Danger",
   source: "vgbAct",
-  description: "With one cover blocked the others pass their marked flow.",
+  description: "With one cover blocked the others exceed their marked flow.",
   needs: { flowOneBlocked: "water flow", coverRating: "water flow" },
   when: ({ flowOneBlocked, coverRating }) => flowOneBlocked > coverRating,
   message: ({ flowOneBlocked, coverRating }, show) =>
-    `With one cover blocked each other carries ${show(flowOneBlocked, "water flow")}, marked for ${show(coverRating, "water flow")}: entrapment. Less flow, more or larger covers.`,
+    `With one cover blocked each of the others carries ${show(flowOneBlocked, "water flow")}, marked for ${show(coverRating, "water flow")}: entrapment. Reduce flow or add covers.`,
 });
 
 export const cleanFilter = caution({
@@ -68,7 +68,7 @@ export const cleanFilter = caution({
   needs: { cleanFilter: "yes/no" },
   when: ({ cleanFilter }) => cleanFilter,
   message: (_, show) =>
-    `The filter row does not say "dirty": before cleaning it loses ${show(us("head", 18.5), "head")} to ${show(us("head", 23), "head")} more than clean. Work the loop once with each: the least flow must still suit exchanger and flow switch.`,
+    `The filter row does not say "dirty": before cleaning it loses ${show(us("head", 18.5), "head")} to ${show(us("head", 23), "head")} more than clean. Run the loop with each: the lower flow must still suit exchanger and flow switch.`,
 });
 
 export const unstableCurve = caution({
@@ -90,16 +90,16 @@ export const endOfCurve = caution({
   needs: { placeOnCurve: "fraction", flow: "water flow" },
   when: ({ placeOnCurve }) => placeOnCurve > 0.9,
   message: ({ flow }, show) =>
-    `${show(flow, "water flow")} lies in the last tenth of the pump curve: suction head needed is highest there and the motor may be overloaded. Check PIPE.NPSH against the maker's requirement, or throttle.`,
+    `${show(flow, "water flow")} is in the last tenth of the pump curve: required suction head is highest there and the motor may be overloaded. Check PIPE.NPSH against the maker's requirement, or throttle.`,
 });
 
 export const slowPump = caution({
   code: "PIPE-SLOW-PUMP",
   severity: "Caution",
   source: "commonPractice",
-  description: "Far below its own speed a pump may not prove flow, and the affinity laws overstate the saving.",
+  description: "Far below full speed a pump may not prove flow, and the affinity laws overstate the saving.",
   needs: { speed: "number", flow: "water flow" },
   when: ({ speed }) => speed < 0.5,
   message: ({ speed, flow }, show) =>
-    `At ${Math.round(speed * 100)} % of the curve's speed (${show(flow, "water flow")}) check that the flow switch closes, that the exchanger has its least flow, and that the filter works. The affinity laws leave out losses of motor and drive.`,
+    `At ${Math.round(speed * 100)} % of the curve's speed (${show(flow, "water flow")}) check that the flow switch closes, that the exchanger has its least flow, and that the filter works. The affinity laws ignore losses of motor and drive.`,
 });

@@ -39,7 +39,7 @@ export const knownLoss = equation({
     Q,
     Qk,
   },
-  validity: "turbulent flow through a component that stays as it is",
+  validity: "turbulent flow through an unchanged component",
   source: "hydraulicsTexts",
   code: (x) => x.n * x.hk * (x.Q / x.Qk) ** 2,
 });
@@ -81,7 +81,7 @@ export const curveCoefficient = equation({
 
 const part = (about: string) => symbol("head", about, 0.01, 30);
 
-/** The closing check of a loop's working. */
+/** The final check of a loop's working. */
 export const sidesClose = relation({
   name: "Suction and return make the total",
   form: "H = hs + hr",

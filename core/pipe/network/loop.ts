@@ -1,4 +1,4 @@
-/** The head that a loop takes, row by row. */
+/** The head loss of a loop, row by row. */
 import { sumOf } from "../../numeric/series";
 import { normalizeKey } from "../../kernel/define/argument";
 import { valueError } from "../../kernel/values/fault";
@@ -43,7 +43,7 @@ export interface LoopLine {
   readonly systemCurve: number;
 }
 
-/** The word for a run of pipe, in any case and spacing: beside it a number is a length. */
+/** The word for a run of pipe, in any case and spacing: its number is a length. */
 export const PIPE_WORD = "pipe";
 
 interface Loss {
@@ -60,7 +60,7 @@ const sizeOf = ({ what, size }: LoopItem): string => {
   return size;
 };
 
-/** Sizes in which pipe runs: only there the working needs the friction factor. */
+/** Sizes with straight pipe: only these need the friction factor in the working. */
 const runsOf = (items: readonly LoopItem[]): ReadonlySet<string> =>
   new Set(items.flatMap((item) => (isPipe(item) && item.size !== undefined ? [item.size] : [])));
 
@@ -73,7 +73,7 @@ const countOf = ({ what, lengthOrCount }: LoopItem): number => {
 
 const pipeLoss = (item: LoopItem, water: LoopWater, trace: Trace): Loss => {
   if (item.lengthOrCount === undefined)
-    throw valueError(`items, ${item.what}: length or count: is blank: the length of the pipe is needed`);
+    throw valueError(`items, ${item.what}: length or count: is blank: a pipe needs its length`);
   const { D, v, f } = water.within(sizeOf(item));
   const head = trace.step(darcyWeisbach, { f, L: item.lengthOrCount, D, v });
   const coefficient = trace.step(lossCoefficientOf, { h: head, v });
@@ -89,13 +89,13 @@ const fittingRow = (item: LoopItem, fitting: Fitting, water: LoopWater, trace: T
   return { head, velocity: v, coefficient: K, method: isShared(fitting) ? "loss coefficient" : "three-constant" };
 };
 
-/** A part known by the loss at one flow, or a valve by its flow coefficient; undefined where neither is given. */
+/** A part by its loss at one flow, or a valve by its flow coefficient; undefined if neither is given. */
 const componentLoss = (item: LoopItem, water: LoopWater, trace: Trace): Loss | undefined => {
   const { loss, knownFlow, flowCoefficient, what } = item;
   if (loss === undefined && flowCoefficient === undefined) return undefined;
   if (isPipe(item))
     throw valueError(
-      `items, ${what}: a pipe's loss is found from its length: give a known loss or flow coefficient a row of its own`,
+      `items, ${what}: a pipe's loss follows from its length: put a known loss or flow coefficient in its own row`,
     );
   if (loss !== undefined && flowCoefficient !== undefined)
     throw valueError(`items, ${what}: give the loss at a known flow or the flow coefficient, not both`);

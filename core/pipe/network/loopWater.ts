@@ -1,4 +1,4 @@
-/** The loop's water, worked out once for each size: rows of a loop share velocity, friction factor and coefficients. */
+/** The loop's water, computed once per size: rows of a loop share velocity, friction factor and coefficients. */
 import { silent, traceFor, type Trace } from "../../kernel/define/steps";
 import { densityOfWater, viscosityOfWater } from "../../water/equations";
 import type { Fitting } from "../data/fittings";
@@ -29,7 +29,7 @@ export interface LoopWater {
   coefficient(fitting: Fitting, size: string): number;
 }
 
-/** What is made by a key once; the working tells it where it is first met. */
+/** Makes a value once per key, so the working records it at first use only. */
 const once = <K extends string, T>(make: (key: K) => T): ((key: K) => T) => {
   const made = new Map<K, T>();
   return (key) => {
@@ -41,7 +41,7 @@ const once = <K extends string, T>(make: (key: K) => T): ((key: K) => T) => {
   };
 };
 
-/** @param runs sizes in which straight pipe runs: their friction factor is told */
+/** @param runs sizes with straight pipe: the working records their friction factor */
 export const loopWater = (at: LoopFlow, runs: ReadonlySet<string>, trace: Trace = silent): LoopWater => {
   const { flow, water: T, schedule } = at;
   const properties = once(() => ({
@@ -50,11 +50,11 @@ export const loopWater = (at: LoopFlow, runs: ReadonlySet<string>, trace: Trace 
   }));
   const within = once((size: string): SizeFlow => {
     const { rho, mu } = properties("");
-    const told = traceFor(size, trace);
-    const D = boreOf(size, schedule, "average", told);
-    const v = told.step(meanVelocity, { Q: flow, D });
-    const re = told.step(reynolds, { rho, v, D, mu });
-    return { D, v, re, f: frictionFactor(re, PVC_ROUGHNESS, D, runs.has(size) ? told : silent) };
+    const sizeTrace = traceFor(size, trace);
+    const D = boreOf(size, schedule, "average", sizeTrace);
+    const v = sizeTrace.step(meanVelocity, { Q: flow, D });
+    const re = sizeTrace.step(reynolds, { rho, v, D, mu });
+    return { D, v, re, f: frictionFactor(re, PVC_ROUGHNESS, D, runs.has(size) ? sizeTrace : silent) };
   });
   const coefficients = once((size: string) =>
     once((fitting: Fitting): number => {

@@ -1,4 +1,4 @@
-/** Where pump and system meet. */
+/** The operating point of pump and system. */
 import { notAvailable } from "../../kernel/values/fault";
 import { silent, type Trace } from "../../kernel/define/steps";
 import { cubicAt, monotoneCubic, spanAt, type MonotoneCubic } from "../../numeric/monotoneCubic";
@@ -33,13 +33,13 @@ export interface OperatingPoint {
   readonly systemCurve: number;
   readonly flowOfEachPump: number;
   readonly headOfEachPump: number;
-  /** A second flow at which they meet, where the pump curve rises: unstable. */
+  /** A second flow at which they meet, on the rising part of the pump curve: unstable. */
   readonly otherFlow: number | undefined;
-  /** Where the meeting point lies between the curve's first and last flow, 0 to 1. */
+  /** Position of the operating point between the curve's first and last flow, 0 to 1. */
   readonly placeOnCurve: number;
 }
 
-/** Looked at in each span between two points: a rising pump curve may cross the system twice. */
+/** Parts checked in each span between two points: a rising pump curve may cross the system twice. */
 const PARTS = 4;
 
 interface PumpsAtSpeed {
@@ -48,14 +48,14 @@ interface PumpsAtSpeed {
   readonly parallel: number;
 }
 
-/** Head of the pumps less head that the system takes, m, by flow. */
+/** Head of the pumps less head of the system, m, by flow. */
 const excessOf = (x: PumpAndSystem, { curve, series, parallel }: PumpsAtSpeed): ((flow: number) => number) => {
   const { staticHead: Hs, knownHead: Hk, knownFlow: Qk, speed: s } = x;
   const share = series * s ** 2;
   return (Q) => share * cubicAt(curve, flowOfOnePump.code({ Q, s, n: parallel })) - systemHead.code({ Hs, Hk, Q, Qk });
 };
 
-/** Flows of all pumps together at which pump and system are compared. */
+/** Total flows of all pumps at which to compare pump and system. */
 const flowsToTry = ({ curve, parallel }: PumpsAtSpeed, speed: number): readonly number[] => {
   const { xs } = curve;
   const flows: number[] = [];
@@ -94,8 +94,8 @@ const symbols = ({ staticHead, knownHead, knownFlow }: PumpAndSystem) => ({
   Qk: knownFlow,
 });
 
-/** Puts the solved point on record: one pass through the equations at the answer. */
-const tell = (x: PumpAndSystem, set: PumpsAtSpeed, root: Root, trace: Trace): void => {
+/** Records the solved point: one pass through the equations at the answer. */
+const tracePoint = (x: PumpAndSystem, set: PumpsAtSpeed, root: Root, trace: Trace): void => {
   trace.solution({
     unknown: "flow",
     kind: "water flow",
@@ -127,7 +127,7 @@ const lastCrossing = (excess: readonly number[], falling: boolean): number => {
 /**
  * The stable meeting point of pump and system: the one at the most flow.
  *
- * @throws a refusal that says why where they don't meet within the curve
+ * @throws a fault with the reason if they don't meet within the curve
  */
 export const operatingPoint = (x: PumpAndSystem, trace: Trace = silent): OperatingPoint => {
   const set: PumpsAtSpeed = {
@@ -144,7 +144,7 @@ export const operatingPoint = (x: PumpAndSystem, trace: Trace = silent): Operati
   const at = lastCrossing(excess, true);
   if (at < 0 || (excess.at(-1) ?? 0) > 0) throw noMeeting(flows, excess, x);
   const root = rootIn(flows, at, excessAt);
-  if (trace.on) tell(x, set, root, trace);
+  if (trace.on) tracePoint(x, set, root, trace);
   const head = trace.step(systemHead, { ...symbols(x), Q: root.x });
   const rising = lastCrossing(excess, false);
   const [first = 0, last = 1] = [flows[0], flows.at(-1)];

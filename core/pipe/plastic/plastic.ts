@@ -16,7 +16,7 @@ import { pvcPipe, type Schedule } from "../straight/bore";
 
 const degF = (value: number): number => us("temperature", value);
 
-/** Above this water temperature PVC must not be used at all, K: 140 °F. */
+/** Above this water temperature PVC is not allowed at all, K: 140 °F. */
 export const PVC_LIMIT = degF(140);
 
 /** Linear between the table's points; the first value below them. */
@@ -62,11 +62,11 @@ export const ratingAt73 = (size: string, schedule: Schedule, trace: Trace = sile
   return rating;
 };
 
-/** Hanger spacing, m. Refused for sizes that the table lacks and above 140 °F. */
+/** Hanger spacing, m. Refused for sizes missing from the table and above 140 °F. */
 export const supportSpacing = (size: string, schedule: Schedule, water: number, trace: Trace = silent): number => {
   if (water > PVC_LIMIT) deratingAt(water);
   const row = SUPPORT.find((each) => each.size === size && each.schedule === schedule);
-  if (!row) throw notAvailable(`size: the hanger table has no ${size}; take the next smaller size that it has`);
+  if (!row) throw notAvailable(`size: the hanger table has no ${size}; use the next smaller size in it`);
   const points = SUPPORT_TEMPERATURES.map((at, place) => [degF(at), us("length", row.spacing[place] ?? 0)] as const);
   const spacing = between(points, water);
   if (trace.on)
@@ -92,7 +92,7 @@ export const cementBand = (size: string): CementBand => {
 /** Outside diameter of a band's largest size, in. */
 const outsideOf = (nominal: number): number => ({ 1.25: 1.66, 3: 3.5, 8: 8.625 })[nominal] ?? 0;
 
-/** Joints per quart of a size, or of the next larger one where the table lacks it. */
+/** Joints per quart of a size, or of the next larger one if missing from the table. */
 export const jointsPerQuart = (size: string): { readonly joints: number; readonly row: string } => {
   const found = JOINTS_PER_QUART.find(([name]) => inches(name) >= inches(size));
   if (!found) throw notAvailable(`size: the cement table ends at 8 in, got ${size}`);

@@ -9,7 +9,7 @@ export type BoreRule = "average" | "minimum wall";
 
 const BY_NAME: ReadonlyMap<string, PvcPipe> = new Map(PVC_PIPE.map((each) => [`${each.size}|${each.schedule}`, each]));
 
-/** The table's row; every size stands in both schedules. */
+/** The table's row; it lists every size in both schedules. */
 export const pvcPipe = (size: string, schedule: Schedule): PvcPipe => {
   const row = BY_NAME.get(`${size}|${schedule}`);
   if (!row) throw new Error(`no PVC pipe ${size} Schedule ${schedule}`);

@@ -5,7 +5,7 @@ import { LAMINAR_BELOW, colebrook, laminarFriction } from "../equations";
 /** Roughness of PVC, m (drawn tubing in texts of hydraulics). */
 export const PVC_ROUGHNESS = 1.5e-6;
 
-/** Passes of the fixed-point start and of Newton's method; three of the latter reach rounding. */
+/** Passes of the fixed-point start and of Newton's method; three of the latter converge to rounding. */
 const NEWTON_PASSES = 4;
 
 /**

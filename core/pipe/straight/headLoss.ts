@@ -29,7 +29,7 @@ export interface RunLoss {
 /** Coefficient of new PVC pipe in the Hazen–Williams formula. */
 export const PVC_COEFFICIENT = 150;
 
-/** Where pipe flow is neither laminar nor surely turbulent. */
+/** Whether pipe flow is neither laminar nor surely turbulent. */
 export const isTransitional = (re: number): boolean => re >= LAMINAR_BELOW && re < 4000;
 
 export const headLossOf = (run: StraightRun, trace: Trace = silent): RunLoss => {

@@ -10,7 +10,7 @@ export interface FoundSize {
   readonly velocity: number;
 }
 
-/** Undefined where even the largest size runs faster than `limit` (m/s). */
+/** Undefined if even the largest size is faster than `limit` (m/s). */
 export const smallestSize = (
   flow: number,
   limit: number,

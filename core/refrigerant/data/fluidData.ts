@@ -44,7 +44,7 @@ export interface FluidData {
   readonly formula: string;
   /** Where the equation of state is published. */
   readonly source: SourceKey;
-  /** The equation's expected uncertainty, as its authors' summary gives it (from memory, the papers were not at hand). */
+  /** The equation's expected uncertainty, from its authors' summary (from memory, papers not consulted). */
   readonly uncertainty: string;
   readonly molarMass: number;
   readonly gasConstant: number;

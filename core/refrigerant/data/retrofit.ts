@@ -1,4 +1,4 @@
-/** What a retrofit must know, by safety class and, on top, for single refrigerants. Common practice. */
+/** What to know before a retrofit: by safety class, and more for single refrigerants. Common practice. */
 export const RETROFIT_BY_CLASS = {
   A1: "Not flammable. A machine keeps the refrigerant and oil of its nameplate; another one only with the maker's consent and a new label.",
   A2L: "Mildly flammable: only in equipment listed for it, never as a drop-in for another refrigerant.",

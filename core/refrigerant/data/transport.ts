@@ -1,7 +1,7 @@
 import type { TransportData } from "./transportData";
 
-// Uncertainties: the authors' statements for the correlations (from memory, the papers were not at hand); for the
-// corresponding-states and entropy models, what they and each other differ by, widened.
+// Uncertainties: the authors' statements for the correlations (from memory, papers not consulted); for the
+// corresponding-states and entropy models, the differences from these and from each other, widened.
 
 /** Viscosity, thermal conductivity and surface tension of the pure fluids. */
 export const TRANSPORT: readonly TransportData[] = [

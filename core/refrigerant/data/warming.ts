@@ -1,5 +1,5 @@
 /**
- * 100-year warming potentials of single substances. IPCC Fourth Assessment Report (AR4), table 2.14; what it lacks from
+ * 100-year warming potentials of single substances. IPCC Fourth Assessment Report (AR4), table 2.14; values missing there from
  * Regulation (EU) No 517/2014, annexes II and IV. From memory; blends follow by mass and agree with their printed values.
  */
 export interface Warming {

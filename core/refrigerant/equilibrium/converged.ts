@@ -18,7 +18,7 @@ export interface ConvergedLine {
   readonly range: readonly [number, number];
 }
 
-/** All that a fit needs of one refrigerant. */
+/** Everything that a fit needs of one refrigerant. */
 export interface ConvergedRefrigerant {
   readonly critical: { readonly temperature: number; readonly pressure: number };
   readonly bubble: ConvergedLine;
@@ -96,7 +96,7 @@ export function convergedBlend(
     const first = firstBlendPoint(parts, s, curve, solve);
     return { solve, first, up: followEnvelope(solve, first, s.reducing.temperature + 20) };
   });
-  // Both curves end where their phases become one; what lies between the ends is the critical point to a few mK.
+  // Both curves end where their phases become one; the critical point is between the ends, within a few mK.
   const bubbleEnd = curves[0]!.up[curves[0]!.up.length - 1]!;
   const critical = { temperature: bubbleEnd.temperature, pressure: bubbleEnd.pressure };
   const to = BLEND_END * critical.temperature;

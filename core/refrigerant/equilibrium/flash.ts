@@ -5,7 +5,7 @@ import type { Mixture } from "../helmholtz/mixture";
 
 /** Two phases of a blend in equilibrium at a given temperature and pressure: mole fractions, molar densities mol/m3. */
 export interface FlashResult {
-  /** Vapour's share by mole; a little outside 0 to 1 where the point lies just outside the dome. */
+  /** Vapour's share by mole; a little outside 0 to 1 where the point is just outside the dome. */
   readonly vapourShare: number;
   readonly x: Float64Array;
   readonly y: Float64Array;
@@ -23,7 +23,7 @@ export interface FlashStart {
   readonly vapour: number;
 }
 
-/** Aimed at, so that nearly azeotropic blends have a sharp vapour share; and accepted after the last pass. */
+/** The target, tight so that nearly azeotropic blends get a sharp vapour share; and the residual accepted after the last pass. */
 const TOLERANCE = 1e-12;
 const ACCEPTED = 1e-9;
 const MOST_PASSES = 30;
@@ -57,7 +57,7 @@ export function vapourShare(z: ArrayLike<number>, K: ArrayLike<number>): number 
   return share;
 }
 
-/** The molar density of a phase at its pressure; the mixture's derivatives stand there afterwards. */
+/** The molar density of a phase at its pressure; leaves the mixture evaluated at that density. */
 function phaseDensity(m: Mixture, x: Float64Array, T: number, pressure: number, start: number): number {
   const RT = GAS_CONSTANT * T;
   let density = start;
@@ -131,7 +131,7 @@ export function isothermalFlash(
   const [x, y, g, other] = [new Float64Array(n), new Float64Array(n), new Float64Array(n), new Float64Array(n)];
   const logK = Float64Array.from(start.logK);
   const at: FlashPoint = { share: 0, liquid: start.liquid, vapour: start.vapour, residual: 1, logK, x, y, g, other };
-  // d(g) / d(ln K): successive substitution takes it for minus one.
+  // d(g) / d(ln K): successive substitution assumes minus one.
   const jacobian = new Float64Array(n * n);
   for (let i = 0; i < n; i++) jacobian[i * n + i] = -1;
   const step = new Float64Array(n);
@@ -151,7 +151,7 @@ export function isothermalFlash(
   return best;
 }
 
-/** After a full step s the old model foresaw g = 0: the whole of g is what it missed. */
+/** After a full step s the old model predicted g = 0, so all of g is its error. */
 function broyden(jacobian: Float64Array, step: Float64Array, g: Float64Array): void {
   const n = g.length;
   let square = 0;

@@ -53,7 +53,7 @@ export function pureEquilibrium(
 }
 
 /**
- * Where a search may start at about 0.7 of the critical temperature: vapour pressure by the acentric factor
+ * Start of a search at about 0.7 of the critical temperature: vapour pressure by the acentric factor
  * (K. S. Pitzer et al. (1955) J. Am. Chem. Soc. 77:3433), densities by Newton from the ideal gas and from three times the
  * critical density.
  */

@@ -28,10 +28,10 @@ function fit(name: string, converged: ConvergedRefrigerant): SaturationData {
   };
 }
 
-// Last digits kept: each well below what the fit itself leaves, so that the tables stay short.
+// Last digits kept: each well below the error of the fit, so that the tables stay short.
 const KEPT = { pressure: 10, temperature: 6, liquid: 9, vapour: 9, incipient: 8 } as const;
 
-/** A series with its coefficients rounded and packed; what the rounding may add stands in the error. */
+/** A series with its coefficients rounded and packed; the error includes what rounding may add. */
 function rounded(series: PiecewiseFit, digits: number): SeriesData {
   const unit = 10 ** -digits;
   return {

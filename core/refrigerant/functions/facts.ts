@@ -12,8 +12,8 @@ export const refrigFacts = cellFunction({
   summary: "Composition, safety class, flammability, warming potential, boiling and critical point of a refrigerant.",
   keywords: ["GWP", "A2L", "flammable", "ASHRAE 34", "retrofit", "drop-in", "critical temperature", "glide"],
   details: [
-    "Warming potentials are for 100 years; a blend's follows from its components by mass and is rounded to a whole number, as lists print it. Other assessment reports give other figures: rules name the report they count by.",
-    "The lower flammability limit is the lowest one published. Boiling point and glide are those at 1 atm, the boiling point on the bubble line. A blend's critical point is that of the mixture model.",
+    "Warming potentials are for 100 years. A blend's is the mean of its components by mass, rounded to a whole number as lists print it. Other assessment reports give other figures: a rule names the report that it uses.",
+    "The lower flammability limit is the lowest published value. Boiling point (on the bubble line) and glide are at 1 atm. A blend's critical point is that of the mixture model.",
   ],
   args: { refrigerant: REFRIGERANT },
   returns: listResult("facts", {
@@ -90,7 +90,7 @@ export const refrigFacts = cellFunction({
       composition: compositionOf(fluid),
       safetyClass,
       lowerFlammabilityLimit: lower ?? NO_VALUE,
-      // Lists print whole numbers; limits count by the unrounded sum.
+      // Lists print whole numbers; limits apply to the unrounded sum.
       warmingPotential: Math.round(potential),
       assessmentReport: `${reports}, 100 years`,
       ...boilingAtSeaLevel(refrigerant, trace),

@@ -5,7 +5,7 @@ import { REFRIGERANTS } from "../refrigerant";
 export const refrigList = cellFunction({
   id: "REFRIG.LIST",
   topic: "refrigerant",
-  summary: "The refrigerants known here, for validation lists.",
+  summary: "Names of the refrigerants available, for validation lists.",
   keywords: ["names", "which refrigerants"],
   args: {},
   returns: tableResult("names", { refrigerant: wordResult("designation") }),

@@ -15,7 +15,7 @@ export const refrigSaturated = cellFunction({
   summary: "Properties of a refrigerant on its saturation line: dew (vapour) or bubble (liquid).",
   keywords: ["saturated vapour", "saturated liquid", "surface tension", "density"],
   details: [
-    "Surface tension is that between the liquid and its vapour, the same on both curves of a pure refrigerant.",
+    "Surface tension acts between the liquid and its vapour; a pure refrigerant has the same on both curves.",
     "Enthalpy zero: IIR in SI units, saturated liquid at −40 °F in US units; the last row says which. Differences don't depend on it.",
   ],
   args: { refrigerant: REFRIGERANT, temperature: SATURATION_TEMPERATURE, curve: CURVE },

@@ -25,8 +25,8 @@ export const refrigState = cellFunction({
     "specific heat",
   ],
   details: [
-    "The saturation lines decide the phase. Inside a blend's glide both phases are answered, with what has no meaning for two phases left empty.",
-    "On a pure refrigerant's saturation line pressure and temperature don't tell liquid from vapour: refused; take REFRIG.SATURATED.",
+    "The saturation lines decide the phase. Inside a blend's glide the answer is for liquid and vapour together; properties without meaning there stay empty.",
+    "On a pure refrigerant's saturation line pressure and temperature don't fix the phase, so the function refuses: use REFRIG.SATURATED.",
     "Enthalpy zero: IIR in SI units, saturated liquid at −40 °F in US units; the last row says which. Differences don't depend on it.",
   ],
   args: {

@@ -64,7 +64,7 @@ export function compileBlend(parts: BlendParts, zero: Zero): Substance {
   };
 }
 
-/** A blend evaluated at any composition: for phase equilibria. The arrays are its own working space. */
+/** A blend evaluated at any composition: for phase equilibria. It owns the arrays and overwrites them at each evaluation. */
 export interface Mixture {
   readonly parts: BlendParts;
   readonly residuals: readonly Residual[];
@@ -100,7 +100,7 @@ export function compileMixture(parts: BlendParts, zero: Zero): Mixture {
   };
 }
 
-/** Fills the reducing values of a composition (mole); `mixtureAlong` takes them as they stand. */
+/** Fills the reducing values of a composition (mole), which `mixtureAlong` then uses. */
 export function atComposition(m: Mixture, x: ArrayLike<number>): void {
   reduce(m.parts, x, false, m.T);
   reduce(m.parts, x, true, m.v);

@@ -41,7 +41,7 @@ export function addGaussians(r: Residual, delta: number, thermal: boolean): void
 export function addNonAnalytic(r: Residual, delta: number, thermal: boolean): void {
   const { nonAnalytic: c, shape } = r;
   const v = r.tau[0]! - 1;
-  // The derivatives hold delta - 1 in a denominator; at 1 itself the limit is taken from beside it.
+  // The derivatives divide by delta - 1; at delta = 1 a neighbouring point gives the limit.
   const u = Math.abs(delta - 1) < 1e-9 ? 1e-9 : delta - 1;
   for (let i = 0; i < c.length; i += TERM) {
     // Terms often differ from the one before in n and b only: Delta and psi are then the same.

@@ -46,7 +46,7 @@ export function compileResidual(terms: ResidualTerms): Residual {
   };
 }
 
-/** Refills the slots for a reduced inverse temperature; does nothing where they already belong to it. */
+/** Refills the slots for a reduced inverse temperature; does nothing if they already belong to it. */
 export function setIsotherm(r: Residual, tau: number): void {
   if (r.tau[0] === tau) return;
   const { exponents, powersOfTau, n, nT, nTT, exponentOf, slotOf, slots, slotsT, slotsTT, m, plain } = r;

@@ -3,8 +3,8 @@
 /**
  * A residual Helmholtz energy laid out for speed. On one isotherm all terms with the same delta^d exp(-delta^l)
  * collapse to one coefficient, so a density search costs a few short polynomials: `slots` holds, for each l, the
- * coefficients by power of delta of alpha, tau alpha_tau and tau^2 alpha_tautau. The arrays are the fluid's own
- * working space: they are refilled when tau changes.
+ * coefficients by power of delta of alpha, tau alpha_tau and tau^2 alpha_tautau. The fluid owns the arrays
+ * and refills them when tau changes.
  */
 export interface Residual {
   /** Distinct exponents of tau, and their powers at the present tau. */
@@ -28,7 +28,7 @@ export interface Residual {
   readonly slotsTT: Float64Array;
   readonly gaussians: Float64Array;
   readonly nonAnalytic: Float64Array;
-  /** What non-analytic terms share; see `addNonAnalytic`. */
+  /** Values that non-analytic terms share; see `addNonAnalytic`. */
   readonly shape: Float64Array;
   /** The tau that the slots belong to. */
   readonly tau: Float64Array;

@@ -44,7 +44,7 @@ export function refrigerantSaturationPressure(fluid: Fluid, temperature: number,
 export function saturationTemperature(fluid: Fluid, pressure: number, curve: EnvelopeCurve): number {
   const line = fluid[curve];
   const log = Math.log(pressure);
-  // The ends themselves are inside, even where a pressure was rounded to ten digits on its way.
+  // The ends count as inside, even after a pressure was rounded to ten digits.
   if (!(log >= line.lowest - 1e-9 && log <= line.highest + 1e-9)) refusePressure(fluid, pressure, curve);
   return curveTemperature(line, pressure);
 }
@@ -85,8 +85,8 @@ function saturatedAt(fluid: Fluid, temperature: number, pressure: number, curve:
   const at = { pressure: 0, byDensity: 0 };
   const fitted = curveDensity(fluid[curve], phase, temperature);
   pressureAt(s, temperature, fitted, at);
-  // One Newton step sharpens the fitted density; next to the critical point, where the pressure hardly answers to
-  // density, the fit is the better of the two.
+  // One Newton step sharpens the fitted density; next to the critical point, where pressure hardly depends on
+  // density, the fit is better.
   const step = (pressure - at.pressure) / (fitted * at.byDensity);
   const density = Math.abs(step) < 1e-6 ? fitted * (1 + step) : fitted;
   return phaseState(s, { phase, temperature, density, pressure });

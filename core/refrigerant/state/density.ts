@@ -42,7 +42,7 @@ export function densityBetween(
 }
 
 /**
- * Density of a known phase from a start near it, mol/m3. The saturation line bounds the search where there is one: inside
+ * Density of a known phase from a start near it, mol/m3. Where a saturation line exists it bounds the search: inside
  * the dome an equation of state may have further roots.
  */
 export function densityOf(

@@ -13,7 +13,7 @@ export interface EnthalpyZero {
 
 const COLD = us("temperature", -40);
 
-/** The equations of state are compiled with the IIR zero: nothing is left to subtract. */
+/** The equations of state are compiled with the IIR zero, so there is nothing to subtract. */
 const IIR: EnthalpyZero = {
   says: "IIR: 200 kJ/kg and 1 kJ/(kg·K) for saturated liquid at 0 °C",
   enthalpy: 0,

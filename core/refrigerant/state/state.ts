@@ -14,10 +14,10 @@ export type RefrigerantState = PhaseState | TwoPhaseState;
 /** How near (relative) to a pure fluid's saturation pressure the state counts as on the line. */
 const ON_THE_LINE = 1e-8;
 
-/** Below this, Pa, nothing but a perfect vacuum is left. */
+/** Lower pressures, Pa, count as a perfect vacuum. */
 const LEAST_PRESSURE = 1;
 
-/** @throws where temperature or pressure leave what the equation of state covers */
+/** @throws where temperature or pressure are outside the range of the equation of state */
 export function checkRange(fluid: Fluid, pressure: number, temperature: number): void {
   const { limit, pressure: highest } = fluid.range;
   if (!(temperature >= fluid.coldest && temperature <= limit))
@@ -34,7 +34,7 @@ export function checkRange(fluid: Fluid, pressure: number, temperature: number):
     });
 }
 
-/** What a pressure and a temperature select. */
+/** The region of a pressure and a temperature. */
 type Region = Phase | "glide" | "line" | "critical";
 
 /** The phase, decided from the saturation lines; K and Pa. */
@@ -49,14 +49,14 @@ export function regionAt(fluid: Fluid, pressure: number, temperature: number): R
     if (pressure > bubble) return "liquid";
     return pressure < curvePressure(fluid.dew, temperature) ? "vapour" : "glide";
   }
-  // Between the end of the fitted lines and the critical point lies a small patch where no phase can be decided.
+  // Between the end of the fitted lines and the critical point there is a small patch where the phase is undecided.
   const patch = pressure > Math.exp(fluid.dew.highest) && pressure < 1.001 * critical.pressure;
   if (patch && temperature < 1.001 * critical.temperature) return "critical";
   if (pressure <= critical.pressure) return "vapour";
   return temperature < critical.temperature ? "liquid" : "supercritical";
 }
 
-/** The single-phase state of a region already decided. */
+/** The single-phase state of a known region. */
 export function singlePhase(fluid: Fluid, pressure: number, temperature: number, phase: Phase): PhaseState {
   const density =
     phase === "vapour" ? vapourDensity(fluid, temperature, pressure) : denseDensity(fluid, temperature, pressure);
@@ -65,7 +65,7 @@ export function singlePhase(fluid: Fluid, pressure: number, temperature: number,
 
 /**
  * The state at a pressure (Pa, absolute) and a temperature (K); the saturation lines decide the phase. Inside a blend's
- * glide both phases are answered.
+ * glide the state is a mixture of both phases.
  *
  * @throws a fault outside the equation's range, on a pure fluid's saturation line (where pressure and temperature
  * don't fix the state) and in the small patch around the critical point
@@ -79,17 +79,17 @@ export function stateAt(fluid: Fluid, pressure: number, temperature: number): Re
 }
 
 function refuse(fluid: Fluid, region: "line" | "critical", pressure: number, temperature: number): never {
-  const came = `${markPressure(pressure)} at ${markTemperature(temperature)}`;
+  const got = `${markPressure(pressure)} at ${markTemperature(temperature)}`;
   if (region === "line")
     throw outOfRange({
       quantity: `${fluid.name} state`,
-      limit: "off the saturation line, on which pressure and temperature don't tell liquid from vapour",
-      got: came,
+      limit: "off the saturation line, where pressure and temperature don't fix the phase",
+      got,
     });
   const { temperature: T, pressure: p } = fluid.critical;
   throw outOfRange({
     quantity: `${fluid.name} state`,
     limit: `not next to the critical point (${markTemperature(T)}, ${markPressure(p)})`,
-    got: came,
+    got,
   });
 }

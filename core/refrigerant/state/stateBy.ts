@@ -12,7 +12,7 @@ import { checkRange, stateAt } from "./state";
 import { markPressure, markTemperature } from "../marks";
 import { glideState, mixPhases } from "./twoPhase";
 
-/** What is known beside the pressure. */
+/** The quantity known besides the pressure. */
 export type Coordinate = "entropy" | "enthalpy";
 
 /**
@@ -32,7 +32,7 @@ export const stateByEnthalpy = (fluid: Fluid, pressure: number, enthalpy: number
 function stateBy(fluid: Fluid, pressure: number, target: number, coordinate: Coordinate): RefrigerantState {
   if (!Number.isFinite(target)) return refuse(fluid, target, coordinate, pressure);
   const log = Math.log(pressure);
-  // Above the saturation lines, or below their coldest pressure (where only vapour is in range), one bracket serves.
+  // Above the saturation lines, or below their coldest pressure (where only vapour is in range), one bracket is enough.
   if (!(log <= fluid.dew.highest && log >= fluid.dew.lowest)) return bracketed(fluid, pressure, target, coordinate);
   const dew = saturatedStateAtPressure(fluid, pressure, "dew");
   if (target >= dew[coordinate]) return alongIsobar(fluid, dew, target, coordinate);
@@ -71,7 +71,7 @@ function glideBy(
 
 /**
  * Newton along an isobar from a state in the same single phase to the state with an enthalpy or entropy; the density is
- * carried along. Nothing is checked but the temperature range: the caller knows that no phase boundary lies between.
+ * carried along. Checks the temperature range only: the caller guarantees that no phase boundary is in between.
  *
  * @param guess where Newton begins, K; else as if the heat capacity stayed that of `from`
  */
@@ -84,7 +84,7 @@ export function alongIsobar(
 ): PhaseState {
   const s = fluid.substance;
   const { pressure, phase } = from;
-  // Enthalpy and entropy rise with temperature: the answer lies on one side of the start.
+  // Enthalpy and entropy rise with temperature: the answer is on one side of the start.
   const rising = target >= from[coordinate];
   const coldest = rising ? from.temperature : fluid.coldest;
   const hottest = rising ? fluid.range.limit : from.temperature;
@@ -100,7 +100,7 @@ export function alongIsobar(
     density = densityOf(fluid, phase, temperature, pressure, start);
     evaluateHelmholtz(s, temperature, density);
     const step = isobarStep(s, temperature, density, target, coordinate);
-    // Later passes settle for less: next to the critical point rounding alone moves the temperature.
+    // Later passes accept a wider tolerance: next to the critical point rounding alone changes the temperature.
     if (Math.abs(step) < (pass < 10 ? 1e-11 : 1e-8) * temperature) {
       return stateFrom(s, s.residual.out, s.ideal.out, { phase, temperature, density, pressure });
     }
@@ -134,7 +134,7 @@ function firstStep(from: PhaseState, target: number, coordinate: Coordinate): nu
   return from.temperature * Math.exp(change / from.cp);
 }
 
-/** The state between the ends of the temperature range whose enthalpy or entropy fits. */
+/** The state between the ends of the temperature range that has the enthalpy or entropy. */
 function bracketed(fluid: Fluid, pressure: number, target: number, coordinate: Coordinate): RefrigerantState {
   const [from, to] = [fluid.coldest, fluid.range.limit];
   checkRange(fluid, pressure, to);

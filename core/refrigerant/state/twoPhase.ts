@@ -8,14 +8,14 @@ import type { Fluid } from "../refrigerant";
 import { curveDensity, curveIncipient, curvePressure } from "../saturation/saturationCurve";
 import { markPressure, markTemperature } from "../marks";
 
-/** Liquid and vapour side by side, SI by mass of the whole. */
+/** Liquid and vapour together, SI by mass of the mixture. */
 export interface TwoPhaseState {
   readonly phase: "two-phase";
   /** K */
   readonly temperature: number;
   /** Pa */
   readonly pressure: number;
-  /** kg/m3 of the whole, as if the phases travelled at one velocity */
+  /** kg/m3 of the mixture, as if both phases moved at one velocity */
   readonly density: number;
   /** J/kg */
   readonly enthalpy: number;
@@ -50,10 +50,10 @@ export function mixPhases(liquid: PhaseState, vapour: PhaseState, quality: numbe
   };
 }
 
-/** Relative width of the dome in pressure below which both phases have the blend's composition for all purposes. */
+/** Relative width of the dome in pressure below which both phases count as having the blend's composition. */
 const AZEOTROPIC = 1e-6;
 
-/** At an azeotrope the phases share one composition and a flash has nothing to solve: the lever rule is left. */
+/** At an azeotrope the phases share one composition, so a flash has nothing to solve; the lever rule gives the share. */
 function azeotropeState(fluid: Fluid, temperature: number, pressure: number, quality: number): TwoPhaseState {
   const s = fluid.substance;
   const phase = (name: "liquid" | "vapour", curve: "bubble" | "dew") =>

@@ -5,7 +5,7 @@ import { diluteConductivity, residualConductivity } from "./conductivity";
 import { diluteViscosity, residualViscosity, sharedState, transportOf } from "./viscosity";
 
 // The dilute gas is mixed by C. R. Wilke (1950) J. Chem. Phys. 18:517-519 and, for conductivity, by E. A. Mason,
-// S. C. Saxena (1958) Phys. Fluids 1:361-369. All above the dilute gas follows corresponding states with the components
+// S. C. Saxena (1958) Phys. Fluids 1:361-369. The part above the dilute gas follows corresponding states with the components
 // themselves as references, at the blend's own reduced temperature and density (after A. S. Teja, P. Rice (1981) Ind. Eng.
 // Chem. Fundam. 20:77-81), linear in the mole fractions.
 

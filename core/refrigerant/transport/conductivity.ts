@@ -31,7 +31,7 @@ export function diluteConductivity(data: ConductivityData, fluid: Fluid, tempera
 /**
  * The part above the dilute gas, without the critical enhancement, W/(m K), at K and mol/m3.
  *
- * @param state the conformal state there, where it is known
+ * @param state the conformal state at the point, if known
  */
 export function residualConductivity(
   data: ConductivityData,
@@ -53,7 +53,7 @@ export function residualConductivity(
   return residualConductivity(transportOf(data.reference).conductivity, reference, T0, psi * rho0) * scale;
 }
 
-/** A point, K and mol/m3, with what is known there: viscosity, Pa s, and the conformal state. */
+/** A point, K and mol/m3, with its viscosity, Pa s, and its conformal state if known. */
 export interface Conducting {
   readonly temperature: number;
   readonly density: number;

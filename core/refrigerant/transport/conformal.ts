@@ -18,13 +18,13 @@ function residualsOf(s: Substance, temperature: number, density: number) {
   return { a: o[0]!, z: o[1]!, aRho: o[1]!, zRho: o[1]! + o[2]!, aT: -o[3]!, zT: -o[4]! };
 }
 
-/** Below this residual Helmholtz energy both conditions say the same and the plain scaling stands. */
+/** Below this residual Helmholtz energy both conditions coincide, so the plain scaling is kept. */
 const DILUTE = 1e-4;
 
 /**
  * The state of a reference fluid with the same residual Helmholtz energy and compressibility (extended corresponding
  * states; M. L. Huber, A. Laesecke, R. A. Perkins (2003) Ind. Eng. Chem. Res. 42:3163-3178). Starts from the critical
- * points' ratios and stays there where the gas is too dilute to tell, or where Newton leaves the neighbourhood.
+ * points' ratios and keeps them where the gas is too dilute to decide, or where Newton strays too far.
  *
  * @param temperature K
  * @param density mol/m3

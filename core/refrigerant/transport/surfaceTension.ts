@@ -4,7 +4,7 @@ import { refrigerantSaturationPressure } from "../saturation/saturation";
 import { curveDensity } from "../saturation/saturationCurve";
 import { transportOf } from "./viscosity";
 
-/** The parachor hardly moves with temperature; nearer the critical point than this it would be 0/0. */
+/** The parachor hardly changes with temperature; closer to the critical point than this it would be 0/0. */
 const PARACHOR_END = 0.97;
 
 /** Surface tension of a pure fluid's own correlation, N/m, at K. */
@@ -25,7 +25,7 @@ function parachor(fluid: Fluid, temperature: number): number {
  * Surface tension at a temperature (K) on the bubble line, N/m. Pure fluids: their published correlation. Blends: parachors
  * mixed by mole (C. F. Weinaug, D. L. Katz (1943) Ind. Eng. Chem. 35:239-246), both phases taken at the blend's composition.
  *
- * @throws an `OutsideRange` beyond the ends of the saturation line
+ * @throws a fault beyond the ends of the saturation line
  */
 export function surfaceTension(fluid: Fluid, temperature: number): number {
   refrigerantSaturationPressure(fluid, temperature, "bubble");

@@ -7,7 +7,7 @@ import { blendTransport } from "./blend";
 import { pureConductivity } from "./conductivity";
 import { pureViscosity, sharedState, transportOf } from "./viscosity";
 
-/** A transport property with what it is worth. */
+/** A transport property with its uncertainty and source. */
 export interface TransportValue {
   /** Pa s or W/(m K) */
   readonly value: number;
@@ -19,7 +19,7 @@ export interface TransportValue {
 
 const MIXING: SourceKey = "blendTransport";
 
-// What the mixing rules differ by from V. Geller's correlations (2000, 2001) of R-404A, R-407C, R-410A and R-507A between
+// How far the mixing rules differ from V. Geller's correlations (2000, 2001) of R-404A, R-407C, R-410A and R-507A between
 // -40 degC and 0.95 of the critical temperature, widened. R-452B, R-454B and R-513A have no correlation to compare with.
 const BLEND_VISCOSITY: PhaseUncertainty = { liquid: 0.14, vapour: 0.09 };
 const BLEND_CONDUCTIVITY: PhaseUncertainty = { liquid: 0.13, vapour: 0.08 };

@@ -98,9 +98,9 @@ export function sharedState(
 }
 
 /**
- * All above the dilute gas of a correlation, Pa s: the initial-density and the dense part, at K and mol/m3.
+ * The part of a correlation above the dilute gas, Pa s: the initial-density and the dense part, at K and mol/m3.
  *
- * @param state the conformal state there, where it is known
+ * @param state the conformal state at the point, if known
  */
 export function residualViscosity(
   data: ViscosityData,

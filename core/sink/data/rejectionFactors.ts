@@ -1,6 +1,6 @@
 /**
- * Heat rejected per refrigeration, by evaporating and condensing temperature: a published table of the R-12/R-22 era. For
- * one make the compressor's own data come first.
+ * Heat rejected per refrigeration, by evaporating and condensing temperature: a published table of the R-12/R-22 era. The
+ * compressor maker's own data override it.
  */
 
 export const COMPRESSORS = ["suction-cooled hermetic", "open"] as const;

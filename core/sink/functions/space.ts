@@ -9,8 +9,8 @@ import { EMITTERS, spaceHeat } from "../spaceHeat";
 const degF = (value: number): number => us("temperature", value);
 
 const INPUTS = {
-  emitter: choice("Emitter", EMITTERS, "what gives the heat to the space"),
-  recoveredHeat: quantity("heat rate", "heat to be had at the condenser", { above: 0 }),
+  emitter: choice("Emitter", EMITTERS, "emitter of the heat"),
+  recoveredHeat: quantity("heat rate", "heat available at the condenser", { above: 0 }),
   heatNeeded: quantity("heat rate", "heat that the space needs at the same time", { above: 0 }),
   supplyWater: quantity("temperature", "water to the coil or floor", { from: degF(60), to: degF(180) }).default(
     degF(100),
@@ -46,22 +46,22 @@ const FLOOR = {
 export const sinkSpace = cellFunction({
   id: "SINK.SPACE",
   topic: "sink",
-  summary: "Air or floor heating from recovered heat: what the coil or floor takes, and what is left over.",
+  summary: "Air or floor heating from recovered heat: heat into the coil or floor, and heat left over.",
   keywords: ["space heating", "reheat", "reclaim coil", "radiant floor", "floor heating"],
   details: [
-    "Air coil: effectiveness × the lesser stream × (water − air); 0.6 stands where the maker's figure is missing. Air at 0.075 lb/ft³.",
-    "Floor: 8.92 (surface − room)^1.1 W/m² from the surface (EN 1264, from memory); the resistance from the mean water to the surface is the floor maker's, 0.6 h·ft²·°F/BTU (common practice) stands for tiles on screed.",
+    "Air coil: effectiveness × the smaller stream × (water − air); 0.6 without the maker's figure. Air at 0.075 lb/ft³.",
+    "Floor: 8.92 (surface − room)^1.1 W/m² from the surface (EN 1264, from memory); the resistance from mean water to surface comes from the floor maker; 0.6 h·ft²·°F/BTU (common practice) is for tiles on screed.",
   ],
   args: { inputs: block(INPUTS, "labels, values and units: see NOTE.INPUTS") },
   returns: listResult("heat to the space", {
-    emitterCapacity: quantityResult("heat rate", "what the coil or floor can take"),
+    emitterCapacity: quantityResult("heat rate", "capacity of the coil or floor"),
     heatToSpace: quantityResult("heat rate", "heat that goes to the space"),
     limitedBy: wordResult("what limits it"),
     shareOfNeed: quantityResult("fraction", "share of the need that is met"),
     heatStillNeeded: quantityResult("heat rate", "for another heater"),
     heatLeftOver: quantityResult("heat rate", "for the next sink"),
-    leavingWater: quantityResult("temperature", "water behind the coil or floor"),
-    supplyAir: quantityResult("temperature", "air behind the coil"),
+    leavingWater: quantityResult("temperature", "water leaving the coil or floor"),
+    supplyAir: quantityResult("temperature", "air leaving the coil"),
     floorSurface: quantityResult("temperature", "floor surface"),
   }),
   facts: { supplyWater: "temperature" },

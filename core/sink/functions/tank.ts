@@ -14,21 +14,21 @@ const EXAMPLE = { draw: 200, cold: 58, hot: 135, preheat: 95 };
 export const sinkTank = cellFunction({
   id: "SINK.TANK",
   topic: "sink",
-  summary: "Hot-water load of a day, what recovered heat can preheat of it, and what remains for the main heater.",
+  summary: "Daily hot-water load, the part that recovered heat can preheat, and the rest for the main heater.",
   keywords: ["domestic hot water", "DHW", "preheat tank", "desuperheater", "legionella"],
   details: [
-    "Hot water counts 8.2938 lb/gal and 1.000743 BTU/(lb·°F), as the published method does; the textbook's 8.34 reads 0.5 % more.",
-    "The preheat is an upper bound: enough heat, and a tank that holds the draw between the hours of cooling. Standby losses are left out.",
+    "Hot water counts 8.2938 lb/gal and 1.000743 BTU/(lb·°F), as in the published method; the textbook's 8.34 gives 0.5 % more.",
+    "The preheat is an upper bound: it assumes enough heat, and a tank that covers the draw between the hours of cooling. Standby losses are excluded.",
   ],
   args: {
     draw: quantity("daily draw", "hot water drawn in a day", { above: 0 }),
     cold: quantity("temperature", "cold water", { from: degF(32), to: degF(100) }),
     hot: quantity("temperature", "hot water", { from: degF(60), to: degF(200), usual: [degF(120), degF(160)] }),
-    preheat: quantity("temperature", "what recovered heat warms it to", { from: degF(32), to: degF(200) }),
+    preheat: quantity("temperature", "temperature after preheating", { from: degF(32), to: degF(200) }),
   },
   returns: listResult("hot water of a day", {
     load: quantityResult("heat", "heat that the hot water takes"),
-    preheated: quantityResult("heat", "of that by recovered heat, at most"),
+    preheated: quantityResult("heat", "part from recovered heat, at most"),
     remaining: quantityResult("heat", "for the main heater"),
     share: quantityResult("fraction", "recovered share"),
     meanRate: quantityResult("heat rate", "mean rate of the recovered heat over the day"),

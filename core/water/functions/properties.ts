@@ -18,7 +18,7 @@ export const waterProperties = cellFunction({
     "thermal conductivity",
   ],
   details: [
-    "Fresh, air-free water near atmospheric pressure, 0 to 100 °C. Vapour pressure (absolute) and latent heat are those at saturation.",
+    "Fresh, air-free water near atmospheric pressure, 0 to 100 °C. Vapour pressure (absolute) and latent heat are at saturation.",
     "Uncertainty against IAPWS-95: density 0.01 %, heat capacity 0.1 %, viscosity 1 %, conductivity 1.5 %, vapour pressure 0.05 %, latent heat 0.1 %.",
     "Salt raises density and viscosity and lowers heat capacity: for a salt pool (0.3 %) by less than 0.4 %, for sea water (3.5 %) by 3 to 8 %.",
   ],
@@ -74,7 +74,7 @@ export const waterProperties = cellFunction({
       expected: { latentHeat: 1048 },
       tolerance: 2,
       source: "doePoolCovers",
-      remark: "1,048 BTU for every pound evaporated at 80 °F.",
+      remark: "1,048 BTU per pound evaporated at 80 °F.",
     },
   ],
   compute: ({ temperature: T }, { trace, step }) => ({
