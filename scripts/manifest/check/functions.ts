@@ -60,7 +60,7 @@ function orderFaults(parameters: readonly unknown[]): string[] {
   const optional = parameters.map((parameter) => isFields(parameter) && parameter["optional"] === true);
   const firstOptional = optional.indexOf(true);
   const late = firstOptional < 0 ? -1 : optional.indexOf(false, firstOptional);
-  return late < 0 ? [] : [`parameter ${late + 1} is required but stands after an optional one`];
+  return late < 0 ? [] : [`parameter ${late + 1} is required but follows an optional one`];
 }
 
 function repeats(values: readonly string[]): string[] {
