@@ -3,7 +3,7 @@ import { notAvailable } from "../../kernel/values/fault";
 import { bracketedRoot } from "../../numeric/root";
 import { quantityMark } from "../../kernel/values/quantityMark";
 import { coilConductance, effectiveConductance, settledHeat } from "./equations";
-import { machineOf, meanCondensing, runningAt, type CoolingMachine, type MachineState } from "./machine";
+import { meanCondensing, runningAt, type CoolingMachine, type MachineState } from "./machine";
 import { waterRate } from "../zones/zones";
 
 /** What takes the heat: W/K between the mean condensing temperature and what enters, and that, K. */
@@ -199,5 +199,3 @@ export function outdoorBalanceOf(
   const sink = airSink(machine, coil, outdoor);
   return heldAt(machine, sink, least, wetBulb) ?? solveEquilibrium(machine, sink, wetBulb);
 }
-
-export { machineOf };
