@@ -1,5 +1,5 @@
 /** The worker's script, on top of the functions script: one job at a time, plain messages in and out. */
-import "../runs/loadFunctions";
+import "./loadFunctions";
 import { BUILD } from "../../functions/buildHash";
 import type { JobAnswer, JobRequest } from "./job";
 import { runJob } from "./runJob";
