@@ -22,12 +22,7 @@ const BROKEN: readonly Break[] = [
     "structure",
     "xsi:type ContentApp, expected TaskPaneApp",
   ],
-  [
-    "Version precedes Id",
-    [/(<Id>.*<\/Id>)\s*(<Version>.*<\/Version>)/, "$2$1"],
-    "structure",
-    "<Id> follows <Version>",
-  ],
+  ["Version precedes Id", [/(<Id>.*<\/Id>)\s*(<Version>.*<\/Version>)/, "$2$1"], "structure", "<Id> follows <Version>"],
   [
     "Hosts stand after Requirements",
     [/(<Hosts>\s*<Host Name[^]*?<\/Hosts>)([^]*?<\/Requirements>)/, "$2$1"],
@@ -306,7 +301,7 @@ const BROKEN: readonly Break[] = [
     "one address is another host's",
     ["https://warmback.example/assets/icon-32.png", "https://elsewhere.example/assets/icon-32.png"],
     "url",
-    "IconUrl: lies outside the add-in's own https://warmback.example/",
+    "IconUrl: is outside the add-in's own https://warmback.example/",
   ],
   [
     "an address is relative",
@@ -472,7 +467,7 @@ const BROKEN_METADATA: readonly MetadataBreak[] = [
   [
     "a help address is local",
     (first) => void (first.helpUrl = "https://localhost:3000/help/PIPE.HEADLOSS.html"),
-    "helpUrl lies outside the add-in's own https://warmback.example/",
+    "helpUrl is outside the add-in's own https://warmback.example/",
   ],
 ];
 

@@ -129,7 +129,7 @@ interface AdmittedBlock {
 export interface ZeroDoubts {
   /** Labels and arguments whose 0 counts as 0 although leaving them out would mean something else. */
   readonly zeros: readonly string[];
-  /** Labels and arguments whose 0 counts as left out, since 0 lies outside their limits. */
+  /** Labels and arguments whose 0 counts as left out, since 0 is outside their limits. */
   readonly leftOut: readonly string[];
   /** Unknown labels of a block with a 0 beside them: they count as headings. */
   readonly headings: readonly string[];

@@ -149,7 +149,7 @@ const quoted = (labels: readonly string[]): string => labels.map((label) => `"${
 const zeroOrBlank = ({ doubts: { zeros, leftOut, headings } }: AdmittedCall): RaisedCaution[] => {
   const sentences = [
     ...(zeros.length > 0 ? [`Taken as 0: ${quoted(zeros)}.`] : []),
-    ...(leftOut.length > 0 ? [`Taken as left out, since 0 lies outside the limits: ${quoted(leftOut)}.`] : []),
+    ...(leftOut.length > 0 ? [`Taken as left out, since 0 is outside the limits: ${quoted(leftOut)}.`] : []),
     ...(headings.length > 0 ? [`Taken as a heading: ${quoted(headings)}.`] : []),
   ];
   if (sentences.length === 0) return [];

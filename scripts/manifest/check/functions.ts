@@ -71,7 +71,7 @@ function helpFaults(id: string, url: string, build: Build, base: string): string
   const page = helpPage(id);
   if (!url.startsWith("https://") || !url.endsWith(`/${page}`))
     return [`helpUrl must lead to https://…/${page}, got "${url}"`];
-  if (!url.startsWith(base)) return [`helpUrl lies outside the add-in's own ${base}, got "${url}"`];
+  if (!url.startsWith(base)) return [`helpUrl is outside the add-in's own ${base}, got "${url}"`];
   return build.has(page) ? [] : [`helpUrl: the build has no ${page}`];
 }
 

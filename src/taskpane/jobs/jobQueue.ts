@@ -113,7 +113,7 @@ function lineOf(start: () => Worker): Line {
     broken() {
       worker = undefined;
       const job = running;
-      if (job !== undefined) finish(job, () => job.fail(new Error("the calculation broke off")));
+      if (job !== undefined) finish(job, () => job.fail(new Error("the calculation stopped")));
     },
   };
 

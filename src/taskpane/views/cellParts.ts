@@ -38,7 +38,7 @@ const outOfDate = (services: PanelServices, { address, value }: Ours): HTMLEleme
       "p",
       {},
       h("strong", {}, "Out of date: recalculate."),
-      ` The cell holds ${heldText(value)}; its formula gives something else now.`,
+      ` The cell holds ${heldText(value)}; its formula now gives another value.`,
     ),
     h("p", { class: "actions" }, action("Recalculate", recalculate, { key: "recalculate", primary: true })),
   );

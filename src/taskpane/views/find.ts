@@ -45,7 +45,7 @@ const everything = (services: PanelServices, functions: readonly CellFunction[])
 const found = (services: PanelServices, functions: readonly CellFunction[], question: string): readonly Child[] => {
   if (functions.length === 0)
     return [
-      h("p", {}, `No function meets “${question}”.`),
+      h("p", {}, `No function matches “${question}”.`),
       h(
         "p",
         { class: "quiet" },

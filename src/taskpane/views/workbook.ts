@@ -137,8 +137,8 @@ const mendSection = (services: PanelServices): HTMLElement => {
     h(
       "p",
       {},
-      "Cells that show #NAME? because the add-in was missing, or whose formulas name a lost book before a function, are " +
-        "written again.",
+      "Repairs formulas that show #NAME? because the add-in was missing, or that have the name of a lost book before a " +
+        "function.",
     ),
     h("p", { class: "actions" }, action("Mend formulas", run, { key: "mend" })),
     result,

@@ -77,7 +77,7 @@ function recordSheet(edition: string, lines: readonly (readonly Content[])[]): S
   return {
     id: "record",
     name: "Record",
-    summary: "What stood behind the values.",
+    summary: "The formulas behind the values.",
     widths: RECORD_COLUMNS.map(([, width]) => width),
     cells: Object.fromEntries([...headCells(edition), ...body]),
     names: {},

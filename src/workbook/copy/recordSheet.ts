@@ -132,7 +132,7 @@ function callLines(
   const [top = "", ...below] = parts([...inputs, ...(call.whole ? [] : partText(call, unit))]);
   const cautions =
     before === undefined ? (own?.cautions ?? []).map(({ severity, text }) => `${severity}: ${text}`) : [];
-  const stale = call.stale ? ["Out of date: the formula gives something else now than the cell holds."] : [];
+  const stale = call.stale ? ["Out of date: the formula now gives another value than the cell holds."] : [];
   return [
     [
       first ? addressText(cell.address) : "",
