@@ -19,7 +19,7 @@ module.exports = {
       scope: "folder",
     },
     // Packages are left to the compiler: it reads their "exports".
-    rule("no-missing", "The import leads nowhere.", {}, { couldNotResolve: true, pathNot: "^@" }),
+    rule("no-missing", "The import can't be resolved.", {}, { couldNotResolve: true, pathNot: "^@" }),
     rule(
       "core-alone",
       "The core knows no host, no build and no tests.",
@@ -107,7 +107,7 @@ module.exports = {
     ),
     rule(
       "doors-outside",
-      "What lies behind the doors doesn't look through them.",
+      "Code behind the doors doesn't import them.",
       { path: "^core/", pathNot: "^core/pictures?(/|\\.ts$)" },
       { path: "^core/(index|help|pictures)\\.ts$" },
     ),
@@ -139,7 +139,7 @@ module.exports = {
     ),
     rule(
       "no-tests-in-product",
-      "The product doesn't lean on its tests.",
+      "The product doesn't use its tests.",
       { path: "^(core|src|scripts|manifest)/" },
       { path: "^(test|bench)/" },
     ),

@@ -1,7 +1,7 @@
 import office from "eslint-plugin-office-addins";
 import tseslint from "typescript-eslint";
 
-/** Read by people's machines and clocks: a calculation may not depend on any of it. */
+/** Globals that depend on the machine, its clock or its network: a calculation may not use them. */
 const OUTSIDE = [
   "window",
   "document",
@@ -76,7 +76,7 @@ export default tseslint.config(
       ],
       // Methods here are closures: none reads `this`.
       "@typescript-eslint/unbound-method": "off",
-      // A port is asynchronous as a whole, whatever one adapter needs.
+      // Every method of a port is asynchronous, whatever one adapter needs.
       "@typescript-eslint/require-await": "off",
       // The hosts' enums come as plain values in data.
       "@typescript-eslint/no-unsafe-enum-comparison": "off",
@@ -110,7 +110,7 @@ export default tseslint.config(
     files: ["src/**/*.ts"],
     plugins: { "office-addins": office },
     rules: {
-      // The plugin's other rules follow one function only, and see no load behind a call.
+      // The plugin's other rules follow a single function and miss a load inside a call.
       ...Object.fromEntries(OFFICE_RULES.map((name) => [`office-addins/${name}`, "error"])),
       "@typescript-eslint/no-restricted-imports": [
         "error",
@@ -144,7 +144,7 @@ export default tseslint.config(
   {
     files: ["test/**/*.{ts,mts}", "bench/**/*.ts"],
     rules: {
-      // Tests index into what they have just built, and hand over what no caller may.
+      // Tests index into what they have just built, and pass what no caller may.
       "@typescript-eslint/no-non-null-assertion": "off",
       "@typescript-eslint/no-unsafe-argument": "off",
       "@typescript-eslint/no-unsafe-assignment": "off",

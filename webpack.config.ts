@@ -1,4 +1,4 @@
-/** Everything that webpack bundles: the panel, its worker, the preview page, the evaluator. Read by scripts/makeBuild.mts. */
+/** Everything that webpack bundles: the panel, its worker, the preview page and the evaluator. scripts/makeBuild.mts runs it. */
 import { readFileSync } from "node:fs";
 import { join, relative, sep } from "node:path";
 import { EsbuildPlugin } from "esbuild-loader";
@@ -22,7 +22,7 @@ const bundle = (name: string, target: string, folder: string) =>
       path: folder,
       filename: "[name].js",
       chunkFilename: "[name].[contenthash].js",
-      // Pages lie at the root of the build; "auto" would ask for a document, which a runtime of functions alone lacks.
+      // Pages are at the root of the build; "auto" needs a document, which a functions-only runtime lacks.
       publicPath: "",
       globalObject: "globalThis",
       uniqueName: `warmback ${name}`,
@@ -31,7 +31,7 @@ const bundle = (name: string, target: string, folder: string) =>
     performance: false,
   }) as const satisfies Configuration;
 
-/** The panel and its worker take the core from the functions script: one catalogue, one memory. */
+/** The panel and its worker take the core from the functions script: one catalogue, one memo. */
 const coreFromFunctions: NonNullable<Configuration["externals"]> = ({ context = "", request = "" }, decide) => {
   const id = request.startsWith(".") ? relative(ROOT, join(context, request)).split(sep).join("/") : "";
   if (!/^core(\/|$)/.test(id) || /^core\/pictures?(\/|$)/.test(id)) decide();
@@ -39,7 +39,7 @@ const coreFromFunctions: NonNullable<Configuration["externals"]> = ({ context = 
   else decide(new Error(`${id}: the panel takes the core through core/index and core/pictures`));
 };
 
-/** The panel, and all that is made from the catalogue, the functions script among it. */
+/** The panel and everything generated from the catalogue, the functions script included. */
 const addIn = (settings: BuildSettings): Configuration => ({
   ...bundle("panel", TARGET, settings.folder),
   target: ["web", TARGET],
@@ -50,7 +50,7 @@ const addIn = (settings: BuildSettings): Configuration => ({
       BUILD_HASH: JSON.stringify(settings.build),
       METADATA_HASH: JSON.stringify(metadataHash(settings.host)),
       FINDER_TEXTS: JSON.stringify(finderTextsOf(CATALOGUE)),
-      // Else they would come in once more, to be asked for their type.
+      // Otherwise `typeof` would insert the texts a second time.
       "typeof FINDER_TEXTS": JSON.stringify("object"),
     }),
     withFiles("assets", () => assetFiles(settings)),
@@ -70,7 +70,7 @@ const PREVIEW_TARGET = "es2022";
 
 const previewFile = (name: string): string => readFileSync(join(PREVIEW, name), "utf8");
 
-/** The page: its first script, which stands in for Excel's runtime, and the sheet engine with all around it. */
+/** The page: its first script, which replaces Excel's runtime, and the sheet engine with the rest of the page. */
 const page = ({ folder, build }: BuildSettings): Configuration => {
   const base = bundle("preview", PREVIEW_TARGET, folder);
   return {
@@ -85,7 +85,7 @@ const page = ({ folder, build }: BuildSettings): Configuration => {
         "index.html": previewFile("page/preview.html"),
         "preview.css": previewFile("page/preview.css"),
       })),
-      // Hyphenation patterns of 70 languages; the engine asks for English only.
+      // Hyphenation patterns of 70 languages; the engine loads English only.
       new webpack.IgnorePlugin({
         resourceRegExp: /^\.\/(?!en-gb)[a-z0-9-]+-[\w-]{8}\.js$/,
         contextRegExp: /engine-render/,

@@ -12,7 +12,7 @@ const INPUTS = 200;
 const RUNS = 9;
 const REFRIGERANTS = ["R-22", "R-410A", "R-407C", "R-454B"] as const;
 
-/** Milliseconds of processor time of one call, the least of some runs: other work on the machine counts little. */
+/** Milliseconds of processor time of one call, the least of several runs, so that other work counts little. */
 const least = (once: (i: number) => unknown): number => {
   for (let i = 0; i < INPUTS; i++) once(i);
   const runs = Array.from({ length: RUNS }, () => {
@@ -26,11 +26,11 @@ const least = (once: (i: number) => unknown): number => {
 
 type Block = Readonly<Record<string, string | number>>;
 
-/** A cell call; more inputs than are remembered are cycled, so that every call is calculated. */
+/** A cell call. Cycles more inputs than the memo holds, so that every call is calculated. */
 const cell = (id: string, block: (i: number) => Block): number => {
   const definition = CATALOGUE.find((each) => each.id === id);
   if (definition === undefined) throw new Error(`no function ${id}`);
-  // The memory is left out: what is timed is the calculation.
+  // Without the memo: the benchmark times the calculation.
   const { memoised, ...unremembered } = definition;
   if (memoised !== true) throw new Error(`${id} is not marked as memoised`);
   const compiled = compile(unremembered);

@@ -15,8 +15,8 @@ const TARGET = 2000;
 let sink = 0;
 
 /**
- * Time of one call in nanoseconds, the least of some runs: other work on the machine only ever adds to it. Inputs are cycled
- * so that no call repeats the last.
+ * Time of one call in nanoseconds, the least of several runs: other work on the machine can only add to it. Inputs are
+ * cycled, so that no call repeats the last.
  */
 const time = (call: (i: number) => unknown): number => {
   let loops = POINTS;

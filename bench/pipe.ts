@@ -13,7 +13,7 @@ const compiledOf = (id: string) => {
   return compile(definition);
 };
 
-/** Milliseconds of one call, the least of some runs; inputs are cycled so that no call repeats the last. */
+/** Milliseconds of one call, the least of several runs; inputs are cycled so that no call repeats the last. */
 const time = (id: string, raw: (i: number) => readonly unknown[]): number => {
   const compiled = compiledOf(id);
   const inputs = Array.from({ length: INPUTS }, (_, i) => raw(i));

@@ -1,6 +1,6 @@
 /**
  * How long a scan for cautions takes beside the host's own reads: 5,000 formulas over a workbook in memory. The
- * calculation is a stand-in of a few microseconds; the host answers at once, so its share is measured, not guessed.
+ * calculation takes a few microseconds only; the host answers at once, so its share is measured, not guessed.
  * Run: npx tsx bench/scan.ts
  */
 import { sessionLog } from "../src/workbook/callLog";
@@ -115,7 +115,7 @@ async function once(of: Case) {
   return { beside: performance.now() - from - spent.host, longest, counts, found };
 }
 
-/** The first scan carries what the script engine needs to warm up; the others show a panel that is open. */
+/** The first scan includes the warm-up of the script engine; the others show an open panel. */
 async function measure(of: Case): Promise<readonly string[]> {
   const runs: Awaited<ReturnType<typeof once>>[] = [];
   for (let run = 0; run < RUNS; run++) runs.push(await once(of));

@@ -17,7 +17,7 @@ const FIRST_CALLS = 5;
 
 type Call = (id: string, raw: readonly unknown[]) => void;
 
-/** A module that calls any function of a checkout's catalogue, and throws what it refuses; checkouts before 0.1.0 had no call/. */
+/** A module that calls any function of a checkout's catalogue, and throws a fault; checkouts before 0.1.0 had no call/. */
 const entryOf = (root: string): string => {
   const [runner, faults] = existsSync(join(root, "core/kernel/call"))
     ? ["call/evaluate", "values/fault"]
@@ -72,7 +72,7 @@ const hours = (): readonly (readonly (string | number)[])[] => {
   return [head, ...rows.map((row) => pick.map((at) => row[at] ?? 0))];
 };
 
-/** The first call of all, in a process that has just read the script. */
+/** The very first call, in a process that has just loaded the script. */
 const FIRST = `const { readFileSync } = require("node:fs");
 const [script, call] = process.argv.slice(1).map((path) => readFileSync(path, "utf8"));
 require("node:vm").runInThisContext(script);
@@ -98,7 +98,7 @@ const print = (what: string, target: number, times: readonly (readonly number[])
   console.log(`${what.padEnd(48)}${cells.join("")}${String(target).padStart(8)}  ${met}`);
 };
 
-/** The times of each script, by turns: whoever is first changes from round to round. */
+/** The times of each script, alternating: the order changes from round to round. */
 const byTurns = (scripts: number, runs: number, time: (script: number, run: number) => number): number[][] => {
   const times = Array.from({ length: scripts }, (): number[] => []);
   for (let run = 0; run < runs; run++)

@@ -1,4 +1,4 @@
-/** The files that are made from the catalogue and from templates, as assets of the add-in's build. */
+/** Generates the build's files that come from the catalogue and from templates. */
 import { createHash } from "node:crypto";
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
@@ -19,7 +19,7 @@ export type Files = Readonly<Record<string, string>>;
 
 /**
  * The text of functions.json.
- * @throws Error for an id that Excel wouldn't take
+ * @throws Error for an id that Excel doesn't accept
  */
 function metadataText(host: string): string {
   const faults = nameFaults(CATALOGUE.map(({ id }) => id));
@@ -28,7 +28,7 @@ function metadataText(host: string): string {
   return `${JSON.stringify(metadata, null, 1)}\n`;
 }
 
-/** SHA-256 of functions.json: by it the panel knows one of another build. */
+/** SHA-256 of functions.json, by which the panel detects one of another build. */
 export const metadataHash = (host: string): string => createHash("sha256").update(metadataText(host)).digest("hex");
 
 /** Printed form → MathML, for the panel. */
@@ -37,7 +37,7 @@ const mathmlText = async (): Promise<string> => {
   return JSON.stringify(Object.fromEntries(forms.map((form) => [form, mathmlFor(form)])));
 };
 
-/** Microsoft's runtime must come from its own address; it may not be copied. */
+/** Microsoft's runtime must be loaded from its own address; it may not be copied. */
 const OFFICE = "https://appsforoffice.microsoft.com/lib/1/hosted/office.js";
 const SCRIPTS = "<!-- scripts -->";
 

@@ -1,11 +1,11 @@
-/** The functions script: all cell functions and the core's run-time door in one classic script, made in one pass. */
+/** The functions script: all cell functions and the core's run-time door in one classic script, built in one pass. */
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { build as esbuild, type Plugin } from "esbuild";
 import { ROOT } from "./root";
 import { stripHelpTexts } from "./stripHelpTexts";
 
-/** The oldest browsers that Excel shows add-ins in (WebKit of Safari 14, Edge) know this much. */
+/** Supported by the oldest browsers that Excel uses for add-ins (WebKit of Safari 14, Edge). */
 export const TARGET = "es2020";
 
 const withoutHelpTexts: Plugin = {
@@ -19,7 +19,7 @@ const withoutHelpTexts: Plugin = {
 
 /**
  * @param build names the build
- * @throws Error with what the bundler found wrong
+ * @throws Error with the bundler's messages
  */
 export async function functionsScript(build: string): Promise<string> {
   const { outputFiles } = await esbuild({

@@ -1,6 +1,6 @@
 /**
- * Builds on demand. Each state of the sources has a folder of its own, which is filled once and never changed; `dist/` is a
- * copy of the newest.
+ * Builds on demand. Each state of the sources has a build folder, which is written once and never changed; `dist/` is a copy
+ * of the newest.
  */
 import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
@@ -9,33 +9,33 @@ import { VARIANTS } from "./manifest/manifest";
 import { ROOT } from "./root";
 import { sourceHash } from "./sources";
 
-/** The newest build, for whoever publishes it. */
+/** A copy of the newest build, for publishing. */
 const DIST = join(ROOT, "dist");
 
 const BUILDS = join(ROOT, ".cache/builds");
 /** Which build `dist/` is a copy of. */
 const DIST_NOTE = join(ROOT, ".cache/dist.txt");
-/** A server that has run for a while reads an older one. */
+/** Builds to keep: a server that has run for a while still reads an older one. */
 const BUILDS_KEPT = 8;
 const HASH_LENGTH = 12;
 
-/** The host that help addresses lead to: the environment's WARMBACK_HOST, else the production manifest's. */
+/** The host of the help addresses: the environment's WARMBACK_HOST, else the production manifest's. */
 const productionHost = (): string => (process.env["WARMBACK_HOST"] ?? VARIANTS.production.host).replace(/\/+$/, "");
 
 const holds = (hash: string): boolean =>
   existsSync(DIST) && existsSync(DIST_NOTE) && readFileSync(DIST_NOTE, "utf8") === hash;
 
 /**
- * Builds where these sources were never built, and brings `dist/` up to date. Remarks go to standard error.
- * @returns the build's own folder, which stays as it is while others build
- * @throws Error with all that went wrong
+ * Builds these sources unless that was done before, and updates `dist/`. Remarks go to standard error.
+ * @returns the build's own folder, which later builds don't change
+ * @throws Error with all messages
  */
 export async function ensureBuilt(): Promise<string> {
   const host = productionHost();
   const hash = sourceHash(ROOT, [host, process.version]);
   const folder = join(BUILDS, hash);
   await freshFolder(folder, async (into) => {
-    // Read late: a build that is there needs neither the bundler nor the catalogue.
+    // Imported late: an existing build needs neither the bundler nor the catalogue.
     const { build } = await import("./makeBuild.mjs");
     await build({ folder: into, host, build: hash.slice(0, HASH_LENGTH) });
   });

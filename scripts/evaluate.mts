@@ -1,6 +1,6 @@
 /**
  * `npm run -s evaluate`: formulas from standard input, or the workbook named as an argument, in the sheet engine; one JSON
- * object a line. Builds what is missing; the work itself is done by the built evaluator.
+ * object a line. Builds if needed, then runs the built evaluator.
  */
 import { spawn } from "node:child_process";
 import { join } from "node:path";

@@ -1,13 +1,13 @@
 /**
- * Folders that come into place whole: each is filled beside its place and renamed, so nobody meets a half-written one, and
- * two processes that fill the same one at the same time both get it.
+ * Creates folders atomically: each is filled beside its place and renamed, so nobody sees a half-written one, and two
+ * processes that fill the same folder at the same time both get it.
  */
 import { cpSync, existsSync, mkdirSync, mkdtempSync, readdirSync, renameSync, rmSync, statSync } from "node:fs";
 import { dirname, join } from "node:path";
 
 const remove = (folder: string): void => rmSync(folder, { recursive: true, force: true });
 
-/** Begins the names of folders that are being filled. */
+/** Prefix of the names of unfinished folders. */
 const UNFINISHED = ".unfinished-";
 
 function unfinishedIn(parent: string): string {
@@ -16,8 +16,8 @@ function unfinishedIn(parent: string): string {
 }
 
 /**
- * Fills a folder unless it is there already. What is there is never written to again.
- * @param fill writes all files into the folder that it gets
+ * Fills a folder unless it exists. Never writes to an existing one.
+ * @param fill writes all files into the given folder
  */
 export async function freshFolder(folder: string, fill: (into: string) => Promise<void>): Promise<void> {
   if (existsSync(folder)) return;
@@ -26,7 +26,7 @@ export async function freshFolder(folder: string, fill: (into: string) => Promis
     await fill(filled);
     renameSync(filled, folder);
   } catch (error) {
-    // Whoever was faster put an equal one there.
+    // A faster process has put an equal folder there.
     if (!existsSync(folder)) throw error;
   } finally {
     remove(filled);
@@ -35,7 +35,7 @@ export async function freshFolder(folder: string, fill: (into: string) => Promis
 
 const TRIES = 20;
 
-/** Puts a copy of a folder in the place of another one, whatever is there. Both are on one disk. */
+/** Replaces a folder by a copy of another one on the same disk. */
 export function replaceFolder(folder: string, from: string): void {
   const copy = unfinishedIn(dirname(from));
   const old = unfinishedIn(dirname(from));
@@ -47,7 +47,7 @@ export function replaceFolder(folder: string, from: string): void {
         renameSync(copy, folder);
         return;
       } catch (error) {
-        // Another process put its own there meanwhile.
+        // Another process has put its own there meanwhile.
         if (left === 0) throw error;
       }
     }
@@ -61,15 +61,15 @@ function moveAway(folder: string, to: string): void {
   try {
     renameSync(folder, to);
   } catch (error) {
-    // Another process moved it.
+    // Another process has moved it.
     if (existsSync(folder)) throw error;
   }
 }
 
-/** What a process that was stopped has left is removed after so many milliseconds. */
+/** The leftovers of a stopped process are removed after this many milliseconds. */
 const LEFT_AFTER = 3_600_000;
 
-/** Removes the folders of a folder, all but some of the newest, and what stopped processes have left. */
+/** Removes all but the newest folders inside a folder, and the leftovers of stopped processes. */
 export function keepNewest(parent: string, count: number): void {
   const changed = (name: string): number => statSync(join(parent, name), { throwIfNoEntry: false })?.mtimeMs ?? 0;
   const names = readdirSync(parent).map((name) => ({ name, at: changed(name) }));

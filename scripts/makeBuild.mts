@@ -34,7 +34,7 @@ const manifestFaults = (folder: string): readonly string[] =>
 
 /**
  * Remarks go to standard error.
- * @throws Error with all that went wrong
+ * @throws Error with all messages
  */
 export async function build(settings: BuildSettings): Promise<void> {
   const began = performance.now();

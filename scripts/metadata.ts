@@ -40,8 +40,8 @@ export interface Metadata {
 }
 
 /**
- * A quantity's type is "any": it also takes a text with its own unit, and our message answers what the host would only
- * refuse. So is a yes/no: as "boolean" a blank cell would arrive as FALSE.
+ * A quantity's type is "any": it also accepts a text with its own unit, and our own message explains a wrong type. A yes/no
+ * is "any" too: as "boolean" a blank cell would arrive as FALSE.
  */
 const typeOf = ({ type }: Shape): "any" | "string" => (type === "choice" || type === "text" ? "string" : "any");
 
@@ -82,7 +82,7 @@ const enumOf = ({ name, words }: ChoiceShape): MetadataEnum => ({
 const sameWords = (a: ChoiceShape, b: ChoiceShape): boolean =>
   a.words.length === b.words.length && a.words.every((word, place) => word === b.words[place]);
 
-/** Each list of words once; two lists under one name are a fault of the catalogue. */
+/** Each list of words once; throws if two lists share a name. */
 const choicesOf = (catalogue: readonly CellFunction[]): readonly ChoiceShape[] => {
   const found = new Map<string, ChoiceShape>();
   for (const definition of catalogue)
@@ -98,7 +98,7 @@ const choicesOf = (catalogue: readonly CellFunction[]): readonly ChoiceShape[] =
 
 /**
  * @param helpUrl address of a function's help page, by id
- * @throws Error where two lists of words share one name
+ * @throws Error if two lists of words share one name
  */
 export const metadataOf = (catalogue: readonly CellFunction[], helpUrl: (id: string) => string): Metadata => ({
   functions: catalogue.map((definition) => functionOf(definition, helpUrl)),

@@ -1,5 +1,5 @@
 /**
- * Rules for the names of cell functions, beyond what the metadata's own tools look at. Sources: Microsoft Learn, "Custom
+ * Rules for the names of cell functions, beyond those that the metadata's own tools check. Sources: Microsoft Learn, "Custom
  * functions naming and localization" and "Excel functions (alphabetical)"; the list is from memory of the latter.
  */
 
@@ -49,7 +49,7 @@ const AFTER_DOT: Readonly<Record<string, string>> = {
   Z: "TEST",
 };
 
-/** Excel's own functions and macro commands that have a dot in their names: ours all have one. */
+/** Excel's own functions and macro commands with a dot in their names, as all of ours have. */
 const BUILT_IN: ReadonlySet<string> = new Set(
   Object.entries(AFTER_DOT).flatMap(([first, rest]) => rest.split(" ").map((last) => `${first}.${last}`)),
 );
@@ -62,7 +62,7 @@ const faultsOf = (id: string): readonly string[] => [
   ...(BUILT_IN.has(id) ? ["no function or command of Excel's own"] : []),
 ];
 
-/** What is wrong with a set of ids: files store them with underscores for periods. An empty list means nothing. */
+/** What is wrong with a set of ids, which files store with underscores for periods. Empty if nothing is wrong. */
 export const nameFaults = (ids: readonly string[]): readonly string[] => {
   const stored = ids.map((id) => id.toUpperCase().replaceAll(".", "_"));
   const twice = ids.filter((_, place) => stored.indexOf(stored[place] ?? "") !== place);

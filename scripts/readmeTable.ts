@@ -12,7 +12,7 @@ const table = (): string =>
     ...CATALOGUE.map(({ id, summary }) => `| \`${id}\` | ${summary} |`),
   ].join("\n");
 
-/** The text with the table between its marks made anew, formatted as the repository's files are. */
+/** The text with a new table between its marks, formatted like the repository's files. */
 export const withFunctionTable = async (readme: string): Promise<string> => {
   const [from, to] = [readme.indexOf(BEGIN), readme.indexOf(END)];
   if (from < 0 || to < from) throw new Error("README.md lacks the marks of the function table");

@@ -17,13 +17,13 @@ export interface ServeOptions {
   readonly folder: string;
   /** The first port to try; 0 takes any free one. */
   readonly port: number;
-  /** Opens a browser, where there is a screen. */
+  /** Opens a browser, if there is a screen. */
   readonly open: boolean;
 }
 
 const PORTS_TO_TRY = 20;
 
-/** A requested path inside the build, undefined where it leads out of it. */
+/** A requested path inside the build; undefined if it leads out of it. */
 const pathOf = (url: string): string | undefined => {
   const path = normalize(decodeURIComponent(new URL(url, "http://localhost").pathname)).replaceAll("\\", "/");
   if (path.split("/").includes("..")) return undefined;
@@ -49,7 +49,7 @@ const openBrowser = (address: string): void => {
   const { platform, env } = process;
   const command = platform === "darwin" ? "open" : platform === "win32" ? "explorer" : "xdg-open";
   if (command === "xdg-open" && env["DISPLAY"] === undefined && env["WAYLAND_DISPLAY"] === undefined) return;
-  // No browser is no fault: the address is printed.
+  // A missing browser is no error: the address is printed.
   execFile(command, [address], () => undefined);
 };
 

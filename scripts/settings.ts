@@ -1,9 +1,9 @@
 /** What one build depends on besides its sources. */
 export interface BuildSettings {
-  /** Where it is written. */
+  /** The folder that it is written to. */
   readonly folder: string;
-  /** The host that help addresses lead to, without a closing slash. */
+  /** The host of the help addresses, without a trailing slash. */
   readonly host: string;
-  /** Names the build in its scripts: they compare it when they meet. */
+  /** The build's hash in its scripts: the panel compares it. */
   readonly build: string;
 }

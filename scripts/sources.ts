@@ -1,4 +1,4 @@
-/** What a build is made of: a hash over all of it tells whether the last build still holds. */
+/** The sources of a build; their hash shows whether the last build is still valid. */
 import { createHash } from "node:crypto";
 import { readdirSync, readFileSync, statSync } from "node:fs";
 import { join, sep } from "node:path";

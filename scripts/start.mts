@@ -1,4 +1,4 @@
-/** `npm start`: builds what is missing, then serves it from port 3000 on, or from PORT, until it is stopped. */
+/** `npm start`: builds if needed, then serves the build on port 3000 or the next free one, or on PORT, until it is stopped. */
 import { ensureBuilt } from "./ensureBuilt.mjs";
 import { serve } from "./serve";
 

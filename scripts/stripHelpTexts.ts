@@ -1,6 +1,6 @@
 /**
- * Sources as the functions script holds them: without texts and spans that only help pages, tests and the panel's finder
- * need. The help pages are made from the sources themselves; the panel's script has the finder's texts as data.
+ * Strips from the sources of the functions script the texts and spans that only help pages, tests and the panel's finder
+ * need. The help pages read the full sources; the panel's script has the finder's texts as data.
  */
 import ts from "typescript";
 import { HELP_KEYS } from "../core/help";
@@ -8,13 +8,13 @@ import { HELP_KEYS } from "../core/help";
 const isListed = <K extends string>(names: Readonly<Record<K, unknown>>, name: string): name is K =>
   Object.hasOwn(names, name);
 
-/** The keys that are left out of what a function declares, or of a list's elements. */
+/** The keys to strip from the argument of a function, or from a list's elements. */
 const keysOf = (name: string): readonly string[] => (isListed(HELP_KEYS, name) ? HELP_KEYS[name] : []);
 
 const nameOf = (node: ts.Node): string =>
   ts.isPropertyAssignment(node) && ts.isIdentifier(node.name) ? node.name.text : "";
 
-/** The properties of an object literal that are left out, those in its lists included. */
+/** The properties to strip from an object literal and from the lists in it. */
 const leftOut = (literal: ts.ObjectLiteralExpression, keys: readonly string[]): readonly ts.Node[] =>
   literal.properties.flatMap((property) => {
     const name = nameOf(property);
@@ -37,16 +37,16 @@ const leftOutOf = (file: ts.SourceFile): readonly ts.Node[] => {
   return found;
 };
 
-/** `symbol`, and the functions of a source that do nothing but call it. */
+/** `symbol`, and the functions of a source that only call it. */
 const symbolMakers = (source: string): readonly string[] => [
   "symbol",
   ...[...source.matchAll(/\bconst (\w+) = \([^()]*\)(?:: \w+)? =>\s+symbol\(/g)].map(([, name = ""]) => name),
 ];
 
-/** A source without its help texts; symbols that nothing takes any more may be dropped by the bundler. */
+/** A source without its help texts; the bundler may drop symbols that are now unused. */
 export function stripHelpTexts(source: string): string {
   const file = ts.createSourceFile("source.ts", source, ts.ScriptTarget.Latest, true);
-  // From the end on, so that places before stay right; the comma behind goes along.
+  // From the end, so that earlier positions stay valid; the comma after the text is removed too.
   return leftOutOf(file)
     .reduceRight(
       (text, node) => text.slice(0, node.getFullStart()) + text.slice(node.getEnd()).replace(/^\s*,/, ""),

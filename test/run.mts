@@ -1,5 +1,5 @@
 /**
- * `npm test`: everything that a change must pass. Format, lint, types, import rules and build run two at a time, then all
+ * `npm test`: everything that a change must pass. Format, lint, types, import rules, unused code and build run two at a time, then all
  * tests in one run of vitest. Each step shows its time; the ten slowest test files and one closing line come last. Where no
  * Chromium is installed the tests in a browser are named as not run; with CI=true that is a failure.
  */
@@ -43,6 +43,7 @@ const STEPS: readonly Step[] = [
     name: "import rules",
     command: ["depcruise", "core", "src", "scripts", "manifest", "bench", "--config", ".dependency-cruiser.cjs"],
   },
+  { name: "unused code", command: ["knip", "--no-progress", "--include", "files,exports,dependencies"] },
 ];
 
 const TESTS: Step = {

@@ -1,4 +1,4 @@
-/** The edition, as sheets and hand-over records print it. A changed result needs a new number and a line in the change log. */
+/** The edition that sheets and hand-over records print. A changed result needs a new number and a line in the change log. */
 export const VERSION = "0.1.0";
 
 export const EDITION = `Warmback ${VERSION}`;

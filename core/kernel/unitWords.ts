@@ -1,6 +1,6 @@
-/** Units as people write them, in the spelling that the unit reader knows. */
+/** Translates units as people write them into the spelling that the unit reader knows. */
 
-/** Trade units that mathjs lacks, by definition in units that it has. A cubic foot of natural gas: 1,037 BTU (US EIA, 2019). */
+/** Trade units that mathjs lacks, defined in units that it has. A cubic foot of natural gas: 1,037 BTU (US EIA, 2019). */
 export const TRADE: readonly (readonly [string, string])[] = [
   ["gpm", "1 gal/minute"],
   ["gph", "1 gal/h"],
@@ -23,7 +23,7 @@ export const TRADE: readonly (readonly [string, string])[] = [
   ["cord", "128 ft^3"],
 ];
 
-/** A spelling of the reader, then others for it; case doesn't matter. */
+/** Groups of spellings: the reader's own first, then others for it. Case doesn't matter. */
 const SPELLINGS =
   "gpm usgpm|gph|lpm|lps|cfm|mph|kph|fpm|knot knots kn kt kts|psi|Pa|kPa|bar|inHg|W|kW|kWh|hp bhp|BTU|kBTU|MMBTU|BTU/h btuh|kBTU/h kbtuh|MBH mbtuh|therm therms|Mcf|tonRefrigeration ton tons tr rt|gal gals gallon gallons|L liter liters litre litres|ft feet foot lf|ft^2 sf|ft^3 cf|m meter meters metre metres|in inch inches|h hr hrs hour hours|minute minutes|cord|cP";
 
@@ -37,7 +37,7 @@ const WORDS: ReadonlyMap<string, string> = new Map(
 const DEGREE = /(?:°|º|\bdeg(?:rees?)?\b)\s*([FCK])\b|\b(?:fahrenheit)\b|\b(?:celsius)\b/giu;
 const POWER = /\b(?:(sq|square)|cu|cubic)\s*(?=(?:ft|feet|foot|in|inch|inches|m|met(?:er|re)s?|yd)\b)([a-z]+)/gi;
 
-/** Trade spellings to what mathjs reads. */
+/** Replaces trade spellings by those that mathjs reads. */
 export function spelled(text: string): string {
   return text
     .replace(/[\u2212\u2013]/g, "-")

@@ -19,9 +19,9 @@ import type { Gathered } from "./gather";
 import { cellText, resultGrid } from "./grid";
 import { code, escaped, folded, table, type Cell } from "./html";
 
-/** The most lines of a working on a page; the panel shows all. */
+/** The most lines of a working on a page; the panel shows more. */
 const MOST_LINES = 60;
-/** Longer workings are folded. */
+/** Longer workings are collapsed. */
 const MOST_OPEN = 40;
 
 const unitOf = ({ definition: { returns }, system }: Explanation): string =>
@@ -29,14 +29,14 @@ const unitOf = ({ definition: { returns }, system }: Explanation): string =>
 
 const LIST_HEADS = ["label", "value", "unit"];
 
-const outText = (told: Explanation): string => {
-  const out: Out | Fault = told.out;
+const outText = (explanation: Explanation): string => {
+  const out: Out | Fault = explanation.out;
   if (isFault(out)) return `<p>It shows <code>${escaped(out.code)}</code>: ${escaped(out.message)}</p>`;
   if (Array.isArray(out)) {
     const rows = out as readonly (readonly CellOut[])[];
-    return resultGrid(rows, told.definition.returns.type === "list" ? LIST_HEADS : undefined);
+    return resultGrid(rows, explanation.definition.returns.type === "list" ? LIST_HEADS : undefined);
   }
-  const unit = unitOf(told);
+  const unit = unitOf(explanation);
   return `<p class="answer">It shows <strong>${escaped(cellText(out as CellOut))}</strong>${unit === "" ? "" : ` ${escaped(unit)}`}.</p>`;
 };
 
@@ -45,11 +45,11 @@ const valueText = ({ value, unit }: WorkingLine): string => {
   return unit === "" ? shown : `${shown} ${unit}`;
 };
 
-/** An equation's form stands in its own section: here its name is enough. */
+/** Equations have their own section: here the name is enough. */
 const nameOf = ({ says, form }: WorkingLine): string => (form === undefined ? says : says.replace(`: ${form}`, ""));
 
-const workingTable = (told: Explanation): string => {
-  const lines = workingLines(told.steps, told.system);
+const workingTable = (explanation: Explanation): string => {
+  const lines = workingLines(explanation.steps, explanation.system);
   if (lines.length === 0) return "";
   const shown = lines.slice(0, MOST_LINES);
   const left = lines.length - shown.length;
@@ -69,8 +69,8 @@ const workingTable = (told: Explanation): string => {
 /** A formula, what it shows, and its working step by step. */
 export const workedExample = ({ example }: Gathered): string => {
   if (example === undefined) return "";
-  const { raw, told } = example;
-  return [formulaBlock(told.definition, raw), outText(told), workingTable(told)].join("\n");
+  const { raw, explanation } = example;
+  return [formulaBlock(explanation.definition, raw), outText(explanation), workingTable(explanation)].join("\n");
 };
 
 const expected = ({ expected }: Check): string => {
@@ -82,7 +82,7 @@ const expected = ({ expected }: Check): string => {
     .join("; ");
 };
 
-/** Values of print and of other programs that the function must give. */
+/** Values from print and from other programs that the function must reproduce. */
 export const checkTable = (definition: CellFunction): string => {
   if (definition.checks.length === 0) return "";
   const raws = definition.checks.map(({ inputs }) => rawByPlace(definition, inputs));

@@ -1,18 +1,18 @@
-/** Formulas on a help page: long array constants are cut or stand beneath as ranges, the whole is there to be copied. */
+/** Formulas on a help page: long array constants are shortened or shown below as ranges; the whole can be copied. */
 import { type CellFunction, formulaOf, placedArgs, type CellInput, type CellMatrix } from "../../core";
 import { inputGrid } from "./grid";
 import { escaped, folded, html, type Html } from "./html";
 
-/** The longest formula that stands as it is. */
+/** The longest formula that is shown in full. */
 const LONGEST = 160;
 
-/** The most rows that tell a formula from the others beside it. */
+/** The most rows that distinguish a formula from the others in its column. */
 const MOST_OWN = 6;
 
 const LEFT_OUT = "…";
 const WHOLE = "The whole formula, to copy";
 
-/** Lines may break behind the function's bracket, a comma or a semicolon. */
+/** Lines may break after the function's bracket, a comma or a semicolon. */
 const breaking = (formula: string): string =>
   formula
     .split(/(?<=[,;]|^=[\w.]+\()/)
@@ -25,7 +25,7 @@ const isMatrix = (value: CellInput | undefined): value is CellMatrix => Array.is
 const rowTexts = (value: CellInput | undefined): readonly string[] =>
   isMatrix(value) ? value.map((row) => JSON.stringify(row)) : [];
 
-/** First and last row, and those between that don't stand in all the formulas beside it, where they are few. */
+/** First and last row and, if they are few, those between that other formulas of the column lack. */
 const cutMatrix = (value: CellInput, place: number, others: readonly (readonly CellInput[])[]): CellInput => {
   if (!isMatrix(value) || value.length < 3) return value;
   const texts = rowTexts(value);
@@ -51,7 +51,7 @@ export const formulaCell = (
   return html(folded(`<code class="formula">${breaking(brief)}</code>`, formulaPre(whole)));
 };
 
-/** A formula with the ranges that it refers to beneath. */
+/** A formula with the ranges that it refers to below it. */
 export const formulaBlock = (definition: CellFunction, raw: readonly CellInput[]): string => {
   const whole = formulaOf(definition, raw);
   if (whole.length <= LONGEST) return formulaPre(whole);

@@ -1,4 +1,4 @@
-/** What a function's example and its published checks show of it: its working, equations, data and sources. */
+/** Collects what a function's example and published checks use: working, equations, data and sources. */
 import {
   CATALOGUE,
   type CellFunction,
@@ -17,16 +17,16 @@ export type Printed = AnyEquation | AnyRelation;
 
 export interface Worked {
   readonly raw: readonly CellInput[];
-  readonly told: Explanation;
+  readonly explanation: Explanation;
 }
 
 export interface Gathered {
   readonly example: Worked | undefined;
-  /** Equations and relations in the order in which example and checks meet them, each once. */
+  /** Equations and relations in the order in which example and checks use them, each once. */
   readonly equations: readonly Printed[];
   readonly lookups: readonly LookupStep[];
   readonly properties: readonly PropertyStep[];
-  /** Every source that the function leans on, each once. */
+  /** Every source of the function, each once. */
   readonly sources: readonly Source[];
 }
 
@@ -47,7 +47,7 @@ const workOut = (definition: CellFunction, at: ExampleArgs): Worked => {
   const compiled = COMPILED.get(definition.id);
   if (compiled === undefined) throw new Error(`${definition.id} is not in the catalogue`);
   const raw = rawByPlace(definition, at);
-  return { raw, told: explain(compiled, raw, CATALOGUE) };
+  return { raw, explanation: explain(compiled, raw, CATALOGUE) };
 };
 
 export const gather = (definition: CellFunction): Gathered => {
@@ -56,7 +56,7 @@ export const gather = (definition: CellFunction): Gathered => {
   const others = definition.checks
     .filter((check) => check.inputs !== at)
     .map((check) => workOut(definition, check.inputs));
-  const steps = [...(example ? [example] : []), ...others].flatMap(({ told }) => flat(told.steps));
+  const steps = [...(example ? [example] : []), ...others].flatMap(({ explanation }) => flat(explanation.steps));
   const equations = once(steps.flatMap(printedIn), ({ form }) => form);
   const lookups = steps.filter((step) => step.type === "lookup");
   const properties = steps.filter((step) => step.type === "property");

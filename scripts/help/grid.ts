@@ -1,15 +1,15 @@
-/** Ranges and spilled results on a help page: cut where they are long, turned over where they are wide. */
+/** Ranges and spilled results on a help page: long ones are shortened, wide ones transposed. */
 import { type CellOut, isFault, labelOf, type CellMatrix, type Shape, showNumber } from "../../core";
 import { scrolled, table } from "./html";
 
-/** The most columns that stand beside each other; wider ones are turned over. */
+/** The most columns of a table; wider tables are transposed. */
 const MOST_COLUMNS = 10;
 /** The most rows of a result, and of a block of labels. */
 const MOST_ROWS = 16;
-/** The most rows of a range of numbers that is handed in. */
+/** The most rows of an input range of numbers. */
 const MOST_INPUT_ROWS = 8;
-/** The most rows that stand beside each other where a table is turned over; of more the first and the last do. */
-const MOST_TURNED = 4;
+/** The most rows of a transposed table; of a longer one only the first and the last are shown. */
+const MOST_TRANSPOSED = 4;
 
 export type GridCells = readonly (readonly (CellOut | null)[])[];
 
@@ -27,40 +27,40 @@ const unnamed = (width: number): readonly string[] =>
 
 interface Cut {
   readonly rows: GridCells;
-  /** What of them is there, for the caption; "" where all are. */
-  readonly told: string;
+  /** Which rows are shown, for the caption; "" if all are. */
+  readonly extent: string;
 }
 
 /** The first rows and the last: it is the total of many. */
 const cut = (rows: GridCells, most: number): Cut => {
-  if (rows.length <= most) return { rows, told: "" };
+  if (rows.length <= most) return { rows, extent: "" };
   const first = most - 1;
   const begin = first === 1 ? "the first" : `the first ${String(first)}`;
   return {
     rows: [...rows.slice(0, first), ...rows.slice(-1)],
-    told: `: ${begin} and the last of ${String(rows.length)} rows`,
+    extent: `: ${begin} and the last of ${String(rows.length)} rows`,
   };
 };
 
-const turnedOver = (caption: string, heads: readonly string[], body: GridCells): string => {
-  const { rows, told } = cut(body, body.length > MOST_TURNED ? 2 : MOST_TURNED);
+const transposed = (caption: string, heads: readonly string[], body: GridCells): string => {
+  const { rows, extent } = cut(body, body.length > MOST_TRANSPOSED ? 2 : MOST_TRANSPOSED);
   const [corner = "", ...names] = heads;
   const lines = names.map((name, place) => [name, ...rows.map((row) => cellText(row[place + 1] ?? null))]);
   const columns = [corner, ...rows.map((row) => cellText(row[0] ?? null))];
-  return scrolled(`${caption}, turned over, a column in each row${told}`, columns, lines);
+  return scrolled(`${caption}, transposed, a column in each row${extent}`, columns, lines);
 };
 
 const grid = (caption: string, heads: readonly string[], body: GridCells, most: number): string => {
-  if (heads.length > MOST_COLUMNS) return turnedOver(caption, heads, body);
-  const { rows, told } = cut(body, most);
+  if (heads.length > MOST_COLUMNS) return transposed(caption, heads, body);
+  const { rows, extent } = cut(body, most);
   return scrolled(
-    `${caption}${told}`,
+    `${caption}${extent}`,
     heads,
     rows.map((row) => row.map(cellText)),
   );
 };
 
-/** A spilled result. Its first row names the columns where it holds nothing but texts, or `heads` does. */
+/** A spilled result. A first row of texts only names the columns, or `heads` does. */
 export const resultGrid = (cells: GridCells, heads?: readonly string[]): string => {
   const [first = [], ...body] = cells;
   const caption = "What it shows";

@@ -16,12 +16,12 @@ const inner = (cell: Cell): string => (typeof cell === "string" ? escaped(cell) 
 
 export const code = (text: string): Html => html(`<code>${escaped(text)}</code>`);
 
-/** Cards in a narrow window; or a table there too, whose few columns fit. */
+/** Cards in a narrow window, or a table there too if its few columns fit. */
 export type Layout = "cards" | "narrow";
 
 /**
- * A table, as a list of cards where there is no room unless it is narrow. The roles keep it a table for screen readers
- * then. The first cell of a row names it.
+ * A table that becomes a list of cards in a narrow window, unless it is narrow itself. The roles keep it a table for screen
+ * readers. The first cell of a row names the row.
  */
 export const table = (
   caption: string,
@@ -48,25 +48,25 @@ ${body.join("\n")}
 </table>`;
 };
 
-/** A table of numbers in a box of its own, which scrolls sideways where the window is narrower. */
+/** A table of numbers in a box of its own, which scrolls sideways in a narrow window. */
 export const scrolled = (caption: string, heads: readonly string[], rows: readonly (readonly Cell[])[]): string =>
   `<div class="scroll" tabindex="0" role="region" aria-label="${escaped(caption)}">
 ${table(caption, heads, rows, "narrow")}
 </div>`;
 
-/** What a reader opens who wants it. @param summary HTML, @param content HTML */
+/** A collapsed part that a reader may open. @param summary HTML, @param content HTML */
 export const folded = (summary: string, content: string, name = "whole"): string =>
   `<details class="${name}">
 <summary>${summary}</summary>
 ${content}
 </details>`;
 
-/** A heading and what stands below it. */
+/** A heading and its content. */
 export type Section = readonly [title: string, content: string];
 
 const anchor = (title: string): string => title.toLowerCase().replace(/\W+/g, "-");
 
-/** Sections that hold something, with links to them in front. */
+/** The sections that aren't empty, preceded by links to them. */
 export const sections = (all: readonly Section[]): string => {
   const full = all.filter(([, content]) => content !== "");
   const links = full.map(([title]) => html(`<a href="#${anchor(title)}">${escaped(title)}</a>`));
@@ -78,9 +78,6 @@ export const sections = (all: readonly Section[]): string => {
 
 export const list = (items: readonly Cell[]): string =>
   items.length === 0 ? "" : `<ul>\n${items.map((item) => `<li>${inner(item)}</li>`).join("\n")}\n</ul>`;
-
-export const paragraphs = (texts: readonly string[]): string =>
-  texts.map((text) => `<p>${escaped(text)}</p>`).join("\n");
 
 /** A whole page: no script, its style in a file beside it. */
 export const page = (title: string, description: string, main: string, footer: string): string => `<!doctype html>

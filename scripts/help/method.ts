@@ -13,7 +13,7 @@ const baseUnit = ({ kind }: EquationSymbol): string => {
   return base.replace(/\^2/g, "²").replace(/\^3/g, "³");
 };
 
-/** What each symbol stands for, its SI unit behind it. */
+/** The meaning of each symbol with its SI unit. */
 const symbolList = ({ symbols, constants }: Printed): string => {
   const items = Object.entries(symbols).map(([key, symbol]) => {
     const unit = baseUnit(symbol);
@@ -25,7 +25,7 @@ const symbolList = ({ symbols, constants }: Printed): string => {
   return `<ul class="symbols">\n${[...items, ...fixed].join("\n")}\n</ul>`;
 };
 
-/** Paper can't be scrolled: on it a longer form stands as computed only. */
+/** The longest form that fits on paper, which can't scroll; a longer one is printed as computed only. */
 const MOST_ON_PAPER = 90;
 
 const equationCard = (printed: Printed): string => {
@@ -52,7 +52,7 @@ export const dataList = ({ lookups, properties }: Gathered): string =>
     }),
   ]);
 
-/** Where it holds: the equations' ranges and the definition's own remarks. */
+/** Validity: the equations' ranges and the definition's own details. */
 export const rangeList = (definition: CellFunction, { equations }: Gathered): string =>
   list([
     ...(definition.details ?? []),

@@ -5,7 +5,7 @@ import temml from "temml";
 const GREEK =
   /^(alpha|beta|gamma|delta|epsilon|zeta|theta|eta|kappa|lambda|omega|sigma|Delta|Sigma|Phi|Psi|mu|nu|xi|pi|rho|tau|phi|chi|psi)(.*)$/;
 
-/** Letters that stand upright: names of numbers, abbreviations, words. */
+/** Symbols set upright: names of numbers, abbreviations, words. */
 const isWord = (name: string): boolean =>
   /^[A-Z]{2,}\d*$/.test(name) || /^(Re|Pr|Nu|Gr|Ra|Sc|Sh|Le|Bi|Fo)$/.test(name) || /^[a-z]{5,}$/.test(name);
 
@@ -14,7 +14,7 @@ const upright = (text: string): string => `\\mathrm{${text}}`;
 const below = (letter: string, rest: string): string =>
   rest === "" ? letter : `${letter}_{${/^\d+$/.test(rest) ? rest : upright(rest)}}`;
 
-/** A symbol's name as TeX: "rhoV" is ρ with V below, "dT" is ΔT, "LFL" stands upright. */
+/** A symbol's name as TeX: "rhoV" is ρ with V below, "dT" is ΔT, "LFL" is upright. */
 export const symbolTex = (name: string): string => {
   const slope = /^d([A-Za-z])d([A-Za-z])$/.exec(name);
   if (slope) return `\\frac{${upright("d")} ${slope[1] ?? ""}}{${upright("d")} ${slope[2] ?? ""}}`;
@@ -33,22 +33,22 @@ interface SymbolLike extends MathNode {
 const handler = (node: MathNode): string | undefined =>
   node.type === "SymbolNode" ? ` ${symbolTex((node as SymbolLike).name)}` : undefined;
 
-/** A negative number behind a multiplication sign stands in brackets; a power of ten needs no plus sign. */
+/** Puts a negative number after a multiplication sign in brackets; drops the plus sign of a power of ten. */
 const tidied = (tex: string): string =>
   tex.replace(/10\^\{\+/g, "10^{").replace(/\\cdot(-[\d.]+(?:\\cdot10\^\{-?\d+\})?)/g, "\\cdot\\left($1\\right)");
 
 const sideTex = (side: string): string => tidied(parse(side).toTex({ parenthesis: "auto", handler }));
 
-/** The one equals sign that parts a form's sides; comparisons have others. */
+/** The equals sign between a form's sides, not those of comparisons. */
 const EQUALS = /(?<![<>=!])=(?!=)/;
 
-/** A printed form as TeX. @throws Error where the form can't be read */
+/** A printed form as TeX. @throws Error if the form can't be parsed */
 export const texFor = (form: string): string =>
   form
     .split(EQUALS)
     .map((side) => sideTex(side.trim()))
     .join(" = ");
 
-/** A printed form as a MathML element. @throws Error where the form can't be read */
+/** A printed form as a MathML element. @throws Error if the form can't be parsed */
 export const mathmlFor = (form: string): string =>
   temml.renderToString(texFor(form), { displayMode: true, throwOnError: true });

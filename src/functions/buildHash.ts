@@ -1,14 +1,14 @@
-/** Which build a script belongs to, and what to say where scripts of two builds meet. */
+/** The build that a script belongs to, and the message if scripts of two builds meet. */
 
-/** Put in by the bundlers. */
+/** Inserted by the bundlers. */
 declare const BUILD_HASH: string;
 
-/** The build of the script that holds this line; sources that run unbundled have none. */
+/** The build of this script; sources that run unbundled have none. */
 export const BUILD: string = typeof BUILD_HASH === "undefined" ? "unbuilt" : BUILD_HASH;
 
 const RELOAD = "Reload the page, or close the workbook and open it again";
 
-/** What is wrong with the functions script that was loaded beside this one; undefined where it is of the same build. */
+/** What is wrong with the loaded functions script; undefined if it is of the same build. */
 export function functionsFault(loaded: { readonly build?: string } | undefined, own = BUILD): string | undefined {
   if (loaded === undefined)
     return `functions.js didn't load, and nothing can be calculated without it. ${RELOAD}. If that doesn't help, the file is missing on the server that publishes the add-in.`;

@@ -16,7 +16,7 @@ export const cellCall =
     return cellResult(out);
   };
 
-/** Works a call again and tells value and cautions. */
+/** Repeats a call and returns its value and cautions. */
 export const tellCall = (id: string, hostArguments: readonly unknown[]): ToldCall => {
   const compiled = COMPILED.get(id);
   if (compiled === undefined) return { error: { code: "#NAME?", message: `no function "${id}"` }, cautions: [] };

@@ -1,21 +1,21 @@
-/** What the functions script leaves on the global object for the panel, its worker and the evaluator. */
+/** The functions script's global object, for the panel, its worker and the evaluator. */
 import type * as Core from "../../core";
 import type { RaisedCaution } from "../../core";
 import type { SessionLog } from "../workbook/callLog";
 import type { Value } from "../workbook/values";
 
 export interface ToldCall {
-  /** The cell's value; in a table a cell's own fault is in its place. */
+  /** The cell's value; a table may contain faults of single cells. */
   readonly value?: Value;
   readonly error?: { readonly code: string; readonly message: string };
   readonly cautions: readonly RaisedCaution[];
 }
 
-/** What the evaluator and the preview page need of it. */
+/** The part that the evaluator and the preview page need. */
 export interface FunctionsGlobal {
   readonly namespace: string;
   readonly edition: string;
-  /** Works a call again and tells its value and its cautions, most severe first. Arguments as the host passes them. */
+  /** Repeats a call: its value and its cautions, most severe first. Takes the arguments as the host passes them. */
   explain(id: string, args: readonly unknown[]): ToldCall;
 }
 
@@ -24,7 +24,7 @@ export interface WarmbackGlobal extends FunctionsGlobal {
   readonly build: string;
   /** The calls of this session. */
   readonly log: SessionLog;
-  /** The core's run-time door: the panel's scripts take it from here instead of carrying it again. */
+  /** The core's run-time door: the panel's scripts take it from here instead of including it again. */
   readonly core: typeof Core;
 }
 

@@ -1,4 +1,4 @@
-/** Arguments as a host passes them, put into the places of a definition. */
+/** Puts the arguments that a host passes into the places of a definition. */
 import type { Compiled } from "../../core";
 import type { CellInput, CellScalar } from "../workbook/values";
 
@@ -26,8 +26,8 @@ const spread = (list: readonly unknown[]): CellInput[] => {
 };
 
 /**
- * The arguments of a call in their places. A repeated argument's list is spread; an object that a host appends (its
- * invocation, under stale metadata) becomes an omitted argument.
+ * The arguments of a call in their places. The list of a repeated argument is spread; an object that a host appends (its
+ * invocation, under stale metadata) counts as omitted.
  */
 export const placeArguments = (compiled: Compiled, hostArguments: readonly unknown[]): readonly CellInput[] => {
   if (!compiled.repeats) return hostArguments.every(isRaw) ? hostArguments : hostArguments.map(rawOrOmitted);

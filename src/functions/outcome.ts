@@ -1,4 +1,4 @@
-/** Results on their way to a cell, to the log and to the evaluator. */
+/** Converts results for cells, for the log and for the evaluator. */
 import { type CellOut, type Fault, isFault, type Out } from "../../core";
 import type { CellValue } from "../workbook/port";
 import type { CellOutcome, Value } from "../workbook/values";
@@ -11,14 +11,14 @@ const holdsFault = (rows: Rows): boolean => rows.some((row) => row.some(isFault)
 
 const cellOf = (cell: CellOut): CellValue => (isFault(cell) ? { error: cell.code, message: cell.message } : cell);
 
-/** A result as the workbook's reader compares it. Matrices without faults go as they are. */
+/** A result as the workbook's reader compares it. A matrix without faults isn't copied. */
 export const outcomeOf = (out: Out | Fault): CellOutcome => {
   if (isFault(out)) return { error: out.code, message: out.message };
   if (isRows(out) && holdsFault(out)) return { value: out.map((row) => row.map(cellOf)) };
   return { value: out as Value };
 };
 
-/** The host's codes of the errors that it can show; it has none for the others, which then stand in the message. */
+/** The host's code for an error; undefined if the host has none: the message then names the error. */
 const codeIn = (code: string): CustomFunctions.ErrorCode | undefined => {
   const { ErrorCode } = CustomFunctions;
   const codes: Readonly<Record<string, CustomFunctions.ErrorCode>> = {

@@ -1,6 +1,6 @@
 /**
- * The functions script: associates every cell function at top level, at once and without waiting for anything, since a
- * late one shows #VALUE! when a workbook opens. In the panel's worker there is no host to associate with.
+ * The functions script. Associates every cell function at top level, synchronously: a late one shows #VALUE! when a workbook
+ * opens. The panel's worker has no host to associate with.
  */
 import * as core from "../../core";
 import { BUILD } from "./buildHash";

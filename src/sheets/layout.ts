@@ -17,7 +17,7 @@ export interface ExtraCell {
   readonly indent?: true;
 }
 
-/** Where a sheet has its columns; value and label stand in A and B always. */
+/** The columns of a sheet; label and value are always A and B. */
 export interface ColumnPlan {
   readonly unit: string;
   readonly source: string;
@@ -171,7 +171,7 @@ const cellsOf = (
         content: line.source,
         style: line.sourceStyle ?? "Explanatory Text",
         wrap: true,
-        // Beside a number of a table it stands off.
+        // A unit beside a number of a table is indented.
         ...(line.extra?.[before(columns.source)] && !line.sourceStyle ? { indent: true } : {}),
       },
     ]);
@@ -197,7 +197,7 @@ export interface SheetPlan {
   readonly columns?: ColumnPlan;
 }
 
-/** Lays the lines out and answers the sheet. */
+/** Lays out the lines and returns the sheet. */
 export const sheetOf = (plan: SheetPlan): StarterSheet => {
   const lines = placed(plan.lines);
   const rows = new Map(lines.flatMap(([row, line]) => (line.key === undefined ? [] : [[line.key, row] as const])));

@@ -26,7 +26,7 @@ export interface SheetCell {
   readonly validation?: Validation;
   /** The content is text, even where it begins with "=". */
   readonly text?: true;
-  /** Stands a little off the column's edge: a unit beside its number. */
+  /** Indented a little: a unit beside its number. */
   readonly indent?: true;
   /** Part of a record's line: at the top of its row, with a rule below. */
   readonly entry?: true;
@@ -38,7 +38,7 @@ export interface PrintSetUp {
   readonly area: string;
   readonly landscape: boolean;
   readonly fitToWidth: true;
-  /** Rows that stand on every page: "1:4". */
+  /** Rows repeated on every page: "1:4". */
   readonly titleRows: string;
   readonly footer: string;
 }

@@ -6,7 +6,7 @@ export const oneOf = (prompt: string, ...list: readonly string[]): Validation =>
 export const betweenLimits = (from: number, to: number, prompt: string): Validation => ({ from, to, prompt });
 export const above = (prompt: string, least = 0): Validation => ({ above: least, prompt });
 
-/** Stands beside every value of the example. */
+/** The note beside every value of the example. */
 export const INVENTED = "Invented example: replace by your own.";
 
 /** A warning across the sheet: short enough for one line beside empty cells. */

@@ -38,7 +38,7 @@ export function h(tag: string, properties: Properties = {}, ...children: readonl
 
 const SVG = "http://www.w3.org/2000/svg";
 
-/** A picture of one path in the colour of the text around it; it stands beside a word and says nothing of its own. */
+/** A one-path picture in the colour of the surrounding text; decorative, always next to a word. */
 export function shape(path: string): SVGElement {
   const svg = document.createElementNS(SVG, "svg");
   set(svg, { viewBox: "0 0 16 16", class: "shape", "aria-hidden": "true", focusable: "false" });
@@ -51,8 +51,8 @@ export function shape(path: string): SVGElement {
 const keyed = (root: Element): readonly HTMLElement[] => [...root.querySelectorAll<HTMLElement>("[data-key]")];
 
 /**
- * Puts new children in the place of old ones. What had the focus keeps it by its `data-key`; where it is gone, the
- * heading of the view gets it. Disclosures stay as they were opened or closed by hand.
+ * Replaces the children of an element. The focused element keeps the focus by its `data-key`; if it is gone, the view's
+ * heading gets it. Disclosures stay open or closed as the user left them.
  */
 export function replace(root: HTMLElement, ...children: readonly Child[]): void {
   const active = document.activeElement;
@@ -72,7 +72,7 @@ export function replace(root: HTMLElement, ...children: readonly Child[]): void 
   if (!focused) return;
   const same = key === undefined ? undefined : keyed(root).find((element) => element.dataset["key"] === key);
   same?.focus();
-  // What isn't there, or is hidden for the moment, takes no focus.
+  // A missing or hidden element can't take the focus.
   if (same === undefined || document.activeElement !== same)
     root.closest(".view")?.querySelector<HTMLElement>("[tabindex='-1']")?.focus();
 }
@@ -88,7 +88,7 @@ export function markScrollable(root: HTMLElement): void {
 interface ActionOptions {
   readonly key: string;
   readonly primary?: boolean;
-  /** A name that says more than the label where the label alone is not enough. */
+  /** An accessible name, if the label alone is not enough. */
   readonly name?: string;
   readonly title?: string;
 }
@@ -106,7 +106,7 @@ export function action(label: string, run: () => Promise<void> | void, options: 
   return h(
     "fluent-button",
     {
-      // The control has this role of itself; only an attribute shows it to checkers too.
+      // The control has this role already; the attribute shows it to accessibility checkers.
       role: "button",
       "data-key": options.key,
       appearance: options.primary === true ? "primary" : "outline",

@@ -13,7 +13,7 @@ export interface PanelEngine extends CautionEngine, RecordingEngine {
   readonly catalogue: Catalogue;
   /** Functions that take long. */
   heavy(id: string): boolean;
-  /** Works a call again with its steps; undefined for a function that isn't there. */
+  /** Repeats a call with its steps; undefined for an unknown function. */
   explain(id: string, args: readonly CellInput[]): ExplainedCall | undefined;
 }
 

@@ -1,6 +1,6 @@
 /**
- * The panel's script. Before anything else it looks at the functions script beside it: the rest takes the core from there,
- * and where it is missing or of another build, the page says so.
+ * The panel's script. It checks the functions script first: everything else takes the core from there. If that script is
+ * missing or belongs to another build, the page says so.
  */
 import { functionsFault } from "../functions/buildHash";
 

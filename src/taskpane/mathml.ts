@@ -1,7 +1,7 @@
-/** Printed equations: a form's MathML, made when the panel was built, fetched when the first one is shown. */
+/** Printed equations: MathML made at build time and fetched when the first equation is shown. */
 
 export interface MathSource {
-  /** The rendered form; undefined where there is none, so that its text stands in. */
+  /** The rendered form; undefined if there is none: the caller then shows the text. */
   of(form: string): Promise<Element | undefined>;
 }
 

@@ -12,9 +12,9 @@ async function hashOf(bytes: ArrayBuffer): Promise<string> {
   return [...digest].map((byte) => byte.toString(16).padStart(2, "0")).join("");
 }
 
-/** What is wrong with functions.json; undefined where nothing is, or where it can't be told. */
+/** What is wrong with functions.json; undefined if nothing is, or if it can't be checked. */
 export async function metadataFault(): Promise<string | undefined> {
-  // Without a secure origin a page has no digests.
+  // A page without a secure origin has no crypto.subtle.
   if (typeof METADATA_HASH === "undefined" || globalThis.crypto?.subtle === undefined) return undefined;
   try {
     const answer = await fetch(FILE);
@@ -22,7 +22,7 @@ export async function metadataFault(): Promise<string | undefined> {
       return `${FILE} is missing on the server that publishes the add-in: Excel can't know the functions.`;
     return (await hashOf(await answer.arrayBuffer())) === METADATA_HASH ? undefined : STALE;
   } catch {
-    // The server can't be reached just now: the panel works without it.
+    // The server can't be reached: the panel works without it.
     return undefined;
   }
 }

@@ -1,4 +1,4 @@
-/** Puts the panel together over a workbook. */
+/** Assembles the panel for a workbook. */
 import type { StarterSheet } from "../sheets/sheet";
 import { sessionLog, type SessionLog } from "../workbook/callLog";
 import type { Workbook } from "../workbook/port";
@@ -18,7 +18,7 @@ import { workbookView } from "./views/workbook";
 export interface PanelOptions {
   readonly starters?: readonly StarterSheet[];
   readonly finderTexts?: FinderTexts;
-  /** The calls that the functions made in this session: helps to read arguments that can't be read from the formula. */
+  /** This session's calls: a source for arguments that can't be read from the formula. */
   readonly log?: SessionLog;
 }
 
@@ -29,7 +29,7 @@ interface Lines {
   readonly unseen: HTMLElement;
 }
 
-function deskOf(workbook: Workbook, { shown, unseen }: Lines, options: PanelOptions): PanelServices {
+function panelServices(workbook: Workbook, { shown, unseen }: Lines, options: PanelOptions): PanelServices {
   const announce = (text: string): void => {
     shown.textContent = text;
   };
@@ -61,12 +61,12 @@ function deskOf(workbook: Workbook, { shown, unseen }: Lines, options: PanelOpti
   };
 }
 
-/** Fills `root` with the panel. The panel stays as long as the page. */
+/** Fills `root` with the panel, which lives as long as the page. */
 export function mountPanel(root: HTMLElement, workbook: Workbook, options: PanelOptions = {}): void {
   const shown = h("p", { role: "status", class: "status" });
   const unseen = h("p", { role: "status", class: "unseen" });
-  const desk = deskOf(workbook, { shown, unseen }, options);
-  // What was told goes with the next thing that the user does.
+  const services = panelServices(workbook, { shown, unseen }, options);
+  // The next action of the user clears the announcement.
   const forget = (): void => {
     shown.textContent = "";
   };
@@ -76,10 +76,10 @@ export function mountPanel(root: HTMLElement, workbook: Workbook, options: Panel
   root.replaceChildren(
     ...tabs(
       [
-        { id: "cautions", label: "Cautions", view: cautionsView(desk) },
-        { id: "explain", label: "Explain", view: explainView(desk) },
-        { id: "find", label: "Find", view: findView(desk) },
-        { id: "workbook", label: "Workbook", view: workbookView(desk) },
+        { id: "cautions", label: "Cautions", view: cautionsView(services) },
+        { id: "explain", label: "Explain", view: explainView(services) },
+        { id: "find", label: "Find", view: findView(services) },
+        { id: "workbook", label: "Workbook", view: workbookView(services) },
       ],
       "Views",
     ),

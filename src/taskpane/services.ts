@@ -8,23 +8,23 @@ import type { JobQueue } from "./jobs/jobQueue";
 
 export interface PanelServices {
   readonly workbook: Workbook;
-  /** Its heavy calls are awaited: they come through `settled`. */
+  /** A heavy call throws `Pending`: run it through `resumeWhenReady`. */
   readonly engine: PanelEngine;
   readonly jobs: JobQueue;
   readonly math: MathSource;
   readonly starters: readonly StarterSheet[];
   readonly finderTexts: FinderTexts;
-  /** Tells a sentence: it is shown and read out. */
+  /** Shows a sentence and has it read out. */
   announce(text: string): void;
-  /** Has a sentence read out that says what can be seen already. */
+  /** Has a sentence read out that repeats what is visible. */
   readOut(text: string): void;
-  /** Goes to a cell; a refusal is told. */
+  /** Goes to a cell; announces a refusal. */
   goTo(address: Address): Promise<void>;
-  /** Does something with the workbook; a refusal is told. Answers whether it went well. */
+  /** Runs an action on the workbook; announces a refusal. Resolves to whether it succeeded. */
   attempt(work: () => Promise<void>): Promise<boolean>;
 }
 
-/** One of the panel's views. It works only while it shows. */
+/** One of the panel's views. It is active only while it shows. */
 export interface View {
   readonly root: HTMLElement;
   show(): void;

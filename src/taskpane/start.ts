@@ -11,10 +11,10 @@ import type { FinderTexts } from "./model/search";
 import { mountPanel, type PanelOptions } from "./panel";
 import { applyTheme } from "./theme";
 
-/** Put in by the bundler: texts that definitions lack in the functions script. */
+/** Inserted by the bundler: texts that the functions script strips from definitions. */
 declare const FINDER_TEXTS: FinderTexts;
 
-/** What the page and the functions script leave for the panel. */
+/** What the page and the functions script pass to the panel. */
 interface Surroundings {
   /** Set by the preview page before this script runs. */
   readonly warmbackPreview?: { readonly workbook: Workbook };
@@ -35,7 +35,7 @@ async function hostWorkbook({ warmbackPreview }: Surroundings): Promise<Workbook
   return host === null ? undefined : excelWorkbook();
 }
 
-/** Mounts the panel; where there is no workbook to work beside, it says why instead. */
+/** Mounts the panel; returns the reason if there is no workbook. */
 export async function start(root: HTMLElement): Promise<string | undefined> {
   const around = globalThis as Surroundings;
   if (around.warmbackPreview === undefined && typeof Office === "undefined") return NO_OFFICE;

@@ -1,4 +1,4 @@
-/** Tabs: one stop for the Tab key, arrows, Home and End move between them and show the view at once. */
+/** Tabs: one stop for the Tab key; arrows, Home and End move between tabs and show the view at once. */
 import type { View } from "./services";
 import { h } from "./elements";
 
@@ -42,7 +42,7 @@ export function tabs(all: readonly Tab[], label: string): readonly HTMLElement[]
     all[at]?.view.show();
   }
 
-  // A closed pane's page lives on in a shared runtime: its view rests until it shows again.
+  // In a shared runtime the page outlives its closed pane: the view pauses until it shows again.
   document.addEventListener("visibilitychange", () => {
     const view = chosen === undefined ? undefined : all[chosen]?.view;
     if (document.hidden) view?.hide();

@@ -1,4 +1,4 @@
-/** Takes the colours of Office where Office tells them; without them the stylesheet follows the system's scheme. */
+/** Applies the colours of Office if it reports them; without them the stylesheet follows the system's scheme. */
 
 type Colour = readonly [number, number, number];
 
@@ -38,7 +38,7 @@ export interface PageTheme {
 
 const LEAST_CONTRAST = 4.5;
 
-/** The page's theme by the host's; undefined where the host tells none, or colours that can't be read on each other. */
+/** The page's theme from the host's; undefined if the host reports none, or colours with too little contrast. */
 export const pageTheme = (theme: HostTheme | undefined): PageTheme | undefined => {
   const background = colourOf(theme?.bodyBackgroundColor);
   const foreground = colourOf(theme?.bodyForegroundColor);
@@ -50,9 +50,9 @@ export const pageTheme = (theme: HostTheme | undefined): PageTheme | undefined =
 
 /** Puts the host's theme on the page. */
 export const applyTheme = (theme: HostTheme | undefined, page: HTMLElement = document.documentElement): void => {
-  const told = pageTheme(theme);
-  if (!told) return;
-  page.dataset["scheme"] = told.scheme;
-  page.style.setProperty("--office-page", told.background);
-  page.style.setProperty("--office-ink", told.foreground);
+  const matching = pageTheme(theme);
+  if (!matching) return;
+  page.dataset["scheme"] = matching.scheme;
+  page.style.setProperty("--office-page", matching.background);
+  page.style.setProperty("--office-ink", matching.foreground);
 };

@@ -1,6 +1,6 @@
 /**
- * The calls of this session: function, raw arguments, result. It sits on the path of every cell call, so adding is one
- * store into a ring and nothing is copied. Two bounds: entries, and matrix cells held alive by them.
+ * The calls of this session: function, raw arguments, result. Every cell call adds an entry, so adding is one store into a
+ * ring and copies nothing. It is bounded by its entries and by the matrix cells that they keep alive.
  */
 import type { CellOutcome, CellInput } from "./values";
 
@@ -11,9 +11,9 @@ export interface LoggedCall {
 }
 
 export interface SessionLog {
-  /** Takes a call; the oldest one makes room. */
+  /** Adds a call; drops the oldest ones if there is no room. */
   add(id: string, args: readonly CellInput[], result: CellOutcome): void;
-  /** The kept calls of one function, the newest first. */
+  /** The kept calls of one function, newest first. */
   of(id: string): readonly LoggedCall[];
   /** How many calls are kept. */
   size(): number;
@@ -32,7 +32,7 @@ function cellsOf(args: readonly CellInput[], result: CellOutcome): number {
   return cells;
 }
 
-/** A log of at most `most` calls that hold at most `mostCells` matrix cells together (the newest call always stays). */
+/** A log of at most `most` calls that hold at most `mostCells` matrix cells together (always keeps the newest call). */
 export function sessionLog(most: number = MOST_CALLS, mostCells: number = MAX_LOGGED_CELLS): SessionLog {
   const ring: (LoggedCall | undefined)[] = new Array<LoggedCall | undefined>(most).fill(undefined);
   const weights = new Float64Array(most);

@@ -1,9 +1,9 @@
 /**
- * Results that are worked out elsewhere and come later. Reading a formula is one synchronous pass: a call in it whose result
- * isn't there yet breaks the pass off, and the pass is made again once the result has come.
+ * Results that another thread computes. Reading a formula is one synchronous pass: a call without a result throws
+ * `Pending`, the result is fetched, and the pass runs again. This throw, fetch, run-again scheme is known as suspense.
  */
 
-/** Thrown through a pass by what it lacks; `load` fetches that, so that the next pass gets further. */
+/** Thrown by a pass that lacks a result; `load` fetches it, so that the next pass gets further. */
 export interface Pending extends Error {
   load(signal?: AbortSignal): Promise<void>;
 }
@@ -11,25 +11,25 @@ export interface Pending extends Error {
 export const pending = (load: Pending["load"]): Pending =>
   Object.assign(new Error("a result has not come yet"), { load });
 
-/** Who waits for a result. */
+/** Options of a caller that waits for results. */
 export interface WaitOptions {
-  /** Ends the work on what is awaited. */
+  /** Cancels the pending work. */
   readonly signal?: AbortSignal | undefined;
-  /** Is called when a result has to be waited for. */
+  /** Called when a pass has to wait for a result. */
   onWait?(): void;
 }
 
-const isAwaited = (thrown: unknown): thrown is Pending => thrown instanceof Error && "load" in thrown;
+const isPending = (thrown: unknown): thrown is Pending => thrown instanceof Error && "load" in thrown;
 
 /**
- * What a pass gives once nothing that it needs is missing: at once where all is there.
- * @param pass is made again from its start each time: it may leave nothing behind before it is through
+ * Runs a pass again until no result is missing. Returns its value at once if nothing is missing.
+ * @param pass runs from its start each time: it must have no side effects before it completes
  */
 export function resumeWhenReady<T>(pass: () => T, waiting: WaitOptions = {}): T | Promise<T> {
   try {
     return pass();
   } catch (thrown) {
-    if (!isAwaited(thrown)) throw thrown;
+    if (!isPending(thrown)) throw thrown;
     waiting.onWait?.();
     return thrown.load(waiting.signal).then(() => resumeWhenReady(pass, waiting));
   }

@@ -17,18 +17,18 @@ export interface Area extends Address {
   readonly columns: number;
 }
 
-/** An error in a cell; the message is there where the host kept it. */
+/** An error in a cell, with its message if the host kept it. */
 export interface CellFault {
   readonly error: string;
   readonly message?: string;
 }
 
-/** What a cell holds once calculated: null is an empty cell. */
+/** A calculated cell's value: null is an empty cell. */
 export type CellValue = string | number | boolean | null | CellFault;
 
 export const isCellFault = (value: CellValue): value is CellFault => typeof value === "object" && value !== null;
 
-/** An area as read: `formulas` holds "" where a cell has no formula of its own (a spilled cell has none). */
+/** An area as read: `formulas` holds "" for a cell without a formula of its own (a spilled cell has none). */
 export interface Block {
   readonly area: Area;
   readonly formulas: readonly (readonly string[])[];
@@ -57,7 +57,7 @@ export interface ValueArea {
 export interface HandOverCopy {
   readonly sheets: readonly {
     readonly sheet: string;
-    /** What the copy is called where it stands beside the original. */
+    /** The name of the copy beside the original. */
     readonly title: string;
     readonly areas: readonly ValueArea[];
   }[];
@@ -66,9 +66,9 @@ export interface HandOverCopy {
 
 /** A picture for a workbook. */
 export interface PlacedPicture {
-  /** What it is called among a sheet's shapes, or as a file. */
+  /** Its name among a sheet's shapes, or as a file. */
   readonly name: string;
-  /** What it shows, in a sentence: told to people who can't see it. */
+  /** What it shows, in a sentence, for people who can't see it. */
   readonly says: string;
   /** A PNG in base 64. */
   readonly png: string;
@@ -82,36 +82,36 @@ export type ReferenceText = { readonly text: string; readonly from: Address };
 
 export type Unsubscribe = () => void;
 
-/** Everything that the panel may ask of the host. Every method is asynchronous; a method rejects with a plain sentence. */
+/** Everything that the panel asks of the host. Every method is asynchronous and rejects with a plain sentence. */
 export interface Workbook {
   readonly host: "excel" | "preview";
   sheets(): Promise<readonly SheetFacts[]>;
-  /** The used part of a sheet, undefined where the sheet is empty or missing. */
+  /** The used part of a sheet; undefined if the sheet is empty or missing. */
   used(sheet: string): Promise<Area | undefined>;
   /** Formulas and values of several areas in one round trip. */
   read(areas: readonly Area[]): Promise<readonly Block[]>;
-  /** The areas that reference texts mean, in one round trip; undefined where one means nothing here. */
+  /** The areas that reference texts mean, in one round trip; undefined for one without a meaning here. */
   resolve(references: readonly ReferenceText[]): Promise<readonly (Area | undefined)[]>;
   selection(): Promise<Address | undefined>;
   /** Goes to the cell and shows it. */
   select(address: Address): Promise<void>;
-  /** Writes cells as one undo step where the host has such. */
+  /** Writes cells, as one undo step if the host supports that. */
   write(cells: readonly CellWrite[]): Promise<void>;
-  /** Adds a sheet from its description and shows it; answers the name it got (a taken name gets a number behind it). */
+  /** Adds a sheet from its description and shows it; returns its name (a taken name gets a number appended). */
   insert(sheet: StarterSheet): Promise<string>;
   /**
-   * Makes a copy of the workbook with values in place of some formulas and with its record; no sheet that is there is
-   * changed. Answers where it is, as the end of a sentence: "the new sheets …", "the file …".
+   * Makes a copy of the workbook with values in place of some formulas, and its record; changes no existing sheet.
+   * Returns where it is, as the end of a sentence: "the new sheets …", "the file …".
    */
   handOver(copy: HandOverCopy): Promise<string>;
   /**
-   * Puts a picture on a sheet to the right of an area, over the cells; missing where the host can't. Answers where it is,
-   * as the end of a sentence: "beside A1:C9".
+   * Places a picture to the right of an area, over the cells; missing if the host can't. Returns where it is, as the end
+   * of a sentence: "beside A1:C9".
    */
   readonly placePicture?: ((picture: PlacedPicture, beside: Area) => Promise<string>) | undefined;
-  /** Gives a picture to the user as a file, where the host can't place it. Answers "the file …". */
+  /** Saves a picture as a file, if the host can't place it. Returns "the file …". */
   readonly savePicture?: ((picture: PlacedPicture) => Promise<string>) | undefined;
-  /** Marks areas dirty, so that the host calculates them again. */
+  /** Marks areas dirty, so that the host recalculates them. */
   recalculate(areas: readonly Area[]): Promise<void>;
   /** Calls back when another cell is selected. */
   onSelection(call: (address: Address) => void): Unsubscribe;

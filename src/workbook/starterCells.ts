@@ -1,11 +1,11 @@
-/** What both adapters need to put a starter sheet into a workbook. */
+/** What both adapters need to insert a starter sheet. */
 import type { SheetCell, StarterSheet } from "../sheets/sheet";
 import { parseCells } from "./reader/reference";
 
-/** No sheet's name is longer in Excel. */
+/** Excel's limit for a sheet's name. */
 const LONGEST_NAME = 31;
 
-/** The name, or the first with a number behind it that no sheet has. */
+/** The name; if it is taken, the name with the first free number appended. */
 export function freeName(name: string, taken: readonly string[]): string {
   const used = new Set(taken.map((one) => one.toLowerCase()));
   for (let number = 1; ; number++) {
@@ -15,14 +15,14 @@ export function freeName(name: string, taken: readonly string[]): string {
   }
 }
 
-/** A cell at its place. */
+/** A cell and its place. */
 export interface Placed {
   readonly row: number;
   readonly column: number;
   readonly cell: SheetCell;
 }
 
-/** A starter sheet's cells with their places; throws where an address isn't one cell. */
+/** A starter sheet's cells with their places; throws if an address isn't one cell. */
 export function placedCells(sheet: StarterSheet): readonly Placed[] {
   return Object.entries(sheet.cells).map(([address, cell]) => {
     const area = parseCells(address);

@@ -1,19 +1,19 @@
-/** Cuts long work into slices, so that the page stays alive, and ends it where it was overtaken. */
+/** Cuts long work into slices, so that the page stays responsive, and stops work that newer work replaces. */
 
 export interface SliceOptions {
-  /** Work goes on for so many milliseconds before others get a turn. */
+  /** Milliseconds of work before other tasks get a turn. */
   readonly slice?: number;
   readonly now?: () => number;
-  /** Lets others have their turn. */
+  /** Yields to other tasks. */
   readonly turn?: () => Promise<void>;
 }
 
 const SLICE = 8;
 
-/** Thrown through work that was ended. */
+/** Thrown by work that was cancelled. */
 export const ENDED = new Error("a newer scan ended this one");
 
-/** Called between two pieces of work: waits where the slice is used up; throws ENDED where the scan was ended. */
+/** Called between two steps of the work: waits if the slice is used up; throws ENDED if the work was cancelled. */
 export type NextSlice = () => Promise<void> | undefined;
 
 export function timeSlices(options: SliceOptions, signals: readonly AbortSignal[]): NextSlice {
@@ -33,7 +33,7 @@ export function timeSlices(options: SliceOptions, signals: readonly AbortSignal[
   };
 }
 
-/** A new task, so that clicks and drawing come between; a timer would be held back for milliseconds by the browser. */
+/** A new task, so that clicks and drawing come between; browsers delay a timer by milliseconds. */
 const nextTask = (): Promise<void> =>
   new Promise((resolve) => {
     const { port1, port2 } = new MessageChannel();

@@ -4,15 +4,15 @@ import type { CellFault, CellValue } from "./port";
 
 export type CellScalar = string | number | boolean | null;
 
-/** What a cell function gets: null is blank or omitted; a matrix goes row by row. */
+/** An argument of a cell function: null is blank or omitted; a matrix is row by row. */
 export type CellInput = CellScalar | readonly (readonly CellScalar[])[];
 
 export type ValueMatrix = readonly (readonly CellValue[])[];
 
-/** What a formula's part comes to: a result's single rows may be faults. */
+/** The value of a part of a formula; single cells of a matrix may be faults. */
 export type Value = CellValue | ValueMatrix;
 
-/** What a cell function answers. */
+/** What a cell function returns. */
 export type CellOutcome = { readonly value: Value } | CellFault;
 
 export const isMatrix = <T>(value: T | readonly (readonly T[])[]): value is readonly (readonly T[])[] =>
@@ -20,16 +20,16 @@ export const isMatrix = <T>(value: T | readonly (readonly T[])[]): value is read
 
 export const isOutcomeFault = (outcome: CellOutcome): outcome is CellFault => "error" in outcome;
 
-/** The value of an outcome: a refused call is its fault. */
+/** The value of an outcome; of a refused call its fault. */
 export const valueOf = (outcome: CellOutcome): Value => (isOutcomeFault(outcome) ? outcome : outcome.value);
 
 /** The first cell of a matrix, or the value itself. */
 export const topLeft = (value: Value): CellValue => (isMatrix(value) ? (value[0]?.[0] ?? null) : value);
 
-/** A matrix in rows, whatever came. */
+/** Any value as a matrix. */
 export const matrixOf = (value: Value): ValueMatrix => (isMatrix(value) ? value : [[value]]);
 
-/** A matrix of one cell is that cell. */
+/** Replaces a matrix of one cell by that cell. */
 export function collapse(value: Value): Value {
   return isMatrix(value) && value.length === 1 && value[0]?.length === 1 ? (value[0][0] ?? null) : value;
 }
@@ -41,27 +41,27 @@ export function faultIn(value: Value): CellFault | undefined {
   return undefined;
 }
 
-/** The value without faults, or undefined where it holds one. */
+/** The value as an input; undefined if it holds a fault. */
 export function inputOf(value: Value): CellInput | undefined {
   return faultIn(value) === undefined ? (value as CellInput) : undefined;
 }
 
 const SAME_WITHIN = 1e-9;
-const NEXT_TO_NOTHING = 1e-12;
+const NEGLIGIBLE = 1e-12;
 
-/** Whether two cells hold the same: numbers to 1e-9 of the larger; an empty cell also equals 0 and "". */
+/** Whether two cells hold the same value: numbers to 1e-9 of the larger; an empty cell also equals 0 and "". */
 export function sameCell(a: CellValue, b: CellValue): boolean {
   if (a === b) return true;
   if (a === null) return b === "" || b === 0;
   if (b === null) return a === "" || a === 0;
   if (typeof a === "number" && typeof b === "number") {
     const gap = Math.abs(a - b);
-    return gap <= NEXT_TO_NOTHING || gap <= SAME_WITHIN * Math.max(Math.abs(a), Math.abs(b));
+    return gap <= NEGLIGIBLE || gap <= SAME_WITHIN * Math.max(Math.abs(a), Math.abs(b));
   }
   return isCellFault(a) && isCellFault(b) && a.error === b.error;
 }
 
-/** Whether two values hold the same, cell by cell; a matrix of one cell equals that cell. */
+/** Whether two values are the same, cell by cell; a matrix of one cell equals that cell. */
 export function sameValue(left: Value, right: Value): boolean {
   const a = collapse(left);
   const b = collapse(right);

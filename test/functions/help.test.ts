@@ -119,7 +119,7 @@ describe("The example of a function", () => {
     (_id, definition) => {
       const { example } = gather(definition);
       if (example === undefined) throw new Error("no example");
-      expect(isFault(example.told.out) ? example.told.out.message : "").toBe("");
+      expect(isFault(example.explanation.out) ? example.explanation.out.message : "").toBe("");
       expect(example.raw.every(rectangular)).toBe(true);
     },
   );

@@ -40,12 +40,12 @@ const optional = cellFunction({
 describe("A 0 that may be a blank cell", () => {
   const omitted = shown(optional, 1);
 
-  test("counts as left out where 0 lies outside an optional argument's limits, and the caution says so", () => {
+  test("counts as left out if 0 is outside an optional argument's limits, and the caution says so", () => {
     expect(shown(optional, 1, 0)).toBe(omitted);
     expect(shown(optional, 1, null, 0)).toBe(omitted);
     expect(shown(optional, 1, 0, 0)).toBe(omitted);
     expect(zeroCaution(optional, 1, 0, 0)).toMatch(
-      /Taken as left out, since 0 lies outside the limits: "warm", "wide"\./,
+      /Taken as left out, since 0 is outside the limits: "warm", "wide"\./,
     );
   });
 
@@ -83,7 +83,7 @@ describe("A 0 that may be a blank cell", () => {
         ["warm", 0],
         ["superheat", 0],
       ]),
-    ).toMatch(/Taken as 0: "superheat"\. Taken as left out, since 0 lies outside the limits: "warm"\./);
+    ).toMatch(/Taken as 0: "superheat"\. Taken as left out, since 0 is outside the limits: "warm"\./);
   });
 });
 

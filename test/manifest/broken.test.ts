@@ -22,47 +22,42 @@ const BROKEN: readonly Break[] = [
     "structure",
     "xsi:type ContentApp, expected TaskPaneApp",
   ],
-  [
-    "Version stands before Id",
-    [/(<Id>.*<\/Id>)\s*(<Version>.*<\/Version>)/, "$2$1"],
-    "structure",
-    "<Id> stands after <Version>",
-  ],
+  ["Version precedes Id", [/(<Id>.*<\/Id>)\s*(<Version>.*<\/Version>)/, "$2$1"], "structure", "<Id> follows <Version>"],
   [
     "Hosts stand after Requirements",
     [/(<Hosts>\s*<Host Name[^]*?<\/Hosts>)([^]*?<\/Requirements>)/, "$2$1"],
     "structure",
-    "<Hosts> stands after <Requirements>",
+    "<Hosts> follows <Requirements>",
   ],
   [
     "Permissions stand before DefaultSettings",
     [/(<DefaultSettings>[^]*?<\/DefaultSettings>)([^]*?<\/Permissions>)/, "$2$1"],
     "structure",
-    "<DefaultSettings> stands after <Permissions>",
+    "<DefaultSettings> follows <Permissions>",
   ],
   [
-    "the runtime stands after the form factors",
+    "the runtime follows the form factors",
     [/(<Runtimes>[^]*?<\/Runtimes>)([^]*?<\/DesktopFormFactor>)/, "$2$1"],
     "structure",
-    "<Runtimes> stands after <DesktopFormFactor>",
+    "<Runtimes> follows <DesktopFormFactor>",
   ],
   [
-    "Page stands before Script",
+    "Page precedes Script",
     [/(<Script>[^]*?<\/Script>)(\s*)(<Page>[^]*?<\/Page>)/, "$3$2$1"],
     "structure",
-    "<Script> stands after <Page>",
+    "<Script> follows <Page>",
   ],
   [
-    "the icon stands after the action",
+    "the icon follows the action",
     [/(<\/Supertip>\s*)(<Icon>[^]*?<\/Icon>)(\s*<Action[^]*?<\/Action>)/, "$1$3$2"],
     "structure",
-    "<Icon> stands after <Action>",
+    "<Icon> follows <Action>",
   ],
   [
     "Urls stand before Images",
     [/(<bt:Images>[^]*?<\/bt:Images>)(\s*)(<bt:Urls>[^]*?<\/bt:Urls>)/, "$3$2$1"],
     "structure",
-    "<Images> stands after <Urls>",
+    "<Images> follows <Urls>",
   ],
   [
     "the provider is missing",
@@ -215,7 +210,7 @@ const BROKEN: readonly Break[] = [
     "the shared runtime isn't demanded",
     [/<Set Name="SharedRuntime"[^>]*>/, ""],
     "requirement",
-    "SharedRuntime must stand once, got 0",
+    "SharedRuntime must appear once, got 0",
   ],
   [
     "a requirement's version is left to the default",
@@ -306,7 +301,7 @@ const BROKEN: readonly Break[] = [
     "one address is another host's",
     ["https://warmback.example/assets/icon-32.png", "https://elsewhere.example/assets/icon-32.png"],
     "url",
-    "IconUrl: lies outside the add-in's own https://warmback.example/",
+    "IconUrl: is outside the add-in's own https://warmback.example/",
   ],
   [
     "an address is relative",
@@ -444,7 +439,7 @@ const BROKEN_METADATA: readonly MetadataBreak[] = [
   [
     "a required parameter follows an optional one",
     firstParameter({ optional: true }),
-    "parameter 2 is required but stands after an optional one",
+    "parameter 2 is required but follows an optional one",
   ],
   ["a choice has no list", firstParameter({ customEnumId: "SIZES" }), 'there is no custom enum "SIZES"'],
   ["a function is volatile", (first) => void (first.options = { volatile: true }), "option volatile is not allowed"],
@@ -472,7 +467,7 @@ const BROKEN_METADATA: readonly MetadataBreak[] = [
   [
     "a help address is local",
     (first) => void (first.helpUrl = "https://localhost:3000/help/PIPE.HEADLOSS.html"),
-    "helpUrl lies outside the add-in's own https://warmback.example/",
+    "helpUrl is outside the add-in's own https://warmback.example/",
   ],
 ];
 

@@ -144,6 +144,29 @@ describe.skipIf(!HAS_CHROMIUM)("Long work of the panel", { timeout: 60_000 }, ()
     expect(await shown()).toContain("taken by the pool");
   });
 
+  test("a read that waits for a heavy call shows its box long before one that waits for the host", async () => {
+    const { odd, release } = held();
+    await pane.open("?empty", {}, odd);
+    const counts = await pane.page.evaluateHandle(() => {
+      const seen: string[] = [];
+      const view = document.querySelector("#view-explain") ?? document;
+      new MutationObserver(() => {
+        const count = view.querySelector(".going .running .count");
+        if (seen.length === 0 && count !== null) seen.push(count.textContent ?? "");
+      }).observe(view, { subtree: true, childList: true });
+      return seen;
+    });
+    await pane.page.evaluate(async (cells) => {
+      for (const [at, content] of cells) globalThis.book.type("Notes", at, content);
+      await globalThis.book.calculate();
+    }, YEAR_CELLS);
+    await pane.tab("Explain");
+    await pane.select("Notes", "A80");
+    await button(/^Cancel: Working out what the cell gives$/).waitFor();
+    release();
+    expect((await counts.jsonValue())[0]).toMatch(/^(?:1 s)?$/);
+  });
+
   test("selecting another cell or view cancels long work", async () => {
     const { odd, release } = held();
     await open("?empty&session", odd);
@@ -193,7 +216,7 @@ describe.skipIf(!HAS_CHROMIUM)("Long work of the panel", { timeout: 60_000 }, ()
       return seen;
     });
     await button(/^Run the checks$/).click();
-    await checks.locator("[role=status]", { hasText: "Cancelled: no value was compared to its end." }).waitFor();
+    await checks.locator("[role=status]", { hasText: "Cancelled: not every value was compared." }).waitFor();
     const [stage] = await stages.jsonValue();
     expect(stage?.text).toMatch(/^[1-9]\d* of \d+ functions$/);
     expect(stage?.value).toBeGreaterThan(0);
@@ -232,7 +255,7 @@ describe.skipIf(!HAS_CHROMIUM)("Long work of the panel", { timeout: 60_000 }, ()
     expect(await pane.violations()).toEqual([]);
     await cancel.focus();
     await pane.page.keyboard.press("Enter");
-    await until(async () => (await pane.text("#view-cautions")).includes("Cancelled. Not every cell was looked at."));
+    await until(async () => (await pane.text("#view-cautions")).includes("Cancelled. Not every cell was checked."));
     expect(await pane.text("#view-cautions")).toContain("No cell of this workbook uses these functions yet.");
     expect(await focused()).toBe("Scan again");
     release();

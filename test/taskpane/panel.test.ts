@@ -46,7 +46,7 @@ describe.skipIf(!HAS_CHROMIUM)("The panel", { timeout: 30_000 }, () => {
       await pane.page.locator("#view-find summary", { hasText: name }).click();
     await check();
     await pane.page.locator("fluent-text-input input").fill("zebra");
-    await pane.page.locator("#view-find", { hasText: "No function meets" }).waitFor();
+    await pane.page.locator("#view-find", { hasText: "No function matches" }).waitFor();
     await check();
     await pane.tab("Workbook");
     await check();

@@ -123,7 +123,7 @@ describe("Long work", () => {
     const first = runs.run("check", {});
     hired[0]?.ready();
     hired[0]?.fail();
-    await expect(first).rejects.toThrow("the calculation broke off");
+    await expect(first).rejects.toThrow("the calculation stopped");
     const second = runs.run("tell", { id: "NO.SUCH", args: [] });
     hired[1]?.ready();
     hired[1]?.say({ number: 2, failed: "there is no function NO.SUCH" });
@@ -136,7 +136,7 @@ describe("Long work", () => {
     const first = runs.run("check", {});
     hired[0]?.ready();
     hired[0]?.onmessageerror?.();
-    await expect(first).rejects.toThrow("the calculation broke off");
+    await expect(first).rejects.toThrow("the calculation stopped");
     expect(hired[0]?.ended).toBe(true);
   });
 

@@ -164,8 +164,8 @@ describe.skipIf(!HAS_CHROMIUM)("Over a slow host", { timeout: 60_000 }, () => {
     await slow(600_000);
     await changed("Pool loop");
     await button(/^Cancel: Reading the workbook$/).press("Enter");
-    await until(async () => (await pane.text(cautions)).includes("Cancelled. Not every cell was looked at."));
-    expect(await spoken()).toBe("Cancelled: not every cell was looked at.");
+    await until(async () => (await pane.text(cautions)).includes("Cancelled. Not every cell was checked."));
+    expect(await spoken()).toBe("Cancelled: not every cell was checked.");
     expect(await pane.page.locator(`${cautions} .severity`).count()).toBeGreaterThan(0);
     await slow(0);
     await button(/^Scan again$/).press("Enter");

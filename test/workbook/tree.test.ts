@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { isRefusal } from "../../src/workbook/reader/tokens";
-import { print } from "../../src/workbook/reader/print";
+import { print } from "./print";
 import { parse } from "../../src/workbook/reader/tree";
 import type { Tree } from "../../src/workbook/reader/tree";
 

@@ -3,7 +3,7 @@ import { notAvailable } from "../../kernel/values/fault";
 import { bracketedRoot } from "../../numeric/root";
 import { quantityMark } from "../../kernel/values/quantityMark";
 import { coilConductance, effectiveConductance, settledHeat } from "./equations";
-import { machineOf, meanCondensing, runningAt, type CoolingMachine, type MachineState } from "./machine";
+import { meanCondensing, runningAt, type CoolingMachine, type MachineState } from "./machine";
 import { waterRate } from "../zones/zones";
 
 /** The fluid that takes the heat: its entering temperature, K, and W/K from the mean condensing temperature to that. */
@@ -199,5 +199,3 @@ export function outdoorBalanceOf(
   const sink = airSink(machine, coil, outdoor);
   return heldAt(machine, sink, least, wetBulb) ?? solveEquilibrium(machine, sink, wetBulb);
 }
-
-export { machineOf };

@@ -1,4 +1,4 @@
-/** Admission of one scalar argument: raw value in, base value out, or a fault that names argument, rule, limit and what came. */
+/** Admits one scalar argument: raw value in, base value out, or a fault that names argument, rule, limit and input. */
 import type {
   ArgData,
   ChoiceShape,
@@ -18,16 +18,16 @@ import { plainMarks } from "../values/numberText";
 import { readQuantityText, type ReadQuantity } from "../values/quantityText";
 import { describeInput, refuseErrorText, type CellScalar } from "../values/cellInput";
 
-/** What admission knows besides the value. */
+/** What admission needs besides the value. */
 export interface AdmitContext {
   readonly system: System;
-  /** Where the argument `units` stands, for the message when its word lands elsewhere. */
+  /** The place of the argument `units`, for the message when its word is in another argument. */
   readonly unitsPlace: string;
   /** Arguments admitted before this one. */
   readonly before: Readonly<Record<string, unknown>>;
 }
 
-/** A pressure read with its own basis ("120 psia") keeps it until the runner turns readings to absolute. */
+/** A pressure with its own basis ("120 psia") keeps it until the runner converts readings to absolute. */
 export type Admitted = number | string | boolean | readonly number[] | ReadQuantity;
 
 export const isReadQuantity = (value: unknown): value is ReadQuantity =>
@@ -42,9 +42,9 @@ export const placeText = (place: number): string => ORDINALS[place - 1] ?? `${pl
 
 const UNIT_WORDS = new Set(["us", "si"]);
 
-const refuseUnitWord = (name: string, expected: string, raw: string, desk: AdmitContext): void => {
-  if (desk.unitsPlace !== "" && UNIT_WORDS.has(raw.trim().toLowerCase()))
-    throw valueError(`${name}: expected ${expected}, got "${raw}": units is the ${desk.unitsPlace} argument`);
+const refuseUnitWord = (name: string, expected: string, raw: string, context: AdmitContext): void => {
+  if (context.unitsPlace !== "" && UNIT_WORDS.has(raw.trim().toLowerCase()))
+    throw valueError(`${name}: expected ${expected}, got "${raw}": units is the ${context.unitsPlace} argument`);
 };
 
 export const kindOf = (kind: KindName | KindByChoice, before: Readonly<Record<string, unknown>>): KindName => {
@@ -60,12 +60,10 @@ const hint = (kind: KindName): string =>
       ? " (a fraction: type 3% or 0.03)"
       : "";
 
-/**
- * Beyond this size in base units nothing that is meant lies, and powers and products of what lies within it stay finite.
- */
+/** No real input is larger in base units; powers and products of smaller values stay finite. */
 const BEYOND = 1e18;
 
-/** Share of a limit by which rounding of units may miss it. */
+/** Share of a limit by which unit conversion may miss it. */
 const ROUNDING = 1e-9;
 const slack = (limit: number): number => ROUNDING * Math.abs(limit);
 
@@ -92,8 +90,8 @@ export const checkLimits = (value: number, kind: KindName, limits: Limits, name:
 };
 
 /**
- * Whether 0 can't be meant for an argument: it is a word, or 0 in the cell's unit lies outside its limits. Some hosts hand a
- * blank cell over as 0.
+ * Whether 0 can't be meant for an argument: it is a word, or 0 in the cell's unit is outside its limits. Some hosts pass a
+ * blank cell as 0.
  */
 export const zeroIsImpossible = ({ shape }: ArgData, { before, system }: AdmitContext): boolean => {
   if (shape.type === "choice" || shape.type === "either" || shape.type === "text") return true;
@@ -110,32 +108,34 @@ const admitQuantity = (
   shape: QuantityShape,
   raw: CellScalar,
   name: string,
-  desk: AdmitContext,
+  context: AdmitContext,
 ): number | ReadQuantity => {
-  const kind = kindOf(shape.kind, desk.before);
-  const read = typeof raw === "number" ? toBase(raw, KINDS[kind][desk.system]) : readText(kind, raw, name, desk);
+  const kind = kindOf(shape.kind, context.before);
+  const read = typeof raw === "number" ? toBase(raw, KINDS[kind][context.system]) : readText(kind, raw, name, context);
   const value = typeof read === "number" ? read : read.value;
-  // A finite number may leave the numbers by its unit's factor: it is told its limit below.
+  // The unit's factor may make a finite number infinite: the limit below refuses it.
   if (!Number.isFinite(value) && !Number.isFinite(raw))
     throw valueError(`${name}: expected a finite number, got ${describeInput(raw)}`);
   if (Math.abs(value) > BEYOND)
-    throw valueError(`${name}: must be at most ${show(BEYOND, kind, desk.system)} in size, got ${describeInput(raw)}`);
+    throw valueError(
+      `${name}: must be at most ${show(BEYOND, kind, context.system)} in size, got ${describeInput(raw)}`,
+    );
   if (shape.whole === true && Math.abs(value - Math.round(value)) > 1e-9)
     throw valueError(`${name}: must be a whole number, got ${describeInput(raw)}`);
-  checkLimits(value, kind, shape, name, desk.system);
+  checkLimits(value, kind, shape, name, context.system);
   return read;
 };
 
-const readText = (kind: KindName, raw: CellScalar, name: string, desk: AdmitContext): number | ReadQuantity => {
-  const expected = expectedQuantity(kind, desk.system);
+const readText = (kind: KindName, raw: CellScalar, name: string, context: AdmitContext): number | ReadQuantity => {
+  const expected = expectedQuantity(kind, context.system);
   if (typeof raw !== "string") throw valueError(`${name}: expected ${expected}, got ${describeInput(raw)}`);
-  refuseUnitWord(name, expected, raw, desk);
-  const read = readQuantityText(raw, kind, desk.system);
+  refuseUnitWord(name, expected, raw, context);
+  const read = readQuantityText(raw, kind, context.system);
   if (typeof read === "string") throw valueError(`${name}: expected ${expected}, got ${describeInput(raw)}: ${read}`);
   return read.basis === undefined ? read.value : read;
 };
 
-const admitSeveral = (shape: SeveralShape, raw: CellScalar, name: string, desk: AdmitContext): readonly number[] => {
+const admitSeveral = (shape: SeveralShape, raw: CellScalar, name: string, context: AdmitContext): readonly number[] => {
   const parts = typeof raw === "string" ? raw.split(";") : [raw];
   const unit = typeof raw === "string" ? (/[^\d\s.,/+-][^;\d]*/u.exec(raw.split(";").at(-1) ?? "")?.[0] ?? "") : "";
   if (!shape.counts.includes(parts.length))
@@ -143,7 +143,7 @@ const admitSeveral = (shape: SeveralShape, raw: CellScalar, name: string, desk: 
   const one: QuantityShape = { ...shape, type: "quantity" };
   return parts.map((part) => {
     const own = typeof part === "string" && !/[^\d\s.,/+-]/u.test(part) ? `${part.trim()} ${unit}`.trim() : part;
-    const value = admitQuantity(one, typeof own === "string" ? own.trim() : own, name, desk);
+    const value = admitQuantity(one, typeof own === "string" ? own.trim() : own, name, context);
     return typeof value === "number" ? value : value.value;
   });
 };
@@ -156,7 +156,7 @@ const spellingsOf = (shape: ChoiceShape): ReadonlyMap<string, string> => {
     map = new Map([
       ...Object.entries(shape.aliases ?? {}).map(([text, word]) => [normalizeKey(text), word] as const),
       ...shape.words.map((word) => [normalizeKey(word), word] as const),
-      // As they stand they are found without folding, which costs more than all else here.
+      // Exact words are found without normalizing, which costs more than everything else here.
       ...shape.words.map((word) => [word, word] as const),
     ]);
     spellings.set(shape, map);
@@ -164,13 +164,13 @@ const spellingsOf = (shape: ChoiceShape): ReadonlyMap<string, string> => {
   return map;
 };
 
-/** The right words, shortened where there are many. */
+/** The allowed words as a list: "a", "b" or "c". */
 export const wordsText = (words: readonly string[]): string => {
   const quoted = words.map((word) => `"${word}"`);
   return quoted.length < 2 ? quoted.join("") : `${quoted.slice(0, -1).join(", ")} or ${quoted.at(-1) ?? ""}`;
 };
 
-/** The word that a raw value means, undefined where it means none. */
+/** The word that a raw value means; undefined if none. */
 export const matchWord = (shape: ChoiceShape, raw: CellScalar): string | undefined => {
   if (typeof raw !== "string" && !(typeof raw === "number" && raw >= 0)) return undefined;
   const known = spellingsOf(shape);
@@ -187,17 +187,17 @@ const insteadOf = ({ instead = {} }: ChoiceShape, raw: CellScalar): string | und
 /** A list of words this short needs no suggestion. */
 const FEW = 2;
 
-/** Advice on a word that isn't known, behind a colon; "" where there is nothing to say. */
+/** Advice on an unknown word, after a colon; "" if there is none. */
 const adviceOn = (shape: ChoiceShape, raw: CellScalar): string => {
   const near = typeof raw === "string" && shape.words.length > FEW ? lookalike(raw, shape.words) : undefined;
   const advice = insteadOf(shape, raw) ?? (near === undefined ? undefined : `the nearest is "${near}"`);
   return advice === undefined ? "" : `: ${advice}`;
 };
 
-const admitChoice = (shape: ChoiceShape, raw: CellScalar, name: string, desk: AdmitContext): string => {
+const admitChoice = (shape: ChoiceShape, raw: CellScalar, name: string, context: AdmitContext): string => {
   const word = matchWord(shape, raw);
   if (word !== undefined) return word;
-  if (typeof raw === "string") refuseUnitWord(name, wordsText(shape.words), raw, desk);
+  if (typeof raw === "string") refuseUnitWord(name, wordsText(shape.words), raw, context);
   throw valueError(`${name}: expected ${wordsText(shape.words)}, got ${describeInput(raw)}${adviceOn(shape, raw)}`);
 };
 
@@ -205,16 +205,16 @@ const admitEither = (
   shape: EitherShape,
   raw: CellScalar,
   name: string,
-  desk: AdmitContext,
+  context: AdmitContext,
 ): string | number | ReadQuantity => {
   const word = typeof raw === "string" ? matchWord(shape.choice, raw) : undefined;
   if (word !== undefined) return word;
-  const expected = `${wordsText(shape.choice.words)}, or ${expectedQuantity(kindOf(shape.quantity.kind, desk.before), desk.system)}`;
+  const expected = `${wordsText(shape.choice.words)}, or ${expectedQuantity(kindOf(shape.quantity.kind, context.before), context.system)}`;
   const advice = insteadOf(shape.choice, raw);
   if (advice !== undefined) throw valueError(`${name}: expected ${expected}, got ${describeInput(raw)}: ${advice}`);
   if (typeof raw === "number" || (typeof raw === "string" && /^\s*[-+.\d]/.test(raw)))
-    return admitQuantity(shape.quantity, raw, name, desk);
-  if (typeof raw === "string") refuseUnitWord(name, expected, raw, desk);
+    return admitQuantity(shape.quantity, raw, name, context);
+  if (typeof raw === "string") refuseUnitWord(name, expected, raw, context);
   throw valueError(`${name}: expected ${expected}, got ${describeInput(raw)}${adviceOn(shape.choice, raw)}`);
 };
 
@@ -240,17 +240,17 @@ const admitText = (longest: number, raw: CellScalar, name: string): string => {
 };
 
 /** Admits a scalar that is not blank. */
-export const admitScalar = (shape: ScalarShape, raw: CellScalar, name: string, desk: AdmitContext): Admitted => {
+export const admitScalar = (shape: ScalarShape, raw: CellScalar, name: string, context: AdmitContext): Admitted => {
   refuseErrorText(raw, name);
   switch (shape.type) {
     case "quantity":
-      return admitQuantity(shape, raw, name, desk);
+      return admitQuantity(shape, raw, name, context);
     case "several":
-      return admitSeveral(shape, raw, name, desk);
+      return admitSeveral(shape, raw, name, context);
     case "choice":
-      return admitChoice(shape, raw, name, desk);
+      return admitChoice(shape, raw, name, context);
     case "either":
-      return admitEither(shape, raw, name, desk);
+      return admitEither(shape, raw, name, context);
     case "yes/no":
       return admitYesNo(raw, name);
     case "text":

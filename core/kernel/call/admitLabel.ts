@@ -1,4 +1,4 @@
-/** One label of an input block by itself: for functions that vary it. */
+/** Admits a single label of an input block, for functions that vary it. */
 import {
   normalizeKey,
   labelOf,
@@ -16,7 +16,7 @@ import { quoteText, type CellScalar } from "../values/cellInput";
 
 const entriesOf = (block: Arg<unknown, Presence>): Args => (block.shape as BlockShape).entries;
 
-/** The key that a label of a block names; an unknown label is refused with the nearest. */
+/** The key that a label of a block names; the refusal of an unknown label names the nearest. */
 export const labelKey = (block: Arg<unknown, Presence>, label: string, name: string): string => {
   const keys = Object.keys(entriesOf(block));
   const key = keys.find((each) => normalizeKey(each) === normalizeKey(label));
@@ -27,7 +27,7 @@ export const labelKey = (block: Arg<unknown, Presence>, label: string, name: str
   return key;
 };
 
-/** A raw value admitted as the block admits it below that label; `before` holds the block's values. */
+/** Admits a raw value as the block does under that label; `before` holds the block's values. */
 export const admitLabel = (
   block: Arg<unknown, Presence>,
   key: string,

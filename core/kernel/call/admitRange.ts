@@ -1,4 +1,4 @@
-/** Admission of ranges: input blocks (label, value, unit) and rows with named columns. */
+/** Admits ranges: input blocks (label, value, unit) and rows with named columns. */
 import {
   normalizeKey,
   labelOf,
@@ -22,7 +22,7 @@ import {
 } from "../values/cellInput";
 import { isMisspelt, lookalike } from "./nearest";
 
-/** A scalar's own unit column or header unit turns a bare number into a text with that unit. */
+/** Appends the unit from the unit column or header to a bare number. */
 const withOwnUnit = (raw: CellScalar, unit: string): CellScalar =>
   unit !== "" && (typeof raw === "number" || (typeof raw === "string" && /^[-+.,\d\s/]+$/.test(raw)))
     ? `${String(raw)} ${unit}`
@@ -36,7 +36,7 @@ const takesUnit = (arg: ArgData, before: Readonly<Record<string, unknown>>): boo
   return kind.US.text !== "" || kind.SI.text !== "";
 };
 
-/** Fills what was left out: default, computed default, or undefined; a missing required one is refused. */
+/** The value of an omitted argument: default, computed default or undefined; throws for a required one. */
 export const defaultFor = (arg: ArgData, missing: () => Error, before: Readonly<Record<string, unknown>>): unknown => {
   if (arg.presence === "required") throw missing();
   if (arg.presence === "optional") return undefined;
@@ -66,7 +66,7 @@ const HEADINGS = new Set(["label", "input", "inputs", "name", "quantity", "item"
 /** A blank cell inside a range arrives as 0 on some hosts. */
 const isBlankInRange = (cell: CellScalar): boolean => isBlank(cell) || cell === 0;
 
-/** A row without value and unit, or the block's own head. */
+/** Whether a row is a heading: no value and unit, or the block's own header. */
 const isHeading = (text: string, value: CellScalar, unit: CellScalar): boolean =>
   (isBlankInRange(value) && isBlankInRange(unit)) ||
   isBlank(value) ||
@@ -94,7 +94,7 @@ const readBlock = (shape: BlockShape, matrix: CellMatrix, name: string, context:
     const text = String(label).trim();
     const key = keys.get(normalizeKey(text));
     if (key === undefined) {
-      // A heading's blank cell may arrive as 0; the 0 of a misspelt label must not be lost.
+      // A heading's blank cell may arrive as 0, but the 0 of a misspelt label must not be lost.
       if (!isHeading(text, value, unit) || (value === 0 && isMisspelt(text, labels)))
         throw unknownLabel(name, text, shape.entries);
       if (value === 0) headings.push(text);
@@ -112,10 +112,10 @@ const readBlock = (shape: BlockShape, matrix: CellMatrix, name: string, context:
   return { found, leftOut, headings };
 };
 
-/** Admits one value out of a range; readings inside ranges are absolute already or say their basis in `work`. */
-const admitCell = (arg: ArgData, cell: FoundCell, label: string, desk: AdmitContext): unknown => {
-  const raw = takesUnit(arg, desk.before) ? withOwnUnit(cell.value, cell.unit) : cell.value;
-  const value = admitScalar(arg.shape as ScalarShape, raw, label, desk);
+/** Admits one value of a range. Readings in ranges are absolute already, or `compute` handles their basis. */
+const admitCell = (arg: ArgData, cell: FoundCell, label: string, context: AdmitContext): unknown => {
+  const raw = takesUnit(arg, context.before) ? withOwnUnit(cell.value, cell.unit) : cell.value;
+  const value = admitScalar(arg.shape as ScalarShape, raw, label, context);
   return isReadQuantity(value) ? value.value : value;
 };
 
@@ -129,18 +129,18 @@ interface AdmittedBlock {
 export interface ZeroDoubts {
   /** Labels and arguments whose 0 counts as 0 although leaving them out would mean something else. */
   readonly zeros: readonly string[];
-  /** Labels and arguments whose 0 counts as left out, since 0 lies outside their limits. */
+  /** Labels and arguments whose 0 counts as left out, since 0 is outside their limits. */
   readonly leftOut: readonly string[];
   /** Unknown labels of a block with a 0 beside them: they count as headings. */
   readonly headings: readonly string[];
 }
 
-/** Whether a value may be a blank cell that some hosts hand over as 0, and leaving it out would give something else. */
+/** Whether a 0 may be a blank cell that the host passed as 0, and leaving it out would change the result. */
 export const maybeBlank = (arg: ArgData | undefined, value: CellInput): boolean =>
   value === 0 && arg !== undefined && arg.presence !== "required" && arg.fallback !== 0 && arg.fallback !== false;
 
 /** Admits an input block; `given` names the keys that were filled in. */
-export const admitBlock = (shape: BlockShape, raw: CellInput, name: string, desk: AdmitContext): AdmittedBlock => {
+export const admitBlock = (shape: BlockShape, raw: CellInput, name: string, context: AdmitContext): AdmittedBlock => {
   if (!Array.isArray(raw)) {
     refuseErrorText(raw as CellScalar, name);
     throw valueError(`${name}: expected a range of labels and values, got ${describeInput(raw)}`);
@@ -148,9 +148,9 @@ export const admitBlock = (shape: BlockShape, raw: CellInput, name: string, desk
   const matrix = raw as CellMatrix;
   if ((matrix[0]?.length ?? 0) < 2)
     throw valueError(`${name}: expected two or three columns (label, value, unit), got ${sizeText(matrix)}`);
-  const { found, leftOut, headings } = readBlock(shape, matrix, name, { ...desk, before: {} });
+  const { found, leftOut, headings } = readBlock(shape, matrix, name, { ...context, before: {} });
   const values: Record<string, unknown> = {};
-  const inside: AdmitContext = { ...desk, unitsPlace: "", before: values };
+  const inside: AdmitContext = { ...context, unitsPlace: "", before: values };
   for (const [key, arg] of Object.entries(shape.entries)) {
     const cell = found.get(key);
     const label = labelOf(key);
@@ -173,7 +173,7 @@ interface Column {
   readonly unit: string;
 }
 
-/** The columns that a header row names, undefined where the first row is no header. */
+/** The columns that a header row names; undefined if the first row isn't a header. */
 const readHeader = (shape: RowsShape, line: readonly CellScalar[], name: string): readonly Column[] | undefined => {
   const keys = keysByLabel(shape.columns);
   const heads = line.map((cell) => HEADER.exec(typeof cell === "string" ? cell.trim() : ""));
@@ -194,18 +194,18 @@ const readHeader = (shape: RowsShape, line: readonly CellScalar[], name: string)
 const countsText = ({ least, most }: RowsShape): string =>
   least === most ? `${most} row${most === 1 ? "" : "s"}, one below the other` : `${least} to ${most} rows`;
 
-/** Where a zero can't be meant: words, texts, and quantities above zero. */
+/** Whether a zero can't be meant: words, texts, and quantities above zero. */
 const isNeverZero = ({ shape }: ArgData): boolean =>
   shape.type === "choice" ||
   shape.type === "either" ||
   shape.type === "text" ||
   (shape.type === "quantity" && shape.above === 0);
 
-/** Inside a range a blank cell arrives as 0 on some hosts: it counts as left out where zero can't be meant. */
+/** Inside a range a blank cell arrives as 0 on some hosts: it counts as left out if zero can't be meant. */
 const isLeftOut = (arg: ArgData, value: CellScalar, context: AdmitContext): boolean =>
   isBlank(value) || (value === 0 && arg.presence !== "required" && zeroIsImpossible(arg, context));
 
-/** A line of blanks, or of zeros where a word must stand. */
+/** A line of blanks, or of zeros although it needs a word. */
 const isEmptyLine = ({ columns }: RowsShape, line: readonly CellScalar[]): boolean => {
   if (line.every(isBlank)) return true;
   const needsWord = Object.values(columns).some((arg) => arg.presence === "required" && isNeverZero(arg));
@@ -217,7 +217,7 @@ export const admitRows = (
   shape: RowsShape,
   raw: CellInput,
   name: string,
-  desk: AdmitContext,
+  context: AdmitContext,
 ): readonly Readonly<Record<string, unknown>>[] => {
   const matrix: CellMatrix = Array.isArray(raw) ? (raw as CellMatrix) : [[raw as CellScalar]];
   for (const line of matrix) for (const cell of line) refuseErrorText(cell, name);
@@ -233,10 +233,10 @@ export const admitRows = (
     const at = columns.findIndex((column) => column.key === key);
     return { key, arg, label: labelOf(key), at, unit: columns[at]?.unit ?? "" };
   });
-  return lines.map(({ line, place }) => admitLine(slots, line, `${name}, row ${place}`, desk));
+  return lines.map(({ line, place }) => admitLine(slots, line, `${name}, row ${place}`, context));
 };
 
-/** A declared column and where it stands in this range; `at` is −1 where it is missing. */
+/** A declared column and its place in this range; `at` is −1 if it is missing. */
 interface Slot {
   readonly key: string;
   readonly arg: ArgData;
@@ -245,7 +245,7 @@ interface Slot {
   readonly unit: string;
 }
 
-/** Admits a range as it stands; error values pass through. */
+/** Admits a range unchanged; throws for an error value in it. */
 export const admitSheet = (raw: CellInput, name: string): CellMatrix => {
   const matrix: CellMatrix = Array.isArray(raw) ? (raw as CellMatrix) : [[raw as CellScalar]];
   for (const line of matrix) for (const cell of line) refuseErrorText(cell, name);
@@ -256,10 +256,10 @@ const admitLine = (
   slots: readonly Slot[],
   line: readonly CellScalar[],
   name: string,
-  desk: AdmitContext,
+  context: AdmitContext,
 ): Readonly<Record<string, unknown>> => {
   const values: Record<string, unknown> = {};
-  const inside: AdmitContext = { ...desk, unitsPlace: "", before: values };
+  const inside: AdmitContext = { ...context, unitsPlace: "", before: values };
   for (const { key, arg, label: own, at, unit } of slots) {
     const value = at < 0 ? null : (line[at] ?? null);
     const label = `${name}, ${own}`;

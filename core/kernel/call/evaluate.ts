@@ -1,6 +1,6 @@
 /**
- * The one runner. Raw cell values come in by position; a value in the cell's units, or a fault, goes out. Definitions are
- * compiled once. The plain call records nothing; `explain` runs the same code on a recorder and then the caution rules.
+ * Runs cell functions. Takes raw cell values by position and returns a value in the cell's units, or a fault. Definitions
+ * are compiled once. A plain call records nothing; `explain` runs the same code with a recorder, then the caution rules.
  */
 import { labelOf, type ArgData, type ScalarShape, type Shape } from "../define/argument";
 import {
@@ -29,11 +29,11 @@ import {
 import { silent, type Trace } from "../define/steps";
 import { UNITS, placedArgs, type PlacedArg } from "../define/unitsArgument";
 
-/** A definition made ready to run. */
+/** A definition, compiled for calls. */
 export interface Compiled {
   readonly definition: CellFunction;
   readonly args: readonly PlacedArg[];
-  /** Place of `units`, −1 where the function has none. */
+  /** Place of `units`; −1 if the function has none. */
   readonly unitsAt: number;
   readonly unitsPlace: string;
   readonly repeats: boolean;
@@ -62,7 +62,7 @@ export const compile = (definition: CellFunction): Compiled => {
 export interface AdmittedCall {
   readonly values: Readonly<Record<string, unknown>>;
   readonly system: System;
-  /** Names of the arguments that were given, and per block the labels that were filled ("inputs.label"). */
+  /** Names of the given arguments and, for each block, of its filled labels ("inputs.label"). */
   readonly given: ReadonlySet<string>;
   /** Labels of blocks whose 0 may be a blank cell. */
   readonly doubts: ZeroDoubts;
@@ -85,7 +85,7 @@ const systemOf = (compiled: Compiled, raw: readonly unknown[]): System => {
 const NO_KEYS: ReadonlySet<string> = new Set();
 const NO_LABELS: readonly string[] = [];
 
-/** What was given besides the values, where somebody asks for it. */
+/** Which arguments were given, if the caller asks for it. */
 interface GivenArguments {
   readonly given: Set<string>;
   readonly zeros: string[];
@@ -98,43 +98,43 @@ const NO_DOUBTS: ZeroDoubts = { zeros: NO_LABELS, leftOut: NO_LABELS, headings: 
 const missing = (name: string, arg: ArgData): Error =>
   valueError(`${name}: is blank, but it is needed (${arg.description})`);
 
-/** Whether a 0 in an optional argument counts as left out, as a blank cell that some hosts hand over as 0. */
+/** Whether a 0 in an optional argument counts as left out: some hosts pass a blank cell as 0. */
 const meansBlank = (arg: ArgData, raw: CellInput, context: AdmitContext): boolean =>
   raw === 0 && arg.presence !== "required" && zeroIsImpossible(arg, context);
 
 const isScalarShape = ({ type }: Shape): boolean =>
   type !== "block" && type !== "rows" && type !== "sheet" && type !== "repeat";
 
-const admitSingle = (shape: Shape, raw: CellInput, name: string, desk: AdmitContext): unknown => {
+const admitSingle = (shape: Shape, raw: CellInput, name: string, context: AdmitContext): unknown => {
   if (typeof raw === "object") throw valueError(`${name}: expected one value, got ${describeInput(raw)}`);
-  return admitScalar(shape as ScalarShape, raw, name, desk);
+  return admitScalar(shape as ScalarShape, raw, name, context);
 };
 
-/** Admits a block or rows; `told` gets the labels that were filled in. */
+/** Admits a block or rows; adds the filled labels to `givenArguments`. */
 const admitRange = (
   arg: ArgData,
   raw: CellInput,
   name: string,
-  desk: AdmitContext,
-  told: GivenArguments | undefined,
+  context: AdmitContext,
+  givenArguments: GivenArguments | undefined,
 ): unknown => {
   const { shape } = arg;
-  if (shape.type === "rows") return admitRows(shape, raw, name, desk);
+  if (shape.type === "rows") return admitRows(shape, raw, name, context);
   if (shape.type === "sheet") return admitSheet(raw, name);
   if (shape.type !== "block") return raw;
-  const { values, given, doubts } = admitBlock(shape, raw, name, desk);
-  if (told) {
-    for (const label of given) told.given.add(`${name}.${label}`);
-    told.zeros.push(...doubts.zeros.map(labelOf));
-    told.leftOut.push(...doubts.leftOut.map(labelOf));
-    told.headings.push(...doubts.headings);
+  const { values, given, doubts } = admitBlock(shape, raw, name, context);
+  if (givenArguments) {
+    for (const label of given) givenArguments.given.add(`${name}.${label}`);
+    givenArguments.zeros.push(...doubts.zeros.map(labelOf));
+    givenArguments.leftOut.push(...doubts.leftOut.map(labelOf));
+    givenArguments.headings.push(...doubts.headings);
   }
   return values;
 };
 
 const mostCellsOf = ({ shape }: ArgData): number => (shape.type === "sheet" ? shape.mostCells : MAX_ARGUMENT_CELLS);
 
-/** Readings become absolute pressures by their own text or by the argument `basis`. */
+/** Converts readings to absolute pressures, by their own text or by the argument `basis`. */
 const turnReadings = (compiled: Compiled, values: Record<string, unknown>, system: System): void => {
   for (const name of compiled.readings) {
     const value = values[name];
@@ -163,12 +163,12 @@ const refuseSurplus = (compiled: Compiled, raw: readonly unknown[]): void => {
   }
 };
 
-/** Admits all arguments of a call; throws the fault of the first that can't be. */
+/** Admits all arguments of a call; throws the fault of the first invalid one. */
 export const admit = (compiled: Compiled, raw: readonly unknown[], whole = false): AdmittedCall => {
   const system = systemOf(compiled, raw);
   const values: Record<string, unknown> = {};
-  const desk: AdmitContext = { system, unitsPlace: compiled.unitsPlace, before: values };
-  const told: GivenArguments | undefined = whole
+  const context: AdmitContext = { system, unitsPlace: compiled.unitsPlace, before: values };
+  const givenArguments: GivenArguments | undefined = whole
     ? { given: new Set(), zeros: [], leftOut: [], headings: [] }
     : undefined;
   for (let place = 0; place < compiled.args.length; place++) {
@@ -180,23 +180,23 @@ export const admit = (compiled: Compiled, raw: readonly unknown[], whole = false
     }
     const value = raw[place];
     const cleared = typeof value === "number" ? value : normalizeInput(value, name, mostCellsOf(arg));
-    if (cleared === null || cleared === "" || meansBlank(arg, cleared, desk)) {
-      if (cleared === 0 && arg.shape.type === "quantity") told?.leftOut.push(name);
+    if (cleared === null || cleared === "" || meansBlank(arg, cleared, context)) {
+      if (cleared === 0 && arg.shape.type === "quantity") givenArguments?.leftOut.push(name);
       values[name] = defaultFor(arg, () => missing(name, arg), values);
       continue;
     }
     values[name] = isScalarShape(arg.shape)
-      ? admitSingle(arg.shape, cleared, name, desk)
-      : admitRange(arg, cleared, name, desk, told);
-    told?.given.add(name);
-    if (arg.shape.type === "quantity" && maybeBlank(arg, cleared)) told?.zeros.push(name);
+      ? admitSingle(arg.shape, cleared, name, context)
+      : admitRange(arg, cleared, name, context, givenArguments);
+    givenArguments?.given.add(name);
+    if (arg.shape.type === "quantity" && maybeBlank(arg, cleared)) givenArguments?.zeros.push(name);
   }
   if (raw.length > compiled.args.length) refuseSurplus(compiled, raw);
   if (compiled.readings.length > 0) turnReadings(compiled, values, system);
-  return { values, system, given: told?.given ?? NO_KEYS, doubts: told ?? NO_DOUBTS };
+  return { values, system, given: givenArguments?.given ?? NO_KEYS, doubts: givenArguments ?? NO_DOUBTS };
 };
 
-/** Whatever a calculation threw, as a fault whose message stands in the call's units. */
+/** Turns whatever a calculation threw into a fault with its message in the call's units. */
 export const asFault = (thrown: unknown, system: System): Fault => {
   if (isFault(thrown)) {
     const message = renderMarks(thrown.message, system);
@@ -208,7 +208,7 @@ export const asFault = (thrown: unknown, system: System): Fault => {
 
 const ignore = (): void => undefined;
 
-/** What a run left behind. */
+/** The outcome of a run. */
 export interface Run {
   readonly call: AdmittedCall;
   readonly result: unknown;

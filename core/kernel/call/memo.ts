@@ -1,18 +1,18 @@
 /** One bounded memory of results by function and arguments: for heavy cell functions, for scans and for the panel. */
 
-/** What a memo may hold. The oldest unused result goes first. */
+/** What a memo may hold. The least recently used result is dropped first. */
 export interface MemoBounds {
   readonly entries: number;
   /** Cells (and eighths of text characters) that all remembered arguments hold together. */
   readonly cells: number;
-  /** Entries that stay whatever they weigh; 1 unless given. */
+  /** Entries that stay whatever their size; 1 by default. */
   readonly least?: number;
 }
 
 export interface Memo<T> {
   get(id: string, args: readonly unknown[]): T | undefined;
   set(id: string, args: readonly unknown[], result: T): void;
-  /** The remembered result of a call with equal arguments, or the computed one, which is then remembered. */
+  /** Returns the remembered result of a call with equal arguments, or computes and remembers it. */
   getOrCompute(id: string, args: readonly unknown[], compute: () => T): T;
 }
 
@@ -31,7 +31,7 @@ const words = new Int32Array(number.buffer);
 
 const isRow = (line: unknown): line is readonly unknown[] => Array.isArray(line);
 
-/** A matrix as size, 64-bit hash of its numbers, and its other cells in plain. Rows may be missing or differ in length. */
+/** A matrix as its size, a 64-bit hash of its numbers and its other cells as text. Rows may be missing or differ in length. */
 function matrixKey(matrix: readonly unknown[]): string {
   let low = SEED | 0;
   let high = matrix.length;
@@ -69,7 +69,7 @@ const weightOf = (value: unknown): number => {
   return typeof value === "string" ? 1 + value.length / 8 : 1;
 };
 
-/** A memo within bounds. A hit is compared in full, so that no collision of hashes gives another call's result. */
+/** A memo within bounds. A hit is compared in full, so a hash collision can't return another call's result. */
 export function boundedMemo<T>({ entries, cells, least = 1 }: MemoBounds): Memo<T> {
   const held = new Map<string, Entry<T>>();
   let weight = 0;

@@ -1,4 +1,4 @@
-/** The nearest known word to a mistyped one. */
+/** Finds the known word nearest to a mistyped one. */
 import { normalizeKey } from "../define/argument";
 
 /** Edit distance of Levenshtein. */
@@ -17,7 +17,7 @@ const distance = (a: string, b: string): number => {
 
 const holds = (long: string, short: string): boolean => short.length > 2 && long.includes(short);
 
-/** Letters more or less count little where one word holds the other: "area" is "pool area", "bubble cover" is "bubble". */
+/** Extra letters count little if one word contains the other: "area" and "pool area", "bubble cover" and "bubble". */
 const dissimilarity = (wanted: string, known: string): number =>
   holds(known, wanted) || holds(wanted, known) ? Math.abs(known.length - wanted.length) / 100 : distance(wanted, known);
 
@@ -42,11 +42,13 @@ export function lookalike(wanted: string, known: readonly string[]): string | un
   return far <= Math.max(1, ALIKE * normalizeKey(wanted).length) ? each : undefined;
 }
 
-/** Letters that a word of this length may have wrong and still be meant for another. */
-const slips = (letters: number): number => (letters < 5 ? 1 : letters < 9 ? 2 : 3);
+/** Wrong letters that still count as a typing error in a word of this length. */
+const allowedTypos = (letters: number): number => (letters < 5 ? 1 : letters < 9 ? 2 : 3);
 
 /** Whether a text is a known word with a few letters wrong, rather than a word of its own. */
 export const isMisspelt = (text: string, known: readonly string[]): boolean => {
   const wanted = normalizeKey(text);
-  return known.some((each) => distance(wanted, normalizeKey(each)) <= slips(Math.min(wanted.length, each.length)));
+  return known.some(
+    (each) => distance(wanted, normalizeKey(each)) <= allowedTypos(Math.min(wanted.length, each.length)),
+  );
 };

@@ -1,4 +1,4 @@
-/** Results on their way out: base values to the cell's units, in the declared shape, every number finite. */
+/** Converts results for the cell: base values to its units, in the declared shape, every number finite. */
 import { labelOf } from "../define/argument";
 import { renderMarks, isFault, notAvailable, hostError, type Fault, type FaultError } from "../values/fault";
 import { gaugeZero } from "../define/pressureBasis";
@@ -9,7 +9,7 @@ import type { ResultShape, GridCell, QuantityResult, SingleResult } from "../def
 export type CellOut = GridCell | Fault;
 export type Out = GridCell | readonly (readonly CellOut[])[];
 
-/** What presentation needs of the call. */
+/** What presentation needs to know of the call. */
 export interface Manner {
   readonly system: System;
   /** The admitted argument `basis`, where there is one. */
@@ -63,7 +63,7 @@ const lines = (
   return rows.map((values) => slots.map(({ key, single, label }) => entry(values[key], single, label, manner)));
 };
 
-/** Turns what `work` returned into what the cell shows. */
+/** Converts what `compute` returned into what the cell shows. */
 export const present = (gives: ResultShape, result: unknown, manner: Manner): Out => {
   switch (gives.type) {
     case "quantity":
@@ -87,7 +87,7 @@ export const present = (gives: ResultShape, result: unknown, manner: Manner): Ou
   }
 };
 
-/** Rows of equal length: a spill has no ragged edge. */
+/** Pads rows to equal length: a spill is a rectangle. */
 const squared = (grid: readonly (readonly GridCell[])[]): GridCell[][] => {
   const width = Math.max(1, ...grid.map((line) => line.length));
   return grid.map((line) => [...line, ...Array<GridCell>(width - line.length).fill("")]);

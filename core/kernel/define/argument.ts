@@ -7,7 +7,7 @@ import type { CellMatrix } from "../values/cellInput";
 
 export type Presence = "required" | "default" | "optional";
 
-/** What stands in for an omitted argument: a base value, or one computed from the other arguments, with the words for it. */
+/** The default of an omitted argument: a base value, or one computed from the other arguments, with the words for it. */
 export type Fallback<T> = T | { readonly words: string; readonly from: (args: Readonly<Record<string, unknown>>) => T };
 
 /** Limits in base units. `usual` is not a limit: outside it a notice is raised. */
@@ -28,7 +28,7 @@ export interface QuantityShape extends Limits {
   readonly type: "quantity";
   readonly kind: KindName | KindByChoice;
   readonly whole?: boolean;
-  /** A gauge reading: the runner turns it to absolute by the argument `basis`. */
+  /** A gauge reading: the runner converts it to absolute by the argument `basis`. */
   readonly reading?: true;
 }
 
@@ -76,7 +76,7 @@ export interface RowsShape {
   readonly most: number;
 }
 
-/** A range as it stands: for long tables that a topic admits by itself. Error values in it pass through. */
+/** A range of any content, for long tables that a topic admits by itself. An error value in it becomes the result. */
 export interface SheetShape {
   readonly type: "sheet";
   /** The most cells that it may have. */
@@ -104,11 +104,11 @@ export interface Arg<T, P extends Presence> extends ArgData {
   readonly presence: P;
   /** The same argument with a default, in base units. */
   default(value: Fallback<T>): Arg<T, "default">;
-  /** The same argument, left out at will; `work` then gets undefined. */
+  /** The same argument, optional; `compute` gets undefined if it is left out. */
   optional(): Arg<T, "optional">;
   /** The same argument in other words. */
   describedAs(about: string): Arg<T, P>;
-  /** Carries the type only; never there at run time. */
+  /** Carries the type only; never present at run time. */
   readonly value?: T;
 }
 
@@ -146,7 +146,7 @@ export const quantity = (
   limits: QuantityOptions = {},
 ): Arg<number, "required"> => make({ type: "quantity", kind, ...limits }, about, "required");
 
-/** One or several quantities of a kind in one text, parted by semicolons: "12; 16 ft". */
+/** One or several quantities of a kind in one text, separated by semicolons: "12; 16 ft". */
 export const several = (
   kind: KindName,
   about: string,
@@ -194,7 +194,7 @@ export const rows = <const C extends Args>(
   size: { readonly least: number; readonly most: number },
 ): Arg<readonly ValuesOf<C>[], "required"> => make({ type: "rows", columns, ...size }, about, "required");
 
-/** A range as it stands, cleared of error values; a single cell is a range of one. */
+/** A range of any content but error values; a single cell is a range of one. */
 export const sheet = (about: string, mostCells: number): Arg<CellMatrix, "required"> =>
   make({ type: "sheet", mostCells }, about, "required");
 

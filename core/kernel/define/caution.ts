@@ -1,6 +1,6 @@
 /**
- * Cautions: rules over a calculation's arguments, results and noted facts. They run only when asked for (panel, evaluator,
- * NOTE.CAUTIONS), never in the plain cell.
+ * Cautions: rules over a calculation's arguments, results and recorded facts. They run only on request (panel, evaluator,
+ * NOTE.CAUTIONS), never in a plain cell.
  */
 import type { KindName } from "../values/quantity";
 import type { Source } from "../reference";
@@ -31,14 +31,14 @@ export interface Caution<V> {
 
 /**
  * A caution rule. `needs` are keys of the using function's arguments, results (a single result is `answer`) or facts; a
- * function that lacks one doesn't compile. `when` and `say` get them in base units; a fact that was not noted, or a result
- * that doesn't apply, keeps the rule quiet.
+ * function that lacks one doesn't compile. `when` and `message` get them in base units. A rule doesn't apply if a fact was
+ * not recorded or a result is missing.
  */
 export const caution = <const N extends RequiredFacts>(
   definition: Omit<Caution<RequiredFactValues<N>>, "needs"> & { readonly needs: N },
 ): Caution<RequiredFactValues<N>> => definition;
 
-/** A caution as raised by a call. */
+/** A caution that a call raised. */
 export interface RaisedCaution {
   readonly code: string;
   readonly severity: Severity;

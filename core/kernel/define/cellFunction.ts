@@ -1,4 +1,4 @@
-/** The definition of a cell function: one plain object from which everything else derives. */
+/** The definition of a cell function: one plain object; everything else is derived from it. */
 import type { Args, ValuesOf } from "./argument";
 import type { Caution, FactKind, FactValue } from "./caution";
 import type { Source } from "../reference";
@@ -6,7 +6,7 @@ import type { ResultShape, ListResult, QuantityResult, ResultOf, RowResult, Sing
 import type { Trace } from "./steps";
 import type { System } from "../values/quantity";
 
-/** What `note` may tell: name → kind. */
+/** What `recordFacts` may record: name → kind. */
 export type FactKinds = Readonly<Record<string, FactKind>>;
 export type FactValues<F extends FactKinds> = { readonly [K in keyof F]?: FactValue<F[K]> };
 
@@ -15,7 +15,7 @@ export interface Context<F extends FactKinds = FactKinds> {
   readonly trace: Trace;
   /** `trace.step`, for short. */
   readonly step: Trace["step"];
-  /** Tells facts for the cautions, in base units. */
+  /** Records facts for the cautions, in base units. */
   readonly recordFacts: (facts: FactValues<F>) => void;
   /** Texts that name a unit may follow the cell's system; values never do. */
   readonly system: System;
@@ -52,7 +52,7 @@ export interface Check<A extends Args = Args> {
 
 export interface CautionUse<V, A extends Args = Args> {
   readonly rule: Caution<V>;
-  /** Arguments that fire it. */
+  /** Arguments that raise it. */
   readonly raisedBy: ExampleArgs<A>;
 }
 
@@ -67,7 +67,7 @@ type GivenValues<G extends ResultShape> = G extends QuantityResult
         ? { readonly [K in keyof G["cells"]]: SingleValue<G["cells"][K]> }
         : unknown;
 
-/** Arguments that a caution may rely on: given, defaulted, or (optional ones) given. */
+/** Arguments that a caution may read: given or by default; optional ones only if given. */
 type ArgFacts<A extends Args> = { readonly [K in keyof A]: Exclude<ValuesOf<A>[K], undefined> };
 type Available<A extends Args, G extends ResultShape, F extends FactKinds> = ArgFacts<A> &
   GivenValues<G> & { readonly [K in keyof F]: FactValue<F[K]> };
@@ -77,16 +77,16 @@ interface Common<A extends Args, G extends ResultShape, F extends FactKinds> {
   readonly topic: string;
   /** One sentence, at most 128 characters: what it answers. */
   readonly summary: string;
-  /** Words under which a user may look for it besides those above. */
+  /** Further words that a user may search for. */
   readonly keywords?: readonly string[];
   /** More for the help page: validity, limits, choices made. */
   readonly details?: readonly string[];
   readonly args: A;
   readonly returns: G;
   readonly facts?: F;
-  /** The argument behind which `units` stands: the last, unless arguments were added later. */
+  /** The argument that `units` follows: the last, unless arguments were added later. */
   readonly unitsAfter?: keyof A & string;
-  /** Takes over 20 µs: results are remembered. */
+  /** Takes over 20 µs: its results are memoised. */
   readonly memoised?: true;
   /** Takes over 5 ms: the self-test in a cell leaves it out. */
   readonly slow?: true;

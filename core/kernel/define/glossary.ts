@@ -32,16 +32,6 @@ export const HUMIDITY = quantity("relative humidity", "relative humidity of the 
   to: 1,
 });
 
-export const POOL_AREA = quantity("area", "area of the water surface", {
-  above: 0,
-  usual: [us("area", 30), us("area", 30_000)],
-});
-
-export const POOL_VOLUME = quantity("pool volume", "volume of the pool's water", {
-  above: 0,
-  usual: [us("pool volume", 200), us("pool volume", 1_500_000)],
-});
-
 export const HEAT_RATE = quantity("heat rate", "heat per hour", {
   above: 0,
   usual: [us("heat rate", 1000), us("heat rate", 5_000_000)],

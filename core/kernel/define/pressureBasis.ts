@@ -1,4 +1,4 @@
-/** Gauge and absolute pressures: the standard atmosphere and the turning of readings. */
+/** Gauge and absolute pressures: the standard atmosphere and the conversion of readings. */
 import { either, choice, quantity } from "./argument";
 import { equation, symbol } from "./equation";
 
@@ -32,7 +32,7 @@ export const BASIS = either(
   "gauge (over 101.325 kPa), absolute, or an altitude with its unit for gauge over the air there",
 ).default("gauge");
 
-/** What a gauge shows of an absolute pressure. */
+/** What a gauge shows at an absolute pressure. */
 export const gaugeReading = equation({
   name: "Gauge reading over the air's pressure",
   form: "pg = p - p0",
@@ -45,7 +45,7 @@ export const gaugeReading = equation({
   code: ({ p, p0 }) => p - p0,
 });
 
-/** Pressure of the air below which a gauge reading counts from, Pa: 0 for absolute ones. */
+/** The pressure that a gauge reading counts from, Pa: 0 for absolute readings. */
 export const gaugeZero = (basis: unknown): number => {
   if (basis === "absolute") return 0;
   return typeof basis === "number" ? standardAtmosphere.code({ z: basis }) : STANDARD_PRESSURE;

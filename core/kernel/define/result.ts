@@ -8,7 +8,7 @@ export interface QuantityResult {
   readonly kind: KindName;
   readonly description: string;
   readonly reading?: true;
-  /** A word that may stand in the number's place, such as "frozen". */
+  /** A word that may replace the number, such as "frozen". */
   readonly or?: string;
 }
 
@@ -49,13 +49,13 @@ export interface GridResult {
 
 export type ResultShape = SingleResult | ListResult | TableResult | RowResult | GridResult;
 
-/** "" says that the value doesn't apply here; a fault fails its own cell only. */
+/** "" means that the value doesn't apply; a fault fails its own cell only. */
 export type Entry<S extends SingleResult> =
   | (S extends QuantityResult ? number | (S extends { readonly or: infer W extends string } ? W : never) : string)
   | ""
   | Fault;
 
-/** Stands in a list or table where a value doesn't apply. */
+/** A value of a list or table that doesn't apply. */
 export const NO_VALUE = "" as const;
 
 export type GridCell = string | number | boolean;

@@ -1,6 +1,6 @@
 /**
- * Steps: how a result shows its working. A plain cell runs on `silent`, which computes and records nothing; NOTE.WORKING and
- * the panel run on a recorder. Solver loops call plain code and record one pass at their answer.
+ * Steps: how a result shows its working. A plain cell uses `silent`, which computes and records nothing; NOTE.WORKING and
+ * the panel use a recorder. Solver loops call plain code and record one pass at their answer.
  */
 import type { AnyEquation, AnyRelation, Equation, Relation, SymbolValues, Symbols } from "./equation";
 import type { KindName } from "../values/quantity";
@@ -14,7 +14,7 @@ export interface EquationStep {
   readonly equation: AnyEquation;
   readonly x: Readonly<Record<string, number>>;
   readonly value: number;
-  /** Which of many like things it was worked for. */
+  /** Which of several like things it belongs to. */
   readonly of?: string;
 }
 
@@ -60,10 +60,10 @@ export interface SolutionStep {
   readonly answer: number;
 }
 
-/** What many values come to: amounts add up, states and rates have a mean, resistances in a row a harmonic one. */
+/** How many values combine: amounts add up, states and rates have a mean, resistances in series a harmonic mean. */
 export type Total = "sum" | "mean" | "harmonic mean";
 
-/** Many values of one kind (slices, hours), told by what they come to. */
+/** Many values of one kind (slices, hours), shown by their total. */
 export interface SeriesStep {
   readonly type: "series";
   readonly title: string;
@@ -73,7 +73,7 @@ export interface SeriesStep {
   readonly values: ArrayLike<number>;
 }
 
-/** A sentence that belongs between the steps. */
+/** A sentence between the steps. */
 export interface RemarkStep {
   readonly type: "remark";
   readonly text: string;
@@ -90,11 +90,11 @@ export type Step =
 
 type Detail<S extends Step> = Omit<S, "type">;
 
-/** What a calculation tells of its way. */
+/** Records how a calculation reaches its result. */
 export interface Trace {
-  /** False on the silent trace: skip work that serves the record only. */
+  /** False on the silent trace: skip work that only the record needs. */
   readonly on: boolean;
-  /** Computes an equation and records it; `of` says for which of many like things. */
+  /** Computes an equation and records it; `of` says which of several like things it belongs to. */
   step<S extends Symbols>(equation: Equation<S>, x: SymbolValues<S>, of?: string): number;
   /** Records a relation at its answer. */
   relation<S extends Symbols>(relation: Relation<S>, x: SymbolValues<S>, of?: string): void;
@@ -124,7 +124,7 @@ export const silent: Trace = {
 
 const whose = (of: string | undefined): { readonly of?: string } => (of === undefined ? {} : { of });
 
-/** The same trace, its equations and relations told of one thing among many. */
+/** The same trace, with its equations and relations recorded for one of several like things. */
 export const traceFor = (of: string, trace: Trace): Trace =>
   trace.on
     ? {

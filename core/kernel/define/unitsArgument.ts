@@ -1,4 +1,4 @@
-/** Which functions carry units, and where the argument `units` stands. */
+/** Which functions have units, and the place of the argument `units`. */
 import type { ArgData } from "./argument";
 import { choice } from "./argument";
 import type { CellFunction } from "./cellFunction";

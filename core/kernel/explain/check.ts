@@ -3,7 +3,7 @@ import type { CellFunction, Check, Catalogue } from "../define/cellFunction";
 import { normalizeKey } from "../define/argument";
 import { rawByPlace } from "./describe";
 import { compile, evaluate } from "../call/evaluate";
-import { isFault, type Fault } from "../values/fault";
+import { isFault, notAvailable, type Fault } from "../values/fault";
 import type { CellOut, Out } from "../call/present";
 
 export interface CheckResult {
@@ -22,8 +22,7 @@ const within = (expected: number | string, got: CellOut, tolerance: Check["toler
   return Math.abs(got - expected) <= allowed * (1 + 1e-9) + 1e-12 * Math.abs(expected);
 };
 
-const absent = (what: string): Fault =>
-  Object.assign(new Error(`no ${what} in the result`), { fault: true as const, code: "#N/A" });
+const absent = (what: string): Fault => notAvailable(`no ${what} in the result`);
 
 /** A number names its row to within rounding, a word without case and spacing. */
 const isRow = (first: CellOut, row: string | number): boolean =>
@@ -52,7 +51,7 @@ interface Comparison {
   readonly value: number | string;
 }
 
-/** The comparisons that one check asks for. */
+/** The comparisons of one check. */
 const comparisonsOf = (expected: Check["expected"]): readonly Comparison[] => {
   if (typeof expected !== "object") return [{ value: expected }];
   if ("column" in expected && "row" in expected && "value" in expected) return [expected as Comparison];

@@ -46,10 +46,15 @@ export const limitsText = (shape: Shape, system: System): string => {
   if (shape.type === "yes/no") return "TRUE or FALSE";
   if (shape.type !== "quantity" && shape.type !== "several") return "";
   const kind = typeof shape.kind === "string" ? shape.kind : "number";
-  const told = (words: string, value?: number): string[] =>
+  const limitText = (words: string, value?: number): string[] =>
     value === undefined ? [] : [`${words} ${show(value, kind, system)}`];
   const { above, from, below, to } = shape;
-  const all = [...told("above", above), ...told("from", from), ...told("below", below), ...told("to", to)];
+  const all = [
+    ...limitText("above", above),
+    ...limitText("from", from),
+    ...limitText("below", below),
+    ...limitText("to", to),
+  ];
   return all.length === 0 ? "any number" : all.join(", ");
 };
 
@@ -77,7 +82,7 @@ const squared = (rows: CellMatrix): CellMatrix => {
   );
 };
 
-/** An example's value as a host would hand it over. */
+/** An example's value as a host would pass it. */
 export const rawOfExample = (value: Example): CellInput => {
   if (typeof value !== "object") return value;
   if (isMatrix(value)) return squared(value);
@@ -134,8 +139,8 @@ const needsArgs = ({ args }: CellFunction): boolean =>
   Object.values(args).some(({ presence, shape }) => presence === "required" && shape.type !== "repeat");
 
 /**
- * The arguments of a function's example on its help page and in the panel: those that its definition names for it, else
- * of its first check that gives a value, else of a caution; undefined where none are told.
+ * The arguments of a function's example on its help page and in the panel: those of its definition's `example`, else of
+ * its first check with a value, else of a caution; undefined if there are none.
  */
 export const exampleArgs = (definition: CellFunction): ExampleArgs | undefined =>
   definition.example ??

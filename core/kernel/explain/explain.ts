@@ -17,7 +17,7 @@ export interface ExplainedArg {
   readonly about: string;
   readonly value: string | number | boolean;
   readonly unit: string;
-  /** False where the default stands in. */
+  /** False if it is the default. */
   readonly given: boolean;
 }
 
@@ -61,7 +61,7 @@ const explainScalar = (
 
 const counted = (count: number, what: string): string => `${count} ${what}${count === 1 ? "" : "s"}`;
 
-/** A pressure reading is shown as it counts inside the call: absolute. */
+/** A pressure reading is shown as the call uses it: absolute. */
 const explainArg = (compiled: Compiled, call: AdmittedCall, name: string, arg: ArgData): readonly ExplainedArg[] => {
   const { values, system, given } = call;
   const value = values[name];
@@ -87,12 +87,12 @@ const explainArg = (compiled: Compiled, call: AdmittedCall, name: string, arg: A
   return [explainScalar(label, arg, value, given.has(name), values, system)];
 };
 
-/** The facts that cautions read: arguments, a block's entries, results, and what the calculation noted. */
+/** The facts that cautions read: arguments, a block's entries, results, and what the calculation recorded. */
 const factsOf = (
   definition: CellFunction,
   call: AdmittedCall,
   result: unknown,
-  noted: Readonly<Record<string, unknown>>,
+  recorded: Readonly<Record<string, unknown>>,
 ): Readonly<Record<string, unknown>> => {
   const blocks = Object.entries(definition.args)
     .filter(([, arg]) => arg.shape.type === "block")
@@ -104,7 +104,7 @@ const factsOf = (
       : type === "quantity" || type === "word"
         ? { answer: result }
         : {};
-  return Object.assign({}, ...blocks, call.values, results, noted) as Readonly<Record<string, unknown>>;
+  return Object.assign({}, ...blocks, call.values, results, recorded) as Readonly<Record<string, unknown>>;
 };
 
 const known = (value: unknown): boolean =>
@@ -121,7 +121,7 @@ const raised = (
   return { code: rule.code, severity: rule.severity, text: asked.message(facts, showIn) };
 };
 
-/** Arguments outside what is usual raise a notice each. */
+/** Raises a notice for each argument outside its usual range. */
 const unusual = (
   call: AdmittedCall,
   entries: readonly (readonly [string, ArgData])[],
@@ -133,7 +133,7 @@ const unusual = (
     const limits = shape.type === "either" ? shape.quantity : shape;
     if (limits.type !== "quantity" || limits.usual === undefined || typeof value !== "number") return [];
     const [least, most] = limits.usual;
-    // A reading is absolute by now; what is usual stands as the gauge shows it.
+    // The reading is absolute by now; the usual range is in gauge pressure.
     const asRead = limits.reading ? value - gaugeZero(call.values["basis"]) : value;
     const rounding = 1e-9 * Math.abs(value);
     if (asRead >= least - rounding && asRead <= most + rounding) return [];
@@ -145,11 +145,11 @@ const unusual = (
 
 const quoted = (labels: readonly string[]): string => labels.map((label) => `"${label}"`).join(", ");
 
-/** Zeros that may be blank cells raise one caution that says what each was taken for. */
+/** Raises one caution for all zeros that may be blank cells; it says how each was read. */
 const zeroOrBlank = ({ doubts: { zeros, leftOut, headings } }: AdmittedCall): RaisedCaution[] => {
   const sentences = [
     ...(zeros.length > 0 ? [`Taken as 0: ${quoted(zeros)}.`] : []),
-    ...(leftOut.length > 0 ? [`Taken as left out, since 0 lies outside the limits: ${quoted(leftOut)}.`] : []),
+    ...(leftOut.length > 0 ? [`Taken as left out, since 0 is outside the limits: ${quoted(leftOut)}.`] : []),
     ...(headings.length > 0 ? [`Taken as a heading: ${quoted(headings)}.`] : []),
   ];
   if (sentences.length === 0) return [];
@@ -166,16 +166,16 @@ const raise = (
   compiled: Compiled,
   call: AdmittedCall,
   result: unknown,
-  noted: Readonly<Record<string, unknown>>,
+  recorded: Readonly<Record<string, unknown>>,
 ): readonly RaisedCaution[] => {
   const { definition } = compiled;
-  const facts = factsOf(definition, call, result, noted);
+  const facts = factsOf(definition, call, result, recorded);
   const showIn: ShowQuantity = (value, kind) => showBriefly(value, kind, call.system);
   const rules = definition.cautions.flatMap(({ rule }) => raised(rule, facts, showIn) ?? []);
   return [...rules, ...zeroOrBlank(call), ...unusual(call, compiled.args, call.values)].sort(bySeverity);
 };
 
-/** What could be read of a call that was refused: the raw arguments as they came. */
+/** The raw arguments of a refused call. */
 const rawArgs = (compiled: Compiled, raw: readonly unknown[]): readonly ExplainedArg[] =>
   compiled.args.map(([name, arg], place) => {
     const cleared = ((): ReturnType<typeof normalizeInput> => {
@@ -198,7 +198,7 @@ interface Wanted {
   readonly steps: boolean;
 }
 
-/** Runs a call again and tells all about it. Never throws. */
+/** Runs a call again and explains it in full. Never throws. */
 export const explain = (
   compiled: Compiled,
   raw: readonly unknown[],
@@ -211,11 +211,11 @@ export const explain = (
   try {
     const admitted = admit(compiled, raw, true);
     call = admitted;
-    const noted: Record<string, unknown> = {};
-    const note = (facts: object): void => void Object.assign(noted, facts);
-    const run = runAdmitted(compiled, admitted, catalogue, recording.trace, note);
+    const recorded: Record<string, unknown> = {};
+    const recordFacts = (facts: object): void => void Object.assign(recorded, facts);
+    const run = runAdmitted(compiled, admitted, catalogue, recording.trace, recordFacts);
     const args = wanted.steps ? compiled.args.flatMap(([name, arg]) => explainArg(compiled, admitted, name, arg)) : [];
-    const cautions = raise(compiled, admitted, run.result, noted);
+    const cautions = raise(compiled, admitted, run.result, recorded);
     return { definition, system: admitted.system, args, out: run.out, steps: recording.steps, cautions };
   } catch (thrown) {
     const system = call?.system ?? "US";

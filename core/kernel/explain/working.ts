@@ -6,7 +6,7 @@ import { KINDS, fromBase, show, showNumber, type KindName, type System } from ".
 import { cite } from "../reference";
 import type { StepValue, Step, Total } from "../define/steps";
 
-/** Head of the column of numbers: equations carry no units inside, all else is printed with its unit. */
+/** Heading of the column of numbers: equations show numbers without units, everything else has its unit. */
 export const NUMBERS_HEAD = "with the numbers in (strict SI where no unit stands)";
 
 export interface WorkingLine {
@@ -49,16 +49,16 @@ const TOTALS: Readonly<Record<Total, (values: readonly number[]) => number>> = {
   "harmonic mean": (values) => values.length / sum(values.map((each) => 1 / each)),
 };
 
-/** Of the largest value in a series: what is smaller is left of a difference by rounding. */
+/** Share of the largest value in a series: anything smaller is rounding error of a difference. */
 const ROUNDING = 1e-12;
 
 const seriesText = (all: readonly number[], kind: KindName, system: System): string => {
   const [least, most] = [Math.min(...all), Math.max(...all)];
   const nothing = ROUNDING * Math.max(-least, most);
-  const told = [all[0] ?? 0, all.at(-1) ?? 0, least, most].map((each) =>
+  const texts = [all[0] ?? 0, all.at(-1) ?? 0, least, most].map((each) =>
     show(Math.abs(each) < nothing ? 0 : each, kind, system),
   );
-  return `first ${told[0] ?? ""}, last ${told[1] ?? ""}, least ${told[2] ?? ""}, most ${told[3] ?? ""}`;
+  return `first ${texts[0] ?? ""}, last ${texts[1] ?? ""}, least ${texts[2] ?? ""}, most ${texts[3] ?? ""}`;
 };
 
 const titled = (name: string, of: string | undefined, form: string): string =>
@@ -134,8 +134,8 @@ export const workingLines = (steps: readonly Step[], system: System, before = ""
   steps.flatMap((step, place) => {
     const number = `${before}${place + 1}`;
     if (step.type !== "group") {
-      const told = line(step, number, system);
-      return [{ ...told, says: renderMarks(told.says, system), numbers: renderMarks(told.numbers, system) }];
+      const shown = line(step, number, system);
+      return [{ ...shown, says: renderMarks(shown.says, system), numbers: renderMarks(shown.numbers, system) }];
     }
     const head = { number, says: renderMarks(step.title, system), numbers: "", value: "", unit: "", source: "" };
     return [head, ...workingLines(step.steps, system, `${number}.`)];

@@ -1,17 +1,17 @@
-/** Values as a host hands them to a cell function, and as it takes them back. */
+/** Values that a host passes to a cell function and accepts in return. */
 import { valueError, hostError } from "./fault";
 
 export type CellScalar = string | number | boolean | null;
 export type CellMatrix = readonly (readonly CellScalar[])[];
 export type CellInput = CellScalar | CellMatrix;
 
-/** No text that is meant is longer: Excel's own limit for texts in formulas. */
+/** Excel's own limit for a text in a formula. */
 const MAX_TEXT = 255;
 
 /** Characters of a text that a message quotes. */
 const MAX_QUOTED = 60;
 
-/** The most cells that one argument may bring. */
+/** The largest range that one argument may hold, in cells. */
 export const MAX_ARGUMENT_CELLS = 40_000;
 
 const ERRORS =
@@ -45,8 +45,8 @@ const checkedScalar = (value: CellScalar, name: string): CellScalar => {
 };
 
 /**
- * A raw value cleared of what no host should send: anything that is not a scalar or a matrix of scalars (an object that a
- * host appended under stale metadata, an absent value) counts as omitted. A matrix of one cell is that cell.
+ * Removes from a raw value what no host should send. Anything but a scalar or a matrix of scalars counts as omitted: an
+ * absent value, or an object that a host appended under stale metadata. A matrix of one cell becomes that cell.
  */
 export const normalizeInput = (value: unknown, name: string, most = MAX_ARGUMENT_CELLS): CellInput => {
   if (isScalar(value)) return checkedScalar(value, name);
@@ -64,12 +64,12 @@ export const normalizeInput = (value: unknown, name: string, most = MAX_ARGUMENT
   );
 };
 
-/** Throws an error value that stands in an argument on, unchanged. */
+/** Throws if an argument is an error value of the sheet: the error passes through unchanged. */
 export const refuseErrorText = (value: CellScalar, name: string): void => {
   if (isErrorText(value)) throw hostError(value, `${name}: holds ${value}`);
 };
 
-/** What came, for a message. */
+/** Describes an input for a message. */
 export const describeInput = (value: CellInput): string => {
   if (value === null || value === "") return "a blank";
   if (typeof value === "string") return quoteText(value);

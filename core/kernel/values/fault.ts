@@ -7,9 +7,9 @@ import { replaceMarks } from "./quantityMark";
 
 /** A fault as data: between core, cells, workbook and panel. */
 export interface Fault {
-  /** An error code of the sheet: one of our two, or one that came in with an argument and passes through. */
+  /** An error code of the sheet: one of our two, or one that an argument held and that passes through. */
   readonly code: string;
-  /** What to do about it; empty where nobody said. */
+  /** What to do about it; empty if unknown. */
   readonly message: string;
 }
 
@@ -19,26 +19,26 @@ export type FaultError = Error & Fault;
 const faultError = (code: string, message: string): FaultError =>
   Object.assign(new Error(message), { name: "Fault", code });
 
-/** `#VALUE!`: an input to correct. The message names argument, rule, limit with unit, and what came. */
+/** `#VALUE!`: an input to correct. The message names argument, rule, limit with unit, and the input. */
 export const valueError = (message: string): FaultError => faultError("#VALUE!", message);
 
 /** `#N/A`: outside what the method, the data or physics covers. */
 export const notAvailable = (message: string): FaultError => faultError("#N/A", message);
 
-/** An error of the host's own that came in with an argument: it passes through unchanged. */
+/** An error of the host's own in an argument: it passes through unchanged. */
 export const hostError = (code: string, message: string): FaultError => faultError(code, message);
 
-/** What left a range, all in words with units. */
+/** A quantity outside its range, in words with units. */
 export interface OutOfRange {
-  /** What was asked for: "R-32 temperature". */
+  /** Its name: "R-32 temperature". */
   readonly quantity: string;
   /** What it must be: "at most 478.5 K". */
   readonly limit: string;
-  /** What came: "500 K". */
+  /** Its value: "500 K". */
   readonly got: string;
 }
 
-/** `#N/A`: a quantity left the range that a method covers. */
+/** `#N/A`: a quantity is outside the range that a method covers. */
 export const outOfRange = ({ quantity, limit, got }: OutOfRange): FaultError =>
   notAvailable(`${quantity}: must be ${limit}, got ${got}`);
 
@@ -49,6 +49,6 @@ export const isFault = (value: unknown): value is Fault =>
   typeof (value as Partial<Fault>).code === "string" &&
   (value as Fault).code.startsWith("#");
 
-/** A message with every marked quantity written in one system's units. */
+/** A message with every marked quantity printed in one system's units. */
 export const renderMarks = (message: string, system: System): string =>
   replaceMarks(message, (kind, value) => show(value, kind as KindName, system));

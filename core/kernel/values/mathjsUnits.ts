@@ -1,6 +1,6 @@
 /**
- * Units of mathjs on plain numbers. Its own set-up brings big, complex and fractional numbers and matrices along, which no
- * quantity here needs and which are two thirds of its size.
+ * mathjs units on plain numbers only. The standard set-up adds big, complex and fractional numbers and matrices: two thirds
+ * of its size, and no quantity here needs them.
  */
 import { createUnitClass } from "mathjs";
 
@@ -9,7 +9,7 @@ interface NumberUnit {
   toNumber(unit: string): number;
 }
 
-/** mathjs's class of units, as far as it is used here. */
+/** The part of mathjs's unit class that is used here. */
 interface NumberUnitClass {
   new (value: number, unit: string): NumberUnit;
   createUnit(definitions: Readonly<Record<string, string>>, options: object): unknown;

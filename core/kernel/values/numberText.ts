@@ -1,6 +1,6 @@
 /** Numbers as people write them at the beginning of a text: "1.5", "1,5", "1 1/2", "1-1/2", "½"; and feet with inches. */
 
-/** Why a text couldn't be read. */
+/** Says why a text can't be read. */
 export type NumberRefusal = string;
 
 interface LeadingNumber {

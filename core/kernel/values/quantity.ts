@@ -1,6 +1,6 @@
 /**
- * Kinds of quantities. A kind says what is measured; each has one unit in either system. The core computes in the
- * strict SI base unit (`base`); a value crosses once, where a cell's argument comes in or its result goes out:
+ * Kinds of quantities. A kind says what is measured and has one unit in each system. The core computes in the strict SI
+ * base unit (`base`). A value is converted once, when a cell's argument comes in or its result goes out:
  * base value = (value + shift) × factor.
  *
  * Factors are exact where the definition is (international foot 0.3048 m, pound 0.45359237 kg, BTU(IT) 1055.05585262 J,
@@ -64,7 +64,7 @@ const TABLE = {
   "humidity ratio": kind("", unit("lb/lb", 1), unit("kg/kg", 1)),
   "carbon dioxide": kind("kg", unit("lb", POUND), unit("kg", 1)),
   "water flow": kind("m^3/s", unit("gpm", GALLON / 60), unit("m³/h", 1 / HOUR)),
-  /** Volume of air as it stands at the place. */
+  /** Volume of air at its actual density. */
   "air flow": kind("m^3/s", unit("cfm", FOOT ** 3 / 60), unit("m³/h", 1 / HOUR)),
   head: kind("m", unit("ft", FOOT), unit("m", 1)),
   /** Head lost over the flow squared. */
@@ -81,7 +81,7 @@ const TABLE = {
   altitude: kind("m", unit("ft", FOOT), unit("m", 1)),
   depth: kind("m", unit("ft", FOOT), unit("m", 1)),
   "rain depth": kind("m", unit("in", INCH), unit("mm", 0.001)),
-  /** Energy of a day on a square metre: J/m² in the core. */
+  /** Energy that a square metre receives in a day: J/m² in the core. */
   "daily sun": kind("J/m^2", unit("BTU/(ft²·day)", BTU / FOOT ** 2), unit("kWh/(m²·day)", 1000 * HOUR)),
   irradiance: kind("W/m^2", unit("BTU/(h·ft²)", BTU / HOUR / FOOT ** 2), unit("W/m²", 1)),
   viscosity: kind("Pa s", unit("cP", 0.001), unit("mPa·s", 0.001)),
@@ -122,7 +122,7 @@ export const us = (name: KindName, value: number): number => toBase(value, KINDS
 /** A value of a kind's SI unit in the core's base unit: `si("pressure", 101.325)` is 101325 Pa. */
 export const si = (name: KindName, value: number): number => toBase(value, KINDS[name].SI);
 
-/** A number as messages and notes print it: six significant digits, no trailing zeros, a true minus sign left plain. */
+/** A number as messages and notes print it: six significant digits, no trailing zeros, a plain hyphen for minus. */
 export const showNumber = (value: number): string => {
   if (value === 0) return "0";
   if (!Number.isFinite(value)) return Number.isNaN(value) ? "no number" : "infinity";
@@ -137,7 +137,7 @@ export const showNumber = (value: number): string => {
 export const show = (value: number, name: KindName, system: System): string => {
   const unitOf = KINDS[name][system];
   const shown = fromBase(value, unitOf);
-  // A zero of a shifted scale comes back as a rounding error of the shift.
+  // Zero on a shifted scale returns as a rounding error of the shift.
   return withUnit(showNumber(Math.abs(shown) < 1e-12 * Math.abs(unitOf.shift) ? 0 : shown), unitOf);
 };
 

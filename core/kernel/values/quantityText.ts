@@ -1,6 +1,6 @@
 /**
- * Texts that carry their own unit: "105 degF", "12 m", "1 1/2 in", 3' 6". The unit texts that we print ourselves come
- * first, then trade spellings (unitWords.ts) and mathjs, whose units-only build is made on first use.
+ * Texts that carry their own unit: "105 degF", "12 m", "1 1/2 in", 3' 6". The unit texts that we print ourselves are
+ * tried first, then trade spellings (unitWords.ts) and mathjs, whose units-only build is created on first use.
  */
 import { own } from "./own";
 import { feetAndInches, leadingNumber, plainMarks, type NumberRefusal } from "./numberText";
@@ -8,7 +8,7 @@ import { numberUnits } from "./mathjsUnits";
 import { KINDS, us, type KindName, type System, type Unit } from "./quantity";
 import { TRADE, spelled } from "../unitWords";
 
-/** A value in base units, and how a pressure said that it was read. */
+/** A value in base units and, for a pressure with its own basis, that basis. */
 export interface ReadQuantity {
   readonly value: number;
   readonly basis?: "gauge" | "absolute";
@@ -109,12 +109,12 @@ const poundsAndOunces = (text: string): number | undefined => {
 
 const DECIMAL_COMMA = /^[+-]?\d*,\d/;
 
-/** The unit reader would take a number in the unit for its factor. */
+/** The unit reader would take a number inside a unit as a factor. */
 const SECOND_NUMBER = /^[.,'+-]?\d/;
 
 /**
- * Reads a text as a quantity of a kind: a bare number counts in the system's unit. Answers base units, or a refusal that
- * says what was expected (without the argument's name).
+ * Reads a text as a quantity of a kind; a bare number has the system's unit. Returns base units, or a refusal that says
+ * what was expected (without the argument's name).
  */
 export const readQuantityText = (text: string, kind: KindName, system: System): ReadQuantity | NumberRefusal => {
   const plain = plainMarks(text);
@@ -132,7 +132,7 @@ export const readQuantityText = (text: string, kind: KindName, system: System): 
   const units = KINDS[kind];
   const unit = rest === "" ? units[system] : printed(kind, rest);
   if (unit) return { value: (number + unit.shift) * unit.factor };
-  if (SECOND_NUMBER.test(rest)) return `a second number stands behind ${number}: "${rest}"`;
+  if (SECOND_NUMBER.test(rest)) return `a second number follows ${number}: "${rest}"`;
   if (units.base === "" && kind !== "cooling rating") return withoutDimension(kind, number, rest);
   if (kind.startsWith("price")) return wrapped(pricePer(kind, number, rest));
   const pressure = kind === "pressure" ? pressureText(number, rest) : undefined;

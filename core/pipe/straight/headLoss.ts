@@ -1,7 +1,7 @@
 /** Friction head of a straight run of PVC pipe. */
 import { silent, type Trace } from "../../kernel/define/steps";
 import { densityOfWater, viscosityOfWater } from "../../water/equations";
-import { LAMINAR_BELOW, darcyWeisbach, hazenWilliams, meanVelocity, reynolds } from "../equations";
+import { darcyWeisbach, hazenWilliams, meanVelocity, reynolds } from "../equations";
 import { boreOf, type BoreRule, type Schedule } from "./bore";
 import { PVC_ROUGHNESS, frictionFactor } from "./friction";
 
@@ -28,9 +28,6 @@ export interface RunLoss {
 
 /** Coefficient of new PVC pipe in the Hazen–Williams formula. */
 export const PVC_COEFFICIENT = 150;
-
-/** Whether pipe flow is neither laminar nor surely turbulent. */
-export const isTransitional = (re: number): boolean => re >= LAMINAR_BELOW && re < 4000;
 
 export const headLossOf = (run: StraightRun, trace: Trace = silent): RunLoss => {
   const D = boreOf(run.size, run.schedule, run.bore, trace);

@@ -66,7 +66,7 @@ function addressFaults({ url, where, line }: Address, base: string, build: Build
   const wrong = hostFault(new URL(url), purpose);
   if (wrong !== undefined) return fault(wrong);
   const path = pathOf(url, base);
-  if (path === undefined) return fault(`lies outside the add-in's own ${base}`);
+  if (path === undefined) return fault(`is outside the add-in's own ${base}`);
   return build.has(path) ? [] : fault(`the build has no ${path}`);
 }
 

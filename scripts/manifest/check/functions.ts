@@ -60,7 +60,7 @@ function orderFaults(parameters: readonly unknown[]): string[] {
   const optional = parameters.map((parameter) => isFields(parameter) && parameter["optional"] === true);
   const firstOptional = optional.indexOf(true);
   const late = firstOptional < 0 ? -1 : optional.indexOf(false, firstOptional);
-  return late < 0 ? [] : [`parameter ${late + 1} is required but stands after an optional one`];
+  return late < 0 ? [] : [`parameter ${late + 1} is required but follows an optional one`];
 }
 
 function repeats(values: readonly string[]): string[] {
@@ -71,7 +71,7 @@ function helpFaults(id: string, url: string, build: Build, base: string): string
   const page = helpPage(id);
   if (!url.startsWith("https://") || !url.endsWith(`/${page}`))
     return [`helpUrl must lead to https://…/${page}, got "${url}"`];
-  if (!url.startsWith(base)) return [`helpUrl lies outside the add-in's own ${base}, got "${url}"`];
+  if (!url.startsWith(base)) return [`helpUrl is outside the add-in's own ${base}, got "${url}"`];
   return build.has(page) ? [] : [`helpUrl: the build has no ${page}`];
 }
 

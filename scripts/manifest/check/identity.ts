@@ -72,7 +72,7 @@ export function checkRequirements(root: XmlElement): Finding[] {
   }
   for (const name of Object.keys(SETS)) {
     const count = sets.filter((set) => set.attributes.get("Name") === name).length;
-    if (count !== 1) add(`requirement set ${name} must stand once, got ${count}`);
+    if (count !== 1) add(`requirement set ${name} must appear once, got ${count}`);
   }
   const methods = everyElement(root).some(({ name }) => name === "Methods");
   if (methods) add("Requirements: no single methods may be demanded");

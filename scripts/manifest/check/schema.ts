@@ -1,6 +1,6 @@
 /**
  * The part of the add-in only manifest's schema that an Excel add-in with custom functions and ribbon buttons needs:
- * task pane manifest 1.1 with version overrides 1.0. Children stand in the order in which the schema demands them.
+ * task pane manifest 1.1 with version overrides 1.0. Children are in the order that the schema requires.
  * Menus, custom tabs, dictionaries, equivalent add-ins and the elements of other Office programs are left out on purpose.
  *
  * Sources: Microsoft Learn, "How to find the proper order of manifest elements" (2 June 2025);
@@ -145,7 +145,7 @@ const overrides = over("VersionOverrides", {
   },
 });
 
-/** The whole document. Icons and support address are optional in the schema, but Excel's lists want them: here they must stand. */
+/** The whole document. Icons and support address are optional in the schema, but Excel's lists need them: here they are required. */
 export const OFFICE_APP: Shape = base("OfficeApp", {
   byType: {
     TaskPaneApp: [

@@ -51,7 +51,7 @@ function walkChildren(element: XmlElement, allowed: readonly Shape[]): Structure
       continue;
     }
     if (place < last) {
-      findings.push(fault(child, `<${child.name}> stands after <${allowed[last]?.name}>, the schema wants it before`));
+      findings.push(fault(child, `<${child.name}> follows <${allowed[last]?.name}>: the schema requires it before`));
     }
     last = Math.max(last, place);
     if (shape.refers) references.push({ element: child, parent: element, kind: shape.refers });
@@ -80,7 +80,7 @@ function walk(element: XmlElement, shape: Shape): Structure {
   return { findings: [...own, ...below.findings], references: below.references };
 }
 
-/** Element names, order, counts, namespaces and needed attributes against the schema; the resource references by the way. */
+/** Element names, order, counts, namespaces and needed attributes against the schema; and collects the resource references. */
 export function checkStructure(root: XmlElement): Structure {
   if (root.name === OFFICE_APP.name) return walk(root, OFFICE_APP);
   return { findings: [fault(root, `the root is <${root.name}>, expected <${OFFICE_APP.name}>`)], references: [] };

@@ -20,7 +20,7 @@ type EvaluatedCell = string | number | boolean | null | EvaluatedError;
 
 export interface Evaluated {
   readonly formula: string;
-  /** Where the formula stands, for a workbook's cells. */
+  /** The formula's cell, for the cells of a workbook. */
   readonly address?: string;
   /** A matrix where the result spills; an error inside a matrix is an object with code and message. */
   readonly value?: string | number | boolean | null | readonly (readonly EvaluatedCell[])[];
@@ -41,7 +41,7 @@ const errorOf = ({ error, message }: { error: string; message?: string }): Evalu
 
 const evaluatedCell = (value: CellValue): EvaluatedCell => (isCellFault(value) ? errorOf(value) : value);
 
-/** What our calls of a formula have to caution, each once. */
+/** The cautions of our calls in a formula, each once. */
 const cautionsOf = (calls: readonly CallRecord[], warmback: FunctionsGlobal): readonly RaisedCaution[] => {
   const found = new Map<string, RaisedCaution>();
   for (const { id, args } of calls) {
@@ -98,7 +98,7 @@ export const evaluateFormulas = async (
   return results;
 };
 
-/** A file tells no more than its filled cells: behind them a result finds the room that it would have in Excel. */
+/** A file lists its filled cells only: empty cells are added after them, so that results can spill as in Excel. */
 const roomy = (sheet: SheetData): SheetData => ({
   ...sheet,
   room: {

@@ -11,7 +11,7 @@ import { readXlsx } from "../file/xlsx";
 
 /**
  * `evaluate`: reads formulas from standard input, one a line, or recalculates the workbook named as an argument, and prints
- * one JSON object a line. It lies beside functions.js and functions.json. Nothing but results goes to standard output.
+ * one JSON object a line. It is built beside functions.js and functions.json. Nothing but results goes to standard output.
  */
 const main = async (workbook: string | undefined): Promise<void> => {
   // The engine writes its own remarks with console.log and the like.

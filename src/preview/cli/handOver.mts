@@ -1,6 +1,6 @@
 /**
- * `npx tsx src/preview/hand-over.mts in.xlsx out.xlsx`: the hand-over copy of a workbook, worked out in the sheet engine. In the
- * place of a file the id of a starter sheet may stand. Reads dist/functions.js: build first.
+ * `npx tsx src/preview/cli/handOver.mts in.xlsx out.xlsx`: makes the hand-over copy of a workbook in the sheet engine. A
+ * starter sheet's id may replace the input file. Reads dist/functions.js: build first.
  */
 import { createRequire } from "node:module";
 import { fileURLToPath } from "node:url";

@@ -25,7 +25,7 @@ export interface CellStyle {
   readonly align?: Align;
   readonly verticalAlign?: VerticalAlign;
   readonly wrap?: boolean;
-  /** Stands one step off the edge. */
+  /** Indented by one step. */
   readonly indent?: boolean;
   readonly edges?: Readonly<Partial<Record<"top" | "bottom" | "left" | "right", Edge>>>;
 }
@@ -50,7 +50,7 @@ export interface ValidationData {
 export interface CellData {
   readonly row: number;
   readonly column: number;
-  /** What was typed, or the last result of a formula; null where the cell only has a look. */
+  /** What was typed, or the last result of a formula; null if the cell only has a style. */
   readonly value: PlainValue | null;
   /** Begins with "=". */
   readonly formula?: string;

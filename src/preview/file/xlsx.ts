@@ -51,7 +51,7 @@ const cellFrom = (cell: Cell, texts: FormulaTexts): CellData | undefined => {
 const within = (area: MergedArea, row: number, column: number): boolean =>
   row >= area.row && row < area.row + area.rows && column >= area.column && column < area.column + area.columns;
 
-/** The cells that array formulas fill: they hold old results, and would stand in the way of new ones. */
+/** The cells that array formulas fill: they hold old results, which would block new ones. */
 const filledBy = (cell: Cell): MergedArea | undefined => {
   const value = cell.value as { shareType?: string; ref?: string } | null;
   return value !== null && typeof value === "object" && value.shareType === "array" && value.ref !== undefined

@@ -8,7 +8,7 @@ export interface CallRecord {
   readonly outcome: { readonly value: CallResult } | { readonly fault: HostFault };
 }
 
-/** Where a call stood: the engine's own key of a sheet, and the cell. */
+/** The place of a call: the engine's own key of a sheet, and the cell. */
 export interface CallSite {
   readonly sheetId: string;
   readonly row: number;
@@ -54,7 +54,7 @@ export const faultOf = (calls: readonly CallRecord[], code: string): HostFault |
   return undefined;
 };
 
-/** The fault that stands in one cell of what a cell's calls spilled; rows and columns count from the formula's own cell. */
+/** The fault in one cell of a call's spill; rows and columns count from the formula's own cell. */
 export const spilledFaultOf = (
   calls: readonly CallRecord[],
   code: string,

@@ -1,8 +1,8 @@
 import type { CustomFunction } from "./hostValues";
 
 /**
- * The part of Excel's `CustomFunctions` global that a functions script uses. It stands in for Microsoft's runtime in the
- * preview page and in Node, so that both run the very script that Excel runs.
+ * The part of Excel's `CustomFunctions` global that a functions script uses. It replaces Microsoft's runtime in the
+ * preview page and in Node, so that both run the same script as Excel.
  */
 
 const ERROR_CODES = {

@@ -1,4 +1,4 @@
-/** What an error value says that no function of ours explained. */
+/** Messages for error values that no function of ours explained. */
 const PLAIN: Readonly<Record<string, string>> = {
   "#NAME?": "a function or name in the formula is unknown",
   "#DIV/0!": "something is divided by zero or by an empty cell",

@@ -4,9 +4,9 @@ import { isFaultValue } from "./hostValues";
 import type { CallResult, HostFault, HostArgument, HostMatrix, HostScalar, ResultCell } from "./hostValues";
 
 /**
- * How Excel hands arguments to a custom function and takes its result, as documented by Microsoft ("Custom functions parameter
+ * How Excel passes arguments to a custom function and accepts its result, as documented by Microsoft ("Custom functions parameter
  * options", "Return and display errors"): omitted → null; blank → null for a single value and 0 inside a range; an error in
- * an argument is the result, the function isn't called; a range where one value stands in the metadata is `#CALC!`
+ * an argument is the result, the function isn't called; a range where the metadata has a single value is `#CALC!`
  * ("unliftable array", reported in OfficeDev/office-js-docs-pr issue 2238).
  */
 
@@ -18,7 +18,7 @@ export type FoundArgument =
   | {
       readonly kind: "range";
       readonly cells: readonly (readonly FoundCell[])[];
-      /** Blank rows that follow, where a whole column stands as the argument. */
+      /** Blank rows that follow, if the argument is a whole column. */
       readonly blankRows?: number;
     };
 

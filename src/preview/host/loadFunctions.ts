@@ -7,14 +7,14 @@ import type { FunctionsMetadata } from "./functionsMetadata";
 import { createShim } from "./customFunctionsShim";
 import type { FunctionSet } from "../univer/start";
 
-/** A built functions script with what it left behind. */
+/** A loaded functions script: its functions and its global. */
 export interface LoadedFunctions extends FunctionSet {
   readonly warmback: FunctionsGlobal;
 }
 
 /**
  * Runs a built functions.js under the shim, apart from this program's own globals.
- * @param folder where functions.js and functions.json lie
+ * @param folder of functions.js and functions.json
  */
 export const loadFunctions = (folder: string): LoadedFunctions => {
   const metadata = JSON.parse(readFileSync(join(folder, "functions.json"), "utf8")) as FunctionsMetadata;

@@ -43,7 +43,7 @@ const undelivered: Deliver = async () => {
 };
 
 /**
- * The port over a sheet book; every method answers when the engine has settled.
+ * The port over a sheet book; every method answers when the engine has finished calculating.
  * @param deliver where hand-over copies go
  * @param deliverPicture where pictures go: the sheet engine can't place any
  */

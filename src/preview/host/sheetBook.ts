@@ -29,12 +29,12 @@ export interface SheetBook {
   select(cell: Address): void;
   undo(): void;
   redo(): void;
-  /** Resolves when every change made so far is calculated and its results stand in the cells. */
+  /** Resolves when every change made so far is calculated and the cells hold the results. */
   settled(): Promise<void>;
   onSelection(call: (cell: Address) => void): Unsubscribe;
   /** Calls back with the names of sheets whose cells or results changed, once per burst of changes. */
   onChange(call: (sheets: readonly string[]) => void): Unsubscribe;
-  /** Why a formula can't be read, undefined where it can. */
+  /** Why a formula can't be read; undefined if it can. */
   unreadable(formula: string): string | undefined;
   dispose(): void;
 }

@@ -8,7 +8,7 @@ export interface FileControls {
   readonly open: HTMLElement;
   readonly save: HTMLElement;
   readonly file: HTMLInputElement;
-  /** Tells what happened. */
+  /** Shows a sentence on what happened. */
   readonly status: HTMLElement;
 }
 

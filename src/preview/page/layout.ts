@@ -4,7 +4,7 @@ const NARROWEST = 280;
 const WIDEST_SHARE = 0.6;
 const STEP = 24;
 
-/** Tells the sheet whether the reader prefers dark, now and whenever that changes. */
+/** Passes the reader's preference for dark to the sheet, now and whenever it changes. */
 export const followScheme = (setDark: (dark: boolean) => void): void => {
   const dark = matchMedia("(prefers-color-scheme: dark)");
   setDark(dark.matches);

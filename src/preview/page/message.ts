@@ -12,7 +12,7 @@ export type CountCautions = (id: string, args: readonly HostArgument[]) => numbe
 const cautionText = (count: number): string =>
   count === 0 ? "" : `${count} ${count === 1 ? "caution" : "cautions"}: see the panel`;
 
-/** What there is to say of a cell: the full text of its error, its cautions, or what may be typed into it. */
+/** The message for a cell: the full text of its error, its cautions, or what may be typed into it. */
 export const messageFor = (book: SheetBook, cell: Address, countCautions: CountCautions): string => {
   const value = book.read({ ...cell, rows: 1, columns: 1 }).values[0]?.[0] ?? null;
   const count = book.calls(cell).reduce((sum, { id, args }) => sum + countCautions(id, args), 0);
@@ -21,7 +21,7 @@ export const messageFor = (book: SheetBook, cell: Address, countCautions: CountC
   return [error, cautionText(count), prompt].filter((part) => part !== "").join(" · ");
 };
 
-/** The words of a list that stands in its rule itself. */
+/** The words of a list that its rule holds itself. */
 export const listOf = (validation: ValidationData | undefined): readonly string[] | undefined => {
   const source = validation?.type === "list" ? validation.formulae[0] : undefined;
   return typeof source === "string" && source.startsWith('"') ? source.slice(1, -1).split(",") : undefined;

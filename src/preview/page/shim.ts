@@ -1,7 +1,7 @@
 import { createShim } from "../host/customFunctionsShim";
 import type { Shim } from "../host/customFunctionsShim";
 
-/** The preview page's first script: makes ready what functions.js expects of Excel. */
+/** The preview page's first script: provides what functions.js expects of Excel. */
 
 declare global {
   var warmbackShim: Shim | undefined;

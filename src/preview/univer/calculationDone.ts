@@ -9,13 +9,13 @@ const PATIENCE_MS = 30_000;
 const START_WITHIN_MS = 160;
 
 export interface CalculationDone {
-  /** Says that something was changed that leads to a calculation. */
+  /** Reports a change that leads to a calculation. */
   touch(): void;
   settled(): Promise<void>;
   dispose(): void;
 }
 
-/** Tells when the engine has calculated every change made so far. */
+/** Reports when the engine has calculated every change made so far. */
 export const calculationDone = (injector: Injector, onStart: () => void): CalculationDone => {
   const session = injector.get(FormulaCalculationSessionService);
   let touched = 0;

@@ -15,7 +15,7 @@ const ERRORS = /^#(?:DIV\/0!|NAME\?|VALUE!|NUM!|N\/A|CYCLE!|REF!|SPILL!|CALC!|NU
 
 type CallsAt = (sheetId: string, row: number, column: number) => readonly CallRecord[];
 
-/** How far back an error is followed that a formula only passes on, and how many cells of a range are looked at. */
+/** How far back to trace an error that a formula only passes on, and how many cells of a range to check. */
 const TRACE_DEPTH = 8;
 const TRACE_CELLS = 200;
 

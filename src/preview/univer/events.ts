@@ -9,13 +9,13 @@ import type { OpenBook } from "./open";
 const MOVES =
   /^sheet\.mutation\.(?:insert-row|insert-col|remove-rows?|remove-col|move-range|move-rows|move-col(?:umn)?s|remove-sheet|reorder-range)/;
 
-/** Changes closer together than this are told as one. */
+/** Changes closer together than this are reported as one. */
 const BURST_MS = 50;
 
 export interface BookEvents {
   onSelection(call: (cell: Address) => void): Unsubscribe;
   onChange(call: (sheets: readonly string[]) => void): Unsubscribe;
-  /** Tells listeners that every sheet changed, and the selection with them. */
+  /** Notifies listeners that every sheet and the selection changed. */
   everything(): void;
   dispose(): void;
 }
@@ -28,7 +28,7 @@ const listening = <T>(calls: Set<T>, call: T): Unsubscribe => {
 const sheetIdsOf = (ranges: Readonly<Record<string, object | null | undefined>>): readonly string[] =>
   Object.values(ranges).flatMap((sheets) => Object.keys(sheets ?? {}));
 
-/** Tells of selections and changes; `touched` hears of every change that leads to a calculation. */
+/** Reports selections and changes; calls `touched` for every change that leads to a calculation. */
 export const bookEvents = (open: OpenBook, touched: () => void): BookEvents => {
   const selecting = new Set<(cell: Address) => void>();
   const changing = new Set<(sheets: readonly string[]) => void>();

@@ -22,7 +22,7 @@ export interface Services {
   readonly lexer: LexerTreeBuilder;
 }
 
-/** The workbook that is open; another one takes its place on load. */
+/** The open workbook; loading replaces it. */
 export interface OpenBook {
   readonly services: Services;
   readonly log: CallSites;
@@ -33,7 +33,7 @@ export interface OpenBook {
   /** Throws where no sheet has that name. */
   sheet(name: string): Worksheet;
   replace(data: BookData): void;
-  /** One workbook is gone and the other not yet whole: nobody must be told of either. */
+  /** One workbook is gone and the next incomplete: no event may report either. */
   replacing(): boolean;
 }
 

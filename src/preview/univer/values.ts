@@ -56,7 +56,7 @@ const foundReference = (reference: BaseReferenceObject, messageAt: MessageAt): F
 
 const SCIENTIFIC = /^\d+(?:\.\d+)?E[+-]?\d+$/i;
 
-/** The engine leaves a number such as 1E3 in a formula as text; no function here tells that text from the number. */
+/** The engine leaves a number such as 1E3 in a formula as text; no function here distinguishes the two. */
 const literal = (cell: FoundCell): FoundCell =>
   typeof cell === "string" && SCIENTIFIC.test(cell) ? Number(cell) : cell;
 
@@ -74,7 +74,7 @@ export const found = (
   if (value.isArray()) {
     return { kind: "range", cells: (value as ArrayValueObject).getArrayValue().map((row) => row.map(inner)) };
   }
-  // A comma with nothing before it gives a null object; a blank cell comes as a reference.
+  // A comma with nothing before it gives a null object; a blank cell arrives as a reference.
   return value.isNull() ? { kind: "omitted" } : { kind: "value", value: literal(inner(value)) };
 };
 

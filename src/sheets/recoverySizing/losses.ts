@@ -1,6 +1,6 @@
 /**
  * The pool's losses on the sheet "Recovery sizing": weather and use as the input block of POOL.LOSSES, whose labels,
- * values and units are the sheet's own first three columns, and what the losses come to.
+ * values and units are the sheet's own first three columns; then the losses.
  */
 import { computed, heading, input, type Line } from "../layout";
 

@@ -1,5 +1,5 @@
 /**
- * The year on the sheet "Recovery sizing": an input block for POOL.YEAR that takes what stands above it, twelve rows of
+ * The year on the sheet "Recovery sizing": an input block for POOL.YEAR that takes its values from above, twelve rows of
  * climate, and the year's totals. Fernhill Hall is invented; its climate here is that of Houston, Texas (NREL TMY3, station
  * "Houston Bush Intercontinental", 30.00° N, public data of the United States), to be replaced by the site's own.
  */
@@ -40,7 +40,7 @@ const climateLine = (key: string, label: string, values: readonly (string | numb
   extra: beside(values),
 });
 
-/** The block's labels are those of POOL.YEAR; what stands above is taken over. */
+/** The block's labels are those of POOL.YEAR; it takes its values from the sheet above. */
 export const YEAR_LINES: readonly Line[] = [
   heading("group", "Year: inputs of the hourly reckoning"),
   computed("yearArea", "Pool area", "=[area]", "ft²", { format: "#,##0" }),
@@ -91,7 +91,7 @@ export const YEAR_LINES: readonly Line[] = [
 
 const YEAR = "WARMBACK.POOL.YEAR([[yearArea:yearHotPrice]],[climateHead@A]:[climateDec@G])";
 
-/** The year's row stands below a head and twelve months. */
+/** The year's row follows a heading and twelve months. */
 const TOTAL_ROW = 14;
 
 const columnsOfYear = (): readonly string[] => {
@@ -110,7 +110,7 @@ const total = (key: string, label: string, column: string, unit: string, note = 
   });
 };
 
-/** What the hours of a year come to. */
+/** The totals of the year. */
 export const YEAR_RESULTS: readonly Line[] = [
   heading("group", "8 The year, hour by hour"),
   total("yearRejected", "Heat rejected", "heatRejected", "BTU"),

@@ -1,4 +1,4 @@
-/** Warnings that stand on the technician's sheets. Common practice; codes and the maker's manual govern. */
+/** Warnings on the technician's sheets. Common practice; codes and the maker's manual govern. */
 import { gap, heading, type Line } from "../layout";
 import { warning } from "../technicianParts";
 

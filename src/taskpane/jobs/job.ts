@@ -1,4 +1,4 @@
-/** Work that may be done in a worker: what is asked and what is answered, all of it plain data. */
+/** Jobs for the worker: requests and answers, all plain data. */
 import type { ExplainedArg, RaisedCaution, System } from "../../../core";
 import type { ShownPicture } from "../../../core/pictures";
 import type { Described } from "../../workbook/copy/recordSheet";
@@ -10,13 +10,13 @@ export interface JobCall {
   readonly args: readonly CellInput[];
 }
 
-/** What a call gives, and the cautions that it raises. */
+/** A call's result and the cautions that it raises. */
 export interface CallReport {
   readonly outcome: CellOutcome;
   readonly cautions: readonly RaisedCaution[];
 }
 
-/** A call with all that is shown of it. */
+/** A call with everything that the panel shows of it. */
 export interface ExplainedCall extends CallReport {
   readonly system: System;
   readonly args: readonly ExplainedArg[];
@@ -24,7 +24,7 @@ export interface ExplainedCall extends CallReport {
   readonly pictures: readonly ShownPicture[];
 }
 
-/** A published value beside what comes out. */
+/** A published value and the calculated one. */
 export interface CheckedValue {
   readonly id: string;
   readonly what: string;
@@ -34,7 +34,7 @@ export interface CheckedValue {
   readonly from: string;
 }
 
-/** By kind of work: what it needs and what comes of it. */
+/** By kind of job: its input and its result. */
 export interface JobTypes {
   readonly tell: { readonly needs: JobCall; readonly gives: CallReport };
   readonly describe: { readonly needs: JobCall; readonly gives: Described };
@@ -57,7 +57,7 @@ export type JobRequest = {
   readonly [K in JobKind]: { readonly number: number; readonly kind: K; readonly needs: JobInput<K> };
 }[JobKind];
 
-/** What a worker says: that it is there, how far it is, what came of it. */
+/** A worker's message: ready, progress, result or failure. */
 export type JobAnswer =
   | { readonly ready: string }
   | { readonly number: number; readonly progress: Progress }

@@ -1,12 +1,12 @@
 /**
- * Long work of the panel, one piece after the other: in a worker, or sliced on the page where the host lets none be made.
- * Ending a piece that runs ends the worker; the next piece gets a new one.
+ * The panel's long jobs, one after the other: in a worker, or in slices on the page if the host allows no worker.
+ * Cancelling a running job terminates the worker; the next job gets a new one.
  */
 import { BUILD } from "../../functions/buildHash";
 import { startWorker, type StartedWorker, type WorkerListener, type WorkerMessage } from "./startWorker";
 import type { JobRequest, JobResult, JobKind, JobInput, Progress } from "./job";
 
-/** What ended work is rejected with. */
+/** The rejection of a cancelled job. */
 export const CANCELLED = new Error("cancelled");
 
 export interface JobOptions {
@@ -15,9 +15,9 @@ export interface JobOptions {
 }
 
 export interface JobQueue {
-  /** Rejects with CANCELLED where `signal` ends the work, with a sentence where it fails. */
+  /** Rejects with CANCELLED if `signal` cancels the job, with a sentence if the job fails. */
   run<K extends JobKind>(kind: K, needs: JobInput<K>, options?: JobOptions): Promise<JobResult<K>>;
-  /** Where work is done: known once some was begun. */
+  /** Where jobs run: known once the first has started. */
   place(): "worker" | "page" | undefined;
 }
 
@@ -28,13 +28,13 @@ interface Job {
   fail(error: Error): void;
 }
 
-/** A worker that nothing was asked of for so many milliseconds is let go: it holds the whole core in memory. */
+/** An idle worker is terminated after this many milliseconds: it holds the whole core in memory. */
 const IDLE = 120_000;
 
-/** After a start that failed a worker is tried once more when so many milliseconds have passed: the net may have been away. */
-const TRIED_AGAIN = 60_000;
+/** After a failed start the worker is tried once more after this many milliseconds: the network may have been down. */
+const RETRY_AFTER = 60_000;
 
-/** The page draws what it was told before it is kept busy. */
+/** Lets the page draw before the job keeps it busy. */
 const nextTask = (): Promise<void> => new Promise((done) => setTimeout(done, 0));
 
 async function onPage({ ask: { kind, needs }, options: { signal, tell } }: Job): Promise<JobResult<JobKind>> {
@@ -43,7 +43,7 @@ async function onPage({ ask: { kind, needs }, options: { signal, tell } }: Job):
     await nextTask();
     if (signal?.aborted === true) throw CANCELLED;
   };
-  // Work that is one piece, too, leaves the page a turn between itself and the piece before.
+  // Even a job in one piece yields to the page once before it starts.
   await yieldTurn();
   return runJob(kind, needs, { report: (progress) => tell?.(progress), yieldTurn });
 }
@@ -51,12 +51,12 @@ async function onPage({ ask: { kind, needs }, options: { signal, tell } }: Job):
 const asError = (thrown: unknown): Error => (thrown instanceof Error ? thrown : new Error(String(thrown)));
 
 interface Line {
-  add(piece: Job): void;
-  remove(piece: Job): void;
+  add(job: Job): void;
+  remove(job: Job): void;
   place(): ReturnType<JobQueue["place"]>;
 }
 
-/** Pieces in their order, one at a time. */
+/** Runs jobs in their order, one at a time. */
 function lineOf(start: () => Worker): Line {
   const waiting: Job[] = [];
   let running: Job | undefined;
@@ -72,8 +72,8 @@ function lineOf(start: () => Worker): Line {
     }, IDLE);
   }
 
-  function finish(piece: Job, end: () => void): void {
-    if (running !== piece) return;
+  function finish(job: Job, end: () => void): void {
+    if (running !== job) return;
     running = undefined;
     end();
     next();
@@ -82,38 +82,38 @@ function lineOf(start: () => Worker): Line {
   function unfit(): void {
     worker = undefined;
     place = "page";
-    if (!failed) setTimeout(() => (place = undefined), TRIED_AGAIN);
+    if (!failed) setTimeout(() => (place = undefined), RETRY_AFTER);
     failed = true;
     toPage();
   }
 
   function toPage(): void {
-    const piece = running;
-    if (piece === undefined) return;
-    onPage(piece).then(
-      (gives) => finish(piece, () => piece.done(gives)),
-      (thrown: unknown) => finish(piece, () => piece.fail(asError(thrown))),
+    const job = running;
+    if (job === undefined) return;
+    onPage(job).then(
+      (gives) => finish(job, () => job.done(gives)),
+      (thrown: unknown) => finish(job, () => job.fail(asError(thrown))),
     );
   }
 
-  function said(message: WorkerMessage): void {
-    const piece = running;
-    if (piece === undefined || message.number !== piece.ask.number) return;
-    if ("progress" in message) piece.options.tell?.(message.progress);
-    else if ("failed" in message) finish(piece, () => piece.fail(new Error(message.failed)));
-    else finish(piece, () => piece.done(message.gives));
+  function onMessage(message: WorkerMessage): void {
+    const job = running;
+    if (job === undefined || message.number !== job.ask.number) return;
+    if ("progress" in message) job.options.tell?.(message.progress);
+    else if ("failed" in message) finish(job, () => job.fail(new Error(message.failed)));
+    else finish(job, () => job.done(message.gives));
   }
 
   const listener: WorkerListener = {
     ready() {
       place = "worker";
     },
-    said,
+    said: onMessage,
     unfit,
     broken() {
       worker = undefined;
-      const piece = running;
-      if (piece !== undefined) finish(piece, () => piece.fail(new Error("the calculation broke off")));
+      const job = running;
+      if (job !== undefined) finish(job, () => job.fail(new Error("the calculation stopped")));
     },
   };
 
@@ -133,17 +133,17 @@ function lineOf(start: () => Worker): Line {
   }
 
   return {
-    add(piece) {
-      waiting.push(piece);
+    add(job) {
+      waiting.push(job);
       next();
     },
-    remove(piece) {
-      const at = waiting.indexOf(piece);
+    remove(job) {
+      const at = waiting.indexOf(job);
       if (at >= 0) waiting.splice(at, 1);
-      if (running !== piece) return;
+      if (running !== job) return;
       worker?.end();
       worker = undefined;
-      finish(piece, () => undefined);
+      finish(job, () => undefined);
     },
     place: () => place,
   };
@@ -151,7 +151,7 @@ function lineOf(start: () => Worker): Line {
 
 const newWorker = (): Worker => new Worker(`worker.js?v=${BUILD}`, { name: "warmback" });
 
-/** @param start makes a worker; where it throws, or what it makes doesn't start, twice, work is done on the page from then on */
+/** @param start creates a worker; after two failures jobs run on the page */
 export function startJobQueue(start: () => Worker = newWorker): JobQueue {
   const line = lineOf(start);
   let numbers = 0;
@@ -161,11 +161,11 @@ export function startJobQueue(start: () => Worker = newWorker): JobQueue {
         const { signal } = options;
         if (signal?.aborted === true) return reject(CANCELLED);
         const cancel = (): void => {
-          line.remove(piece);
+          line.remove(job);
           reject(CANCELLED);
         };
         const leave = (): void => signal?.removeEventListener("abort", cancel);
-        const piece: Job = {
+        const job: Job = {
           ask: { number: ++numbers, kind, needs } as JobRequest,
           options,
           done(gives) {
@@ -178,7 +178,7 @@ export function startJobQueue(start: () => Worker = newWorker): JobQueue {
           },
         };
         signal?.addEventListener("abort", cancel);
-        line.add(piece);
+        line.add(job);
       }),
     place: line.place,
   };

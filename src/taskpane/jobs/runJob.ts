@@ -1,4 +1,4 @@
-/** Does the work: the same code in a worker and, where none can be had, on the page. */
+/** Runs a job: the same code in a worker and, if no worker is available, on the page. */
 import { CATALOGUE, cite, type Compiled, COMPILED, explain, type CheckResult, runCheck } from "../../../core";
 import { picturesOf, PICTURED } from "../../../core/pictures";
 import { outcomeOf } from "../../functions/outcome";
@@ -7,9 +7,9 @@ import { explainedOf } from "../model/explanationData";
 import type { JobCall, CheckedValue, ExplainedCall, JobResult, JobKind, JobInput, Progress, CallReport } from "./job";
 
 export interface JobContext {
-  /** Is told how far the work is. */
+  /** Reports the progress of the job. */
   report(progress: Progress): void;
-  /** Lets others have their turn; throws where the work was ended. */
+  /** Yields to other tasks; throws if the job was cancelled. */
   yieldTurn(): Promise<void>;
 }
 
@@ -19,7 +19,7 @@ const compiledOf = (id: string): Compiled => {
   return compiled;
 };
 
-const tellCall = ({ id, args }: JobCall): CallReport => {
+const reportCall = ({ id, args }: JobCall): CallReport => {
   const { out, cautions } = explain(compiledOf(id), args, CATALOGUE, { steps: false });
   return { outcome: outcomeOf(out), cautions };
 };
@@ -56,18 +56,18 @@ const checkAll = async ({ report, yieldTurn }: JobContext): Promise<readonly Che
   return found;
 };
 
-const PERFORMERS: {
-  readonly [K in JobKind]: (needs: JobInput<K>, around: JobContext) => JobResult<K> | Promise<JobResult<K>>;
+const RUNNERS: {
+  readonly [K in JobKind]: (needs: JobInput<K>, context: JobContext) => JobResult<K> | Promise<JobResult<K>>;
 } = {
-  tell: tellCall,
+  tell: reportCall,
   describe: ({ id, args }) => describedOf(explain(compiledOf(id), args, CATALOGUE)),
   explain: explainCall,
-  check: (_, around) => checkAll(around),
+  check: (_, context) => checkAll(context),
 };
 
 /** @throws Error where there is no such function; refused calls are results */
 export const runJob = async <K extends JobKind>(
   kind: K,
   needs: JobInput<K>,
-  around: JobContext,
-): Promise<JobResult<K>> => PERFORMERS[kind](needs, around);
+  context: JobContext,
+): Promise<JobResult<K>> => RUNNERS[kind](needs, context);

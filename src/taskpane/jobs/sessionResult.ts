@@ -1,4 +1,4 @@
-/** Finds what a call got in this session: a heavy one need not be worked again then. */
+/** Finds a call's result in this session, so that a heavy call need not run again. */
 import type { LoggedCall } from "../../workbook/callLog";
 import { isCellFault, type CellValue } from "../../workbook/port";
 import { collapse, isMatrix, isOutcomeFault, sameCell, type CellOutcome } from "../../workbook/values";
@@ -6,10 +6,10 @@ import type { CellInput, Value } from "../../workbook/values";
 
 type SameCell = (asked: CellValue, logged: CellValue) => boolean;
 
-const veryCell: SameCell = (a, b) => a === b || (isCellFault(a) && isCellFault(b) && a.error === b.error);
+const identicalCell: SameCell = (a, b) => a === b || (isCellFault(a) && isCellFault(b) && a.error === b.error);
 
-/** A blank reached the function as null, 0 or an empty text, by host; nothing else is a blank. */
-const likeCell: SameCell = (asked, logged) => (asked === null || logged !== null) && sameCell(asked, logged);
+/** Hosts pass a blank as null, 0 or an empty text; nothing else is a blank. */
+const similarCell: SameCell = (asked, logged) => (asked === null || logged !== null) && sameCell(asked, logged);
 
 /** A matrix of one cell is that cell. */
 function sameBy(same: SameCell, left: Value, right: Value): boolean {
@@ -31,16 +31,16 @@ const sameArguments = (same: SameCell, asked: readonly CellInput[], logged: read
 const sameResult = (a: CellOutcome, b: CellOutcome): boolean =>
   isOutcomeFault(a) || isOutcomeFault(b)
     ? isOutcomeFault(a) && isOutcomeFault(b) && a.error === b.error && a.message === b.message
-    : sameBy(veryCell, a.value, b.value);
+    : sameBy(identicalCell, a.value, b.value);
 
 /**
  * @param logged calls of the function in question
- * @returns the result for the very same arguments; else the one of all calls that may have had them, where it is one
+ * @returns the result for identical arguments; else the one result of all calls that may have had them, if they agree
  */
 export function resultInSession(logged: readonly LoggedCall[], args: readonly CellInput[]): CellOutcome | undefined {
-  const very = logged.find((call) => sameArguments(veryCell, args, call.args));
-  if (very !== undefined) return very.result;
-  const [first, ...others] = logged.filter((call) => sameArguments(likeCell, args, call.args));
+  const identical = logged.find((call) => sameArguments(identicalCell, args, call.args));
+  if (identical !== undefined) return identical.result;
+  const [first, ...others] = logged.filter((call) => sameArguments(similarCell, args, call.args));
   return first !== undefined && others.every(({ result }) => sameResult(result, first.result))
     ? first.result
     : undefined;

@@ -1,16 +1,16 @@
-/** A worker and what can go wrong with it: a host may refuse to make one, or make one that never starts. */
+/** Starts a worker and detects failure: a host may refuse to create one, or create one that never starts. */
 import { BUILD } from "../../functions/buildHash";
 import type { JobAnswer, JobRequest } from "./job";
 
 export type WorkerMessage = Exclude<JobAnswer, { readonly ready: string }>;
 
 export interface WorkerListener {
-  /** It works. */
+  /** The worker runs. */
   ready(): void;
   said(message: WorkerMessage): void;
-  /** It didn't start: none can be had here. */
+  /** The worker didn't start: this host allows none. */
   unfit(): void;
-  /** It ended by itself after it had started. */
+  /** The worker ended by itself after its start. */
   broken(): void;
 }
 
@@ -19,11 +19,11 @@ export interface StartedWorker {
   end(): void;
 }
 
-/** A worker that says nothing for so many milliseconds is taken for one that the host doesn't let start. */
-const MOST_START = 15_000;
+/** A worker that is silent for this many milliseconds counts as not started. */
+const START_LIMIT = 15_000;
 
-/** What it said while the page was kept busy is heard first, in milliseconds: a late timer may come before it. */
-const HEARD = 250;
+/** Extra milliseconds to deliver messages that arrived while the page was busy: a late timer may fire before them. */
+const DELIVERY = 250;
 
 /** @throws what `start` throws */
 export function startWorker(start: () => Worker, listener: WorkerListener): StartedWorker {
@@ -36,13 +36,13 @@ export function startWorker(start: () => Worker, listener: WorkerListener): Star
   };
   const lost = (): void => {
     if (state === "ended") return;
-    const tell = state === "ready" ? listener.broken : listener.unfit;
+    const notify = state === "ready" ? listener.broken : listener.unfit;
     end();
-    tell();
+    notify();
   };
   let timer = setTimeout(() => {
-    timer = setTimeout(lost, HEARD);
-  }, MOST_START);
+    timer = setTimeout(lost, DELIVERY);
+  }, START_LIMIT);
   worker.onmessage = ({ data }: MessageEvent<JobAnswer>) => {
     if (state === "ended") return;
     if (!("ready" in data)) return listener.said(data);

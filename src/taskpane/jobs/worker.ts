@@ -1,5 +1,5 @@
-/** The worker's script, on top of the functions script: one piece of work at a time, plain messages in and out. */
-import "../runs/loadFunctions";
+/** The worker's script, on top of the functions script: one job at a time, plain messages in and out. */
+import "./loadFunctions";
 import { BUILD } from "../../functions/buildHash";
 import type { JobAnswer, JobRequest } from "./job";
 import { runJob } from "./runJob";
@@ -10,7 +10,7 @@ const work = async ({ number, kind, needs }: JobRequest): Promise<void> => {
   try {
     const gives = await runJob(kind, needs, {
       report: (progress) => answer({ number, progress }),
-      // Nobody waits for this thread: it is ended from outside.
+      // Nothing else runs on this thread; the page terminates it to cancel.
       yieldTurn: async () => undefined,
     });
     answer({ number, gives });

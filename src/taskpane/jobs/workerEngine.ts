@@ -1,4 +1,4 @@
-/** An engine whose heavy calls are worked elsewhere: they come later, through `settled`. */
+/** An engine that runs heavy calls in the job queue: they throw `Pending` until their result is there. */
 import { pending } from "../../workbook/pending";
 import { callKey } from "../../workbook/scan/callMemo";
 import type { CellOutcome, CellInput } from "../../workbook/values";
@@ -7,11 +7,11 @@ import type { JobResult, JobKind } from "./job";
 import type { JobQueue } from "./jobQueue";
 import { resultInSession } from "./sessionResult";
 
-/** Results kept: more than any formula has calls, so that no pass loses what it waited for. */
+/** Results kept: more than any formula has calls, so that no pass loses a result that it waited for. */
 const MOST_KEPT = 1024;
 /** Characters of all keys together; a year of hourly rows takes half a million. */
 const MOST_TEXT = 16_000_000;
-/** Kept whatever their keys come to. */
+/** Results kept whatever the length of their keys. */
 const LEAST_KEPT = 64;
 
 interface Kept<T> {
@@ -39,11 +39,11 @@ function newest<T>(): Kept<T> {
 }
 
 /**
- * @param engine works light calls at once
- * @param runs works heavy ones; a result that a cell got in this session is taken as it is
+ * @param engine runs light calls at once
+ * @param jobs runs heavy calls, unless a cell got the result in this session
  */
-export function workerEngine(engine: PanelEngine, runs: JobQueue): PanelEngine {
-  const told = newest<JobResult<"tell">>();
+export function workerEngine(engine: PanelEngine, jobs: JobQueue): PanelEngine {
+  const reports = newest<JobResult<"tell">>();
   const described = newest<JobResult<"describe">>();
   const kept = <K extends JobKind & ("tell" | "describe")>(
     kind: K,
@@ -54,15 +54,16 @@ export function workerEngine(engine: PanelEngine, runs: JobQueue): PanelEngine {
     const key = callKey(id, args);
     const known = results.get(key);
     if (known !== undefined) return known;
-    throw pending(async (signal) => results.set(key, await runs.run(kind, { id, args }, { signal })));
+    throw pending(async (signal) => results.set(key, await jobs.run(kind, { id, args }, { signal })));
   };
   const inSession = (id: string, args: readonly CellInput[]): CellOutcome | undefined =>
     resultInSession(engine.log.of(id), args);
   return {
     ...engine,
     call: (id, args) =>
-      engine.heavy(id) ? (inSession(id, args) ?? kept("tell", told, id, args).outcome) : engine.call(id, args),
-    cautionsOf: (id, args) => (engine.heavy(id) ? kept("tell", told, id, args).cautions : engine.cautionsOf(id, args)),
+      engine.heavy(id) ? (inSession(id, args) ?? kept("tell", reports, id, args).outcome) : engine.call(id, args),
+    cautionsOf: (id, args) =>
+      engine.heavy(id) ? kept("tell", reports, id, args).cautions : engine.cautionsOf(id, args),
     describe: (id, args) => (engine.heavy(id) ? kept("describe", described, id, args) : engine.describe(id, args)),
   };
 }

@@ -1,4 +1,4 @@
-/** What a call was told and gave, for a record that is read without the add-in. */
+/** Describes a call for a record that is read without the add-in. */
 import { cite, type Explanation, type Source, type Step, unitText } from "../../../core";
 import type { Described } from "../../workbook/copy/recordSheet";
 

@@ -1,13 +1,13 @@
-/** A call's explanation as plain data, as it passes between a worker and the page. */
+/** A call's explanation as plain data, for the way from worker to page. */
 import type { Explanation } from "../../../core";
 import { outcomeOf } from "../../functions/outcome";
 import type { ExplainedCall } from "../jobs/job";
 import { workingTree } from "./workingTree";
 
-/** Lines of a working that are shown. */
+/** The most lines of a working that the panel shows. */
 const MOST_LINES = 200;
 
-/** Everything but the pictures. */
+/** Everything except the pictures. */
 export const explainedOf = ({ system, args, out, steps, cautions }: Explanation): ExplainedCall => ({
   system,
   args,

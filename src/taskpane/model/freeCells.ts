@@ -1,8 +1,8 @@
-/** Looks whether the place of an insertion is free. */
+/** Checks that the cells of an insertion are free. */
 import type { Address, Block } from "../../workbook/port";
 import { cellsText } from "../../workbook/reader/reference";
 
-/** The first cell of a block that holds anything. */
+/** The first cell of a block that isn't empty. */
 export function occupied({ area, formulas, values }: Block): Address | undefined {
   for (const [down, row] of values.entries()) {
     const over = row.findIndex(
@@ -13,7 +13,7 @@ export function occupied({ area, formulas, values }: Block): Address | undefined
   return undefined;
 }
 
-/** What to tell where a block isn't free; undefined where it is. */
+/** The message if a block isn't free; undefined if it is. */
 export function freeCellsRefusal(block: Block): string | undefined {
   const taken = occupied(block);
   if (taken === undefined) return undefined;

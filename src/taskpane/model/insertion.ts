@@ -1,4 +1,4 @@
-/** Turns a function's example into cells to write: matrices become ranges beside the formula, blocks are written in full. */
+/** Converts a function's example into cells to write: matrices become ranges beside the formula, blocks are written in full. */
 import {
   blockRows,
   type BlockShape,
@@ -25,8 +25,8 @@ export interface CallExample {
 }
 
 /**
- * A function's example, the one of its help page; undefined where none is told.
- * @param call works it out
+ * A function's example, as on its help page; undefined if it has none.
+ * @param call runs it
  */
 export function exampleOf(
   definition: CellFunction,
@@ -54,7 +54,7 @@ const fullBlock = (shape: BlockShape, given: CellMatrix, system: System): CellMa
 
 interface Beside {
   readonly matrix: CellMatrix;
-  /** The columns that the formula refers to: what a label means stands behind them. */
+  /** The columns that the formula refers to; the description of each label follows them. */
   readonly columns: number;
 }
 
@@ -71,7 +71,7 @@ const widthOf = ({ matrix }: Beside): number => Math.max(1, ...matrix.map((row) 
 
 export interface Insertion {
   readonly cells: readonly CellWrite[];
-  /** Everything that the cells and the result will cover: it must be empty before. */
+  /** Everything that the cells and the result will cover: it must be empty. */
   readonly area: Area;
   readonly formula: string;
 }
@@ -92,7 +92,7 @@ const cellsOf = (matrix: CellMatrix, at: Address): readonly CellWrite[] =>
     ),
   );
 
-/** The cells to write for an example whose formula stands at `at`. */
+/** The cells to write for an example with its formula at `at`. */
 export function insertionOf(definition: CellFunction, example: CallExample, at: Address): Insertion {
   const result = sizeOf(example.outcome);
   const cells: CellWrite[] = [];

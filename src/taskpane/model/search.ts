@@ -59,10 +59,10 @@ export const indexOf = (catalogue: Catalogue, texts: FinderTexts): readonly Inde
 
 const LEAST_STEM = 4;
 
-/** A function that meets the question much less than the best one isn't shown. */
+/** A function that matches much worse than the best one isn't shown. */
 const LEAST_SHARE = 0.25;
 
-/** How well a word of the question meets a word of a text: whole 1, its beginning less, 0 not at all. */
+/** How well a word of the question matches a word of a text: 1 the whole word, less its beginning, 0 not at all. */
 const meets = (asked: string, word: string): number => {
   if (asked === word) return 1;
   if (asked.length >= 2 && word.startsWith(asked)) return 0.5 + 0.4 * (asked.length / word.length);
@@ -81,8 +81,8 @@ interface Score {
 }
 
 /**
- * The functions that meet the question, best first: those that meet more of its words stand before others. Words that say
- * nothing are passed over unless there are no others. An empty question is met by all, in the catalogue's order.
+ * The functions that match the question, best first: those that match more of its words precede others. Empty words are
+ * ignored unless there are no others. An empty question matches all functions, in the catalogue's order.
  */
 export const search = (index: readonly Indexed[], question: string): readonly CellFunction[] => {
   const all = wordsIn(question.replace(/^\s*=?\s*warmback\./i, ""));

@@ -15,7 +15,7 @@ export type Selected =
       readonly state: "ours";
       /** The cell that holds the formula. */
       readonly address: Address;
-      /** The selected cell where it only shows a part of what the formula spills. */
+      /** The selected cell, if it only shows part of a spill. */
       readonly inSpill?: Address;
       readonly value: CellValue;
       readonly reading: Reading;
@@ -28,7 +28,7 @@ interface Size {
   readonly columns: number;
 }
 
-/** What a call that is the whole formula spills; undefined for a single value. */
+/** The size of the spill of a call that is the whole formula; undefined for a single value. */
 const spillOf = (formula: string, calls: readonly ReadCall[]): Size | undefined => {
   const outcome = calls.find(({ whole }) => whole)?.outcome;
   if (outcome === undefined || isOutcomeFault(outcome) || /^=\s*@/.test(formula)) return undefined;
@@ -41,7 +41,7 @@ interface By {
   readonly waiting: WaitOptions;
 }
 
-/** Reads a cell; where its formula spills, the whole spill is compared with what it gives now. */
+/** Reads a cell; if its formula spills, compares the whole spill with the current result. */
 async function readCell(book: Workbook, cell: CellToRead, { engine, waiting }: By): Promise<Reading | undefined> {
   const [reading] = await readCells(book, [cell], engine, waiting);
   if (reading === undefined || isCellFault(cell.value)) return reading;
@@ -59,7 +59,7 @@ export const filledBy = ({ address, reading }: Extract<Selected, { state: "ours"
   ...spillOf(reading.formula, reading.calls),
 });
 
-/** How far above and left of a cell the formula is looked for that spills into it. */
+/** How far above and left of a cell to search for the formula that spills into it. */
 const REACH = { up: 400, left: 16 };
 const MOST_TRIED = 4;
 

@@ -3,7 +3,7 @@ import { KINDS, showNumber, type Step, type System, type WorkingLine, workingLin
 
 export interface WorkingNode {
   readonly line: WorkingLine;
-  /** An equation's value in the SI base unit in which it was computed, where that isn't the line's own unit. */
+  /** An equation's value in its SI base unit, if that isn't the line's own unit. */
   readonly base?: string;
   readonly below: readonly WorkingNode[];
 }
@@ -22,20 +22,20 @@ const baseText = (step: Step, { unit }: WorkingLine): string | undefined => {
 
 const depthOf = ({ number }: WorkingLine): number => number.split(".").length;
 
-interface Told {
+interface Entry {
   readonly line: WorkingLine;
   readonly base?: string;
 }
 
-/** The lines come in order, each group's head before what it holds. */
-const treeOf = (told: readonly Told[]): readonly WorkingNode[] => {
+/** The lines are in order, each group's heading before its steps. */
+const treeOf = (entries: readonly Entry[]): readonly WorkingNode[] => {
   const nodes: WorkingNode[] = [];
   let at = 0;
-  for (let head = told[at]; head !== undefined; head = told[at]) {
+  for (let head = entries[at]; head !== undefined; head = entries[at]) {
     const depth = depthOf(head.line);
-    const after = told.findIndex(({ line }, place) => place > at && depthOf(line) <= depth);
-    const end = after < 0 ? told.length : after;
-    nodes.push({ ...head, below: treeOf(told.slice(at + 1, end)) });
+    const after = entries.findIndex(({ line }, place) => place > at && depthOf(line) <= depth);
+    const end = after < 0 ? entries.length : after;
+    nodes.push({ ...head, below: treeOf(entries.slice(at + 1, end)) });
     at = end;
   }
   return nodes;
@@ -43,7 +43,7 @@ const treeOf = (told: readonly Told[]): readonly WorkingNode[] => {
 
 export interface WorkingTree {
   readonly nodes: readonly WorkingNode[];
-  /** How many lines are left out. */
+  /** How many lines were left out. */
   readonly left: number;
 }
 
@@ -51,18 +51,18 @@ export interface WorkingTree {
 export function workingTree(steps: readonly Step[], system: System, most: number): WorkingTree {
   const lines = workingLines(steps, system);
   const own = flat(steps);
-  const told = lines.slice(0, most).map((line, place): Told => {
+  const entries = lines.slice(0, most).map((line, place): Entry => {
     const step = own[place];
     const base = step && baseText(step, line);
     return { line, ...(base === undefined ? {} : { base }) };
   });
-  return { nodes: treeOf(told), left: Math.max(0, lines.length - most) };
+  return { nodes: treeOf(entries), left: Math.max(0, lines.length - most) };
 }
 
-/** A step's title without the form that stands behind it as an equation. */
+/** A step's title without the form, which is shown as an equation below it. */
 export const titleOf = ({ says, form }: WorkingLine): string =>
   form !== undefined && says.endsWith(`: ${form}`) ? says.slice(0, -form.length - 2) : says;
 
-/** The symbol that an explicit equation gives; undefined for a relation, whose left side is more than a symbol. */
+/** The symbol that an explicit equation defines; undefined for a relation, whose left side is more than a symbol. */
 export const symbolOf = ({ form }: WorkingLine): string | undefined =>
   form === undefined ? undefined : /^\s*([A-Za-z]\w*)\s*=/.exec(form)?.[1];

@@ -1,4 +1,4 @@
-/** Puts a picture into the sheet, or gives it as a file, by what the host can. */
+/** Inserts a picture into the sheet or saves it as a file, depending on the host. */
 import type { Picture } from "../../../core/pictures";
 import type { Area, PlacedPicture } from "../../workbook/port";
 import type { PanelServices } from "../services";
@@ -22,24 +22,26 @@ async function made(picture: Picture, { onPaper }: Drawing, id: string, from: El
   return { name: `${id}: ${title}`, says, ...(await onPaper(picture, panel)) };
 }
 
-/** The buttons below a picture; none where the host can do neither. */
+/** The buttons below a picture; none if the host supports neither. */
 export function pictureActions(
-  desk: PanelServices,
+  services: PanelServices,
   picture: Picture,
   drawing: Drawing,
   { id, area }: Pick<PicturesOf, "id" | "area">,
   key: string,
 ): readonly HTMLElement[] {
-  const { placePicture, savePicture } = desk.workbook;
+  const { placePicture, savePicture } = services.workbook;
   const line = h("p", { class: "actions" });
-  const give = (label: string, told: string, to: (ready: PlacedPicture) => Promise<string>): HTMLElement => {
+  const exportButton = (label: string, done: string, to: (ready: PlacedPicture) => Promise<string>): HTMLElement => {
     const run = async (): Promise<void> => {
-      await desk.attempt(async () => desk.announce(`${told} ${await to(await made(picture, drawing, id, line))}.`));
+      await services.attempt(async () =>
+        services.announce(`${done} ${await to(await made(picture, drawing, id, line))}.`),
+      );
     };
     return action(label, run, { key: `${key} paper`, name: `${label}: ${picture.title}` });
   };
   if (placePicture !== undefined)
-    line.append(give("Insert as picture", "Inserted", (ready) => placePicture(ready, area)));
-  else if (savePicture !== undefined) line.append(give("Save as picture", "Saved as", savePicture));
+    line.append(exportButton("Insert as picture", "Inserted", (ready) => placePicture(ready, area)));
+  else if (savePicture !== undefined) line.append(exportButton("Save as picture", "Saved as", savePicture));
   return line.childElementCount === 0 ? [] : [line];
 }

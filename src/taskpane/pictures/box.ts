@@ -1,4 +1,4 @@
-/** A call's pictures: the script that draws them is loaded when one is first shown. */
+/** A call's pictures. The script that draws them is loaded when one is first shown. */
 import type { Picture, PictureChoice, ShownPicture } from "../../../core/pictures";
 import type { PanelServices } from "../services";
 import { h, markScrollable, replace } from "../elements";
@@ -68,7 +68,7 @@ function canvas(picture: Picture, { drawn }: Drawing): HTMLElement {
 
 /** Everything of a picture below its title. */
 const parts = (
-  desk: PanelServices,
+  services: PanelServices,
   picture: Picture,
   drawing: Drawing,
   of: PicturesOf,
@@ -76,7 +76,7 @@ const parts = (
 ): readonly HTMLElement[] => [
   ...[legend(picture) ?? []].flat(),
   canvas(picture, drawing),
-  ...pictureActions(desk, picture, drawing, of, key),
+  ...pictureActions(services, picture, drawing, of, key),
   h(
     "details",
     { "data-key": `${key} numbers` },
@@ -85,21 +85,26 @@ const parts = (
   ),
 ];
 
-const plainFigure = (desk: PanelServices, picture: Picture, drawing: Drawing, of: PicturesOf): HTMLElement =>
-  h("figure", {}, h("figcaption", {}, picture.title), parts(desk, picture, drawing, of, `${of.key} ${picture.title}`));
+const plainFigure = (services: PanelServices, picture: Picture, drawing: Drawing, of: PicturesOf): HTMLElement =>
+  h(
+    "figure",
+    {},
+    h("figcaption", {}, picture.title),
+    parts(services, picture, drawing, of, `${of.key} ${picture.title}`),
+  );
 
-/** The last option that was chosen, by place: a picture that is made anew keeps it. */
+/** The last chosen option, by place: a picture that is drawn again keeps it. */
 const CHOSEN = new WeakMap<PanelServices, Map<string, string>>();
 
 /** One picture of several, with a list to choose it from. */
 function choiceFigure(
-  desk: PanelServices,
+  services: PanelServices,
   { label, first, options }: PictureChoice,
   drawing: Drawing,
   of: PicturesOf,
 ): HTMLElement {
-  const chosen = CHOSEN.get(desk) ?? new Map<string, string>();
-  CHOSEN.set(desk, chosen);
+  const chosen = CHOSEN.get(services) ?? new Map<string, string>();
+  CHOSEN.set(services, chosen);
   const { sheet, row, column } = of.area;
   const place = `${sheet}!${String(row)},${String(column)} ${of.key} ${label}`;
   const key = `${of.key} ${label}`;
@@ -114,22 +119,22 @@ function choiceFigure(
     const picture = options.find(({ name }) => name === select.value)?.picture;
     if (picture === undefined) return;
     caption.textContent = picture.title;
-    replace(body, parts(desk, picture, drawing, of, key));
+    replace(body, parts(services, picture, drawing, of, key));
     markScrollable(body);
   };
   select.value = chosen.get(place) ?? options[first]?.name ?? "";
   select.addEventListener("change", () => {
     chosen.set(place, select.value);
     show();
-    desk.readOut(options.find(({ name }) => name === select.value)?.picture.says ?? "");
+    services.readOut(options.find(({ name }) => name === select.value)?.picture.says ?? "");
   });
   show();
   return h("figure", {}, caption, h("label", { class: "choice" }, h("span", {}, label), select), body);
 }
 
-/** A place that pictures come into; undefined where there are none. */
+/** A place for pictures; undefined if there are none. */
 export function picturesBox(
-  desk: PanelServices,
+  services: PanelServices,
   all: readonly ShownPicture[],
   of: PicturesOf,
 ): HTMLElement | undefined {
@@ -138,7 +143,7 @@ export function picturesBox(
   const fill = async (): Promise<void> => {
     const drawing = await import(/* webpackChunkName: "pictures" */ ".");
     const figure = (shown: ShownPicture): HTMLElement =>
-      "options" in shown ? choiceFigure(desk, shown, drawing, of) : plainFigure(desk, shown, drawing, of);
+      "options" in shown ? choiceFigure(services, shown, drawing, of) : plainFigure(services, shown, drawing, of);
     box.append(...all.map(figure));
     markScrollable(box);
   };

@@ -11,7 +11,7 @@ const HEIGHT = 260;
 const TEXT_SIZE = 11;
 /** Room that a number along the x axis takes, in pixels. */
 const TICK_ROOM = 75;
-/** Room that a short name takes; its first letter stands where there is less. */
+/** Room for a short name; with less room only its first letter is shown. */
 const NAME_ROOM = 28;
 const MARGIN = { marginLeft: 58, marginRight: 16, marginTop: 36, marginBottom: 40 };
 
@@ -45,7 +45,7 @@ const stretchMarks = ({ stretches = [] }: Picture): readonly Markish[] => {
   ];
 };
 
-/** Words stand to the right of their points, in the right part of the picture to the left. */
+/** Words are placed to the right of their points; in the right part of the picture, to the left. */
 const markMarks = ({ marks = [], curves }: Picture): readonly Markish[] => {
   const all = curves.flatMap(({ points }) => points.map(across));
   const middle = (Math.min(...all) + 2 * Math.max(...all)) / 3;
@@ -76,7 +76,7 @@ const stackMarks = ({ stacks = [], x: { names = [] } }: Picture): readonly Marki
       const from = below(stacks, place, at);
       return { name, from, to: from + (values[at] ?? 0) };
     });
-    // Narrower from one to the next and a hair apart: told apart where colours don't, and a thin bar isn't hidden.
+    // Each bar is narrower than the one before, with a thin gap: distinct without colours, and no thin bar is hidden.
     const side = place * 0.75 + 0.5;
     const fill = toneOf(tone);
     return barY(bars, { x: "name", y1: "from", y2: "to", fill, insetLeft: side, insetRight: side, insetTop: 0.5 });
@@ -148,10 +148,10 @@ export function drawn(picture: Picture, width: number): Element {
       ...markMarks(picture),
     ],
   });
-  // A style element is what the page's policy bars; the stylesheet says the same.
+  // The page's policy bars style elements; the stylesheet has the same rules.
   made.querySelector("style")?.remove();
   made.setAttribute("role", "img");
-  // It is read out as one sentence: what stands inside says nothing more.
+  // A screen reader gets one sentence: the content adds nothing to it.
   for (const part of made.querySelectorAll("[aria-label]")) part.removeAttribute("aria-label");
   return made;
 }

@@ -7,7 +7,7 @@ export interface LegendEntry {
   readonly look: "line" | "dashed" | "bar";
 }
 
-/** A sample beside each name; none where there is only one thing to tell. */
+/** A sample beside each name; none if there is only one entry. */
 export function legendOf({ curves, stacks = [] }: Picture): readonly LegendEntry[] {
   const lines = curves.filter(({ tone }) => tone !== "outline");
   const entries = [

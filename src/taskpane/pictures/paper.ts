@@ -46,10 +46,10 @@ const LOOKS = [
   "text-anchor",
 ];
 
-/** Writes computed looks into the drawing itself, so that it looks the same away from the page. */
+/** Copies computed styles into the drawing, so that it looks the same outside the page. */
 function settleLooks(drawing: Element): void {
   const parts = [drawing, ...drawing.querySelectorAll("*")];
-  // All are read before any is written: what is written is inherited.
+  // Reads all before writing any: written styles are inherited.
   const looks = parts.map((part) => {
     const computed = getComputedStyle(part);
     return LOOKS.map((name) => [name, computed.getPropertyValue(name)] as const);

@@ -1,4 +1,4 @@
-/** The arguments of a call: label, value, unit, default mark, what each is. */
+/** The arguments of a call: label, value, unit, default mark and description. */
 import {
   type ArgData,
   type CellFunction,
@@ -16,9 +16,9 @@ import { counted } from "../model/summary";
 import { valueWithUnit } from "./result";
 
 interface RowOptions {
-  /** False where the default stands in. */
+  /** False if it is the default. */
   readonly given: boolean;
-  /** A sentence stands in the value's place. */
+  /** A sentence takes the place of the value. */
   readonly sentence?: boolean;
 }
 
@@ -41,7 +41,7 @@ const explainedRow = ({ label, about, value, unit, given }: ExplainedArg): HTMLE
 const rawText = (value: CellInput): string | number | boolean =>
   isMatrix(value) ? `${counted(value.length, "row")} × ${counted(value[0]?.length ?? 0, "column")}` : (value ?? "");
 
-/** The unit that a plain number has. */
+/** The unit of a plain number. */
 const unitOf = ({ shape }: ArgData, value: CellInput, system: System): string => {
   const inner = shape.type === "either" ? shape.quantity : shape;
   if (typeof value !== "number" || inner.type !== "quantity" || typeof inner.kind !== "string") return "";
@@ -49,10 +49,10 @@ const unitOf = ({ shape }: ArgData, value: CellInput, system: System): string =>
 };
 
 const givenRow = (name: string, arg: ArgData, argument: ReadArgument, system: System): HTMLElement => {
-  const told = (...text: readonly Child[]): HTMLElement =>
+  const problem = (...text: readonly Child[]): HTMLElement =>
     row(labelOf(name), arg.description, h("span", { class: "fault" }, text), { given: true, sentence: true });
-  if ("unread" in argument) return told(argument.unread);
-  if ("fault" in argument) return told("holds ", h("strong", {}, argument.fault.error), " ", argument.fault.message);
+  if ("unread" in argument) return problem(argument.unread);
+  if ("fault" in argument) return problem("holds ", h("strong", {}, argument.fault.error), " ", argument.fault.message);
   const { value } = argument;
   return row(labelOf(name), arg.description, valueWithUnit(rawText(value), unitOf(arg, value, system)), {
     given: true,
@@ -70,7 +70,7 @@ const omittedRow = (name: string, arg: ArgData, system: System): HTMLElement => 
 const isBlank = (argument: ReadArgument): boolean =>
   "value" in argument && (argument.value === null || argument.value === "");
 
-/** The system that a call names; US where it names none or can't be read. */
+/** The system that a call names; US if it names none or can't be read. */
 const systemOf = (definition: CellFunction, args: readonly ReadArgument[]): System => {
   const units = args[placedArgs(definition).findIndex(([name]) => name === "units")];
   const named = units !== undefined && "value" in units ? units.value : "";
@@ -80,10 +80,10 @@ const systemOf = (definition: CellFunction, args: readonly ReadArgument[]): Syst
 const listOf = (rows: readonly HTMLElement[]): Child =>
   rows.length === 0 ? undefined : [h("h4", {}, "Arguments"), h("dl", { class: "arguments" }, rows)];
 
-/** Arguments as they went into a calculation. */
+/** Arguments as the calculation used them. */
 export const explainedArguments = (args: readonly ExplainedArg[]): Child => listOf(args.map(explainedRow));
 
-/** Arguments as read from the formula, where the call can't be worked or refuses them. */
+/** Arguments as read from the formula, for a call that can't run or refuses them. */
 export const readArguments = (definition: CellFunction, args: readonly ReadArgument[]): Child => {
   const system = systemOf(definition, args);
   return listOf(

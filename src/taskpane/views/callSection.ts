@@ -15,13 +15,13 @@ import { endedBy, progressBox, stoppedBox } from "./progressBox";
 import { severityClass, severityMark } from "./severity";
 import { workingOf } from "./steps";
 
-/** Where a call stands in the view and in the workbook. */
+/** The place of a call in the view and in the workbook. */
 export interface CallPlace {
   readonly key: string;
   /** The cells that its formula fills. */
   readonly area: Area;
   readonly explainer: Explainer;
-  /** Ends the work on what is no longer looked at. */
+  /** Cancels the work when the user moves on. */
   readonly signal: AbortSignal;
 }
 
@@ -44,16 +44,16 @@ const cautionList = ({ cautions }: ExplainedCall): Child =>
         ),
       ];
 
-const working = (desk: PanelServices, explained: ExplainedCall, key: string): HTMLElement =>
+const working = (services: PanelServices, explained: ExplainedCall, key: string): HTMLElement =>
   h(
     "details",
     { class: "working", open: true, "data-key": `${key} working` },
     h("summary", { "data-key": `${key} working summary` }, "Working"),
-    workingOf(desk, explained.working),
+    workingOf(services, explained.working),
   );
 
 const explainedParts = (
-  desk: PanelServices,
+  services: PanelServices,
   definition: CellFunction,
   explained: ExplainedCall,
   { args }: ReadCall,
@@ -64,9 +64,9 @@ const explainedParts = (
   return [
     resultOf(definition, outcome, system),
     cautionList(explained),
-    isOutcomeFault(outcome) ? undefined : picturesBox(desk, pictures, { id: definition.id, key, area }),
+    isOutcomeFault(outcome) ? undefined : picturesBox(services, pictures, { id: definition.id, key, area }),
     refused ? readArguments(definition, args) : explainedArguments(explained.args),
-    refused ? undefined : working(desk, explained, key),
+    refused ? undefined : working(services, explained, key),
   ];
 };
 
@@ -75,7 +75,7 @@ const unexplained = (definition: CellFunction, { args, outcome }: ReadCall): rea
   readArguments(definition, args),
 ];
 
-/** The argument values of a call all of whose arguments were read and hold no error. */
+/** The argument values of a call; undefined if one couldn't be read or is an error. */
 const valuesOf = ({ args }: ReadCall): readonly CellInput[] | undefined => {
   const values = args.flatMap((argument) => ("value" in argument ? [argument.value] : []));
   return values.length === args.length ? values : undefined;
@@ -87,8 +87,8 @@ interface Due {
   readonly values: readonly CellInput[];
 }
 
-/** A place that fills once the call was worked out again; until then its arguments stand there. */
-function workedLater(desk: PanelServices, { definition, call, values }: Due, place: CallPlace): HTMLElement {
+/** A place for a call that takes long: shows the arguments until the explanation is ready. */
+function workedLater(services: PanelServices, { definition, call, values }: Due, place: CallPlace): HTMLElement {
   const { explainer, key, signal } = place;
   const { id } = definition;
   const body = h("div", { class: "call-body" });
@@ -96,16 +96,22 @@ function workedLater(desk: PanelServices, { definition, call, values }: Due, pla
   const work = async (asked: boolean): Promise<void> => {
     const ending = endedBy(signal);
     const own = `${key} run`;
-    const box = progressBox(desk, { what: `Working out ${id}`, key: own, cancel: () => ending.abort(), asked, signal });
+    const box = progressBox(services, {
+      what: `Working out ${id}`,
+      key: own,
+      cancel: () => ending.abort(),
+      asked,
+      signal,
+    });
     meanwhile(box.root);
     try {
       const explained = await explainer.work(id, values, { signal: ending.signal, tell: box.tell });
-      replace(body, explainedParts(desk, definition, explained, call, place));
+      replace(body, explainedParts(services, definition, explained, call, place));
       markScrollable(body);
     } catch (error) {
       if (signal.aborted) return;
       meanwhile(stoppedBox(error, own, () => work(true)));
-      desk.readOut(error === CANCELLED ? `Cancelled: ${id}.` : `Not worked out: ${id}.`);
+      services.readOut(error === CANCELLED ? `Cancelled: ${id}.` : `Not worked out: ${id}.`);
     } finally {
       box.end();
     }
@@ -114,16 +120,16 @@ function workedLater(desk: PanelServices, { definition, call, values }: Due, pla
   return body;
 }
 
-/** A call as a section of its own. */
-export function callSection(desk: PanelServices, call: ReadCall, place: CallPlace): HTMLElement | undefined {
-  const definition = desk.engine.catalogue.find(({ id }) => id === call.id);
+/** A call in a section of its own. */
+export function callSection(services: PanelServices, call: ReadCall, place: CallPlace): HTMLElement | undefined {
+  const definition = services.engine.catalogue.find(({ id }) => id === call.id);
   if (definition === undefined) return undefined;
   const values = valuesOf(call);
   const explained = values && place.explainer.known(call.id, values);
   const parts = (): Child => {
     if (values === undefined) return unexplained(definition, call);
-    if (explained === undefined) return workedLater(desk, { definition, call, values }, place);
-    return explainedParts(desk, definition, explained, call, place);
+    if (explained === undefined) return workedLater(services, { definition, call, values }, place);
+    return explainedParts(services, definition, explained, call, place);
   };
   return h(
     "section",
@@ -134,7 +140,7 @@ export function callSection(desk: PanelServices, call: ReadCall, place: CallPlac
   );
 }
 
-/** A link to a function's help page, which opens beside the panel. */
+/** A link to a function's help page, which opens in a new window. */
 export const helpLink = (id: string, key: string): HTMLElement =>
   h(
     "a",

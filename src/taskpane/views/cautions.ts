@@ -7,8 +7,8 @@ import { counted, scanSentence } from "../model/summary";
 import { reportParts } from "./report";
 import { HOST_AFTER, orCancelled, progressBox } from "./progressBox";
 
-/** How long after the last change the changed sheets are scanned again, in milliseconds. */
-const SETTLE = 300;
+/** Delay between the last change and the next scan of the changed sheets, in milliseconds. */
+const AFTER_CHANGE = 300;
 
 interface Scanning {
   readonly due: Set<string>;
@@ -34,16 +34,16 @@ const stopped = (again: () => void): HTMLElement =>
   h(
     "div",
     { class: "progress" },
-    h("p", {}, h("strong", {}, "Cancelled."), " Not every cell was looked at."),
+    h("p", {}, h("strong", {}, "Cancelled."), " Not every cell was checked."),
     h("p", { class: "actions" }, action("Scan again", again, { key: "scan" })),
   );
 
-/** The view of cautions: scans when first shown, then the changed sheets only, and only while it shows. */
-export function cautionsView(desk: PanelServices): View {
+/** The view of cautions: scans everything when first shown, then the changed sheets only, and only while it shows. */
+export function cautionsView(services: PanelServices): View {
   const going = h("div", { class: "going" });
   const content = h("div");
   const root = h("div", { class: "view" }, heading(), going, content);
-  const scan = scanner(desk.workbook, desk.engine);
+  const scan = scanner(services.workbook, services.engine);
   const state: Scanning = { due: new Set(), report: undefined, showing: false, running: undefined, timer: undefined };
 
   const show = (report: CautionReport, asked: boolean): void => {
@@ -51,10 +51,10 @@ export function cautionsView(desk: PanelServices): View {
     state.report = report;
     replace(
       content,
-      reportParts(desk, report, () => void run(true)),
+      reportParts(services, report, () => void run(true)),
     );
     const sentence = scanSentence(report);
-    if (asked || sentence !== before) desk.readOut(sentence);
+    if (asked || sentence !== before) services.readOut(sentence);
   };
 
   const run = async (asked = state.report === undefined): Promise<void> => {
@@ -69,7 +69,7 @@ export function cautionsView(desk: PanelServices): View {
     };
     const after = asked ? undefined : HOST_AFTER;
     const { signal } = own;
-    const box = progressBox(desk, { what: WHAT, key: "scan", cancel, asked, after, signal });
+    const box = progressBox(services, { what: WHAT, key: "scan", cancel, asked, after, signal });
     replace(going, box.root);
     if (state.report === undefined) replace(content);
     try {
@@ -88,7 +88,7 @@ export function cautionsView(desk: PanelServices): View {
         );
     } finally {
       box.end();
-      if (cancelled) desk.readOut("Cancelled: not every cell was looked at.");
+      if (cancelled) services.readOut("Cancelled: not every cell was checked.");
       if (state.running === own) {
         state.running = undefined;
         root.removeAttribute("aria-busy");
@@ -102,14 +102,14 @@ export function cautionsView(desk: PanelServices): View {
     state.running?.abort();
   };
 
-  const settle = (): void => {
+  const scanLater = (): void => {
     stop();
-    if (state.showing) state.timer = setTimeout(() => void run(), SETTLE);
+    if (state.showing) state.timer = setTimeout(() => void run(), AFTER_CHANGE);
   };
 
-  desk.workbook.onChange((sheets) => {
+  services.workbook.onChange((sheets) => {
     for (const sheet of sheets) state.due.add(sheet);
-    settle();
+    scanLater();
   });
 
   return {

@@ -4,9 +4,9 @@ import { addressText, cellsText } from "../../workbook/reader/reference";
 import type { PanelServices } from "../services";
 import { h } from "../elements";
 
-const button = (desk: PanelServices, address: Address, key: string, shown: string): HTMLElement => {
+const button = (services: PanelServices, address: Address, key: string, shown: string): HTMLElement => {
   const text = addressText(address);
-  const click = (): void => void desk.goTo(address);
+  const click = (): void => void services.goTo(address);
   return h(
     "button",
     { type: "button", class: "cell", "data-key": `${key}@${text}`, "aria-label": `Go to ${text}`, click },
@@ -15,15 +15,15 @@ const button = (desk: PanelServices, address: Address, key: string, shown: strin
 };
 
 /** A cell's address as a button that goes there. */
-export const cellButton = (desk: PanelServices, address: Address, key: string): HTMLElement =>
-  button(desk, address, key, addressText(address));
+export const cellButton = (services: PanelServices, address: Address, key: string): HTMLElement =>
+  button(services, address, key, addressText(address));
 
 const FIRST = 24;
 
-/** The cells of one sheet; of many the first, and one more button that shows the rest. */
-function cellList(desk: PanelServices, cells: readonly Address[], key: string): HTMLElement {
+/** The cells of one sheet; if there are many, the first ones and a button that shows the rest. */
+function cellList(services: PanelServices, cells: readonly Address[], key: string): HTMLElement {
   const item = (address: Address): HTMLElement =>
-    h("li", {}, button(desk, address, key, cellsText({ ...address, rows: 1, columns: 1 })));
+    h("li", {}, button(services, address, key, cellsText({ ...address, rows: 1, columns: 1 })));
   const list = h("ul", { class: "cells" }, cells.slice(0, FIRST).map(item));
   if (cells.length <= FIRST) return list;
   const rest = cells.slice(FIRST);
@@ -39,15 +39,15 @@ function cellList(desk: PanelServices, cells: readonly Address[], key: string): 
   return list;
 }
 
-/** Cells as buttons, sheet by sheet: the sheet's name stands once before its cells. */
-export function cellButtons(desk: PanelServices, cells: readonly Address[], key: string): HTMLElement {
+/** Cells as buttons, grouped below the name of their sheet. */
+export function cellButtons(services: PanelServices, cells: readonly Address[], key: string): HTMLElement {
   const sheets = new Map<string, Address[]>();
   for (const address of cells) sheets.set(address.sheet, [...(sheets.get(address.sheet) ?? []), address]);
   return h(
     "ul",
     { class: "plain" },
     [...sheets].map(([sheet, own]) =>
-      h("li", {}, h("p", { class: "sheet-name" }, sheet), cellList(desk, own, `${key} ${sheet}`)),
+      h("li", {}, h("p", { class: "sheet-name" }, sheet), cellList(services, own, `${key} ${sheet}`)),
     ),
   );
 }

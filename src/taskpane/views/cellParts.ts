@@ -1,4 +1,4 @@
-/** What the selected cell says, as elements and as a sentence. */
+/** Shows the selected cell as elements and as a sentence. */
 import type { CellValue } from "../../workbook/port";
 import { isCellFault } from "../../workbook/port";
 import { addressText } from "../../workbook/reader/reference";
@@ -27,9 +27,9 @@ export type Ours = Extract<Selected, { state: "ours" }>;
 const heldText = (value: CellValue): string =>
   value === null ? "nothing" : isCellFault(value) ? value.error : valueText(value);
 
-const outOfDate = (desk: PanelServices, { address, value }: Ours): HTMLElement => {
+const outOfDate = (services: PanelServices, { address, value }: Ours): HTMLElement => {
   const recalculate = async (): Promise<void> => {
-    await desk.attempt(() => desk.workbook.recalculate([{ ...address, rows: 1, columns: 1 }]));
+    await services.attempt(() => services.workbook.recalculate([{ ...address, rows: 1, columns: 1 }]));
   };
   return h(
     "div",
@@ -38,27 +38,27 @@ const outOfDate = (desk: PanelServices, { address, value }: Ours): HTMLElement =
       "p",
       {},
       h("strong", {}, "Out of date: recalculate."),
-      ` The cell holds ${heldText(value)}; its formula gives something else now.`,
+      ` The cell holds ${heldText(value)}; its formula now gives another value.`,
     ),
     h("p", { class: "actions" }, action("Recalculate", recalculate, { key: "recalculate", primary: true })),
   );
 };
 
-/** The cell's own error, where no call below says it. */
+/** The cell's own error, unless a call below shows it. */
 const ownFault = ({ value, reading }: Ours): Child => {
   if (!isCellFault(value)) return undefined;
   const { error, message } = value;
-  const told = reading.calls.some(
+  const shown = reading.calls.some(
     ({ outcome }) =>
       outcome !== undefined &&
       isOutcomeFault(outcome) &&
       outcome.error === error &&
       (message === undefined || message === outcome.message),
   );
-  return told ? undefined : faultText(error, message);
+  return shown ? undefined : faultText(error, message);
 };
 
-/** What the cell holds, where no call below is all of its formula: their results don't say it then. */
+/** What the cell holds, unless a call below is the whole formula and shows it as its result. */
 const holding = ({ inSpill, value, reading: { calls, stale } }: Ours): Child =>
   inSpill !== undefined || stale || isCellFault(value) || calls.some(({ whole }) => whole)
     ? undefined
@@ -66,7 +66,7 @@ const holding = ({ inSpill, value, reading: { calls, stale } }: Ours): Child =>
 
 /** A cell with its calls. */
 export const ours = (
-  desk: PanelServices,
+  services: PanelServices,
   selected: Ours,
   by: Pick<CallPlace, "explainer" | "signal">,
 ): readonly Child[] => {
@@ -75,16 +75,16 @@ export const ours = (
   const { refusal, calls } = reading;
   return [
     h("p", { class: "where" }, h("strong", {}, addressText(inSpill ?? address)), holding(selected)),
-    inSpill === undefined ? undefined : h("p", {}, "Spilled from ", cellButton(desk, address, "spill"), "."),
+    inSpill === undefined ? undefined : h("p", {}, "Spilled from ", cellButton(services, address, "spill"), "."),
     h("pre", { class: "source" }, h("code", {}, reading.formula)),
-    reading.stale ? outOfDate(desk, selected) : undefined,
+    reading.stale ? outOfDate(services, selected) : undefined,
     refusal === undefined ? undefined : h("p", { class: "fault" }, `The formula can't be read: ${refusal.why}.`),
     ownFault(selected),
-    calls.map((call, place) => callSection(desk, call, { ...by, area, key: `call ${String(place)}` })),
+    calls.map((call, place) => callSection(services, call, { ...by, area, key: `call ${String(place)}` })),
   ];
 };
 
-/** What is read out of a cell. */
+/** The sentence that is read out for a cell. */
 export const spoken = (selected: Selected): string => {
   if (selected.state !== "ours") return emptyText(selected);
   const names = selected.reading.calls.map(({ id }) => id).join(", ");

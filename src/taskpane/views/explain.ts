@@ -1,4 +1,4 @@
-/** The selected cell: what its functions were given, what they give, and how. */
+/** The selected cell: the arguments of its functions, their results and the working. */
 import type { Address } from "../../workbook/port";
 import { addressText } from "../../workbook/reader/reference";
 import { sentenceOf, type PanelServices, type View } from "../services";
@@ -9,7 +9,7 @@ import { CANCELLED } from "../jobs/jobQueue";
 import { empty, ours, spoken } from "./cellParts";
 import { endedBy, HOST_AFTER, orCancelled, progressBox, stoppedBox, type ProgressBox } from "./progressBox";
 
-/** How long after the last change or move the cell is read again, in milliseconds. */
+/** Delay between the last change or move and the next read of the cell, in milliseconds. */
 const AFTER_CHANGE = 300;
 const AFTER_MOVE = 60;
 
@@ -17,32 +17,33 @@ const WHAT = "Working out what the cell gives";
 
 interface CellPlace {
   show(at: Address | undefined, selected: Selected, signal: AbortSignal): void;
-  /** The read takes long: what is told of another cell would be taken for this one's, so it goes. */
+  /** The read takes long: clears what belongs to another cell, so that nobody takes it for this one. */
   wait(at: Address | undefined): void;
   fail(error: unknown): void;
 }
 
-/** Where a cell is told of. */
-function cellPlace(desk: PanelServices, content: HTMLElement): CellPlace {
-  const explains = explainer(desk.engine, desk.jobs);
-  let told = "";
+/** The part of the view that shows a cell. */
+function cellPlace(services: PanelServices, content: HTMLElement): CellPlace {
+  const explains = explainer(services.engine, services.jobs);
+  let shownCell = "";
   let last = "";
   const draw = (cell: string, ...parts: readonly Child[]): void => {
-    told = cell;
+    shownCell = cell;
     replace(content, ...parts);
     markScrollable(content);
   };
   return {
     show(at, selected, signal) {
-      const parts = selected.state === "ours" ? ours(desk, selected, { explainer: explains, signal }) : empty(selected);
+      const parts =
+        selected.state === "ours" ? ours(services, selected, { explainer: explains, signal }) : empty(selected);
       draw(at === undefined ? "" : addressText(at), ...parts);
       const sentence = spoken(selected);
-      if (sentence !== last) desk.readOut(sentence);
+      if (sentence !== last) services.readOut(sentence);
       last = sentence;
     },
     wait(at) {
       last = "";
-      if (at === undefined || addressText(at) === told) return;
+      if (at === undefined || addressText(at) === shownCell) return;
       draw(addressText(at), h("p", { class: "where" }, h("strong", {}, addressText(at))));
     },
     fail(error) {
@@ -53,15 +54,15 @@ function cellPlace(desk: PanelServices, content: HTMLElement): CellPlace {
 }
 
 /** The view of the selected cell; it follows the selection and the workbook while it shows. */
-export function explainView(desk: PanelServices): View {
+export function explainView(services: PanelServices): View {
   const going = h("div", { class: "going" });
   const content = h("div");
   const root = h("div", { class: "view" }, h("h2", { tabindex: -1 }, "Explain"), going, content);
-  const cell = cellPlace(desk, content);
+  const cell = cellPlace(services, content);
   let showing = false;
   let current = new AbortController();
   let timer: ReturnType<typeof setTimeout> | undefined;
-  /** The box of the newest read. */
+  /** The progress box of the newest read. */
   let box: ProgressBox | undefined;
 
   const read = async (known?: Address, asked = false): Promise<void> => {
@@ -70,11 +71,11 @@ export function explainView(desk: PanelServices): View {
     current = own;
     const ending = endedBy(own.signal);
     let at = known;
-    const mine = progressBox(desk, {
+    const mine = progressBox(services, {
       what: WHAT,
       key: "reading",
       cancel: () => ending.abort(),
-      // One that stands already goes on.
+      // A box that is already visible stays visible.
       asked: asked || box?.root.hidden === false,
       after: asked ? undefined : HOST_AFTER,
       signal: own.signal,
@@ -86,9 +87,10 @@ export function explainView(desk: PanelServices): View {
     if (!mine.root.hidden) replace(going, mine.root);
     box = mine;
     try {
-      at ??= await orCancelled(desk.workbook.selection(), ending.signal);
-      const waiting = { signal: ending.signal, awaits: mine.showNow };
-      const selected = await orCancelled(readSelected(desk.workbook, at, desk.engine, waiting), ending.signal);
+      at ??= await orCancelled(services.workbook.selection(), ending.signal);
+      const { signal } = ending;
+      const reading = readSelected(services.workbook, at, services.engine, { signal, onWait: mine.showNow });
+      const selected = await orCancelled(reading, signal);
       cell.show(at, selected, own.signal);
       replace(going);
     } catch (error) {
@@ -109,15 +111,15 @@ export function explainView(desk: PanelServices): View {
       going,
       stoppedBox(error, "reading", () => read(at, true)),
     );
-    desk.readOut("Cancelled: the cell keeps what it holds.");
+    services.readOut("Cancelled: the cell keeps what it holds.");
   };
 
   const later = (wait: number, at?: Address): void => {
     clearTimeout(timer);
     if (showing) timer = setTimeout(() => void read(at), wait);
   };
-  desk.workbook.onSelection((at) => later(AFTER_MOVE, at));
-  desk.workbook.onChange(() => later(AFTER_CHANGE));
+  services.workbook.onSelection((at) => later(AFTER_MOVE, at));
+  services.workbook.onChange(() => later(AFTER_CHANGE));
 
   return {
     root,

@@ -17,16 +17,16 @@ const topicsOf = (functions: readonly CellFunction[]): readonly (readonly [strin
   return [...topics];
 };
 
-const cards = (desk: PanelServices, functions: readonly CellFunction[]): HTMLElement =>
+const cards = (services: PanelServices, functions: readonly CellFunction[]): HTMLElement =>
   h(
     "ul",
     { class: "plain" },
-    functions.map((definition) => functionCard(desk, definition)),
+    functions.map((definition) => functionCard(services, definition)),
   );
 
 /** All functions by topic, under the starter sheets. */
-const everything = (desk: PanelServices, functions: readonly CellFunction[]): readonly Child[] => [
-  startersSection(desk, "starters"),
+const everything = (services: PanelServices, functions: readonly CellFunction[]): readonly Child[] => [
+  startersSection(services, "starters"),
   topicsOf(functions).map(([topic, inTopic]) =>
     h(
       "section",
@@ -37,15 +37,15 @@ const everything = (desk: PanelServices, functions: readonly CellFunction[]): re
         h("span", {}, topic),
         h("span", { class: "count" }, counted(inTopic.length, "function")),
       ),
-      cards(desk, inTopic),
+      cards(services, inTopic),
     ),
   ),
 ];
 
-const found = (desk: PanelServices, functions: readonly CellFunction[], question: string): readonly Child[] => {
+const found = (services: PanelServices, functions: readonly CellFunction[], question: string): readonly Child[] => {
   if (functions.length === 0)
     return [
-      h("p", {}, `No function meets “${question}”.`),
+      h("p", {}, `No function matches “${question}”.`),
       h(
         "p",
         { class: "quiet" },
@@ -55,14 +55,14 @@ const found = (desk: PanelServices, functions: readonly CellFunction[], question
   const left = functions.length - MOST_SHOWN;
   return [
     h("h3", {}, "Functions", h("span", { class: "count" }, String(functions.length))),
-    cards(desk, functions.slice(0, MOST_SHOWN)),
+    cards(services, functions.slice(0, MOST_SHOWN)),
     left > 0 ? h("p", { class: "quiet" }, `${String(left)} more: add a word.`) : undefined,
   ];
 };
 
 /** The view of the finder. */
-export function findView(desk: PanelServices): View {
-  const index = indexOf(desk.engine.catalogue, desk.finderTexts);
+export function findView(services: PanelServices): View {
+  const index = indexOf(services.engine.catalogue, services.finderTexts);
   const results = h("div", { class: "results" });
   let timer: ReturnType<typeof setTimeout> | undefined;
   let drawn: string | undefined;
@@ -72,8 +72,8 @@ export function findView(desk: PanelServices): View {
     const first = drawn === undefined;
     drawn = question;
     const functions = search(index, question);
-    replace(results, question === "" ? everything(desk, functions) : found(desk, functions, question));
-    if (!first) desk.readOut(`${counted(functions.length, "function")} found.`);
+    replace(results, question === "" ? everything(services, functions) : found(services, functions, question));
+    if (!first) services.readOut(`${counted(functions.length, "function")} found.`);
   };
 
   const input = h(

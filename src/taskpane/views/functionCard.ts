@@ -1,4 +1,4 @@
-/** A function as a card of the finder: what it answers; opened, its arguments, an example and the button that inserts it. */
+/** A function as a card of the finder: its summary and, opened, its arguments, an example and a button that inserts it. */
 import {
   type ArgData,
   type Args,
@@ -18,16 +18,16 @@ import { freeCellsRefusal } from "../model/freeCells";
 import { helpLink } from "./callSection";
 import { resultLine } from "./result";
 
-async function insert(desk: PanelServices, definition: CellFunction, example: CallExample): Promise<void> {
-  const at = await desk.workbook.selection();
+async function insert(services: PanelServices, definition: CellFunction, example: CallExample): Promise<void> {
+  const at = await services.workbook.selection();
   if (at === undefined) throw new Error("Select a cell first.");
   const { area, cells } = insertionOf(definition, example, at);
-  const [block] = await desk.workbook.read([area]);
+  const [block] = await services.workbook.read([area]);
   const refusal = block && freeCellsRefusal(block);
   if (refusal !== undefined) throw new Error(refusal);
-  await desk.workbook.write(cells);
-  await desk.workbook.select(at);
-  desk.announce(`Inserted ${definition.id} at ${addressText(at)}.`);
+  await services.workbook.write(cells);
+  await services.workbook.select(at);
+  services.announce(`Inserted ${definition.id} at ${addressText(at)}.`);
 }
 
 const limits = (arg: ArgData): string => {
@@ -63,13 +63,13 @@ const argumentRow = ([name, arg]: readonly [string, ArgData]): HTMLElement => {
 };
 
 const exampleParts = (
-  desk: PanelServices,
+  services: PanelServices,
   definition: CellFunction,
   example: CallExample | undefined,
 ): readonly Child[] => {
   if (example === undefined) return [h("p", { class: "quiet" }, "The help page has an example.")];
   const run = async (): Promise<void> => {
-    await desk.attempt(() => insert(desk, definition, example));
+    await services.attempt(() => insert(services, definition, example));
   };
   const button = action("Insert at the selected cell", run, {
     key: `insert ${definition.id}`,
@@ -84,13 +84,13 @@ const exampleParts = (
   ];
 };
 
-/** The example, at once or once a heavy one was worked out. */
-const exampleBox = (desk: PanelServices, definition: CellFunction): Child => {
-  const example = resumeWhenReady(() => exampleOf(definition, (raw) => desk.engine.call(definition.id, raw)));
-  if (!(example instanceof Promise)) return exampleParts(desk, definition, example);
+/** The example, at once or when a heavy one is ready. */
+const exampleBox = (services: PanelServices, definition: CellFunction): Child => {
+  const example = resumeWhenReady(() => exampleOf(definition, (raw) => services.engine.call(definition.id, raw)));
+  if (!(example instanceof Promise)) return exampleParts(services, definition, example);
   const box = h("div", { class: "call-body" }, h("p", { class: "quiet" }, "Working the example out…"));
   example.then(
-    (come) => replace(box, exampleParts(desk, definition, come)),
+    (ready) => replace(box, exampleParts(services, definition, ready)),
     (error: unknown) => replace(box, h("p", { class: "fault" }, `${sentenceOf(error)}.`)),
   );
   return box;
@@ -103,21 +103,21 @@ const argumentList = (definition: CellFunction): Child => {
     : [h("h4", {}, "Arguments"), h("dl", { class: "arguments" }, all.map(argumentRow))];
 };
 
-const body = (desk: PanelServices, definition: CellFunction): readonly Child[] => [
+const body = (services: PanelServices, definition: CellFunction): readonly Child[] => [
   h("pre", { class: "source form" }, h("code", {}, formOf(definition))),
-  // Ahead of the arguments: of a block they go on for pages, and the example is what most look for.
-  exampleBox(desk, definition),
+  // Before the arguments: those of a block fill pages, and most users look for the example.
+  exampleBox(services, definition),
   argumentList(definition),
   h("p", {}, helpLink(definition.id, definition.id)),
 ];
 
-/** The card, closed; what it holds is made when it is first opened. */
-export function functionCard(desk: PanelServices, definition: CellFunction): HTMLElement {
+/** The card, closed; its content is created when it is first opened. */
+export function functionCard(services: PanelServices, definition: CellFunction): HTMLElement {
   const content = h("div", { class: "card-body" });
   const toggle = (event: Event): void => {
     const details = event.currentTarget;
     if (!(details instanceof HTMLDetailsElement) || !details.open || content.childElementCount > 0) return;
-    content.append(h("div", {}, body(desk, definition)));
+    content.append(h("div", {}, body(services, definition)));
     markScrollable(content);
   };
   return h(

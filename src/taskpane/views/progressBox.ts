@@ -1,12 +1,12 @@
-/** Work that goes on: how far it is, how long it has taken, and a button that ends it. */
+/** Progress of running work: how far it is, how long it has taken, and a Cancel button. */
 import { sentenceOf, type PanelServices } from "../services";
 import { action, h } from "../elements";
 import type { Progress } from "../jobs/job";
 import { CANCELLED } from "../jobs/jobQueue";
 
-/** Work that takes less, in milliseconds, isn't shown: a flash tells nobody anything. */
+/** Shorter work, in milliseconds, isn't shown: a flash helps nobody. */
 const SHOWN_AFTER = 150;
-/** The same for the host's reads, each of which may be a round trip to a server: that they go on is no news. */
+/** The same for the host's reads, which may each be a round trip to a server. */
 export const HOST_AFTER = 3000;
 const SECOND = 1000;
 
@@ -15,27 +15,27 @@ interface Work {
   readonly what: string;
   readonly key: string;
   cancel(): void;
-  /** The user waits for it: it is seen from its start. */
+  /** The user started it: it is visible from its start. */
   readonly asked?: boolean;
   /** When it is shown and read out, in milliseconds. */
   readonly after?: number | undefined;
-  /** What ends it from outside ends what is shown of it too. */
+  /** Cancels the work from outside, and the box with it. */
   readonly signal?: AbortSignal;
-  /** It takes long enough to be seen. */
+  /** Called when the box becomes visible. */
   shown?(): void;
 }
 
 export interface ProgressBox {
   readonly root: HTMLElement;
   tell(progress: Progress): void;
-  /** What comes next takes long of itself: it is shown soon. */
+  /** Slow work begins: shows the box soon. */
   showNow(): void;
-  /** Must be called when the work is over, however it ended. */
+  /** Must be called when the work ends, however it ends. */
   end(): void;
 }
 
-/** A box that is hidden until the work takes long, unless it was asked for. */
-export function progressBox(desk: PanelServices, work: Work): ProgressBox {
+/** A box that stays hidden until the work takes long, unless the user asked for the work. */
+export function progressBox(services: PanelServices, work: Work): ProgressBox {
   const { what, key, cancel, asked = false, after = SHOWN_AFTER, signal, shown } = work;
   const stage = h("p", { class: "quiet" }, "starting");
   const seconds = h("span", { class: "count" });
@@ -56,7 +56,7 @@ export function progressBox(desk: PanelServices, work: Work): ProgressBox {
   const show = (): void => {
     due = false;
     root.hidden = false;
-    desk.readOut(`${what}…`);
+    services.readOut(`${what}…`);
     shown?.();
   };
   let first = setTimeout(show, after);
@@ -72,7 +72,7 @@ export function progressBox(desk: PanelServices, work: Work): ProgressBox {
     tell({ done, total, text }) {
       stage.textContent = text;
       bar.max = total;
-      // A bar that stands at nothing looks broken; one without a value moves.
+      // A bar at zero looks broken; one without a value moves.
       if (done > 0) bar.value = done;
     },
     showNow() {
@@ -84,7 +84,7 @@ export function progressBox(desk: PanelServices, work: Work): ProgressBox {
   };
 }
 
-/** What stands in the place of work that was ended or failed, with a button that begins it again. */
+/** Replaces the box of cancelled or failed work, with a button that starts it again. */
 export function stoppedBox(error: unknown, key: string, again: () => Promise<void> | void): HTMLElement {
   const cancelled = error === CANCELLED;
   return h(
@@ -97,7 +97,7 @@ export function stoppedBox(error: unknown, key: string, again: () => Promise<voi
   );
 }
 
-/** What work comes to; CANCELLED as soon as `signal` ends it, whatever the host is at. */
+/** The result of work; rejects with CANCELLED as soon as `signal` aborts, whatever the host is doing. */
 export const orCancelled = <T>(work: Promise<T>, signal: AbortSignal): Promise<T> =>
   new Promise((resolve, reject) => {
     const end = (): void => reject(CANCELLED);
@@ -106,7 +106,7 @@ export const orCancelled = <T>(work: Promise<T>, signal: AbortSignal): Promise<T
     void work.then(resolve, reject).finally(() => signal.removeEventListener("abort", end));
   });
 
-/** An own way to end work that `outer` ends too. */
+/** A controller that `outer` aborts too. */
 export function endedBy(outer: AbortSignal | undefined): AbortController {
   const own = new AbortController();
   if (outer?.aborted === true) own.abort();

@@ -1,4 +1,4 @@
-/** Runs every published check of every function, the slow ones too, and tells what differs. */
+/** Runs every published check of every function, slow ones included, and lists the differences. */
 import type { PanelServices } from "../services";
 import { sentenceOf } from "../services";
 import { action, h, replace, type Child } from "../elements";
@@ -10,7 +10,7 @@ import { progressBox } from "./progressBox";
 const differing = ({ id, what, expected, from }: CheckedValue): Child =>
   h("li", {}, `${id}${what === "" ? "" : `, ${what}`}: ${from} gives ${String(expected)}.`);
 
-const told = (all: readonly CheckedValue[]): readonly Child[] => {
+const resultParts = (all: readonly CheckedValue[]): readonly Child[] => {
   const off = all.filter(({ agrees }) => !agrees);
   return [
     h("p", {}, `${String(all.length - off.length)} of ${counted(all.length, "published value")} agree.`),
@@ -18,22 +18,22 @@ const told = (all: readonly CheckedValue[]): readonly Child[] => {
   ];
 };
 
-const WHAT = "Working the published values";
+const WHAT = "Calculating the published values";
 
-/** The section with the command and, in a live region, what it found. */
-export const publishedChecks = (desk: PanelServices): HTMLElement => {
+/** The section with the command and its result in a live region. */
+export const publishedChecks = (services: PanelServices): HTMLElement => {
   const going = h("div", { class: "going" });
   const result = h("div", { role: "status", class: "outcome" });
   const run = async (): Promise<void> => {
     const ending = new AbortController();
-    const box = progressBox(desk, { what: WHAT, key: "checks", cancel: () => ending.abort(), asked: true });
+    const box = progressBox(services, { what: WHAT, key: "checks", cancel: () => ending.abort(), asked: true });
     replace(result);
     replace(going, box.root);
     try {
-      const all = await desk.jobs.run("check", {}, { signal: ending.signal, tell: box.tell });
-      replace(result, told(all));
+      const all = await services.jobs.run("check", {}, { signal: ending.signal, tell: box.tell });
+      replace(result, resultParts(all));
     } catch (error) {
-      const text = error === CANCELLED ? "Cancelled: no value was compared to its end." : `${sentenceOf(error)}.`;
+      const text = error === CANCELLED ? "Cancelled: not every value was compared." : `${sentenceOf(error)}.`;
       replace(result, h("p", { class: error === CANCELLED ? undefined : "fault" }, text));
     } finally {
       box.end();
@@ -47,7 +47,7 @@ export const publishedChecks = (desk: PanelServices): HTMLElement => {
     h(
       "p",
       {},
-      "Works every published value again, of slow functions too. In a sheet, NOTE.SELFTEST shows them one by one.",
+      "Calculates every published value again, slow functions included. In a sheet, NOTE.SELFTEST shows them one by one.",
     ),
     h("p", { class: "actions" }, action("Run the checks", run, { key: "checks" })),
     going,

@@ -8,16 +8,16 @@ import { cellButton, cellButtons } from "./cellButtons";
 import { severityClass, severityMark } from "./severity";
 import { startersSection } from "./starters";
 
-const noteItem = (desk: PanelServices, code: string, { text, ids, cells }: RaisedNote): HTMLElement =>
+const noteItem = (services: PanelServices, code: string, { text, ids, cells }: RaisedNote): HTMLElement =>
   h(
     "li",
     {},
     h("p", {}, text),
     h("p", { class: "quiet" }, `Raised by ${ids.join(", ")} in ${counted(cells.length, "cell")}:`),
-    cellButtons(desk, cells, `${code} ${text}`),
+    cellButtons(services, cells, `${code} ${text}`),
   );
 
-const codeCard = (desk: PanelServices, severity: string, { code, notes }: RaisedCode): HTMLElement =>
+const codeCard = (services: PanelServices, severity: string, { code, notes }: RaisedCode): HTMLElement =>
   h(
     "li",
     { class: `card ${severityClass(severity)}` },
@@ -25,11 +25,11 @@ const codeCard = (desk: PanelServices, severity: string, { code, notes }: Raised
     h(
       "ul",
       { class: "notes" },
-      notes.map((note) => noteItem(desk, code, note)),
+      notes.map((note) => noteItem(services, code, note)),
     ),
   );
 
-const severitySection = (desk: PanelServices, group: SeverityGroup): HTMLElement =>
+const severitySection = (services: PanelServices, group: SeverityGroup): HTMLElement =>
   h(
     "section",
     {},
@@ -37,25 +37,25 @@ const severitySection = (desk: PanelServices, group: SeverityGroup): HTMLElement
     h(
       "ul",
       { class: "plain" },
-      group.codes.map((code) => codeCard(desk, group.severity, code)),
+      group.codes.map((code) => codeCard(services, group.severity, code)),
     ),
   );
 
-/** What can be said of an error that came without its text. */
+/** A hint for an error without a message. */
 const failingHint = (error: string): string =>
   error === "#NAME?"
     ? "A function or name in the formula isn't known here: check its spelling."
-    : "No more than this error is known: select the cell and open Explain.";
+    : "The host gives no reason: select the cell and open Explain.";
 
-const failingItem = (desk: PanelServices, { address, error, message }: FailingCell): HTMLElement =>
+const failingItem = (services: PanelServices, { address, error, message }: FailingCell): HTMLElement =>
   h(
     "li",
     { class: "card" },
-    h("p", { class: "fault-line" }, cellButton(desk, address, "failing"), h("strong", {}, error)),
+    h("p", { class: "fault-line" }, cellButton(services, address, "failing"), h("strong", {}, error)),
     h("p", {}, message ?? failingHint(error)),
   );
 
-const failingSection = (desk: PanelServices, failing: readonly FailingCell[]): Child =>
+const failingSection = (services: PanelServices, failing: readonly FailingCell[]): Child =>
   failing.length === 0
     ? undefined
     : h(
@@ -65,14 +65,16 @@ const failingSection = (desk: PanelServices, failing: readonly FailingCell[]): C
         h(
           "ul",
           { class: "plain" },
-          failing.map((cell) => failingItem(desk, cell)),
+          failing.map((cell) => failingItem(services, cell)),
         ),
       );
 
-const staleSection = (desk: PanelServices, stale: readonly Address[]): Child => {
+const staleSection = (services: PanelServices, stale: readonly Address[]): Child => {
   if (stale.length === 0) return undefined;
   const recalculate = async (): Promise<void> => {
-    await desk.attempt(() => desk.workbook.recalculate(stale.map((cell) => ({ ...cell, rows: 1, columns: 1 }))));
+    await services.attempt(() =>
+      services.workbook.recalculate(stale.map((cell) => ({ ...cell, rows: 1, columns: 1 }))),
+    );
   };
   return h(
     "section",
@@ -81,14 +83,14 @@ const staleSection = (desk: PanelServices, stale: readonly Address[]): Child => 
     h(
       "div",
       { class: "card" },
-      h("p", {}, "These cells hold something else than their formulas give now."),
-      cellButtons(desk, stale, "stale"),
+      h("p", {}, "The values in these cells differ from what their formulas give now."),
+      cellButtons(services, stale, "stale"),
       h("p", { class: "actions" }, action("Recalculate", recalculate, { key: "recalculate all", primary: true })),
     ),
   );
 };
 
-const unreadSection = (desk: PanelServices, unread: readonly Address[]): Child =>
+const unreadSection = (services: PanelServices, unread: readonly Address[]): Child =>
   unread.length === 0
     ? undefined
     : h(
@@ -103,11 +105,11 @@ const unreadSection = (desk: PanelServices, unread: readonly Address[]): Child =
             {},
             "An argument is an expression that can't be read here: put it in its own cell to have it checked.",
           ),
-          cellButtons(desk, unread, "unread"),
+          cellButtons(services, unread, "unread"),
         ),
       );
 
-const unworkedSection = (desk: PanelServices, unworked: readonly Address[], again: () => void): Child =>
+const unworkedSection = (services: PanelServices, unworked: readonly Address[], again: () => void): Child =>
   unworked.length === 0
     ? undefined
     : h(
@@ -117,34 +119,34 @@ const unworkedSection = (desk: PanelServices, unworked: readonly Address[], agai
         h(
           "div",
           { class: "card" },
-          h("p", {}, "The calculation broke off: whether these cells raise cautions isn't known."),
-          cellButtons(desk, unworked, "unworked"),
+          h("p", {}, "The calculation stopped: these cells may raise cautions that are not listed here."),
+          cellButtons(services, unworked, "unworked"),
           h("p", { class: "actions" }, action("Scan again", again, { key: "scan unworked" })),
         ),
       );
 
-const firstRun = (desk: PanelServices): readonly Child[] => [
-  h("p", {}, "No cell of this workbook uses these functions yet. Their cautions will stand here."),
+const firstRun = (services: PanelServices): readonly Child[] => [
+  h("p", {}, "No cell of this workbook uses these functions yet. Their cautions will appear here."),
   h("p", { class: "quiet" }, "Look for a function under Find, or type =WARMBACK. in a cell."),
-  startersSection(desk, "first"),
+  startersSection(services, "first"),
 ];
 
 const allQuiet = (): HTMLElement =>
   h("p", { class: "card" }, "No caution is raised by the cells that could be checked.");
 
 /**
- * All of a report: severities from the gravest, then what fails, what is out of date and what could not be checked.
- * @param again scans what could not be worked out
+ * A whole report: severities from the gravest, then failing cells, cells out of date and cells that could not be checked.
+ * @param again scans the cells whose calculation stopped
  */
-export function reportParts(desk: PanelServices, report: CautionReport, again: () => void): readonly Child[] {
+export function reportParts(services: PanelServices, report: CautionReport, again: () => void): readonly Child[] {
   const { cells, failing, severities, stale, unread, unworked } = report;
-  if (cells.length + failing.length + unread.length === 0) return firstRun(desk);
+  if (cells.length + failing.length + unread.length === 0) return firstRun(services);
   return [
     h("p", { class: "quiet" }, useSentence(report)),
-    severities.length === 0 ? allQuiet() : severities.map((group) => severitySection(desk, group)),
-    failingSection(desk, failing),
-    staleSection(desk, stale),
-    unreadSection(desk, unread),
-    unworkedSection(desk, unworked, again),
+    severities.length === 0 ? allQuiet() : severities.map((group) => severitySection(services, group)),
+    failingSection(services, failing),
+    staleSection(services, stale),
+    unreadSection(services, unread),
+    unworkedSection(services, unworked, again),
   ];
 }

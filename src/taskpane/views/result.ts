@@ -1,15 +1,15 @@
-/** What a call gives, as elements: one value, a list, the first rows of a table, or the full error text. */
+/** A call's result as elements: one value, a list, the first rows of a table, or the full error text. */
 import { type CellFunction, showNumber, type System, unitText } from "../../../core";
 import { isCellFault, type CellValue } from "../../workbook/port";
 import { isMatrix, isOutcomeFault, type CellOutcome } from "../../workbook/values";
 import { h } from "../elements";
 import { counted } from "../model/summary";
 
-/** A value as the panel prints it: six significant digits; all digits stay in reach as the title. */
+/** A value as the panel prints it: six significant digits; the title has all digits. */
 export const valueText = (value: string | number | boolean): string =>
   typeof value === "number" ? showNumber(value) : typeof value === "boolean" ? String(value).toUpperCase() : value;
 
-/** A value with its unit; the unit keeps to the value's line where it can. */
+/** A value with its unit, on one line if possible. */
 export function valueWithUnit(value: string | number | boolean, unit: string): HTMLElement {
   const text = valueText(value);
   const full = typeof value === "number" && String(value) !== text ? String(value) : undefined;
@@ -82,7 +82,7 @@ export function resultOf(definition: CellFunction, outcome: CellOutcome, system:
   return h("p", { class: "result" }, valueWithUnit(value ?? "", unit));
 }
 
-/** The result in one line, for a card: a table is only counted. */
+/** The result in one line, for a card; of a table only its size. */
 export function resultLine(definition: CellFunction, outcome: CellOutcome, system: System): HTMLElement {
   if (isOutcomeFault(outcome) || !isMatrix(outcome.value)) return resultOf(definition, outcome, system);
   const { value: matrix } = outcome;

@@ -3,12 +3,12 @@ import type { StarterSheet } from "../../sheets/sheet";
 import type { PanelServices } from "../services";
 import { action, h } from "../elements";
 
-const card = (desk: PanelServices, starter: StarterSheet, key: string): HTMLElement => {
+const card = (services: PanelServices, starter: StarterSheet, key: string): HTMLElement => {
   const insert = async (): Promise<void> => {
-    desk.announce(`Inserting ${starter.name}…`);
-    await desk.attempt(async () => {
-      const name = await desk.workbook.insert(starter);
-      desk.announce(`Inserted as the sheet “${name}”.`);
+    services.announce(`Inserting ${starter.name}…`);
+    await services.attempt(async () => {
+      const name = await services.workbook.insert(starter);
+      services.announce(`Inserted as the sheet “${name}”.`);
     });
   };
   return h(
@@ -24,9 +24,9 @@ const card = (desk: PanelServices, starter: StarterSheet, key: string): HTMLElem
   );
 };
 
-/** A section of all starter sheets; nothing where there are none. */
-export const startersSection = (desk: PanelServices, key: string): HTMLElement | undefined =>
-  desk.starters.length === 0
+/** A section of all starter sheets; undefined if there are none. */
+export const startersSection = (services: PanelServices, key: string): HTMLElement | undefined =>
+  services.starters.length === 0
     ? undefined
     : h(
         "section",
@@ -36,6 +36,6 @@ export const startersSection = (desk: PanelServices, key: string): HTMLElement |
         h(
           "ul",
           { class: "plain" },
-          desk.starters.map((starter) => card(desk, starter, key)),
+          services.starters.map((starter) => card(services, starter, key)),
         ),
       );

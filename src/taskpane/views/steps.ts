@@ -6,10 +6,10 @@ import { symbolOf, titleOf, type WorkingNode, type WorkingTree } from "../model/
 import { counted } from "../model/summary";
 import { valueWithUnit } from "./result";
 
-/** The equation as text at once, as rendered MathML when that has come. */
-function formulaBox(desk: PanelServices, form: string): HTMLElement {
+/** The equation: as text first, as MathML once that is loaded. */
+function formulaBox(services: PanelServices, form: string): HTMLElement {
   const box = h("div", { class: "formula wide", role: "group", "aria-label": "Equation" }, h("code", {}, form));
-  void desk.math.of(form).then((math) => {
+  void services.math.of(form).then((math) => {
     if (math === undefined) return;
     box.replaceChildren(math);
     if (box.parentElement) markScrollable(box.parentElement);
@@ -38,13 +38,13 @@ const numbersText = (line: WorkingLine): HTMLElement | undefined =>
     ? undefined
     : h("p", { class: "numbers" }, symbolOf(line) === undefined ? line.numbers : `= ${line.numbers}`);
 
-function stepItem(desk: PanelServices, node: WorkingNode): HTMLElement {
+function stepItem(services: PanelServices, node: WorkingNode): HTMLElement {
   const { line, below } = node;
   return h(
     "li",
     {},
     h("p", { class: "step-title" }, h("span", { class: "step-number" }, line.number), " ", titleOf(line)),
-    line.form === undefined ? undefined : formulaBox(desk, line.form),
+    line.form === undefined ? undefined : formulaBox(services, line.form),
     numbersText(line),
     resultText(node),
     line.source === "" ? undefined : h("p", { class: "quiet" }, line.source),
@@ -53,13 +53,13 @@ function stepItem(desk: PanelServices, node: WorkingNode): HTMLElement {
       : h(
           "ol",
           { class: "steps" },
-          below.map((inner) => stepItem(desk, inner)),
+          below.map((inner) => stepItem(services, inner)),
         ),
   );
 }
 
-/** All steps that were kept; it says how many are left out. */
-export function workingOf(desk: PanelServices, { nodes, left }: WorkingTree): HTMLElement {
+/** All kept steps, and how many were left out. */
+export function workingOf(services: PanelServices, { nodes, left }: WorkingTree): HTMLElement {
   if (nodes.length === 0)
     return h("p", { class: "quiet" }, "This function looks its answer up and has no steps to show.");
   return h(
@@ -69,7 +69,7 @@ export function workingOf(desk: PanelServices, { nodes, left }: WorkingTree): HT
     h(
       "ol",
       { class: "steps" },
-      nodes.map((node) => stepItem(desk, node)),
+      nodes.map((node) => stepItem(services, node)),
     ),
     left > 0 ? h("p", { class: "quiet" }, `${counted(left, "further step")} left out.`) : undefined,
   );

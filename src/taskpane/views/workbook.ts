@@ -1,4 +1,4 @@
-/** What can be done with the workbook as a whole: a copy for people without the add-in, and mending formulas. */
+/** Commands for the whole workbook: a copy for people without the add-in, and repair of formulas. */
 import { handOver, type HandOver } from "../../workbook/copy/handOver";
 import { mendFormulas, type Mending } from "../../workbook/mend/mend";
 import type { Address } from "../../workbook/port";
@@ -12,10 +12,10 @@ import { cellButtons } from "./cellButtons";
 import { publishedChecks } from "./publishedChecks";
 import { orCancelled, progressBox } from "./progressBox";
 
-/** Where a command's result stands: a live region, so that it is read out when it comes. */
+/** A live region for a command's result, which is read out when it appears. */
 const outcome = (): HTMLElement => h("div", { role: "status", class: "outcome" });
 
-/** Runs a command and says what came of it, why it failed, or that it was ended. */
+/** Runs a command and shows its result, why it failed, or that it was cancelled. */
 async function report(into: HTMLElement, work: () => Promise<readonly Child[]>): Promise<void> {
   try {
     replace(into, await work());
@@ -26,7 +26,7 @@ async function report(into: HTMLElement, work: () => Promise<readonly Child[]>):
   }
 }
 
-const handedText = ({ cells, ours, stale }: HandOver, where: string): readonly Child[] => [
+const copyText = ({ cells, ours, stale }: HandOver, where: string): readonly Child[] => [
   h(
     "p",
     {},
@@ -44,26 +44,29 @@ const handedText = ({ cells, ours, stale }: HandOver, where: string): readonly C
 
 const NO_USE = "No cell of this workbook uses these functions.";
 
-const handOverSection = (desk: PanelServices): HTMLElement => {
+const handOverSection = (services: PanelServices): HTMLElement => {
   const result = outcome();
   const going = h("div", { class: "going" });
   const run = async (): Promise<void> => {
     const ending = new AbortController();
-    const { root, tell, end } = progressBox(desk, {
+    const { root, tell, end } = progressBox(services, {
       what: "Making the copy",
       key: "hand over",
       cancel: () => ending.abort(),
       asked: true,
     });
-    const told = (done: number, total: number): void =>
+    const onProgress = (done: number, total: number): void =>
       tell({ done, total, text: `${String(done)} of ${counted(total, "formula")}` });
     const work = async (): Promise<readonly Child[]> => {
       const { signal } = ending;
-      const copy = await orCancelled(handOver(desk.workbook, desk.engine, { signal, tell: told }), signal);
+      const copy = await orCancelled(
+        handOver(services.workbook, services.engine, { signal, tell: onProgress }),
+        signal,
+      );
       if (copy === undefined) return [h("p", {}, NO_USE)];
-      // What is being written is written to its end.
+      // Writing can't be cancelled.
       replace(going, h("p", { class: "quiet" }, "Writing the copy…"));
-      return handedText(copy, await desk.workbook.handOver(copy));
+      return copyText(copy, await services.workbook.handOver(copy));
     };
     replace(result);
     replace(going, root);
@@ -72,7 +75,7 @@ const handOverSection = (desk: PanelServices): HTMLElement => {
     replace(going);
   };
   const where =
-    desk.workbook.host === "excel" ? "New sheets of this workbook hold the copy." : "The copy is saved as a file.";
+    services.workbook.host === "excel" ? "New sheets of this workbook hold the copy." : "The copy is saved as a file.";
   return h(
     "section",
     { "aria-labelledby": "hand-over-title" },
@@ -89,10 +92,10 @@ const handOverSection = (desk: PanelServices): HTMLElement => {
   );
 };
 
-const cellsOf = (desk: PanelServices, cells: readonly Address[], key: string): Child =>
-  cells.length === 0 ? undefined : cellButtons(desk, cells, key);
+const cellsOf = (services: PanelServices, cells: readonly Address[], key: string): Child =>
+  cells.length === 0 ? undefined : cellButtons(services, cells, key);
 
-const mendedText = (desk: PanelServices, { mended, failing, protectedSheets }: Mending): readonly Child[] => [
+const mendedText = (services: PanelServices, { mended, failing, protectedSheets }: Mending): readonly Child[] => [
   h(
     "p",
     {},
@@ -100,12 +103,12 @@ const mendedText = (desk: PanelServices, { mended, failing, protectedSheets }: M
       ? "No formula needs mending."
       : `${counted(mended.length, "formula")} mended.`,
   ),
-  cellsOf(desk, mended, "mended"),
+  cellsOf(services, mended, "mended"),
   failing.length === 0
     ? undefined
     : [
         h("p", { class: "fault" }, "Still #NAME?: something else in these formulas isn't known here."),
-        cellsOf(desk, failing, "failing still"),
+        cellsOf(services, failing, "failing still"),
       ],
   protectedSheets.length === 0
     ? undefined
@@ -119,11 +122,13 @@ const mendedText = (desk: PanelServices, { mended, failing, protectedSheets }: M
       ],
 ];
 
-const mendSection = (desk: PanelServices): HTMLElement => {
+const mendSection = (services: PanelServices): HTMLElement => {
   const result = outcome();
   const run = async (): Promise<void> => {
     replace(result, h("p", { class: "quiet" }, "Looking through the formulas…"));
-    await report(result, async () => mendedText(desk, await mendFormulas(desk.workbook, desk.engine.known)));
+    await report(result, async () =>
+      mendedText(services, await mendFormulas(services.workbook, services.engine.known)),
+    );
   };
   return h(
     "section",
@@ -132,8 +137,8 @@ const mendSection = (desk: PanelServices): HTMLElement => {
     h(
       "p",
       {},
-      "Cells that show #NAME? because the add-in was missing, or whose formulas name a lost book before a function, are " +
-        "written again.",
+      "Repairs formulas that show #NAME? because the add-in was missing, or that have the name of a lost book before a " +
+        "function.",
     ),
     h("p", { class: "actions" }, action("Mend formulas", run, { key: "mend" })),
     result,
@@ -141,14 +146,14 @@ const mendSection = (desk: PanelServices): HTMLElement => {
 };
 
 /** The view of commands on the whole workbook. */
-export function workbookView(desk: PanelServices): View {
+export function workbookView(services: PanelServices): View {
   const root = h(
     "div",
     { class: "view" },
     h("h2", { tabindex: -1 }, "Workbook"),
-    handOverSection(desk),
-    mendSection(desk),
-    publishedChecks(desk),
+    handOverSection(services),
+    mendSection(services),
+    publishedChecks(services),
   );
   return { root, show: () => undefined, hide: () => undefined };
 }

@@ -1,4 +1,4 @@
-/** Finds the cells that lose their values where our functions are missing: ours, and all whose formulas rely on them. */
+/** Finds the cells that lose their values without our functions: those that call them, and all that depend on those. */
 import type { Address, Area, CellValue, ReferenceText, Workbook } from "../port";
 import { mentionsUs, walkTree } from "../reader/calls";
 import { plainName } from "../reader/evaluate";
@@ -15,14 +15,14 @@ export interface FormulaCell {
 }
 
 export interface DependentCell extends FormulaCell {
-  /** Everything that the formula fills: its own cell and what it spills. */
+  /** Everything that the formula fills: its own cell and its spill. */
   readonly area: Area;
 }
 
-/** What a formula refers to; undefined where that can't be told from its text. */
+/** What a formula refers to; undefined if its text doesn't show it. */
 type Reach = readonly ReferenceText[] | undefined;
 
-/** Functions that make references out of texts and numbers. */
+/** Functions that build references from texts and numbers. */
 const UNTRACEABLE = new Set(["INDIRECT", "OFFSET"]);
 
 function reachOf({ address, formula }: FormulaCell): Reach {
@@ -46,13 +46,13 @@ const plainArea = ({ text, from }: ReferenceText): Area | undefined => {
   return { sheet: meaning.sheet ?? from.sheet, ...meaning.area };
 };
 
-/** The areas that each formula refers to, in one round trip; undefined where one of them isn't known. */
+/** The areas that each formula refers to, in one round trip; undefined if one of them isn't known. */
 async function areasOf(book: Workbook, reaches: readonly Reach[]): Promise<readonly (readonly Area[] | undefined)[]> {
   const asked = reaches.flatMap((reach) => (reach ?? []).filter((one) => plainArea(one) === undefined));
   const answers = asked.length === 0 ? [] : await book.resolve(asked);
-  const told = new Map(asked.map((one, at) => [one, answers[at]] as const));
+  const resolved = new Map(asked.map((one, at) => [one, answers[at]] as const));
   return reaches.map((reach) => {
-    const areas = reach?.map((one) => plainArea(one) ?? told.get(one));
+    const areas = reach?.map((one) => plainArea(one) ?? resolved.get(one));
     return areas?.every((area) => area !== undefined) === true ? areas : undefined;
   });
 }
@@ -92,7 +92,7 @@ function marks(): Marked {
 
 const alone = ({ address }: FormulaCell): Area => ({ ...address, rows: 1, columns: 1 });
 
-/** What formulas fill: a spill where there is one. */
+/** The areas that formulas fill: the spill, if there is one. */
 async function filled(book: Workbook, cells: readonly FormulaCell[]): Promise<readonly Area[]> {
   const spills = await book.resolve(cells.map((cell) => ({ text: `${cellsText(alone(cell))}#`, from: cell.address })));
   return cells.map((cell, at) => spills[at] ?? alone(cell));
@@ -113,8 +113,8 @@ async function formulaCells(book: Workbook): Promise<readonly FormulaCell[]> {
 }
 
 /**
- * All cells of the workbook that use us or rely on such a cell, sheet by sheet, row by row. A formula whose references can't
- * be told is counted as relying on us: its value is kept rather than lost. None where no cell uses us.
+ * All cells of the workbook that use us or depend on such a cell, sheet by sheet, row by row. A formula with unknown
+ * references counts as dependent: its value is kept rather than lost. Empty if no cell uses us.
  */
 export async function dependentCells(book: Workbook): Promise<readonly DependentCell[]> {
   const cells = await formulaCells(book);

@@ -1,6 +1,6 @@
 /**
  * A copy of a workbook's calculation for people without the add-in: values in place of every formula that needs us, and a
- * record of what stood there. The workbook itself is only read.
+ * record of those formulas. The workbook itself is only read.
  */
 import type { SheetCell, StarterSheet } from "../../sheets/sheet";
 import type { Area, CellValue, HandOverCopy, ValueArea, Workbook } from "../port";
@@ -11,10 +11,10 @@ import { dependentCells, type DependentCell } from "./dependents";
 import { timeSlices } from "../timeSlices";
 import { freeName } from "../starterCells";
 
-/** The calculation, and what it says of a call. */
+/** The calculation, and its description of a call. */
 export interface RecordingEngine extends Engine {
   describe: Describe;
-  /** The edition that every row of the record was made with. */
+  /** The edition that computed the record. */
   readonly edition: string;
 }
 
@@ -77,7 +77,7 @@ function recordSheet(edition: string, lines: readonly (readonly Content[])[]): S
   return {
     id: "record",
     name: "Record",
-    summary: "What stood behind the values.",
+    summary: "The formulas behind the values.",
     widths: RECORD_COLUMNS.map(([, width]) => width),
     cells: Object.fromEntries([...headCells(edition), ...body]),
     names: {},
@@ -98,8 +98,8 @@ const bySheet = (areas: readonly (readonly [string, ValueArea])[]): ReadonlyMap<
   return sheets;
 };
 
-/** The values that stand now in everything that the formulas fill. */
-async function handed(book: Workbook, cells: readonly DependentCell[]): Promise<ReturnType<typeof bySheet>> {
+/** The present values of everything that the formulas fill. */
+async function currentValues(book: Workbook, cells: readonly DependentCell[]): Promise<ReturnType<typeof bySheet>> {
   const tables = cells.filter(({ area }) => isTable(area));
   const blocks = tables.length === 0 ? [] : await book.read(tables.map(({ area }) => area));
   const values = new Map(tables.map((cell, at) => [cell, blocks[at]?.values] as const));
@@ -112,7 +112,7 @@ async function handed(book: Workbook, cells: readonly DependentCell[]): Promise<
   );
 }
 
-/** A log that holds nothing is of no use for reading arguments: what can't be read is told in the record. */
+/** Reads the calls of all cells; the record names an argument that can't be read. */
 const readingsOf = (
   book: Workbook,
   cells: readonly DependentCell[],
@@ -131,28 +131,28 @@ export interface HandOver extends HandOverCopy {
   readonly cells: number;
   /** How many of those hold calls of ours. */
   readonly ours: number;
-  /** Cells that hold something else than their formulas give now: their record would not fit their value. */
+  /** Cells whose value differs from what their formula gives now: their record would not match it. */
   readonly stale: number;
 }
 
 /**
- * @returns the copy; undefined where no cell of the workbook uses us
- * @throws ENDED where the signal ended it, also while the host was read
+ * @returns the copy; undefined if no cell of the workbook uses us
+ * @throws ENDED if the signal cancelled it, even during a read of the host
  */
 export async function handOver(
   book: Workbook,
   engine: RecordingEngine,
   recording: Recording = {},
 ): Promise<HandOver | undefined> {
-  const goesOn = timeSlices({}, recording.signal === undefined ? [] : [recording.signal]);
+  const nextSlice = timeSlices({}, recording.signal === undefined ? [] : [recording.signal]);
   const cells = await dependentCells(book);
-  await goesOn();
+  await nextSlice();
   if (cells.length === 0) return undefined;
   const readings = await readingsOf(book, cells, engine, recording);
   const lines = await recordLines(cells, readings, engine.describe, recording);
   const titles = (await book.sheets()).map(({ name }) => name);
-  const areas = await handed(book, cells);
-  await goesOn();
+  const areas = await currentValues(book, cells);
+  await nextSlice();
   const sheets = [...areas].map(([sheet, own]) => {
     const title = freeName(`${sheet.slice(0, LONGEST_COPIED)} values`, titles);
     titles.push(title);
@@ -167,5 +167,5 @@ export async function handOver(
   };
 }
 
-/** A sheet's name may be 31 characters long: so many are left before the word that marks a copy. */
+/** A sheet's name may have 31 characters: these remain for the original name before the word "values". */
 const LONGEST_COPIED = 24;

@@ -1,4 +1,4 @@
-/** The lines of a hand-over record: what stood in each cell, with inputs, method, sources and cautions. */
+/** The lines of a hand-over record: each cell's formula with inputs, method, sources and cautions. */
 import { resumeWhenReady } from "../pending";
 import { callKey } from "../scan/callMemo";
 import type { CellValue } from "../port";
@@ -9,7 +9,7 @@ import type { DependentCell } from "./dependents";
 import { timeSlices } from "../timeSlices";
 import { isMatrix, isOutcomeFault, type CellInput } from "../values";
 
-/** What a function says of one of its calls. */
+/** A function's description of one of its calls. */
 export interface Described {
   /** The function's sentence: the method. */
   readonly method: string;
@@ -23,11 +23,11 @@ export interface DescribedInput {
   readonly label: string;
   readonly value: string | number | boolean;
   readonly unit: string;
-  /** False where the default stands in. */
+  /** False if it is the default. */
   readonly given: boolean;
 }
 
-/** Throws `Awaited` where what is asked for comes later. */
+/** Throws `Pending` if the description isn't available yet. */
 export type Describe = (id: string, args: readonly CellInput[]) => Described | undefined;
 
 type Content = string | number | boolean;
@@ -35,7 +35,7 @@ type Content = string | number | boolean;
 /** Cell, formula, inputs, value, unit, method, source, cautions. */
 export type RecordLine = readonly [string, string, string, Content, string, string, string, string];
 
-/** More lines of a text than these make a row too high for a page: they go on in a row below. */
+/** More lines than these make a row too high for a page: the text continues in the row below. */
 const MOST_LINES = 22;
 /** Characters of a line in the column of inputs. */
 const LINE_LETTERS = 34;
@@ -50,7 +50,7 @@ const amount = (value: Content, unit: string): string => {
 
 const inputText = ({ label, value, unit }: DescribedInput): string => `${label}: ${amount(value, unit)}`;
 
-/** What was given, a line each; then the defaults that stood in. What was left out and has no default says nothing. */
+/** The given inputs, a line each, then the defaults used. An omitted input without a default has no line. */
 const inputLines = (inputs: readonly DescribedInput[]): readonly string[] => {
   const defaults = inputs.filter(({ given, value }) => !given && value !== "").map(inputText);
   return [
@@ -59,7 +59,7 @@ const inputLines = (inputs: readonly DescribedInput[]): readonly string[] => {
   ];
 };
 
-/** Lines in parts that fit a row each. */
+/** Splits lines into parts that each fit one row. */
 const parts = (lines: readonly string[]): readonly string[] => {
   const found: string[][] = [[]];
   let high = 0;
@@ -75,19 +75,19 @@ const parts = (lines: readonly string[]): readonly string[] => {
   return found.map((part) => part.join("\n"));
 };
 
-const rawOf = (args: readonly ReadArgument[]): readonly CellInput[] | undefined => {
+const rawArguments = (args: readonly ReadArgument[]): readonly CellInput[] | undefined => {
   const values = args.flatMap((argument) => ("value" in argument ? [argument.value] : []));
   return values.length === args.length ? values : undefined;
 };
 
-/** Why a call's inputs can't be told. */
-const untold = (args: readonly ReadArgument[]): readonly string[] =>
+/** Why a call's inputs are unknown. */
+const unknownInputs = (args: readonly ReadArgument[]): readonly string[] =>
   args.flatMap((argument) => {
     if ("unread" in argument) return [argument.unread];
     return "fault" in argument ? [String(shown(argument.fault))] : [];
   });
 
-/** What a call inside a larger formula gives. */
+/** The result of a call inside a larger formula. */
 const partText = ({ outcome }: ReadCall, unit: string): readonly string[] => {
   if (outcome === undefined) return [];
   if (isOutcomeFault(outcome)) return [`gives ${String(shown(outcome))}`];
@@ -95,7 +95,7 @@ const partText = ({ outcome }: ReadCall, unit: string): readonly string[] => {
   return isMatrix(value) ? [] : [`gives ${amount(shown(value), unit)}`];
 };
 
-/** What a cell holds: of a table its place in the copy. */
+/** A cell's value; of a table its place in the copy. */
 const held = ({ area, value }: DependentCell): Content =>
   area.rows * area.columns > 1 ? `table in ${cellsText(area)}` : shown(value);
 
@@ -110,24 +110,29 @@ const unitText = (cell: DependentCell, call: ReadCall, unit: string): string => 
 
 interface Recorder {
   readonly describe: Describe;
-  /** Where a call with the same arguments was told in full. */
-  readonly told: Map<string, string>;
+  /** The cell with the full record of a call, by function and arguments. */
+  readonly recorded: Map<string, string>;
 }
 
-/** A call's lines; a call that was told in full before is only referred to. */
-function callLines(cell: DependentCell, call: ReadCall, first: boolean, { describe, told }: Recorder): RecordLine[] {
-  const raw = rawOf(call.args);
+/** A call's lines; an equal call above is only referred to. */
+function callLines(
+  cell: DependentCell,
+  call: ReadCall,
+  first: boolean,
+  { describe, recorded }: Recorder,
+): RecordLine[] {
+  const raw = rawArguments(call.args);
   const key = raw && callKey(call.id, raw);
-  const before = key === undefined ? undefined : told.get(key);
+  const before = key === undefined ? undefined : recorded.get(key);
   const own = raw && describe(call.id, raw);
-  if (key !== undefined && before === undefined) told.set(key, addressText(cell.address));
+  if (key !== undefined && before === undefined) recorded.set(key, addressText(cell.address));
   const unit = own?.unit ?? "";
   const inputs =
-    before !== undefined ? [`as ${before}`] : own === undefined ? untold(call.args) : inputLines(own.inputs);
+    before !== undefined ? [`as ${before}`] : own === undefined ? unknownInputs(call.args) : inputLines(own.inputs);
   const [top = "", ...below] = parts([...inputs, ...(call.whole ? [] : partText(call, unit))]);
   const cautions =
     before === undefined ? (own?.cautions ?? []).map(({ severity, text }) => `${severity}: ${text}`) : [];
-  const stale = call.stale ? ["Out of date: the formula gives something else now than the cell holds."] : [];
+  const stale = call.stale ? ["Out of date: the formula now gives another value than the cell holds."] : [];
   return [
     [
       first ? addressText(cell.address) : "",
@@ -143,7 +148,7 @@ function callLines(cell: DependentCell, call: ReadCall, first: boolean, { descri
   ];
 }
 
-const reliantLine = (cell: DependentCell): RecordLine => [
+const dependentLine = (cell: DependentCell): RecordLine => [
   addressText(cell.address),
   cell.formula,
   "",
@@ -154,15 +159,15 @@ const reliantLine = (cell: DependentCell): RecordLine => [
   "",
 ];
 
-/** Is told how many cells have their lines. */
+/** Options of a caller that waits for the record; `tell` reports how many cells are done. */
 export interface Recording {
   readonly signal?: AbortSignal | undefined;
   tell?(done: number, of: number): void;
 }
 
 /**
- * Cells with calls of ours first, a line or more for each call; then those that rely on them.
- * @param recording `signal` ends the work on calls whose descriptions are awaited
+ * Lines for the cells with calls of ours, one or more for each call; then for the cells that depend on them.
+ * @param recording `signal` cancels the work on pending descriptions
  */
 export async function recordLines(
   cells: readonly DependentCell[],
@@ -170,7 +175,7 @@ export async function recordLines(
   describe: Describe,
   { signal, tell }: Recording = {},
 ): Promise<readonly RecordLine[]> {
-  const recorder: Recorder = { describe, told: new Map() };
+  const recorder: Recorder = { describe, recorded: new Map() };
   const lines: RecordLine[] = [];
   const pause = timeSlices({}, signal === undefined ? [] : [signal]);
   for (const [at, cell] of cells.entries()) {
@@ -180,5 +185,5 @@ export async function recordLines(
       lines.push(...(await resumeWhenReady(() => callLines(cell, call, place === 0, recorder), { signal })));
   }
   const others = cells.filter((_, at) => (readings[at]?.calls.length ?? 0) === 0);
-  return [...lines, ...others.map(reliantLine)];
+  return [...lines, ...others.map(dependentLine)];
 }

@@ -8,7 +8,7 @@ const SENTENCES: Readonly<Record<string, string>> = {
   ItemNotFound: "a sheet, name or table that was asked for is not in this workbook",
   ItemAlreadyExists: "the workbook has a thing of that name already",
   InvalidArgument: "Excel refused a value, a formula or an address",
-  RequestAborted: "Excel broke off: try again",
+  RequestAborted: "Excel stopped: try again",
 };
 
 const codeOf = (error: unknown): string =>

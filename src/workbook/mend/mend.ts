@@ -1,7 +1,6 @@
 /**
- * Mends formulas that lost their functions. Where an add-in is missing, a workbook keeps its calls as
- * `_xldudf_WARMBACK_…`, other add-ins may put a lost book before them (`[2]!`, `Book.xla!`), and a cell stays `#NAME?` until
- * its formula is written again.
+ * Repairs formulas that lost their functions. Without the add-in a workbook keeps its calls as `_xldudf_WARMBACK_…`, other
+ * add-ins may put a lost book before them (`[2]!`, `Book.xla!`), and a cell stays `#NAME?` until its formula is rewritten.
  */
 import type { Address, CellValue, CellWrite, Workbook } from "../port";
 import { isCellFault } from "../port";
@@ -12,7 +11,7 @@ import { isRefusal, tokens, type Token } from "../reader/tokens";
 /** What files put before a name they don't know. */
 const PREFIXES = /^(?:_xlfn\.|_xlws\.|_xludf\.)+/i;
 
-/** A call's name as it must be typed; undefined where the token calls none of ours, or does so properly already. */
+/** The correct name of a broken call; undefined if the token calls none of ours, or is correct already. */
 function mendedName({ kind, text }: Token, known: ReadonlySet<string>): string | undefined {
   if (kind !== "function") return undefined;
   const bare = text.slice(text.lastIndexOf("!") + 1).replace(PREFIXES, "");
@@ -21,7 +20,7 @@ function mendedName({ kind, text }: Token, known: ReadonlySet<string>): string |
   return proper === undefined || proper === text.toUpperCase() ? undefined : proper;
 }
 
-/** The formula with every broken call of ours mended; the same text where there is none. Quoted texts stay as they are. */
+/** The formula with every broken call of ours repaired; quoted texts don't change. */
 export function mendFormula(formula: string, known: ReadonlySet<string>): string {
   if (!mentionsUs(formula)) return formula;
   const found = tokens(formula);
@@ -46,15 +45,15 @@ const callsUs = (formula: string, known: ReadonlySet<string>): boolean => {
 const isNameless = (value: CellValue): boolean => isCellFault(value) && value.error === "#NAME?";
 
 export interface Mending {
-  /** Cells whose formulas were written again. */
+  /** Cells whose formulas were rewritten. */
   readonly mended: readonly Address[];
   /** Those of them that still show #NAME?: something else in the formula isn't known. */
   readonly failing: readonly Address[];
-  /** Sheets that hold such cells but can't be written to, with how many. */
+  /** Sheets with such cells that are protected, and how many cells. */
   readonly protectedSheets: readonly { readonly sheet: string; readonly cells: number }[];
 }
 
-/** The cells of a sheet to write again. */
+/** The cells of a sheet to rewrite. */
 async function broken(book: Workbook, sheet: string, known: ReadonlySet<string>): Promise<readonly CellWrite[]> {
   const found: CellWrite[] = [];
   for (const { area, formulas, values } of await readSheet(book, sheet))
@@ -74,7 +73,7 @@ async function stillFailing(book: Workbook, cells: readonly Address[]): Promise<
   return cells.filter((_, at) => isNameless(blocks[at]?.values[0]?.[0] ?? null));
 }
 
-/** Mends the whole workbook with one writing, which is one undo step where the host has such. */
+/** Repairs the whole workbook in one write, which is one undo step if the host supports that. */
 export async function mendFormulas(book: Workbook, known: ReadonlySet<string>): Promise<Mending> {
   const writes: CellWrite[] = [];
   const protectedSheets: { sheet: string; cells: number }[] = [];

@@ -1,4 +1,4 @@
-/** The few built-in functions that this reader works out itself, as Excel documents them. */
+/** The few built-in functions that this reader evaluates itself, as Excel documents them. */
 import { isCellFault } from "../port";
 import type { CellFault, CellValue } from "../port";
 import { isMatrix, matrixOf, topLeft } from "../values";
@@ -21,7 +21,7 @@ function one(argument: Tree | undefined, value: (argument: Tree) => Operand): Ce
   return isOne(answer) ? topLeft(answer) : UNREADABLE;
 }
 
-/** IF(condition, then, [else]): only the branch taken is worked out; an empty branch is 0, a missing one FALSE. */
+/** IF(condition, then, [else]): only the chosen branch is evaluated; an empty branch is 0, a missing one FALSE. */
 const choose: BuiltIn = (args, value) => {
   if (args.length < 2 || args.length > 3) return UNREADABLE;
   const cell = one(args[0], value);
@@ -32,7 +32,7 @@ const choose: BuiltIn = (args, value) => {
   return branch.kind === "omitted" ? 0 : value(branch);
 };
 
-/** IFERROR(value, instead), cell by cell. What a blank becomes differs between hosts: not read. */
+/** IFERROR(value, instead), cell by cell. Hosts differ in the result for a blank: unsupported. */
 const orElse: BuiltIn = (args, value) => {
   const [first, second] = args;
   if (first === undefined || second === undefined || args.length > 2) return UNREADABLE;

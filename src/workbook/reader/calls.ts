@@ -16,13 +16,13 @@ export interface FormulaCall extends TextSpan {
   /** The call is the whole formula: a leading @, + or brackets don't count. */
   readonly whole: boolean;
   readonly tree: CallTree;
-  /** The names that stand around the call. */
+  /** The names in scope around the call. */
   readonly scope: Scope | undefined;
 }
 
 /**
  * The id that a function's name calls: `warmback.pipe.headloss`, or `_xldudf_WARMBACK_PIPE_HEADLOSS` as files store it
- * (also behind a lost add-in's `[2]!`); undefined where it isn't one of `known`.
+ * (also after a lost add-in's `[2]!`); undefined if it isn't one of `known`.
  */
 export function ourId(name: string, known: ReadonlySet<string>): string | undefined {
   const usual = name.startsWith(`${NAMESPACE}.`) ? name.slice(NAMESPACE.length + 1) : "";
@@ -36,14 +36,14 @@ export function ourId(name: string, known: ReadonlySet<string>): string | undefi
 /** Whether a formula may hold a call of ours: a cheap look before parsing. */
 export const mentionsUs = (formula: string): boolean => formula.startsWith("=") && /warmback[._]/i.test(formula);
 
-/** The call that is the whole formula, whoever's it is. */
+/** The call that is the whole formula, ours or not. */
 export function wholeCall(tree: Tree): CallTree | undefined {
   if (tree.kind === "call") return tree;
   if (tree.kind === "group" || (tree.kind === "sign" && tree.sign !== "-")) return wholeCall(tree.of);
   return undefined;
 }
 
-/** Calls back for every node with the scope that it stands in. */
+/** Calls `visit` for every node with its scope. */
 export function walkTree(tree: Tree, visit: (tree: Tree, scope: Scope | undefined) => void, scope?: Scope): void {
   visit(tree, scope);
   if (tree.kind === "call") walkCall(tree, visit, scope);
@@ -69,7 +69,7 @@ function walkCall(
   });
 }
 
-/** Our calls in a parsed formula, in the order in which they begin. */
+/** Our calls in a parsed formula, by their start. */
 export function sitesIn(tree: Tree, known: ReadonlySet<string>): readonly FormulaCall[] {
   const whole = wholeCall(tree);
   const sites: FormulaCall[] = [];
@@ -82,7 +82,7 @@ export function sitesIn(tree: Tree, known: ReadonlySet<string>): readonly Formul
   return sites;
 }
 
-/** Our calls in a formula's text; none where it can't be parsed. */
+/** Our calls in a formula's text; none if it can't be parsed. */
 export function readCalls(formula: string, known: ReadonlySet<string>): readonly FormulaCall[] {
   if (!mentionsUs(formula)) return [];
   const tree = parse(formula);

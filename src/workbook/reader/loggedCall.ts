@@ -1,4 +1,4 @@
-/** Looks for the one call of this session that a cell's call must have been. */
+/** Finds the one call of this session that a cell's call must be. */
 import type { SessionLog, LoggedCall } from "../callLog";
 import { sameCell, sameValue, topLeft, valueOf } from "../values";
 import type { CellInput } from "../values";
@@ -17,8 +17,8 @@ const sameArguments = (a: readonly CellInput[], b: readonly CellInput[]): boolea
 };
 
 /**
- * The one logged call that agrees with every argument that was read and, where the call is the whole formula, with the
- * cell's value. The same call made again counts once; two different ones mean no answer.
+ * The one logged call that agrees with every known argument and, if the call is the whole formula, with the cell's value.
+ * Repeated equal calls count once; two different ones mean no answer.
  */
 export function loggedCall(
   log: SessionLog,

@@ -1,6 +1,6 @@
 /**
- * Excel's operators over values and matrices. Where a result hangs on the user's locale or on Excel's own rounding of
- * a comparison, the answer is `unread` rather than a guess.
+ * Excel's operators on values and matrices. If a result depends on the user's locale or on how Excel rounds a comparison,
+ * the answer is `unread` rather than a guess.
  */
 import { isCellFault } from "../port";
 import type { CellFault, CellValue } from "../port";
@@ -24,10 +24,10 @@ export const fault = (error: string): CellFault => ({ error });
 
 const EXPRESSION = "is an expression we can't read: put it in its own cell to see its working";
 
-/** The general reason: somewhere in it stands something outside this reader's small set. */
+/** The general reason: it contains something that this reader doesn't support. */
 export const UNREADABLE = unsupported(EXPRESSION);
 
-/** A number from a cell: blank is 0, a boolean 1 or 0; text only where no locale can read it differently. */
+/** A number from a cell: blank is 0, a boolean 1 or 0; text only if every locale reads it alike. */
 export function toNumber(cell: CellValue): number | CellFault | Unsupported {
   if (typeof cell === "number") return cell;
   if (cell === null) return 0;
@@ -79,7 +79,7 @@ const rank = (cell: CellValue): number => (typeof cell === "number" ? 0 : typeof
 const filled = (cell: CellValue, other: CellValue): CellValue =>
   cell !== null ? cell : typeof other === "string" ? "" : typeof other === "boolean" ? false : 0;
 
-/** Below 0, 0 or above 0 as `a` stands to `b` in Excel's order: numbers, texts without case, booleans. */
+/** Compares in Excel's order (numbers, texts without case, booleans): below 0 if `a` comes first, 0 if equal. */
 function order(left: CellValue, right: CellValue): number | Unsupported {
   const a = filled(left, right);
   const b = filled(right, left);
@@ -90,7 +90,7 @@ function order(left: CellValue, right: CellValue): number | Unsupported {
   return near && Number(x.toPrecision(15)) === Number(y.toPrecision(15)) ? UNREADABLE : x - y;
 }
 
-/** Sorting other than plain letters and digits is the locale's affair. */
+/** Only plain letters and digits sort alike in every locale. */
 function textOrder(a: string, b: string): number | Unsupported {
   if (a === b) return 0;
   const plain = /^[a-z0-9]*$/;

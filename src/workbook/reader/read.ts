@@ -1,4 +1,4 @@
-/** Reads what our calls in cells were given and checks that the cells still hold what those calls give. */
+/** Reads the arguments of our calls in cells and checks that the cells still hold the results. */
 import type { Address, CellFault, CellValue, ReferenceText, Workbook } from "../port";
 import { isCellFault } from "../port";
 import { resumeWhenReady, type WaitOptions } from "../pending";
@@ -20,7 +20,7 @@ import type { FormulaRefusal } from "./tokens";
 import { parse } from "./tree";
 import type { CallTree, Tree } from "./tree";
 
-/** A cell to read; `spill` is the whole of what it spills, where the host told. */
+/** A cell to read; `spill` is its whole spill, if known. */
 export interface CellToRead {
   readonly address: Address;
   readonly formula: string;
@@ -31,12 +31,12 @@ export interface CellToRead {
 /** The calculation, and the calls that it made in this session. */
 export interface Engine {
   readonly known: ReadonlySet<string>;
-  /** What a call gives; throws `Awaited` where that comes later. */
+  /** The result of a call; throws `Pending` if it isn't available yet. */
   call(id: string, args: readonly CellInput[]): CellOutcome;
   readonly log: SessionLog;
 }
 
-/** An argument's raw value, the error that stands in its place, or a sentence that says why it can't be read. */
+/** An argument's raw value, its error, or a sentence that says why it can't be read. */
 export type ReadArgument = { readonly value: CellInput } | { readonly fault: CellFault } | { readonly unread: string };
 
 export interface ReadCall {
@@ -45,9 +45,9 @@ export interface ReadCall {
   readonly end: number;
   readonly whole: boolean;
   readonly args: readonly ReadArgument[];
-  /** What the call gives now; missing where an argument can't be read. */
+  /** The call's present result; missing if an argument can't be read. */
   readonly outcome?: CellOutcome;
-  /** The cell holds something else than its formula gives now. */
+  /** The cell's value differs from what its formula gives now. */
   readonly stale: boolean;
 }
 
@@ -75,7 +75,7 @@ export function prepare(cell: CellToRead, known: ReadonlySet<string>): Prepared 
   return { cell, tree, sites: isRefusal(tree) ? [] : sitesIn(tree, known) };
 }
 
-/** The references that must be had before a prepared cell can be read. */
+/** The references that a prepared cell needs before it can be read. */
 export function wantedBy({ cell, tree, sites }: Prepared): readonly ReferenceText[] {
   const wanted: ReferenceText[] = [];
   if (isRefusal(tree) || sites.length === 0) return wanted;
@@ -95,7 +95,7 @@ interface Worked {
   readonly fromLog: boolean;
 }
 
-/** One of our calls: evaluated where all arguments are known, else looked for in the log. */
+/** One of our calls: evaluated if all arguments are known, else searched in the log. */
 function work(node: CallTree, id: string, args: readonly Operand[], { cell, tree }: Prepared, engine: Engine): Worked {
   if (!args.some(isUnsupported)) {
     const values = args as readonly Value[];
@@ -117,18 +117,18 @@ function argument(answer: Operand, at: number): ReadArgument {
   return bad === undefined ? { value: value as CellInput } : { fault: bad };
 }
 
-/** Values that a host shows while it works, or when it had no room: nothing to compare with. */
+/** Values that a host shows while it calculates or can't spill: nothing to compare. */
 const isPassing = (value: CellValue): boolean =>
   isCellFault(value) && ["#BUSY!", "#GETTING_DATA", "#SPILL!", "#CONNECT!"].includes(value.error);
 
-/** Whether the cell holds what its formula gives; undefined where that can't be said. */
+/** Whether the cell holds the result of its formula; undefined if unknown. */
 function holds(answer: Operand, cell: CellToRead): boolean | undefined {
   if (isUnsupported(answer) || isPassing(cell.value)) return undefined;
   if (cell.spill !== undefined && isMatrix(answer)) return sameValue(answer, cell.spill);
   return sameCell(topLeft(answer), cell.value);
 }
 
-/** Reads one prepared cell whose references have come. */
+/** Reads one prepared cell whose references are loaded. */
 export function readOne(prepared: Prepared, resolved: Resolved, engine: Engine): Reading {
   const { cell, tree, sites } = prepared;
   const { address, formula } = cell;
@@ -147,7 +147,7 @@ export function readOne(prepared: Prepared, resolved: Resolved, engine: Engine):
   };
   const agreed = holds(evaluateTree(tree, around), cell);
   for (const site of sites) evaluateTree(site.tree, around, site.scope);
-  // A guess from the log that doesn't give the cell's value was no answer, and says nothing about the cell.
+  // A call from the log that doesn't give the cell's value was a wrong guess: it doesn't make the cell stale.
   const doubted = agreed === false && [...worked.values()].some(({ fromLog }) => fromLog);
   const stale = agreed === false && !doubted;
   const calls = sites.map((site) => readCall(site, worked.get(site.tree), stale, doubted));
@@ -163,7 +163,7 @@ function readCall(site: FormulaCall, done: Worked | undefined, stale: boolean, d
 }
 
 /**
- * Reads many cells with few round trips. Cells without a call of ours come back with no calls.
+ * Reads many cells with few round trips. Cells without a call of ours have no calls in the answer.
  */
 export async function readCells(
   book: Workbook,

@@ -1,4 +1,4 @@
-/** Brings the cells that formulas refer to, for many formulas at once: a few round trips however many there are. */
+/** Fetches the cells that formulas refer to, for many formulas at once, in a few round trips. */
 import type { Address, Area, Block, ReferenceText, Workbook } from "../port";
 import type { ValueMatrix } from "../values";
 import { fault, unsupported, UNREADABLE } from "./operators";
@@ -7,21 +7,21 @@ import { parseCells, parseReference } from "./reference";
 import { cellsOf, readSheet, valuesFrom } from "./sheets";
 import type { HeldSheets } from "./sheets";
 
-/** No argument of ours takes more. */
+/** No argument of ours may have more. */
 export const MOST_CELLS_READ = 40_000;
-/** More areas than this on one sheet are had cheaper by reading its used part. */
+/** With more areas than this on one sheet, reading its used part is cheaper. */
 const MANY_AREAS = 100;
 const LARGEST_SHEET = 500_000;
 
-/** Answers references once they were brought. */
+/** Answers references once they are loaded. */
 export interface Resolved {
   read(text: string, from: Address): Operand;
-  /** The one cell of an area that stands in the row or column of `from`: what a leading @ picks. */
+  /** The cell of an area in the row or column of `from`: the one that a leading @ picks. */
   meet(text: string, from: Address): Operand;
 }
 
 export interface References extends Resolved {
-  /** Fetches what these references mean and hold; what was brought before isn't asked for again. */
+  /** Fetches the areas and values of these references, except those already loaded. */
   bring(wanted: readonly ReferenceText[]): Promise<void>;
 }
 
@@ -35,20 +35,20 @@ const keyOf = (text: string, { sheet, row, column }: Address): string =>
 interface Store {
   readonly book: Workbook;
   readonly held: Map<string, readonly Block[]>;
-  /** Areas by reference; undefined where one means nothing here. */
+  /** Areas by reference; undefined for one without a meaning here. */
   readonly areas: Map<string, Area | undefined>;
-  /** Values of areas on sheets that aren't held. */
+  /** Values of areas on sheets that aren't loaded. */
   readonly values: Map<string, ValueMatrix>;
   names: ReadonlyMap<string, string> | undefined;
 }
 
-/** The sheet of that name as the workbook writes it. */
+/** The sheet of that name, spelled as in the workbook. */
 async function sheetNamed(store: Store, sheet: string): Promise<string | undefined> {
   store.names ??= new Map((await store.book.sheets()).map(({ name }) => [name.toLowerCase(), name]));
   return store.names.get(sheet.toLowerCase());
 }
 
-/** Finds areas: plain cells are worked out here, the host is asked for names, tables and spills. */
+/** Finds areas: plain cells from their text; names, tables and spills from the host. */
 async function find(store: Store, wanted: readonly ReferenceText[]): Promise<readonly Area[]> {
   const { areas, held, book } = store;
   const asked = new Map<string, ReferenceText>();
@@ -74,7 +74,7 @@ async function find(store: Store, wanted: readonly ReferenceText[]): Promise<rea
   return [...found, ...answers.filter((area) => area !== undefined)];
 }
 
-/** Reads areas that no held sheet has; a sheet with many of them is read whole and held. */
+/** Reads areas of sheets that aren't loaded; loads a sheet with many of them as a whole. */
 async function fetch({ book, held, values }: Store, areas: readonly Area[]): Promise<void> {
   const bySheet = new Map<string, Map<string, Area>>();
   for (const area of areas) {
@@ -111,7 +111,7 @@ function crossing(area: Area, from: Address): { readonly down: number; readonly 
   return inside && one ? { down, over } : undefined;
 }
 
-/** A store of what references mean and hold; `known` sheets aren't read again. */
+/** A store of the areas and values of references; `known` sheets aren't read again. */
 export function resolveFormulaReferences(book: Workbook, known: HeldSheets = new Map()): References {
   const store: Store = { book, held: new Map(known), areas: new Map(), values: new Map(), names: undefined };
   const read = (area: Area | undefined): Operand => {

@@ -4,7 +4,7 @@ import type { CallTree, Tree } from "./tree";
 export interface Scope {
   /** In capitals. */
   readonly name: string;
-  /** What it stands for; undefined for a LAMBDA's parameter, which has no single value. */
+  /** Its value; undefined for a LAMBDA's parameter, which has no single value. */
   readonly tree: Tree | undefined;
   /** The scope in which `tree` is read. */
   readonly within: Scope | undefined;
@@ -19,7 +19,7 @@ export function boundValue(scope: Scope | undefined, name: string): Scope | unde
 const nameOf = (tree: Tree | undefined, plain: (name: string) => string): string | undefined =>
   tree?.kind === "reference" ? plain(tree.text) : undefined;
 
-/** The scope of a LET's last argument; undefined where the call isn't a proper LET. */
+/** The scope of a LET's last argument; undefined if the call isn't a valid LET. */
 export function bind(call: CallTree, plain: (name: string) => string, outer: Scope | undefined): Scope | undefined {
   if (call.args.length < 3 || call.args.length % 2 === 0) return undefined;
   return bound(call, plain, outer, call.args.length - 1);

@@ -1,8 +1,8 @@
-/** Sheets as read: in blocks that a host can give at once. */
+/** Reads sheets in blocks that a host can return at once. */
 import type { Address, Area, Block, CellValue, Workbook } from "../port";
 import type { ValueMatrix } from "../values";
 
-/** The largest block that is asked of a host at once. */
+/** The largest block to request from a host at once. */
 export const BLOCK_CELLS = 50_000;
 
 /** Sheets that were read already: name → blocks, from the top down. */
@@ -20,7 +20,7 @@ export function blocksOf(area: Area): readonly Area[] {
   return blocks;
 }
 
-/** A sheet's used part, block by block; none where it is empty or missing. */
+/** A sheet's used part, block by block; none if it is empty or missing. */
 export async function readSheet(book: Workbook, sheet: string): Promise<readonly Block[]> {
   const used = await book.used(sheet);
   const blocks: Block[] = [];
@@ -31,7 +31,7 @@ export async function readSheet(book: Workbook, sheet: string): Promise<readonly
 const oneFrom = (block: Block | undefined, { row, column }: Omit<Address, "sheet">): CellValue =>
   block?.values[row - block.area.row]?.[column - block.area.column] ?? null;
 
-/** An area's values out of a sheet's blocks; what lies outside its used part is blank. */
+/** An area's values from a sheet's blocks; cells outside its used part are blank. */
 export function valuesFrom(blocks: readonly Block[], area: Omit<Area, "sheet">): ValueMatrix {
   const rows: CellValue[][] = [];
   for (let row = area.row; row < area.row + area.rows; row++) {

@@ -1,6 +1,6 @@
 /**
  * Cuts a locale-free (en-US) formula into tokens. A reference is one token: sheet, cells or name, brackets and `#`
- * together. Nothing throws: text that isn't a formula is answered with a refusal.
+ * together. Never throws: returns a refusal for a text that isn't a formula.
  */
 
 export type TokenKind =
@@ -12,7 +12,7 @@ export interface Token {
   readonly text: string;
   readonly start: number;
   readonly end: number;
-  /** White space stands before it: between two references that means their intersection. */
+  /** White space precedes it: between two references that means their intersection. */
   readonly spaced: boolean;
 }
 
@@ -24,7 +24,7 @@ export interface FormulaRefusal {
 
 export const isRefusal = (answer: object): answer is FormulaRefusal => "why" in answer;
 
-/** Excel takes no longer formula. */
+/** Excel's limit for a formula. */
 export const LONGEST_FORMULA = 8_192;
 
 const SPACE = /[ \t\r\n\u00a0]+/y;
@@ -62,7 +62,7 @@ function bracketEnd(formula: string, at: number): number | undefined {
   return undefined;
 }
 
-/** The end of a name with its table part, or of a table part alone; undefined where none begins here. */
+/** The end of a name with its table part, or of a table part alone; undefined if none begins here. */
 function nameEnd(formula: string, at: number): number | undefined {
   const end = at + (match(PLAIN_NAME, formula, at) ?? match(NAME, formula, at) ?? "").length;
   return formula[end] === "[" ? bracketEnd(formula, end) : end > at ? end : undefined;
@@ -89,7 +89,7 @@ function word(formula: string, at: number): { kind: "reference" | "function" | "
 const brokenCells = (formula: string, body: number, at: number): string | undefined =>
   body > at ? match(/#REF!/iy, formula, body) : undefined;
 
-/** What a first character decides alone; every other one begins a word. */
+/** Tokens that their first character decides; any other character begins a word. */
 function single(first: string): readonly [TokenKind, RegExp] | undefined {
   if ("(){},;".includes(first)) return [first as TokenKind, MARK];
   if ("<>-+*/^&=%@:".includes(first)) return ["operator", OPERATOR];

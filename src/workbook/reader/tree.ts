@@ -1,8 +1,8 @@
-/** Parses a formula into a small tree and prints it again. */
+/** Parses a formula into a small tree. */
 import { isRefusal, tokens } from "./tokens";
 import type { FormulaRefusal, Token } from "./tokens";
 
-/** Where a node stands in the formula, "=" counted; `end` is the place after it. */
+/** The place of a node in the formula, with "=" counted; `end` is the place after it. */
 export interface TextSpan {
   readonly start: number;
   readonly end: number;
@@ -130,7 +130,7 @@ function ranges(state: State): Parsed {
 
 function primary(state: State): Parsed {
   const token = peek(state);
-  if (token === undefined) return refuse(state, "ends where a value should stand");
+  if (token === undefined) return refuse(state, "ends where a value is expected");
   state.at++;
   const span = { start: token.start, end: token.end };
   if (token.kind === "number") return numberLeaf(token.text, span);
@@ -142,7 +142,7 @@ function primary(state: State): Parsed {
   if (token.kind === "(") return group(state, token);
   if (token.kind === "{") return array(state, token);
   state.at--;
-  return refuse(state, `a value should stand where ${token.text} stands`);
+  return refuse(state, `a value is expected in place of ${token.text}`);
 }
 
 function numberLeaf(text: string, span: TextSpan): Parsed {
@@ -204,7 +204,7 @@ function array(state: State, open: Token): Parsed {
   return typeof end === "number" ? { kind: "array", rows, start: open.start, end } : end;
 }
 
-/** A constant inside an array: a sign may stand before a number, nothing else may. */
+/** A constant inside an array: a number may have a sign, nothing else may. */
 function constant(state: State): Parsed {
   const sign = isNext(state, "operator", "-") || isNext(state, "operator", "+") ? peek(state) : undefined;
   if (sign !== undefined) state.at++;
@@ -215,12 +215,12 @@ function constant(state: State): Parsed {
   return { kind: "sign", sign: sign.text as Sign, of: leaf, start: sign.start, end: leaf.end };
 }
 
-/** The tree of a formula ("=" in front or not), or why there is none. Never throws. */
+/** The tree of a formula (with or without "="), or why there is none. Never throws. */
 export function parse(formula: string): Tree | FormulaRefusal {
   const found = tokens(formula);
   if (!Array.isArray(found)) return found as FormulaRefusal;
   const state: State = { tokens: found as readonly Token[], length: formula.length, at: 0, depth: 0, operators: 0 };
   const tree = expression(state);
   if (isRefusal(tree) || state.at === state.tokens.length) return tree;
-  return refuse(state, `nothing may follow where ${peek(state)?.text ?? ""} stands`);
+  return refuse(state, `${peek(state)?.text ?? ""} is not expected there`);
 }

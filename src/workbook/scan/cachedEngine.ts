@@ -1,21 +1,21 @@
-/** The calculation as a scan uses it: equal calls are worked out once, and so are their cautions. */
+/** The calculation as a scan uses it: equal calls and their cautions are computed once. */
 import type { SessionLog } from "../callLog";
 import { callKey, memo } from "./callMemo";
 import type { ReadCall } from "../reader/read";
 import type { RaisedCautionText } from "./report";
 import type { CellOutcome, CellInput } from "../values";
 
-/** Both may throw `Awaited`. */
+/** `call` and `cautionsOf` may throw `Pending`. */
 export interface CautionEngine {
   readonly known: ReadonlySet<string>;
   readonly log: SessionLog;
   call(id: string, args: readonly CellInput[]): CellOutcome;
   cautionsOf(id: string, args: readonly CellInput[]): readonly RaisedCautionText[];
-  /** Functions that take long come last. */
+  /** Functions that take long: the scan leaves them for last. */
   heavy?(id: string): boolean;
 }
 
-/** The raw arguments of a call that was made; undefined where one is an error or can't be read. */
+/** The raw arguments of a call; undefined if one is an error or can't be read. */
 function rawArguments({ args }: ReadCall): readonly CellInput[] | undefined {
   const values: CellInput[] = [];
   for (const argument of args) {
@@ -25,7 +25,7 @@ function rawArguments({ args }: ReadCall): readonly CellInput[] | undefined {
   return values;
 }
 
-/** An engine that works equal calls out once. A caution hangs on the outcome that was made for its call. */
+/** An engine that computes equal calls once. Cautions are cached by the outcome of their call. */
 export function cachedEngine(
   engine: CautionEngine,
 ): CautionEngine & { cautionsFor(call: ReadCall): readonly RaisedCautionText[] } {

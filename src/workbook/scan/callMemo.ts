@@ -16,7 +16,7 @@ export interface TextMemo<T> {
   get(key: string, make: () => T): T;
 }
 
-/** Keeps values until their keys come to `mostText` characters together, then starts anew. */
+/** Keeps values until their keys reach `mostText` characters in total, then starts afresh. */
 export function memo<T>(mostText = 8_000_000): TextMemo<T> {
   const kept = new Map<string, T>();
   let text = 0;

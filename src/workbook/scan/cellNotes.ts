@@ -1,4 +1,4 @@
-/** What a scan notes of each cell. */
+/** What a scan records of each cell. */
 import type { CellFault } from "../port";
 import { isCellFault } from "../port";
 import type { CellToRead, Prepared, ReadCall, Reading } from "../reader/read";
@@ -17,12 +17,12 @@ function failing({ address, calls }: Reading, value: CellFault): FailingCell {
   return { address, error, ...(message === undefined ? {} : { message }) };
 }
 
-/** What one sheet raises, while it is gathered. */
+/** What one sheet raises, as the scan collects it. */
 export type Notes = { -readonly [K in keyof SheetNotes]: SheetNotes[K][number][] };
 
 export const noNotes = (): Notes => ({ raised: [], cells: [], failing: [], unread: [], unworked: [], stale: [] });
 
-/** What one cell says. */
+/** What a scan found in one cell. */
 export interface Noted {
   readonly reading: Reading;
   readonly raised: Notes["raised"];
@@ -31,7 +31,7 @@ export interface Noted {
 const idsOf = (calls: readonly Pick<ReadCall, "id">[]): readonly string[] =>
   calls.length === 1 && calls[0] ? [calls[0].id] : [...new Set(calls.map(({ id }) => id))];
 
-/** Adds what was noted of one cell to its sheet's notes. */
+/** Adds one cell's findings to its sheet's notes. */
 export function noteCall(cell: CellToRead, { reading, raised }: Noted, notes: Notes): void {
   const { address, formula, calls, refusal, stale } = reading;
   notes.raised.push(...raised);
@@ -42,7 +42,7 @@ export function noteCall(cell: CellToRead, { reading, raised }: Noted, notes: No
   if (stale) notes.stale.push(address);
 }
 
-/** Adds a cell with a call whose work broke off. */
+/** Adds a cell with a call whose calculation stopped. */
 export function noteUnworked({ cell: { address, formula }, sites }: Prepared, notes: Notes): void {
   notes.cells.push({ address, formula, ids: idsOf(sites) });
   notes.unworked.push(address);

@@ -1,4 +1,4 @@
-/** The cautions of a workbook, put together from what its sheets raise. */
+/** The cautions of a workbook, combined from those of its sheets. */
 import type { Address } from "../port";
 
 export interface RaisedCautionText {
@@ -24,7 +24,7 @@ export interface SeverityGroup {
   readonly codes: readonly RaisedCode[];
 }
 
-/** A cell that uses us. */
+/** A cell that uses our functions. */
 export interface UsingCell {
   readonly address: Address;
   readonly formula: string;
@@ -34,7 +34,7 @@ export interface UsingCell {
 export interface FailingCell {
   readonly address: Address;
   readonly error: string;
-  /** The full text, where the host kept it or the call gives it again. */
+  /** The full text, if the host kept it or the call gives it again. */
   readonly message?: string;
 }
 
@@ -45,9 +45,9 @@ export interface SheetNotes {
   readonly failing: readonly FailingCell[];
   /** Cells with an argument that can't be read: their cautions aren't known. */
   readonly unread: readonly Address[];
-  /** Cells with a call whose work broke off: their cautions aren't known either. */
+  /** Cells with a call whose calculation stopped: their cautions aren't known either. */
   readonly unworked: readonly Address[];
-  /** Cells that hold something else than their formula gives now. */
+  /** Cells whose value differs from what their formula gives now. */
   readonly stale: readonly Address[];
 }
 

@@ -1,6 +1,6 @@
 /**
- * Cautions over a workbook. Each sheet is read once, in blocks; equal calls are worked out once; the work is cut into
- * slices so that the panel stays alive, and a newer scan ends the one before it.
+ * Finds the cautions of a workbook. Each sheet is read once, in blocks; equal calls are computed once; the work runs in
+ * slices so that the panel stays responsive, and a newer scan cancels the one before it.
  */
 import { resumeWhenReady, type WaitOptions } from "../pending";
 import { noteCall, noNotes, noteUnworked, type Noted, type Notes } from "./cellNotes";
@@ -21,22 +21,22 @@ import type { NextSlice, SliceOptions } from "../timeSlices";
 export type { CautionEngine } from "./cachedEngine";
 export type { SliceOptions as ScanOptions } from "../timeSlices";
 
-/** What is heard of a scan that goes on. */
+/** Callbacks of a running scan. */
 export interface Hearing extends Pick<WaitOptions, "onWait"> {
-  /** Hears now and then how many of the cells that use us are done. */
+  /** Reports now and then how many of the cells that use us are done. */
   tell?(done: number, of: number): void;
 }
 
 export interface Scanner {
   /**
-   * Scans the named sheets again (all of them at first, or where none is named) and answers the whole workbook's report;
-   * undefined where a newer scan or `signal` ended this one. Sheets that an ended scan left, or that hold a cell that could
-   * not be worked out, are done by the next one.
+   * Scans the named sheets again (all of them the first time, or if none is named) and returns the whole workbook's
+   * report; undefined if a newer scan or `signal` cancelled this one. The next scan includes the sheets that a cancelled
+   * scan missed and those with a cell whose calculation stopped.
    */
   scan(sheets?: readonly string[], signal?: AbortSignal, hearing?: Hearing): Promise<CautionReport | undefined>;
 }
 
-/** The cells of blocks that may hold a call of ours. */
+/** The cells of blocks that may call our functions. */
 async function cellsWithUs(blocks: readonly Block[], pause: NextSlice): Promise<readonly CellToRead[]> {
   const found: CellToRead[] = [];
   for (const { area, formulas, values } of blocks) {
@@ -52,7 +52,7 @@ async function cellsWithUs(blocks: readonly Block[], pause: NextSlice): Promise<
   return found;
 }
 
-/** One pass over a cell: its reading, and what its calls raise. */
+/** One pass over a cell: its reading and the cautions of its calls. */
 function passOver(one: Prepared, resolved: References, engine: CachedEngine): Noted {
   const reading = readOne(one, resolved, engine);
   const { address, calls } = reading;
@@ -62,17 +62,17 @@ function passOver(one: Prepared, resolved: References, engine: CachedEngine): No
   return { reading, raised };
 }
 
-/** Undefined where work elsewhere broke off: one cell's must not take the whole scan with it. */
+/** Undefined if the calculation stopped: one cell must not end the whole scan. */
 const orUnworked = (noted: Promise<Noted>, { signal }: Turns): Promise<Noted | undefined> =>
   noted.catch((error: unknown) => {
     if (signal.aborted) throw error;
     return undefined;
   });
 
-/** So many cells are prepared and read together: their references share the round trips. */
+/** Cells that are prepared and read together: their references share the round trips. */
 const GROUP = 512;
 
-/** Cells with heavy calls come last: they must not hold the others up. */
+/** Puts cells with heavy calls last, so that they don't delay the others. */
 function lightFirst(cells: readonly CellToRead[], engine: CautionEngine): readonly CellToRead[] {
   const { heavy } = engine;
   if (heavy === undefined) return cells;
@@ -83,7 +83,7 @@ function lightFirst(cells: readonly CellToRead[], engine: CautionEngine): readon
 
 interface Turns extends Hearing {
   readonly pause: NextSlice;
-  /** Ends the work on calls whose results are awaited. */
+  /** Cancels the work on pending results. */
   readonly signal: AbortSignal;
 }
 
@@ -106,8 +106,8 @@ async function scanSheets(
   const resolved = resolveFormulaReferences(book, held);
   const ordered = lightFirst(cells, engine);
   for (let from = 0; from < ordered.length; from += GROUP) {
-    const told: Turns = { ...turns, tell: (done) => tell?.(from + done, ordered.length) };
-    await scanGroup(ordered.slice(from, from + GROUP), resolved, engine, notes, told);
+    const inGroup: Turns = { ...turns, tell: (done) => tell?.(from + done, ordered.length) };
+    await scanGroup(ordered.slice(from, from + GROUP), resolved, engine, notes, inGroup);
   }
   return notes;
 }
@@ -139,14 +139,14 @@ async function scanGroup(
     const own = notes.get(one.cell.address.sheet);
     const noted = resumeWhenReady(() => passOver(one, resolved, engine), turns);
     if (noted instanceof Promise) tell?.(at, prepared.length);
-    const come = noted instanceof Promise ? await orUnworked(noted, turns) : noted;
+    const ready = noted instanceof Promise ? await orUnworked(noted, turns) : noted;
     if (own === undefined) continue;
-    if (come === undefined) noteUnworked(one, own);
-    else noteCall(one.cell, come, own);
+    if (ready === undefined) noteUnworked(one, own);
+    else noteCall(one.cell, ready, own);
   }
 }
 
-/** A scanner that keeps what each sheet raises between scans. */
+/** A scanner that keeps each sheet's notes between scans. */
 export function scanner(book: Workbook, engine: CautionEngine, options: SliceOptions = {}): Scanner {
   const memory = cachedEngine(engine);
   const kept = new Map<string, SheetNotes>();
@@ -185,7 +185,7 @@ export function scanner(book: Workbook, engine: CautionEngine, options: SliceOpt
         const answer = await run(sheets, own.signal, hearing);
         return own.signal.aborted ? undefined : answer;
       } catch (error) {
-        // Whatever broke off ended work is no fault.
+        // An error of cancelled work doesn't matter.
         if (error === ENDED || own.signal.aborted) return undefined;
         throw error;
       } finally {

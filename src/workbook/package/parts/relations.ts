@@ -82,11 +82,3 @@ export function relationsText(relations: readonly Relation[]): string {
   });
   return `<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n<Relationships xmlns="${NAMESPACE}">${lines.join("")}</Relationships>`;
 }
-
-/** An id that no relation has. */
-export function freeId(relations: readonly { readonly id: string }[]): string {
-  const ids = new Set(relations.map(({ id }) => id));
-  let number = relations.length + 1;
-  while (ids.has(`rId${number}`)) number++;
-  return `rId${number}`;
-}

@@ -1,4 +1,4 @@
-/** Loads the functions script into the worker, ahead of the modules that take the core from it. */
+/** Loads the functions script into the worker, before the modules that take the core from it. */
 import { BUILD, functionsFault } from "../../functions/buildHash";
 
 declare function importScripts(...addresses: string[]): void;

@@ -1,5 +1,5 @@
 /** Prints a tree as a formula without its "=": read again, it gives the same tree. */
-import type { Tree } from "./tree";
+import type { Tree } from "../../src/workbook/reader/tree";
 
 const separated = (trees: readonly Tree[]): string => trees.map(print).join(",");
 
