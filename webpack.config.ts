@@ -94,11 +94,11 @@ const page = ({ folder, build }: BuildSettings): Configuration => {
   };
 };
 
-/** The headless evaluator: one CommonJS file for Node; it reads functions.js and functions.json beside it. */
+/** The headless evaluator: the program and its worker thread, which reads functions.js and functions.json beside it. */
 const evaluator = ({ folder }: BuildSettings): Configuration => ({
   ...bundle("evaluate", PREVIEW_TARGET, folder),
   target: "node20",
-  entry: { evaluate: join(PREVIEW, "cli/evaluateMain.ts") },
+  entry: { evaluate: join(PREVIEW, "cli/evaluateMain.ts"), evaluateWorker: join(PREVIEW, "cli/evaluateWorker.ts") },
   output: { path: folder, filename: "[name].cjs" },
   node: { __dirname: false },
   // Bundling the sheet engine for Node would take ten times as long and gain nothing: it is required from node_modules.

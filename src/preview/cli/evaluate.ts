@@ -28,11 +28,22 @@ export interface Evaluated {
   readonly cautions: readonly RaisedCaution[];
 }
 
+/** A formula that is not to be calculated, by its place in the list, and the error in its stead. */
+export interface SkippedFormula {
+  readonly place: number;
+  readonly error: EvaluatedError;
+}
+
+/** Hears which formula of the list is worked on; undefined where it's none in particular. */
+export type OnPlace = (place: number | undefined) => void;
+
 /** Each formula has a sheet of its own, with its cell away from the corner, so that A1 is an empty cell. */
 const PLACE = { row: 0, column: 26 };
 const ROOM = { rows: 10_000, columns: 160 };
 /** Sheets in one workbook at a time. */
 const BATCH = 500;
+
+const silent: OnPlace = () => undefined;
 
 const errorOf = ({ error, message }: { error: string; message?: string }): EvaluatedError => ({
   code: error,
@@ -76,24 +87,27 @@ export const evaluateFormulas = async (
   book: SheetBook,
   lines: readonly string[],
   warmback: FunctionsGlobal,
+  onPlace: OnPlace = silent,
 ): Promise<readonly Evaluated[]> => {
   const results: Evaluated[] = [];
   for (let from = 0; from < lines.length; from += BATCH) {
-    const batch = lines.slice(from, from + BATCH).map((line) => ({
-      line,
-      formula: withSign(line),
-      fault: book.unreadable(withSign(line)),
-    }));
+    const batch = lines.slice(from, from + BATCH).map((line, place) => {
+      onPlace(from + place);
+      return { line, formula: withSign(line), fault: book.unreadable(withSign(line)) };
+    });
+    onPlace(undefined);
     book.load({
       sheets: batch.map(({ formula, fault }, place) => sheetFor(fault === undefined ? formula : '=""', place)),
       names: [],
     });
     await book.settled();
     batch.forEach(({ line, fault }, place) => {
+      onPlace(from + place);
       const cell = { sheet: `Formula${place + 1}`, ...PLACE };
       if (fault === undefined) results.push(evaluatedAt(book, cell, line, warmback));
       else results.push({ formula: line, error: { code: "#VALUE!", message: fault }, cautions: [] });
     });
+    onPlace(undefined);
   }
   return results;
 };
@@ -107,21 +121,53 @@ const roomy = (sheet: SheetData): SheetData => ({
   },
 });
 
+/** A workbook's cells with formulas, in the order of the answers: sheet by sheet, row by row. */
+export const formulaCells = ({ sheets }: BookData): readonly (Address & { readonly formula: string })[] =>
+  sheets.flatMap((sheet) =>
+    sheet.cells
+      .filter((cell) => cell.formula !== undefined)
+      .sort((a, b) => a.row - b.row || a.column - b.column)
+      .map(({ row, column, formula = "" }) => ({ sheet: sheet.name, row, column, formula })),
+  );
+
+const keyOf = ({ sheet, row, column }: Address): string => `${sheet}!${String(row)}:${String(column)}`;
+
+/** Puts errors in the place of formulas, so that what depends on them passes the error on. */
+const withErrors = (data: BookData, errors: ReadonlyMap<string, EvaluatedError>): BookData => ({
+  ...data,
+  sheets: data.sheets.map((sheet) => ({
+    ...sheet,
+    cells: sheet.cells.map((cell) => {
+      const error = errors.get(keyOf({ ...cell, sheet: sheet.name }));
+      return error === undefined ? cell : { ...cell, formula: `=${error.code}` };
+    }),
+  })),
+});
+
 /** Recalculates a workbook and evaluates each cell that has a formula: sheet by sheet, row by row. */
 export const evaluateWorkbook = async (
   book: SheetBook,
   data: BookData,
   warmback: FunctionsGlobal,
+  skipped: readonly SkippedFormula[] = [],
+  onPlace: OnPlace = silent,
 ): Promise<readonly Evaluated[]> => {
-  book.load({ ...data, sheets: data.sheets.map(roomy) });
+  const cells = formulaCells(data);
+  const errors = new Map<string, EvaluatedError>();
+  for (const { place, error } of skipped) {
+    const cell = cells[place];
+    if (cell !== undefined) errors.set(keyOf(cell), error);
+  }
+  const roomyData = { ...data, sheets: data.sheets.map(roomy) };
+  book.load(errors.size === 0 ? roomyData : withErrors(roomyData, errors));
   await book.settled();
-  return data.sheets.flatMap((sheet) =>
-    sheet.cells
-      .filter((cell) => cell.formula !== undefined)
-      .sort((a, b) => a.row - b.row || a.column - b.column)
-      .map(({ row, column, formula = "" }) => {
-        const cell = { sheet: sheet.name, row, column };
-        return { address: addressText(cell), ...evaluatedAt(book, cell, formula, warmback) };
-      }),
-  );
+  const results = cells.map((cell, place): Evaluated => {
+    onPlace(place);
+    const address = addressText(cell);
+    const error = errors.get(keyOf(cell));
+    if (error !== undefined) return { address, formula: cell.formula, error, cautions: [] };
+    return { address, ...evaluatedAt(book, cell, cell.formula, warmback) };
+  });
+  onPlace(undefined);
+  return results;
 };

@@ -21,6 +21,9 @@ export interface CallSites {
   begin(): void;
   add(site: CallSite, call: CallRecord): void;
   at(site: CallSite): readonly CallRecord[];
+  /** Keeps why one of the sheet's own functions refused its arguments. */
+  refuse(site: CallSite, fault: HostFault): void;
+  refusals(site: CallSite): readonly HostFault[];
   /** Forgets everything: cells have moved. */
   clear(): void;
 }
@@ -28,19 +31,24 @@ export interface CallSites {
 const keyOf = ({ sheetId, row, column }: CallSite): string => `${sheetId}!${row}:${column}`;
 
 export const createCallSites = (): CallSites => {
-  const entries = new Map<string, { pass: number; calls: CallRecord[] }>();
+  const entries = new Map<string, { pass: number; calls: CallRecord[]; refusals: HostFault[] }>();
   let pass = 0;
+  const current = (site: CallSite) => {
+    const key = keyOf(site);
+    const entry = entries.get(key);
+    if (entry !== undefined && entry.pass === pass) return entry;
+    const fresh = { pass, calls: [], refusals: [] };
+    entries.set(key, fresh);
+    return fresh;
+  };
   return {
     begin: () => {
       pass += 1;
     },
-    add: (site, call) => {
-      const key = keyOf(site);
-      const entry = entries.get(key);
-      if (entry !== undefined && entry.pass === pass) entry.calls.push(call);
-      else entries.set(key, { pass, calls: [call] });
-    },
+    add: (site, call) => void current(site).calls.push(call),
     at: (site) => entries.get(keyOf(site))?.calls ?? [],
+    refuse: (site, fault) => void current(site).refusals.push(fault),
+    refusals: (site) => entries.get(keyOf(site))?.refusals ?? [],
     clear: () => entries.clear(),
   };
 };

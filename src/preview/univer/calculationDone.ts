@@ -3,7 +3,7 @@ import type { Injector } from "@univerjs/core";
 import { SetFormulaCalculationStartMutation } from "@univerjs/engine-formula";
 import { FormulaCalculationSessionService } from "@univerjs/sheets-formula";
 
-/** Longest wait for one calculation. */
+/** Longest wait for one calculation, unless the caller watches it otherwise. */
 const PATIENCE_MS = 30_000;
 /** The engine gathers changes for 100 ms before it begins; a calculation not begun by then won't come. */
 const START_WITHIN_MS = 160;
@@ -16,7 +16,11 @@ export interface CalculationDone {
 }
 
 /** Reports when the engine has calculated every change made so far. */
-export const calculationDone = (injector: Injector, onStart: () => void): CalculationDone => {
+export const calculationDone = (
+  injector: Injector,
+  onStart: () => void,
+  patienceMs: number = PATIENCE_MS,
+): CalculationDone => {
   const session = injector.get(FormulaCalculationSessionService);
   let touched = 0;
   let covered = 0;
@@ -32,7 +36,7 @@ export const calculationDone = (injector: Injector, onStart: () => void): Calcul
     settled: async () => {
       do {
         const before = touched;
-        await session.waitForLatestApplied(PATIENCE_MS, START_WITHIN_MS);
+        await session.waitForLatestApplied(patienceMs, START_WITHIN_MS);
         // A change that starts no calculation is covered by having waited for one.
         covered = Math.max(covered, before);
       } while (covered < touched);

@@ -5,15 +5,13 @@ import type { Area, Block, CellValue } from "../../workbook/port";
 import { addressText } from "../../workbook/reader/reference";
 import { referencesIn } from "../file/address";
 import { faultOf, spilledFaultOf } from "../host/callSites";
-import type { CallRecord } from "../host/callSites";
+import type { CallSites } from "../host/callSites";
 import type { PlainValue } from "../file/bookData";
 import { plainValue } from "./snapshot";
 
 /** Reading cells at full precision, spilled ones included. */
 
 const ERRORS = /^#(?:DIV\/0!|NAME\?|VALUE!|NUM!|N\/A|CYCLE!|REF!|SPILL!|CALC!|NULL!|ERROR!)$/;
-
-type CallsAt = (sheetId: string, row: number, column: number) => readonly CallRecord[];
 
 /** How far back to trace an error that a formula only passes on, and how many cells of a range to check. */
 const TRACE_DEPTH = 8;
@@ -32,7 +30,7 @@ const holds = (cell: Nullable<ICellData>): boolean =>
 const contains = ({ startRow, endRow, startColumn, endColumn }: IRange, row: number, column: number): boolean =>
   row >= startRow && row <= endRow && column >= startColumn && column <= endColumn;
 
-export const createCellReader = (model: FormulaDataModel, workbook: Workbook, callsAt: CallsAt): CellReader => {
+export const createCellReader = (model: FormulaDataModel, workbook: Workbook, log: CallSites): CellReader => {
   const unitId = workbook.getUnitId();
   const spilled = (sheet: Worksheet) => model.getArrayFormulaCellData()[unitId]?.[sheet.getSheetId()];
   const ranges = (sheet: Worksheet): readonly (readonly [number, number, IRange])[] =>
@@ -49,12 +47,15 @@ export const createCellReader = (model: FormulaDataModel, workbook: Workbook, ca
   };
   const own = (sheet: Worksheet, row: number, column: number, code: string): string => {
     const id = sheet.getSheetId();
-    const fault = faultOf(callsAt(id, row, column), code);
+    const site = { sheetId: id, row, column };
+    const fault = faultOf(log.at(site), code) ?? log.refusals(site).find((refusal) => refusal.code === code);
     if (fault !== undefined) return fault.message;
     const anchor = ranges(sheet).find(([, , range]) => contains(range, row, column));
     if (anchor === undefined) return "";
     const [top, left] = anchor;
-    return spilledFaultOf(callsAt(id, top, left), code, row - top, column - left)?.message ?? "";
+    return (
+      spilledFaultOf(log.at({ sheetId: id, row: top, column: left }), code, row - top, column - left)?.message ?? ""
+    );
   };
   /** The message of the first cell with this error that a formula refers to. */
   const passedOn = (sheet: Worksheet, text: string, code: string, depth: number): string => {

@@ -5,12 +5,36 @@ import {
   BaseReferenceObject,
   ErrorType,
   ErrorValueObject,
+  IFormulaRuntimeService,
   Interpreter,
   LexerTreeBuilder,
   StringValueObject,
   ValueObjectFactory,
 } from "@univerjs/engine-formula";
 import type { BaseValueObject } from "@univerjs/engine-formula";
+
+import type { CallSites } from "../host/callSites";
+import { findCycles } from "./cycles";
+import { limitSizes } from "./sizeLimits";
+
+/** How a program with an engine wants it watched; the page takes what stands here. */
+export interface EngineWatch {
+  /** Hears of each formula before it is calculated. */
+  readonly onFormula?: (sheetId: string, row: number, column: number) => void;
+  /** A formula with more operators overflows the stack of a browser's page. */
+  readonly mostOperators?: number;
+  /** IMAGE needs a browser. */
+  readonly withoutPictures?: boolean;
+  /** Longest wait for one calculation. */
+  readonly patienceMs?: number;
+}
+
+/** Each operator makes a formula's tree one level deeper. */
+export const MOST_OPERATORS = 1_500;
+
+/** Signs and operators outside quoted texts. */
+export const operatorsIn = (formula: string): number =>
+  formula.replace(/"[^"]*"/g, "").match(/<=|>=|<>|[-+*/^&=<>%@]/g)?.length ?? 0;
 
 /** The formula reader's state that it forgets to clear between two formulas. */
 interface ReaderState {
@@ -103,13 +127,17 @@ const readConstants = (): void => {
  * Keeps one bad formula from ending every calculation: where reading, building or running it throws (as a misshapen LAMBDA
  * does in 0.25.1), that formula alone becomes `#VALUE!`.
  */
-export const fixEngine = (injector: Injector): void => {
+export const fixEngine = (injector: Injector, log: CallSites, watch: EngineWatch): void => {
   const lexer = injector.get(LexerTreeBuilder);
   clearBetweenFormulas(lexer);
   limitRanges();
   readConstants();
+  limitSizes(injector, log, watch.withoutPictures === true);
+  const isCyclic = findCycles(injector);
+  const most = watch.mostOperators ?? MOST_OPERATORS;
   const read = lexer.treeBuilder.bind(lexer);
   lexer.treeBuilder = (...given) => {
+    if (operatorsIn(given[0]) > most) return ErrorType.VALUE;
     try {
       return read(...given);
     } catch {
@@ -128,11 +156,36 @@ export const fixEngine = (injector: Injector): void => {
     const error = read(`=${ErrorType.VALUE}`);
     return typeof error === "object" ? build(error as Parameters<typeof build>[0]) : null;
   };
+  watchFormulas(injector, isCyclic, watch.onFormula);
+};
+
+/** Reports each formula, answers circular ones, and turns what a calculation throws into an error value. */
+const watchFormulas = (
+  injector: Injector,
+  isCyclic: ReturnType<typeof findCycles>,
+  onFormula: EngineWatch["onFormula"],
+): void => {
   const interpreter = injector.get(Interpreter);
+  const runtime = injector.get(IFormulaRuntimeService);
   const run = interpreter.execute.bind(interpreter);
+  const runLater = interpreter.executeAsync.bind(interpreter);
+  const begin = (): boolean => {
+    const { currentSubUnitId, currentRow, currentColumn } = runtime;
+    onFormula?.(currentSubUnitId, currentRow, currentColumn);
+    return isCyclic(currentSubUnitId, currentRow, currentColumn);
+  };
   interpreter.execute = (node) => {
+    if (begin()) return ErrorValueObject.create(ErrorType.CYCLE);
     try {
       return run(node);
+    } catch {
+      return ErrorValueObject.create(ErrorType.VALUE);
+    }
+  };
+  interpreter.executeAsync = async (node) => {
+    begin();
+    try {
+      return await runLater(node);
     } catch {
       return ErrorValueObject.create(ErrorType.VALUE);
     }

@@ -8,6 +8,7 @@ import type { BookData } from "../file/bookData";
 import { createCellReader } from "./cells";
 import type { CellReader } from "./cells";
 import { fixEngine } from "./engineFixes";
+import type { EngineWatch } from "./engineFixes";
 import { engineBook } from "./snapshot";
 
 /** The engine's services that the preview uses; they exist once a first workbook is there. */
@@ -51,7 +52,7 @@ const servicesOf = (univer: Univer): Services => {
   };
 };
 
-export const openBook = (univer: Univer, log: CallSites, first: BookData): OpenBook => {
+export const openBook = (univer: Univer, log: CallSites, first: BookData, watch: EngineWatch = {}): OpenBook => {
   let opened = 0;
   let replacing = false;
   const create = (data: BookData): Workbook => {
@@ -61,9 +62,8 @@ export const openBook = (univer: Univer, log: CallSites, first: BookData): OpenB
   };
   let workbook = create(first);
   const services = servicesOf(univer);
-  fixEngine(univer.__getInjector());
-  const readerOf = (): CellReader =>
-    createCellReader(services.model, workbook, (sheetId, row, column) => log.at({ sheetId, row, column }));
+  fixEngine(univer.__getInjector(), log, watch);
+  const readerOf = (): CellReader => createCellReader(services.model, workbook, log);
   let cells = readerOf();
   const find = (name: string): Worksheet | undefined =>
     workbook.getSheets().find((sheet) => sheet.getName().toLowerCase() === name.toLowerCase());

@@ -25,7 +25,9 @@ export const valueCell = (value: PlainValue): ICellData => {
 
 /** What a cell of the engine holds; null where it is empty. */
 export const plainValue = (cell: Nullable<ICellData>): PlainValue | null => {
-  if (cell === null || cell === undefined || cell.v === null || cell.v === undefined) return null;
+  if (cell === null || cell === undefined) return null;
+  // What HYPERLINK gives is rich text alone; its last two signs end the paragraph.
+  if (cell.v === null || cell.v === undefined) return cell.p?.body?.dataStream.replace(/\r\n$/, "") ?? null;
   if (cell.t === CellValueType.BOOLEAN) return cell.v === true || cell.v === 1 || cell.v === "1";
   if (cell.t === CellValueType.NUMBER) return Number(cell.v);
   if (cell.t === CellValueType.STRING || cell.t === CellValueType.FORCE_STRING) return String(cell.v);

@@ -12,6 +12,7 @@ import type { BookData } from "../file/bookData";
 import { cellName } from "../host/functionsMetadata";
 import type { FunctionsMetadata } from "../host/functionsMetadata";
 import type { CustomFunction } from "../host/hostValues";
+import type { EngineWatch } from "./engineFixes";
 import { functionClass } from "./functions";
 import { univerBook } from "./univerBook";
 
@@ -33,7 +34,7 @@ export const functionClasses = (set: FunctionSet, log: CallSites): RegisteredFun
   });
 
 /** A sheet engine without a screen. */
-export const startHeadless = (set: FunctionSet, first: BookData): SheetBook => {
+export const startHeadless = (set: FunctionSet, first: BookData, watch: EngineWatch = {}): SheetBook => {
   const log = createCallSites();
   const univer = new Univer({
     locale: LocaleType.EN_US,
@@ -43,5 +44,5 @@ export const startHeadless = (set: FunctionSet, first: BookData): SheetBook => {
   univer.registerPlugin(UniverFormulaEnginePlugin, { function: functionClasses(set, log) });
   univer.registerPlugin(UniverSheetsPlugin);
   univer.registerPlugin(UniverSheetsFormulaPlugin, { initialFormulaComputing: CalculationMode.FORCED });
-  return univerBook(univer, log, first);
+  return univerBook(univer, log, first, { withoutPictures: true, ...watch });
 };

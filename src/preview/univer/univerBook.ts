@@ -9,6 +9,8 @@ import type { BookData, CellData, NameData } from "../file/bookData";
 import { addSheet, markDirty, selectCell, selectedCell, writeBookCells } from "./edit";
 import { openBook } from "./open";
 import type { OpenBook } from "./open";
+import { MOST_OPERATORS, operatorsIn } from "./engineFixes";
+import type { EngineWatch } from "./engineFixes";
 import { calculationDone } from "./calculationDone";
 import { sheetData, sheetNames, validationOf } from "./snapshot";
 import { bookEvents } from "./events";
@@ -38,7 +40,12 @@ const dataOf = (open: OpenBook): BookData => {
   };
 };
 
-const unreadable = (open: OpenBook, formula: string): string | undefined => {
+const unreadable = (open: OpenBook, formula: string, most: number): string | undefined => {
+  const operators = operatorsIn(formula);
+  if (operators > most) {
+    const limit = most.toLocaleString("en-US");
+    return `the formula can't be read: at most ${limit} operators, got ${operators.toLocaleString("en-US")}`;
+  }
   if (typeof open.services.lexer.treeBuilder(formula) === "object") return undefined;
   const found = tokens(formula);
   return `the formula can't be read: ${isRefusal(found) ? found.why : "check brackets, commas and quotes"}`;
@@ -87,9 +94,9 @@ const readingOf = (
 });
 
 /** The workbook of an engine whose plugins are registered. */
-export const univerBook = (univer: Univer, log: CallSites, first: BookData): SheetBook => {
-  const open = openBook(univer, log, first);
-  const settling = calculationDone(univer.__getInjector(), () => log.begin());
+export const univerBook = (univer: Univer, log: CallSites, first: BookData, engine: EngineWatch = {}): SheetBook => {
+  const open = openBook(univer, log, first, engine);
+  const settling = calculationDone(univer.__getInjector(), () => log.begin(), engine.patienceMs);
   const watch = bookEvents(open, settling.touch);
   const calculateAll = (): void => {
     settling.touch();
@@ -127,7 +134,7 @@ export const univerBook = (univer: Univer, log: CallSites, first: BookData): She
     settled: settling.settled,
     onSelection: watch.onSelection,
     onChange: watch.onChange,
-    unreadable: (formula) => unreadable(open, formula),
+    unreadable: (formula) => unreadable(open, formula, engine.mostOperators ?? MOST_OPERATORS),
     dispose: () => {
       watch.dispose();
       settling.dispose();
