@@ -234,6 +234,8 @@ const admitYesNo = (raw: CellScalar, name: string): boolean => {
 };
 
 const admitText = (longest: number, raw: CellScalar, name: string): string => {
+  if (typeof raw === "number" && !Number.isFinite(raw))
+    throw valueError(`${name}: expected a text, got ${describeInput(raw)}`);
   const value = String(raw);
   if (value.length > longest) throw valueError(`${name}: may have at most ${longest} characters, got ${value.length}`);
   return value;

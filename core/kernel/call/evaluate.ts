@@ -15,6 +15,7 @@ import {
 import { admitBlock, admitRows, admitSheet, defaultFor, maybeBlank, type ZeroDoubts } from "./admitRange";
 import type { Catalogue, CellFunction, Context } from "../define/cellFunction";
 import { renderMarks, isFault, valueError, notAvailable, hostError, type Fault } from "../values/fault";
+import { namingArguments } from "./culprit";
 import { boundedMemo, type Memo } from "./memo";
 import { present, type Out } from "./present";
 import { STANDARD_PRESSURE, gaugeZero } from "../define/pressureBasis";
@@ -155,7 +156,7 @@ const turnReadings = (compiled: Compiled, values: Record<string, unknown>, syste
 const refuseSurplus = (compiled: Compiled, raw: readonly unknown[]): void => {
   if (compiled.repeats) return;
   for (let place = compiled.args.length; place < raw.length; place++) {
-    const surplus = normalizeInput(raw[place], "argument");
+    const surplus = normalizeInput(raw[place], `${compiled.definition.id}, ${placeText(place + 1)} argument`);
     if (!isBlank(surplus))
       throw valueError(
         `${compiled.definition.id}: takes at most ${compiled.args.length} arguments, got ${describeInput(surplus)} as the ${placeText(place + 1)}`,
@@ -224,13 +225,13 @@ export const runAdmitted = (
   recordFacts: Context["recordFacts"],
 ): Run => {
   const { definition } = compiled;
-  const result = definition.compute(call.values, {
-    trace,
-    step: trace.step,
-    recordFacts,
-    system: call.system,
-    catalogue,
-  });
+  const context = { trace, step: trace.step, recordFacts, system: call.system, catalogue };
+  let result: unknown;
+  try {
+    result = definition.compute(call.values, context);
+  } catch (thrown) {
+    throw namingArguments(thrown, definition, call.values);
+  }
   const out = present(definition.returns, result, { system: call.system, basis: call.values["basis"] });
   return { call, result, out };
 };

@@ -6,10 +6,10 @@ import { SEVERITIES, type Caution, type RaisedCaution, type ShowQuantity } from 
 import { admit, asFault, runAdmitted, type AdmittedCall, type Compiled } from "../call/evaluate";
 import { isFault, type Fault } from "../values/fault";
 import type { Out } from "../call/present";
-import { gaugeZero } from "../define/pressureBasis";
-import { KINDS, fromBase, show, showNumber, type KindName, type System, showBriefly } from "../values/quantity";
+import { KINDS, fromBase, showNumber, type KindName, type System, showBriefly } from "../values/quantity";
 import { recorder, silent, type Step } from "../define/steps";
 import { normalizeInput, describeInput } from "../values/cellInput";
+import { unusual } from "./unusual";
 
 /** An argument as a reader sees it. */
 export interface ExplainedArg {
@@ -120,28 +120,6 @@ const raised = (
   if (!asked.when(facts)) return undefined;
   return { code: rule.code, severity: rule.severity, text: asked.message(facts, showIn) };
 };
-
-/** Raises a notice for each argument outside its usual range. */
-const unusual = (
-  call: AdmittedCall,
-  entries: readonly (readonly [string, ArgData])[],
-  values: object,
-): RaisedCaution[] =>
-  entries.flatMap(([name, { shape }]) => {
-    const value = (values as Readonly<Record<string, unknown>>)[name];
-    if (shape.type === "block") return unusual(call, Object.entries(shape.entries), value as object);
-    const limits = shape.type === "either" ? shape.quantity : shape;
-    if (limits.type !== "quantity" || limits.usual === undefined || typeof value !== "number") return [];
-    const [least, most] = limits.usual;
-    // The reading is absolute by now; the usual range is in gauge pressure.
-    const asRead = limits.reading ? value - gaugeZero(call.values["basis"]) : value;
-    const rounding = 1e-9 * Math.abs(value);
-    if (asRead >= least - rounding && asRead <= most + rounding) return [];
-    const kind = kindOf(limits.kind, values as Readonly<Record<string, unknown>>);
-    const [a, b, c] = [asRead, least, most].map((each) => show(each, kind, call.system));
-    const text = `${labelOf(name)}: ${a ?? ""} is outside the usual ${b ?? ""} to ${c ?? ""}; check value and unit.`;
-    return [{ code: "UNUSUAL-INPUT", severity: "Notice" as const, text }];
-  });
 
 const quoted = (labels: readonly string[]): string => labels.map((label) => `"${label}"`).join(", ");
 

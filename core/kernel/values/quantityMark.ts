@@ -13,3 +13,8 @@ export const replaceMarks = (message: string, write: (kind: string, value: numbe
   message.includes("\u27e6")
     ? message.replace(MARK, (_, kind: string, value: string) => write(kind, Number(value)))
     : message;
+
+/** The base values that a message tells. */
+export function markedValues(message: string): readonly number[] {
+  return [...message.matchAll(TOLD)].map(([, , value]) => Number(value));
+}

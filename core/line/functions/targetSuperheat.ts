@@ -49,7 +49,7 @@ export const lineTargetSuperheat = cellFunction({
     const target = step(rule, { WB: indoorWetBulb, DB: outdoorDryBulb });
     if (target < us("temperature difference", 5))
       throw notAvailable(
-        `the target is ${show(target, "temperature difference", system)}, under ${show(us("temperature difference", 5), "temperature difference", system)}: the machine can't be charged by superheat at these conditions`,
+        `indoorWetBulb and outdoorDryBulb: the target is ${show(target, "temperature difference", system)}, under ${show(us("temperature difference", 5), "temperature difference", system)}: the machine can't be charged by superheat at these conditions`,
       );
     return target;
   },

@@ -2,7 +2,7 @@ import { quantity } from "../../kernel/define/argument";
 import { cellFunction } from "../../kernel/define/cellFunction";
 import { valueError } from "../../kernel/values/fault";
 import { BASIS } from "../../kernel/define/pressureBasis";
-import { show } from "../../kernel/values/quantity";
+import { show, showNumber } from "../../kernel/values/quantity";
 import { quantityResult, tableResult } from "../../kernel/define/result";
 import { REFRIGERANT, SATURATION_TEMPERATURE } from "../args";
 import { loadRefrigerant as named } from "../refrigerant";
@@ -50,8 +50,10 @@ export const refrigChart = cellFunction({
         `to: must be at least from (${show(from, "temperature", system)}), got ${show(to, "temperature", system)}`,
       );
     const count = Math.floor((to - from) / width + 1e-9) + 1;
-    if (count > MOST_ROWS) throw valueError(`step: must give at most ${MOST_ROWS} rows, got ${count}`);
+    if (count > MOST_ROWS) throw valueError(`step: must give at most ${MOST_ROWS} rows, got ${showNumber(count)}`);
     const fluid = named(refrigerant);
+    // The ends first: a fault then tells one of them, not a row between.
+    for (const end of [from, from + (count - 1) * width]) refrigerantSaturationPressure(fluid, end, "dew");
     const rows = Array.from({ length: count }, (_, place) => {
       const temperature = from + place * width;
       return {
