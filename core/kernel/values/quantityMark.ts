@@ -14,7 +14,7 @@ export const replaceMarks = (message: string, write: (kind: string, value: numbe
     ? message.replace(MARK, (_, kind: string, value: string) => write(kind, Number(value)))
     : message;
 
-/** The base values that a message tells. */
+/** The base values that a message marks. */
 export function markedValues(message: string): readonly number[] {
-  return [...message.matchAll(TOLD)].map(([, , value]) => Number(value));
+  return [...message.matchAll(MARK)].map(([, , value]) => Number(value));
 }
