@@ -84,7 +84,7 @@ describe("help pages", () => {
 
   test("a help page transposes a wide result and shows the first and last of many rows", () => {
     const text = pageOf("POOL.YEAR");
-    expect(text).toContain("What it shows, turned over, a column in each row: the first and the last of 13 rows");
+    expect(text).toContain("What it shows, transposed, a column in each row: the first and the last of 13 rows");
     expect(text).toMatch(/<th[^>]*>month<\/th><th[^>]*>Jan<\/th><th[^>]*>Year<\/th>/);
     const [, taken = "0"] = /heat taken \(kWh\)<\/th><td[^>]*>[\d.]+<\/td><td[^>]*>([\d.]+)</.exec(text) ?? [];
     expect(Number(taken)).toBeGreaterThan(0);
