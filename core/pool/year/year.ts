@@ -12,6 +12,7 @@ import type { Pair, Year } from "./results";
 import type { BackUp, PoolRun } from "./run";
 import { setUpYear, siteOf } from "./setUp";
 import { totalOf } from "./sums";
+import { refuseImpossibleSun } from "./sunCheck";
 import { weatherOf, type Weather } from "./weather";
 import { traceYear } from "./working";
 
@@ -53,7 +54,10 @@ function pairOf(run: PoolRun, backUp: BackUp | undefined, without: number, recov
 }
 
 /** The hours at the pool's place. */
-export const weatherAt = (inputs: YearInputs, climate: Climate): Weather => weatherOf(climate, siteOf(inputs));
+export function weatherAt(inputs: YearInputs, climate: Climate): Weather {
+  refuseImpossibleSun(climate, inputs.latitude);
+  return weatherOf(climate, siteOf(inputs));
+}
 
 /** @param begin where the pools begin; else from the air and the set point */
 export const yearOf = (inputs: YearInputs, climate: Climate, begin?: Begin, trace: Trace = silent): Year =>
