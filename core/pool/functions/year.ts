@@ -3,9 +3,8 @@ import { tableResult } from "../../kernel/define/result";
 import { spaLimitPassed, warmPool } from "../cautions";
 import { evaporationMethodSpread } from "../evaporation/cautions";
 import { coverInUse, poolEstimate, noCover } from "../losses/cautions";
-import { admitClimate } from "../year/climate";
 import { COLD_MONTHS, MIAMI_MACHINE, MIAMI_MONTHS, MIAMI_POOL } from "../data/miami";
-import { yearOf } from "../year/year";
+import { sharedYear } from "../year/sharedYear";
 import { YEAR_FACTS, yearFacts } from "../year/facts";
 import { yearRows } from "../year/monthlyTable";
 import {
@@ -163,8 +162,7 @@ export const poolYear = cellFunction({
     },
   ],
   compute({ inputs, climate }, { trace, recordFacts, system }) {
-    const admitted = admitClimate(climate, system);
-    const found = yearOf(inputs, admitted, undefined, trace);
+    const { year: found, climate: admitted } = sharedYear(inputs, climate, system, trace);
     recordFacts(yearFacts(found, admitted));
     return yearRows(found);
   },
