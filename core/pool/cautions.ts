@@ -24,7 +24,7 @@ export const warmPool = caution({
   needs: { poolTemperature: "temperature" },
   when: ({ poolTemperature }) => poolTemperature > COMFORT_LIMIT && poolTemperature <= SPA_LIMIT + 1e-9,
   message: ({ poolTemperature }, show) =>
-    `${show(poolTemperature, "temperature")} is warmer than swimmers like (above ${show(COMFORT_LIMIT, "temperature")}); warm water needs more sanitizer. Set a high limit and send the heat outdoors beyond it.`,
+    `${show(poolTemperature, "temperature")} is warmer than swimmers like (above ${show(COMFORT_LIMIT, "temperature")}); warm water needs more sanitizer. No heater or air conditioner should warm it further: their high limit belongs at ${show(COMFORT_LIMIT, "temperature")} or below.`,
 });
 
 export const lossLeftOut = caution({

@@ -202,12 +202,23 @@ export const sheet = (about: string, mostCells: number): Arg<CellMatrix, "requir
 export const repeat = (about: string): Arg<readonly unknown[], "required"> =>
   make({ type: "repeat" }, about, "required");
 
-/** A key in camel case as the label that is printed: "windAt10m" → "wind at 10 m". */
-export const labelOf = (key: string): string =>
+const toLabel = (key: string): string =>
   key
     .replace(/([a-z])([A-Z0-9])/g, "$1 $2")
     .replace(/([0-9])([a-zA-Z])/g, "$1 $2")
     .replace(/\b([A-Z])(?=[a-z])/g, (letter) => letter.toLowerCase());
+
+/** Labels by key: the keys are those of the definitions, so their number is bounded. */
+const LABELS = new Map<string, string>();
+
+/** A key in camel case as the label that is printed: "windAt10m" → "wind at 10 m". */
+export function labelOf(key: string): string {
+  const known = LABELS.get(key);
+  if (known !== undefined) return known;
+  const label = toLabel(key);
+  LABELS.set(key, label);
+  return label;
+}
 
 /** Text as words and labels are compared: without case, spacing and punctuation. */
 export const normalizeKey = (value: string): string => value.toLowerCase().replace(/[^\p{L}\p{N}/.]+/gu, "");

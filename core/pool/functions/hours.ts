@@ -3,11 +3,10 @@ import { choice } from "../../kernel/define/argument";
 import { cellFunction } from "../../kernel/define/cellFunction";
 import { quantityResult, tableResult } from "../../kernel/define/result";
 import { poolEstimate } from "../losses/cautions";
-import { admitClimate } from "../year/climate";
 import { COLD_MONTHS, MIAMI_MACHINE, MIAMI_MONTHS, MIAMI_POOL } from "../data/miami";
 import { FROZEN } from "../year/monthlyTable";
 import { typicalDay } from "../year/typicalDay";
-import { yearOf } from "../year/year";
+import { sharedYear } from "../year/sharedYear";
 import { frozen, madeHours } from "../year/cautions";
 import { CLIMATE, YEAR_INPUTS } from "../year/inputs";
 
@@ -78,8 +77,7 @@ export const poolHours = cellFunction({
     { inputs: at, expected: { row: 12, column: "heatTaken", value: 0 }, tolerance: 0, source: "identity" },
   ],
   compute({ inputs, climate, month }, { trace, recordFacts, system }) {
-    const admitted = admitClimate(climate, system);
-    const year = yearOf(inputs, admitted, undefined, trace);
+    const { year, climate: admitted } = sharedYear(inputs, climate, system, trace);
     const place = MONTHS.indexOf(month);
     const ice = (of: typeof year.free.with): boolean => (of.sums.frozen[place] ?? 0) > 0;
     const [without, warm] = [ice(year.free.without), ice(year.free.with)];

@@ -9,7 +9,7 @@ import {
   lakeWind,
   evaporationMethodSpread,
 } from "../evaporation/cautions";
-import { coverInUse, poolEstimate, noCover, ruleHoldsAll } from "../losses/cautions";
+import { coverInUse, oddSun, poolEstimate, noCover, ruleHoldsAll } from "../losses/cautions";
 import { LOSS_INPUTS } from "../losses/inputs";
 import { EVAPORATION_FACTS, evaporationFacts } from "../evaporation/facts";
 import { lossRows } from "../losses/rows";
@@ -47,6 +47,7 @@ export const poolLosses = cellFunction({
     lossEstimated: "yes/no",
     coverKind: "word",
     surfaceRuleBy: "film coefficient",
+    sunOnWater: "daily sun",
   },
   sources: ["nrelPools", "calPolyCovers2016"],
   cautions: [
@@ -61,6 +62,7 @@ export const poolLosses = cellFunction({
     { rule: activityInUse, raisedBy: { inputs: { ...LAP, activity: 1.5 } } },
     { rule: indoorRelation, raisedBy: { inputs: { ...LAP, evaporationMethod: "VDI 2089" } } },
     { rule: lakeWind, raisedBy: { inputs: { ...LAP, evaporationMethod: "McMillan" } } },
+    { rule: oddSun, raisedBy: { inputs: { ...LAP, sunOnWater: 5.5 } } },
     { rule: ruleHoldsAll, raisedBy: { inputs: RULE } },
   ],
   checks: [
@@ -111,7 +113,7 @@ export const poolLosses = cellFunction({
             found.evaporated,
           ),
     );
-    recordFacts({ lossEstimated: true, coverKind: inputs.cover });
+    recordFacts({ lossEstimated: true, coverKind: inputs.cover, sunOnWater: inputs.sunOnWater });
     return lossRows(found);
   },
 });

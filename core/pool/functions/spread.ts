@@ -8,7 +8,6 @@ import { poolEstimate } from "../losses/cautions";
 import { admitClimate } from "../year/climate";
 import { MIAMI_MACHINE, MIAMI_MONTHS, MIAMI_POOL } from "../data/miami";
 import { spreadOver } from "../year/spread";
-import { totalOfYear } from "../year/monthlyTable";
 import { madeHours } from "../year/cautions";
 import { YEAR_COLUMNS } from "../year/columns";
 import { CLIMATE, YEAR_INPUTS } from "../year/inputs";
@@ -64,7 +63,7 @@ export const poolSpread = cellFunction({
     },
   ],
   compute({ inputs, climate, label, values }, { trace, recordFacts, system }) {
-    const admitted = admitClimate(climate, system);
+    const { monthly } = admitClimate(climate, system);
     const key = labelKey(YEAR_INPUTS, label, "label");
     const cells = values.flat().filter((cell) => cell !== null && cell !== "");
     if (cells.length === 0 || cells.length > MOST_VALUES)
@@ -75,8 +74,8 @@ export const poolSpread = cellFunction({
       ...inputs,
       [key]: admitLabel(YEAR_INPUTS, key, cell, `values, number ${place + 1}, ${label}`, system, inputs),
     }));
-    const years = spreadOver(varied, admitted, trace);
-    recordFacts({ lossEstimated: true, evaporationBy: inputs.evaporationMethod, monthlyRows: admitted.monthly });
-    return years.map((year, place) => ({ value: String(cells[place] ?? ""), ...totalOfYear(year) }));
+    const totals = spreadOver(varied, climate, system, trace);
+    recordFacts({ lossEstimated: true, evaporationBy: inputs.evaporationMethod, monthlyRows: monthly });
+    return totals.map((total, place) => ({ value: String(cells[place] ?? ""), ...total }));
   },
 });

@@ -3,9 +3,8 @@ import { tableResult } from "../../kernel/define/result";
 import { spaLimitPassed, warmPool } from "../cautions";
 import { evaporationMethodSpread } from "../evaporation/cautions";
 import { coverInUse, poolEstimate, noCover } from "../losses/cautions";
-import { admitClimate } from "../year/climate";
 import { COLD_MONTHS, MIAMI_MACHINE, MIAMI_MONTHS, MIAMI_POOL } from "../data/miami";
-import { yearOf } from "../year/year";
+import { sharedYear } from "../year/sharedYear";
 import { YEAR_FACTS, yearFacts } from "../year/facts";
 import { yearRows } from "../year/monthlyTable";
 import {
@@ -22,6 +21,8 @@ import {
   tankUnpriced,
   tankWall,
 } from "../year/cautions";
+import { assumedDesignLoad, hotCondensing, hotLeavingWater, limitPassed, unlikelySun } from "../year/inputCautions";
+import { unusualInput } from "../../cost/prices";
 import { legionella, lukewarmStore, scald } from "../../sink/cautions";
 import { YEAR_TABLE_COLUMNS } from "../year/columns";
 import { CLIMATE, YEAR_INPUTS } from "../year/inputs";
@@ -33,6 +34,9 @@ const TANK = {
   tankVolume: 1500,
   tankUA: 3000,
 } as const;
+
+/** A pool let too warm for its exchanger. */
+const HOT = { ...MIAMI_MACHINE, exchangerUA: 2000, highLimit: 36 } as const;
 
 const at = (inputs: Readonly<Record<string, string | number>>) =>
   ({ inputs: { ...MIAMI_POOL, ...inputs }, climate: MIAMI_MONTHS, units: "SI" }) as const;
@@ -60,7 +64,7 @@ export const poolYear = cellFunction({
     "Climate of 12 rows: air, swing (mean daily highest less lowest), humidity, wind at 10 m, sun (a day), mains. Of 8,760 rows: air, humidity or dew point, wind at 10 m, sun (W/m² of the hour), cloud (opaque, tenths), pressure, mains; the first hour is that after midnight of 1 January, without leap day. A header row names the columns in any order; a unit in brackets behind a name wins over units. Columns month, day and hour are passed over.",
     "From 12 rows the hours are made: Erbs's shape of the day's temperature and spread of the days about the month, sun by Collares-Pereira and Rabl with the days' clearness by Bendt, Hollands and Huget, cloud by Kasten and Czeplak from the month's clearness, wind that swings by 28 % with its peak at 14 h, the dew point held through each day. The year's need for heat agrees with that from hourly weather within 5 % (Miami, Chicago, Phoenix, Houston).",
     "Losses are those of POOL.LOSSES, hour by hour; a cover lies about midnight. Negative evaporation (dew) warms the water. Outdoor relations of evaporation only.",
-    "Load: straight from none at balance outdoor to design load at design outdoor and on, plus the sun let in; what is beyond the machine is told. Part load costs the cycling loss. Outdoors the machine follows AIRCON.ATOUTDOOR from 65 to 115 °F (the ends hold beyond); on the pool it settles as in EXCHANGER.BALANCE at the pool's temperature, its outdoor fan off.",
+    "Load: give design load first, as calculated for the building; heat taken and saving follow it. Straight from none at balance outdoor to design load at design outdoor and on, plus the sun let in; what is beyond the machine is told. Part load costs the cycling loss. Outdoors the machine follows AIRCON.ATOUTDOOR from 65 to 115 °F (the ends hold beyond); on the pool it settles as in EXCHANGER.BALANCE at the pool's temperature, its outdoor fan off.",
     "The pool takes heat below its limit less the dead band until it reaches the limit, while the pump runs or may be called. Pump electricity counts beyond its hours only; its heat warms both pools.",
     "A second sink: a mixed preheat tank takes the machine's whole heat, by its own exchanger, while the pool doesn't want it (pool first) or before the pool (tank first), up to its limit; the valve to it counts as a share of the hour. Its water is drawn evenly through the draw hours and warmed on by the main heater; its loss is by R-12.5 around an upright tank twice as high as wide where it isn't told. Recovered is what the draw takes out of the tank above the mains: what a warm room gives the tank is in it but not in money and carbon, and a tank colder than the mains counts against it. A desuperheater beside the outdoor coil is not reckoned here.",
     "Money and carbon: with a back-up source the back-up heat saved and the change of electricity of the pair that it holds; without, the electricity of the pool left to itself. Heat taken is never priced: what the pool doesn't need is worth nothing.",
@@ -111,13 +115,25 @@ export const poolYear = cellFunction({
         highLimit: 43,
       }),
     },
+    { rule: hotCondensing, raisedBy: at(HOT) },
+    { rule: hotLeavingWater, raisedBy: at(HOT) },
+    { rule: limitPassed, raisedBy: at({ ...MIAMI_MACHINE, highLimit: 29 }) },
+    { rule: unlikelySun, raisedBy: at({ latitude: -25.82 }) },
+    { rule: assumedDesignLoad, raisedBy: at(MIAMI_MACHINE) },
+    { rule: unusualInput, raisedBy: at({ ...MIAMI_MACHINE, electricityPrice: 15 }) },
     { rule: tankWall, raisedBy: at(TANK) },
     { rule: legionella, raisedBy: at(TANK) },
     { rule: scald, raisedBy: at(TANK) },
     { rule: lukewarmStore, raisedBy: at({ ...TANK, hotWater: 55 }) },
     { rule: tankUnpriced, raisedBy: at(TANK) },
   ],
-  example: at({ ...MIAMI_MACHINE, backUpSource: "electric resistance", backUpPrice: 0.15, electricityPrice: 0.15 }),
+  example: at({
+    designLoad: 22,
+    ...MIAMI_MACHINE,
+    backUpSource: "electric resistance",
+    backUpPrice: 0.15,
+    electricityPrice: 0.15,
+  }),
   checks: [
     {
       inputs: at({}),
@@ -146,9 +162,8 @@ export const poolYear = cellFunction({
     },
   ],
   compute({ inputs, climate }, { trace, recordFacts, system }) {
-    const admitted = admitClimate(climate, system);
-    const found = yearOf(inputs, admitted, undefined, trace);
-    recordFacts(yearFacts(found, admitted.monthly));
+    const { year: found, climate: admitted } = sharedYear(inputs, climate, system, trace);
+    recordFacts(yearFacts(found, admitted));
     return yearRows(found);
   },
 });

@@ -57,3 +57,23 @@ export const shelterGuess = caution({
   message: ({ answer }, show) =>
     `${show(answer, "wind speed")} rests on a guess of the shelter: a pool's evaporation may change by a third between two words. Where the job hangs on it, measure the wind a foot above the water.`,
 });
+
+/** Most sun above the air of a month between the polar circles: 44.3 MJ/m² a day in the summer of the south. */
+const MOST_OUTSIDE = 44.3e6;
+const CLEAREST = 0.8;
+/** Less than a winter's day has at 60° of latitude. */
+const HARDLY_ANY_SUN = us("daily sun", 10);
+const KWH_PER_BTU = 3.6e6 / us("daily sun", 1);
+
+export const oddSun = caution({
+  code: "POOL-SUN",
+  severity: "Caution",
+  source: { key: "duffieBeckman2013", where: "chapter 2, clearness and sun above the air" },
+  description: "Sun of a day that no place gets, or hardly any: another unit?",
+  needs: { sunOnWater: "daily sun" },
+  when: ({ sunOnWater }) => sunOnWater > CLEAREST * MOST_OUTSIDE || (sunOnWater > 0 && sunOnWater < HARDLY_ANY_SUN),
+  message: ({ sunOnWater }, show) =>
+    sunOnWater < HARDLY_ANY_SUN
+      ? `${show(sunOnWater, "daily sun")} of sun is hardly any; as kWh/(m²·day) the same number is ${show(sunOnWater * KWH_PER_BTU, "daily sun")}.`
+      : `${show(sunOnWater, "daily sun")} of sun is ${(sunOnWater / MOST_OUTSIDE).toFixed(2)} of the most that there is above the air in any month and place; clear days have up to ${CLEAREST}: check its unit.`,
+});

@@ -3,13 +3,22 @@
  * any order and may carry units. Admitted here column by column: 60,000 cells one by one would cost more than the year.
  */
 import { HOURS_OF_YEAR } from "../../numeric/calendar";
-import { normalizeKey } from "../../kernel/define/argument";
+import { meanAndSwing } from "../../air/climateWords";
 import { valueError } from "../../kernel/values/fault";
-import { nearest } from "../../kernel/call/nearest";
+import { lookalike } from "../../kernel/call/nearest";
 import { KINDS, show, showNumber, type KindName, type System } from "../../kernel/values/quantity";
 import { readQuantityText } from "../../kernel/values/quantityText";
 import { describeInput, sizeText, type CellMatrix, type CellScalar } from "../../kernel/values/cellInput";
-import { HEADS, HOURLY_ORDER, MONTHLY_ORDER, NAMES, NEEDED, UNIT_WORDS, ruleOf, type Column } from "./climateColumns";
+import {
+  HOURLY_ORDER,
+  MONTHLY_ORDER,
+  NAMES,
+  NEEDED,
+  UNIT_WORDS,
+  columnOf,
+  ruleOf,
+  type Column,
+} from "./climateColumns";
 
 export interface Climate {
   readonly monthly: boolean;
@@ -18,6 +27,7 @@ export interface Climate {
 }
 
 const MONTHLY_ROWS = 12;
+const MONTHLY_COLUMNS: readonly Column[] = [...MONTHLY_ORDER, "high", "low"];
 /** Nine columns, a header, and month, day and hour as weather files have them. */
 export const MOST_CLIMATE_CELLS = 13 * (HOURS_OF_YEAR + 8);
 
@@ -29,15 +39,28 @@ interface Place {
 
 const HEADER = /^(.*?)(?:\s*[(,]\s*([^()]*(?:\([^()]*\)[^()]*)?)\)?)?$/;
 
+/** Name and unit of a head; a name may itself end in brackets. */
+function splitHead(head: string): readonly [name: string, unit: string] {
+  const text = head.trim();
+  if (columnOf(text) !== undefined) return [text, ""];
+  const match = HEADER.exec(text);
+  return [match?.[1] ?? "", (match?.[2] ?? "").trim()];
+}
+
+const KNOWN = Object.values(NAMES);
+
+function unknownColumn(head: string, name: string): Error {
+  const alike = lookalike(name, KNOWN);
+  return valueError(
+    `climate, header: no column "${head.slice(0, 40)}" here; ${alike === undefined ? `columns are ${KNOWN.join(", ")}` : `the nearest is "${alike}"`}`,
+  );
+}
+
 const placeOf = (head: CellScalar, at: number): readonly Place[] => {
   if (head === null || head === "") return [];
-  const match = HEADER.exec(String(head).trim());
-  const column = HEADS.get(normalizeKey(match?.[1] ?? ""));
-  if (column === undefined)
-    throw valueError(
-      `climate, header: no column "${String(head).slice(0, 40)}" here; the nearest is "${nearest(String(match?.[1] ?? ""), Object.values(NAMES))}"`,
-    );
-  const unit = (match?.[2] ?? "").trim();
+  const [name, unit] = splitHead(String(head));
+  const column = columnOf(name);
+  if (column === undefined) throw unknownColumn(String(head), name);
   return column === "skip" ? [] : [{ column, at, unit: UNIT_WORDS[unit.toLowerCase()] ?? unit }];
 };
 
@@ -49,7 +72,7 @@ const isBlankLine = (line: readonly CellScalar[]): boolean => line.every((cell) 
 /** A header is a first row of words, at least one of them a column's name. */
 const hasHeader = (line: readonly CellScalar[]): boolean =>
   !line.some((cell) => typeof cell === "number") &&
-  line.some((cell) => typeof cell === "string" && HEADS.has(normalizeKey(HEADER.exec(cell.trim())?.[1] ?? "")));
+  line.some((cell) => typeof cell === "string" && columnOf(splitHead(cell)[0]) !== undefined);
 
 const checkTwice = (places: readonly Place[]): readonly Place[] => {
   for (const { column } of places)
@@ -118,11 +141,29 @@ const readColumn = (
 
 const checkColumns = (places: readonly Place[], monthly: boolean): void => {
   const has = (column: Column): boolean => places.some((place) => place.column === column);
-  const missing = NEEDED[monthly ? "monthly" : "hourly"].find((column) => !has(column));
+  const extremes = has("high") && has("low");
+  const inExtremes = (column: Column): boolean => extremes && (column === "air" || column === "swing");
+  if (!monthly && (has("high") || has("low")))
+    throw valueError('climate, header: hourly rows take "air", not "high" and "low"');
+  const missing = NEEDED[monthly ? "monthly" : "hourly"].find((column) => !has(column) && !inExtremes(column));
   if (missing) throw valueError(`climate: the column "${NAMES[missing]}" is missing`);
   if (!monthly && !has("humidity") && !has("dewPoint"))
     throw valueError('climate: hourly rows need a column "humidity" or "dew point"');
 };
+
+/** Mean air and swing of twelve months by their highs and lows, where they aren't columns themselves. */
+function withMeans(columns: Climate["columns"], firstRow: number): Climate["columns"] {
+  const { high, low } = columns;
+  if (high === undefined || low === undefined) return columns;
+  const means = Array.from(high, (most, month) => meanAndSwing(most, low[month] ?? most));
+  const crossed = means.findIndex(({ swing }) => swing < 0);
+  if (crossed >= 0) throw refuse(firstRow + crossed, "high", "is below low");
+  return {
+    air: Float64Array.from(means, ({ air }) => air),
+    swing: Float64Array.from(means, ({ swing }) => swing),
+    ...columns,
+  };
+}
 
 const filled = (matrix: CellMatrix): number => {
   let last = matrix.length;
@@ -148,9 +189,9 @@ export const admitClimate = (matrix: CellMatrix, system: System): Climate => {
   if (!header && width > order.length)
     throw valueError(`climate: at most ${order.length} columns without a header row, got ${width}`);
   checkColumns(places, monthly);
-  const used = monthly ? places.filter(({ column }) => MONTHLY_ORDER.includes(column)) : places;
+  const used = monthly ? places.filter(({ column }) => MONTHLY_COLUMNS.includes(column)) : places;
   const columns = Object.fromEntries(
     used.map((place) => [place.column, readColumn(lines, place, monthly, first + 1, system)]),
   );
-  return { monthly, columns };
+  return { monthly, columns: withMeans(columns, first + 1) };
 };

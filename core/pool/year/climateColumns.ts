@@ -1,11 +1,15 @@
 /** The columns of the climate: their names, units and limits. */
 import { normalizeKey } from "../../kernel/define/argument";
+import { climateWord, type ClimateWord } from "../../air/climateWords";
 import type { KindName } from "../../kernel/values/quantity";
 
-export type Column = "air" | "swing" | "humidity" | "dewPoint" | "windAt10m" | "sun" | "cloud" | "pressure" | "mains";
+export type Column =
+  "air" | "high" | "low" | "swing" | "humidity" | "dewPoint" | "windAt10m" | "sun" | "cloud" | "pressure" | "mains";
 
 export const NAMES: Readonly<Record<Column, string>> = {
   air: "air",
+  high: "high",
+  low: "low",
   swing: "swing",
   humidity: "humidity",
   dewPoint: "dew point",
@@ -16,17 +20,17 @@ export const NAMES: Readonly<Record<Column, string>> = {
   mains: "mains",
 };
 
-export const HEADS = new Map<string, Column | "skip">([
-  ...(Object.keys(NAMES) as Column[]).map((key) => [normalizeKey(NAMES[key]), key] as const),
-  ...(["airtemperature", "meanair", "drybulb", "temperature"] as const).map((head) => [head, "air"] as const),
-  ...(["dailyswing", "temperatureswing"] as const).map((head) => [head, "swing"] as const),
-  ...(["meanhumidity", "relativehumidity"] as const).map((head) => [head, "humidity"] as const),
-  ...(["wind", "windspeed", "wind10m"] as const).map((head) => [head, "windAt10m"] as const),
-  ...(["sunperday", "dailysun", "globalhorizontal", "sunaday"] as const).map((head) => [head, "sun"] as const),
-  ...(["cloudtenths", "opaquecloud"] as const).map((head) => [head, "cloud"] as const),
-  ...(["mainswater", "mainstemperature"] as const).map((head) => [head, "mains"] as const),
-  ...(["month", "day", "hour"] as const).map((head) => [head, "skip"] as const),
-]);
+/** Columns that are passed over. */
+const PASSED_OVER: ReadonlySet<string> = new Set(["month", "day", "hour"]);
+
+const COLUMNS: Readonly<Partial<Record<ClimateWord, Column>>> = { "dew point": "dewPoint", wind: "windAt10m" };
+
+/** The column that a head names, without its unit; undefined where it is none. */
+export function columnOf(head: string): Column | "skip" | undefined {
+  if (PASSED_OVER.has(normalizeKey(head))) return "skip";
+  const word = climateWord(head);
+  return word && (COLUMNS[word] ?? (word as Column));
+}
 
 /** The order of the columns where there is no header. */
 export const MONTHLY_ORDER: readonly Column[] = ["air", "swing", "humidity", "windAt10m", "sun", "mains"];
@@ -42,9 +46,18 @@ interface Rule {
 
 const degC = (value: number): number => value + 273.15;
 
+const AIR: Rule = {
+  kind: "temperature",
+  from: degC(-60),
+  to: degC(60),
+  hint: "another unit, or a mark for missing data?",
+};
+
 /** Beyond any weather; what lies outside was typed in another unit or is a mark for missing data. */
 const RULES: Readonly<Record<Column, Rule>> = {
-  air: { kind: "temperature", from: degC(-60), to: degC(60), hint: "another unit, or a mark for missing data?" },
+  air: AIR,
+  high: AIR,
+  low: AIR,
   swing: { kind: "temperature difference", from: 0, to: 40, hint: "a mean daily maximum less minimum" },
   humidity: { kind: "relative humidity", from: 0.005, to: 1, hint: "a fraction: type 60% or 0.6" },
   dewPoint: { kind: "temperature", from: degC(-75), to: degC(40), hint: "another unit, or missing data?" },

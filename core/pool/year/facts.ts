@@ -1,8 +1,12 @@
 /** The facts that the cautions of the year read. */
 import { HOUR } from "../../numeric/calendar";
+import type { Climate } from "./climate";
+import { hotFacts, overLimitFacts } from "./extremes";
 import { CURVE_FROM, CURVE_TO } from "./machine";
+import { ODD_INPUT_FACTS, oddInputFacts } from "./oddInputs";
 import type { Year } from "./results";
 import { totalOf } from "./sums";
+import { oddSunFacts } from "./sunCheck";
 
 const beyondCurve = ({ machine, weather }: Year): number => {
   let time = 0;
@@ -35,6 +39,19 @@ export const YEAR_FACTS = {
   preheat: "temperature",
   hot: "temperature",
   hotWaterUnpriced: "yes/no",
+  hotTime: "time",
+  hottest: "temperature",
+  hottestHour: "word",
+  hotWaterTime: "time",
+  leavingWater: "temperature",
+  leavingWaterHour: "word",
+  overLimitTime: "time",
+  firstOver: "word",
+  warmestHour: "word",
+  oddSunMonths: "word",
+  oddSun: "fraction",
+  oddSunReason: "word",
+  ...ODD_INPUT_FACTS,
 } as const;
 
 /** Facts about recovery by pool or tank. */
@@ -74,7 +91,7 @@ const tankFacts = ({ inputs, machine, free }: Year) =>
       }
     : {};
 
-export const yearFacts = (year: Year, monthlyRows: boolean) => {
+export const yearFacts = (year: Year, climate: Climate) => {
   const { inputs, machine, free, held } = year;
   const recovers = machine !== undefined && (machine.poolCurve ?? machine.tankCurve) !== undefined;
   const load = machine ? HOUR * totalOf(machine.load) : 0;
@@ -85,11 +102,13 @@ export const yearFacts = (year: Year, monthlyRows: boolean) => {
     stillNeeded: inputs.poolArea * totalOf(held.with.sums.backUp),
     frozenTime: totalOf(free.with.sums.frozen),
     recovers,
-    monthlyRows,
+    monthlyRows: climate.monthly,
     beyondCurveTime: beyondCurve(year),
     notMetShare: load > 0 ? totalOf(free.with.sums.unmet) / load : 0,
-    ...(recovers ? recoveryFacts(year) : {}),
-    ...(machine?.poolCurve ? poolFacts(year) : {}),
+    ...oddInputFacts(year),
+    ...oddSunFacts(climate, inputs.latitude),
+    ...(recovers ? { ...recoveryFacts(year), ...hotFacts(year) } : {}),
+    ...(machine?.poolCurve ? { ...poolFacts(year), ...overLimitFacts(year) } : {}),
     ...tankFacts(year),
   };
 };

@@ -4,8 +4,9 @@ import type { WaterCurve, Rating } from "./waterCurve";
 import type { Weather } from "./weather";
 
 export interface Machine {
-  /** Cooling load by hour, W. */
+  /** Cooling load by hour, and at the design outdoor temperature without the sun let in, W. */
   readonly load: Float64Array;
+  readonly designLoad: number;
   /** Net cooling and power on the outdoor coil by hour, W. */
   readonly outdoorCooling: Float64Array;
   readonly outdoorPower: Float64Array;
@@ -84,5 +85,14 @@ export function yearMachine(
     outdoorPower[hour] = (1 - t) * (curve.power[i] ?? 0) + t * (curve.power[i + 1] ?? 0);
   }
   const { outdoorFan } = rating;
-  return { load: loads, outdoorCooling, outdoorPower, outdoorFan, cyclingLoss, poolCurve, tankCurve };
+  return {
+    load: loads,
+    designLoad: load.design,
+    outdoorCooling,
+    outdoorPower,
+    outdoorFan,
+    cyclingLoss,
+    poolCurve,
+    tankCurve,
+  };
 }

@@ -37,6 +37,8 @@ export interface WaterCurve {
   /** The balances that the curve joins: temperatures of the water and of condensing, K. */
   readonly water: readonly number[];
   readonly condensing: readonly number[];
+  /** Heat capacity rate of the water, W/K. */
+  readonly capacityRate: number;
 }
 
 /** An exchanger on water: W/K and m³/s; condensing is held at `leastCondensing` (K) or above. */
@@ -92,10 +94,11 @@ const BALANCES = 13;
 /** K: straight lines between the points are within 1e-6 of the curve. */
 const SPACING = 0.05;
 
-type Balances = Pick<WaterCurve, "water" | "condensing">;
+type Balances = Pick<WaterCurve, "water" | "condensing" | "capacityRate">;
 
 /** The curve's points between the coldest and the warmest of the balances. */
-function evenlySpaced(cooling: MonotoneCubic, power: MonotoneCubic, { water, condensing }: Balances, warmest: number) {
+function evenlySpaced(cooling: MonotoneCubic, power: MonotoneCubic, balances: Balances, warmest: number): WaterCurve {
+  const { water } = balances;
   const low = water[0] ?? FREEZING;
   const high = water.at(-1) ?? warmest;
   const intervals = Math.max(1, Math.ceil((high - low) / SPACING));
@@ -106,7 +109,7 @@ function evenlySpaced(cooling: MonotoneCubic, power: MonotoneCubic, { water, con
     coolings[i] = cubicAt(cooling, low + i * step);
     powers[i] = cubicAt(power, low + i * step);
   }
-  return { coldest: low, perKelvin: 1 / step, coolings, powers, water, condensing };
+  return { coldest: low, perKelvin: 1 / step, coolings, powers, ...balances };
 }
 
 /**
@@ -143,7 +146,7 @@ export function onWaterCurve(
   const curve = (of: (running: (typeof found)[number]) => number): MonotoneCubic => monotoneCubic(water, found.map(of));
   const cooling = curve((running) => running.cooling - rating.indoorFan);
   const power = curve((running) => running.power + rating.indoorFan);
-  return evenlySpaced(cooling, power, { water, condensing }, warmest);
+  return evenlySpaced(cooling, power, { water, condensing, capacityRate: C }, warmest);
 }
 
 /** A value between the curve's points; beyond the curve its ends hold. */
@@ -158,6 +161,19 @@ function valueAt(values: Float64Array, { coldest, perKelvin }: WaterCurve, water
 
 /** Net cooling at a water temperature (K), W. */
 export const coolingAt = (curve: WaterCurve, water: number): number => valueAt(curve.coolings, curve, water);
+
+/** Condensing dew temperature at a water temperature, K; held at its least below the curve. */
+export function condensingAt({ water, condensing }: WaterCurve, T: number): number {
+  const above = water.findIndex((each) => each > T);
+  const i = above < 0 ? water.length - 1 : Math.max(1, above);
+  const [low = 0, high = 1, from = 0, to = 0] = [water[i - 1], water[i], condensing[i - 1], condensing[i]];
+  return from + (to - from) * Math.max(0, (T - low) / (high - low));
+}
+
+/** Temperature of the water that leaves the exchanger at full flow, K. */
+export function leavingWaterAt(curve: WaterCurve, T: number): number {
+  return T + (coolingAt(curve, T) + powerAt(curve, T)) / curve.capacityRate;
+}
 
 /** Power at a water temperature (K), W. */
 export const powerAt = (curve: WaterCurve, water: number): number => valueAt(curve.powers, curve, water);

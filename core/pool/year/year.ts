@@ -2,7 +2,6 @@
  * The year of a pool: left to itself and held by a back-up heater, each without and with the air conditioner's heat. Four
  * pools in the same weather, hour by hour, each begun so that its year repeats.
  */
-import { silent, type Trace } from "../../kernel/define/steps";
 import { FREEZING } from "../equations";
 import type { Climate } from "./climate";
 import type { YearInputs } from "./inputs";
@@ -12,8 +11,9 @@ import type { Pair, Year } from "./results";
 import type { BackUp, PoolRun } from "./run";
 import { setUpYear, siteOf } from "./setUp";
 import { totalOf } from "./sums";
+import { refuseImpossibleSun } from "./sunCheck";
+import type { Untouched } from "./touched";
 import { weatherOf, type Weather } from "./weather";
-import { traceYear } from "./working";
 
 /** Ends of an earlier year, to begin near: free without and with, held without and with, K. */
 export type Begin = readonly [number, number, number, number];
@@ -44,30 +44,41 @@ const variantOf = (run: PoolRun, backUp: BackUp | undefined, recovers: boolean):
 });
 
 /** A pool without and with recovery, and where each begins, K. */
-function pairOf(run: PoolRun, backUp: BackUp | undefined, without: number, recovering: number): Pair {
+function pairOf(
+  run: PoolRun,
+  backUp: BackUp | undefined,
+  without: number,
+  recovering: number,
+  kept: Partial<Pair> = {},
+): Pair {
   const recovers = run.recovery !== undefined || run.tank !== undefined;
   // The run that uses most comes first: compiled for it, the hour loop needs no second compilation.
-  const recovered = recovers ? repeatingYear(variantOf(run, backUp, true), recovering) : undefined;
-  const alone = repeatingYear(variantOf(run, backUp, false), without);
+  const recovered = recovers ? (kept.with ?? repeatingYear(variantOf(run, backUp, true), recovering)) : undefined;
+  const alone = kept.without ?? repeatingYear(variantOf(run, backUp, false), without);
   return { without: alone, with: recovered ?? alone };
 }
 
 /** The hours at the pool's place. */
-export const weatherAt = (inputs: YearInputs, climate: Climate): Weather => weatherOf(climate, siteOf(inputs));
+export function weatherAt(inputs: YearInputs, climate: Climate): Weather {
+  refuseImpossibleSun(climate, inputs.latitude);
+  return weatherOf(climate, siteOf(inputs));
+}
 
 /** @param begin where the pools begin; else from the air and the set point */
-export const yearOf = (inputs: YearInputs, climate: Climate, begin?: Begin, trace: Trace = silent): Year =>
-  yearIn(inputs, weatherAt(inputs, climate), begin, trace);
+export const yearOf = (inputs: YearInputs, climate: Climate, begin?: Begin): Year =>
+  yearIn(inputs, weatherAt(inputs, climate), begin);
 
-/** The year in the weather of its hours. */
-export function yearIn(inputs: YearInputs, weather: Weather, begin?: Begin, trace: Trace = silent): Year {
+/**
+ * The year in the weather of its hours.
+ *
+ * @param kept runs of another year that these inputs don't touch
+ */
+export function yearIn(inputs: YearInputs, weather: Weather, begin?: Begin, kept?: Untouched): Year {
   const { season, run } = setUpYear(inputs, weather);
   const [freeWithout, freeWith, heldWithout, heldWith] = begin ?? beginFrom(inputs, weather);
-  const held = pairOf(run, run.backUp, heldWithout, heldWith);
-  const free = pairOf(run, undefined, freeWithout, freeWith);
+  const held = pairOf(run, run.backUp, heldWithout, heldWith, kept?.held);
+  const free = pairOf(run, undefined, freeWithout, freeWith, kept?.free);
   const { surface, machine } = run;
   const balance = heldExactly(surface, inputs.setPoint);
-  const year: Year = { inputs, weather, surface, machine, season, free, held, balance };
-  if (trace.on) traceYear(year, trace);
-  return year;
+  return { inputs, weather, surface, machine, season, free, held, balance };
 }
