@@ -5,10 +5,18 @@ import { inPortions } from "./portions";
 import { brief, reading, supports } from "./run";
 import { dropSpilled } from "./spills";
 
+/** Ranges for one request; the sheets are asked for once each. */
+export function rangesOf(context: Excel.RequestContext, areas: readonly Area[]): readonly Excel.Range[] {
+  const sheets = new Map<string, Excel.Worksheet>();
+  return areas.map(({ sheet, row, column, rows, columns }) => {
+    const worksheet = sheets.get(sheet) ?? context.workbook.worksheets.getItem(sheet);
+    sheets.set(sheet, worksheet);
+    return brief(worksheet.getRangeByIndexes(row, column, rows, columns));
+  });
+}
+
 export const rangeOf = (context: Excel.RequestContext, area: Area): Excel.Range =>
-  brief(
-    context.workbook.worksheets.getItem(area.sheet).getRangeByIndexes(area.row, area.column, area.rows, area.columns),
-  );
+  rangesOf(context, [area])[0] as Excel.Range;
 
 /** So many cells are asked for at once: 1.5 MB where a cell holds a formula of 75 characters and its value. */
 const CELLS_AT_ONCE = 10_000;
@@ -59,7 +67,7 @@ function pieceOf(area: Area, range: Excel.Range): Piece {
 
 const readPieces = (areas: readonly Area[]): Promise<readonly Piece[]> =>
   reading(async (context) => {
-    const ranges = areas.map((area) => rangeOf(context, area));
+    const ranges = rangesOf(context, areas);
     for (const range of ranges) range.load(supports("1.12") ? "values,formulas,hasSpill" : "values,formulas");
     await context.sync();
     return ranges.map((range, at) => pieceOf(areas[at] as Area, range));
@@ -67,7 +75,10 @@ const readPieces = (areas: readonly Area[]): Promise<readonly Piece[]> =>
 
 const typesOf = (pieces: readonly Piece[]): Promise<readonly (readonly [Piece, string[][]])[]> =>
   reading(async (context) => {
-    const ranges = pieces.map(({ area }) => rangeOf(context, area));
+    const ranges = rangesOf(
+      context,
+      pieces.map(({ area }) => area),
+    );
     for (const range of ranges) range.load("valueTypes");
     await context.sync();
     return ranges.map((range, at) => [pieces[at] as Piece, range.valueTypes] as const);

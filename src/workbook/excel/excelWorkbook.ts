@@ -1,5 +1,5 @@
 /** The workbook port over Office.js. What a host may lack is tested for when it is needed. */
-import { RANGE_COST, readAreas, rangeOf } from "./cells";
+import { RANGE_COST, readAreas, rangeOf, rangesOf } from "./cells";
 import { onChange, onSelection, selection } from "./events";
 import { addHandOver } from "./handOver";
 import { PICTURES, placePicture } from "./picture";
@@ -62,7 +62,7 @@ async function recalculate(areas: readonly Area[]): Promise<void> {
     cost: () => RANGE_COST,
     run: (some) =>
       reading(async (context) => {
-        for (const area of some) rangeOf(context, area).setDirty();
+        for (const range of rangesOf(context, some)) range.setDirty();
         await context.sync();
         return [];
       }),

@@ -1,6 +1,6 @@
 /** Writes cells through Office.js as one undo step; where Excel breaks off, they hold again what they held. */
 import type { Area, CellWrite } from "../port";
-import { RANGE_COST, rangeOf } from "./cells";
+import { RANGE_COST, rangeOf, rangesOf } from "./cells";
 import { inPortions } from "./portions";
 import { brief, changing, supports, writing } from "./run";
 import { asText, asTyped } from "./typed";
@@ -32,6 +32,8 @@ function runsOf(cells: readonly CellWrite[]): readonly Run[] {
   });
 }
 
+const areasOf = (runs: readonly { readonly area: Area }[]): readonly Area[] => runs.map(({ area }) => area);
+
 const lengthOf = (content: unknown): number => (typeof content === "string" ? 2 * content.length : 20);
 
 const cost = ({ cells }: Run): number => cells.reduce((sum, { content }) => sum + lengthOf(content), RANGE_COST);
@@ -44,7 +46,7 @@ const again = (formula: unknown, value: unknown): unknown => {
 /** What runs hold now. A cell that is spilled into shows a formula that isn't its own. */
 async function heldBy(context: Excel.RequestContext, runs: readonly Run[]): Promise<readonly Held[]> {
   const knowsSpills = supports("1.12");
-  const ranges = runs.map(({ area }) => rangeOf(context, area));
+  const ranges = rangesOf(context, areasOf(runs));
   for (const range of ranges) range.load(knowsSpills ? "formulas,values,hasSpill" : "formulas,values");
   await context.sync();
   const parents = runs.map(({ area }, at) => {
@@ -93,8 +95,9 @@ export async function writeCells(cells: readonly CellWrite[]): Promise<void> {
       await inPortions(runs, {
         cost,
         async run(some) {
-          for (const { area, cells: own } of some)
-            rangeOf(context, area).formulas = [own.map((cell) => asTyped(cell.content))];
+          const ranges = rangesOf(context, areasOf(some));
+          for (const [at, range] of ranges.entries())
+            range.formulas = [(some[at]?.cells ?? []).map((cell) => asTyped(cell.content))];
           await context.sync();
           return [];
         },
