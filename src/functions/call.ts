@@ -2,7 +2,7 @@
 import { CATALOGUE, type Compiled, COMPILED, evaluate, explain } from "../../core";
 import { isOutcomeFault } from "../workbook/values";
 import type { ToldCall } from "./globals";
-import { placeArguments } from "./hostArguments";
+import { isValuePreview, placeArguments } from "./hostArguments";
 import { cellResult, outcomeOf } from "./outcome";
 import { LOG } from "./session";
 
@@ -12,7 +12,7 @@ export const cellCall =
   (...hostArguments) => {
     const args = placeArguments(compiled, hostArguments);
     const out = evaluate(compiled, args, CATALOGUE);
-    LOG.add(compiled.definition.id, args, outcomeOf(out));
+    if (!isValuePreview(hostArguments)) LOG.add(compiled.definition.id, args, outcomeOf(out));
     return cellResult(out);
   };
 

@@ -19,20 +19,31 @@ const single = (value: CellInput): CellInput => {
   return matrix?.length === 1 && matrix[0]?.length === 1 ? (matrix[0][0] ?? null) : value;
 };
 
-const spread = (list: readonly unknown[]): CellInput[] => {
-  const values = list.map((each) => single(rawOrOmitted(each)));
-  while (values.length > 0 && values.at(-1) === null) values.pop();
-  return values;
+const isInvocation = (value: unknown): value is object =>
+  typeof value === "object" && value !== null && !Array.isArray(value);
+
+/** Whether Excel calls only to show a value beside a formula that is still being typed. */
+export const isValuePreview = (hostArguments: readonly unknown[]): boolean => {
+  const last = hostArguments.at(-1);
+  return isInvocation(last) && "isInValuePreview" in last && last.isInValuePreview === true;
 };
 
+/** Excel passes null for every optional argument that was left out. */
+function withoutOmitted(values: readonly CellInput[]): readonly CellInput[] {
+  let end = values.length;
+  while (end > 0 && values[end - 1] === null) end--;
+  return end === values.length ? values : values.slice(0, end);
+}
+
 /**
- * The arguments of a call in their places. The list of a repeated argument is spread; an object that a host appends (its
- * invocation, under stale metadata) counts as omitted.
+ * The arguments of a call in their places: those of the definition, without the invocation that Excel puts behind them and
+ * without omitted ones at the end. A repeated argument's list is spread.
  */
 export const placeArguments = (compiled: Compiled, hostArguments: readonly unknown[]): readonly CellInput[] => {
-  if (!compiled.repeats) return hostArguments.every(isRaw) ? hostArguments : hostArguments.map(rawOrOmitted);
   const last = compiled.args.length - 1;
+  if (!compiled.repeats) return withoutOmitted(hostArguments.slice(0, last + 1).map(rawOrOmitted));
   const before = hostArguments.slice(0, last).map(rawOrOmitted);
   const list = hostArguments[last];
-  return [...before, ...spread(isList(list) ? list : hostArguments.slice(last))];
+  const repeated = isList(list) ? list : hostArguments.slice(last).filter((value) => !isInvocation(value));
+  return withoutOmitted([...before, ...repeated.map((each) => single(rawOrOmitted(each)))]);
 };

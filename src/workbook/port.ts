@@ -88,6 +88,11 @@ export interface Workbook {
   sheets(): Promise<readonly SheetFacts[]>;
   /** The used part of a sheet; undefined if the sheet is empty or missing. */
   used(sheet: string): Promise<Area | undefined>;
+  /**
+   * The rectangle around a sheet's formulas, undefined where it has none; missing where the host can't say that without
+   * reading the sheet.
+   */
+  readonly formulaArea?: ((sheet: string) => Promise<Area | undefined>) | undefined;
   /** Formulas and values of several areas in one round trip. */
   read(areas: readonly Area[]): Promise<readonly Block[]>;
   /** The areas that reference texts mean, in one round trip; undefined for one without a meaning here. */

@@ -1,6 +1,6 @@
 /** Cells through the Excel adapter: reads, writes, spills, errors, round trips. */
 import { describe, expect, it } from "vitest";
-import { asTyped } from "../../src/workbook/excel/cells";
+import { asTyped } from "../../src/workbook/excel/typed";
 import { boxOf } from "../excelHost/model/workbook";
 import { atMost, calculated, cellAt, PROFILES, type } from "../excelHost";
 import { area, groupsUndo, onExcel, sentenceOf } from "./onExcel";
@@ -29,15 +29,15 @@ describe.each(PROFILES)("Cells in Excel, $name", (profile) => {
     ]);
   });
 
-  // What is written back is the held text as it reads: one that begins with "=" becomes a formula.
-  it.fails("hold again a text that looks like a formula", async () => {
+  it("hold again a text that looks like a formula", async () => {
     type(on.host, "Data!A1", "'=A2");
     await expect(on.book.write([cell(0, 5), cell(1, "=BAD(")])).rejects.toThrow("Excel refused");
     expect(cellAt(on.sheet("Data"), "A1")).toMatchObject({ formula: "", value: "=A2" });
   });
 
-  // A spilled cell shows its parent's formula; written back, it stands in the way of the spill.
-  it.fails("spill again after a write that broke off", async () => {
+  // A spilled cell shows its parent's formula; written back, it would be in the way of the spill. No member below 1.12 says
+  // which cells are spilled into.
+  it.runIf(spills)("spill again after a write that broke off", async () => {
     on.host.resultOf = (formula) => (formula === "=S()" ? [["a"], ["b"]] : undefined);
     await on.book.write([cell(0, "=S()")]);
     await expect(on.book.write([cell(1, 5), cell(2, "=BAD(")])).rejects.toThrow("Excel refused");
@@ -68,18 +68,14 @@ describe.each(PROFILES)("Cells in Excel, $name", (profile) => {
     expect(await on.book.resolve([{ text: "A4#", from }])).toEqual([undefined]);
   });
 
-  // Only neighbours within the block are compared: the first row of the next block has none.
-  (spills ? it.fails : it.skip)(
-    "that are spilled into across a block's edge have no formula of their own",
-    async () => {
-      const rows = Array.from({ length: 6 }, (_, at) => [at]);
-      on.host.resultOf = () => rows;
-      await on.book.write([{ sheet: "Data", row: 4_998, column: 0, content: "=S()" }]);
-      const [block] = await on.book.read([area("Data", 0, 0, 5_004, 10)]);
-      const found = block?.formulas.slice(4_998).map(([first]) => first);
-      expect(found).toEqual(["=S()", "", "", "", "", ""]);
-    },
-  );
+  it.runIf(spills)("that are spilled into across a block's edge have no formula of their own", async () => {
+    const rows = Array.from({ length: 6 }, (_, at) => [at]);
+    on.host.resultOf = () => rows;
+    await on.book.write([{ sheet: "Data", row: 4_998, column: 0, content: "=S()" }]);
+    const [block] = await on.book.read([area("Data", 0, 0, 5_004, 10)]);
+    const found = block?.formulas.slice(4_998).map(([first]) => first);
+    expect(found).toEqual(["=S()", "", "", "", "", ""]);
+  });
 
   it("are read piece by piece where they are many", async () => {
     await on.book.write([{ sheet: "Data", row: 11_999, column: 2, content: 7 }]);
@@ -104,8 +100,7 @@ describe.each(PROFILES)("Cells in Excel, $name", (profile) => {
     expect(cellAt(data, "B1")?.value).toBe(2);
   });
 
-  // Excel's code for it, InvalidOperation, has no sentence.
-  it.fails("of a hidden sheet can't be gone to: the sentence says so", async () => {
+  it("of a hidden sheet can't be gone to: the sentence says so", async () => {
     on.sheet("Data").visibility = "Hidden";
     expect(await sentenceOf(on.book.select({ sheet: "Data", row: 0, column: 0 }))).toMatch(/hidden/);
   });

@@ -1,9 +1,9 @@
 /** Starter sheets through the Excel adapter: what is set, what an older Excel lacks, what is left where Excel breaks off. */
 import { describe, expect, it } from "vitest";
-import { ruleOf } from "../../src/workbook/excel/starter";
+import { ruleOf } from "../../src/workbook/excel/dress";
 import { cellAt, formatAt, PROFILES, WEB, WINDOWS_10, type Profile } from "../excelHost";
 import { SMALL } from "./contractSheets";
-import { groupsUndo, onExcel, RAW, sentenceOf } from "./onExcel";
+import { onExcel, RAW, sentenceOf } from "./onExcel";
 
 const BROKEN = { ...SMALL, cells: { ...SMALL.cells, B9: { content: "=BAD(" } } };
 
@@ -47,27 +47,23 @@ describe.each(PROFILES)("A starter sheet in Excel, $name", (profile) => {
     expect(on.host.book.active.sheet.name).toBe("Small sheet");
   });
 
-  // The clean-up deletes within the undo group, which refuses it: a half-made sheet stays.
-  (groupsUndo(profile) ? it.fails : it)("is taken away again where a formula is refused", async () => {
+  it("is taken away again where a formula is refused", async () => {
     await expect(on.book.insert(BROKEN)).rejects.toThrow("Excel refused a value, a formula or an address");
     expect(on.titles()).toEqual(["Sheet1", "Data"]);
   });
 
-  // The clean-up calls the sheet that was never made, which throws at once and hides the refusal.
-  it.fails("says that the workbook's structure is protected", async () => {
+  it("says that the workbook's structure is protected", async () => {
     on.host.book.structureProtected = true;
     expect(await sentenceOf(on.book.insert(SMALL))).toMatch(/workbook.*protected/);
   });
 
-  // Page set-up goes in the same batch as the sheet.
-  it.fails("stays where only the page set-up is refused", async () => {
+  it("stays where only the page set-up is refused", async () => {
     on.host.fault = ({ label }) => (label.startsWith("set PageLayout") ? "GeneralException" : undefined);
     await on.book.insert(SMALL);
     expect(on.titles()).toContain("Small sheet");
   });
 
-  // Only the colour of the border is set: a border without a style may not show.
-  it.fails("draws the rule under a record's line with a style", async () => {
+  it("draws the rule under a record's line with a style", async () => {
     await on.book.insert({ ...SMALL, cells: { A1: { content: "line", entry: true } } });
     expect(formatAt(on.sheet("Small sheet"), "A1", "EdgeBottom.style")).toBe("Continuous");
   });
@@ -88,8 +84,7 @@ describe("A starter sheet in an Excel with fewer members", () => {
 describe("A starter sheet that is too large for Excel on the web", () => {
   const on = onExcel({ ...WEB, payload: 2_000 }, "Sheet1");
 
-  // The whole request is refused, then the clean-up's own error takes the place of the true one.
-  it.fails("is refused with a sentence on its size", async () => {
+  it("is refused with a sentence on its size", async () => {
     const sentence = await sentenceOf(on.book.insert(SMALL));
     expect(sentence).not.toMatch(RAW);
     expect(sentence).toMatch(/large|much/);

@@ -4,7 +4,7 @@ import { mentionsUs, walkTree } from "../reader/calls";
 import { plainName } from "../reader/evaluate";
 import { cellsText, parseReference } from "../reader/reference";
 import { boundValue } from "../reader/scope";
-import { readSheet } from "../reader/sheets";
+import { readFormulas } from "../reader/sheets";
 import { isRefusal } from "../reader/tokens";
 import { parse } from "../reader/tree";
 
@@ -100,8 +100,9 @@ async function filled(book: Workbook, cells: readonly FormulaCell[]): Promise<re
 
 async function formulaCells(book: Workbook): Promise<readonly FormulaCell[]> {
   const found: FormulaCell[] = [];
-  for (const { name } of await book.sheets())
-    for (const { area, formulas, values } of await readSheet(book, name))
+  const sheets = (await book.sheets()).map(({ name }) => name);
+  for (const { blocks } of (await readFormulas(book, sheets)).values())
+    for (const { area, formulas, values } of blocks)
       formulas.forEach((line, down) =>
         line.forEach((formula, over) => {
           if (formula === "") return;

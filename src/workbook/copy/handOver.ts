@@ -3,9 +3,10 @@
  * record of those formulas. The workbook itself is only read.
  */
 import type { SheetCell, StarterSheet } from "../../sheets/sheet";
-import type { Area, CellValue, HandOverCopy, ValueArea, Workbook } from "../port";
+import type { Address, Area, CellValue, HandOverCopy, ValueArea, Workbook } from "../port";
+import { isCellFault } from "../port";
 import { readCells, type Engine, type Reading } from "../reader/read";
-import { columnLetters } from "../reader/reference";
+import { addressText, columnLetters } from "../reader/reference";
 import { recordLines, type Describe, type Recording } from "./recordSheet";
 import { dependentCells, type DependentCell } from "./dependents";
 import { timeSlices } from "../timeSlices";
@@ -107,9 +108,25 @@ async function currentValues(book: Workbook, cells: readonly DependentCell[]): P
     cells.map((cell) => {
       const { sheet, row, column } = cell.address;
       const own: readonly (readonly CellValue[])[] = values.get(cell) ?? [[cell.value]];
+      refuseUnfinished([{ address: cell.address, value: own[0]?.[0] ?? null }]);
       return [sheet, { row, column, values: own }];
     }),
   );
+}
+
+/** What a host shows in a cell that has no value yet. */
+const UNFINISHED = new Set(["#BUSY!", "#GETTING_DATA"]);
+const MOST_NAMED = 5;
+
+const isUnfinished = (value: CellValue): boolean => isCellFault(value) && UNFINISHED.has(value.error);
+
+/** @throws a sentence where cells have no value yet that could be handed over */
+function refuseUnfinished(cells: readonly { readonly address: Address; readonly value: CellValue }[]): void {
+  const unfinished = cells.filter(({ value }) => isUnfinished(value));
+  if (unfinished.length === 0) return;
+  const named = unfinished.slice(0, MOST_NAMED).map(({ address }) => addressText(address));
+  const more = unfinished.length > MOST_NAMED ? ` and ${String(unfinished.length - MOST_NAMED)} more` : "";
+  throw new Error(`Excel is still calculating ${named.join(", ")}${more}: wait until it is done, then make the copy`);
 }
 
 /** Reads the calls of all cells; the record names an argument that can't be read. */
@@ -148,6 +165,7 @@ export async function handOver(
   const cells = await dependentCells(book);
   await nextSlice();
   if (cells.length === 0) return undefined;
+  refuseUnfinished(cells);
   const readings = await readingsOf(book, cells, engine, recording);
   const lines = await recordLines(cells, readings, engine.describe, recording);
   const titles = (await book.sheets()).map(({ name }) => name);

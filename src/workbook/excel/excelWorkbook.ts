@@ -1,11 +1,16 @@
 /** The workbook port over Office.js. What a host may lack is tested for when it is needed. */
-import { readAreas, rangeOf, writeCells } from "./cells";
+import { RANGE_COST, readAreas, rangeOf, rangesOf } from "./cells";
+import { onChange, onSelection, selection } from "./events";
 import { addHandOver } from "./handOver";
 import { PICTURES, placePicture } from "./picture";
+import { inPortions } from "./portions";
 import { resolveReferences } from "./references";
-import { isMissing, reading, supports, writing } from "./run";
+import { reading, supports, writing } from "./run";
+import { codeOf, isMissing } from "./sentences";
 import { insertStarter } from "./starter";
-import type { Address, Area, PlacedPicture, SheetFacts, Unsubscribe, Workbook } from "../port";
+import { formulaArea, usedArea } from "./usedAreas";
+import { writeCells } from "./writeCells";
+import type { Address, Area, PlacedPicture, SheetFacts, Workbook } from "../port";
 
 async function sheets(): Promise<readonly SheetFacts[]> {
   return reading(async (context) => {
@@ -20,28 +25,12 @@ async function sheets(): Promise<readonly SheetFacts[]> {
   });
 }
 
-async function used(sheet: string): Promise<Area | undefined> {
-  return reading(async (context) => {
-    const worksheet = context.workbook.worksheets.getItemOrNullObject(sheet);
-    worksheet.load("name");
-    await context.sync();
-    if (worksheet.isNullObject) return undefined;
-    const range = worksheet.getUsedRangeOrNullObject(true);
-    range.load("rowIndex,columnIndex,rowCount,columnCount");
-    await context.sync();
-    if (range.isNullObject) return undefined;
-    const { rowIndex: row, columnIndex: column, rowCount: rows, columnCount: columns } = range;
-    return { sheet: worksheet.name, row, column, rows, columns };
-  });
-}
-
 /** Rejects by name where a sheet is missing; Excel itself doesn't say which. */
 async function named<T>(names: readonly string[], run: () => Promise<T>): Promise<T> {
   try {
     return await run();
   } catch (error) {
-    const cause = error instanceof Error ? error.cause : undefined;
-    if (!isMissing(cause)) throw error;
+    if (!isMissing(error)) throw error;
     const there = new Set((await sheets()).map(({ name }) => name.toLowerCase()));
     const gone = names.find((name) => !there.has(name.toLowerCase()));
     throw gone === undefined ? error : new Error(`there is no sheet named "${gone}"`, { cause: error });
@@ -50,120 +39,61 @@ async function named<T>(names: readonly string[], run: () => Promise<T>): Promis
 
 const sheetsOf = (places: readonly { readonly sheet: string }[]): readonly string[] => places.map(({ sheet }) => sheet);
 
-/** The cell that has the cursor; undefined where something else than cells is selected. */
-async function selection(): Promise<Address | undefined> {
+async function select(address: Address): Promise<void> {
+  const { sheet } = address;
   try {
-    return await reading(async (context) => {
-      const cell = context.workbook.getActiveCell();
-      cell.load("rowIndex,columnIndex,worksheet/name");
-      await context.sync();
-      return { sheet: cell.worksheet.name, row: cell.rowIndex, column: cell.columnIndex };
-    });
-  } catch {
-    return undefined;
+    await named([sheet], () =>
+      reading(async (context) => {
+        context.workbook.worksheets.getItem(sheet).activate();
+        // In one request with the activation, the selection may stay where it was (OfficeDev/office-js issue 5118).
+        await context.sync();
+        rangeOf(context, { ...address, rows: 1, columns: 1 }).select();
+        await context.sync();
+      }),
+    );
+  } catch (error) {
+    if (codeOf(error) !== "InvalidOperation") throw error;
+    throw new Error(`the sheet "${sheet}" is hidden: show it first`, { cause: error });
   }
 }
 
-async function select(address: Address): Promise<void> {
-  await named([address.sheet], () =>
-    reading(async (context) => {
-      context.workbook.worksheets.getItem(address.sheet).activate();
-      rangeOf(context, { ...address, rows: 1, columns: 1 }).select();
-      await context.sync();
-    }),
-  );
-}
-
 async function recalculate(areas: readonly Area[]): Promise<void> {
-  await named(sheetsOf(areas), () =>
-    writing(async (context) => {
-      for (const area of areas) rangeOf(context, area).setDirty();
-      await context.sync();
-    }),
-  );
-}
-
-interface Handler {
-  readonly context: OfficeExtension.ClientRequestContext;
-  remove(): void;
-}
-
-/** Adds handlers now and takes them away when told to, even where they are still being added. */
-function listening(add: (context: Excel.RequestContext) => readonly Handler[]): Unsubscribe {
-  const added = reading(async (context) => {
-    const handlers = add(context);
-    await context.sync();
-    return handlers;
-  }).catch((): readonly Handler[] => []);
-  return () => {
-    void added.then(async (handlers) => {
-      for (const handler of handlers) handler.remove();
-      await handlers[0]?.context.sync();
-    });
-  };
-}
-
-function onSelection(call: (address: Address) => void): Unsubscribe {
-  let open = true;
-  const stop = listening((context) => [
-    context.workbook.onSelectionChanged.add(async () => {
-      const address = await selection();
-      if (open && address !== undefined) call(address);
-    }),
-  ]);
-  return () => {
-    open = false;
-    stop();
-  };
-}
-
-async function sheetName(id: string): Promise<string | undefined> {
-  return reading(async (context) => {
-    const worksheet = context.workbook.worksheets.getItemOrNullObject(id);
-    worksheet.load("name");
-    await context.sync();
-    return worksheet.isNullObject ? undefined : worksheet.name;
+  await inPortions(areas, {
+    cost: () => RANGE_COST,
+    run: (some) =>
+      reading(async (context) => {
+        for (const range of rangesOf(context, some)) range.setDirty();
+        await context.sync();
+        return [];
+      }),
   });
 }
 
-/** Edits and recalculations: both change what a sheet shows. */
-function onChange(call: (sheets: readonly string[]) => void): Unsubscribe {
-  if (!supports("1.9")) return () => undefined;
-  let open = true;
-  const tell = async ({ worksheetId }: { worksheetId: string }): Promise<void> => {
-    const name = await sheetName(worksheetId);
-    if (open && name !== undefined) call([name]);
-  };
-  const stop = listening(({ workbook: { worksheets } }) => [
-    worksheets.onChanged.add(tell),
-    worksheets.onCalculated.add(tell),
-  ]);
-  return () => {
-    open = false;
-    stop();
-  };
-}
+const nothingToTakeBack = (): Promise<void> => Promise.resolve();
 
 /** The workbook that Excel has open beside the panel. */
 export function excelWorkbook(): Workbook {
   return {
     host: "excel",
     sheets,
-    used,
-    read: (areas) => named(sheetsOf(areas), () => reading((context) => readAreas(context, areas))),
-    resolve: (references) => reading((context) => resolveReferences(context, references)),
+    used: usedArea,
+    // Which Excel this is can be asked once Office is ready, which may be later than now.
+    get formulaArea() {
+      return supports("1.9") ? formulaArea : undefined;
+    },
+    read: (areas) => named(sheetsOf(areas), () => readAreas(areas)),
+    resolve: resolveReferences,
     selection,
     select,
-    write: (cells) => named(sheetsOf(cells), () => writing((context) => writeCells(context, cells))),
-    insert: (sheet) => writing((context) => insertStarter(context, sheet)),
-    handOver: (copy) => named(sheetsOf(copy.sheets), () => writing((context) => addHandOver(context, copy))),
-    // Which Excel this is can be asked once Office is ready, which may be later than now.
+    write: (cells) => named(sheetsOf(cells), () => writeCells(cells)),
+    insert: insertStarter,
+    handOver: (copy) => named(sheetsOf(copy.sheets), () => addHandOver(copy)),
     get placePicture() {
       if (!supports(PICTURES)) return undefined;
       return (picture: PlacedPicture, beside: Area) =>
-        named([beside.sheet], () => writing((context) => placePicture(context, picture, beside)));
+        named([beside.sheet], () => writing((context) => placePicture(context, picture, beside), nothingToTakeBack));
     },
-    recalculate,
+    recalculate: (areas) => named(sheetsOf(areas), () => recalculate(areas)),
     onSelection,
     onChange,
   };

@@ -3,8 +3,8 @@ import type { Area, PlacedPicture } from "../port";
 import { addressText, MOST_COLUMNS } from "../reader/reference";
 import { rangeOf } from "./cells";
 
-/** The API set that knows shapes. */
-export const PICTURES = "1.9";
+/** The API set that knows where a range is on its sheet, one above that of shapes. */
+export const PICTURES = "1.10";
 
 /** Air between cells and picture, points. */
 const GAP = 6;

@@ -1,19 +1,41 @@
-/** Finds the areas that references mean, in two or three round trips for any number of them. */
+/** Finds the areas that references mean, in a few round trips for any number of them. */
 import type { Area, ReferenceText } from "../port";
 import { parseReference } from "../reader/reference";
 import type { ReferenceMeaning, TablePart } from "../reader/reference";
-import { supports } from "./run";
+import { inPortions } from "./portions";
+import { brief, reading, supports } from "./run";
 
 /** What is asked of Excel, then how its answer is read. */
 interface Asked {
-  /** After the first round trip: asks for the rest. */
-  next(): void;
-  /** After the second one. */
+  /** After a round trip: asks for more, and answers whether it did. */
+  next(): boolean;
+  /** Once nothing more is asked. */
   answer(): Area | undefined;
 }
 
-const NOTHING: Asked = { next: () => undefined, answer: () => undefined };
+const NOTHING: Asked = { next: () => false, answer: () => undefined };
 const PLACE = "rowIndex,columnIndex,rowCount,columnCount,worksheet/name";
+
+/** The objects of one batch that many references share. */
+interface Batch {
+  readonly context: Excel.RequestContext;
+  sheet(name: string): Excel.Worksheet;
+}
+
+function batchOf(context: Excel.RequestContext): Batch {
+  const sheets = new Map<string, Excel.Worksheet>();
+  return {
+    context,
+    sheet(name) {
+      const known = sheets.get(name);
+      if (known !== undefined) return known;
+      const found = context.workbook.worksheets.getItemOrNullObject(name);
+      found.load("name");
+      sheets.set(name, found);
+      return found;
+    },
+  };
+}
 
 function areaOf(range: Excel.Range | undefined): Area | undefined {
   if (range === undefined || range.isNullObject) return undefined;
@@ -21,20 +43,31 @@ function areaOf(range: Excel.Range | undefined): Area | undefined {
   return { sheet: range.worksheet.name, row, column, rows, columns };
 }
 
+/** Asks once for what `ask` gives. */
+function once(ask: () => boolean): () => boolean {
+  let asked = false;
+  return () => {
+    if (asked) return false;
+    asked = true;
+    return ask();
+  };
+}
+
 function cells(
-  context: Excel.RequestContext,
+  { sheet: sheetOf }: Batch,
   { sheet, area, spill }: ReferenceMeaning & { kind: "cells" },
   { from }: ReferenceText,
 ): Asked {
-  const worksheet = context.workbook.worksheets.getItemOrNullObject(sheet ?? from.sheet);
-  worksheet.load("name");
+  const worksheet = sheetOf(sheet ?? from.sheet);
   let spilled: Excel.Range | undefined;
   return {
-    next() {
-      if (!spill || worksheet.isNullObject || !supports("1.12")) return;
-      spilled = worksheet.getRangeByIndexes(area.row, area.column, 1, 1).getSpillingToRangeOrNullObject();
+    next: once(() => {
+      if (!spill || worksheet.isNullObject || !supports("1.12")) return false;
+      const first = brief(worksheet.getRangeByIndexes(area.row, area.column, 1, 1));
+      spilled = brief(first.getSpillingToRangeOrNullObject());
       spilled.load(PLACE);
-    },
+      return true;
+    }),
     answer() {
       if (spill) return areaOf(spilled);
       return worksheet.isNullObject ? undefined : { sheet: worksheet.name, ...area };
@@ -42,26 +75,31 @@ function cells(
   };
 }
 
-/** A name of the sheet goes before one of the workbook. */
-function name(
-  context: Excel.RequestContext,
-  meaning: ReferenceMeaning & { kind: "name" },
-  { from }: ReferenceText,
-): Asked {
-  const worksheet = context.workbook.worksheets.getItem(meaning.sheet ?? from.sheet);
-  const own = worksheet.names.getItemOrNullObject(meaning.name);
-  const shared = context.workbook.names.getItemOrNullObject(meaning.name);
+/** A name of the sheet goes before one of the workbook. A bare name that is none may be a table: its data. */
+function name(batch: Batch, meaning: ReferenceMeaning & { kind: "name" }, reference: ReferenceText): Asked {
+  const { workbook } = batch.context;
+  const own = workbook.worksheets
+    .getItem(meaning.sheet ?? reference.from.sheet)
+    .names.getItemOrNullObject(meaning.name);
+  const shared = workbook.names.getItemOrNullObject(meaning.name);
   own.load("name");
   shared.load("name");
   let range: Excel.Range | undefined;
+  let asTable = NOTHING;
+  const first = once(() => {
+    const found = own.isNullObject ? shared : own;
+    if (meaning.spill || (found.isNullObject && meaning.sheet !== undefined)) return false;
+    if (found.isNullObject) {
+      asTable = table(batch, { kind: "table", table: meaning.name, part: "data" }, reference);
+      return true;
+    }
+    range = brief(found.getRangeOrNullObject());
+    range.load(PLACE);
+    return true;
+  });
   return {
-    next() {
-      const found = own.isNullObject ? shared : own;
-      if (found.isNullObject || meaning.spill) return;
-      range = found.getRangeOrNullObject();
-      range.load(PLACE);
-    },
-    answer: () => areaOf(range),
+    next: () => first() || asTable.next(),
+    answer: () => areaOf(range) ?? asTable.answer(),
   };
 }
 
@@ -98,26 +136,25 @@ function rowsOfPart(facts: TableFacts, part: TablePart, row: number): { row: num
   return row >= top && row < top + rows ? { row, rows: 1 } : undefined;
 }
 
-function table(
-  context: Excel.RequestContext,
-  meaning: ReferenceMeaning & { kind: "table" },
-  { from }: ReferenceText,
-): Asked {
-  const named = meaning.table === undefined ? undefined : context.workbook.tables.getItemOrNullObject(meaning.table);
-  const cell = context.workbook.worksheets.getItem(from.sheet).getRangeByIndexes(from.row, from.column, 1, 1);
+function table({ context }: Batch, meaning: ReferenceMeaning & { kind: "table" }, { from }: ReferenceText): Asked {
+  const { workbook } = context;
+  const named = meaning.table === undefined ? undefined : workbook.tables.getItemOrNullObject(meaning.table);
+  const cell = brief(workbook.worksheets.getItem(from.sheet).getRangeByIndexes(from.row, from.column, 1, 1));
   const around = named === undefined ? cell.getTables(false) : undefined;
   named?.load("name");
   around?.load("items/name");
   let found: Excel.Table | undefined;
   let range: Excel.Range | undefined;
   return {
-    next() {
+    next: once(() => {
       found = named === undefined ? around?.items[0] : named.isNullObject ? undefined : named;
-      found?.load("showHeaders,showTotals");
-      found?.columns.load("items/name");
-      range = found?.getRange();
-      range?.load(PLACE);
-    },
+      if (found === undefined) return false;
+      found.load("showHeaders,showTotals");
+      found.columns.load("items/name");
+      range = brief(found.getRange());
+      range.load(PLACE);
+      return true;
+    }),
     answer() {
       const area = areaOf(range);
       if (found === undefined || area === undefined) return undefined;
@@ -128,51 +165,46 @@ function table(
   };
 }
 
-function ask(context: Excel.RequestContext, reference: ReferenceText): Asked {
+function ask(batch: Batch, reference: ReferenceText): Asked {
   const meaning = parseReference(reference.text);
   if (meaning === undefined) return NOTHING;
-  if (meaning.kind === "cells") return cells(context, meaning, reference);
-  return meaning.kind === "name" ? name(context, meaning, reference) : table(context, meaning, reference);
-}
-
-/** A bare name may be a table: its data. */
-function askTableToo(context: Excel.RequestContext, reference: ReferenceText): Asked {
-  const meaning = parseReference(reference.text);
-  if (meaning?.kind !== "name" || meaning.sheet !== undefined || meaning.spill) return ask(context, reference);
-  const asName = name(context, meaning, reference);
-  const asTable = table(context, { kind: "table", table: meaning.name, part: "data" }, reference);
-  return {
-    next() {
-      asName.next();
-      asTable.next();
-    },
-    answer: () => asName.answer() ?? asTable.answer(),
-  };
+  if (meaning.kind === "cells") return cells(batch, meaning, reference);
+  return meaning.kind === "name" ? name(batch, meaning, reference) : table(batch, meaning, reference);
 }
 
 /** The workbook's sheets, asked for only where a reference names one: one missing sheet would fail all the others. */
-async function sheetNames(
-  context: Excel.RequestContext,
-  references: readonly ReferenceText[],
-): Promise<ReadonlySet<string>> {
+async function sheetNames(references: readonly ReferenceText[]): Promise<ReadonlySet<string>> {
   if (!references.some(({ text }) => text.includes("!"))) return new Set();
-  context.workbook.worksheets.load("items/name");
-  await context.sync();
-  return new Set(context.workbook.worksheets.items.map(({ name: title }) => title.toLowerCase()));
+  return reading(async ({ workbook: { worksheets, context } }) => {
+    worksheets.load("items/name");
+    await context.sync();
+    return new Set(worksheets.items.map(({ name: title }) => title.toLowerCase()));
+  });
 }
 
-export async function resolveReferences(
-  context: Excel.RequestContext,
-  references: readonly ReferenceText[],
-): Promise<readonly (Area | undefined)[]> {
-  const there = await sheetNames(context, references);
-  const asked = references.map((reference) => {
+const askMore = (asked: readonly Asked[]): boolean => asked.map((one) => one.next()).includes(true);
+
+/** Bytes of a reference's look-ups: a name asks for most. */
+const REFERENCE_COST = 1_500;
+
+export async function resolveReferences(references: readonly ReferenceText[]): Promise<readonly (Area | undefined)[]> {
+  const there = await sheetNames(references);
+  const known = (reference: ReferenceText): boolean => {
     const meaning = parseReference(reference.text);
     const sheet = meaning !== undefined && "sheet" in meaning ? meaning.sheet : undefined;
-    return sheet === undefined || there.has(sheet.toLowerCase()) ? askTableToo(context, reference) : NOTHING;
+    return sheet === undefined || there.has(sheet.toLowerCase());
+  };
+  return inPortions(references, {
+    cost: () => REFERENCE_COST,
+    run: (some) =>
+      reading(async (context) => {
+        const batch = batchOf(context);
+        const asked = some.map((reference) => (known(reference) ? ask(batch, reference) : NOTHING));
+        await context.sync();
+        // Names, then what they mean or the table of that name, then the table's parts.
+        if (askMore(asked)) await context.sync();
+        if (askMore(asked)) await context.sync();
+        return asked.map((one) => one.answer());
+      }),
   });
-  await context.sync();
-  for (const one of asked) one.next();
-  await context.sync();
-  return asked.map((one) => one.answer());
 }

@@ -1,42 +1,84 @@
-/** Runs a batch in Excel and turns what Excel refuses into plain sentences. */
+/** Runs batches in Excel: tries again what is refused for a moment, and turns the rest into plain sentences. */
+import { codeOf, isElsewhere, isPassing, sentence } from "./sentences";
 
 export const supports = (version: string): boolean => Office.context.requirements.isSetSupported("ExcelApi", version);
 
-const SENTENCES: Readonly<Record<string, string>> = {
-  AccessDenied: "the sheet is protected: take its protection off first",
-  InvalidOperationInCellEditMode: "a cell is being edited: finish typing first",
-  ItemNotFound: "a sheet, name or table that was asked for is not in this workbook",
-  ItemAlreadyExists: "the workbook has a thing of that name already",
-  InvalidArgument: "Excel refused a value, a formula or an address",
-  RequestAborted: "Excel stopped: try again",
-};
+type Batch<T> = (context: Excel.RequestContext) => Promise<T>;
 
-const codeOf = (error: unknown): string =>
-  typeof error === "object" && error !== null && "code" in error ? String(error.code) : "";
+/** Waits between attempts while Excel turns requests away, milliseconds. */
+const BACK_OFF = [200, 600, 1_800];
+/** How often Excel is asked whether the workbook is in front again, and how many times. */
+const FRONT = { every: 500, most: 120 };
 
-/** What went wrong, as a sentence. */
-export function sentence(error: unknown): string {
-  const said = error instanceof Error ? error.message : String(error);
-  return SENTENCES[codeOf(error)] ?? said;
-}
+const rest = (milliseconds: number): Promise<void> => new Promise((resolve) => setTimeout(resolve, milliseconds));
 
-export const isMissing = (error: unknown): boolean => codeOf(error) === "ItemNotFound";
-
-/** Reading waits until the user has finished typing in a cell. */
-export async function reading<T>(batch: (context: Excel.RequestContext) => Promise<T>): Promise<T> {
-  return plainly(() => Excel.run({ delayForCellEdit: true }, batch));
-}
-
-/** All changes of the batch are one undo step where Excel can do that. */
-export async function writing<T>(batch: (context: Excel.RequestContext) => Promise<T>): Promise<T> {
-  const options = supports("1.20") ? { delayForCellEdit: true, mergeUndoGroup: true } : { delayForCellEdit: true };
-  return plainly(() => Excel.run(options, batch));
+async function patiently<T>(run: () => Promise<T>): Promise<T> {
+  let refusals = 0;
+  for (let looks = 0; ;) {
+    try {
+      return await run();
+    } catch (error) {
+      const wait = isPassing(error) ? BACK_OFF[refusals++] : undefined;
+      if (wait !== undefined) await rest(wait);
+      else if (isElsewhere(error) && looks++ < FRONT.most) await rest(FRONT.every);
+      else throw error;
+    }
+  }
 }
 
 async function plainly<T>(run: () => Promise<T>): Promise<T> {
   try {
     return await run();
   } catch (error) {
-    throw new Error(sentence(error), { cause: error });
+    const said = sentence(error);
+    throw error instanceof Error && error.message === said ? error : new Error(said, { cause: error });
   }
+}
+
+/**
+ * Reads, or does what may be done twice. Waits until the user has finished typing in a cell and until the workbook is in
+ * front, where Excel asks for that.
+ */
+export function reading<T>(batch: Batch<T>): Promise<T> {
+  return plainly(() => patiently(() => Excel.run({ delayForCellEdit: true }, batch)));
+}
+
+/** Changes what Excel can't undo, such as sheets: in no undo group, which would refuse it, and once only. */
+export function changing<T>(batch: Batch<T>): Promise<T> {
+  return plainly(() => Excel.run({ delayForCellEdit: true }, batch));
+}
+
+/**
+ * Makes all changes of the batch one undo step where Excel can do that.
+ * @param takeBack undoes what a broken batch left; the batch is made once more where only the undo group was refused
+ */
+export function writing<T>(batch: Batch<T>, takeBack: () => Promise<void>): Promise<T> {
+  const once = async (options: Excel.RunOptions): Promise<T> => {
+    try {
+      return await Excel.run(options, batch);
+    } catch (error) {
+      // The first error is the true one.
+      await takeBack().catch(() => undefined);
+      throw error;
+    }
+  };
+  return plainly(async () => {
+    const plain = (): Promise<T> => once({ delayForCellEdit: true });
+    if (!supports("1.20")) return patiently(plain);
+    try {
+      return await patiently(() => once({ delayForCellEdit: true, mergeUndoGroup: true }));
+    } catch (error) {
+      if (codeOf(error) !== "UndoNotSupported") throw error;
+      return patiently(plain);
+    }
+  });
+}
+
+/**
+ * Gives a range that is used within one request only. Excel then keeps no reference to it, which the client would have to
+ * let go of with a request of its own.
+ */
+export function brief<T extends Excel.Range | Excel.RangeAreas>(range: T): T {
+  range.untrack();
+  return range;
 }

@@ -2,10 +2,10 @@
  * Repairs formulas that lost their functions. Without the add-in a workbook keeps its calls as `_xldudf_WARMBACK_…`, other
  * add-ins may put a lost book before them (`[2]!`, `Book.xla!`), and a cell stays `#NAME?` until its formula is rewritten.
  */
-import type { Address, CellValue, CellWrite, Workbook } from "../port";
+import type { Address, Block, CellValue, CellWrite, Workbook } from "../port";
 import { isCellFault } from "../port";
 import { NAMESPACE, mentionsUs, ourId } from "../reader/calls";
-import { readSheet } from "../reader/sheets";
+import { readFormulas } from "../reader/sheets";
 import { isRefusal, tokens, type Token } from "../reader/tokens";
 
 /** What files put before a name they don't know. */
@@ -54,9 +54,9 @@ export interface Mending {
 }
 
 /** The cells of a sheet to rewrite. */
-async function broken(book: Workbook, sheet: string, known: ReadonlySet<string>): Promise<readonly CellWrite[]> {
+function broken(blocks: readonly Block[], known: ReadonlySet<string>): readonly CellWrite[] {
   const found: CellWrite[] = [];
-  for (const { area, formulas, values } of await readSheet(book, sheet))
+  for (const { area, formulas, values } of blocks)
     formulas.forEach((line, down) =>
       line.forEach((formula, over) => {
         const content = mendFormula(formula, known);
@@ -77,8 +77,13 @@ async function stillFailing(book: Workbook, cells: readonly Address[]): Promise<
 export async function mendFormulas(book: Workbook, known: ReadonlySet<string>): Promise<Mending> {
   const writes: CellWrite[] = [];
   const protectedSheets: { sheet: string; cells: number }[] = [];
-  for (const { name, protected: shut } of await book.sheets()) {
-    const cells = await broken(book, name, known);
+  const sheets = await book.sheets();
+  const read = await readFormulas(
+    book,
+    sheets.map(({ name }) => name),
+  );
+  for (const { name, protected: shut } of sheets) {
+    const cells = broken(read.get(name)?.blocks ?? [], known);
     if (shut && cells.length > 0) protectedSheets.push({ sheet: name, cells: cells.length });
     else writes.push(...cells);
   }

@@ -128,25 +128,60 @@ function holds(answer: Operand, cell: CellToRead): boolean | undefined {
   return sameCell(topLeft(answer), cell.value);
 }
 
-/** Reads one prepared cell whose references are loaded. */
-export function readOne(prepared: Prepared, resolved: Resolved, engine: Engine): Reading {
-  const { cell, tree, sites } = prepared;
-  const { address, formula } = cell;
-  if (isRefusal(tree)) return { address, formula, calls: [], checked: false, stale: false, refusal: tree };
+/** How a blank cell reaches a function: as nothing in Excel on the web, as 0 on the desktop. */
+type Blank = null | 0;
+
+/** An argument that is a reference, with the blank cells in it read that way. */
+function withBlanks(answer: Operand, tree: Tree | undefined, blank: Blank): Operand {
+  if (blank === null || tree?.kind !== "reference" || isUnsupported(answer)) return answer;
+  return isMatrix(answer) ? answer.map((row) => row.map((cell) => cell ?? blank)) : (answer ?? blank);
+}
+
+interface Pass {
+  readonly worked: ReadonlyMap<CallTree, Worked>;
+  readonly agreed: boolean | undefined;
+}
+
+function passOver(prepared: Prepared, tree: Tree, resolved: Resolved, engine: Engine, blank: Blank): Pass {
+  const { cell, sites } = prepared;
   const worked = new Map<CallTree, Worked>();
   const around: EvaluationContext = {
     memo: new Map(),
-    read: (text) => resolved.read(text, address),
-    resolveReference: (text) => resolved.meet(text, address),
+    read: (text) => resolved.read(text, cell.address),
+    resolveReference: (text) => resolved.meet(text, cell.address),
     ours: (node) => sites.find(({ tree: own }) => own === node)?.id,
     call(node, id, args) {
-      const done = work(node, id, args, prepared, engine);
+      const given = args.map((one, at) => withBlanks(one, node.args[at], blank));
+      const done = work(node, id, given, prepared, engine);
       worked.set(node, done);
       return done.outcome === undefined ? UNREADABLE : valueOf(done.outcome);
     },
   };
   const agreed = holds(evaluateTree(tree, around), cell);
   for (const site of sites) evaluateTree(site.tree, around, site.scope);
+  return { worked, agreed };
+}
+
+const holdsBlank = (answer: Operand, tree: Tree | undefined): boolean => {
+  if (tree?.kind !== "reference" || isUnsupported(answer)) return false;
+  return isMatrix(answer) ? answer.some((row) => row.includes(null)) : answer === null;
+};
+
+/** The pass whose reading of blank cells gives what the cell holds; the first one where neither does. */
+function bestPass(prepared: Prepared, tree: Tree, resolved: Resolved, engine: Engine): Pass {
+  const first = passOver(prepared, tree, resolved, engine, null);
+  const blanks = [...first.worked].some(([node, { read }]) => read.some((one, at) => holdsBlank(one, node.args[at])));
+  if (first.agreed !== false || !blanks) return first;
+  const second = passOver(prepared, tree, resolved, engine, 0);
+  return second.agreed === true ? second : first;
+}
+
+/** Reads one prepared cell whose references are loaded. */
+export function readOne(prepared: Prepared, resolved: Resolved, engine: Engine): Reading {
+  const { cell, tree, sites } = prepared;
+  const { address, formula } = cell;
+  if (isRefusal(tree)) return { address, formula, calls: [], checked: false, stale: false, refusal: tree };
+  const { worked, agreed } = bestPass(prepared, tree, resolved, engine);
   // A call from the log that doesn't give the cell's value was a wrong guess: it doesn't make the cell stale.
   const doubted = agreed === false && [...worked.values()].some(({ fromLog }) => fromLog);
   const stale = agreed === false && !doubted;

@@ -28,6 +28,67 @@ export async function readSheet(book: Workbook, sheet: string): Promise<readonly
   return blocks;
 }
 
+/** What was read of a sheet for its formulas. */
+export interface SheetFormulas {
+  readonly blocks: Block[];
+  /** All of the sheet's used part is there, not only the rectangle around its formulas. */
+  readonly whole: boolean;
+}
+
+/** A sheet of so few used cells is read whole: its formulas refer to most of them. */
+const SMALL_SHEET = 5_000;
+
+interface Plan {
+  readonly area: Area | undefined;
+  readonly whole: boolean;
+}
+
+async function planFor(book: Workbook, sheet: string): Promise<Plan> {
+  const [used, formulas] = await Promise.all([book.used(sheet), book.formulaArea?.(sheet)]);
+  if (used === undefined || book.formulaArea === undefined) return { area: used, whole: true };
+  if (formulas === undefined) return { area: undefined, whole: false };
+  const whole = cellsOf(used) <= Math.max(SMALL_SHEET, 2 * cellsOf(formulas));
+  return { area: whole ? used : formulas, whole };
+}
+
+/** Blocks in groups that a host can give at once. */
+function* groupsOf(blocks: readonly Area[]): Generator<readonly Area[]> {
+  let group: Area[] = [];
+  let cells = 0;
+  for (const block of blocks) {
+    if (group.length > 0 && cells + cellsOf(block) > BLOCK_CELLS) {
+      yield group;
+      group = [];
+      cells = 0;
+    }
+    group.push(block);
+    cells += cellsOf(block);
+  }
+  if (group.length > 0) yield group;
+}
+
+/**
+ * Everything of sheets that may hold a formula, with few round trips for any number of sheets.
+ * @param pause is called between two round trips
+ */
+export async function readFormulas(
+  book: Workbook,
+  sheets: readonly string[],
+  pause: () => Promise<void> | undefined = () => undefined,
+): Promise<ReadonlyMap<string, SheetFormulas>> {
+  const plans = await Promise.all(sheets.map((sheet) => planFor(book, sheet)));
+  await pause();
+  const found = new Map(
+    sheets.map((sheet, at) => [sheet, { blocks: [] as Block[], whole: plans[at]?.whole === true }]),
+  );
+  const blocks = plans.flatMap(({ area }) => (area === undefined ? [] : blocksOf(area)));
+  for (const group of groupsOf(blocks)) {
+    for (const block of await book.read(group)) found.get(block.area.sheet)?.blocks.push(block);
+    await pause();
+  }
+  return found;
+}
+
 const oneFrom = (block: Block | undefined, { row, column }: Omit<Address, "sheet">): CellValue =>
   block?.values[row - block.area.row]?.[column - block.area.column] ?? null;
 

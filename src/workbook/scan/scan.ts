@@ -10,7 +10,7 @@ import { prepare, readOne, wantedBy } from "../reader/read";
 import type { CellToRead, Prepared } from "../reader/read";
 import type { References } from "../reader/resolve";
 import { resolveFormulaReferences } from "../reader/resolve";
-import { readSheet } from "../reader/sheets";
+import { readFormulas } from "../reader/sheets";
 import { cachedEngine } from "./cachedEngine";
 import type { CautionEngine, CachedEngine } from "./cachedEngine";
 import { report } from "./report";
@@ -96,10 +96,9 @@ async function scanSheets(
   const { pause, tell } = turns;
   const held = new Map<string, readonly Block[]>();
   const cells: CellToRead[] = [];
-  for (const sheet of sheets) {
-    const blocks = await readSheet(book, sheet);
-    await pause();
-    held.set(sheet, blocks);
+  for (const [sheet, { blocks, whole }] of await readFormulas(book, sheets, pause)) {
+    // What lies outside a held sheet's blocks counts as blank.
+    if (whole) held.set(sheet, blocks);
     for (const cell of await cellsWithUs(blocks, pause)) cells.push(cell);
   }
   const notes = new Map<string, Notes>(sheets.map((sheet) => [sheet, noNotes()]));
