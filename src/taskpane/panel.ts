@@ -9,7 +9,9 @@ import { mathSource } from "./mathml";
 import type { FinderTexts } from "./model/search";
 import { workerEngine } from "./jobs/workerEngine";
 import { startJobQueue } from "./jobs/jobQueue";
+import { heardWhileShown } from "./hostEvents";
 import { tabs } from "./tabs";
+import { paneVisibility } from "./visibility";
 import { cautionsView } from "./views/cautions";
 import { explainView } from "./views/explain";
 import { findView } from "./views/find";
@@ -65,7 +67,8 @@ function deskOf(workbook: Workbook, { shown, unseen }: Lines, options: PanelOpti
 export function mountPanel(root: HTMLElement, workbook: Workbook, options: PanelOptions = {}): void {
   const shown = h("p", { role: "status", class: "status" });
   const unseen = h("p", { role: "status", class: "unseen" });
-  const desk = deskOf(workbook, { shown, unseen }, options);
+  const visibility = paneVisibility();
+  const desk = deskOf(heardWhileShown(workbook, visibility), { shown, unseen }, options);
   // What was told goes with the next thing that the user does.
   const forget = (): void => {
     shown.textContent = "";
@@ -82,6 +85,7 @@ export function mountPanel(root: HTMLElement, workbook: Workbook, options: Panel
         { id: "workbook", label: "Workbook", view: workbookView(desk) },
       ],
       "Views",
+      visibility,
     ),
     shown,
     unseen,

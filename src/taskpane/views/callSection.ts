@@ -134,6 +134,15 @@ export function callSection(desk: PanelServices, call: ReadCall, place: CallPlac
   );
 }
 
+/** Desktop Excel would open a link in a bare window of its own: it is asked for the browser instead, where it can. */
+function openOutside(event: Event): void {
+  if (typeof Office === "undefined" || !(event.currentTarget instanceof HTMLAnchorElement)) return;
+  const context = Office.context as typeof Office.context | undefined;
+  if (context?.requirements?.isSetSupported("OpenBrowserWindowApi", "1.1") !== true) return;
+  event.preventDefault();
+  context.ui.openBrowserWindow(event.currentTarget.href);
+}
+
 /** A link to a function's help page, which opens beside the panel. */
 export const helpLink = (id: string, key: string): HTMLElement =>
   h(
@@ -144,6 +153,7 @@ export const helpLink = (id: string, key: string): HTMLElement =>
       rel: "noopener",
       "data-key": `${key} help`,
       "aria-label": `Help page of ${id} (opens in a new window)`,
+      click: openOutside,
     },
     "Help page",
   );

@@ -72,7 +72,9 @@ const handOverSection = (desk: PanelServices): HTMLElement => {
     replace(going);
   };
   const where =
-    desk.workbook.host === "excel" ? "New sheets of this workbook hold the copy." : "The copy is saved as a file.";
+    desk.workbook.host === "excel"
+      ? "New sheets of this workbook hold the copy. Making them empties Excel's undo list."
+      : "The copy is saved as a file.";
   return h(
     "section",
     { "aria-labelledby": "hand-over-title" },
