@@ -1,4 +1,4 @@
-/** Runs the checks that take minutes: `npx tsx test/verifyFull/run.mts`. They are no part of `npm test`. */
+/** Runs the checks that take minutes: `npm run verify:full`. They are no part of `npm test`. */
 import { startVitest } from "vitest/node";
 
 const vitest = await startVitest("test", [], {
