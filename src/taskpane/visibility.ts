@@ -24,10 +24,8 @@ const addinHere = (): Addin | undefined => {
   if (typeof Office === "undefined") return undefined;
   // A page outside Office has no requirements, whatever the types say.
   const context = Office.context as typeof Office.context | undefined;
-  const requirements = context?.requirements as typeof Office.context.requirements | undefined;
-  return requirements?.isSetSupported("SharedRuntime", "1.1") === true
-    ? (Office.addin as Addin | undefined)
-    : undefined;
+  const requirements = context?.requirements;
+  return requirements?.isSetSupported("SharedRuntime", "1.1") === true ? Office.addin : undefined;
 };
 
 export function paneVisibility(page: Page = globalThis.window, addin: Addin | undefined = addinHere()): PaneVisibility {
