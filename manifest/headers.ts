@@ -5,23 +5,28 @@
 
 const START_PAGE = "index.html";
 
-/** Microsoft's script hosts, narrowed to the folder and the file that office.js is loaded from and loads. */
-const OFFICE_SCRIPTS = [
-  "https://appsforoffice.microsoft.com/lib/",
-  // office.js still fetches this one file in some desktop hosts (OfficeDev/office-js-docs-pr pull request 1005).
-  "https://ajax.aspnetcdn.com/ajax/3.5/MicrosoftAjax.js",
-];
+/** The folder that office.js is loaded from and loads from. */
+const OFFICE_SCRIPTS = ["https://appsforoffice.microsoft.com/lib/"];
+
+/** office.js shows its message for a host that it doesn't know in a frame from here. */
+const OFFICE_MESSAGES = ["https://appsforoffice.microsoft.com"];
 
 /**
- * Pages that Excel on the web frames add-ins in. Microsoft publishes no list; these come from the threads
- * OfficeDev/office-js issue 3342 and OfficeDev/office-js-docs-pr issue 4911. Desktop Excel doesn't frame.
+ * Pages that Excel on the web frames add-ins in, those of Teams and of governments' clouds among them. Microsoft publishes no
+ * list; these come from the threads OfficeDev/office-js issue 3342 and OfficeDev/office-js-docs-pr issue 4911. A host that is
+ * left out shows a blank pane. Desktop Excel doesn't frame.
  */
 const OFFICE_FRAMES = [
   "https://*.officeapps.live.com",
+  "https://*.live.com",
   "https://*.office.com",
+  "https://*.office365.us",
+  "https://*.microsoft365.com",
   "https://*.cloud.microsoft",
   "https://*.sharepoint.com",
-  "https://onedrive.live.com",
+  "https://*.sharepoint.us",
+  "https://teams.microsoft.com",
+  "https://*.teams.microsoft.com",
 ];
 
 type Policy = Readonly<Record<string, readonly string[]>>;
@@ -48,6 +53,7 @@ const STRICT: Policy = {
 const PANE: Policy = {
   ...STRICT,
   "script-src": [...SELF, ...OFFICE_SCRIPTS],
+  "frame-src": OFFICE_MESSAGES,
   "frame-ancestors": [...SELF, ...OFFICE_FRAMES],
 };
 

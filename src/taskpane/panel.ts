@@ -9,7 +9,9 @@ import { mathSource } from "./mathml";
 import type { FinderTexts } from "./model/search";
 import { workerEngine } from "./jobs/workerEngine";
 import { startJobQueue } from "./jobs/jobQueue";
+import { heardWhileShown } from "./hostEvents";
 import { tabs } from "./tabs";
+import { paneVisibility } from "./visibility";
 import { cautionsView } from "./views/cautions";
 import { explainView } from "./views/explain";
 import { findView } from "./views/find";
@@ -65,7 +67,8 @@ function panelServices(workbook: Workbook, { shown, unseen }: Lines, options: Pa
 export function mountPanel(root: HTMLElement, workbook: Workbook, options: PanelOptions = {}): void {
   const shown = h("p", { role: "status", class: "status" });
   const unseen = h("p", { role: "status", class: "unseen" });
-  const services = panelServices(workbook, { shown, unseen }, options);
+  const visibility = paneVisibility();
+  const services = panelServices(heardWhileShown(workbook, visibility), { shown, unseen }, options);
   // The next action of the user clears the announcement.
   const forget = (): void => {
     shown.textContent = "";
@@ -82,6 +85,7 @@ export function mountPanel(root: HTMLElement, workbook: Workbook, options: Panel
         { id: "workbook", label: "Workbook", view: workbookView(services) },
       ],
       "Views",
+      visibility,
     ),
     shown,
     unseen,

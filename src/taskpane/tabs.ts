@@ -1,6 +1,7 @@
 /** Tabs: one stop for the Tab key; arrows, Home and End move between tabs and show the view at once. */
 import type { View } from "./services";
 import { h } from "./elements";
+import type { PaneVisibility } from "./visibility";
 
 export interface Tab {
   readonly id: string;
@@ -15,8 +16,8 @@ const MOVES: Readonly<Record<string, (at: number, count: number) => number>> = {
   End: (_at, count) => count - 1,
 };
 
-/** The tab list and its panels; the first tab's view shows at once. */
-export function tabs(all: readonly Tab[], label: string): readonly HTMLElement[] {
+/** The tab list and its panels; the first tab's view shows as soon as the pane does. */
+export function tabs(all: readonly Tab[], label: string, visibility: PaneVisibility): readonly HTMLElement[] {
   const buttons = all.map(({ id, label: name }, at) =>
     h(
       "button",
@@ -39,14 +40,14 @@ export function tabs(all: readonly Tab[], label: string): readonly HTMLElement[]
     }
     for (const [place, panel] of panels.entries()) panel.hidden = place !== at;
     before?.view.hide();
-    all[at]?.view.show();
+    if (visibility.shown()) all[at]?.view.show();
   }
 
   // In a shared runtime the page outlives its closed pane: the view pauses until it shows again.
-  document.addEventListener("visibilitychange", () => {
+  visibility.onChange((shown) => {
     const view = chosen === undefined ? undefined : all[chosen]?.view;
-    if (document.hidden) view?.hide();
-    else view?.show();
+    if (shown) view?.show();
+    else view?.hide();
   });
 
   const keydown = (event: Event): void => {

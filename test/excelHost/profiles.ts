@@ -1,4 +1,5 @@
 /** The Excels that the stand-in can be: what one platform at one API set does differently from another. */
+import { measuredProfiles } from "./measured";
 
 export type Platform = "web" | "windows" | "mac";
 
@@ -71,7 +72,10 @@ export const WINDOWS_20 = desktop("windows", "1.20");
 export const MAC_14 = desktop("mac", "1.14");
 export const MAC_20 = desktop("mac", "1.20");
 
-export const PROFILES: readonly Profile[] = [WEB, WINDOWS_10, WINDOWS_14, WINDOWS_17, WINDOWS_20, MAC_14, MAC_20];
+export const PROFILES: readonly Profile[] = [
+  ...[WEB, WINDOWS_10, WINDOWS_14, WINDOWS_17, WINDOWS_20, MAC_14, MAC_20],
+  ...measuredProfiles(),
+];
 
 /** Whether version "1.9" is at most "1.10". */
 export function atMost(version: string, highest: string): boolean {

@@ -56,13 +56,10 @@ describe("A cell function of ours", () => {
     expect(blank).toBe(omitted);
   });
 
-  it.each([WINDOWS_20, MAC_20])(
-    "takes a blank cell as left out on $name where 0 can't be meant",
-    async (profile) => {
-      const args = [40, "2 in", 100, null];
-      expect(await valueOn(profile, "PIPE.HEADLOSS", [...args, BLANK])).toBe(await valueOn(WEB, "PIPE.HEADLOSS", args));
-    },
-  );
+  it.each([WINDOWS_20, MAC_20])("takes a blank cell as left out on $name where 0 can't be meant", async (profile) => {
+    const args = [40, "2 in", 100, null];
+    expect(await valueOn(profile, "PIPE.HEADLOSS", [...args, BLANK])).toBe(await valueOn(WEB, "PIPE.HEADLOSS", args));
+  });
 
   it("warns that 0 may come from a blank cell where 0 can be meant", () => {
     const codes = panelEngine(sessionLog())

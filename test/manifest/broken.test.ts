@@ -195,16 +195,16 @@ const BROKEN: readonly Break[] = [
     "got Workbook, Document",
   ],
   [
-    "a third requirement set is demanded",
-    ['<Set Name="SharedRuntime"', '<Set Name="ExcelApi" MinVersion="1.16"/><Set Name="SharedRuntime"'],
+    "a fourth requirement set is demanded",
+    ['<Set Name="SharedRuntime"', '<Set Name="RibbonApi" MinVersion="1.2"/><Set Name="SharedRuntime"'],
     "requirement",
-    "requirement set ExcelApi 1.16 is not one of",
+    "requirement set RibbonApi 1.2 is not one of",
   ],
   [
     "the functions' set is newer",
-    ['"CustomFunctionsRuntime" MinVersion="1.2"', '"CustomFunctionsRuntime" MinVersion="1.5"'],
+    ['"CustomFunctionsRuntime" MinVersion="1.3"', '"CustomFunctionsRuntime" MinVersion="1.5"'],
     "requirement",
-    "expected version 1.2, got 1.5",
+    "expected version 1.3, got 1.5",
   ],
   [
     "the shared runtime isn't demanded",
@@ -214,9 +214,9 @@ const BROKEN: readonly Break[] = [
   ],
   [
     "a requirement's version is left to the default",
-    ['"CustomFunctionsRuntime" MinVersion="1.2"', '"CustomFunctionsRuntime"'],
+    ['"CustomFunctionsRuntime" MinVersion="1.3"', '"CustomFunctionsRuntime"'],
     "requirement",
-    "expected version 1.2, got 1.1",
+    "expected version 1.3, got 1.1",
   ],
   [
     "the overrides replace the requirements",
@@ -242,7 +242,7 @@ const BROKEN: readonly Break[] = [
   ],
   [
     "the command opens another page",
-    [/(<\/TaskpaneId>\s*<SourceLocation resid=)"Pane.Url"/, '$1"Help.Url"'],
+    [/(type="ShowTaskpane">\s*<SourceLocation resid=)"Pane.Url"/, '$1"Help.Url"'],
     "runtime",
     'the pane\'s command names "Help.Url"',
   ],

@@ -90,11 +90,8 @@ describe("content security", () => {
   test("the pane runs its own scripts and office.js, starts its own workers and talks to its own host only", () => {
     const directives = policy("taskpane.html");
     expect(directives.get("default-src")).toEqual(["'none'"]);
-    expect(directives.get("script-src")).toEqual([
-      "'self'",
-      "https://appsforoffice.microsoft.com/lib/",
-      "https://ajax.aspnetcdn.com/ajax/3.5/MicrosoftAjax.js",
-    ]);
+    expect(directives.get("script-src")).toEqual(["'self'", "https://appsforoffice.microsoft.com/lib/"]);
+    expect(directives.get("frame-src")).toEqual(["https://appsforoffice.microsoft.com"]);
     expect(directives.get("worker-src")).toEqual(["'self'"]);
     expect(directives.get("connect-src")).toEqual(["'self'"]);
     expect(directives.get("style-src")).toEqual(["'self'"]);
@@ -104,6 +101,7 @@ describe("content security", () => {
     for (const path of ["taskpane.html", "help/PIPE.HEADLOSS.html"]) {
       expect(policy(path).get("frame-ancestors")).toContain("https://*.officeapps.live.com");
       expect(policy(path).get("frame-ancestors")).toContain("https://*.cloud.microsoft");
+      expect(policy(path).get("frame-ancestors")).toContain("https://teams.microsoft.com");
     }
     expect(policy("index.html").get("frame-ancestors")).toEqual(["'self'"]);
   });

@@ -1,6 +1,6 @@
 /** Starter sheets through the Excel adapter: what is set, what an older Excel lacks, what is left where Excel breaks off. */
 import { describe, expect, it } from "vitest";
-import { ruleOf } from "../../src/workbook/excel/dress";
+import { validationRule } from "../../src/workbook/excel/dress";
 import { cellAt, formatAt, PROFILES, WEB, WINDOWS_10, type Profile } from "../excelHost";
 import { SMALL } from "./contractSheets";
 import { onExcel, RAW, sentenceOf } from "./onExcel";
@@ -93,14 +93,18 @@ describe("A starter sheet that is too large for Excel on the web", () => {
 
 describe("The rule of an input cell", () => {
   it("is Excel's for the limits that there are", () => {
-    expect(ruleOf({ from: 0, to: 1, prompt: "" }, "B2")).toEqual({
+    expect(validationRule({ from: 0, to: 1, prompt: "" }, "B2")).toEqual({
       decimal: { formula1: 0, formula2: 1, operator: "Between" },
     });
-    expect(ruleOf({ above: 0, prompt: "" }, "B2")).toEqual({ decimal: { formula1: 0, operator: "GreaterThan" } });
-    expect(ruleOf({ from: 1, prompt: "" }, "B2")).toEqual({
+    expect(validationRule({ above: 0, prompt: "" }, "B2")).toEqual({
+      decimal: { formula1: 0, operator: "GreaterThan" },
+    });
+    expect(validationRule({ from: 1, prompt: "" }, "B2")).toEqual({
       decimal: { formula1: 1, operator: "GreaterThanOrEqualTo" },
     });
-    expect(ruleOf({ to: 9, prompt: "" }, "B2")).toEqual({ decimal: { formula1: 9, operator: "LessThanOrEqualTo" } });
-    expect(() => ruleOf({ list: ["a,b"], prompt: "" }, "B2")).toThrow(/B2.*no commas/);
+    expect(validationRule({ to: 9, prompt: "" }, "B2")).toEqual({
+      decimal: { formula1: 9, operator: "LessThanOrEqualTo" },
+    });
+    expect(() => validationRule({ list: ["a,b"], prompt: "" }, "B2")).toThrow(/B2.*no commas/);
   });
 });

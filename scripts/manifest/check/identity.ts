@@ -7,7 +7,11 @@ import type { Resource } from "./resources";
 const GUID = /^[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}$/i;
 const VERSION = /^\d{1,5}(\.\d{1,5}){3}$/;
 
-const SETS: Readonly<Record<string, string>> = { SharedRuntime: "1.1", CustomFunctionsRuntime: "1.2" };
+const SETS: Readonly<Record<string, string>> = {
+  SharedRuntime: "1.1",
+  ExcelApi: "1.10",
+  CustomFunctionsRuntime: "1.3",
+};
 
 const textOf = (root: XmlElement, name: string): string => find(root, name)[0]?.text ?? "";
 const valueOf = (root: XmlElement, name: string): string => find(root, name)[0]?.attributes.get("DefaultValue") ?? "";
@@ -57,7 +61,7 @@ export function checkHosts(root: XmlElement): Finding[] {
   return [{ rule: "host", message: `Hosts: expected Workbook alone, got ${names.join(", ") || "none"}` }];
 }
 
-/** The two requirement sets, each at its version, no third and no method: more would shut out hosts that work. */
+/** The three requirement sets, each at its version, no fourth and no method: more would shut out hosts that work. */
 export function checkRequirements(root: XmlElement): Finding[] {
   const findings: Finding[] = [];
   const add = (message: string): void => void findings.push({ rule: "requirement", message });

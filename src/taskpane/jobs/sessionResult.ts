@@ -25,12 +25,8 @@ function sameBy(same: SameCell, left: Value, right: Value): boolean {
   );
 }
 
-/** Arguments that were left out at the end are null or not there. */
-const sameArguments = (same: SameCell, asked: readonly CellInput[], logged: readonly CellInput[]): boolean => {
-  const most = Math.max(asked.length, logged.length);
-  for (let at = 0; at < most; at++) if (!sameBy(same, asked[at] ?? null, logged[at] ?? null)) return false;
-  return true;
-};
+const sameArguments = (same: SameCell, asked: readonly CellInput[], logged: readonly CellInput[]): boolean =>
+  asked.length === logged.length && asked.every((each, at) => sameBy(same, each, logged[at] ?? null));
 
 const sameResult = (a: CellOutcome, b: CellOutcome): boolean =>
   isOutcomeFault(a) || isOutcomeFault(b)

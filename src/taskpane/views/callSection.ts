@@ -140,6 +140,15 @@ export function callSection(services: PanelServices, call: ReadCall, place: Call
   );
 }
 
+/** Desktop Excel would open a link in a bare window of its own: ask it for the browser instead, where it can. */
+function openOutside(event: Event): void {
+  if (typeof Office === "undefined" || !(event.currentTarget instanceof HTMLAnchorElement)) return;
+  const context = Office.context as typeof Office.context | undefined;
+  if (context?.requirements?.isSetSupported("OpenBrowserWindowApi", "1.1") !== true) return;
+  event.preventDefault();
+  context.ui.openBrowserWindow(event.currentTarget.href);
+}
+
 /** A link to a function's help page, which opens in a new window. */
 export const helpLink = (id: string, key: string): HTMLElement =>
   h(
@@ -150,6 +159,7 @@ export const helpLink = (id: string, key: string): HTMLElement =>
       rel: "noopener",
       "data-key": `${key} help`,
       "aria-label": `Help page of ${id} (opens in a new window)`,
+      click: openOutside,
     },
     "Help page",
   );

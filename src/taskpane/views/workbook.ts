@@ -75,7 +75,9 @@ const handOverSection = (services: PanelServices): HTMLElement => {
     replace(going);
   };
   const where =
-    services.workbook.host === "excel" ? "New sheets of this workbook hold the copy." : "The copy is saved as a file.";
+    services.workbook.host === "excel"
+      ? "New sheets of this workbook hold the copy. Making them empties Excel's undo list."
+      : "The copy is saved as a file.";
   return h(
     "section",
     { "aria-labelledby": "hand-over-title" },

@@ -2,38 +2,15 @@
 import type { Area, Block, CellFault, CellValue } from "../port";
 import { cellsOf } from "../reader/sheets";
 import { inPortions } from "./portions";
-import { brief, reading, supports } from "./run";
+import { RANGE_COST, rangesOf, type Piece } from "./ranges";
+import { reading, supports } from "./run";
 import { dropSpilled } from "./spills";
-
-/** Ranges for one request; the sheets are asked for once each. */
-export function rangesOf(context: Excel.RequestContext, areas: readonly Area[]): readonly Excel.Range[] {
-  const sheets = new Map<string, Excel.Worksheet>();
-  return areas.map(({ sheet, row, column, rows, columns }) => {
-    const worksheet = sheets.get(sheet) ?? context.workbook.worksheets.getItem(sheet);
-    sheets.set(sheet, worksheet);
-    return brief(worksheet.getRangeByIndexes(row, column, rows, columns));
-  });
-}
-
-export const rangeOf = (context: Excel.RequestContext, area: Area): Excel.Range =>
-  rangesOf(context, [area])[0] as Excel.Range;
 
 /** So many cells are asked for at once: 1.5 MB where a cell holds a formula of 75 characters and its value. */
 const CELLS_AT_ONCE = 10_000;
 const CELL_COST = 150;
-/** Bytes of one range with what is loaded of it. */
-export const RANGE_COST = 700;
 
 const LOOKS_LIKE_ERROR = /^#(?:NULL!|DIV\/0!|VALUE!|REF!|NAME\?|NUM!|N\/A|[\p{Lu}_¡¿]+[!?]?)$/u;
-
-/** What Excel says of an area. */
-export interface Piece {
-  readonly area: Area;
-  readonly formulas: string[][];
-  readonly values: CellValue[][];
-  /** Some of its cells may belong to a spill. */
-  readonly spilled: boolean;
-}
 
 /** The pieces of an area from the top down, none of more cells than that. */
 function cutRows(area: Area, most: number): readonly Area[] {

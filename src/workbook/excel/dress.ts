@@ -25,7 +25,7 @@ const RULE = "#bfbfbf";
 const LONGEST_LIST = 255;
 
 /** Excel's rule for what may be typed into a cell. */
-export function ruleOf(validation: Validation, address: string): Excel.DataValidationRule {
+export function validationRule(validation: Validation, address: string): Excel.DataValidationRule {
   if ("list" in validation) {
     const source = validation.list.join(",");
     if (source.length > LONGEST_LIST || validation.list.some((word) => word.includes(","))) {
@@ -112,7 +112,7 @@ const validated = ({ row, column, cell: { validation } }: Placed): readonly Dres
     ? []
     : [
         on({ row, column, rows: 1, columns: 1 }, ({ dataValidation }) => {
-          dataValidation.rule = ruleOf(validation, cellsText({ row, column, rows: 1, columns: 1 }));
+          dataValidation.rule = validationRule(validation, cellsText({ row, column, rows: 1, columns: 1 }));
           dataValidation.prompt = { message: validation.prompt, showPrompt: true, title: "" };
           dataValidation.errorAlert = { message: validation.prompt, showAlert: true, style: "Stop", title: "" };
         }),

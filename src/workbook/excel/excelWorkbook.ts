@@ -1,5 +1,6 @@
 /** The workbook port over Office.js. What a host may lack is tested for when it is needed. */
-import { RANGE_COST, readAreas, rangeOf, rangesOf } from "./cells";
+import { readAreas } from "./cells";
+import { RANGE_COST, rangeOf, rangesOf } from "./ranges";
 import { onChange, onSelection, selection } from "./events";
 import { addHandOver } from "./handOver";
 import { PICTURES, placePicture } from "./picture";

@@ -1,7 +1,7 @@
 /** Puts a picture over the cells of a sheet. */
 import type { Area, PlacedPicture } from "../port";
 import { addressText, MOST_COLUMNS } from "../reader/reference";
-import { rangeOf } from "./cells";
+import { rangeOf } from "./ranges";
 
 /** The API set that knows where a range is on its sheet, one above that of shapes. */
 export const PICTURES = "1.10";

@@ -3,8 +3,7 @@
  * cells. One question answers for a whole run of equal formulas; only what it leaves open is asked cell by cell.
  */
 import type { Area } from "../port";
-import type { Piece } from "./cells";
-import { RANGE_COST, rangeOf } from "./cells";
+import { RANGE_COST, rangeOf, type Piece } from "./ranges";
 import { inPortions } from "./portions";
 import { brief, reading, supports } from "./run";
 

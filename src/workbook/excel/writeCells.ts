@@ -1,6 +1,6 @@
 /** Writes cells through Office.js as one undo step; where Excel breaks off, they hold again what they held. */
 import type { Area, CellWrite } from "../port";
-import { RANGE_COST, rangeOf, rangesOf } from "./cells";
+import { RANGE_COST, rangeOf, rangesOf } from "./ranges";
 import { inPortions } from "./portions";
 import { brief, changing, supports, writing } from "./run";
 import { asText, asTyped } from "./typed";
