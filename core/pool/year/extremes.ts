@@ -2,7 +2,7 @@
 import { us } from "../../kernel/values/quantity";
 import { FIRST_DAY, HOUR, HOURS_OF_DAY, MONTHS, MONTH_OF_HOUR } from "../../numeric/calendar";
 import type { Hourly, PoolYear, Year } from "./results";
-import { condensingAt, leavingWaterAt } from "./waterCurve";
+import { condensingAt, leavingWaterAt, type WaterCurve } from "./waterCurve";
 
 /** Greatest condensing temperature and warmest leaving water, K: as EXCHANGER.BALANCE takes them unless given. */
 export const GREATEST_CONDENSING_ON_WATER = us("temperature", 130);
@@ -45,6 +45,9 @@ const worseOf = ({ free, held }: Year, find: (pool: PoolYear) => Extreme): Extre
 
 const during = (heat: Float64Array, hour: number): boolean => (heat[hour] ?? 0) > 0;
 
+const isCoolAt = (curve: WaterCurve, water: number): boolean =>
+  condensingAt(curve, water) <= GREATEST_CONDENSING_ON_WATER && leavingWaterAt(curve, water) <= WARMEST_LEAVING_WATER;
+
 /** Facts of the machine on pool and tank while it runs there: condensing and leaving water beside their limits. */
 export function hotFacts(year: Year) {
   const { weather, machine } = year;
@@ -53,13 +56,17 @@ export function hotFacts(year: Year) {
     return (pool: PoolYear, hour: number): number =>
       curve && during(pool[heat], hour) ? of(curve, pool[water][hour] ?? 0) : 0;
   };
+  const highest = Math.max(...year.free.with.highest, ...year.held.with.highest);
+  // Both rise with the water: where the warmest water passes no limit, no hour need be looked at.
+  const cool = tankCurve === undefined && poolCurve !== undefined && isCoolAt(poolCurve, highest);
+  const hours = cool ? 0 : weather.hours;
   const onPool = on(poolCurve, "taken", "temperature", condensingAt);
   const onTank = on(tankCurve, "toTank", "tank", condensingAt);
   const leaving = on(poolCurve, "taken", "temperature", leavingWaterAt);
   const hot = worseOf(year, (pool) =>
-    extremeOf(weather.hours, GREATEST_CONDENSING_ON_WATER, (hour) => Math.max(onPool(pool, hour), onTank(pool, hour))),
+    extremeOf(hours, GREATEST_CONDENSING_ON_WATER, (hour) => Math.max(onPool(pool, hour), onTank(pool, hour))),
   );
-  const warm = worseOf(year, (pool) => extremeOf(weather.hours, WARMEST_LEAVING_WATER, (hour) => leaving(pool, hour)));
+  const warm = worseOf(year, (pool) => extremeOf(hours, WARMEST_LEAVING_WATER, (hour) => leaving(pool, hour)));
   return {
     hotTime: hot.time,
     hottest: hot.worst,

@@ -6,18 +6,18 @@ export const hotCondensing = caution({
   code: "POOL-YEAR-HOT",
   severity: "Warning",
   source: "commonPractice",
-  description: "The machine condenses above 130 °F on the water in some hours, as EXCHANGER-BALANCE-HOT for one state.",
+  description: "Condenses above 130 °F on the water in some hours.",
   needs: { hotTime: "time", hottest: "temperature", hottestHour: "word" },
   when: ({ hotTime }) => hotTime > 0,
   message: ({ hotTime, hottest, hottestHour }, show) =>
-    `In ${show(hotTime, "time")} of the year the machine condenses above ${show(GREATEST_CONDENSING_ON_WATER, "temperature")} on the water, at worst at ${show(hottest, "temperature")} (${hottestHour}): the high-pressure switch may open. More conductance, more water or a lower limit.`,
+    `In ${show(hotTime, "time")} of the year it condenses above ${show(GREATEST_CONDENSING_ON_WATER, "temperature")} on the water, at worst at ${show(hottest, "temperature")} (${hottestHour}): the high-pressure switch may open. More conductance, more water or a lower limit.`,
 });
 
 export const hotLeavingWater = caution({
   code: "POOL-YEAR-HOT-WATER",
   severity: "Warning",
   source: "commonPractice",
-  description: "Water leaves the pool exchanger above 104 °F in some hours, as EXCHANGER-BALANCE-WATER for one state.",
+  description: "Water returns to the pool above 104 °F in some hours.",
   needs: { hotWaterTime: "time", leavingWater: "temperature", leavingWaterHour: "word" },
   when: ({ hotWaterTime }) => hotWaterTime > 0,
   message: ({ hotWaterTime, leavingWater, leavingWaterHour }, show) =>
@@ -28,7 +28,7 @@ export const limitPassed = caution({
   code: "POOL-YEAR-OVER-LIMIT",
   severity: "Notice",
   source: "identity",
-  description: "The pool is warmer than its high limit, with the machine's heat sent outdoors: by how much, and when.",
+  description: "Sun warms the pool beyond its high limit: by how much, and when.",
   needs: {
     poolTemperature: "temperature",
     limit: "temperature",
@@ -38,27 +38,27 @@ export const limitPassed = caution({
   },
   when: ({ overLimitTime }) => overLimitTime > 0,
   message: ({ poolTemperature, limit, overLimitTime, firstOver, warmestHour }, show) =>
-    `The pool passes its high limit of ${show(limit, "temperature")} by up to ${show(poolTemperature - limit, "temperature difference")}: for ${show(overLimitTime, "time")}, first on ${firstOver}, warmest on ${warmestHour}. The machine's heat goes outdoors then; sun, warm air and the pump warm it on. Shade, no cover by day, or a lower limit.`,
+    `The pool passes its high limit of ${show(limit, "temperature")} by up to ${show(poolTemperature - limit, "temperature difference")}: for ${show(overLimitTime, "time")}, first on ${firstOver}, warmest on ${warmestHour}. The machine's heat goes outdoors then: sun and warm air do it. Shade, no cover by day, or a lower limit.`,
 });
 
 export const unlikelySun = caution({
   code: "POOL-YEAR-SUN",
   severity: "Caution",
   source: { key: "duffieBeckman2013", where: "chapter 2, clearness of months" },
-  description: "The sun of a month is under 0.2 or over 0.8 of the sun above the air at the latitude.",
+  description: "A month's sun is under 0.2 or over 0.8 of that above the air.",
   needs: { oddSunMonths: "word", oddSun: "fraction", oddSunReason: "word" },
   when: () => true,
   message: ({ oddSunMonths, oddSun, oddSunReason }) =>
-    `Sun: ${oddSun.toPrecision(2)} of the sun above the air at this latitude in the first of ${oddSunMonths}; months have 0.2 to 0.8 of it: ${oddSunReason}.`,
+    `Sun: ${oddSun.toPrecision(2)} of the sun above the air at this latitude in the first of ${oddSunMonths}; 0.2 to 0.8 is likely: ${oddSunReason}.`,
 });
 
 export const assumedDesignLoad = caution({
   code: "POOL-YEAR-DESIGN-LOAD",
   severity: "Caution",
   source: "commonPractice",
-  description: "No design load: that of a machine without any reserve is taken, the most heat that there can be.",
+  description: "No design load: the machine's whole cooling is taken.",
   needs: { assumedLoad: "heat rate" },
   when: () => true,
   message: ({ assumedLoad }, show) =>
-    `No design load given: the machine's whole cooling at design, ${show(assumedLoad, "heat rate")}, is taken. Most machines are larger than their load, often by 15 to 50 %: heat taken and saving then fall about as the load does, and part load costs more. Enter the load of the building's calculation.`,
+    `No design load given: the machine's whole cooling at design, ${show(assumedLoad, "heat rate")}, is taken. Most machines are larger than their load, often by 15 to 50 %: heat taken and saving then fall about as the load does. Enter the calculated load.`,
 });

@@ -126,7 +126,7 @@ const MACHINE = {
   }).default(0.25),
 } as const;
 
-const RECOVERY = {
+export const RECOVERY = {
   exchangerUA: CONDUCTANCE.describedAs("conductance of the pool exchanger; left out: no recovery").optional(),
   waterFlow: WATER_FLOW.describedAs("water through the exchanger; left out: rise of 10 °F at the rating").optional(),
   leastCondensing: CONDENSING_TEMPERATURE.describedAs("least condensing temperature, held by cutting the flow").default(
@@ -156,7 +156,7 @@ const MONEY = {
 export const SECOND_SINKS = ["none", "preheat tank"] as const;
 export const SINK_ORDERS = ["pool first", "tank first"] as const;
 
-const SECOND_SINK = {
+export const SECOND_SINK = {
   secondSink: choice("SecondSink", SECOND_SINKS, "what else takes the machine's heat").default("none"),
   sinkOrder: choice("SinkOrder", SINK_ORDERS, "which of pool and tank is served first").default("pool first"),
   hotWaterDraw: quantity("daily draw", "hot water drawn in a day", { above: 0 }).optional(),

@@ -1,5 +1,5 @@
 /** Which of a year's four runs an input touches: what it doesn't touch needs no second run. */
-import type { YearInputs } from "./inputs";
+import { RECOVERY, SECOND_SINK, type YearInputs } from "./inputs";
 import type { Year } from "./results";
 
 type Labels = readonly (keyof YearInputs)[];
@@ -15,28 +15,7 @@ export const MONEY_LABELS = [
 ] as const satisfies Labels;
 
 /** Touch pools with recovery alone. */
-export const RECOVERY_LABELS = [
-  "exchangerUA",
-  "waterFlow",
-  "leastCondensing",
-  "highLimit",
-  "deadBand",
-  "leastTime",
-  "pumpOnCall",
-  "secondSink",
-  "sinkOrder",
-  "hotWaterDraw",
-  "hotWater",
-  "drawStart",
-  "drawHours",
-  "tankVolume",
-  "tankUA",
-  "tankFlow",
-  "tankLimit",
-  "tankLoss",
-  "tankSurroundings",
-  "tankPumpPower",
-] as const satisfies Labels;
+export const RECOVERY_LABELS = [...Object.keys(RECOVERY), ...Object.keys(SECOND_SINK), "pumpOnCall"] as Labels;
 
 /** Touch pools held by the back-up heater alone. */
 export const HELD_LABELS = ["backUpCapacity", "seasonStart", "seasonEnd"] as const satisfies Labels;
