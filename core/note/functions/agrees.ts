@@ -2,14 +2,17 @@ import { quantity } from "../../kernel/define/argument";
 import { cellFunction } from "../../kernel/define/cellFunction";
 import { NO_VALUE, listResult, quantityResult, wordResult } from "../../kernel/define/result";
 
+/** A value may be of any quantity: yearly heat in BTU is the largest. */
+const ANY = { usual: [-1e11, 1e11] } as const;
+
 export const noteAgrees = cellFunction({
   id: "NOTE.AGREES",
   topic: "note",
   summary: "Compares a value worked by hand with a computed one and says whether they agree.",
   keywords: ["compare", "verify", "hand calculation", "tolerance"],
   args: {
-    byHand: quantity("number", "the value worked by hand"),
-    computed: quantity("number", "the computed value, in the same unit"),
+    byHand: quantity("number", "the value worked by hand", ANY),
+    computed: quantity("number", "the computed value, in the same unit", ANY),
     tolerance: quantity("fraction", "difference allowed, as a fraction of the computed value", {
       from: 0,
       to: 1,
