@@ -17,10 +17,10 @@ describe("A size that nobody means", () => {
   test("of a quantity is noticed in the call's units", () => {
     expect(noticesOf("LINE.CHARGE", "R-410A", "3/8 in", 100)).toEqual([]);
     expect(noticesOf("COST.OFHEAT", 1e12, "propane", 2, 0.7)).toEqual([
-      "heat: 1000000000000 BTU is outside the usual 0 BTU to 90000000000 BTU; check value and unit.",
+      "heat: 1000000000000 BTU is outside the usual 0 BTU to 94780000000 BTU; check value and unit.",
     ]);
     expect(noticesOf("CONTROL.DIVERT", 78, 82, 2, true, true, 88, null, 1e12)).toEqual([
-      "minutes in mode: 1000000000000 min is outside the usual 0 min to 100000000 min; check value and unit.",
+      "minutes in mode: 1000000000000 min is outside the usual 0 min to 166700000 min; check value and unit.",
     ]);
   });
 

@@ -4,7 +4,7 @@ import type { AdmittedCall } from "../call/evaluate";
 import { labelOf, type ArgData, type Limits } from "../define/argument";
 import type { RaisedCaution } from "../define/caution";
 import { gaugeZero } from "../define/pressureBasis";
-import { fromBase, KINDS, show, toBase, type KindName, type System } from "../values/quantity";
+import { show, showBriefly, type KindName } from "../values/quantity";
 import { usualSize } from "../values/usual";
 
 type Values = Readonly<Record<string, unknown>>;
@@ -17,14 +17,6 @@ const usualRange = ({ usual, from, above }: Limits, kind: KindName): readonly [n
   if (usual !== undefined) return usual;
   const size = usualSize(kind);
   return [Math.max(from ?? above ?? -size, -size), size];
-};
-
-/** One digit at most, so that a bound of ours reads as the rough figure that it is in either system. */
-const roughly = (bound: number, kind: KindName, system: System): number => {
-  const unit = KINDS[kind][system];
-  const shown = fromBase(bound, unit);
-  const step = 10 ** Math.floor(Math.log10(Math.abs(shown) || 1));
-  return toBase(Math.trunc(shown / step + Math.sign(shown) * ROUNDING) * step, unit);
 };
 
 /** A reading is absolute by now; what is usual is what the gauge shows. */
@@ -42,10 +34,7 @@ const noticesOf = (label: string, { shape }: ArgData, value: unknown, before: Va
     const read = asRead(each, isReading, call);
     const rounding = ROUNDING * Math.abs(each);
     if (read >= least - rounding && read <= most + rounding) return [];
-    const rough = (bound: number): number =>
-      limits.usual === undefined && Math.abs(bound) === most ? roughly(bound, kind, call.system) : bound;
-    const [a, b, c] = [read, rough(least), rough(most)].map((one) => show(one, kind, call.system));
-    const text = `${label}: ${a ?? ""} is outside the usual ${b ?? ""} to ${c ?? ""}; check value and unit.`;
+    const text = `${label}: ${show(read, kind, call.system)} is outside the usual ${showBriefly(least, kind, call.system)} to ${showBriefly(most, kind, call.system)}; check value and unit.`;
     return [{ code: "UNUSUAL-INPUT", severity: "Notice", text }];
   });
 };
