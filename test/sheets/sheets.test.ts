@@ -56,6 +56,10 @@ describe.each(STARTER_SHEETS.map((sheet) => [sheet.name, sheet] as const))("star
     expect(await cautionsIn(sheet, "ZERO-OR-BLANK")).toEqual([]);
   });
 
+  test("passes nothing that is unusual", async () => {
+    expect(await cautionsIn(sheet, "UNUSUAL-INPUT")).toEqual([]);
+  });
+
   test("calculates without a failing cell, and its master check gives a verdict", async () => {
     const book = startHeadless(loadFunctions(inject("build")), { sheets: [emptySheet("Start")], names: [] });
     try {

@@ -9,7 +9,8 @@ import type { Out } from "../call/present";
 import { KINDS, fromBase, showNumber, type KindName, type System, showBriefly } from "../values/quantity";
 import { recorder, silent, type Step } from "../define/steps";
 import { normalizeInput, describeInput } from "../values/cellInput";
-import { unusual } from "./unusual";
+import { besides, unusual } from "./unusual";
+import { zeroOrBlank } from "./zeroOrBlank";
 
 /** An argument as a reader sees it. */
 export interface ExplainedArg {
@@ -121,21 +122,6 @@ const raised = (
   return { code: rule.code, severity: rule.severity, text: asked.message(facts, showIn) };
 };
 
-const quoted = (labels: readonly string[]): string => labels.map((label) => `"${label}"`).join(", ");
-
-/** Raises one caution for all zeros that may be blank cells; it says how each was read. */
-const zeroOrBlank = ({ doubts: { zeros, leftOut, headings } }: AdmittedCall): RaisedCaution[] => {
-  const sentences = [
-    ...(zeros.length > 0 ? [`Taken as 0: ${quoted(zeros)}.`] : []),
-    ...(leftOut.length > 0 ? [`Taken as left out, since 0 is outside the limits: ${quoted(leftOut)}.`] : []),
-    ...(headings.length > 0 ? [`Taken as a heading: ${quoted(headings)}.`] : []),
-  ];
-  if (sentences.length === 0) return [];
-  const advice =
-    "A blank cell reaches a function as 0 on some hosts: where nothing is meant, leave the argument out or take the line out of the block.";
-  return [{ code: "ZERO-OR-BLANK", severity: "Caution", text: `${sentences.join(" ")} ${advice}` }];
-};
-
 const bySeverity = (a: RaisedCaution, b: RaisedCaution): number =>
   SEVERITIES.indexOf(a.severity) - SEVERITIES.indexOf(b.severity);
 
@@ -150,7 +136,9 @@ const raise = (
   const facts = factsOf(definition, call, result, recorded);
   const showIn: ShowQuantity = (value, kind) => showBriefly(value, kind, call.system);
   const rules = definition.cautions.flatMap(({ rule }) => raised(rule, facts, showIn) ?? []);
-  return [...rules, ...zeroOrBlank(call), ...unusual(call, compiled.args, call.values)].sort(bySeverity);
+  return [...rules, ...zeroOrBlank(call), ...besides(rules, unusual(call, compiled.args, call.values))].sort(
+    bySeverity,
+  );
 };
 
 /** The raw arguments of a refused call. */

@@ -4,7 +4,7 @@ import type { AdmittedCall } from "../call/evaluate";
 import { labelOf, type ArgData, type Limits } from "../define/argument";
 import type { RaisedCaution } from "../define/caution";
 import { gaugeZero } from "../define/pressureBasis";
-import { show, type KindName } from "../values/quantity";
+import { show, showBriefly, type KindName } from "../values/quantity";
 import { usualSize } from "../values/usual";
 
 type Values = Readonly<Record<string, unknown>>;
@@ -34,8 +34,7 @@ const noticesOf = (label: string, { shape }: ArgData, value: unknown, before: Va
     const read = asRead(each, isReading, call);
     const rounding = ROUNDING * Math.abs(each);
     if (read >= least - rounding && read <= most + rounding) return [];
-    const [a, b, c] = [read, least, most].map((one) => show(one, kind, call.system));
-    const text = `${label}: ${a ?? ""} is outside the usual ${b ?? ""} to ${c ?? ""}; check value and unit.`;
+    const text = `${label}: ${show(read, kind, call.system)} is outside the usual ${showBriefly(least, kind, call.system)} to ${showBriefly(most, kind, call.system)}; check value and unit.`;
     return [{ code: "UNUSUAL-INPUT", severity: "Notice", text }];
   });
 };
@@ -45,6 +44,14 @@ const inRows = (name: string, columns: Entries, rows: readonly Values[], call: A
   columns.flatMap(([key, arg]) =>
     rows.flatMap((row) => noticesOf(`${labelOf(name)}, ${labelOf(key)}`, arg, row[key], row, call)).slice(0, 1),
   );
+
+const headOf = ({ text }: RaisedCaution): string => text.split(":")[0] ?? "";
+
+/** Notices that no rule of the function's own has raised about the same argument. */
+export function besides(rules: readonly RaisedCaution[], notices: readonly RaisedCaution[]): readonly RaisedCaution[] {
+  const own = rules.filter(({ code }) => code === "UNUSUAL-INPUT").map(headOf);
+  return notices.filter((each) => !own.some((head) => headOf(each).endsWith(head)));
+}
 
 /** Arguments outside what is usual raise a notice each. */
 export function unusual(call: AdmittedCall, entries: Entries, values: Values): readonly RaisedCaution[] {

@@ -2,14 +2,17 @@ import { quantity } from "../../kernel/define/argument";
 import { cellFunction } from "../../kernel/define/cellFunction";
 import { NO_VALUE, listResult, quantityResult, wordResult } from "../../kernel/define/result";
 
+/** A value may be of any quantity: yearly heat in BTU is the largest. */
+const ANY = { usual: [-1e11, 1e11] } as const;
+
 export const noteAgrees = cellFunction({
   id: "NOTE.AGREES",
   topic: "note",
   summary: "Compares a hand calculation with a computed value and states whether they agree.",
   keywords: ["compare", "verify", "hand calculation", "tolerance"],
   args: {
-    byHand: quantity("number", "value from a hand calculation"),
-    computed: quantity("number", "the computed value, in the same unit"),
+    byHand: quantity("number", "value from a hand calculation", ANY),
+    computed: quantity("number", "the computed value, in the same unit", ANY),
     tolerance: quantity("fraction", "difference allowed, as a fraction of the computed value", {
       from: 0,
       to: 1,
