@@ -3,11 +3,12 @@
  * calculation takes a few microseconds only; the host answers at once, so its share is measured, not guessed.
  * Run: npx tsx bench/scan.ts
  */
+import type { CellInput } from "../core";
 import { sessionLog } from "../src/workbook/callLog";
 import type { Area, Block, CellValue, Workbook } from "../src/workbook/port";
 import { scanner } from "../src/workbook/scan/scan";
 import type { CautionEngine } from "../src/workbook/scan/scan";
-import type { CellOutcome, CellInput } from "../src/workbook/values";
+import type { CellOutcome } from "../src/workbook/values";
 
 const ROWS = 5_000;
 

@@ -18,7 +18,7 @@ export {
   blockRows,
   defaultText,
   exampleArgs,
-  formOf,
+  signatureOf,
   formulaOf,
   limitsText,
   NAMESPACE,
@@ -31,6 +31,7 @@ export { cite, type Source } from "./kernel/reference";
 export { SEVERITIES, type RaisedCaution } from "./kernel/define/caution";
 export { runCheck, type CheckResult } from "./kernel/explain/check";
 export { admit, evaluate, type Compiled } from "./kernel/call/evaluate";
+export { boundedMemo, type Memo } from "./kernel/call/memo";
 export { explain, type ExplainedArg, type Explanation } from "./kernel/explain/explain";
 export { isFault, type Fault } from "./kernel/values/fault";
 export { unitText, type CellOut, type Out } from "./kernel/call/present";
@@ -44,7 +45,7 @@ export { afterExpansion, solveCycle } from "./cycle/cycle";
 export { cycleOf } from "./cycle/working";
 export { balanceInputOf } from "./exchanger/balance/fromBlock";
 export { bothSides } from "./exchanger/balance/working";
-export { matched, ZONE_NAMES } from "./exchanger/zones/zones";
+export { matchStreams, ZONE_NAMES } from "./exchanger/zones/zones";
 export { zonesOf } from "./exchanger/zones/working";
 export { FIRST_DAY, HOUR, HOURS_OF_DAY, MONTHS, firstHourOf, hoursOf } from "./numeric/calendar";
 export { admitClimate } from "./pool/year/climate";

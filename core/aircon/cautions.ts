@@ -7,7 +7,7 @@ const LEAST_SEER = us("cooling rating", 13);
 /** EER over SEER of published pairs, at 21 and 13 SEER. */
 const [LEAST_SHARE, MOST_SHARE] = [0.79, 0.86];
 
-export const mayBeSeer = caution({
+export const likelySeer = caution({
   code: "AIRCON-MAY-BE-SEER",
   severity: "Caution",
   source: "ahri210",
@@ -29,7 +29,7 @@ export const unlikelyEfficiency = caution({
     `Cooling over power is ${COP.toFixed(2)} W/W; air conditioners run between about 2 and 6. Check that both are for the same condition and that the power is that of the whole machine.`,
 });
 
-export const fanNotGiven = caution({
+export const missingFanPower = caution({
   code: "AIRCON-OUTDOOR-FAN",
   severity: "Notice",
   source: "commonPractice",

@@ -33,7 +33,7 @@ export const coefficientOfPerformance = equation({
   code: (x) => x.Q / x.P,
 });
 
-export const scaled = equation({
+export const scaledCooling = equation({
   name: "Cooling at the outdoor temperature",
   form: "Q = Q0 * r / r0",
   kind: "heat rate",

@@ -1,7 +1,14 @@
 /** A single-speed air conditioner away from its rating condition. */
 import { us } from "../kernel/values/quantity";
 import { silent, type Trace } from "../kernel/define/steps";
-import { capacityCurve, coefficientOfPerformance, inputCurve, rejectedHeat, scaled, scaledPower } from "./equations";
+import {
+  capacityCurve,
+  coefficientOfPerformance,
+  inputCurve,
+  rejectedHeat,
+  scaledCooling,
+  scaledPower,
+} from "./equations";
 
 /** Rating condition: 95 °F outdoors, 67 °F indoor wet bulb. */
 export const RATED_OUTDOOR = us("temperature", 95);
@@ -41,7 +48,7 @@ export const performanceAtOutdoor = (
   const here = { Twb: wetBulb, To: outdoor };
   const r = trace.step(capacityCurve, here);
   const e = trace.step(inputCurve, here);
-  const cooling = trace.step(scaled, { Q0: rated.cooling, r, r0 });
+  const cooling = trace.step(scaledCooling, { Q0: rated.cooling, r, r0 });
   const power = trace.step(scaledPower, { P0: rated.power, r, r0, e, e0 });
   const rejected = trace.step(rejectedHeat, { Q: cooling, P: power, Pf: rated.outdoorFan ?? 0 });
   return { cooling, power, rejected, COP: trace.step(coefficientOfPerformance, { Q: cooling, P: power }) };

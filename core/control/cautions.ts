@@ -32,7 +32,7 @@ export const beyondTable = caution({
     `${show(sensorTemperature, "temperature")} is outside ${show(TABLE_FROM, "temperature")} to ${show(TABLE_TO, "temperature")}, where a table confirms the curve.`,
 });
 
-export const notEquipment = caution({
+export const paperCheckOnly = caution({
   code: "CONTROL-NOT-EQUIPMENT",
   severity: "Warning",
   source: "commonPractice",
@@ -89,7 +89,7 @@ export const limitBelowSetPoint = caution({
     `The high limit of ${show(highLimit, "temperature")} is not above the set point of ${show(setPoint, "temperature")}: it will trip in place of the band.`,
 });
 
-export const noEvaporator = caution({
+export const poolAsEvaporator = caution({
   code: "CONTROL-NO-POOL-EVAPORATOR",
   severity: "Danger",
   source: "commonPractice",

@@ -39,7 +39,7 @@ export interface Decision {
 
 interface Rule {
   /** The text of the help page. */
-  readonly says: string;
+  readonly description: string;
   readonly mode: (s: DivertState) => Mode;
   readonly holds: (s: DivertState) => boolean;
   readonly reason: (s: DivertState) => string;
@@ -62,57 +62,57 @@ const isLeavingTooHot = ({ leavingWater, leavingLimit }: DivertState): boolean =
 /** In their order: the first that holds decides. */
 export const DIVERT_RULES: readonly Rule[] = [
   {
-    says: "heating or defrost: outdoor, at once",
+    description: "heating or defrost: outdoor, at once",
     mode: outdoor,
     holds: (s) => s.heatingOrDefrost,
     reason: () => "heating or defrost: the pool exchanger must not become the evaporator",
   },
   {
-    says: "no call for cooling: idle, valve in the outdoor position",
+    description: "no call for cooling: idle, valve in the outdoor position",
     mode: () => "idle",
     holds: (s) => !s.coolingCalls,
     reason: () => "no call for cooling",
   },
   {
-    says: "head-pressure trip: outdoor, at once",
+    description: "head-pressure trip: outdoor, at once",
     mode: outdoor,
     holds: (s) => s.headPressureTrip,
     reason: () => "head-pressure trip",
   },
   {
-    says: "flow not proven: outdoor, at once",
+    description: "flow not proven: outdoor, at once",
     mode: outdoor,
     holds: (s) => !s.flowProven,
     reason: () => "no proven flow through the pool exchanger",
   },
   {
-    says: "sensor failed: outdoor, at once",
+    description: "sensor failed: outdoor, at once",
     mode: outdoor,
     holds: (s) => !s.sensorGood,
     reason: () => "pool sensor has failed",
   },
   {
-    says: "pool at or above the high limit: outdoor, at once",
+    description: "pool at or above the high limit: outdoor, at once",
     mode: outdoor,
     holds: (s) => s.pool >= s.highLimit,
     reason: (s) => `pool at ${temperature(s.pool)}, high limit ${temperature(s.highLimit)}`,
   },
   {
-    says: "leaving water at or above its limit: outdoor, at once",
+    description: "leaving water at or above its limit: outdoor, at once",
     mode: outdoor,
     holds: isLeavingTooHot,
     reason: (s) =>
       `leaving water at ${temperature(s.leavingWater ?? s.leavingLimit)}, limit ${temperature(s.leavingLimit)}`,
   },
   {
-    says: "minimum time in the mode not over: no change",
+    description: "minimum time in the mode not over: no change",
     mode: unchanged,
     holds: isWithinMinimum,
     reason: (s) =>
       `in this mode for ${quantityMark("minutes", s.minutesInMode ?? 0)}, at least ${quantityMark("minutes", s.minimumMinutes)}`,
   },
   {
-    says: "pool below the set point less the band, or below the set point while heating: pool",
+    description: "pool below the set point less the band, or below the set point while heating: pool",
     mode: () => "pool",
     holds: wantsHeat,
     reason: (s) =>
@@ -121,7 +121,7 @@ export const DIVERT_RULES: readonly Rule[] = [
         : `pool at ${temperature(s.pool)}, heated on to ${temperature(s.setPoint)}`,
   },
   {
-    says: "else (pool warm enough, or cooling within the band): outdoor",
+    description: "else (pool warm enough, or cooling within the band): outdoor",
     mode: outdoor,
     holds: () => true,
     reason: (s) =>
@@ -149,10 +149,10 @@ export const divertStates = (s: DivertState, trace: Trace = silent): Decision =>
   const rule = DIVERT_RULES[place];
   if (!rule) throw new Error("no rule of the sequence holds");
   if (trace.on)
-    DIVERT_RULES.slice(0, place + 1).forEach(({ says }, i) =>
+    DIVERT_RULES.slice(0, place + 1).forEach(({ description }, i) =>
       trace.lookup({
         table: "Sequence of operation",
-        row: `rule ${i + 1}, ${says}`,
+        row: `rule ${i + 1}, ${description}`,
         result: i === place ? "holds: decides" : "does not hold",
         source: "commonPractice",
       }),

@@ -24,7 +24,7 @@ export const steinhartTemperature = equation({
 });
 
 /** The cubic in ln R solved in closed form. */
-export const steinhartHalf = equation({
+export const steinhartHalfConstant = equation({
   name: "Half of the cubic's constant term",
   form: "x = (A - 1 / T) / (2 * C)",
   kind: "number",

@@ -3,7 +3,13 @@ import { notAvailable } from "../kernel/values/fault";
 import { silent, type Trace } from "../kernel/define/steps";
 import { quantityMark } from "../kernel/values/quantityMark";
 import { CURVES } from "./data/thermistors";
-import { betaResistance, betaTemperature, steinhartHalf, steinhartResistance, steinhartTemperature } from "./equations";
+import {
+  betaResistance,
+  betaTemperature,
+  steinhartHalfConstant,
+  steinhartResistance,
+  steinhartTemperature,
+} from "./equations";
 
 /** A published curve, or the beta value (K) of a 10 kΩ part. */
 export type Sensor = keyof typeof CURVES | number;
@@ -43,7 +49,7 @@ export const temperatureOf = (ohms: number, sensor: Sensor, trace: Trace = silen
 export const resistanceOf = (T: number, sensor: Sensor, trace: Trace = silent): number => {
   if (typeof sensor === "number") return trace.step(betaResistance, { T, beta: sensor });
   const { A, B, C } = curveOf(sensor, trace);
-  return trace.step(steinhartResistance, { x: trace.step(steinhartHalf, { T, A, C }), B, C });
+  return trace.step(steinhartResistance, { x: trace.step(steinhartHalfConstant, { T, A, C }), B, C });
 };
 
 export interface OtherReadings {

@@ -26,7 +26,7 @@ export const unusualHeatPump = caution({
     `A COP of ${used.toFixed(1)} is unusual over a season: pool heat pumps reach 3 to 7, depending on air and water temperature. A rating at 80 °F air is not a season's mean.`,
 });
 
-export const typicalUsed = caution({
+export const typicalEfficiency = caution({
   code: "COST-TYPICAL-EFFICIENCY",
   severity: "Notice",
   source: "commonPractice",
@@ -37,7 +37,7 @@ export const typicalUsed = caution({
     `Uses ${used} of heat per energy bought, typical of ${source}: enter your own machine's figure if known.`,
 });
 
-export const ownTariff = caution({
+export const userPrices = caution({
   code: "COST-OWN-TARIFF",
   severity: "Notice",
   source: "commonPractice",

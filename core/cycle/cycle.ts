@@ -6,7 +6,7 @@ import { saturatedStateAtPressure, refrigerantSaturationPressure } from "../refr
 import type { RefrigerantState } from "../refrigerant/state/state";
 import { checkRange, singlePhase } from "../refrigerant/state/state";
 import { markTemperature } from "../refrigerant/marks";
-import { alongIsobar, stateByEnthalpy, stateByEntropy } from "../refrigerant/state/stateBy";
+import { stateOnIsobar, stateByEnthalpy, stateByEntropy } from "../refrigerant/state/stateBy";
 
 /** A single-stage vapour-compression cycle without pressure drops. */
 export interface CycleInput {
@@ -83,14 +83,14 @@ function compress(fluid: Fluid, suction: PhaseState, dew: PhaseState, efficiency
   // Almost always the gas leaves superheated: then both discharge states are on the isobar above the dew point.
   const isentropicDischarge: RefrigerantState =
     suction.entropy >= dew.entropy
-      ? alongIsobar(fluid, dew, suction.entropy, "entropy")
+      ? stateOnIsobar(fluid, dew, suction.entropy, "entropy")
       : stateByEntropy(fluid, dew.pressure, suction.entropy);
   const work = (isentropicDischarge.enthalpy - suction.enthalpy) / efficiency;
   if (efficiency === 1) return { isentropicDischarge, discharge: isentropicDischarge, work };
   const enthalpy = suction.enthalpy + work;
   const discharge: RefrigerantState =
     isentropicDischarge.phase === "vapour"
-      ? alongIsobar(fluid, isentropicDischarge, enthalpy, "enthalpy")
+      ? stateOnIsobar(fluid, isentropicDischarge, enthalpy, "enthalpy")
       : stateByEnthalpy(fluid, dew.pressure, enthalpy);
   return { isentropicDischarge, discharge, work };
 }

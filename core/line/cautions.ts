@@ -1,7 +1,7 @@
 /** Caution rules of refrigerant lines and commissioning. */
 import { caution } from "../kernel/define/caution";
 import { us } from "../kernel/values/quantity";
-import { doubtsOfLimit } from "../refrigerant/facts";
+import { limitDoubts } from "../refrigerant/facts";
 
 export const chargeByMaker = caution({
   code: "LINE-CHARGE-ADDER",
@@ -87,9 +87,9 @@ export const contestedFlammability = caution({
   source: "iec60335",
   description: "Published lower flammability limits differ, or one is from memory: the lower one counts here.",
   needs: { refrigerant: "word", flammabilityLimit: "concentration" },
-  when: ({ refrigerant }) => doubtsOfLimit(refrigerant, String) !== undefined,
+  when: ({ refrigerant }) => limitDoubts(refrigerant, String) !== undefined,
   message: ({ refrigerant, flammabilityLimit }, show) =>
-    `The charge is based on a lower flammability limit of ${show(flammabilityLimit, "concentration")} (${doubtsOfLimit(refrigerant, (limit) => show(limit, "concentration")) ?? ""}): a lower limit allows less charge. Use the limit of the equipment's listing.`,
+    `The charge is based on a lower flammability limit of ${show(flammabilityLimit, "concentration")} (${limitDoubts(refrigerant, (limit) => show(limit, "concentration")) ?? ""}): a lower limit allows less charge. Use the limit of the equipment's listing.`,
 });
 
 export const iceInVacuum = caution({

@@ -79,7 +79,7 @@ export function chebyshevFit(f: (x: number) => number, from: number, to: number,
 }
 
 /** The point that halves a piece: its middle to eight digits. */
-export const halfWay = (from: number, to: number): number => Number(((from + to) / 2).toPrecision(8));
+export const midpoint = (from: number, to: number): number => Number(((from + to) / 2).toPrecision(8));
 
 /** A piecewise fit, its rows rounded to `decimals`, and the largest error found between the nodes. */
 export interface PiecewiseFit {
@@ -107,7 +107,7 @@ export function piecewiseFit(
     error = Math.max(error, Math.abs(chebyshevAt(one, x) - f(x)));
   }
   if (error <= tolerance || (to - from) / 2 < narrowest) return { breaks: [from, to], degree, coefficients, error };
-  const middle = halfWay(from, to);
+  const middle = midpoint(from, to);
   const left = piecewiseFit(f, [from, middle], options);
   const right = piecewiseFit(f, [middle, to], options);
   return {

@@ -2,7 +2,7 @@
  * Compact piecewise Chebyshev series, for fitted tables that nobody reads: coefficients are whole numbers of the last
  * decimal in base 32; for the ends of the pieces it stores only how often the range was halved.
  */
-import { halfWay, type ChebyshevPieces, type PiecewiseFit } from "./chebyshev";
+import { midpoint, type ChebyshevPieces, type PiecewiseFit } from "./chebyshev";
 
 export interface PackedSeries {
   readonly range: readonly [number, number];
@@ -60,7 +60,7 @@ const halvingsOf = (breaks: readonly number[]): string => {
       return;
     }
     if (depth >= 36) throw new Error("the pieces aren't halves of their range");
-    const middle = halfWay(from, to);
+    const middle = midpoint(from, to);
     walk(from, middle, depth + 1);
     walk(middle, to, depth + 1);
   };
@@ -75,7 +75,7 @@ const breaksOf = ([from, to]: readonly [number, number], halvings: string): read
       breaks.push(right);
       return;
     }
-    const middle = halfWay(left, right);
+    const middle = midpoint(left, right);
     walk(left, middle, depth + 1);
     walk(middle, right, depth + 1);
   };

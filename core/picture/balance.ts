@@ -1,5 +1,5 @@
 /** The pictures of a machine that settles on pool water. */
-import { balanceInputOf, bothSides, solveCycle, matched, loadRefrigerant } from "../index";
+import { balanceInputOf, bothSides, solveCycle, matchStreams, loadRefrigerant } from "../index";
 import type { System } from "../kernel/values/quantity";
 import type { NamedCycle } from "../cycle/working";
 import type { BalanceEntries } from "../exchanger/balance/inputs";
@@ -23,7 +23,7 @@ const streamsOf = (inputs: BalanceEntries, pool: Balance): StreamMatch | undefin
       subcooling,
       efficiency,
     });
-    return matched({
+    return matchStreams({
       fluid,
       massFlow,
       inlet: () => ({ enthalpy: discharge.enthalpy }),

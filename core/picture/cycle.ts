@@ -4,7 +4,15 @@ import type { System } from "../kernel/values/quantity";
 import type { Cycle } from "../cycle/cycle";
 import type { NamedCycle } from "../cycle/working";
 import type { Fluid } from "../refrigerant/refrigerant";
-import { inUnit, printed, type PictureCurve, type InUnit, type Picture, type PicturePoint, type Tone } from "./picture";
+import {
+  inUnit,
+  roundedForTable,
+  type PictureCurve,
+  type InUnit,
+  type Picture,
+  type PicturePoint,
+  type Tone,
+} from "./picture";
 
 interface Units {
   readonly pressure: InUnit;
@@ -88,7 +96,7 @@ const pictureOfCycles = (drawn: readonly [Drawn, ...Drawn[]], system: System): P
   const several = drawn.length > 1;
   return {
     title: "Pressure against enthalpy",
-    says: sentence(drawn, fluid, units),
+    description: sentence(drawn, fluid, units),
     x: { label: `enthalpy, ${units.enthalpy.unit}` },
     y: { label: `absolute pressure, ${units.pressure.unit}`, log: true },
     curves: [domeOf(fluid, coldest, toPoint), ...drawn.map((one) => loopOf(one, toPoint))],
@@ -104,9 +112,9 @@ const pictureOfCycles = (drawn: readonly [Drawn, ...Drawn[]], system: System): P
       statesOf(one).map(([point, { pressure, temperature, enthalpy }]) => [
         ...(several ? [name] : []),
         point,
-        printed(units.pressure.of(pressure)),
-        printed(units.temperature.of(temperature)),
-        printed(units.enthalpy.of(enthalpy)),
+        roundedForTable(units.pressure.of(pressure)),
+        roundedForTable(units.temperature.of(temperature)),
+        roundedForTable(units.enthalpy.of(enthalpy)),
       ]),
     ),
   };

@@ -59,7 +59,7 @@ export interface Level {
 export interface Picture {
   readonly title: string;
   /** The content of the picture in a sentence, for screen readers. */
-  readonly says: string;
+  readonly description: string;
   readonly x: Axis;
   readonly y: Axis;
   readonly curves: readonly PictureCurve[];
@@ -95,4 +95,4 @@ export const inUnit = (kind: KindName, system: System): InUnit => {
 };
 
 /** A number rounded for the table: five significant digits. */
-export const printed = (value: number): number => Number(value.toPrecision(5));
+export const roundedForTable = (value: number): number => Number(value.toPrecision(5));

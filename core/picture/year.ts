@@ -4,7 +4,7 @@ import type { System } from "../kernel/values/quantity";
 import type { PoolYear, Year } from "../pool/year/results";
 import {
   inUnit,
-  printed,
+  roundedForTable,
   type PictureCurve,
   type Picture,
   type PictureChoice,
@@ -48,17 +48,17 @@ export const temperaturePicture = ({ inputs, free, machine }: Year, system: Syst
     points: points(daily(pool.temperature), temperature.of),
   });
   const means = (pool: PoolYear): readonly number[] =>
-    MONTHS.map((_, month) => printed(temperature.of(meanOf(ofMonth(pool.temperature, month)))));
+    MONTHS.map((_, month) => roundedForTable(temperature.of(meanOf(ofMonth(pool.temperature, month)))));
   const pairs = [["without recovery", free.without] as const];
   const all = machine === undefined ? pairs : [...pairs, ["with recovery", free.with] as const];
   const columns = all.map(([name, pool]) => [name, means(pool)] as const);
   const span = columns.map(
     ([name, each]) => `${name} ${String(Math.min(...each))} to ${String(Math.max(...each))} ${temperature.unit}`,
   );
-  const set = `${String(printed(temperature.of(inputs.setPoint)))} ${temperature.unit}`;
+  const set = `${String(roundedForTable(temperature.of(inputs.setPoint)))} ${temperature.unit}`;
   return {
     title: "Pool temperature through the year, left to itself",
-    says: `Daily means of the pool's temperature through the year; monthly means ${span.join(", ")}; set point ${set}.`,
+    description: `Daily means of the pool's temperature through the year; monthly means ${span.join(", ")}; set point ${set}.`,
     x: { label: "month", ticks: MONTHS.map((name, month) => ({ at: FIRST_DAY[month] ?? 0, text: name.slice(0, 1) })) },
     y: { label: `temperature, ${temperature.unit}` },
     curves: [
@@ -91,7 +91,7 @@ export const monthsPicture = ({ machine, held: { with: pool } }: Year, system: S
     { name: "sent outdoors", short: "outdoors", tone: "second", values: months(pool.outdoors) },
   ];
   const total = ({ name, values }: Share): string =>
-    `${printed(values.reduce((sum, each) => sum + each, 0)).toLocaleString("en-US")} ${heat.unit} ${name}`;
+    `${roundedForTable(values.reduce((sum, each) => sum + each, 0)).toLocaleString("en-US")} ${heat.unit} ${name}`;
   const highest = Math.max(
     ...MONTHS.map((_, month) => shares.reduce((sum, { values }) => sum + (values[month] ?? 0), 0)),
   );
@@ -99,13 +99,13 @@ export const monthsPicture = ({ machine, held: { with: pool } }: Year, system: S
   const scale = highest >= 1e6 ? { by: 1e6, word: "million " } : { by: 1, word: "" };
   return {
     title: "Heat by month, pool held at the set point",
-    says: `Heat of each month with recovery, stacked; in the year ${shares.map(total).join(", ")}.`,
+    description: `Heat of each month with recovery, stacked; in the year ${shares.map(total).join(", ")}.`,
     x: { label: "month", names: MONTHS.map((name) => name) },
     y: { label: `heat, ${scale.word}${heat.unit}` },
     curves: [],
     stacks: shares.map(({ name, tone, values }) => ({ name, tone, values: values.map((each) => each / scale.by) })),
     head: ["month", ...shares.map(({ short }) => `${short}, ${heat.unit}`)],
-    rows: MONTHS.map((name, month) => [name, ...shares.map(({ values }) => printed(values[month] ?? 0))]),
+    rows: MONTHS.map((name, month) => [name, ...shares.map(({ values }) => roundedForTable(values[month] ?? 0))]),
   };
 };
 
@@ -113,7 +113,7 @@ const sentenceOfDay = (name: string, taken: readonly number[], system: System): 
   const rate = inUnit("heat rate", system);
   const highest = Math.max(...taken);
   if (!(highest > 0)) return `Means of the hours of ${name}: the pool takes no heat.`;
-  const highestRate = `${String(printed(rate.of(highest)))} ${rate.unit}`;
+  const highestRate = `${String(roundedForTable(rate.of(highest)))} ${rate.unit}`;
   return `Means of the hours of ${name}: the pool takes most, ${highestRate}, at ${String(taken.indexOf(highest))} h.`;
 };
 
@@ -141,7 +141,7 @@ export const dayPicture = (
   ] as const;
   return {
     title: `The usual day of ${name}, pool left to itself`,
-    says: sentenceOfDay(name, taken, system),
+    description: sentenceOfDay(name, taken, system),
     x: { label: "hour of the day", ticks: [0, 6, 12, 18, 23].map((at) => ({ at, text: String(at) })) },
     y: { label: `heat, ${rate.unit}` },
     curves: shares.map(({ name: of, tone, values }) => ({
@@ -157,8 +157,8 @@ export const dayPicture = (
     ],
     rows: HOURS.map((hour) => [
       hour,
-      ...shares.map(({ values }) => printed(rate.of(values[hour] ?? 0))),
-      ...waters.map(([, values]) => printed(temperature.of(values[hour] ?? 0))),
+      ...shares.map(({ values }) => roundedForTable(rate.of(values[hour] ?? 0))),
+      ...waters.map(([, values]) => roundedForTable(temperature.of(values[hour] ?? 0))),
     ]),
   };
 };

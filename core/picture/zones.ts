@@ -2,7 +2,7 @@
 import { ZONE_NAMES } from "../index";
 import type { System } from "../kernel/values/quantity";
 import type { StreamMatch } from "../exchanger/zones/zones";
-import { inUnit, printed, type Picture, type PicturePoint, type Stretch } from "./picture";
+import { inUnit, roundedForTable, type Picture, type PicturePoint, type Stretch } from "./picture";
 
 /** Heat given up from the gas inlet to each point of the refrigerant's curve, W. */
 const heats = ({ curve: { enthalpies }, massFlow }: StreamMatch): readonly number[] => {
@@ -43,8 +43,8 @@ export const zonesPicture = (found: StreamMatch, system: System): Picture => {
   const lines = [...ends.map((at, place) => [at, places[place] ?? ""] as const), [pinch, "pinch"] as const];
   return {
     title: "Temperature against heat passed",
-    says:
-      `Temperatures of refrigerant and water over ${String(printed(heat.of(duty)))} ${heat.unit}, from the gas inlet on; ` +
+    description:
+      `Temperatures of refrigerant and water over ${String(roundedForTable(heat.of(duty)))} ${heat.unit}, from the gas inlet on; ` +
       `they are closest, ${pinchText}, at the ${least.place}.`,
     x: { label: `heat passed, ${heat.unit}` },
     y: { label: `temperature, ${temperature.unit}` },
@@ -59,9 +59,9 @@ export const zonesPicture = (found: StreamMatch, system: System): Picture => {
       .sort(([a], [b]) => a - b)
       .map(([at, place]) => [
         place,
-        printed(x[at] ?? 0),
-        printed(refrigerant[at]?.[1] ?? 0),
-        printed(water[at]?.[1] ?? 0),
+        roundedForTable(x[at] ?? 0),
+        roundedForTable(refrigerant[at]?.[1] ?? 0),
+        roundedForTable(water[at]?.[1] ?? 0),
       ]),
   };
 };

@@ -31,13 +31,13 @@ export const reynolds = equation({
 });
 
 /** Flow counts as laminar below this Reynolds number. */
-export const LAMINAR_BELOW = 2040;
+export const LAMINAR_REYNOLDS_LIMIT = 2040;
 
 export const laminarFriction = equation({
   name: "Darcy friction factor, laminar",
   form: "f = 64 / Re",
   kind: "number",
-  symbols: { Re: symbol("number", "Reynolds number", 10, LAMINAR_BELOW) },
+  symbols: { Re: symbol("number", "Reynolds number", 10, LAMINAR_REYNOLDS_LIMIT) },
   validity: "Re below 2,040",
   source: "darcyWeisbach",
   code: (x) => 64 / x.Re,
@@ -50,7 +50,7 @@ export const colebrook = relation({
     f: symbol("number", "Darcy friction factor", 0.008, 0.08),
     k: symbol("diameter", "roughness of the wall", 1e-7, 1e-4),
     D,
-    Re: symbol("number", "Reynolds number", LAMINAR_BELOW, 1e7),
+    Re: symbol("number", "Reynolds number", LAMINAR_REYNOLDS_LIMIT, 1e7),
   },
   validity: "turbulent flow",
   source: "colebrook1939",

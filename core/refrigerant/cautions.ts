@@ -46,7 +46,7 @@ export const certifiedWork = caution({
     "Gauges, charging and recovery are work for a certified technician (US: section 608; elsewhere F-gas rules); local codes and the equipment's manual govern.",
 });
 
-export const twoPhases = caution({
+export const twoPhaseProperties = caution({
   code: "REFRIG-TWO-PHASES",
   severity: "Notice",
   source: "identity",
@@ -68,7 +68,7 @@ export const supercriticalState = caution({
     "Above the critical pressure and temperature there is neither liquid nor vapour: the gas cools without condensing, and condensing temperature, subcooling and quality don't exist here. Near the critical point properties change fast and their uncertainty grows.",
 });
 
-export const beyondRange = caution({
+export const hotterThanFit = caution({
   code: "REFRIG-BEYOND-RANGE",
   severity: "Caution",
   source: "commonPractice",

@@ -27,7 +27,7 @@ const rowNamed = <T extends { readonly name: string }>(rows: readonly T[], name:
 export const flammabilityOf = (name: string): Flammability => rowNamed(FLAMMABILITY, name);
 
 /** Doubts about a flammability limit: "from memory", and another published value, kg/m³, formatted by `write`; undefined without doubts. */
-export const doubtsOfLimit = (name: string, write: (limit: number) => string): string | undefined => {
+export const limitDoubts = (name: string, write: (limit: number) => string): string | undefined => {
   const { fromMemory, other } = flammabilityOf(name);
   const doubts = [...(fromMemory ? ["from memory"] : []), ...(other ? [`${write(other.limit)} ${other.where}`] : [])];
   return doubts.length === 0 ? undefined : doubts.join("; ");
@@ -35,7 +35,7 @@ export const doubtsOfLimit = (name: string, write: (limit: number) => string): s
 
 /** A refrigerant's row in the working's look-up of its flammability limit. */
 export const limitRow = (name: string): string => {
-  const doubts = doubtsOfLimit(name, (limit) => quantityMark("concentration", limit));
+  const doubts = limitDoubts(name, (limit) => quantityMark("concentration", limit));
   return doubts === undefined ? name : `${name} (${doubts})`;
 };
 

@@ -54,11 +54,11 @@ const energies = (fluid: Fluid, state: RefrigerantState, record: RecordProperty,
   const uncertainty = `that of heat capacity and density: ${uncertaintyOf(fluid, "heat capacity")}`;
   const h = record("enthalpy over the IIR zero", state.enthalpy, "enthalpy", uncertainty);
   const s = record("entropy over the IIR zero", state.entropy, "entropy", uncertainty);
-  if (system === "SI") return { enthalpy: h, entropy: s, enthalpyZero: zero.says };
+  if (system === "SI") return { enthalpy: h, entropy: s, enthalpyZero: zero.description };
   return {
     enthalpy: trace.step(enthalpyAbove, { h, h0: zero.enthalpy }),
     entropy: trace.step(entropyAbove, { s, s0: zero.entropy }),
-    enthalpyZero: zero.says,
+    enthalpyZero: zero.description,
   };
 };
 

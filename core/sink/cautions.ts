@@ -19,7 +19,7 @@ export const legionella = caution({
     `A preheat tank at ${show(preheat, "temperature")} is where Legionella grows or survives (best ${show(GROWTH_FROM, "temperature")} to ${show(degF(113), "temperature")}): pass all of it through a main heater that stores at ${show(STORE, "temperature")}, keep circulating water above ${show(DELIVER, "temperature")}, and follow the building's water management plan.`,
 });
 
-export const lukewarmStore = caution({
+export const coolStorage = caution({
   code: "SINK-STORE-BELOW-140",
   severity: "Warning",
   source: "ashrae12",
@@ -54,7 +54,7 @@ export const doubleWall = caution({
   message: () => DOUBLE_WALL,
 });
 
-export const neverSoHot = caution({
+export const unreachablePreheat = caution({
   code: "SINK-PREHEAT-TEMPERATURE",
   severity: "Caution",
   source: "desuperheaterNotes",
@@ -109,7 +109,7 @@ export const holdingHeadUp = caution({
     `Disputed: holding the head up takes ${show(extraPower, "electric power")} more by the table, ${show(extraPowerLeast, "electric power")} to ${show(extraPowerMost, "electric power")} by rules of 0.5 to 2 % per °F. A national laboratory's study found that it usually costs more than it yields (run the lowest head and use the heat available); a supplier argues that it pays.`,
 });
 
-export const oldTable = caution({
+export const datedFactors = caution({
   code: "SINK-REJECTION-TABLE",
   severity: "Notice",
   source: "heatRejectionFactors",

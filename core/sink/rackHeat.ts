@@ -34,7 +34,7 @@ export interface RackHeat {
   readonly compressorPower: number;
 }
 
-export interface HeldUp {
+export interface HeldHeadPressure {
   /** W */
   readonly extraHeat: number;
   readonly extraPower: number;
@@ -65,7 +65,7 @@ const heatAt = (x: RackInputs, condensing: number, trace: Trace): RackHeat => {
   };
 };
 
-const heldUp = (x: RackInputs, held: number, base: RackHeat, trace: Trace): HeldUp => {
+const heldUp = (x: RackInputs, held: number, base: RackHeat, trace: Trace): HeldHeadPressure => {
   if (!(held >= x.condensing))
     throw valueError(
       `inputs: held condensing: must be at least the condensing temperature of ${quantityMark("temperature", x.condensing)}, got ${quantityMark("temperature", held)}`,
@@ -84,7 +84,7 @@ const heldUp = (x: RackInputs, held: number, base: RackHeat, trace: Trace): Held
 export const rackHeat = (
   x: RackInputs,
   trace: Trace = silent,
-): { readonly heat: RackHeat; readonly held: HeldUp | undefined } => {
+): { readonly heat: RackHeat; readonly held: HeldHeadPressure | undefined } => {
   if (!(x.mediumLoad + x.lowLoad > 0))
     throw valueError("inputs: medium load: no load; give the medium or the low temperature load");
   const heat = heatAt(x, x.condensing, trace);

@@ -15,9 +15,9 @@ import {
 } from "../../core";
 import { type Check, NUMBERS_HEAD } from "../../core/help";
 import { formulaBlock, formulaCell } from "./formula";
-import type { Gathered } from "./gather";
-import { cellText, resultGrid } from "./grid";
-import { code, escaped, folded, table, type Cell } from "./html";
+import type { HelpContent } from "./gather";
+import { gridCellText, resultGrid } from "./grid";
+import { code, escaped, collapsed, table, type Cell } from "./html";
 
 /** The most lines of a working on a page; the panel shows more. */
 const MOST_LINES = 60;
@@ -37,7 +37,7 @@ const outText = (explanation: Explanation): string => {
     return resultGrid(rows, explanation.definition.returns.type === "list" ? LIST_HEADS : undefined);
   }
   const unit = unitOf(explanation);
-  return `<p class="answer">It shows <strong>${escaped(cellText(out as CellOut))}</strong>${unit === "" ? "" : ` ${escaped(unit)}`}.</p>`;
+  return `<p class="answer">It shows <strong>${escaped(gridCellText(out as CellOut))}</strong>${unit === "" ? "" : ` ${escaped(unit)}`}.</p>`;
 };
 
 const valueText = ({ value, unit }: WorkingLine): string => {
@@ -46,7 +46,7 @@ const valueText = ({ value, unit }: WorkingLine): string => {
 };
 
 /** Equations have their own section: here the name is enough. */
-const nameOf = ({ says, form }: WorkingLine): string => (form === undefined ? says : says.replace(`: ${form}`, ""));
+const nameOf = ({ text, form }: WorkingLine): string => (form === undefined ? text : text.replace(`: ${form}`, ""));
 
 const workingTable = (explanation: Explanation): string => {
   const lines = workingLines(explanation.steps, explanation.system);
@@ -63,11 +63,11 @@ const workingTable = (explanation: Explanation): string => {
   ]);
   const heads = ["Step", "What", `W${NUMBERS_HEAD.slice(1)}`, "Value", "Source"];
   const whole = `${table("Its working", heads, rows)}\n${more}`;
-  return lines.length > MOST_OPEN ? folded(`Its working, ${String(lines.length)} lines`, whole, "working") : whole;
+  return lines.length > MOST_OPEN ? collapsed(`Its working, ${String(lines.length)} lines`, whole, "working") : whole;
 };
 
 /** A formula, what it shows, and its working step by step. */
-export const workedExample = ({ example }: Gathered): string => {
+export const workedExample = ({ example }: HelpContent): string => {
   if (example === undefined) return "";
   const { raw, explanation } = example;
   return [formulaBlock(explanation.definition, raw), outText(explanation), workingTable(explanation)].join("\n");

@@ -1,7 +1,7 @@
 /** Formulas on a help page: long array constants are shortened or shown below as ranges; the whole can be copied. */
 import { type CellFunction, formulaOf, placedArgs, type CellInput, type CellMatrix } from "../../core";
 import { inputGrid } from "./grid";
-import { escaped, folded, html, type Html } from "./html";
+import { escaped, collapsed, html, type Html } from "./html";
 
 /** The longest formula that is shown in full. */
 const LONGEST = 160;
@@ -48,7 +48,7 @@ export const formulaCell = (
   if (whole.length <= LONGEST) return html(`<code class="formula">${breaking(whole)}</code>`);
   const cut = raw.map((value, place) => cutMatrix(value, place, others));
   const brief = formulaOf(definition, cut).replaceAll(`"${LEFT_OUT}"`, LEFT_OUT);
-  return html(folded(`<code class="formula">${breaking(brief)}</code>`, formulaPre(whole)));
+  return html(collapsed(`<code class="formula">${breaking(brief)}</code>`, formulaPre(whole)));
 };
 
 /** A formula with the ranges that it refers to below it. */
@@ -65,5 +65,5 @@ export const formulaBlock = (definition: CellFunction, raw: readonly CellInput[]
     const value = raw[place];
     return isMatrix(value) ? [inputGrid(name, shape, value)] : [];
   });
-  return [formulaPre(named), ...ranges, folded(WHOLE, formulaPre(whole))].join("\n");
+  return [formulaPre(named), ...ranges, collapsed(WHOLE, formulaPre(whole))].join("\n");
 };

@@ -15,13 +15,13 @@ import type { AnyEquation, AnyRelation, ExampleArgs, LookupStep, PropertyStep } 
 
 export type Printed = AnyEquation | AnyRelation;
 
-export interface Worked {
+export interface WorkedExample {
   readonly raw: readonly CellInput[];
   readonly explanation: Explanation;
 }
 
-export interface Gathered {
-  readonly example: Worked | undefined;
+export interface HelpContent {
+  readonly example: WorkedExample | undefined;
   /** Equations and relations in the order in which example and checks use them, each once. */
   readonly equations: readonly Printed[];
   readonly lookups: readonly LookupStep[];
@@ -43,14 +43,14 @@ const printedIn = (step: Step): readonly Printed[] => {
   return step.type === "relation" ? [step.relation] : [];
 };
 
-const workOut = (definition: CellFunction, at: ExampleArgs): Worked => {
+const workOut = (definition: CellFunction, at: ExampleArgs): WorkedExample => {
   const compiled = COMPILED.get(definition.id);
   if (compiled === undefined) throw new Error(`${definition.id} is not in the catalogue`);
   const raw = rawByPlace(definition, at);
   return { raw, explanation: explain(compiled, raw, CATALOGUE) };
 };
 
-export const gather = (definition: CellFunction): Gathered => {
+export const collectHelp = (definition: CellFunction): HelpContent => {
   const at = exampleArgs(definition);
   const example = at && workOut(definition, at);
   const others = definition.checks

@@ -55,7 +55,7 @@ ${table(caption, heads, rows, "narrow")}
 </div>`;
 
 /** A collapsed part that a reader may open. @param summary HTML, @param content HTML */
-export const folded = (summary: string, content: string, name = "whole"): string =>
+export const collapsed = (summary: string, content: string, name = "whole"): string =>
   `<details class="${name}">
 <summary>${summary}</summary>
 ${content}

@@ -1,7 +1,7 @@
 /** Equations, data, cautions and sources on a help page. */
 import { type CellFunction, cite, KINDS, showNumber } from "../../core";
 import { type EquationSymbol, type SourceEntry, referenceOf } from "../../core/help";
-import type { Gathered, Printed } from "./gather";
+import type { HelpContent, Printed } from "./gather";
 import { code, escaped, html, list, table } from "./html";
 import { mathmlFor, symbolTex } from "./tex";
 import temml from "temml";
@@ -40,10 +40,10 @@ ${symbolList(printed)}
 </article>`;
 };
 
-export const equationCards = ({ equations }: Gathered): string => equations.map(equationCard).join("\n");
+export const equationCards = ({ equations }: HelpContent): string => equations.map(equationCard).join("\n");
 
 /** Tables and properties of substances that the calculation reads. */
-export const dataList = ({ lookups, properties }: Gathered): string =>
+export const dataList = ({ lookups, properties }: HelpContent): string =>
   list([
     ...lookups.map(({ table: name, source }) => `${name} (${cite(source)})`),
     ...properties.map(({ property, substance, uncertainty, source }) => {
@@ -53,7 +53,7 @@ export const dataList = ({ lookups, properties }: Gathered): string =>
   ]);
 
 /** Validity: the equations' ranges and the definition's own details. */
-export const rangeList = (definition: CellFunction, { equations }: Gathered): string =>
+export const rangeList = (definition: CellFunction, { equations }: HelpContent): string =>
   list([
     ...(definition.details ?? []),
     ...equations.flatMap(({ name, validity }) => (validity === undefined ? [] : [`${name}: ${validity}.`])),
@@ -75,7 +75,7 @@ const SEEN: Readonly<Record<SourceEntry["seen"], string>> = {
   rule: "",
 };
 
-export const sourceList = ({ sources }: Gathered): string => {
+export const sourceList = ({ sources }: HelpContent): string => {
   const references = [...new Map(sources.map((source) => [referenceOf(source).short, referenceOf(source)])).values()];
   return list(
     references.map(({ short, full, seen }) =>

@@ -1,10 +1,10 @@
 /** The help pages: one for each cell function and a list of all. */
 import { readFileSync } from "node:fs";
-import { CATALOGUE, type CellFunction, EDITION, formOf, NAMESPACE } from "../../core";
+import { CATALOGUE, type CellFunction, EDITION, signatureOf, NAMESPACE } from "../../core";
 import { helpPage, PAGES } from "../manifest/manifest";
 import { argumentTables, resultText } from "./arguments";
 import { checkTable, workedExample } from "./example";
-import { gather } from "./gather";
+import { collectHelp } from "./gather";
 import { escaped, html, list, page, sections, table } from "./html";
 import { cautionTable, dataList, equationCards, rangeList, sourceList } from "./method";
 import { topicTitle, TOPICS } from "./topics";
@@ -23,7 +23,7 @@ const related = (definition: CellFunction): string =>
   );
 
 const functionPage = (definition: CellFunction): string => {
-  const gathered = gather(definition);
+  const gathered = collectHelp(definition);
   const { id, summary, topic, returns } = definition;
   const main = `<header>
 <nav aria-label="Place"><a href="index.html">All functions</a> › <a href="index.html#${topic}">${escaped(topicTitle(topic))}</a></nav>
@@ -31,7 +31,7 @@ const functionPage = (definition: CellFunction): string => {
 <main id="main" tabindex="-1">
 <h1>${escaped(id)}</h1>
 <p class="summary">${escaped(summary)}</p>
-<pre tabindex="0"><code>=${escaped(formOf(definition))}</code></pre>
+<pre tabindex="0"><code>=${escaped(signatureOf(definition))}</code></pre>
 ${sections([
   ["Arguments", argumentTables(definition)],
   ["Result", resultText(returns)],

@@ -1,7 +1,7 @@
 /** A cell's call, from the host's arguments to the host's result. */
 import { CATALOGUE, type Compiled, COMPILED, evaluate, explain } from "../../core";
 import { isOutcomeFault } from "../workbook/values";
-import type { ToldCall } from "./globals";
+import type { HostCallReport } from "./globals";
 import { isValuePreview, placeArguments } from "./hostArguments";
 import { cellResult, outcomeOf } from "./outcome";
 import { LOG } from "./session";
@@ -17,12 +17,12 @@ export const cellCall =
   };
 
 /** Repeats a call and returns its value and cautions. */
-export const tellCall = (id: string, hostArguments: readonly unknown[]): ToldCall => {
+export const reportCall = (id: string, hostArguments: readonly unknown[]): HostCallReport => {
   const compiled = COMPILED.get(id);
   if (compiled === undefined) return { error: { code: "#NAME?", message: `no function "${id}"` }, cautions: [] };
   const { out, cautions } = explain(compiled, placeArguments(compiled, hostArguments), CATALOGUE, { steps: false });
   const outcome = outcomeOf(out);
   return isOutcomeFault(outcome)
-    ? { error: { code: outcome.error, message: outcome.message ?? "" }, cautions }
+    ? { error: { code: outcome.code, message: outcome.message ?? "" }, cautions }
     : { value: outcome.value, cautions };
 };

@@ -4,7 +4,7 @@ import type { RaisedCaution } from "../../core";
 import type { SessionLog } from "../workbook/callLog";
 import type { Value } from "../workbook/values";
 
-export interface ToldCall {
+export interface HostCallReport {
   /** The cell's value; a table may contain faults of single cells. */
   readonly value?: Value;
   readonly error?: { readonly code: string; readonly message: string };
@@ -16,7 +16,7 @@ export interface FunctionsGlobal {
   readonly namespace: string;
   readonly edition: string;
   /** Repeats a call: its value and its cautions, most severe first. Takes the arguments as the host passes them. */
-  explain(id: string, args: readonly unknown[]): ToldCall;
+  explain(id: string, args: readonly unknown[]): HostCallReport;
 }
 
 export interface WarmbackGlobal extends FunctionsGlobal {

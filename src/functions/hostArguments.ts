@@ -1,6 +1,5 @@
 /** Puts the arguments that a host passes into the places of a definition. */
-import type { Compiled } from "../../core";
-import type { CellInput, CellScalar } from "../workbook/values";
+import type { Compiled, CellInput, CellScalar } from "../../core";
 
 const isRaw = (value: unknown): value is CellInput =>
   value === null || Array.isArray(value) || ["string", "number", "boolean"].includes(typeof value);

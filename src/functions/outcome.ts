@@ -9,11 +9,11 @@ const isRows = (out: Out): out is Rows => Array.isArray(out);
 
 const holdsFault = (rows: Rows): boolean => rows.some((row) => row.some(isFault));
 
-const cellOf = (cell: CellOut): CellValue => (isFault(cell) ? { error: cell.code, message: cell.message } : cell);
+const cellOf = (cell: CellOut): CellValue => (isFault(cell) ? { code: cell.code, message: cell.message } : cell);
 
 /** A result as the workbook's reader compares it. A matrix without faults isn't copied. */
 export const outcomeOf = (out: Out | Fault): CellOutcome => {
-  if (isFault(out)) return { error: out.code, message: out.message };
+  if (isFault(out)) return { code: out.code, message: out.message };
   if (isRows(out) && holdsFault(out)) return { value: out.map((row) => row.map(cellOf)) };
   return { value: out as Value };
 };

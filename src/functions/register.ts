@@ -4,7 +4,7 @@
  */
 import * as core from "../../core";
 import { BUILD } from "./buildHash";
-import { cellCall, tellCall } from "./call";
+import { cellCall, reportCall } from "./call";
 import { LOG } from "./session";
 
 const { COMPILED, EDITION, NAMESPACE } = core;
@@ -12,4 +12,4 @@ const { COMPILED, EDITION, NAMESPACE } = core;
 if (typeof CustomFunctions !== "undefined")
   for (const [id, compiled] of COMPILED) CustomFunctions.associate(id, cellCall(compiled));
 
-globalThis.warmback = { namespace: NAMESPACE, edition: EDITION, build: BUILD, log: LOG, core, explain: tellCall };
+globalThis.warmback = { namespace: NAMESPACE, edition: EDITION, build: BUILD, log: LOG, core, explain: reportCall };

@@ -1,11 +1,10 @@
 /** The calculation as the reader, the scan and the panel use it. */
-import { type Catalogue, CATALOGUE, COMPILED, EDITION, evaluate, explain } from "../../core";
+import { type Catalogue, CATALOGUE, COMPILED, EDITION, evaluate, explain, type CellInput } from "../../core";
 import { outcomeOf } from "../functions/outcome";
 import type { RecordingEngine } from "../workbook/copy/handOver";
 import type { SessionLog } from "../workbook/callLog";
 import type { CautionEngine } from "../workbook/scan/scan";
-import type { CellInput } from "../workbook/values";
-import { describedOf } from "./model/callRecord";
+import { callDescription } from "./model/callRecord";
 import { explainedOf } from "./model/explanationData";
 import type { ExplainedCall } from "./jobs/job";
 
@@ -24,7 +23,7 @@ export const panelEngine = (log: SessionLog): PanelEngine => ({
   log,
   call(id, args) {
     const compiled = COMPILED.get(id);
-    return compiled ? outcomeOf(evaluate(compiled, args, CATALOGUE)) : { error: "#NAME?" };
+    return compiled ? outcomeOf(evaluate(compiled, args, CATALOGUE)) : { code: "#NAME?" };
   },
   cautionsOf(id, args) {
     const compiled = COMPILED.get(id);
@@ -34,7 +33,7 @@ export const panelEngine = (log: SessionLog): PanelEngine => ({
   edition: EDITION,
   describe(id, args) {
     const compiled = COMPILED.get(id);
-    return compiled && describedOf(explain(compiled, args, CATALOGUE));
+    return compiled && callDescription(explain(compiled, args, CATALOGUE));
   },
   explain(id, args) {
     const compiled = COMPILED.get(id);

@@ -2,7 +2,8 @@
  * The calls of this session: function, raw arguments, result. Every cell call adds an entry, so adding is one store into a
  * ring and copies nothing. It is bounded by its entries and by the matrix cells that they keep alive.
  */
-import type { CellOutcome, CellInput } from "./values";
+import type { CellInput } from "../../core";
+import type { CellOutcome } from "./values";
 
 export interface LoggedCall {
   readonly id: string;

@@ -2,6 +2,7 @@
  * The port between the panel and a host's workbook. Two adapters implement it: Office.js (Excel) and the preview sheet.
  * No Office types and no sheet-engine types appear here. Rows and columns count from 0.
  */
+import type { Fault } from "../../core";
 import type { StarterSheet } from "../sheets/sheet";
 
 /** One cell. */
@@ -17,11 +18,8 @@ export interface Area extends Address {
   readonly columns: number;
 }
 
-/** An error in a cell, with its message if the host kept it. */
-export interface CellFault {
-  readonly error: string;
-  readonly message?: string;
-}
+/** A fault in a cell; the message is there where the host kept it. */
+export type CellFault = Pick<Fault, "code"> & Partial<Fault>;
 
 /** A calculated cell's value: null is an empty cell. */
 export type CellValue = string | number | boolean | null | CellFault;
@@ -69,7 +67,7 @@ export interface PlacedPicture {
   /** Its name among a sheet's shapes, or as a file. */
   readonly name: string;
   /** What it shows, in a sentence, for people who can't see it. */
-  readonly says: string;
+  readonly altText: string;
   /** A PNG in base 64. */
   readonly png: string;
   /** Its size on paper, points. */

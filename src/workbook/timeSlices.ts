@@ -11,7 +11,7 @@ export interface SliceOptions {
 const SLICE = 8;
 
 /** Thrown by work that was cancelled. */
-export const ENDED = new Error("a newer scan ended this one");
+export const WORK_CANCELLED = new Error("a newer scan ended this one");
 
 /** Called between two steps of the work: waits if the slice is used up; throws ENDED if the work was cancelled. */
 export type NextSlice = () => Promise<void> | undefined;
@@ -25,7 +25,7 @@ export function timeSlices(options: SliceOptions, signals: readonly AbortSignal[
     check();
   };
   const check = (): void => {
-    if (signals.some(({ aborted }) => aborted)) throw ENDED;
+    if (signals.some(({ aborted }) => aborted)) throw WORK_CANCELLED;
   };
   return () => {
     check();

@@ -1,11 +1,7 @@
 /** The raw values that pass between cells, the reader and the calculation. */
+import type { CellInput } from "../../core";
 import { isCellFault } from "./port";
 import type { CellFault, CellValue } from "./port";
-
-export type CellScalar = string | number | boolean | null;
-
-/** An argument of a cell function: null is blank or omitted; a matrix is row by row. */
-export type CellInput = CellScalar | readonly (readonly CellScalar[])[];
 
 export type ValueMatrix = readonly (readonly CellValue[])[];
 
@@ -18,7 +14,7 @@ export type CellOutcome = { readonly value: Value } | CellFault;
 export const isMatrix = <T>(value: T | readonly (readonly T[])[]): value is readonly (readonly T[])[] =>
   Array.isArray(value);
 
-export const isOutcomeFault = (outcome: CellOutcome): outcome is CellFault => "error" in outcome;
+export const isOutcomeFault = (outcome: CellOutcome): outcome is CellFault => "code" in outcome;
 
 /** The value of an outcome; of a refused call its fault. */
 export const valueOf = (outcome: CellOutcome): Value => (isOutcomeFault(outcome) ? outcome : outcome.value);
@@ -58,7 +54,7 @@ export function sameCell(a: CellValue, b: CellValue): boolean {
     const gap = Math.abs(a - b);
     return gap <= NEGLIGIBLE || gap <= SAME_WITHIN * Math.max(Math.abs(a), Math.abs(b));
   }
-  return isCellFault(a) && isCellFault(b) && a.error === b.error;
+  return isCellFault(a) && isCellFault(b) && a.code === b.code;
 }
 
 /** Whether two values are the same, cell by cell; a matrix of one cell equals that cell. */

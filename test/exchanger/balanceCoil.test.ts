@@ -298,7 +298,7 @@ describe("the block of EXCHANGER.BALANCE", () => {
       if (definition === undefined) throw new Error("no EXCHANGER.BALANCE");
       const { out, steps } = explain(compile(definition), [Object.entries(block)], CATALOGUE);
       expect(out).toEqual(called(block));
-      expect(workingLines(steps, "US").filter(({ says }) => says.includes("almost touch"))).toHaveLength(1);
+      expect(workingLines(steps, "US").filter(({ text }) => text.includes("almost touch"))).toHaveLength(1);
     });
 
     it("a given conductance raises none of a coil's cautions", () => {

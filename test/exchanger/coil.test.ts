@@ -2,7 +2,7 @@ import { assert, constantFrom, double, pre, property, record } from "fast-check"
 import { describe, expect, it } from "vitest";
 import { rateCoil } from "../../core/exchanger/coil/coil";
 import type { CoilGeometry } from "../../core/exchanger/coil/shell";
-import { matched, type ZonesInput } from "../../core/exchanger/zones/zones";
+import { matchStreams, type ZonesInput } from "../../core/exchanger/zones/zones";
 import { zonesOf, type DutyInputs } from "../../core/exchanger/zones/working";
 import { isFault } from "../../core/kernel/values/fault";
 import { recorder, type Step } from "../../core/kernel/define/steps";
@@ -106,7 +106,7 @@ describe("a coil rated by its geometry", () => {
         pre(input.enteringWater > 275);
         const found = (() => {
           try {
-            return matched(input);
+            return matchStreams(input);
           } catch (fault) {
             if (isFault(fault)) return undefined;
             throw fault;

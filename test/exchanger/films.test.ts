@@ -228,7 +228,7 @@ describe("condensation in a tube", () => {
     expect(steps.length).toBeGreaterThan(1);
     expect(JSON.stringify(steps)).not.toContain("null");
     const last = workingLines(steps, "SI").at(-1);
-    expect(last?.says).toBe("Condensing film along the share of vapour, harmonic mean");
+    expect(last?.text).toBe("Condensing film along the share of vapour, harmonic mean");
     expect(last?.value).toBeCloseTo(film, 6);
   });
 });

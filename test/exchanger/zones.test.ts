@@ -1,6 +1,6 @@
 import { assert, constantFrom, double, pre, property, record } from "fast-check";
 import { describe, expect, it } from "vitest";
-import { matched, type StreamMatch, type ZonesInput } from "../../core/exchanger/zones/zones";
+import { matchStreams, type StreamMatch, type ZonesInput } from "../../core/exchanger/zones/zones";
 import { condensingCurve } from "../../core/exchanger/zones/condensingCurve";
 import { isFault } from "../../core/kernel/values/fault";
 import { loadRefrigerant } from "../../core/refrigerant/refrigerant";
@@ -47,7 +47,7 @@ function inputOf(drawn: Drawn): ZonesInput {
 /** Undefined where the curves cross. */
 const tried = (input: ZonesInput): StreamMatch | undefined => {
   try {
-    return matched(input);
+    return matchStreams(input);
   } catch (fault) {
     if (isFault(fault) && fault.message.startsWith("temperatures cross")) return undefined;
     throw fault;
@@ -105,7 +105,7 @@ describe("zones of a condensing refrigerant", () => {
         });
         let told = "";
         try {
-          matched({ ...input, enteringWater: 300 });
+          matchStreams({ ...input, enteringWater: 300 });
         } catch (fault) {
           told = (fault as Error).message;
         }
@@ -138,7 +138,7 @@ describe("zones of a condensing refrigerant", () => {
     expect(superheated).toHaveLength(81);
     for (const row of superheated) {
       const at = (column: string): number => numberIn(row, column);
-      const { zones, total } = matched({
+      const { zones, total } = matchStreams({
         fluid: loadRefrigerant(row.fluid ?? ""),
         massFlow: 0.05,
         inlet: () => ({ temperature: at("T2_K") }),

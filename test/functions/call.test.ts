@@ -109,7 +109,7 @@ describe("the functions script", () => {
     thrownBy(() => call("PIPE.BORE", "9 in"));
     const [last, first] = globalThis.warmback?.log.of("PIPE.BORE") ?? [];
     expect(first).toEqual({ id: "PIPE.BORE", args: ["2 in"], result: { value: 2.049 } });
-    expect(last?.result).toMatchObject({ error: "#VALUE!" });
+    expect(last?.result).toMatchObject({ code: "#VALUE!" });
   });
 
   test("explains a call by value, error and cautions", () => {

@@ -3,7 +3,7 @@ import { describe, expect, test } from "vitest";
 import { CATALOGUE } from "../../core/catalogue";
 import { isFault } from "../../core/kernel/values/fault";
 import { printedForms } from "../../scripts/help/forms";
-import { gather } from "../../scripts/help/gather";
+import { collectHelp } from "../../scripts/help/gather";
 import { helpPages } from "../../scripts/help/pages";
 import { mathmlFor, symbolTex, texFor } from "../../scripts/help/tex";
 import { TOPICS } from "../../scripts/help/topics";
@@ -117,7 +117,7 @@ describe("The example of a function", () => {
   test.each(CATALOGUE.map((definition) => [definition.id, definition] as const))(
     "the example of %s gives a value, and a sheet can hold its ranges",
     (_id, definition) => {
-      const { example } = gather(definition);
+      const { example } = collectHelp(definition);
       if (example === undefined) throw new Error("no example");
       expect(isFault(example.explanation.out) ? example.explanation.out.message : "").toBe("");
       expect(example.raw.every(rectangular)).toBe(true);

@@ -5,7 +5,7 @@
 import fc from "fast-check";
 import { afterAll, beforeAll, expect, test, vi } from "vitest";
 import { CATALOGUE, COMPILED, evaluate, isFault, type CellFunction } from "../../core";
-import { tellCall } from "../../src/functions/call";
+import { reportCall } from "../../src/functions/call";
 import { callCell, plain, startHost, type Shown } from "./functionsHost";
 import { listsOf, type Raw } from "./functionsLists";
 import { complaintsAbout, frozen, isHuge, systemIn } from "./functionsRules";
@@ -39,7 +39,7 @@ function timed(id: string, list: Raw): Shown {
 
 /** What the panel tells of a call is what its cell shows. */
 function checkExplained(id: string, list: Raw, shown: Shown): void {
-  const told = tellCall(id, list);
+  const told = reportCall(id, list);
   if ("code" in shown) expect(told.error?.message, "explained").toBe(shown.message);
   else expect(told.value, "explained").toEqual(asTold(shown));
   if ("value" in shown && isHuge(id, list))

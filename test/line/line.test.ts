@@ -144,7 +144,7 @@ describe("LINE.ROOMLIMIT", () => {
     if (!definition) throw new Error("no LINE.ROOMLIMIT");
     const { cautions, steps, system } = explain(compile(definition), [name, 30, 2, units], CATALOGUE);
     const notice = cautions.find(({ code }) => code === "LINE-FLAMMABILITY-SPREAD")?.text ?? "";
-    return [notice, workingLines(steps, system).find(({ says }) => says.startsWith("Lower flammability"))?.says ?? ""];
+    return [notice, workingLines(steps, system).find(({ text }) => text.startsWith("Lower flammability"))?.text ?? ""];
   };
 
   it("gives every flammability limit in the units of the call, in the notice and in the working", () => {

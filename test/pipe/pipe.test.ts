@@ -5,7 +5,7 @@ import { FITTINGS } from "../../core/pipe/data/fittings";
 import { suctionHead } from "../../core/pipe/equations";
 import { threeConstant, twoConstant } from "../../core/pipe/fitting/equations";
 import { boreOf, type Schedule } from "../../core/pipe/straight/bore";
-import { fittingLoss, nominalOf } from "../../core/pipe/fitting/fittingLoss";
+import { fittingLoss, nominalDiameter } from "../../core/pipe/fitting/fittingLoss";
 import { PVC_ROUGHNESS, frictionFactor } from "../../core/pipe/straight/friction";
 import { headLossOf } from "../../core/pipe/straight/headLoss";
 import { smallestSize } from "../../core/pipe/straight/size";
@@ -109,7 +109,7 @@ describe("fittings", () => {
       if (method === "Darby 3-K" && constants && "three" in constants) {
         const [K1, Ki, Kd] = constants.three;
         near(
-          threeConstant.code({ K1, Re, Ki, Kd, N: nominalOf(`${row["nominal_in"]} in`) }),
+          threeConstant.code({ K1, Re, Ki, Kd, N: nominalDiameter(`${row["nominal_in"]} in`) }),
           numberIn(row, "K"),
           1e-6,
           row["fitting"] ?? "",

@@ -1,11 +1,11 @@
 /** The workbook port over the real sheet engine; the functions are stand-ins, since the port only carries their calls. */
+import type { CellInput } from "../../core";
 import { emptySheet } from "../../src/preview/file/bookData";
 import type { HostFunctionEntry } from "../../src/preview/host/functionsMetadata";
 import type { CustomFunction } from "../../src/preview/host/hostValues";
 import { startHeadless } from "../../src/preview/univer/start";
 import type { FunctionSet } from "../../src/preview/univer/start";
 import { previewWorkbook } from "../../src/preview/host/previewWorkbook";
-import type { CellInput } from "../../src/workbook/values";
 import { contract } from "../workbook/contract";
 import { READER_CASES, READER_IDS } from "../workbook/contractSheets";
 

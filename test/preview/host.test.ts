@@ -88,19 +88,19 @@ describe("What a function gets", () => {
 
 describe("An error in an argument", () => {
   test("an error in an argument passes through unchanged, and the function isn't called", async () => {
-    expect(await result("=WARMBACK.TEST.SHOW(A1)", { A1: "=1/0" })).toEqual({ error: "#DIV/0!" });
-    expect(await result("=WARMBACK.TEST.MATRIX(A1:A2)", { A1: 1, A2: "=NA()" })).toEqual({ error: "#N/A" });
+    expect(await result("=WARMBACK.TEST.SHOW(A1)", { A1: "=1/0" })).toEqual({ code: "#DIV/0!" });
+    expect(await result("=WARMBACK.TEST.MATRIX(A1:A2)", { A1: 1, A2: "=NA()" })).toEqual({ code: "#N/A" });
   });
 
   test("an error in an argument brings its message along, from a cell and from a call inside", async () => {
-    const refused = { error: "#N/A", message: "out of reach" };
+    const refused = { code: "#N/A", message: "out of reach" };
     expect(await result("=WARMBACK.TEST.DOUBLE(A1)", { A1: '=WARMBACK.TEST.FAIL("out of reach")' })).toEqual(refused);
     expect(await result('=WARMBACK.TEST.DOUBLE(WARMBACK.TEST.FAIL("out of reach"))')).toEqual(refused);
   });
 
   test("an error is followed back through formulas that only pass it on", async () => {
     await put(book, { A1: '=WARMBACK.TEST.FAIL("out of reach")', A2: "=A1+1" });
-    expect(await result("=SUM(A2,1)")).toEqual({ error: "#N/A", message: "from Sheet1!A1: out of reach" });
+    expect(await result("=SUM(A2,1)")).toEqual({ code: "#N/A", message: "from Sheet1!A1: out of reach" });
   });
 });
 
@@ -111,20 +111,20 @@ describe("What a function gives", () => {
   });
 
   test("an error that a function gives keeps its message; a fault of the program is #VALUE!", async () => {
-    expect(await result('=WARMBACK.TEST.FAIL("why")')).toEqual({ error: "#N/A", message: "why" });
-    expect(await result("=WARMBACK.TEST.CRASH()")).toEqual({ error: "#VALUE!", message: "a fault inside" });
+    expect(await result('=WARMBACK.TEST.FAIL("why")')).toEqual({ code: "#N/A", message: "why" });
+    expect(await result("=WARMBACK.TEST.CRASH()")).toEqual({ code: "#VALUE!", message: "a fault inside" });
   });
 
   test("a ragged table and a number that isn't finite are errors", async () => {
-    expect(await result("=WARMBACK.TEST.RAGGED()")).toMatchObject({ error: "#VALUE!" });
-    expect(await result("=WARMBACK.TEST.INFINITE()")).toMatchObject({ error: "#NUM!" });
+    expect(await result("=WARMBACK.TEST.RAGGED()")).toMatchObject({ code: "#VALUE!" });
+    expect(await result("=WARMBACK.TEST.INFINITE()")).toMatchObject({ code: "#NUM!" });
   });
 
   test("a table shows null as 0 and an error in its own cell, with its message", async () => {
     await put(book, { A1: "=WARMBACK.TEST.GAPS()" });
     expect(valuesAt(book, "A1:C2")).toEqual([
       ["a", "", 0],
-      ["b", { error: "#N/A", message: "outside the table" }, 3],
+      ["b", { code: "#N/A", message: "outside the table" }, 3],
     ]);
   });
 });
@@ -142,7 +142,7 @@ describe("A table that spills", () => {
 
   test("a table is #SPILL! where a cell is in its way, and comes back when that is cleared", async () => {
     await put(book, { A1: "=WARMBACK.TEST.TABLE(3)", A2: "in the way" });
-    expect(valueAt(book, "A1")).toEqual({ error: "#SPILL!" });
+    expect(valueAt(book, "A1")).toEqual({ code: "#SPILL!" });
     await put(book, { A2: null });
     expect(valuesAt(book, "A1:A3")).toEqual([["row 1"], ["row 2"], ["row 3"]]);
   });

@@ -72,7 +72,7 @@ describe.each(STARTER_SHEETS.map((sheet) => [sheet.name, sheet] as const))("star
       const failing = (block?.values ?? []).flatMap((line, row) =>
         line.flatMap((value, column) =>
           isCellFault(value)
-            ? [`${String.fromCharCode(65 + column)}${row + 1} ${value.error} ${value.message ?? ""}`]
+            ? [`${String.fromCharCode(65 + column)}${row + 1} ${value.code} ${value.message ?? ""}`]
             : [],
         ),
       );

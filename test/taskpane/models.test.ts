@@ -10,7 +10,7 @@ import { contrast, pageTheme } from "../../src/taskpane/theme";
 import { report, type SheetNotes } from "../../src/workbook/scan/report";
 
 const A1 = { sheet: "S", row: 0, column: 0 };
-const NOTHING: SheetNotes = { raised: [], cells: [], failing: [], unread: [], unworked: [], stale: [] };
+const NOTHING: SheetNotes = { raised: [], cells: [], failing: [], unreadable: [], uncomputed: [], stale: [] };
 const USED: SheetNotes = { ...NOTHING, cells: [{ address: A1, formula: "=X()", ids: ["X"] }] };
 
 describe("The sentence of a scan", () => {
@@ -23,7 +23,7 @@ describe("The sentence of a scan", () => {
   });
 
   test("the sentence counts notes by severity and cells that fail", () => {
-    const raised = ["Notice", "Danger", "Danger"].map((severity, at) => ({
+    const raised = (["Notice", "Danger", "Danger"] as const).map((severity, at) => ({
       caution: { code: `C${String(at)}`, severity, text: `text ${String(at)}` },
       id: "X",
       address: A1,
@@ -81,9 +81,9 @@ describe("The working as a tree", () => {
 
   test("a title is parted from its form, and a symbol from a relation", () => {
     const line = { number: "1", numbers: "", value: "", unit: "", source: "" };
-    expect(titleOf({ ...line, says: "Mean velocity: v = Q / A", form: "v = Q / A" })).toBe("Mean velocity");
-    expect(symbolOf({ ...line, says: "", form: "v = Q / A" })).toBe("v");
-    expect(symbolOf({ ...line, says: "", form: "1 / sqrt(f) = 2" })).toBeUndefined();
+    expect(titleOf({ ...line, text: "Mean velocity: v = Q / A", form: "v = Q / A" })).toBe("Mean velocity");
+    expect(symbolOf({ ...line, text: "", form: "v = Q / A" })).toBe("v");
+    expect(symbolOf({ ...line, text: "", form: "1 / sqrt(f) = 2" })).toBeUndefined();
   });
 });
 

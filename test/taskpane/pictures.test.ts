@@ -1,4 +1,5 @@
 /** Pictures as data, against the cells' own results, and drawn in a browser. */
+import type { CellInput } from "../../core";
 import { describe, expect, test } from "vitest";
 import { CATALOGUE } from "../../core/catalogue";
 import { lookUp } from "../../core/kernel/define/catalogue";
@@ -14,7 +15,7 @@ import { MIAMI_MONTHS } from "../../core/pool/data/miami";
 import { COMPILED } from "../../core/catalogue";
 import { panelEngine } from "../../src/taskpane/engine";
 import { sessionLog } from "../../src/workbook/callLog";
-import { isMatrix, isOutcomeFault, type CellInput } from "../../src/workbook/values";
+import { isMatrix, isOutcomeFault } from "../../src/workbook/values";
 import { HAS_CHROMIUM, until, usePane, type Mode } from "./browser";
 import { typed, YEAR, YEAR_CELLS, type Cells } from "./yearCells";
 
@@ -74,8 +75,8 @@ describe("Pictures as data", () => {
       expect(drawn.length).toBeGreaterThan(0);
       for (const picture of drawn) {
         expect(numbers(picture).every(Number.isFinite), picture.title).toBe(true);
-        expect(picture.says).toMatch(/\.$/);
-        expect(picture.says).not.toContain("NaN");
+        expect(picture.description).toMatch(/\.$/);
+        expect(picture.description).not.toContain("NaN");
         for (const row of picture.rows) expect(row).toHaveLength(picture.head.length);
       }
     },
@@ -135,7 +136,7 @@ describe("Pictures as data", () => {
       "Temperature against heat passed",
     ]);
     const rows = new Map(outOf("EXCHANGER.BALANCE", [BALANCE]).map(([label, value]) => [label, Number(value)]));
-    const told = pictures[0]?.says ?? "";
+    const told = pictures[0]?.description ?? "";
     expect(told).toContain(`condensing at ${rows.get("condensing")?.toFixed(1) ?? ""} °F`);
     expect(told).toContain(`condensing at ${rows.get("condensing outdoors")?.toFixed(1) ?? ""} °F`);
     const heat = pictures[1]?.curves[0]?.points.at(-1)?.[0];
@@ -302,9 +303,9 @@ describe.skipIf(!HAS_CHROMIUM)("Pictures for the sheet", { timeout: 60_000 }, ()
       const [placed] = await pane.page.evaluate(() => globalThis.book.placed);
       // The table of twelve months, its heads and the year's row.
       expect(placed?.beside).toMatchObject({ sheet: "Notes", row: 79, column: 0, rows: 14 });
-      const { name, says, png, width, height } = placed!.picture;
+      const { name, altText, png, width, height } = placed!.picture;
       expect(name).toBe("POOL.YEAR: Heat by month, pool held at the set point");
-      expect(says).toMatch(/^Heat of each month with recovery, stacked; in the year /);
+      expect(altText).toMatch(/^Heat of each month with recovery, stacked; in the year /);
       const seen = await look(png);
       expect([seen.width * 0.75, seen.height * 0.75]).toEqual([2 * width, 2 * height]);
       expect(seen.corners).toEqual(Array(4).fill("255 255 255 255"));
@@ -323,7 +324,7 @@ describe.skipIf(!HAS_CHROMIUM)("Pictures for the sheet", { timeout: 60_000 }, ()
     await pane.page.locator(".status", { hasText: "Saved as the file Picture.png." }).waitFor();
     const [saved] = await pane.page.evaluate(() => globalThis.book.placed);
     expect(saved?.picture.name).toBe("POOL.YEAR: The usual day of Feb, pool left to itself");
-    expect(saved?.picture.says).toMatch(/^Means of the hours of Feb: /);
+    expect(saved?.picture.altText).toMatch(/^Means of the hours of Feb: /);
   });
 
   test("the picture of a usual day follows the month that is chosen by keyboard, with legend and numbers, and keeps it", async () => {

@@ -1,4 +1,5 @@
 /** The line of long work over workers that are acted, and the engine whose heavy calls come through it. */
+import type { CellInput, CellScalar } from "../../core";
 import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
 import { BUILD } from "../../src/functions/buildHash";
 import { MIAMI_MONTHS } from "../../core/pool/data/miami";
@@ -9,7 +10,6 @@ import { runJob } from "../../src/taskpane/jobs/runJob";
 import { CANCELLED, startJobQueue } from "../../src/taskpane/jobs/jobQueue";
 import { resumeWhenReady } from "../../src/workbook/pending";
 import { sessionLog } from "../../src/workbook/callLog";
-import type { CellInput, CellScalar } from "../../src/workbook/values";
 import { YEAR } from "./yearCells";
 
 const CALL = { id: "CYCLE.COP", args: ["R-410A", 45, 105] } as const;
@@ -41,7 +41,7 @@ class Acted {
   async work(): Promise<void> {
     const ask = this.asked.at(-1);
     if (ask === undefined) throw new Error("nothing was asked");
-    const gives = await runJob(ask.kind, ask.needs, { report: () => undefined, yieldTurn: async () => undefined });
+    const gives = await runJob(ask.kind, ask.input, { report: () => undefined, yieldTurn: async () => undefined });
     this.say({ number: ask.number, gives });
   }
 }
@@ -64,14 +64,14 @@ describe("Long work", () => {
 
   test("work goes to one worker, one piece after the other, with the results that it would have here", async () => {
     const { hired, runs } = hiring();
-    const first = runs.run("tell", { id: CALL.id, args: ARGS });
+    const first = runs.run("report", { id: CALL.id, args: ARGS });
     const second = runs.run("explain", { id: CALL.id, args: ARGS });
     const [worker] = hired;
     worker?.ready();
-    expect(worker?.asked.map(({ kind }) => kind)).toEqual(["tell"]);
+    expect(worker?.asked.map(({ kind }) => kind)).toEqual(["report"]);
     await worker?.work();
     expect((await first).outcome).toEqual(outcomeHere());
-    expect(worker?.asked.map(({ kind }) => kind)).toEqual(["tell", "explain"]);
+    expect(worker?.asked.map(({ kind }) => kind)).toEqual(["report", "explain"]);
     await worker?.work();
     expect(await second).toEqual(panelEngine(sessionLog()).explain(CALL.id, ARGS));
     expect(hired).toHaveLength(1);
@@ -81,7 +81,7 @@ describe("Long work", () => {
   test("work reports its progress", async () => {
     const { hired, runs } = hiring();
     const told: Progress[] = [];
-    void runs.run("check", {}, { tell: (progress) => told.push(progress) });
+    void runs.run("check", {}, { onProgress: (progress) => told.push(progress) });
     hired[0]?.ready();
     hired[0]?.say({ number: 1, progress: { done: 2, total: 9, text: "2 of 9" } });
     hired[0]?.say({ number: 7, progress: { done: 3, total: 9, text: "of another piece" } });
@@ -92,7 +92,7 @@ describe("Long work", () => {
     const { hired, runs } = hiring();
     const ending = new AbortController();
     const first = runs.run("check", {}, { signal: ending.signal });
-    const second = runs.run("tell", { id: CALL.id, args: ARGS });
+    const second = runs.run("report", { id: CALL.id, args: ARGS });
     hired[0]?.ready();
     ending.abort();
     await expect(first).rejects.toBe(CANCELLED);
@@ -106,7 +106,7 @@ describe("Long work", () => {
   test("waiting work is taken out of the queue; the worker goes on", async () => {
     const { hired, runs } = hiring();
     const ending = new AbortController();
-    const first = runs.run("tell", { id: CALL.id, args: ARGS });
+    const first = runs.run("report", { id: CALL.id, args: ARGS });
     const second = runs.run("check", {}, { signal: ending.signal });
     hired[0]?.ready();
     ending.abort();
@@ -114,7 +114,7 @@ describe("Long work", () => {
     await hired[0]?.work();
     await first;
     expect(hired).toHaveLength(1);
-    expect(hired[0]?.asked.map(({ kind }) => kind)).toEqual(["tell"]);
+    expect(hired[0]?.asked.map(({ kind }) => kind)).toEqual(["report"]);
     await expect(runs.run("check", {}, { signal: ending.signal })).rejects.toBe(CANCELLED);
   });
 
@@ -124,7 +124,7 @@ describe("Long work", () => {
     hired[0]?.ready();
     hired[0]?.fail();
     await expect(first).rejects.toThrow("the calculation stopped");
-    const second = runs.run("tell", { id: "NO.SUCH", args: [] });
+    const second = runs.run("report", { id: "NO.SUCH", args: [] });
     hired[1]?.ready();
     hired[1]?.say({ number: 2, failed: "there is no function NO.SUCH" });
     await expect(second).rejects.toThrow("there is no function NO.SUCH");
@@ -142,7 +142,7 @@ describe("Long work", () => {
 
   test("work waits for a worker whose first message comes late, after the page was busy", async () => {
     const { hired, runs } = hiring();
-    const first = runs.run("tell", { id: CALL.id, args: ARGS });
+    const first = runs.run("report", { id: CALL.id, args: ARGS });
     vi.advanceTimersByTime(15_000);
     hired[0]?.ready();
     vi.advanceTimersByTime(60_000);
@@ -154,7 +154,7 @@ describe("Long work", () => {
   test("a worker is started once more a while after one didn't start, and no third time", async () => {
     vi.useFakeTimers({ toFake: ["setTimeout", "clearTimeout"], shouldAdvanceTime: true });
     const { hired, runs } = hiring();
-    const again = () => runs.run("tell", { id: CALL.id, args: ARGS });
+    const again = () => runs.run("report", { id: CALL.id, args: ARGS });
     const first = again();
     hired[0]?.fail();
     await first;
@@ -173,7 +173,7 @@ describe("Long work", () => {
   test("a worker that nobody needs any more ends, and another starts when work comes again", async () => {
     const { hired, runs } = hiring();
     for (const count of [1, 2]) {
-      const told = runs.run("tell", { id: CALL.id, args: ARGS });
+      const told = runs.run("report", { id: CALL.id, args: ARGS });
       expect(hired).toHaveLength(count);
       hired.at(-1)?.ready();
       vi.advanceTimersByTime(600_000);
@@ -187,7 +187,7 @@ describe("Long work", () => {
 
   const onPage = async (spoil: (worker: Acted) => void): Promise<void> => {
     const { hired, runs } = hiring();
-    const first = runs.run("tell", { id: CALL.id, args: ARGS });
+    const first = runs.run("report", { id: CALL.id, args: ARGS });
     const second = runs.run("explain", { id: CALL.id, args: ARGS });
     const [worker] = hired;
     if (worker === undefined) throw new Error("no worker was tried");
@@ -218,7 +218,7 @@ describe("Long work", () => {
       {},
       {
         signal: ending.signal,
-        tell({ done }) {
+        onProgress({ done }) {
           told.push(done);
           if (done === 3) ending.abort();
         },
@@ -226,7 +226,7 @@ describe("Long work", () => {
     );
     await expect(checks).rejects.toBe(CANCELLED);
     expect(told).toEqual([0, 1, 2, 3]);
-    expect((await runs.run("tell", { id: CALL.id, args: ARGS })).outcome).toEqual(outcomeHere());
+    expect((await runs.run("report", { id: CALL.id, args: ARGS })).outcome).toEqual(outcomeHere());
     expect(told).toEqual([0, 1, 2, 3]);
   });
 });
@@ -236,10 +236,10 @@ describe("Work on the page", () => {
     const runs = startJobQueue(() => {
       throw new Error("refused by the page's policy");
     });
-    await runs.run("tell", { id: CALL.id, args: ARGS });
+    await runs.run("report", { id: CALL.id, args: ARGS });
     const order: string[] = [];
     const tell = (name: string) =>
-      runs.run("tell", {
+      runs.run("report", {
         id: CALL.id,
         get args() {
           order.push(name);

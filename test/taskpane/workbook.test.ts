@@ -34,7 +34,7 @@ describe.skipIf(!HAS_CHROMIUM)("The view Workbook", { timeout: 30_000 }, () => {
     await pane.tab("Workbook");
     await pane.page.evaluate(() => {
       globalThis.book.type("Notes", "B2", '=[2]!_xldudf_WARMBACK_PIPE_VELOCITY(90,"2 in")');
-      globalThis.book.hold("Notes", "B2", { error: "#NAME?" });
+      globalThis.book.hold("Notes", "B2", { code: "#NAME?" });
     });
     await pane.page.getByRole("button", { name: "Mend formulas" }).click();
     await pane.page.locator("#view-workbook [role=status]", { hasText: "1 formula mended." }).waitFor();

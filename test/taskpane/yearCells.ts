@@ -1,6 +1,6 @@
 /** Cells of a sheet with calls that take long, for an invented community hall's pool in Miami. */
+import type { CellInput } from "../../core";
 import { MIAMI_MONTHS } from "../../core/pool/data/miami";
-import type { CellInput } from "../../src/workbook/values";
 
 export type Cells = readonly (readonly [string, string | number])[];
 

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { CATALOGUE } from "../../core/catalogue";
 import { runCheck } from "../../core/kernel/explain/check";
-import { argText, formOf, rawByPlace } from "../../core/kernel/explain/describe";
+import { argText, signatureOf, rawByPlace } from "../../core/kernel/explain/describe";
 import { compile } from "../../core/kernel/call/evaluate";
 import { explain } from "../../core/kernel/explain/explain";
 import { isFault } from "../../core/kernel/values/fault";
@@ -74,7 +74,7 @@ describe.each(EVERY)("%s", (_, definition) => {
       expect(name).toMatch(/^[a-z][A-Za-z0-9]{0,63}$/);
       expect(argText(arg).length, argText(arg)).toBeLessThanOrEqual(128);
     }
-    expect(formOf(definition)).toContain(`WARMBACK.${definition.id}(`);
+    expect(signatureOf(definition)).toContain(`WARMBACK.${definition.id}(`);
   });
 
   test("puts optional arguments behind required ones", () => {

@@ -1,4 +1,5 @@
 /** What every adapter of the workbook port must do: one suite for all of them. */
+import type { CellInput } from "../../core";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { sessionLog } from "../../src/workbook/callLog";
 import type { Address, Area, Block, CellValue, Workbook } from "../../src/workbook/port";
@@ -6,7 +7,7 @@ import { readCells } from "../../src/workbook/reader/read";
 import type { CellToRead, Engine, ReadArgument } from "../../src/workbook/reader/read";
 import { readSheet } from "../../src/workbook/reader/sheets";
 import { sameValue } from "../../src/workbook/values";
-import type { CellInput, Value } from "../../src/workbook/values";
+import type { Value } from "../../src/workbook/values";
 import { READER, READER_CASES, READER_IDS, READER_SHEET, SMALL } from "./contractSheets";
 
 /** A workbook with one empty sheet, freshly made. */

@@ -36,7 +36,7 @@ const COPY: HandOverCopy = {
 
 const PICTURE = {
   name: "Heat by month",
-  says: "Heat of each month.",
+  altText: "Heat of each month.",
   png: "iVBORw0KGgoAAAA=",
   width: 390,
   height: 243,

@@ -6,7 +6,7 @@ import { area, onExcel } from "./onExcel";
 
 const PICTURE: PlacedPicture = {
   name: "POOL.YEAR: Heat by month",
-  says: "Heat of each month.",
+  altText: "Heat of each month.",
   png: "iVBORw0KGgoAAAA=",
   width: 390,
   height: 243,

@@ -15,7 +15,7 @@ import { sessionLog } from "../../src/workbook/callLog";
 import type { Area, CellWrite } from "../../src/workbook/port";
 import { parseCells } from "../../src/workbook/reader/reference";
 import { dependentCells } from "../../src/workbook/copy/dependents";
-import { ENDED } from "../../src/workbook/timeSlices";
+import { WORK_CANCELLED } from "../../src/workbook/timeSlices";
 import { fakePort } from "./fakeWorkbook";
 
 const engine = panelEngine(sessionLog());
@@ -177,7 +177,7 @@ describe("A copy made on the sheet engine", { timeout: 60_000 }, () => {
       };
       const made = handOver(host, engine, { signal: ending.signal });
       if (at > 99) expect(await made).toEqual(copy);
-      else await expect(made, String(at)).rejects.toBe(ENDED);
+      else await expect(made, String(at)).rejects.toBe(WORK_CANCELLED);
     };
     await ended(100);
     expect(steps).toEqual(["sheets", "read", "read", "sheets", "read"]);

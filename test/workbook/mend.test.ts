@@ -41,7 +41,7 @@ describe("A broken formula", () => {
   });
 });
 
-const NAMELESS = { error: "#NAME?" };
+const NAMELESS = { code: "#NAME?" };
 const cell = (formula: string, value: GridCell["value"] = NAMELESS): GridCell => ({ formula, value });
 
 /** A workbook that keeps what is written: calls by their proper names come to 1. */

@@ -1,10 +1,11 @@
+import type { CellInput } from "../../core";
 import { describe, expect, test, vi } from "vitest";
 import { sessionLog } from "../../src/workbook/callLog";
 import type { CellValue } from "../../src/workbook/port";
 import { readCalls } from "../../src/workbook/reader/calls";
 import { readCells } from "../../src/workbook/reader/read";
 import type { Engine, ReadArgument, Reading } from "../../src/workbook/reader/read";
-import type { CellOutcome, CellInput } from "../../src/workbook/values";
+import type { CellOutcome } from "../../src/workbook/values";
 import { at, fakePort } from "./fakeWorkbook";
 
 const KNOWN = new Set(["PIPE.HEADLOSS", "PIPE.SIZE", "EXCHANGER.LMTD", "WATER.PROPERTIES", "NOTE.EDITION"]);
@@ -12,7 +13,7 @@ const KNOWN = new Set(["PIPE.HEADLOSS", "PIPE.SIZE", "EXCHANGER.LMTD", "WATER.PR
 /** A stand-in for the calculation: a sum of the numbers that came; a text "refuse" is refused. */
 function total(id: string, args: readonly CellInput[]): CellOutcome {
   const flat = args.flatMap((argument) => (Array.isArray(argument) ? argument.flat() : [argument])) as unknown[];
-  if (flat.includes("refuse")) return { error: "#VALUE!", message: "flow: expected a flow" };
+  if (flat.includes("refuse")) return { code: "#VALUE!", message: "flow: expected a flow" };
   const sum = flat.reduce((sum: number, value) => sum + (typeof value === "number" ? value : 0), 0);
   if (id === "WATER.PROPERTIES")
     return {
@@ -34,7 +35,7 @@ const port = () => {
       A3: 100,
       A4: true,
       A6: "7",
-      A7: { value: { error: "#DIV/0!" } },
+      A7: { value: { code: "#DIV/0!" } },
       A8: "gpm",
       B1: 1,
       B2: 2,
@@ -62,7 +63,7 @@ async function read(formula: string, value: CellValue = 0, log = sessionLog()): 
 }
 
 const plain = (argument: ReadArgument): unknown =>
-  "value" in argument ? argument.value : "fault" in argument ? argument.fault.error : argument.unread;
+  "value" in argument ? argument.value : "fault" in argument ? argument.fault.code : argument.unreadable;
 
 const CANT = (number: number): string =>
   `argument ${String(number)} is an expression we can't read: put it in its own cell to see its working`;
@@ -336,15 +337,15 @@ describe("A cell", () => {
   });
 
   test("a cell with a refused call agrees with the same error only, and keeps the message", async () => {
-    const reading = await read('=WARMBACK.PIPE.SIZE("refuse")', { error: "#VALUE!" });
+    const reading = await read('=WARMBACK.PIPE.SIZE("refuse")', { code: "#VALUE!" });
     expect(reading).toMatchObject({ checked: true, stale: false });
-    expect(reading.calls[0]?.outcome).toEqual({ error: "#VALUE!", message: "flow: expected a flow" });
-    expect(await read('=WARMBACK.PIPE.SIZE("refuse")', { error: "#NAME?" })).toMatchObject({ stale: true });
+    expect(reading.calls[0]?.outcome).toEqual({ code: "#VALUE!", message: "flow: expected a flow" });
+    expect(await read('=WARMBACK.PIPE.SIZE("refuse")', { code: "#NAME?" })).toMatchObject({ stale: true });
   });
 
   test("a cell that the host still computes is not judged", async () => {
-    expect(await read("=WARMBACK.PIPE.SIZE(1)", { error: "#BUSY!" })).toMatchObject({ checked: false, stale: false });
-    expect(await read("=WARMBACK.PIPE.SIZE(1)", { error: "#SPILL!" })).toMatchObject({ checked: false, stale: false });
+    expect(await read("=WARMBACK.PIPE.SIZE(1)", { code: "#BUSY!" })).toMatchObject({ checked: false, stale: false });
+    expect(await read("=WARMBACK.PIPE.SIZE(1)", { code: "#SPILL!" })).toMatchObject({ checked: false, stale: false });
   });
 
   test("a cell wrapped in a function that we can't read is not judged, but its call is read", async () => {

@@ -1,30 +1,32 @@
+import type { CellInput } from "../../core";
 import { describe, expect, test, vi } from "vitest";
 import { pending } from "../../src/workbook/pending";
 import { sessionLog } from "../../src/workbook/callLog";
-import { callKey, memo } from "../../src/workbook/scan/callMemo";
 import type { Address } from "../../src/workbook/port";
 import { addressText } from "../../src/workbook/reader/reference";
 import type { CautionReport } from "../../src/workbook/scan/report";
 import { scanner } from "../../src/workbook/scan/scan";
 import type { CautionEngine, ScanOptions } from "../../src/workbook/scan/scan";
-import type { CellInput } from "../../src/workbook/values";
 import { fakePort } from "./fakeWorkbook";
 import type { FakePort, GridCell } from "./fakeWorkbook";
+
+/** A call as text. */
+const callKey = (id: string, args: readonly CellInput[]): string => JSON.stringify([id, args]);
 
 const cell = (formula: string, value: GridCell["value"]): GridCell => ({ formula, value });
 
 const sheets = () => ({
-  Inputs: { A1: 90, A2: "2 in", A3: 20, B1: { value: { error: "#DIV/0!" } } },
+  Inputs: { A1: 90, A2: "2 in", A3: 20, B1: { value: { code: "#DIV/0!" } } },
   Loop: {
     A1: cell("=WARMBACK.PIPE.VELOCITY(Inputs!A1,Inputs!A2)", 9),
     A2: cell('=WARMBACK.PIPE.VELOCITY(90,"2 in")', 9),
     A3: cell("=WARMBACK.PIPE.VELOCITY(Inputs!A3,Inputs!A2)", 2),
     A4: cell("=WARMBACK.PIPE.VELOCITY(Inputs!A3,Inputs!A2)*2", 5),
     A5: cell('=WARMBACK.PIPE.VELOCITY(VLOOKUP(1,A1:B2,2),"2 in")', 1),
-    A6: cell('=WARMBACK.PIPE.VELOCITY(Inputs!B1,"2 in")', { error: "#DIV/0!" }),
-    A7: cell('=WARMBACK.PIPE.VELOCITY(-1,"2 in")', { error: "#VALUE!" }),
+    A6: cell('=WARMBACK.PIPE.VELOCITY(Inputs!B1,"2 in")', { code: "#DIV/0!" }),
+    A7: cell('=WARMBACK.PIPE.VELOCITY(-1,"2 in")', { code: "#VALUE!" }),
     A8: cell("=SUM(1,2)", 3),
-    A9: cell("=WARMBACK.PIPE.VELOCITY(1", { error: "#NAME?" }),
+    A9: cell("=WARMBACK.PIPE.VELOCITY(1", { code: "#NAME?" }),
     A10: cell("=WARMBACK.POOL.YEAR(1)", 1),
     B1: "WARMBACK",
   },
@@ -40,7 +42,7 @@ function engine() {
       calls.push(callKey(id, args));
       const flow = Number(args[0]);
       return flow < 0
-        ? { error: "#VALUE!", message: "flow: must be above 0 gpm, got -1 gpm" }
+        ? { code: "#VALUE!", message: "flow: must be above 0 gpm, got -1 gpm" }
         : { value: id === "POOL.YEAR" ? 1 : flow / 10 };
     },
     cautionsOf(id, args) {
@@ -93,7 +95,7 @@ describe("A scan for cautions", () => {
       ["Loop!A7", "#VALUE!", "flow: must be above 0 gpm, got -1 gpm"],
       ["Loop!A9", "#NAME?", undefined],
     ]);
-    expect(texts(report.unread)).toEqual(["Loop!A5", "Loop!A9"]);
+    expect(texts(report.unreadable)).toEqual(["Loop!A5", "Loop!A9"]);
     expect(texts(report.stale)).toEqual(["Loop!A4"]);
   });
 
@@ -227,7 +229,7 @@ describe("A scan for cautions", () => {
     const own = scanner(fakePort(sheets()).book, made);
     const usual = must(await start().scan.scan());
     const first = must(await own.scan(undefined, undefined, { onWait: () => heard.push("onWait") }));
-    expect(texts(first.unworked)).toEqual(["Loop!A10"]);
+    expect(texts(first.uncomputed)).toEqual(["Loop!A10"]);
     expect(texts(first.cells.map(({ address }) => address))).toEqual(texts(usual.cells.map(({ address }) => address)));
     expect(first.severities.map(({ severity }) => severity)).toEqual(["Danger", "Caution"]);
     expect(heard).toEqual(["onWait"]);
@@ -240,26 +242,5 @@ describe("A scan for cautions", () => {
     const broken = { ...fake.book, read: () => Promise.reject(new Error("the host is away")) };
     await expect(scanner(broken, engine().made).scan()).rejects.toThrow("the host is away");
     expect((await scan.scan())?.cells).toHaveLength(8);
-  });
-});
-
-describe("The memo", () => {
-  test("the memo tells calls apart that print alike", () => {
-    const keys = [["1"], [1], [true], ["true"], [null], [""], [[[1, 2]]], [[[1], [2]]], ['a|1"b'], ["a", "b"]].map(
-      (args) => callKey("F", args as never),
-    );
-    expect(new Set(keys).size).toBe(keys.length);
-  });
-
-  test("the memo is emptied when its keys grow too long", () => {
-    const kept = memo<number>(10);
-    let made = 0;
-    const make = (): number => ++made;
-    kept.get("12345", make);
-    kept.get("12345", make);
-    expect(made).toBe(1);
-    kept.get("1234567890", make);
-    kept.get("12345", make);
-    expect(made).toBe(3);
   });
 });

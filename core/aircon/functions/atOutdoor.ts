@@ -4,7 +4,7 @@ import { notAvailable } from "../../kernel/values/fault";
 import { show, us, type System } from "../../kernel/values/quantity";
 import { listResult, quantityResult } from "../../kernel/define/result";
 import { COOLING, MACHINE_POWER, OUTDOOR_FAN, checkFan } from "../args";
-import { fanNotGiven, singleSpeedOnly, unlikelyEfficiency } from "../cautions";
+import { missingFanPower, singleSpeedOnly, unlikelyEfficiency } from "../cautions";
 import { RATED_WET_BULB, performanceAtOutdoor as running } from "../outdoorRating";
 
 const OUTDOORS = [us("temperature", 65), us("temperature", 115)] as const;
@@ -47,7 +47,7 @@ export const airconAtOutdoor = cellFunction({
   }),
   cautions: [
     { rule: singleSpeedOnly, raisedBy: { ratedCooling: 90000, ratedPower: 8, outdoor: 85 } },
-    { rule: fanNotGiven, raisedBy: { ratedCooling: 90000, ratedPower: 8, outdoor: 85 } },
+    { rule: missingFanPower, raisedBy: { ratedCooling: 90000, ratedPower: 8, outdoor: 85 } },
     { rule: unlikelyEfficiency, raisedBy: { ratedCooling: 90000, ratedPower: 80, outdoor: 85 } },
   ],
   checks: [

@@ -1,7 +1,7 @@
 import { cellFunction } from "../../kernel/define/cellFunction";
 import { quantityResult } from "../../kernel/define/result";
 import { COOLING, MACHINE_POWER, OUTDOOR_FAN, checkFan } from "../args";
-import { fanNotGiven, unlikelyEfficiency } from "../cautions";
+import { missingFanPower, unlikelyEfficiency } from "../cautions";
 import { rejectedHeat } from "../equations";
 
 export const airconRejected = cellFunction({
@@ -18,7 +18,7 @@ export const airconRejected = cellFunction({
   facts: { COP: "COP" },
   cautions: [
     { rule: unlikelyEfficiency, raisedBy: { cooling: 36000, power: 36 } },
-    { rule: fanNotGiven, raisedBy: { cooling: 36000, power: 3 } },
+    { rule: missingFanPower, raisedBy: { cooling: 36000, power: 3 } },
   ],
   checks: [
     {

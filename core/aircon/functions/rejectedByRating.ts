@@ -3,7 +3,7 @@ import { cellFunction } from "../../kernel/define/cellFunction";
 import { us } from "../../kernel/values/quantity";
 import { quantityResult } from "../../kernel/define/result";
 import { COOLING, OUTDOOR_FAN, checkFan } from "../args";
-import { fanNotGiven, mayBeSeer } from "../cautions";
+import { missingFanPower, likelySeer } from "../cautions";
 import { powerByRating, rejectedHeat } from "../equations";
 
 export const airconRejectedByRating = cellFunction({
@@ -26,8 +26,8 @@ export const airconRejectedByRating = cellFunction({
   },
   returns: quantityResult("heat rate", "heat rejected at the condenser"),
   cautions: [
-    { rule: mayBeSeer, raisedBy: { cooling: 36000, rating: 13.4 } },
-    { rule: fanNotGiven, raisedBy: { cooling: 36000, rating: 12 } },
+    { rule: likelySeer, raisedBy: { cooling: 36000, rating: 13.4 } },
+    { rule: missingFanPower, raisedBy: { cooling: 36000, rating: 12 } },
   ],
   checks: [
     {

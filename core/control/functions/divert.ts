@@ -8,8 +8,8 @@ import {
   flowNeedsPump,
   hotLeavingWater,
   limitBelowSetPoint,
-  noEvaporator,
-  notEquipment,
+  poolAsEvaporator,
+  paperCheckOnly,
   pilotValve,
   spaLimitSetting,
 } from "../cautions";
@@ -24,7 +24,7 @@ export const controlDivert = cellFunction({
   keywords: ["sequence of operation", "diverting valve", "three-way valve", "truth table", "interlock", "high limit"],
   details: [
     "For checking a sequence of operation, not for running equipment. The truth table lists the rules in their order; the first one that holds decides.",
-    ...DIVERT_RULES.map(({ says }, i) => `Rule ${i + 1}: ${says}.`),
+    ...DIVERT_RULES.map(({ description }, i) => `Rule ${i + 1}: ${description}.`),
     "Idle is the outdoor position, as without power. The band is below the set point. A blank minutesInMode counts as long enough; idle has no minimum time.",
     "Pump wanted: in pool mode, if only the flow is missing, and after the leaving limit, to remove the exchanger's heat.",
   ],
@@ -62,12 +62,12 @@ export const controlDivert = cellFunction({
     reason: wordResult("the rule that decided"),
   }),
   cautions: [
-    { rule: notEquipment, raisedBy: CALLING },
+    { rule: paperCheckOnly, raisedBy: CALLING },
     { rule: pilotValve, raisedBy: CALLING },
     { rule: flowNeedsPump, raisedBy: { ...CALLING, flowProven: false } },
     { rule: spaLimitSetting, raisedBy: { ...CALLING, setPoint: 100, highLimit: 104 } },
     { rule: limitBelowSetPoint, raisedBy: { ...CALLING, highLimit: 82 } },
-    { rule: noEvaporator, raisedBy: { ...CALLING, heatingOrDefrost: true } },
+    { rule: poolAsEvaporator, raisedBy: { ...CALLING, heatingOrDefrost: true } },
     { rule: hotLeavingWater, raisedBy: { ...CALLING, leavingLimit: 120 } },
   ],
   checks: [

@@ -1,7 +1,7 @@
 import { cellFunction } from "../../kernel/define/cellFunction";
 import { quantityResult } from "../../kernel/define/result";
 import { HEATER_EFFICIENCY, HEAT, SOURCE } from "../args";
-import { fieldEfficiency, gridAverage, typicalUsed, unusualHeatPump, woodCarbon } from "../cautions";
+import { fieldEfficiency, gridAverage, typicalEfficiency, unusualHeatPump, woodCarbon } from "../cautions";
 import { sourceNamed } from "../data/heatSources";
 import { PRICE_FACTS, priceFacts, unusualInput } from "../prices";
 import { heatCarbon, checkEfficiency } from "../heatCost";
@@ -24,7 +24,7 @@ export const costCarbon = cellFunction({
     { rule: fieldEfficiency, raisedBy: { heat: 1e6, source: "propane" } },
     { rule: unusualHeatPump, raisedBy: { heat: 1e6, source: "heat pump", efficiency: 2 } },
     { rule: unusualInput, raisedBy: { heat: 78.5, source: "natural gas" } },
-    { rule: typicalUsed, raisedBy: { heat: 1e6, source: "fuel oil" } },
+    { rule: typicalEfficiency, raisedBy: { heat: 1e6, source: "fuel oil" } },
   ],
   checks: [
     {

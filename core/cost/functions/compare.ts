@@ -2,7 +2,7 @@ import { rows } from "../../kernel/define/argument";
 import { cellFunction } from "../../kernel/define/cellFunction";
 import { NO_VALUE, quantityResult, tableResult, wordResult } from "../../kernel/define/result";
 import { HEATER_EFFICIENCY, HEAT, PRICE, SOURCE } from "../args";
-import { ownTariff } from "../cautions";
+import { userPrices } from "../cautions";
 import { sourceNamed } from "../data/heatSources";
 import { heatCarbon, checkEfficiency, heatCost } from "../heatCost";
 import { PRICE_FACTS, isUnusualPrice, priceFacts, unusualInput } from "../prices";
@@ -33,7 +33,7 @@ export const costCompare = cellFunction({
   }),
   facts: PRICE_FACTS,
   cautions: [
-    { rule: ownTariff, raisedBy: { heat: 1e6, prices: [["natural gas", 1.2]] } },
+    { rule: userPrices, raisedBy: { heat: 1e6, prices: [["natural gas", 1.2]] } },
     { rule: unusualInput, raisedBy: { heat: 1e6, prices: [["natural gas", 14]] } },
   ],
   checks: [

@@ -1,7 +1,7 @@
 import { cellFunction } from "../../kernel/define/cellFunction";
 import { quantityResult } from "../../kernel/define/result";
 import { HEATER_EFFICIENCY, HEAT, PRICE, SOURCE } from "../args";
-import { fieldEfficiency, ownTariff, typicalUsed, unusualHeatPump } from "../cautions";
+import { fieldEfficiency, userPrices, typicalEfficiency, unusualHeatPump } from "../cautions";
 import { sourceNamed } from "../data/heatSources";
 import { checkEfficiency, heatCost } from "../heatCost";
 import { PRICE_FACTS, priceFacts, unusualInput } from "../prices";
@@ -21,9 +21,9 @@ export const costOfHeat = cellFunction({
   cautions: [
     { rule: fieldEfficiency, raisedBy: { heat: 1e6, source: "natural gas", price: 1.2 } },
     { rule: unusualHeatPump, raisedBy: { heat: 1e6, source: "heat pump", price: 0.15, efficiency: 9 } },
-    { rule: typicalUsed, raisedBy: { heat: 1e6, source: "wood", price: 300 } },
+    { rule: typicalEfficiency, raisedBy: { heat: 1e6, source: "wood", price: 300 } },
     { rule: unusualInput, raisedBy: { heat: 1e6, source: "electric resistance", price: 15 } },
-    { rule: ownTariff, raisedBy: { heat: 1e6, source: "propane", price: 2.5 } },
+    { rule: userPrices, raisedBy: { heat: 1e6, source: "propane", price: 2.5 } },
   ],
   checks: [
     {

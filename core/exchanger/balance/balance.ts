@@ -3,7 +3,7 @@ import { notAvailable } from "../../kernel/values/fault";
 import { bracketedRoot } from "../../numeric/root";
 import { quantityMark } from "../../kernel/values/quantityMark";
 import { coilConductance, effectiveConductance, settledHeat } from "./equations";
-import { meanCondensing, runningAt, type CoolingMachine, type MachineState } from "./machine";
+import { meanCondensing, machineState, type CoolingMachine, type MachineState } from "./machine";
 import { waterRate } from "../zones/zones";
 
 /** The fluid that takes the heat: its entering temperature, K, and W/K from the mean condensing temperature to that. */
@@ -21,12 +21,12 @@ export interface Search {
 }
 
 /** A machine and its heat sink; without a search if the condensing temperature is fixed. */
-export interface Operating extends MachineState {
+export interface OperatingState extends MachineState {
   readonly sink: Sink;
   readonly search?: Search;
 }
 
-export interface Equilibrium extends Operating {
+export interface Equilibrium extends OperatingState {
   readonly search: Search;
 }
 
@@ -74,7 +74,7 @@ export const solveEquilibrium = (machine: CoolingMachine, sink: Sink, wetBulb: n
   const seen = new Map<number, MachineState>();
   let guess = evaporating;
   const at = (condensing: number): MachineState => {
-    const known = seen.get(condensing) ?? runningAt(machine, condensing, wetBulb, guess);
+    const known = seen.get(condensing) ?? machineState(machine, condensing, wetBulb, guess);
     seen.set(condensing, known);
     guess = known.evaporating;
     return known;
@@ -92,7 +92,7 @@ export const solveEquilibrium = (machine: CoolingMachine, sink: Sink, wetBulb: n
   // If the secant failed, search the whole range.
   const bracket = changes ? ends : limits;
   const root = bracketedRoot(surplus, bracket[0], bracket[1], { tolerance: TOLERANCE, most: 80 });
-  if (!root.found) return refuse(surplus(limits[1]) > 0 ? limits[1] : limits[0], limits[1]);
+  if (!root.found) return noEquilibrium(surplus(limits[1]) > 0 ? limits[1] : limits[0], limits[1]);
   const answer = at(root.x);
   return {
     ...answer,
@@ -102,7 +102,7 @@ export const solveEquilibrium = (machine: CoolingMachine, sink: Sink, wetBulb: n
 };
 
 /** The fault for no temperature inside the limits: none up to `highest`, or down to `reached`, K. */
-export const refuse = (reached: number, highest: number): never => {
+export const noEquilibrium = (reached: number, highest: number): never => {
   throw notAvailable(
     reached >= highest
       ? `no condensing temperature up to ${quantityMark("temperature", highest)} rejects the heat: the condenser is too small or too warm for this machine`
@@ -179,10 +179,10 @@ export const balanceOf = (
 };
 
 /** The machine at the condensing temperature `least`, K, if the sink alone would settle below it; otherwise undefined. */
-function heldAt(machine: CoolingMachine, sink: Sink, least: number, wetBulb: number): Operating | undefined {
+function heldAt(machine: CoolingMachine, sink: Sink, least: number, wetBulb: number): OperatingState | undefined {
   const { evaporating } = machine.rating;
   if (least <= evaporating + 1) return undefined;
-  const running = runningAt(machine, least, wetBulb, evaporating);
+  const running = machineState(machine, least, wetBulb, evaporating);
   const over = running.meanCondensing - sink.temperature;
   if (sink.conductance * over <= running.rejected) return undefined;
   return { ...running, sink: { ...sink, conductance: running.rejected / over } };
@@ -195,7 +195,7 @@ export function outdoorBalanceOf(
   outdoor: number,
   wetBulb: number,
   least = 0,
-): Operating {
+): OperatingState {
   const sink = airSink(machine, coil, outdoor);
   return heldAt(machine, sink, least, wetBulb) ?? solveEquilibrium(machine, sink, wetBulb);
 }

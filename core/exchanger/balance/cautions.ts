@@ -5,7 +5,7 @@ import type { CoilRating } from "../coil/coil";
 
 const FREEZING = us("temperature", 32);
 
-export const belowLeast = caution({
+export const belowLeastCondensing = caution({
   code: "EXCHANGER-BALANCE-COLD",
   severity: "Warning",
   source: "commonPractice",
@@ -16,7 +16,7 @@ export const belowLeast = caution({
     `Settles at ${show(condensing, "temperature")} condensing, ${show(least - condensing, "temperature difference")} below the least of ${show(least, "temperature")}: the metering device lacks pressure difference and the evaporator starves. Hold the head (EXCHANGER.HOLDHEAD gives the bypass) or go back to the outdoor coil.`,
 });
 
-export const aboveGreatest = caution({
+export const aboveGreatestCondensing = caution({
   code: "EXCHANGER-BALANCE-HOT",
   severity: "Warning",
   source: "commonPractice",

@@ -12,7 +12,7 @@ import {
   saturationTemperature,
 } from "../../refrigerant/saturation/saturation";
 import { checkRange, singlePhase } from "../../refrigerant/state/state";
-import { alongIsobar, stateByEntropy } from "../../refrigerant/state/stateBy";
+import { stateOnIsobar, stateByEntropy } from "../../refrigerant/state/stateBy";
 import { efficiencyByPower, evaporatorLine, pumpedFlow, sweptVolume, volumetricEfficiencyAt } from "./equations";
 
 export interface MachineRating {
@@ -169,7 +169,7 @@ const agreed = (
  * @param guess evaporating temperature to start from, K
  * @throws where a temperature leaves the refrigerant's range
  */
-export const runningAt = (
+export const machineState = (
   machine: CoolingMachine,
   condensing: number,
   wetBulb: number,
@@ -188,7 +188,7 @@ export const runningAt = (
   const suction = suctionAt(machine, evaporating);
   const isentropic =
     suction.entropy >= dew.entropy
-      ? alongIsobar(fluid, dew, suction.entropy, "entropy")
+      ? stateOnIsobar(fluid, dew, suction.entropy, "entropy")
       : stateByEntropy(fluid, pressure, suction.entropy);
   const massFlow = massFlowAt(machine, suction, pressure);
   const cooling = massFlow * (suction.enthalpy - liquid.enthalpy);

@@ -3,11 +3,11 @@ import { bracketedRoot } from "../../numeric/root";
 import type { Direction } from "../args";
 import { conductanceOfHeat } from "./equations";
 import { marginOfArea } from "../coil/geometryEquations";
-import { refuse, type Balance, type BalanceConditions } from "./balance";
+import { noEquilibrium, type Balance, type BalanceConditions } from "./balance";
 import { rateCoil, type CoilRating } from "../coil/coil";
 import { checkGeometry, type CoilGeometry } from "../coil/shell";
-import { runningAt, type CoolingMachine, type MachineState } from "./machine";
-import { matchedIfParted, waterRate } from "../zones/zones";
+import { machineState, type CoolingMachine, type MachineState } from "./machine";
+import { tryMatchStreams, waterRate } from "../zones/zones";
 import { zonesInputOf, type DutyInputs } from "../zones/working";
 
 /** A tube coil in its shell on a water flow, m³/s. */
@@ -67,7 +67,7 @@ const bracketFrom = (
   const up = margin(near) < 0;
   for (let width = FIRST_WIDTH; ; width *= 2) {
     const far = inside(near + (up ? width : -width));
-    if (far === near) return refuse(near, highest);
+    if (far === near) return noEquilibrium(near, highest);
     if (margin(far) < 0 !== up) return up ? [near, far] : [far, near];
     near = far;
   }
@@ -110,14 +110,14 @@ export const coilBalanceOf = (
   const seen = new Map<number, MachineState>();
   const ratings = new Map<number, CoilRating>();
   const at = (condensing: number): MachineState => {
-    const running = seen.get(condensing) ?? runningAt(machine, condensing, wetBulb, guess);
+    const running = seen.get(condensing) ?? machineState(machine, condensing, wetBulb, guess);
     seen.set(condensing, running);
     guess = running.evaporating;
     return running;
   };
   const margin = (condensing: number): number => {
     iterations++;
-    const found = matchedIfParted(zonesInputOf(coilDuty(machine, at(condensing), exchanger, enteringWater)));
+    const found = tryMatchStreams(zonesInputOf(coilDuty(machine, at(condensing), exchanger, enteringWater)));
     if (found === undefined) return CROSSED;
     const coiled = rateCoil(fluid, found, coil, waterFlow);
     ratings.set(condensing, coiled);
@@ -129,7 +129,7 @@ export const coilBalanceOf = (
   const root = bracketedRoot(margin, bracket[0], bracket[1], { tolerance: TOLERANCE, most: MOST_STEPS });
   // On a large coil the margin jumps from crossed streams to spare area inside the last bracket: take the end with streams apart.
   const nearest = root.found ? nearestTo(root.x, ratings) : undefined;
-  if (nearest === undefined) return refuse(bracket[0], limits[1]);
+  if (nearest === undefined) return noEquilibrium(bracket[0], limits[1]);
   const [condensing, coiled] = nearest;
   const settled = at(condensing);
   const { rejected, meanCondensing } = settled;

@@ -22,7 +22,7 @@ import {
   type Balance,
   type BalanceConditions,
   type GivenExchanger,
-  type Operating,
+  type OperatingState,
   type OutdoorCoil,
 } from "./balance";
 import { coilBalanceOf, coilDuty, type CoilExchanger } from "./withCoil";
@@ -48,7 +48,7 @@ export interface BothSides {
   readonly pool: Balance;
   /** The coil on the pool, if given by its geometry. */
   readonly coil: CoilRating | undefined;
-  readonly outdoors: Operating;
+  readonly outdoors: OperatingState;
   /** Net of the indoor fan, and power with the fans that run. */
   readonly cooling: number;
   readonly power: number;
@@ -79,7 +79,7 @@ const traceMachine = (machine: CoolingMachine, trace: Trace): void =>
   });
 
 /** Recomputes the answer step by step, to show that it satisfies the balance. */
-const traceEquilibrium = (machine: CoolingMachine, settled: Operating, wetBulb: number, trace: Trace): void => {
+const traceEquilibrium = (machine: CoolingMachine, settled: OperatingState, wetBulb: number, trace: Trace): void => {
   const { rating, ratedRatio, exponent, swept } = machine;
   const { sink, search } = settled;
   if (search)
@@ -161,7 +161,7 @@ const tracePool = (
 const traceOutdoors = (
   { coil, conditions }: BalanceInput,
   machine: CoolingMachine,
-  settled: Operating,
+  settled: OperatingState,
   trace: Trace,
 ): void =>
   trace.within("On the outdoor coil", () => {
@@ -193,7 +193,7 @@ export const bothSides = (input: BalanceInput, trace: Trace = silent): BothSides
     tracePool(input, machine, pool, trace);
     traceOutdoors(input, machine, outdoors, trace);
   }
-  const net = ({ cooling }: Operating): number => cooling - input.indoorFan;
+  const net = ({ cooling }: OperatingState): number => cooling - input.indoorFan;
   const power = pool.power + input.indoorFan;
   const powerOutdoors = outdoors.power + input.outdoorFan + input.indoorFan;
   const change = (title: string, a: number, b: number): number =>

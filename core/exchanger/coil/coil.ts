@@ -8,7 +8,7 @@ import { surfaceTension } from "../../refrigerant/transport/surfaceTension";
 import { insideDiameter } from "../surface/equations";
 import { boreVelocity, coilArea, marginOfArea } from "./geometryEquations";
 import { checkGeometry, shellSide, type CoilGeometry } from "./shell";
-import { alongTube, insideOf, propertiesOf, type Inside } from "./tube";
+import { alongTube, tubeContents, propertiesOf, type TubeContents } from "./tube";
 import { rateZone, type CoilZone, type ZoneTube } from "./zone";
 import { condensingFilm, outsideShah2009, shah1979 } from "../film/condensingFilm";
 import { prandtlOf, type Tube } from "../film/fluid";
@@ -55,7 +55,7 @@ const wallPrandtl = (fluid: Fluid, found: StreamMatch, trace: Trace): number => 
 
 const filmOf = (
   name: ZoneName,
-  { gas, liquid, condensing }: Inside,
+  { gas, liquid, condensing }: TubeContents,
   tube: Tube,
   fluid: Fluid,
   found: StreamMatch,
@@ -104,7 +104,7 @@ export const rateCoil = (
   const { tubes, outsideDiameter, wall, tubeLength } = coil;
   const bore = trace.step(insideDiameter, { Do: outsideDiameter, w: wall });
   const flow = found.massFlow / tubes;
-  const inside = trace.within("Refrigerant inside", () => insideOf(fluid, found, bore, flow, trace));
+  const inside = trace.within("Refrigerant inside", () => tubeContents(fluid, found, bore, flow, trace));
   const tube: Tube = { bore, length: tubeLength, coilDiameter: coil.coilDiameter };
   const { total, curve } = found;
   const shell = trace.within("Shell", () => shellSide(coil, waterFlow, (total.waterIn + total.waterOut) / 2, trace));

@@ -45,13 +45,19 @@ const middle = (
 ): PhaseState => singlePhase(fluid, curve.pressure, curve.temperatures[(from + to) >> 1] ?? Number.NaN, phase);
 
 /** The flow inside: gas and liquid at the middle of their zones, and the condensing flow between. */
-export interface Inside {
+export interface TubeContents {
   readonly gas: PhaseProperties;
   readonly liquid: PhaseProperties;
   readonly condensing: CondensingFlow;
 }
 
-export const insideOf = (fluid: Fluid, found: StreamMatch, bore: number, flow: number, trace: Trace): Inside => {
+export const tubeContents = (
+  fluid: Fluid,
+  found: StreamMatch,
+  bore: number,
+  flow: number,
+  trace: Trace,
+): TubeContents => {
   const { curve, water } = found;
   const { dew, bubble } = curve;
   const glide = dew.temperature - bubble.temperature;
@@ -80,7 +86,7 @@ export const insideOf = (fluid: Fluid, found: StreamMatch, bore: number, flow: n
 export const alongTube = (
   zones: Readonly<Partial<Record<ZoneName, CoilZone>>>,
   areaNeeded: number,
-  inside: Inside,
+  inside: TubeContents,
   tube: Tube,
   held: Held,
   trace: Trace,

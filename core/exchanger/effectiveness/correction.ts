@@ -10,7 +10,7 @@ import {
   unitsPerShell,
 } from "./correctionEquations";
 import { counterflowEffectiveness, counterflowUnits, shellUnits } from "./equations";
-import { checkSenses, fourOf, type TerminalTemperatures } from "./ends";
+import { checkSenses, terminalText, type TerminalTemperatures } from "./ends";
 import { mostEffectiveness } from "./effectiveness";
 
 /**
@@ -35,7 +35,7 @@ const chartWords = (P: number, R: number, most: number, coldChangesMore: boolean
 export const correctionOf = (ends: TerminalTemperatures, shells: number, trace: Trace = silent): number => {
   checkSenses(ends);
   const { hotIn, hotOut, coldIn, coldOut } = ends;
-  if (hotIn <= coldIn) throw notAvailable(`hotIn must be above coldIn, got ${fourOf(ends)}`);
+  if (hotIn <= coldIn) throw notAvailable(`hotIn must be above coldIn, got ${terminalText(ends)}`);
   const coldChangesMore = coldOut - coldIn >= hotIn - hotOut;
   const [To, Ti] = coldChangesMore ? [coldOut, coldIn] : [hotIn, hotOut];
   const less = coldChangesMore ? hotIn - hotOut : coldOut - coldIn;
@@ -48,7 +48,7 @@ export const correctionOf = (ends: TerminalTemperatures, shells: number, trace: 
   const most = mostTemperatureEffectiveness(R, shells);
   if (P >= most)
     throw notAvailable(
-      `no correction factor exists with ${shells} shell ${shells === 1 ? "pass" : "passes"} (${fourOf(ends)}): ${chartWords(P, R, most, coldChangesMore)}; use more shells in series or counterflow`,
+      `no correction factor exists with ${shells} shell ${shells === 1 ? "pass" : "passes"} (${terminalText(ends)}): ${chartWords(P, R, most, coldChangesMore)}; use more shells in series or counterflow`,
     );
   const N = trace.step(counterflowUnits, { e: P, C: R });
   const n = trace.step(unitsPerShell, { N, S: shells });

@@ -16,7 +16,7 @@ export interface TerminalTemperatures {
 const T = (value: number): string => quantityMark("temperature", value);
 
 /** The four temperatures by name. */
-export const fourOf = (ends: TerminalTemperatures): string =>
+export const terminalText = (ends: TerminalTemperatures): string =>
   `hotIn ${T(ends.hotIn)}, hotOut ${T(ends.hotOut)}, coldIn ${T(ends.coldIn)}, coldOut ${T(ends.coldOut)}`;
 
 /** Refuses a hot stream that warms or a cold one that cools. */
@@ -40,7 +40,7 @@ export const meanDifferenceOf = (ends: TerminalTemperatures, direction: Directio
     throw notAvailable(
       `temperatures cross or touch in ${direction}: the hot stream must be the warmer one at both ends (hotIn against ${
         direction === "counterflow" ? "coldOut, hotOut against coldIn" : "coldIn, hotOut against coldOut"
-      }), got ${fourOf(ends)}`,
+      }), got ${terminalText(ends)}`,
     );
   const dT1 = trace.step(endDifference, { Th: ends.hotIn, Tc: coldAtHotIn });
   const dT2 = trace.step(endDifference, { Th: ends.hotOut, Tc: coldAtHotOut });

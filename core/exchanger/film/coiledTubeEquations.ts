@@ -6,7 +6,7 @@ const f = symbol("number", "Darcy friction factor of the straight tube", 0.009, 
 const LAMINAR = symbol("number", "Reynolds number", 200, 6000);
 
 /** Coil flow is fully turbulent from this Reynolds number. */
-export const COIL_TURBULENT_FROM = 22_000;
+export const COIL_TURBULENT_LIMIT = 22_000;
 
 export const criticalReynolds = equation({
   name: "Critical Reynolds number in a coil",
@@ -51,7 +51,7 @@ export const coilLowFriction = equation({
   name: "Darcy friction factor in a coil, Re below 22,000",
   form: "fc = f * (1 + 28800 / Re * d^0.62)",
   kind: "number",
-  symbols: { d, f, Re: symbol("number", "Reynolds number", 3000, COIL_TURBULENT_FROM) },
+  symbols: { d, f, Re: symbol("number", "Reynolds number", 3000, COIL_TURBULENT_LIMIT) },
   validity: "Re from the critical one to 22,000",
   source: "schmidt1967",
   code: (x) => x.f * (1 + (28800 / x.Re) * x.d ** 0.62),
@@ -61,7 +61,7 @@ export const coilHighFriction = equation({
   name: "Darcy friction factor in a coil, Re from 22,000",
   form: "fc = f * (1 + 0.0823 * (1 + d) * d^0.53 * Re^0.25)",
   kind: "number",
-  symbols: { d, f, Re: symbol("number", "Reynolds number", COIL_TURBULENT_FROM, 150_000) },
+  symbols: { d, f, Re: symbol("number", "Reynolds number", COIL_TURBULENT_LIMIT, 150_000) },
   validity: "Re 22,000 to 150,000",
   source: "schmidt1967",
   code: (x) => x.f * (1 + 0.0823 * (1 + x.d) * x.d ** 0.53 * x.Re ** 0.25),

@@ -83,7 +83,7 @@ export const shahParameter = equation({
 const Z = symbol("number", "Shah's parameter", 0, 20);
 
 /** At this velocity number or above, shear alone governs (regime I). */
-export const shearFrom = equation({
+export const shearLimit = equation({
   name: "Velocity number from which shear governs",
   form: "Ja = 0.98 * (Z + 0.263)^-0.62",
   kind: "number",
@@ -94,7 +94,7 @@ export const shearFrom = equation({
 });
 
 /** At this velocity number or below, gravity alone governs (regime III). */
-export const gravityTo = equation({
+export const gravityLimit = equation({
   name: "Velocity number to which gravity governs",
   form: "Jb = 0.95 / (1.254 + 2.27 * Z^1.249)",
   kind: "number",

@@ -5,11 +5,11 @@ import {
   dittusBoelterFilm,
   glideFilm,
   gravityFilm,
-  gravityTo,
+  gravityLimit,
   sensibleShare,
   shah1979Film,
   shahParameter,
-  shearFrom,
+  shearLimit,
   shearedFilm,
   vapourVelocityNumber,
 } from "./condensationEquations";
@@ -48,8 +48,8 @@ export const shah1979 = (condensing: CondensingFlow, x: number, trace: Trace = s
 const regimeAt = ({ bore: D, flow: m, fluid }: CondensingFlow, x: number, trace: Trace): Regime => {
   const Z = trace.step(shahParameter, { x, pr: fluid.reducedPressure });
   const J = trace.step(vapourVelocityNumber, { x, m, D, rg: fluid.vapour.rho, rl: fluid.liquid.rho });
-  if (J >= trace.step(shearFrom, { Z })) return "I";
-  return J <= trace.step(gravityTo, { Z }) ? "III" : "II";
+  if (J >= trace.step(shearLimit, { Z })) return "I";
+  return J <= trace.step(gravityLimit, { Z }) ? "III" : "II";
 };
 
 /** Film by Shah 2009 for a horizontal straight tube; arguments as `shah1979`. */

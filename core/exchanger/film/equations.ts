@@ -44,8 +44,8 @@ export const filmOfNusselt = equation({
 });
 
 /** Tube flow is laminar up to here, and turbulent from the next. */
-export const LAMINAR_TO = 2300;
-export const TURBULENT_FROM = 4000;
+export const LAMINAR_LIMIT = 2300;
+export const TURBULENT_LIMIT = 4000;
 
 export const laminarNusselt = equation({
   name: "Laminar Nusselt number with thermal entry (Hausen)",
@@ -54,7 +54,7 @@ export const laminarNusselt = equation({
   symbols: {
     D,
     L: symbol("length", "length of the tube", 1, 30),
-    Re: symbol("number", "Reynolds number", 100, LAMINAR_TO),
+    Re: symbol("number", "Reynolds number", 100, LAMINAR_LIMIT),
     Pr,
   },
   validity: "Re to 2,300, wall of one temperature",
@@ -89,7 +89,7 @@ export const gnielinskiNusselt = equation({
   code: (x) => ((x.f / 8) * (x.Re - 1000) * x.Pr) / (1 + 12.7 * Math.sqrt(x.f / 8) * (x.Pr ** (2 / 3) - 1)),
 });
 
-export const betweenNusselt = equation({
+export const transitionalNusselt = equation({
   name: "Nusselt number between laminar and turbulent flow",
   form: "Nu = Nl + (Nt - Nl) * (Re - Ra) / (Rb - Ra)",
   kind: "number",

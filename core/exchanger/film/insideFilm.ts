@@ -2,7 +2,7 @@
 import { silent, type Trace } from "../../kernel/define/steps";
 import { frictionFactor } from "../../pipe/straight/friction";
 import {
-  COIL_TURBULENT_FROM,
+  COIL_TURBULENT_LIMIT,
   coilHighFriction,
   coilLaminarFriction,
   coilLaminarNusselt,
@@ -11,9 +11,9 @@ import {
   criticalReynolds,
 } from "./coiledTubeEquations";
 import {
-  LAMINAR_TO,
-  TURBULENT_FROM,
-  betweenNusselt,
+  LAMINAR_LIMIT,
+  TURBULENT_LIMIT,
+  transitionalNusselt,
   filmOfNusselt,
   frictionDrop,
   gnielinskiNusselt,
@@ -29,22 +29,22 @@ const turbulent = (Re: number, Pr: number, trace: Trace): number =>
 
 /** Nusselt number in a straight smooth tube: Hausen to Re 2,300, Gnielinski from 4,000, linear between. */
 export const straightNusselt = (tube: Tube, Re: number, Pr: number, trace: Trace = silent): number => {
-  if (Re >= TURBULENT_FROM) return turbulent(Re, Pr, trace);
-  const laminar = trace.step(laminarNusselt, { D: tube.bore, L: tube.length, Re: Math.min(Re, LAMINAR_TO), Pr });
-  if (Re <= LAMINAR_TO) return laminar;
-  const Nt = turbulent(TURBULENT_FROM, Pr, trace);
-  return trace.step(betweenNusselt, { Nl: laminar, Nt, Re, Ra: LAMINAR_TO, Rb: TURBULENT_FROM });
+  if (Re >= TURBULENT_LIMIT) return turbulent(Re, Pr, trace);
+  const laminar = trace.step(laminarNusselt, { D: tube.bore, L: tube.length, Re: Math.min(Re, LAMINAR_LIMIT), Pr });
+  if (Re <= LAMINAR_LIMIT) return laminar;
+  const Nt = turbulent(TURBULENT_LIMIT, Pr, trace);
+  return trace.step(transitionalNusselt, { Nl: laminar, Nt, Re, Ra: LAMINAR_LIMIT, Rb: TURBULENT_LIMIT });
 };
 
 /** Nusselt number in a coil: Schmidt laminar to the critical Re, Gnielinski by Schmidt's gain from 22,000, linear between. */
 export const coilNusselt = (d: number, Re: number, Pr: number, trace: Trace = silent): number => {
   const full = (at: number): number => trace.step(coilTurbulentFactor, { d }) * turbulent(at, Pr, trace);
-  if (Re >= COIL_TURBULENT_FROM) return full(Re);
+  if (Re >= COIL_TURBULENT_LIMIT) return full(Re);
   const critical = trace.step(criticalReynolds, { d });
   const laminar = trace.step(coilLaminarNusselt, { d, Re: Math.min(Re, critical), Pr });
   if (Re <= critical) return laminar;
-  const Nt = full(COIL_TURBULENT_FROM);
-  return trace.step(betweenNusselt, { Nl: laminar, Nt, Re, Ra: critical, Rb: COIL_TURBULENT_FROM });
+  const Nt = full(COIL_TURBULENT_LIMIT);
+  return trace.step(transitionalNusselt, { Nl: laminar, Nt, Re, Ra: critical, Rb: COIL_TURBULENT_LIMIT });
 };
 
 const curvature = ({ bore, coilDiameter }: Tube): number | undefined =>
@@ -77,7 +77,7 @@ export const tubeFriction = (tube: Tube, Re: number, trace: Trace = silent): num
   if (d === undefined) return frictionFactor(Re, 0, tube.bore, trace);
   if (Re < trace.step(criticalReynolds, { d })) return trace.step(coilLaminarFriction, { d, Re });
   const f = frictionFactor(Re, 0, tube.bore, trace);
-  return trace.step(Re < COIL_TURBULENT_FROM ? coilLowFriction : coilHighFriction, { d, f, Re });
+  return trace.step(Re < COIL_TURBULENT_LIMIT ? coilLowFriction : coilHighFriction, { d, f, Re });
 };
 
 /** Friction drop of one phase in a tube, Pa. @param flow kg/s in one tube */

@@ -2,10 +2,10 @@ import { cellFunction } from "../../kernel/define/cellFunction";
 import { listResult, NO_VALUE, quantityResult, wordResult } from "../../kernel/define/result";
 import { EQUATION_SOURCES, TRANSPORT_SOURCES } from "../../refrigerant/sources";
 import {
-  aboveGreatest,
+  aboveGreatestCondensing,
   balanceFilms,
   balanceModel,
-  belowLeast,
+  belowLeastCondensing,
   coilFacts,
   frostingCoil,
   noPoolGain,
@@ -26,7 +26,7 @@ import {
 import { balanceInputOf } from "../balance/fromBlock";
 import { bothSides } from "../balance/working";
 import { EXAMPLE_COIL } from "../coil/inputs";
-import { hotWaterBesidePlastic } from "../water/cautions";
+import { hotWaterInPlastic } from "../water/cautions";
 
 const machine = { refrigerant: "R-410A", ratedCooling: 90000, waterFlow: 40, enteringWater: 82 } as const;
 const fernhill = { ...machine, UA: 5000 } as const;
@@ -111,10 +111,10 @@ export const exchangerBalance = cellFunction({
   },
   memoised: true,
   cautions: [
-    { rule: belowLeast, raisedBy: { inputs: { ...fernhill, enteringWater: 45 } } },
-    { rule: aboveGreatest, raisedBy: { inputs: { ...fernhill, UA: 2000 } } },
+    { rule: belowLeastCondensing, raisedBy: { inputs: { ...fernhill, enteringWater: 45 } } },
+    { rule: aboveGreatestCondensing, raisedBy: { inputs: { ...fernhill, UA: 2000 } } },
     { rule: waterTooWarm, raisedBy: { inputs: { ...fernhill, waterFlow: 8 } } },
-    { rule: hotWaterBesidePlastic, raisedBy: { inputs: { ...fernhill, waterFlow: 3 } } },
+    { rule: hotWaterInPlastic, raisedBy: { inputs: { ...fernhill, waterFlow: 3 } } },
     { rule: frostingCoil, raisedBy: { inputs: { ...fernhill, indoorWetBulb: 46 } } },
     { rule: noPoolGain, raisedBy: { inputs: { ...fernhill, UA: 2000, outdoor: 75 } } },
     { rule: balanceModel, raisedBy: { inputs: fernhill } },

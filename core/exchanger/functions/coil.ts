@@ -21,7 +21,7 @@ import { COIL_INPUTS, EXAMPLE_COIL } from "../coil/inputs";
 import { rateCoil } from "../coil/coil";
 import { conductivityOfWall } from "../surface/overall";
 import { zonesOf } from "../zones/working";
-import { hotWaterBesidePlastic } from "../water/cautions";
+import { hotWaterInPlastic } from "../water/cautions";
 
 const fernhill = {
   refrigerant: "R-410A",
@@ -90,7 +90,7 @@ export const exchangerCoil = cellFunction({
   cautions: [
     { rule: hotFilm, raisedBy: { inputs: { ...fernhill, condensing: 150, waterFlow: 5, refrigerant: "R-22" } } },
     {
-      rule: hotWaterBesidePlastic,
+      rule: hotWaterInPlastic,
       raisedBy: { inputs: { ...fernhill, condensing: 150, waterFlow: 3, refrigerant: "R-22" } },
     },
     { rule: shortArea, raisedBy: { inputs: { ...fernhill, tubeLength: 20 } } },

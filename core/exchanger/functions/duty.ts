@@ -1,7 +1,7 @@
 import { cellFunction } from "../../kernel/define/cellFunction";
 import { quantityResult } from "../../kernel/define/result";
 import { COLD_IN, COLD_OUT, CONDUCTANCE, CORRECTION_FACTOR, DIRECTION, HOT_IN, HOT_OUT } from "../args";
-import { condensingBetween } from "../surface/cautions";
+import { hiddenCondensing } from "../surface/cautions";
 import { dutyOfConductance } from "../surface/equations";
 import { meanDifferenceOf } from "../effectiveness/ends";
 
@@ -23,7 +23,7 @@ export const exchangerDuty = cellFunction({
     correction: CORRECTION_FACTOR,
   },
   returns: quantityResult("heat rate", "heat passed"),
-  cautions: [{ rule: condensingBetween, raisedBy: { ua: 3000, hotIn: 180, hotOut: 95, coldIn: 80, coldOut: 88 } }],
+  cautions: [{ rule: hiddenCondensing, raisedBy: { ua: 3000, hotIn: 180, hotOut: 95, coldIn: 80, coldOut: 88 } }],
   checks: [
     {
       inputs: { ua: 1000, hotIn: 100, hotOut: 100, coldIn: 20, coldOut: 50, units: "SI" },

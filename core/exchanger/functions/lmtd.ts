@@ -1,7 +1,7 @@
 import { cellFunction } from "../../kernel/define/cellFunction";
 import { quantityResult } from "../../kernel/define/result";
 import { COLD_IN, COLD_OUT, DIRECTION, HOT_IN, HOT_OUT } from "../args";
-import { condensingBetween } from "../surface/cautions";
+import { hiddenCondensing } from "../surface/cautions";
 import { meanDifferenceOf } from "../effectiveness/ends";
 
 export const exchangerLmtd = cellFunction({
@@ -15,7 +15,7 @@ export const exchangerLmtd = cellFunction({
   ],
   args: { hotIn: HOT_IN, hotOut: HOT_OUT, coldIn: COLD_IN, coldOut: COLD_OUT, arrangement: DIRECTION },
   returns: quantityResult("temperature difference", "log mean temperature difference"),
-  cautions: [{ rule: condensingBetween, raisedBy: { hotIn: 180, hotOut: 95, coldIn: 80, coldOut: 88 } }],
+  cautions: [{ rule: hiddenCondensing, raisedBy: { hotIn: 180, hotOut: 95, coldIn: 80, coldOut: 88 } }],
   checks: [
     {
       inputs: { hotIn: 60, hotOut: 60, coldIn: 30, coldOut: 45, units: "SI" },

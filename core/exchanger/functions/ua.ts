@@ -2,7 +2,7 @@ import { cellFunction } from "../../kernel/define/cellFunction";
 import { HEAT_RATE } from "../../kernel/define/glossary";
 import { quantityResult } from "../../kernel/define/result";
 import { COLD_IN, COLD_OUT, CORRECTION_FACTOR, DIRECTION, HOT_IN, HOT_OUT } from "../args";
-import { condensingBetween } from "../surface/cautions";
+import { hiddenCondensing } from "../surface/cautions";
 import { conductanceForDuty } from "../surface/equations";
 import { meanDifferenceOf } from "../effectiveness/ends";
 
@@ -21,7 +21,7 @@ export const exchangerUa = cellFunction({
     correction: CORRECTION_FACTOR,
   },
   returns: quantityResult("heat conductance", "conductance UA"),
-  cautions: [{ rule: condensingBetween, raisedBy: { duty: 110000, hotIn: 180, hotOut: 95, coldIn: 80, coldOut: 88 } }],
+  cautions: [{ rule: hiddenCondensing, raisedBy: { duty: 110000, hotIn: 180, hotOut: 95, coldIn: 80, coldOut: 88 } }],
   checks: [
     {
       inputs: { duty: 63.83, hotIn: 100, hotOut: 100, coldIn: 20, coldOut: 50, units: "SI" },

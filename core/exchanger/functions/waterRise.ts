@@ -3,7 +3,7 @@ import { HEAT_RATE, WATER_FLOW, WATER_TEMPERATURE } from "../../kernel/define/gl
 import { us } from "../../kernel/values/quantity";
 import { quantityResult } from "../../kernel/define/result";
 import { densityOfWater, heatCapacityOfWater } from "../../water/equations";
-import { hotWaterBesidePlastic } from "../water/cautions";
+import { hotWaterInPlastic } from "../water/cautions";
 import { capacityRateOfWater, riseOfWater } from "../water/equations";
 import { warmLeavingWater } from "../zones/cautions";
 
@@ -22,7 +22,7 @@ export const exchangerWaterRise = cellFunction({
   facts: { leavingWater: "temperature" },
   cautions: [
     { rule: warmLeavingWater, raisedBy: { duty: 100000, flow: 5, waterTemperature: 80 } },
-    { rule: hotWaterBesidePlastic, raisedBy: { duty: 100000, flow: 3, waterTemperature: 80 } },
+    { rule: hotWaterInPlastic, raisedBy: { duty: 100000, flow: 3, waterTemperature: 80 } },
   ],
   checks: [
     {

@@ -3,9 +3,9 @@ import { NO_VALUE, quantityResult, tableResult, wordResult } from "../../kernel/
 import { EQUATION_SOURCES } from "../../refrigerant/sources";
 import { zonesOf } from "../zones/working";
 import { ZONE_NAMES, type Zone } from "../zones/zones";
-import { closePinch, gasBesidePlastic, warmLeavingWater } from "../zones/cautions";
+import { closePinch, hotGasNearPlastic, warmLeavingWater } from "../zones/cautions";
 import { ZONE_INPUTS } from "../zones/inputs";
-import { hotWaterBesidePlastic } from "../water/cautions";
+import { hotWaterInPlastic } from "../water/cautions";
 
 const fernhill = {
   refrigerant: "R-410A",
@@ -96,8 +96,8 @@ export const exchangerZones = cellFunction({
   memoised: true,
   cautions: [
     { rule: closePinch, raisedBy: { inputs: { ...fernhill, condensing: 94 } } },
-    { rule: gasBesidePlastic, raisedBy: { inputs: fernhill } },
-    { rule: hotWaterBesidePlastic, raisedBy: { inputs: { ...fernhill, condensing: 148, waterFlow: 3.5 } } },
+    { rule: hotGasNearPlastic, raisedBy: { inputs: fernhill } },
+    { rule: hotWaterInPlastic, raisedBy: { inputs: { ...fernhill, condensing: 148, waterFlow: 3.5 } } },
     { rule: warmLeavingWater, raisedBy: { inputs: { ...fernhill, condensing: 130, waterFlow: 8 } } },
   ],
   sources: EQUATION_SOURCES,

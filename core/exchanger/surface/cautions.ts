@@ -6,7 +6,7 @@ const DESUPERHEATING = us("temperature difference", 20);
 const WATER_RISE = us("temperature difference", 15);
 const LEAST_RISE = us("temperature difference", 3);
 
-export const condensingBetween = caution({
+export const hiddenCondensing = caution({
   code: "EXCHANGER-CONDENSING-BETWEEN",
   severity: "Warning",
   source: "commonPractice",

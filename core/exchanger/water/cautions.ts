@@ -5,7 +5,7 @@ import { us } from "../../kernel/values/quantity";
 const PLASTIC = us("temperature", 140);
 const BOILING = us("temperature", 212);
 
-export const hotWaterBesidePlastic = caution({
+export const hotWaterInPlastic = caution({
   code: "EXCHANGER-HOT-WATER-PLASTIC",
   severity: "Danger",
   source: "machinerysHandbook",

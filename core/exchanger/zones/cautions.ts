@@ -17,7 +17,7 @@ export const closePinch = caution({
     `Only ${show(pinchDifference, "temperature difference")} between the streams at the ${pinchPlace}: the area grows steeply, and a small error makes the curves cross. Use a higher condensing temperature or more water; 10 °F between leaving water and condensing is a usual selection.`,
 });
 
-export const gasBesidePlastic = caution({
+export const hotGasNearPlastic = caution({
   code: "EXCHANGER-HOT-GAS",
   severity: "Warning",
   source: "commonPractice",

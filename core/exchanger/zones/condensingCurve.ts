@@ -5,7 +5,7 @@ import type { PhaseState } from "../../refrigerant/helmholtz/substance";
 import type { Fluid } from "../../refrigerant/refrigerant";
 import { saturatedStateAtPressure, refrigerantSaturationPressure } from "../../refrigerant/saturation/saturation";
 import { checkRange, singlePhase, stateAt } from "../../refrigerant/state/state";
-import { alongIsobar } from "../../refrigerant/state/stateBy";
+import { stateOnIsobar } from "../../refrigerant/state/stateBy";
 
 /** Slices of each zone. */
 export const SLICES = { desuperheating: 8, condensing: 24, subcooling: 4 } as const;
@@ -38,7 +38,7 @@ const inletState = (fluid: Fluid, dew: PhaseState, inlet: Inlet): PhaseState => 
   if ("enthalpy" in inlet) {
     if (inlet.enthalpy < dew.enthalpy)
       throw notAvailable("the discharge gas would be wet: the cycle leaves no superheat; raise the superheat");
-    return inlet.enthalpy === dew.enthalpy ? dew : alongIsobar(fluid, dew, inlet.enthalpy, "enthalpy");
+    return inlet.enthalpy === dew.enthalpy ? dew : stateOnIsobar(fluid, dew, inlet.enthalpy, "enthalpy");
   }
   const T = inlet.temperature;
   if (T < dew.temperature - ON_THE_LINE)
@@ -86,7 +86,7 @@ const walkAlong = (fluid: Fluid, from: PhaseState): ((h: number) => number) => {
   return (h) => {
     const step = h - last.enthalpy;
     const guess = before && 5 * before.temperature - 4 * last.temperature + step * (2 / before.cp + 4 / last.cp);
-    const next = alongIsobar(fluid, last, h, "enthalpy", guess);
+    const next = stateOnIsobar(fluid, last, h, "enthalpy", guess);
     [before, last] = [last, next];
     return next.temperature;
   };

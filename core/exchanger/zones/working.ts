@@ -11,7 +11,7 @@ import { capacityRateOfWater, leavingWater } from "../water/equations";
 import { effectiveDifference, flowForHeat, shareOfDuty, zoneDuty } from "./equations";
 import { checkDuty, type DutyChoice } from "./inputs";
 import type { Direction } from "../args";
-import { matched, ZONE_NAMES, type StreamMatch, type Zone, type ZonesInput } from "./zones";
+import { matchStreams, ZONE_NAMES, type StreamMatch, type Zone, type ZonesInput } from "./zones";
 
 /** The duty side as the input block gives it. */
 export interface DutyInputs extends DutyChoice {
@@ -139,7 +139,7 @@ const traceMatch = (input: ZonesInput, found: StreamMatch, trace: Trace): void =
 /** Matches both streams from the block's inputs and, on a recording trace, records how. */
 export const zonesOf = (inputs: DutyInputs, trace: Trace = silent): StreamMatch => {
   const input = zonesInputOf(inputs);
-  const found = matched(input);
+  const found = matchStreams(input);
   if (trace.on) {
     const { evaporating, dischargeTemperature, ...named } = inputs;
     if (evaporating !== undefined && dischargeTemperature === undefined)

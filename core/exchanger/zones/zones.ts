@@ -161,14 +161,14 @@ const zoneBetween = (streams: Streams, from: number, to: number, direction: Dire
  * Matches both streams. Refuses curves that cross or touch, naming the place and the condensing temperature at which
  * they would just touch.
  */
-export const matched = (input: ZonesInput): StreamMatch => {
+export const matchStreams = (input: ZonesInput): StreamMatch => {
   const streams = besideWater(input, input.condensing);
   const pinch = whole(streams);
   return pinch.difference > 0 ? zoned(input, streams, pinch) : refuse(input, pinch);
 };
 
 /** Matches both streams; undefined where the curves cross or touch. */
-export const matchedIfParted = (input: ZonesInput): StreamMatch | undefined => {
+export const tryMatchStreams = (input: ZonesInput): StreamMatch | undefined => {
   const streams = besideWater(input, input.condensing);
   const pinch = whole(streams);
   return pinch.difference > 0 ? zoned(input, streams, pinch) : undefined;

@@ -10,7 +10,7 @@ export type CellOut = GridCell | Fault;
 export type Out = GridCell | readonly (readonly CellOut[])[];
 
 /** What presentation needs to know of the call. */
-export interface Manner {
+export interface PresentContext {
   readonly system: System;
   /** The admitted argument `basis`, where there is one. */
   readonly basis: unknown;
@@ -22,7 +22,7 @@ export const unitText = (single: SingleResult, system: System): string =>
 const beyond = (label: string): FaultError =>
   notAvailable(`${label}: these inputs lead beyond any number; check their size and units`);
 
-export const presentNumber = (value: number, single: QuantityResult, label: string, manner: Manner): number => {
+export const presentNumber = (value: number, single: QuantityResult, label: string, manner: PresentContext): number => {
   const absolute = single.reading ? value - gaugeZero(manner.basis) : value;
   const shown = fromBase(absolute, KINDS[single.kind][manner.system]);
   if (!Number.isFinite(shown)) throw beyond(label);
@@ -34,7 +34,7 @@ const inFault = (fault: Fault, system: System): Fault => {
   return message === fault.message ? fault : hostError(fault.code, message);
 };
 
-const entry = (value: unknown, single: SingleResult, label: string, manner: Manner): CellOut => {
+const entry = (value: unknown, single: SingleResult, label: string, manner: PresentContext): CellOut => {
   if (isFault(value)) return inFault(value, manner.system);
   if (value === "" || (single.type === "quantity" && single.or !== undefined && single.or === value)) return value;
   if (single.type === "word") return String(value);
@@ -57,14 +57,14 @@ export const headOf = (key: string, single: SingleResult, system: System): strin
 const lines = (
   columns: Readonly<Record<string, SingleResult>>,
   rows: readonly Values[],
-  manner: Manner,
+  manner: PresentContext,
 ): CellOut[][] => {
   const slots = Object.entries(columns).map(([key, single]) => ({ key, single, label: labelOf(key) }));
   return rows.map((values) => slots.map(({ key, single, label }) => entry(values[key], single, label, manner)));
 };
 
 /** Converts what `compute` returned into what the cell shows. */
-export const present = (gives: ResultShape, result: unknown, manner: Manner): Out => {
+export const present = (gives: ResultShape, result: unknown, manner: PresentContext): Out => {
   switch (gives.type) {
     case "quantity":
       return presentNumber(result as number, gives, gives.description, manner);

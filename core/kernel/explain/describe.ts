@@ -59,7 +59,7 @@ export const limitsText = (shape: Shape, system: System): string => {
 };
 
 /** "PIPE.HEADLOSS(flow, size, length, [schedule], …)". */
-export const formOf = (definition: CellFunction): string => {
+export const signatureOf = (definition: CellFunction): string => {
   const names = placedArgs(definition).map(([name, arg]) =>
     arg.shape.type === "repeat" ? `${name}…` : arg.presence === "required" ? name : `[${name}]`,
   );

@@ -15,7 +15,7 @@ import { zeroOrBlank } from "./zeroOrBlank";
 /** An argument as a reader sees it. */
 export interface ExplainedArg {
   readonly label: string;
-  readonly about: string;
+  readonly description: string;
   readonly value: string | number | boolean;
   readonly unit: string;
   /** False if it is the default. */
@@ -46,7 +46,7 @@ const explainScalar = (
   system: System,
 ): ExplainedArg => {
   const kind = scalarKind(arg, before);
-  const base = { label, about: arg.description, given };
+  const base = { label, description: arg.description, given };
   if (value === undefined) return { ...base, value: "", unit: "" };
   if (typeof value === "number" && kind !== undefined) {
     const unit = KINDS[kind][system];
@@ -68,7 +68,7 @@ const explainArg = (compiled: Compiled, call: AdmittedCall, name: string, arg: A
   const value = values[name];
   const { shape } = arg;
   if (name === "units")
-    return [{ label: name, about: arg.description, value: system, unit: "", given: given.has(name) }];
+    return [{ label: name, description: arg.description, value: system, unit: "", given: given.has(name) }];
   if (shape.type === "block")
     return Object.entries(shape.entries).map(([key, inner]) => {
       const inside = value as Readonly<Record<string, unknown>>;
@@ -76,12 +76,20 @@ const explainArg = (compiled: Compiled, call: AdmittedCall, name: string, arg: A
     });
   if (shape.type === "rows") {
     const count = (value as readonly unknown[]).length;
-    return [{ label: labelOf(name), about: arg.description, value: counted(count, "row"), unit: "", given: true }];
+    return [
+      { label: labelOf(name), description: arg.description, value: counted(count, "row"), unit: "", given: true },
+    ];
   }
   if (shape.type === "repeat") {
     const count = (value as readonly unknown[]).length;
     return [
-      { label: labelOf(name), about: arg.description, value: counted(count, "argument"), unit: "", given: count > 0 },
+      {
+        label: labelOf(name),
+        description: arg.description,
+        value: counted(count, "argument"),
+        unit: "",
+        given: count > 0,
+      },
     ];
   }
   const label = compiled.readings.includes(name) ? `${labelOf(name)}, absolute` : labelOf(name);
@@ -156,7 +164,7 @@ const rawArgs = (compiled: Compiled, raw: readonly unknown[]): readonly Explaine
       : Array.isArray(cleared)
         ? describeInput(cleared)
         : (cleared as string | number);
-    return { label: labelOf(name), about: arg.description, value, unit: "", given: !isBlank(cleared) };
+    return { label: labelOf(name), description: arg.description, value, unit: "", given: !isBlank(cleared) };
   });
 
 interface Wanted {

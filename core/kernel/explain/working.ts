@@ -11,7 +11,7 @@ export const NUMBERS_HEAD = "with the numbers in (strict SI where no unit stands
 
 export interface WorkingLine {
   readonly number: string;
-  readonly says: string;
+  readonly text: string;
   readonly numbers: string;
   readonly value: GridCell;
   readonly unit: string;
@@ -71,7 +71,7 @@ const line = (step: Exclude<Step, { type: "group" }>, number: string, system: Sy
       const { name, form, kind, constants, source } = step.equation;
       return {
         ...base,
-        says: titled(name, step.of, form),
+        text: titled(name, step.of, form),
         form,
         numbers: withNumbers(form, { ...constants, ...step.x }),
         ...cell(step.value, kind, system),
@@ -85,7 +85,7 @@ const line = (step: Exclude<Step, { type: "group" }>, number: string, system: Sy
       const numbers = `${left} = ${withNumbers(form, x)}`;
       return {
         ...base,
-        says: titled(name, step.of, form),
+        text: titled(name, step.of, form),
         form,
         numbers,
         value: step.left - step.right,
@@ -95,7 +95,7 @@ const line = (step: Exclude<Step, { type: "group" }>, number: string, system: Sy
     case "lookup":
       return {
         ...base,
-        says: `${step.table}: ${step.row}`,
+        text: `${step.table}: ${step.row}`,
         numbers: step.interpolation ?? "",
         ...shownCell(step.result, system),
         source: cite(step.source),
@@ -103,7 +103,7 @@ const line = (step: Exclude<Step, { type: "group" }>, number: string, system: Sy
     case "property":
       return {
         ...base,
-        says: `${step.property} of ${step.substance}${step.uncertainty ? ` (${step.uncertainty})` : ""}`,
+        text: `${step.property} of ${step.substance}${step.uncertainty ? ` (${step.uncertainty})` : ""}`,
         numbers: Object.entries(step.inputs)
           .map(([name, given]) => `${name} ${shownText(given, system)}`)
           .join(", "),
@@ -113,7 +113,7 @@ const line = (step: Exclude<Step, { type: "group" }>, number: string, system: Sy
     case "solution":
       return {
         ...base,
-        says: `Solved for ${step.unknown}: ${step.solves}`,
+        text: `Solved for ${step.unknown}: ${step.solves}`,
         numbers: `between ${show(step.bracket[0], step.kind, system)} and ${show(step.bracket[1], step.kind, system)}, ${step.iterations} passes, residual ${showNumber(step.residual)}`,
         ...cell(step.answer, step.kind, system),
       };
@@ -122,10 +122,10 @@ const line = (step: Exclude<Step, { type: "group" }>, number: string, system: Sy
       const count = values.length;
       const numbers = count === 1 ? "one value" : `${count} ${step.of}: ${seriesText(values, step.kind, system)}`;
       const total = TOTALS[step.total](values);
-      return { ...base, says: `${step.title}, ${step.total}`, numbers, ...cell(total, step.kind, system) };
+      return { ...base, text: `${step.title}, ${step.total}`, numbers, ...cell(total, step.kind, system) };
     }
     case "remark":
-      return { ...base, says: step.text };
+      return { ...base, text: step.text };
   }
 };
 
@@ -135,8 +135,8 @@ export const workingLines = (steps: readonly Step[], system: System, before = ""
     const number = `${before}${place + 1}`;
     if (step.type !== "group") {
       const shown = line(step, number, system);
-      return [{ ...shown, says: renderMarks(shown.says, system), numbers: renderMarks(shown.numbers, system) }];
+      return [{ ...shown, text: renderMarks(shown.text, system), numbers: renderMarks(shown.numbers, system) }];
     }
-    const head = { number, says: renderMarks(step.title, system), numbers: "", value: "", unit: "", source: "" };
+    const head = { number, text: renderMarks(step.title, system), numbers: "", value: "", unit: "", source: "" };
     return [head, ...workingLines(step.steps, system, `${number}.`)];
   });

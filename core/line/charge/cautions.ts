@@ -12,7 +12,7 @@ export const checkValves = caution({
     `Fit a check valve at each condenser's outlet and bleed the idle condenser to the suction line: without them refrigerant gathers in the colder, idle one, up to ${show(worstShortage, "mass")} more than it holds as vapour, and the running circuit starves.`,
 });
 
-export const idleTakesAll = caution({
+export const idleHoldsWholeCharge = caution({
   code: "LINE-CHARGE-ALL-IDLE",
   severity: "Warning",
   source: "commonPractice",

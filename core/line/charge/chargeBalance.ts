@@ -8,7 +8,7 @@ import { loadRefrigerant, type Fluid } from "../../refrigerant/refrigerant";
 import { saturatedState, refrigerantSaturationPressure } from "../../refrigerant/saturation/saturation";
 import { stateAt } from "../../refrigerant/state/state";
 import { equationSource } from "../../refrigerant/sources";
-import { condenserHoldUp, heldMass, meanVoid, needDifference, receiverVolume } from "./equations";
+import { condenserHoldUp, massInVolume, meanVoid, needDifference, receiverVolume } from "./equations";
 import type { CHARGE_INPUTS } from "./inputs";
 import { lineChargeEquation } from "../equations";
 import { lineState } from "../lineState";
@@ -49,13 +49,13 @@ const idle = (fluid: Fluid, cycle: Cycle, temperature: number, V: number, trace:
     stateAt(fluid, pressure, temperature).density,
     trace,
   );
-  return trace.step(heldMass, { rho, V });
+  return trace.step(massInVolume, { rho, V });
 };
 
 /** The same condenser full of liquid at its temperature, kg. */
 const flooded = (fluid: Fluid, temperature: number, V: number, trace: Trace): number => {
   const { density } = saturatedState(fluid, temperature, "bubble");
-  return trace.step(heldMass, { rho: traceDensity(fluid, "saturated liquid", temperature, density, trace), V });
+  return trace.step(massInVolume, { rho: traceDensity(fluid, "saturated liquid", temperature, density, trace), V });
 };
 
 const inLine = (size: string | undefined, length: number, rho: number, trace: Trace): number =>

@@ -38,7 +38,7 @@ export const condenserHoldUp = equation({
   code: (x) => x.V * (x.g * x.rhoG + x.l * x.rhoS + (1 - x.g - x.l) * (x.A * x.rhoV + (1 - x.A) * x.rhoL)),
 });
 
-export const heldMass = equation({
+export const massInVolume = equation({
   name: "Refrigerant in a volume of one phase",
   form: "m = rho * V",
   kind: "mass",

@@ -3,7 +3,7 @@ import { valueError } from "../../kernel/values/fault";
 import { listResult, quantityResult } from "../../kernel/define/result";
 import { certifiedWork } from "../../refrigerant/cautions";
 import { EQUATION_SOURCES } from "../../refrigerant/sources";
-import { bothModes, checkValves, holdUpEstimated, idleTakesAll, trappedLiquid } from "../charge/cautions";
+import { bothModes, checkValves, holdUpEstimated, idleHoldsWholeCharge, trappedLiquid } from "../charge/cautions";
 import { CHARGE_INPUTS } from "../charge/inputs";
 import { solveChargeBalance as balance, type ChargeInputs } from "../charge/chargeBalance";
 
@@ -74,7 +74,7 @@ export const lineChargeBalance = cellFunction({
     { rule: checkValves, raisedBy: { inputs: fernhill } },
     { rule: bothModes, raisedBy: { inputs: fernhill } },
     { rule: holdUpEstimated, raisedBy: { inputs: fernhill } },
-    { rule: idleTakesAll, raisedBy: { inputs: { ...fernhill, nameplateCharge: 4 } } },
+    { rule: idleHoldsWholeCharge, raisedBy: { inputs: { ...fernhill, nameplateCharge: 4 } } },
     { rule: certifiedWork, raisedBy: { inputs: fernhill } },
   ],
   sources: EQUATION_SOURCES,

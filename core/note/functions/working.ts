@@ -33,17 +33,17 @@ export const noteWorking = cellFunction({
     const definition = functionNamed(catalogue, name);
     const explanation = explain(compile(definition), raw, catalogue);
     if (isFault(explanation.out)) throw explanation.out;
-    const inputs = explanation.args.map(({ label, about, value, unit, given }) => [
+    const inputs = explanation.args.map(({ label, description, value, unit, given }) => [
       "input",
       label,
-      given ? about : `${about} (default)`,
+      given ? description : `${description} (default)`,
       value,
       unit,
       "",
     ]);
     const steps = workingLines(explanation.steps, explanation.system).map((line) => [
       line.number,
-      line.says,
+      line.text,
       line.numbers,
       line.value,
       line.unit,

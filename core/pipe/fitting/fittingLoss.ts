@@ -42,7 +42,7 @@ const constantsOf = (fitting: Fitting): FittingConstants => {
 };
 
 /** A nominal size as a length, m: "1-1/2 in" is 38.1 mm. */
-export const nominalOf = (size: string): number => us("diameter", inchesOfSize(size));
+export const nominalDiameter = (size: string): number => us("diameter", inchesOfSize(size));
 
 /** Equivalent length of a PVC fitting from the table, m; undefined where the table has none. */
 export const equivalentLength = (fitting: Fitting, size: string): number | undefined => {
@@ -51,7 +51,7 @@ export const equivalentLength = (fitting: Fitting, size: string): number | undef
 };
 
 /** Water flow in a pipe, on which a fitting's coefficient depends. */
-export interface Flowing {
+export interface PipeFlow {
   readonly re: number;
   /** m */
   readonly D: number;
@@ -70,13 +70,13 @@ const reducerCoefficient = (item: FittingCase, D: number, trace: Trace): number 
 const coefficientBy = (
   method: FittingMethod,
   item: FittingCase,
-  { re, D, f }: Flowing,
+  { re, D, f }: PipeFlow,
   trace: Trace,
 ): number | undefined => {
   const row = constantsOf(item.fitting);
   if (method === "three-constant" && row.three) {
     const [K1, Ki, Kd] = row.three;
-    return trace.step(threeConstant, { K1, Re: re, Ki, Kd, N: nominalOf(item.size) });
+    return trace.step(threeConstant, { K1, Re: re, Ki, Kd, N: nominalDiameter(item.size) });
   }
   if (method === "two-constant" && row.two) {
     const [K1, Kinf] = row.two;
@@ -102,7 +102,7 @@ const sharedCoefficient = (item: FittingCase, D: number, trace: Trace): number |
 };
 
 /** The spread of coefficients over all methods that have constants for the fitting; undefined where only one has. */
-export const fittingMethodSpread = (item: FittingCase, flowing: Flowing, chosen: number): string | undefined => {
+export const fittingMethodSpread = (item: FittingCase, flowing: PipeFlow, chosen: number): string | undefined => {
   const others = FITTING_METHODS.filter((each) => each !== item.method).flatMap((each) => {
     const K = coefficientBy(each, item, flowing, silent);
     return K === undefined ? [] : [K];
@@ -113,7 +113,7 @@ export const fittingMethodSpread = (item: FittingCase, flowing: Flowing, chosen:
 };
 
 /** Coefficients by the other methods, for the working. */
-const traceOtherMethods = (item: FittingCase, flowing: Flowing, chosen: number, trace: Trace): void =>
+const traceOtherMethods = (item: FittingCase, flowing: PipeFlow, chosen: number, trace: Trace): void =>
   trace.within("The other methods", () => {
     for (const each of FITTING_METHODS) if (each !== item.method) coefficientBy(each, item, flowing, trace);
     const spread = fittingMethodSpread(item, flowing, chosen);
@@ -128,7 +128,7 @@ export const isShared = (fitting: Fitting): boolean => {
 };
 
 /** Loss coefficient of one fitting in flowing water. */
-export const coefficientOf = (item: FittingCase, flowing: Flowing, trace: Trace = silent): number => {
+export const coefficientOf = (item: FittingCase, flowing: PipeFlow, trace: Trace = silent): number => {
   const K = sharedCoefficient(item, flowing.D, trace) ?? coefficientBy(item.method, item, flowing, trace);
   if (K === undefined)
     throw notAvailable(
@@ -144,7 +144,7 @@ export const fittingLoss = (item: FittingCase, trace: Trace = silent): FittingLo
   const rho = trace.step(densityOfWater, { T: item.water });
   const re = trace.step(reynolds, { rho, v, D, mu: trace.step(viscosityOfWater, { T: item.water }) });
   const shared = isShared(item.fitting);
-  const flowing: Flowing = { re, D, f: shared ? 0 : frictionFactor(re, PVC_ROUGHNESS, D) };
+  const flowing: PipeFlow = { re, D, f: shared ? 0 : frictionFactor(re, PVC_ROUGHNESS, D) };
   const K = coefficientOf(item, flowing, trace);
   if (!shared && trace.on) traceOtherMethods(item, flowing, K, trace);
   return { head: trace.step(fittingHead, { n: item.count, K, v }), velocity: v, coefficient: K };

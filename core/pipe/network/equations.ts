@@ -82,7 +82,7 @@ export const curveCoefficient = equation({
 const part = (about: string) => symbol("head", about, 0.01, 30);
 
 /** The final check of a loop's working. */
-export const sidesClose = relation({
+export const sidesAddUp = relation({
   name: "Suction and return make the total",
   form: "H = hs + hr",
   symbols: { H: part("head of all rows"), hs: part("head of the suction rows"), hr: part("head of the return rows") },
@@ -117,7 +117,7 @@ export const flowOfOnePump = equation({
   code: (x) => x.Q / (x.s * x.n),
 });
 
-export const curveBetween = equation({
+export const pumpCurveSpan = equation({
   name: "Pump curve between two of its points",
   form: "Hp = (1 - t)^2 * ((1 + 2 * t) * H0 + t * w * m0) + t^2 * ((3 - 2 * t) * H1 - (1 - t) * w * m1)",
   kind: "head",

@@ -9,7 +9,7 @@ import { FITTING_WORDS } from "../args";
 import { FITTINGS, type Fitting } from "../data/fittings";
 import { darcyWeisbach } from "../equations";
 import { fittingHead } from "../fitting/equations";
-import { curveCoefficient, flowCoefficientLoss, knownLoss, lossCoefficientOf, sidesClose } from "./equations";
+import { curveCoefficient, flowCoefficientLoss, knownLoss, lossCoefficientOf, sidesAddUp } from "./equations";
 import { isShared } from "../fitting/fittingLoss";
 import { loopWater, type LoopFlow, type LoopWater } from "./loopWater";
 
@@ -163,7 +163,7 @@ export const loopLines = (items: readonly LoopItem[], at: LoopFlow, trace: Trace
     const suction = summed("subtotal suction", "suction", of("suction"), at.flow, trace);
     const back = summed("subtotal return", "return", of("return"), at.flow, trace);
     const total = summed("total", NO_VALUE, lines, at.flow, trace);
-    trace.relation(sidesClose, { H: total.head, hs: suction.head, hr: back.head });
+    trace.relation(sidesAddUp, { H: total.head, hs: suction.head, hr: back.head });
     return [...lines, suction, back, total];
   });
 };

@@ -4,7 +4,7 @@ import { densityOfWater, viscosityOfWater } from "../../water/equations";
 import type { Fitting } from "../data/fittings";
 import { meanVelocity, reynolds } from "../equations";
 import { boreOf, type Schedule } from "../straight/bore";
-import { coefficientOf, isShared, fittingMethodSpread, type FittingCase, type Flowing } from "../fitting/fittingLoss";
+import { coefficientOf, isShared, fittingMethodSpread, type FittingCase, type PipeFlow } from "../fitting/fittingLoss";
 import { PVC_ROUGHNESS, frictionFactor } from "../straight/friction";
 
 export interface LoopFlow {
@@ -16,7 +16,7 @@ export interface LoopFlow {
 }
 
 /** Water in one size of pipe. */
-export interface SizeFlow extends Flowing {
+export interface SizeFlow extends PipeFlow {
   /** m/s */
   readonly v: number;
 }
@@ -67,7 +67,7 @@ export const loopWater = (at: LoopFlow, runs: ReadonlySet<string>, trace: Trace 
 };
 
 /** "elbow 90, 2 in (published methods: 0.47 to 0.92)" */
-const nameOf = (item: FittingCase, flowing: Flowing): string => {
+const nameOf = (item: FittingCase, flowing: PipeFlow): string => {
   const spread = isShared(item.fitting) ? undefined : fittingMethodSpread(item, flowing, coefficientOf(item, flowing));
   const name = `${item.fitting}, ${item.size}`;
   return spread === undefined ? name : `${name} (published methods: ${spread})`;

@@ -4,7 +4,7 @@ import { silent, type Trace } from "../../kernel/define/steps";
 import { cubicAt, monotoneCubic, spanAt, type MonotoneCubic } from "../../numeric/monotoneCubic";
 import { bracketedRoot, type Root } from "../../numeric/root";
 import { quantityMark } from "../../kernel/values/quantityMark";
-import { curveBetween, curveCoefficient, flowOfOnePump, pumpMeetsSystem, systemHead } from "./equations";
+import { pumpCurveSpan, curveCoefficient, flowOfOnePump, pumpMeetsSystem, systemHead } from "./equations";
 
 export const PUMP_SETS = ["one", "two in series", "two in parallel"] as const;
 export type PumpSet = (typeof PUMP_SETS)[number];
@@ -108,7 +108,7 @@ const tracePoint = (x: PumpAndSystem, set: PumpsAtSpeed, root: Root, trace: Trac
   const q = trace.step(flowOfOnePump, { Q: root.x, s: x.speed, n: set.parallel });
   const span = spanAt(set.curve, q);
   const { x0, width: w, y0: H0, y1: H1, m0, m1 } = span;
-  const Hp = trace.step(curveBetween, { t: (q - x0) / w, w, H0, H1, m0, m1 });
+  const Hp = trace.step(pumpCurveSpan, { t: (q - x0) / w, w, H0, H1, m0, m1 });
   trace.relation(pumpMeetsSystem, { c: set.series, s: x.speed, Hp, Q: root.x, ...symbols(x) });
 };
 

@@ -1,6 +1,6 @@
 /** Friction of water in straight smooth pipe. */
 import { silent, type Trace } from "../../kernel/define/steps";
-import { LAMINAR_BELOW, colebrook, laminarFriction } from "../equations";
+import { LAMINAR_REYNOLDS_LIMIT, colebrook, laminarFriction } from "../equations";
 
 /** Roughness of PVC, m (drawn tubing in texts of hydraulics). */
 export const PVC_ROUGHNESS = 1.5e-6;
@@ -17,7 +17,7 @@ const NEWTON_PASSES = 4;
  * @param bore m
  */
 export const frictionFactor = (re: number, roughness: number, bore: number, trace: Trace = silent): number => {
-  if (re < LAMINAR_BELOW) return trace.step(laminarFriction, { Re: re });
+  if (re < LAMINAR_REYNOLDS_LIMIT) return trace.step(laminarFriction, { Re: re });
   const rough = roughness / (3.7 * bore);
   let x = -2 * Math.log10(rough + 5.74 / re ** 0.9);
   for (let pass = 0; pass < NEWTON_PASSES; pass++) {

@@ -23,7 +23,7 @@ import {
 } from "../year/cautions";
 import { assumedDesignLoad, hotCondensing, hotLeavingWater, limitPassed, unlikelySun } from "../year/inputCautions";
 import { unusualInput } from "../../cost/prices";
-import { legionella, lukewarmStore, scald } from "../../sink/cautions";
+import { legionella, coolStorage, scald } from "../../sink/cautions";
 import { YEAR_TABLE_COLUMNS } from "../year/columns";
 import { CLIMATE, YEAR_INPUTS } from "../year/inputs";
 
@@ -124,7 +124,7 @@ export const poolYear = cellFunction({
     { rule: tankWall, raisedBy: at(TANK) },
     { rule: legionella, raisedBy: at(TANK) },
     { rule: scald, raisedBy: at(TANK) },
-    { rule: lukewarmStore, raisedBy: at({ ...TANK, hotWater: 55 }) },
+    { rule: coolStorage, raisedBy: at({ ...TANK, hotWater: 55 }) },
     { rule: tankUnpriced, raisedBy: at(TANK) },
   ],
   example: at({

@@ -3,7 +3,7 @@ import { emptyLosses, type Losses } from "./lossesAt";
 import type { Machine } from "./machine";
 import type { PoolYear } from "./results";
 import type { PoolRun, Recovery, Tank } from "./run";
-import { stateFrom, type State, type StepState } from "./state";
+import { startState, type State, type StepState } from "./state";
 import { emptyTally, type Tally } from "./sums";
 
 export interface Simulation {
@@ -30,7 +30,7 @@ export function simulationOf(run: PoolRun, start: State, year: PoolYear): Simula
     machine,
     recovery: machine?.poolCurve && run.recovery,
     tank: machine?.tankCurve && run.tank,
-    state: stateFrom(start),
+    state: startState(start),
     losses: emptyLosses(),
     tally: emptyTally(),
     year,

@@ -63,7 +63,7 @@ export interface StepState {
   tankMeanGain: number;
 }
 
-export const stateFrom = ({ temperature, ice, onPool, since, tank }: State): StepState => ({
+export const startState = ({ temperature, ice, onPool, since, tank }: State): StepState => ({
   temperature,
   ice,
   onPool,

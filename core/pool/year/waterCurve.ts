@@ -4,7 +4,7 @@
  */
 import { RATED_WET_BULB } from "../../aircon/outdoorRating";
 import { effectiveConductance } from "../../exchanger/balance/equations";
-import { machineOf, runningAt, type CoolingMachine as Compressor } from "../../exchanger/balance/machine";
+import { machineOf, machineState, type CoolingMachine as Compressor } from "../../exchanger/balance/machine";
 import { waterRate } from "../../exchanger/zones/zones";
 import { valueError, notAvailable } from "../../kernel/values/fault";
 import { cubicAt, monotoneCubic, type MonotoneCubic } from "../../numeric/monotoneCubic";
@@ -128,7 +128,7 @@ export function onWaterCurve(
   const conductance = effectiveConductance.code({ C, UA: exchanger.ua });
   let guess = rating.evaporating;
   const balanceAt = (condensing: number) => {
-    const running = runningAt(compressor, condensing, rating.wetBulb, guess);
+    const running = machineState(compressor, condensing, rating.wetBulb, guess);
     guess = running.evaporating;
     return { ...running, water: running.meanCondensing - running.rejected / conductance };
   };

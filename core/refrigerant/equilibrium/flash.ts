@@ -1,6 +1,12 @@
 import { clamp } from "../../numeric/series";
 import { linearSolve } from "../../numeric/linearSolve";
-import { GAS_CONSTANT, atComposition, logFugacities, mixtureAlong, mixtureHere } from "../helmholtz/mixture";
+import {
+  GAS_CONSTANT,
+  setComposition,
+  logFugacities,
+  mixtureOnIsotherm,
+  mixtureAtComposition,
+} from "../helmholtz/mixture";
 import type { Mixture } from "../helmholtz/mixture";
 
 /** Two phases of a blend in equilibrium at a given temperature and pressure: mole fractions, molar densities mol/m3. */
@@ -62,9 +68,9 @@ function phaseDensity(m: Mixture, x: Float64Array, T: number, pressure: number, 
   const RT = GAS_CONSTANT * T;
   let density = start;
   let last = 0;
-  atComposition(m, x);
+  setComposition(m, x);
   for (let pass = 0; pass < 20; pass++) {
-    mixtureAlong(m, x, T, density);
+    mixtureOnIsotherm(m, x, T, density);
     const miss = pressure - density * RT * (1 + m.out[1]!);
     const slope = RT * (1 + 2 * m.out[1]! + m.out[2]!);
     const step = slope > 0 ? miss / (slope * density) : 0.02 * Math.sign(miss);
@@ -74,7 +80,7 @@ function phaseDensity(m: Mixture, x: Float64Array, T: number, pressure: number, 
     if (error < 1e-8 || (error < 1e-4 && error ** 3 < 1e-14 * last * last)) break;
     last = step;
   }
-  mixtureHere(m, x, T, density);
+  mixtureAtComposition(m, x, T, density);
   return density;
 }
 

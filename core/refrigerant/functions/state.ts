@@ -4,7 +4,7 @@ import { BASIS } from "../../kernel/define/pressureBasis";
 import { us } from "../../kernel/values/quantity";
 import { listResult } from "../../kernel/define/result";
 import { READING, REFRIGERANT } from "../args";
-import { beyondRange, blendByMixing, supercriticalState, twoPhases } from "../cautions";
+import { hotterThanFit, blendByMixing, supercriticalState, twoPhaseProperties } from "../cautions";
 import { propertyTable } from "../propertyTable";
 import { isPure, loadRefrigerant as named } from "../refrigerant";
 import { stateAt } from "../state/state";
@@ -40,7 +40,7 @@ export const refrigState = cellFunction({
   memoised: true,
   cautions: [
     {
-      rule: twoPhases,
+      rule: twoPhaseProperties,
       raisedBy: { refrigerant: "R-407C", pressure: 1650, temperature: 40, basis: "absolute", units: "SI" },
     },
     {
@@ -48,7 +48,7 @@ export const refrigState = cellFunction({
       raisedBy: { refrigerant: "R-744", pressure: 9000, temperature: 40, basis: "absolute", units: "SI" },
     },
     { rule: blendByMixing, raisedBy: { refrigerant: "R-454B", pressure: 100, temperature: 80 } },
-    { rule: beyondRange, raisedBy: { refrigerant: "R-32", pressure: 300, temperature: 350 } },
+    { rule: hotterThanFit, raisedBy: { refrigerant: "R-32", pressure: 300, temperature: 350 } },
   ],
   sources: [...EQUATION_SOURCES, ...TRANSPORT_SOURCES],
   checks: [

@@ -74,7 +74,7 @@ export interface ReducingValue {
 }
 
 /** Evaluates the reducing functions of the multi-fluid model (GERG form). */
-export function reduce(parts: BlendParts, x: ArrayLike<number>, volume: boolean, into: ReducingValue): void {
+export function evaluateReducing(parts: BlendParts, x: ArrayLike<number>, volume: boolean, into: ReducingValue): void {
   const { components, pairs } = parts;
   let value = 0;
   for (let k = 0; k < components.length; k++) {

@@ -1,10 +1,10 @@
 import type { FluidData } from "../data/fluidData";
 import type { BlendParts, ReducingValue } from "./blendParts";
-import { reduce } from "./blendParts";
+import { evaluateReducing } from "./blendParts";
 import type { Ideal } from "./ideal";
 import { compileIdeal, idealAt } from "./ideal";
 import type { Residual } from "./residualArrays";
-import { alongIsotherm, compileResidual, residualAt, setIsotherm } from "./residual";
+import { residualOnIsotherm, compileResidual, residualAt, setIsotherm } from "./residual";
 import type { EvaluatedPoint, PhaseState, Substance } from "./substance";
 import { stateFrom } from "./substance";
 
@@ -38,8 +38,8 @@ export function compileBlend(parts: BlendParts, zero: Zero): Substance {
   const n = parts.components.length;
   const T: ReducingValue = { value: 0, slopes: new Float64Array(n) };
   const v: ReducingValue = { value: 0, slopes: new Float64Array(n) };
-  reduce(parts, x, false, T);
-  reduce(parts, x, true, v);
+  evaluateReducing(parts, x, false, T);
+  evaluateReducing(parts, x, true, v);
   const powers = parts.components.flatMap((c, i) => c.powers.map(([k, ...rest]) => [k * x[i]!, ...rest] as const));
   const departures = parts.pairs.flatMap(({ i, j, data }) =>
     data.departure.map(([k, ...rest]) => [k * x[i]! * x[j]! * data.factor, ...rest] as const),
@@ -101,16 +101,16 @@ export function compileMixture(parts: BlendParts, zero: Zero): Mixture {
 }
 
 /** Fills the reducing values of a composition (mole), which `mixtureAlong` then uses. */
-export function atComposition(m: Mixture, x: ArrayLike<number>): void {
-  reduce(m.parts, x, false, m.T);
-  reduce(m.parts, x, true, m.v);
+export function setComposition(m: Mixture, x: ArrayLike<number>): void {
+  evaluateReducing(m.parts, x, false, m.T);
+  evaluateReducing(m.parts, x, true, m.v);
 }
 
 /**
  * Alpha and its first two density derivatives of the mixture, into out[0..2], at a temperature (K) and a molar density
  * (mol/m3): for a density search at the composition that was given to `atComposition`.
  */
-export function mixtureAlong(m: Mixture, x: ArrayLike<number>, temperature: number, density: number): void {
+export function mixtureOnIsotherm(m: Mixture, x: ArrayLike<number>, temperature: number, density: number): void {
   const { parts, residuals, departures, out } = m;
   const tau = m.T.value / temperature;
   const delta = density * m.v.value;
@@ -118,26 +118,26 @@ export function mixtureAlong(m: Mixture, x: ArrayLike<number>, temperature: numb
   for (let i = 0; i < residuals.length; i++) {
     const r = residuals[i]!;
     setIsotherm(r, tau);
-    alongIsotherm(r, delta);
+    residualOnIsotherm(r, delta);
     for (let k = 0; k < 3; k++) out[k]! += x[i]! * r.out[k]!;
   }
   for (let k = 0; k < departures.length; k++) {
     const { i, j, data } = parts.pairs[k]!;
     const r = departures[k]!;
     setIsotherm(r, tau);
-    alongIsotherm(r, delta);
+    residualOnIsotherm(r, delta);
     for (let q = 0; q < 3; q++) out[q]! += x[i]! * x[j]! * data.factor * r.out[q]!;
   }
 }
 
 /** Fills the mixture's residual derivatives at composition x (mole), temperature (K) and molar density (mol/m3). */
 export function mixtureAt(m: Mixture, x: ArrayLike<number>, temperature: number, density: number): void {
-  atComposition(m, x);
-  mixtureHere(m, x, temperature, density);
+  setComposition(m, x);
+  mixtureAtComposition(m, x, temperature, density);
 }
 
 /** As `mixtureAt`, at the composition that was given to `atComposition`. */
-export function mixtureHere(m: Mixture, x: ArrayLike<number>, temperature: number, density: number): void {
+export function mixtureAtComposition(m: Mixture, x: ArrayLike<number>, temperature: number, density: number): void {
   const { parts, residuals, departures, out, byFraction } = m;
   const tau = m.T.value / temperature;
   const delta = density * m.v.value;

@@ -77,7 +77,7 @@ export function setIsotherm(r: Residual, tau: number): void {
 }
 
 /** alpha and its first two delta derivatives (times delta, delta^2) on the present isotherm, into out[0..2]. */
-export function alongIsotherm(r: Residual, delta: number): void {
+export function residualOnIsotherm(r: Residual, delta: number): void {
   analyticAlong(r, delta);
   if (r.gaussians.length > 0) addGaussians(r, delta, false);
   if (r.nonAnalytic.length > 0) addNonAnalytic(r, delta, false);

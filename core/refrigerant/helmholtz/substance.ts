@@ -1,7 +1,7 @@
 import type { Ideal } from "./ideal";
 import { idealAt } from "./ideal";
 import type { Residual } from "./residualArrays";
-import { alongIsotherm, residualAt, setIsotherm } from "./residual";
+import { residualOnIsotherm, residualAt, setIsotherm } from "./residual";
 
 /** A pure fluid, or a blend at one composition, ready to evaluate. Molar mass kg/mol, gas constant J/(mol K), reducing K and mol/m3. */
 export interface Substance {
@@ -45,7 +45,7 @@ export interface PressureSlot {
 /** Pressure and its density slope, at a temperature (K) and a molar density (mol/m3). */
 export function pressureAt(s: Substance, temperature: number, density: number, into: PressureSlot): void {
   setIsotherm(s.residual, s.reducing.temperature / temperature);
-  alongIsotherm(s.residual, density / s.reducing.density);
+  residualOnIsotherm(s.residual, density / s.reducing.density);
   const { out } = s.residual;
   const RT = s.gasConstant * temperature;
   into.pressure = density * RT * (1 + out[1]!);
@@ -104,6 +104,6 @@ export function stateFrom(
 /** Gibbs energy over RT of one phase of a pure fluid, less what depends on temperature only. */
 export function gibbs(s: Substance, temperature: number, density: number): number {
   setIsotherm(s.residual, s.reducing.temperature / temperature);
-  alongIsotherm(s.residual, density / s.reducing.density);
+  residualOnIsotherm(s.residual, density / s.reducing.density);
   return s.residual.out[0]! + s.residual.out[1]! + Math.log(density);
 }

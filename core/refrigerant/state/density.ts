@@ -11,7 +11,7 @@ const DENSEST = 4;
  * Molar density (mol/m3) at a temperature (K) and a pressure (Pa), by Newton on ln(density) between two bounds that
  * close in: a step that leaves them, or a falling pressure, is replaced by halving.
  */
-export function densityBetween(
+export function densityInBracket(
   s: Substance,
   temperature: number,
   pressure: number,
@@ -57,10 +57,10 @@ export function densityOf(
   const below = temperature <= fluid.warmestSaturated;
   if (phase === "vapour") {
     const high = below ? curveDensity(fluid.dew, "vapour", temperature) * 1.001 : DENSEST * s.reducing.density;
-    return densityBetween(s, temperature, pressure, Math.min(start, high), 0.3 * ideal, high);
+    return densityInBracket(s, temperature, pressure, Math.min(start, high), 0.3 * ideal, high);
   }
   const low = below ? curveDensity(fluid.bubble, "liquid", temperature) * 0.999 : 0.3 * ideal;
-  return densityBetween(s, temperature, pressure, Math.max(start, low), low, DENSEST * s.reducing.density);
+  return densityInBracket(s, temperature, pressure, Math.max(start, low), low, DENSEST * s.reducing.density);
 }
 
 /** Density of the vapour below the dew pressure, mol/m3; started from the compressibility of the saturated vapour. */
@@ -73,11 +73,11 @@ export function vapourDensity(fluid: Fluid, temperature: number, pressure: numbe
   const below = 1 - dewPressure / (saturated * s.gasConstant * T);
   if (T === temperature) {
     const start = ideal / (1 - (below * pressure) / dewPressure);
-    return densityBetween(s, temperature, pressure, Math.min(start, saturated), ideal * 0.3, saturated * 1.001);
+    return densityInBracket(s, temperature, pressure, Math.min(start, saturated), ideal * 0.3, saturated * 1.001);
   }
   // Above the line the second virial coefficient, hence 1 - Z, falls about with the cube of temperature.
   const share = Math.min(0.6, (below * pressure * T ** 3) / (dewPressure * temperature ** 3));
-  return densityBetween(s, temperature, pressure, ideal / (1 - share), ideal * 0.3, DENSEST * s.reducing.density);
+  return densityInBracket(s, temperature, pressure, ideal / (1 - share), ideal * 0.3, DENSEST * s.reducing.density);
 }
 
 /** Density of the liquid above the bubble pressure, or of any state above the critical pressure, mol/m3. */
@@ -86,8 +86,15 @@ export function denseDensity(fluid: Fluid, temperature: number, pressure: number
   const densest = DENSEST * s.reducing.density;
   if (temperature <= fluid.warmestSaturated) {
     const saturated = curveDensity(fluid.bubble, "liquid", temperature);
-    return densityBetween(s, temperature, pressure, saturated, saturated * 0.999, densest);
+    return densityInBracket(s, temperature, pressure, saturated, saturated * 0.999, densest);
   }
   const ideal = pressure / (s.gasConstant * temperature);
-  return densityBetween(s, temperature, pressure, Math.min(2.5 * ideal, 2 * s.reducing.density), ideal * 0.3, densest);
+  return densityInBracket(
+    s,
+    temperature,
+    pressure,
+    Math.min(2.5 * ideal, 2 * s.reducing.density),
+    ideal * 0.3,
+    densest,
+  );
 }

@@ -6,7 +6,7 @@ import { saturatedState } from "../saturation/saturation";
 
 /** Values of the equation of state at the point that a convention counts from. J/kg, J/(kg K). */
 export interface EnthalpyZero {
-  readonly says: string;
+  readonly description: string;
   readonly enthalpy: number;
   readonly entropy: number;
 }
@@ -15,7 +15,7 @@ const COLD = us("temperature", -40);
 
 /** The equations of state are compiled with the IIR zero, so there is nothing to subtract. */
 const IIR: EnthalpyZero = {
-  says: "IIR: 200 kJ/kg and 1 kJ/(kg·K) for saturated liquid at 0 °C",
+  description: "IIR: 200 kJ/kg and 1 kJ/(kg·K) for saturated liquid at 0 °C",
   enthalpy: 0,
   entropy: 0,
 };
@@ -24,5 +24,5 @@ const IIR: EnthalpyZero = {
 export const enthalpyZero = (fluid: Fluid, system: System): EnthalpyZero => {
   if (system === "SI") return IIR;
   const { enthalpy, entropy } = saturatedState(fluid, COLD, "bubble");
-  return { says: "US: 0 BTU/lb and 0 BTU/(lb·°F) for saturated liquid at -40 °F", enthalpy, entropy };
+  return { description: "US: 0 BTU/lb and 0 BTU/(lb·°F) for saturated liquid at -40 °F", enthalpy, entropy };
 };

@@ -6,7 +6,7 @@ import type { Fluid } from "../refrigerant";
 import { curvePressure } from "../saturation/saturationCurve";
 import { markPressure, markTemperature } from "../marks";
 import type { TwoPhaseState } from "./twoPhase";
-import { glideState } from "./twoPhase";
+import { twoPhaseState } from "./twoPhase";
 
 /** A state at any pressure and temperature. */
 export type RefrigerantState = PhaseState | TwoPhaseState;
@@ -74,7 +74,7 @@ export function stateAt(fluid: Fluid, pressure: number, temperature: number): Re
   checkRange(fluid, pressure, temperature);
   const region = regionAt(fluid, pressure, temperature);
   if (region === "line" || region === "critical") refuse(fluid, region, pressure, temperature);
-  if (region === "glide") return glideState(fluid, fluid.mixture!, temperature, pressure);
+  if (region === "glide") return twoPhaseState(fluid, fluid.mixture!, temperature, pressure);
   return singlePhase(fluid, pressure, temperature, region);
 }
 

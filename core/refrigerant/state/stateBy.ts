@@ -10,7 +10,7 @@ import { saturatedStateAtPressure } from "../saturation/saturation";
 import type { RefrigerantState } from "./state";
 import { checkRange, stateAt } from "./state";
 import { markPressure, markTemperature } from "../marks";
-import { glideState, mixPhases } from "./twoPhase";
+import { twoPhaseState, mixPhases } from "./twoPhase";
 
 /** The quantity known besides the pressure. */
 export type Coordinate = "entropy" | "enthalpy";
@@ -35,10 +35,10 @@ function stateBy(fluid: Fluid, pressure: number, target: number, coordinate: Coo
   // Above the saturation lines, or below their coldest pressure (where only vapour is in range), one bracket is enough.
   if (!(log <= fluid.dew.highest && log >= fluid.dew.lowest)) return bracketed(fluid, pressure, target, coordinate);
   const dew = saturatedStateAtPressure(fluid, pressure, "dew");
-  if (target >= dew[coordinate]) return alongIsobar(fluid, dew, target, coordinate);
+  if (target >= dew[coordinate]) return stateOnIsobar(fluid, dew, target, coordinate);
   if (!(log >= fluid.bubble.lowest)) return refuse(fluid, target, coordinate, pressure);
   const bubble = saturatedStateAtPressure(fluid, pressure, "bubble");
-  if (target <= bubble[coordinate]) return alongIsobar(fluid, bubble, target, coordinate);
+  if (target <= bubble[coordinate]) return stateOnIsobar(fluid, bubble, target, coordinate);
   if (!fluid.mixture) {
     const quality = (target - bubble[coordinate]) / (dew[coordinate] - bubble[coordinate]);
     return mixPhases(bubble, dew, quality);
@@ -55,7 +55,7 @@ function glideBy(
   coordinate: Coordinate,
 ): RefrigerantState {
   const mixture = fluid.mixture!;
-  const at = (temperature: number) => glideState(fluid, mixture, temperature, dew.pressure);
+  const at = (temperature: number) => twoPhaseState(fluid, mixture, temperature, dew.pressure);
   const temperature = regulaFalsi(
     (T) => at(T)[coordinate] - target,
     {
@@ -75,7 +75,7 @@ function glideBy(
  *
  * @param guess where Newton begins, K; else as if the heat capacity stayed that of `from`
  */
-export function alongIsobar(
+export function stateOnIsobar(
   fluid: Fluid,
   from: PhaseState,
   target: number,

@@ -67,7 +67,7 @@ function azeotropeState(fluid: Fluid, temperature: number, pressure: number, qua
  * @param temperature K
  * @param pressure Pa, between dew and bubble pressure
  */
-export function glideState(fluid: Fluid, mixture: Mixture, temperature: number, pressure: number): TwoPhaseState {
+export function twoPhaseState(fluid: Fluid, mixture: Mixture, temperature: number, pressure: number): TwoPhaseState {
   const { bubble, dew } = fluid;
   const [pBubble, pDew] = [curvePressure(bubble, temperature), curvePressure(dew, temperature)];
   const towards = pBubble > pDew ? (pressure - pDew) / (pBubble - pDew) : 0.5;

@@ -54,7 +54,7 @@ export function residualConductivity(
 }
 
 /** A point, K and mol/m3, with its viscosity, Pa s, and its conformal state if known. */
-export interface Conducting {
+export interface ConductivityPoint {
   readonly temperature: number;
   readonly density: number;
   readonly viscosity?: number;
@@ -65,7 +65,7 @@ export interface Conducting {
  * Critical enhancement by the simplified crossover of G. A. Olchowy, J. V. Sengers (1989) Int. J. Thermophys. 10:417-426,
  * W/(m K).
  */
-function enhancement(c: CriticalEnhancement, fluid: Fluid, at: Conducting): number {
+function enhancement(c: CriticalEnhancement, fluid: Fluid, at: ConductivityPoint): number {
   const { temperature, density } = at;
   const s = fluid.substance;
   const { temperature: Tc, density: rhoC } = s.reducing;
@@ -90,7 +90,7 @@ function enhancement(c: CriticalEnhancement, fluid: Fluid, at: Conducting): numb
 }
 
 /** Thermal conductivity of a pure fluid, W/(m K). */
-export function pureConductivity(fluid: Fluid, at: Conducting): number {
+export function pureConductivity(fluid: Fluid, at: ConductivityPoint): number {
   const data = transportOf(fluid.name).conductivity;
   return (
     diluteConductivity(data, fluid, at.temperature) +

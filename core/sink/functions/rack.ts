@@ -2,7 +2,7 @@ import { block, choice, quantity } from "../../kernel/define/argument";
 import { cellFunction } from "../../kernel/define/cellFunction";
 import { us } from "../../kernel/values/quantity";
 import { NO_VALUE, listResult, quantityResult } from "../../kernel/define/result";
-import { belowTable, holdingHeadUp, oldTable } from "../cautions";
+import { belowTable, holdingHeadUp, datedFactors } from "../cautions";
 import { COMPRESSORS } from "../data/rejectionFactors";
 import { RECLAIMS, rackHeat, type RackInputs } from "../rackHeat";
 
@@ -59,7 +59,7 @@ export const sinkRack = cellFunction({
   }),
   facts: { coldest: "temperature" },
   cautions: [
-    { rule: oldTable, raisedBy: { inputs: RACK } },
+    { rule: datedFactors, raisedBy: { inputs: RACK } },
     { rule: belowTable, raisedBy: { inputs: RACK } },
     { rule: holdingHeadUp, raisedBy: { inputs: { ...RACK, "held condensing": 110 } } },
   ],

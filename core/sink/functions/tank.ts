@@ -4,7 +4,7 @@ import { valueError } from "../../kernel/values/fault";
 import { us } from "../../kernel/values/quantity";
 import { listResult, quantityResult } from "../../kernel/define/result";
 import { quantityMark } from "../../kernel/values/quantityMark";
-import { doubleWall, legionella, lukewarmStore, neverSoHot, scald } from "../cautions";
+import { doubleWall, legionella, coolStorage, unreachablePreheat, scald } from "../cautions";
 import { hotWaterHeat } from "../equations";
 
 const degF = (value: number): number => us("temperature", value);
@@ -36,9 +36,9 @@ export const sinkTank = cellFunction({
   cautions: [
     { rule: doubleWall, raisedBy: EXAMPLE },
     { rule: legionella, raisedBy: EXAMPLE },
-    { rule: lukewarmStore, raisedBy: EXAMPLE },
+    { rule: coolStorage, raisedBy: EXAMPLE },
     { rule: scald, raisedBy: EXAMPLE },
-    { rule: neverSoHot, raisedBy: { ...EXAMPLE, preheat: 125 } },
+    { rule: unreachablePreheat, raisedBy: { ...EXAMPLE, preheat: 125 } },
   ],
   checks: [
     {

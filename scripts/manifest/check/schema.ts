@@ -18,22 +18,22 @@ export type Ns = keyof typeof NAMESPACES;
 /** Kind of resource that a `resid` must lead to. */
 export type ResourceKind = "Image" | "Url" | "short String" | "long String";
 
-export interface Shape {
+export interface ElementShape {
   readonly name: string;
   readonly ns: Ns;
   readonly times: "one" | "optional" | "some";
-  readonly children: readonly Shape[];
+  readonly children: readonly ElementShape[];
   /** Children by `xsi:type`, where the schema derives types; an unlisted type is refused. */
-  readonly byType?: Readonly<Record<string, readonly Shape[]>>;
+  readonly byType?: Readonly<Record<string, readonly ElementShape[]>>;
   readonly refers?: ResourceKind;
   readonly attributes?: readonly string[];
 }
 
-type More = Partial<Omit<Shape, "name" | "ns">>;
+type More = Partial<Omit<ElementShape, "name" | "ns">>;
 
 const shapes =
   (ns: Ns) =>
-  (name: string, more: More = {}): Shape => ({ name, ns, times: "one", children: [], ...more });
+  (name: string, more: More = {}): ElementShape => ({ name, ns, times: "one", children: [], ...more });
 
 const base = shapes("base");
 const over = shapes("overrides");
@@ -44,7 +44,7 @@ const LOCALISED = {
   children: [base("Override", { times: "some", attributes: ["Locale", "Value"] })],
 } as const satisfies More;
 
-const requirements = (ns: Ns, inner: Ns): Shape =>
+const requirements = (ns: Ns, inner: Ns): ElementShape =>
   shapes(ns)("Requirements", {
     times: "optional",
     children: [
@@ -100,7 +100,7 @@ const functionsPoint = over("ExtensionPoint", {
   },
 });
 
-const workbook: readonly Shape[] = [
+const workbook: readonly ElementShape[] = [
   over("Runtimes", { children: [over("Runtime", { attributes: ["lifetime"], refers: "Url" })] }),
   over("AllFormFactors", { children: [functionsPoint] }),
   over("DesktopFormFactor", {
@@ -115,7 +115,7 @@ const workbook: readonly Shape[] = [
   }),
 ];
 
-const resourceList = (list: string, element: string): Shape =>
+const resourceList = (list: string, element: string): ElementShape =>
   basic(list, {
     times: "optional",
     children: [
@@ -146,7 +146,7 @@ const overrides = over("VersionOverrides", {
 });
 
 /** The whole document. Icons and support address are optional in the schema, but Excel's lists need them: here they are required. */
-export const OFFICE_APP: Shape = base("OfficeApp", {
+export const OFFICE_APP: ElementShape = base("OfficeApp", {
   byType: {
     TaskPaneApp: [
       base("Id"),

@@ -1,6 +1,6 @@
 import type { XmlElement } from "../xml";
 import type { Finding } from "./finding";
-import { NAMESPACES, OFFICE_APP, type ResourceKind, type Shape } from "./schema";
+import { NAMESPACES, OFFICE_APP, type ResourceKind, type ElementShape } from "./schema";
 
 /** A use of a resource: the element that carries the `resid` and the kind that it needs. */
 export interface Reference {
@@ -16,7 +16,7 @@ export interface Structure {
 
 const fault = (element: XmlElement, message: string): Finding => ({ rule: "structure", message, line: element.line });
 
-function attributeFaults(element: XmlElement, shape: Shape): Finding[] {
+function attributeFaults(element: XmlElement, shape: ElementShape): Finding[] {
   const needed = [...(shape.attributes ?? []), ...(shape.refers ? ["resid"] : [])];
   return needed
     .filter((name) => (element.attributes.get(name) ?? "") === "")
@@ -24,11 +24,11 @@ function attributeFaults(element: XmlElement, shape: Shape): Finding[] {
 }
 
 /** The children that the schema allows here; undefined when the xsi:type is one that it doesn't know. */
-function childrenOf(element: XmlElement, shape: Shape): readonly Shape[] | undefined {
+function childrenOf(element: XmlElement, shape: ElementShape): readonly ElementShape[] | undefined {
   return shape.byType ? shape.byType[element.attributes.get("xsi:type") ?? ""] : shape.children;
 }
 
-function countFaults(element: XmlElement, allowed: readonly Shape[]): Finding[] {
+function countFaults(element: XmlElement, allowed: readonly ElementShape[]): Finding[] {
   return allowed.flatMap((shape) => {
     const count = element.children.filter(({ name }) => name === shape.name).length;
     if (count === 0 && shape.times === "one") return [fault(element, `<${element.name}> lacks <${shape.name}>`)];
@@ -39,7 +39,7 @@ function countFaults(element: XmlElement, allowed: readonly Shape[]): Finding[] 
   });
 }
 
-function walkChildren(element: XmlElement, allowed: readonly Shape[]): Structure {
+function walkChildren(element: XmlElement, allowed: readonly ElementShape[]): Structure {
   const findings: Finding[] = countFaults(element, allowed);
   const references: Reference[] = [];
   let last = 0;
@@ -62,7 +62,7 @@ function walkChildren(element: XmlElement, allowed: readonly Shape[]): Structure
   return { findings, references };
 }
 
-function walk(element: XmlElement, shape: Shape): Structure {
+function walk(element: XmlElement, shape: ElementShape): Structure {
   const own = attributeFaults(element, shape);
   if (element.uri !== NAMESPACES[shape.ns]) {
     own.push(fault(element, `<${element.name}> is in namespace "${element.uri}", expected "${NAMESPACES[shape.ns]}"`));

@@ -1,6 +1,6 @@
 import type { RaisedCaution } from "../../../core";
 import type { FunctionsGlobal } from "../../functions/globals";
-import type { Address, Block, CellValue } from "../../workbook/port";
+import type { Address, Block, CellValue, CellFault } from "../../workbook/port";
 import { isCellFault } from "../../workbook/port";
 import { addressText } from "../../workbook/reader/reference";
 import type { SheetBook } from "../host/sheetBook";
@@ -45,9 +45,9 @@ const BATCH = 500;
 
 const silent: OnPlace = () => undefined;
 
-const errorOf = ({ error, message }: { error: string; message?: string }): EvaluatedError => ({
-  code: error,
-  message: message ?? plainMessage(error),
+const errorOf = ({ code, message }: CellFault): EvaluatedError => ({
+  code,
+  message: message ?? plainMessage(code),
 });
 
 const evaluatedCell = (value: CellValue): EvaluatedCell => (isCellFault(value) ? errorOf(value) : value);

@@ -6,7 +6,7 @@ import { starterData } from "./starterBook";
 
 /** A hand-over copy as a workbook of its own: looks, widths, formats and print set-up stay. */
 
-const plain = (value: CellValue): PlainValue | null => (isCellFault(value) ? value.error : value);
+const plain = (value: CellValue): PlainValue | null => (isCellFault(value) ? value.code : value);
 
 const key = (row: number, column: number): string => `${row},${column}`;
 

@@ -1,11 +1,12 @@
+import type { Fault } from "../../../core";
 import { isFaultValue, isMatrixResult } from "./hostValues";
-import type { CallResult, HostFault, HostArgument } from "./hostValues";
+import type { CallResult, HostArgument } from "./hostValues";
 
 /** One call of one of our functions, as it happened. */
 export interface CallRecord {
   readonly id: string;
   readonly args: readonly HostArgument[];
-  readonly outcome: { readonly value: CallResult } | { readonly fault: HostFault };
+  readonly outcome: { readonly value: CallResult } | { readonly fault: Fault };
 }
 
 /** The place of a call: the engine's own key of a sheet, and the cell. */
@@ -22,8 +23,8 @@ export interface CallSites {
   add(site: CallSite, call: CallRecord): void;
   at(site: CallSite): readonly CallRecord[];
   /** Keeps why one of the sheet's own functions refused its arguments. */
-  refuse(site: CallSite, fault: HostFault): void;
-  refusals(site: CallSite): readonly HostFault[];
+  refuse(site: CallSite, fault: Fault): void;
+  refusals(site: CallSite): readonly Fault[];
   /** Forgets everything: cells have moved. */
   clear(): void;
 }
@@ -31,7 +32,7 @@ export interface CallSites {
 const keyOf = ({ sheetId, row, column }: CallSite): string => `${sheetId}!${row}:${column}`;
 
 export const createCallSites = (): CallSites => {
-  const entries = new Map<string, { pass: number; calls: CallRecord[]; refusals: HostFault[] }>();
+  const entries = new Map<string, { pass: number; calls: CallRecord[]; refusals: Fault[] }>();
   let pass = 0;
   const current = (site: CallSite) => {
     const key = keyOf(site);
@@ -54,7 +55,7 @@ export const createCallSites = (): CallSites => {
 };
 
 /** The fault that explains an error value in a cell: that of the last call there that ended in this error. */
-export const faultOf = (calls: readonly CallRecord[], code: string): HostFault | undefined => {
+export const faultOf = (calls: readonly CallRecord[], code: string): Fault | undefined => {
   for (const call of [...calls].reverse()) {
     const { outcome } = call;
     if ("fault" in outcome && outcome.fault.code === code) return outcome.fault;
@@ -68,7 +69,7 @@ export const spilledFaultOf = (
   code: string,
   down: number,
   right: number,
-): HostFault | undefined => {
+): Fault | undefined => {
   for (const { outcome } of [...calls].reverse()) {
     const cell = "value" in outcome && isMatrixResult(outcome.value) ? outcome.value[down]?.[right] : undefined;
     if (isFaultValue(cell) && cell.code === code) return cell;

@@ -1,7 +1,8 @@
+import type { CellMatrix, CellScalar, Fault } from "../../../core";
 import { isMatrixParameter } from "./functionsMetadata";
 import type { HostFunctionEntry, FunctionParameter } from "./functionsMetadata";
 import { isFaultValue } from "./hostValues";
-import type { CallResult, HostFault, HostArgument, HostMatrix, HostScalar, ResultCell } from "./hostValues";
+import type { CallResult, HostArgument, ResultCell } from "./hostValues";
 
 /**
  * How Excel passes arguments to a custom function and accepts its result, as documented by Microsoft ("Custom functions parameter
@@ -11,7 +12,7 @@ import type { CallResult, HostFault, HostArgument, HostMatrix, HostScalar, Resul
  */
 
 /** An argument as the sheet engine found it, before Excel's rules. A cell is undefined where it is blank. */
-export type FoundCell = string | number | boolean | HostFault | undefined;
+export type FoundCell = string | number | boolean | Fault | undefined;
 export type FoundArgument =
   | { readonly kind: "omitted" }
   | { readonly kind: "value"; readonly value: FoundCell }
@@ -22,9 +23,9 @@ export type FoundArgument =
       readonly blankRows?: number;
     };
 
-export type HostArguments = { readonly args: readonly HostArgument[] } | { readonly fault: HostFault };
+export type HostArguments = { readonly args: readonly HostArgument[] } | { readonly fault: Fault };
 
-const fault = (code: string, message: string): HostFault => ({ code, message });
+const fault = (code: string, message: string): Fault => ({ code, message });
 
 const TYPE_WORDS: Readonly<Record<string, string>> = { number: "a number", boolean: "TRUE or FALSE" };
 
@@ -46,14 +47,14 @@ const asText = (value: string | number | boolean): string =>
   typeof value === "boolean" ? (value ? "TRUE" : "FALSE") : String(value);
 
 /** Excel brings a value to the type that the metadata names; undefined where it can't. */
-const coerce = (type: string | undefined, value: string | number | boolean): HostScalar | undefined => {
+const coerce = (type: string | undefined, value: string | number | boolean): CellScalar | undefined => {
   if (type === "string") return asText(value);
   if (type === "number") return asNumber(value);
   if (type === "boolean") return asBoolean(value);
   return value;
 };
 
-const scalar = (parameter: FunctionParameter, cell: FoundCell): HostScalar | HostFault => {
+const scalar = (parameter: FunctionParameter, cell: FoundCell): CellScalar | Fault => {
   if (cell === undefined) return null;
   if (isFaultValue(cell)) return cell;
   const value = coerce(parameter.type, cell);
@@ -65,10 +66,10 @@ const matrix = (
   parameter: FunctionParameter,
   cells: readonly (readonly FoundCell[])[],
   blankRows = 0,
-): HostMatrix | HostFault => {
-  const rows: HostScalar[][] = [];
+): CellMatrix | Fault => {
+  const rows: CellScalar[][] = [];
   for (const row of cells) {
-    const raw: HostScalar[] = [];
+    const raw: CellScalar[] = [];
     for (const cell of row) {
       const value = cell === undefined ? 0 : scalar(parameter, cell);
       if (isFaultValue(value)) return value;
@@ -78,10 +79,10 @@ const matrix = (
   }
   if (blankRows === 0) return rows;
   const blank = (rows[0] ?? []).map(() => 0);
-  return rows.concat(new Array<HostScalar[]>(blankRows).fill(blank));
+  return rows.concat(new Array<CellScalar[]>(blankRows).fill(blank));
 };
 
-const handOne = (parameter: FunctionParameter, found: FoundArgument): HostScalar | HostMatrix | HostFault => {
+const handOne = (parameter: FunctionParameter, found: FoundArgument): CellScalar | CellMatrix | Fault => {
   if (found.kind === "omitted") return null;
   if (isMatrixParameter(parameter)) {
     return found.kind === "range"
@@ -98,8 +99,8 @@ const handOne = (parameter: FunctionParameter, found: FoundArgument): HostScalar
 const handRepeating = (
   group: readonly FunctionParameter[],
   found: readonly FoundArgument[],
-): HostArgument[] | HostFault => {
-  const lists: (HostScalar | HostMatrix)[][] = group.map(() => []);
+): HostArgument[] | Fault => {
+  const lists: (CellScalar | CellMatrix)[][] = group.map(() => []);
   for (const [place, argument] of found.entries()) {
     const turn = place % group.length;
     const parameter = group[turn];
@@ -158,7 +159,7 @@ const messageOf = (thrown: unknown): string =>
   typeof thrown === "object" && thrown !== null && "message" in thrown ? String(thrown.message) : String(thrown);
 
 /** What a function threw, as the cell shows it. */
-export const fromThrown = (thrown: unknown): HostFault =>
+export const fromThrown = (thrown: unknown): Fault =>
   isFaultValue(thrown)
     ? fault(thrown.code, typeof thrown.message === "string" ? thrown.message : "")
     : fault("#VALUE!", messageOf(thrown));

@@ -16,7 +16,7 @@ const cautionText = (count: number): string =>
 export const messageFor = (book: SheetBook, cell: Address, countCautions: CountCautions): string => {
   const value = book.read({ ...cell, rows: 1, columns: 1 }).values[0]?.[0] ?? null;
   const count = book.calls(cell).reduce((sum, { id, args }) => sum + countCautions(id, args), 0);
-  const error = isCellFault(value) ? `${value.error} ${value.message ?? plainMessage(value.error)}` : "";
+  const error = isCellFault(value) ? `${value.code} ${value.message ?? plainMessage(value.code)}` : "";
   const prompt = book.validation(cell)?.prompt ?? "";
   return [error, cautionText(count), prompt].filter((part) => part !== "").join(" · ");
 };

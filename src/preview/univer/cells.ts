@@ -80,7 +80,7 @@ export const createCellReader = (model: FormulaDataModel, workbook: Workbook, lo
     const plain = plainAt(sheet, row, column);
     if (typeof plain !== "string" || !ERRORS.test(plain)) return plain;
     const message = messageAt(sheet, row, column, plain, TRACE_DEPTH);
-    return message === "" ? { error: plain } : { error: plain, message };
+    return message === "" ? { code: plain } : { code: plain, message };
   };
   return {
     formula,

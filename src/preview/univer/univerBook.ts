@@ -31,7 +31,7 @@ const dataOf = (open: OpenBook): BookData => {
     return open
       .cells()
       .read(sheet, area)
-      .values.map((line) => line.map((value) => (isCellFault(value) ? value.error : value)));
+      .values.map((line) => line.map((value) => (isCellFault(value) ? value.code : value)));
   };
   const reading = { styles: snapshot.styles, formulaAt, spillAt };
   return {

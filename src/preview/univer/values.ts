@@ -1,3 +1,4 @@
+import type { Fault } from "../../../core";
 import type { Nullable } from "@univerjs/core";
 import {
   ArrayValueObject,
@@ -10,7 +11,7 @@ import type { BaseReferenceObject, BaseValueObject, ErrorType, FunctionVariantTy
 
 import type { FoundArgument, FoundCell } from "../host/hostCall";
 import { isFaultValue, isMatrixResult } from "../host/hostValues";
-import type { CallResult, HostFault, ResultCell } from "../host/hostValues";
+import type { CallResult, ResultCell } from "../host/hostValues";
 
 /** Between the engine's value objects and plain cell values. */
 
@@ -91,7 +92,7 @@ const KNOWN_ERRORS = new Set([
   "#NULL!",
 ]);
 
-const errorObject = ({ code }: HostFault): ErrorValueObject =>
+const errorObject = ({ code }: Fault): ErrorValueObject =>
   ErrorValueObject.create((KNOWN_ERRORS.has(code) ? code : "#VALUE!") as ErrorType);
 
 const cellObject = (cell: ResultCell): BaseValueObject => {

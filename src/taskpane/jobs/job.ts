@@ -1,8 +1,8 @@
 /** Jobs for the worker: requests and answers, all plain data. */
-import type { ExplainedArg, RaisedCaution, System } from "../../../core";
+import type { ExplainedArg, RaisedCaution, System, CellInput } from "../../../core";
 import type { ShownPicture } from "../../../core/pictures";
-import type { Described } from "../../workbook/copy/recordSheet";
-import type { CellOutcome, CellInput } from "../../workbook/values";
+import type { CallDescription } from "../../workbook/copy/recordSheet";
+import type { CellOutcome } from "../../workbook/values";
 import type { WorkingTree } from "../model/workingTree";
 
 export interface JobCall {
@@ -31,20 +31,20 @@ export interface CheckedValue {
   readonly expected: string | number;
   readonly agrees: boolean;
   /** The publication. */
-  readonly from: string;
+  readonly source: string;
 }
 
 /** By kind of job: its input and its result. */
 export interface JobTypes {
-  readonly tell: { readonly needs: JobCall; readonly gives: CallReport };
-  readonly describe: { readonly needs: JobCall; readonly gives: Described };
-  readonly explain: { readonly needs: JobCall; readonly gives: ExplainedCall };
-  readonly check: { readonly needs: object; readonly gives: readonly CheckedValue[] };
+  readonly report: { readonly input: JobCall; readonly result: CallReport };
+  readonly describe: { readonly input: JobCall; readonly result: CallDescription };
+  readonly explain: { readonly input: JobCall; readonly result: ExplainedCall };
+  readonly check: { readonly input: object; readonly result: readonly CheckedValue[] };
 }
 
 export type JobKind = keyof JobTypes;
-export type JobInput<K extends JobKind> = JobTypes[K]["needs"];
-export type JobResult<K extends JobKind> = JobTypes[K]["gives"];
+export type JobInput<K extends JobKind> = JobTypes[K]["input"];
+export type JobResult<K extends JobKind> = JobTypes[K]["result"];
 
 export interface Progress {
   readonly done: number;
@@ -54,12 +54,12 @@ export interface Progress {
 }
 
 export type JobRequest = {
-  readonly [K in JobKind]: { readonly number: number; readonly kind: K; readonly needs: JobInput<K> };
+  readonly [K in JobKind]: { readonly number: number; readonly kind: K; readonly input: JobInput<K> };
 }[JobKind];
 
 /** A worker's message: ready, progress, result or failure. */
 export type JobAnswer =
   | { readonly ready: string }
   | { readonly number: number; readonly progress: Progress }
-  | { readonly number: number; readonly gives: JobResult<JobKind> }
+  | { readonly number: number; readonly result: JobResult<JobKind> }
   | { readonly number: number; readonly failed: string };

@@ -11,7 +11,7 @@ export const CANCELLED = new Error("cancelled");
 
 export interface JobOptions {
   readonly signal?: AbortSignal | undefined;
-  tell?(progress: Progress): void;
+  onProgress?(progress: Progress): void;
 }
 
 export interface JobQueue {
@@ -37,7 +37,7 @@ const RETRY_AFTER = 60_000;
 /** Lets the page draw before the job keeps it busy. */
 const nextTask = (): Promise<void> => new Promise((done) => setTimeout(done, 0));
 
-async function onPage({ ask: { kind, needs }, options: { signal, tell } }: Job): Promise<JobResult<JobKind>> {
+async function onPage({ ask: { kind, input }, options: { signal, onProgress } }: Job): Promise<JobResult<JobKind>> {
   const { runJob } = await import(/* webpackChunkName: "perform" */ "./runJob");
   const yieldTurn = async (): Promise<void> => {
     await nextTask();
@@ -45,7 +45,7 @@ async function onPage({ ask: { kind, needs }, options: { signal, tell } }: Job):
   };
   // Even a job in one piece yields to the page once before it starts.
   await yieldTurn();
-  return runJob(kind, needs, { report: (progress) => tell?.(progress), yieldTurn });
+  return runJob(kind, input, { report: (progress) => onProgress?.(progress), yieldTurn });
 }
 
 const asError = (thrown: unknown): Error => (thrown instanceof Error ? thrown : new Error(String(thrown)));
@@ -99,18 +99,18 @@ function lineOf(start: () => Worker): Line {
   function onMessage(message: WorkerMessage): void {
     const job = running;
     if (job === undefined || message.number !== job.ask.number) return;
-    if ("progress" in message) job.options.tell?.(message.progress);
+    if ("progress" in message) job.options.onProgress?.(message.progress);
     else if ("failed" in message) finish(job, () => job.fail(new Error(message.failed)));
-    else finish(job, () => job.done(message.gives));
+    else finish(job, () => job.done(message.result));
   }
 
   const listener: WorkerListener = {
     ready() {
       place = "worker";
     },
-    said: onMessage,
-    unfit,
-    broken() {
+    onMessage: onMessage,
+    onStartFailed: unfit,
+    onCrash() {
       worker = undefined;
       const job = running;
       if (job !== undefined) finish(job, () => job.fail(new Error("the calculation stopped")));
@@ -125,7 +125,7 @@ function lineOf(start: () => Worker): Line {
     if (place === "page") return toPage();
     try {
       worker ??= startWorker(start, listener);
-      worker.ask(running.ask);
+      worker.send(running.ask);
     } catch {
       worker?.end();
       unfit();
@@ -156,7 +156,7 @@ export function startJobQueue(start: () => Worker = newWorker): JobQueue {
   const line = lineOf(start);
   let numbers = 0;
   return {
-    run: <K extends JobKind>(kind: K, needs: JobInput<K>, options: JobOptions = {}) =>
+    run: <K extends JobKind>(kind: K, input: JobInput<K>, options: JobOptions = {}) =>
       new Promise<JobResult<K>>((resolve, reject) => {
         const { signal } = options;
         if (signal?.aborted === true) return reject(CANCELLED);
@@ -166,7 +166,7 @@ export function startJobQueue(start: () => Worker = newWorker): JobQueue {
         };
         const leave = (): void => signal?.removeEventListener("abort", cancel);
         const job: Job = {
-          ask: { number: ++numbers, kind, needs } as JobRequest,
+          ask: { number: ++numbers, kind, input } as JobRequest,
           options,
           done(gives) {
             leave();

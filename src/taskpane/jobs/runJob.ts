@@ -2,7 +2,7 @@
 import { CATALOGUE, cite, type Compiled, COMPILED, explain, type CheckResult, runCheck } from "../../../core";
 import { picturesOf, PICTURED } from "../../../core/pictures";
 import { outcomeOf } from "../../functions/outcome";
-import { describedOf } from "../model/callRecord";
+import { callDescription } from "../model/callRecord";
 import { explainedOf } from "../model/explanationData";
 import type { JobCall, CheckedValue, ExplainedCall, JobResult, JobKind, JobInput, Progress, CallReport } from "./job";
 
@@ -42,7 +42,7 @@ const checkedOf = ({ id, what, expected, agrees, check }: CheckResult): CheckedV
   what,
   expected,
   agrees,
-  from: cite(check.source),
+  source: cite(check.source),
 });
 
 const checkAll = async ({ report, yieldTurn }: JobContext): Promise<readonly CheckedValue[]> => {
@@ -59,8 +59,8 @@ const checkAll = async ({ report, yieldTurn }: JobContext): Promise<readonly Che
 const RUNNERS: {
   readonly [K in JobKind]: (needs: JobInput<K>, context: JobContext) => JobResult<K> | Promise<JobResult<K>>;
 } = {
-  tell: reportCall,
-  describe: ({ id, args }) => describedOf(explain(compiledOf(id), args, CATALOGUE)),
+  report: reportCall,
+  describe: ({ id, args }) => callDescription(explain(compiledOf(id), args, CATALOGUE)),
   explain: explainCall,
   check: (_, context) => checkAll(context),
 };

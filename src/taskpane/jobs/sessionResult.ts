@@ -1,12 +1,13 @@
 /** Finds a call's result in this session, so that a heavy call need not run again. */
+import type { CellInput } from "../../../core";
 import type { LoggedCall } from "../../workbook/callLog";
 import { isCellFault, type CellValue } from "../../workbook/port";
 import { collapse, isMatrix, isOutcomeFault, sameCell, type CellOutcome } from "../../workbook/values";
-import type { CellInput, Value } from "../../workbook/values";
+import type { Value } from "../../workbook/values";
 
 type SameCell = (asked: CellValue, logged: CellValue) => boolean;
 
-const identicalCell: SameCell = (a, b) => a === b || (isCellFault(a) && isCellFault(b) && a.error === b.error);
+const identicalCell: SameCell = (a, b) => a === b || (isCellFault(a) && isCellFault(b) && a.code === b.code);
 
 /** Hosts pass a blank as null, 0 or an empty text; nothing else is a blank. */
 const similarCell: SameCell = (asked, logged) => (asked === null || logged !== null) && sameCell(asked, logged);
@@ -30,7 +31,7 @@ const sameArguments = (same: SameCell, asked: readonly CellInput[], logged: read
 
 const sameResult = (a: CellOutcome, b: CellOutcome): boolean =>
   isOutcomeFault(a) || isOutcomeFault(b)
-    ? isOutcomeFault(a) && isOutcomeFault(b) && a.error === b.error && a.message === b.message
+    ? isOutcomeFault(a) && isOutcomeFault(b) && a.code === b.code && a.message === b.message
     : sameBy(identicalCell, a.value, b.value);
 
 /**

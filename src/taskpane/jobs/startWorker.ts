@@ -7,15 +7,15 @@ export type WorkerMessage = Exclude<JobAnswer, { readonly ready: string }>;
 export interface WorkerListener {
   /** The worker runs. */
   ready(): void;
-  said(message: WorkerMessage): void;
+  onMessage(message: WorkerMessage): void;
   /** The worker didn't start: this host allows none. */
-  unfit(): void;
+  onStartFailed(): void;
   /** The worker ended by itself after its start. */
-  broken(): void;
+  onCrash(): void;
 }
 
 export interface StartedWorker {
-  ask(ask: JobRequest): void;
+  send(ask: JobRequest): void;
   end(): void;
 }
 
@@ -36,7 +36,7 @@ export function startWorker(start: () => Worker, listener: WorkerListener): Star
   };
   const lost = (): void => {
     if (state === "ended") return;
-    const notify = state === "ready" ? listener.broken : listener.unfit;
+    const notify = state === "ready" ? listener.onCrash : listener.onStartFailed;
     end();
     notify();
   };
@@ -45,7 +45,7 @@ export function startWorker(start: () => Worker, listener: WorkerListener): Star
   }, START_LIMIT);
   worker.onmessage = ({ data }: MessageEvent<JobAnswer>) => {
     if (state === "ended") return;
-    if (!("ready" in data)) return listener.said(data);
+    if (!("ready" in data)) return listener.onMessage(data);
     // A worker of another build may give other results.
     if (data.ready !== BUILD) return lost();
     state = "ready";
@@ -57,5 +57,5 @@ export function startWorker(start: () => Worker, listener: WorkerListener): Star
     lost();
   };
   worker.onmessageerror = lost;
-  return { ask: (ask) => worker.postMessage(ask), end };
+  return { send: (ask) => worker.postMessage(ask), end };
 }

@@ -6,14 +6,14 @@ import { runJob } from "./runJob";
 
 const answer = (message: JobAnswer): void => self.postMessage(message);
 
-const work = async ({ number, kind, needs }: JobRequest): Promise<void> => {
+const work = async ({ number, kind, input }: JobRequest): Promise<void> => {
   try {
-    const gives = await runJob(kind, needs, {
+    const result = await runJob(kind, input, {
       report: (progress) => answer({ number, progress }),
       // Nothing else runs on this thread; the page terminates it to cancel.
       yieldTurn: async () => undefined,
     });
-    answer({ number, gives });
+    answer({ number, result });
   } catch (thrown) {
     answer({ number, failed: thrown instanceof Error ? thrown.message : String(thrown) });
   }

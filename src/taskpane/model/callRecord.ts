@@ -1,6 +1,6 @@
 /** Describes a call for a record that is read without the add-in. */
 import { cite, type Explanation, type Source, type Step, unitText } from "../../../core";
-import type { Described } from "../../workbook/copy/recordSheet";
+import type { CallDescription } from "../../workbook/copy/recordSheet";
 
 /** The sources that the steps name, in their order. */
 const sourcesIn = (steps: readonly Step[]): readonly Source[] =>
@@ -11,7 +11,7 @@ const sourcesIn = (steps: readonly Step[]): readonly Source[] =>
     return step.type === "lookup" || step.type === "property" ? [step.source] : [];
   });
 
-export const describedOf = ({ definition, system, args, steps, cautions }: Explanation): Described => {
+export const callDescription = ({ definition, system, args, steps, cautions }: Explanation): CallDescription => {
   const { returns, sources = [], summary } = definition;
   const cited = [...sourcesIn(steps), ...sources].map(cite);
   return {

@@ -1,6 +1,5 @@
 /** Explains calls: light ones at once, heavy ones in the job queue. Keeps the last few heavy ones. */
-import { callKey } from "../../workbook/scan/callMemo";
-import type { CellInput } from "../../workbook/values";
+import { type CellInput, boundedMemo } from "../../../core";
 import type { PanelEngine } from "../engine";
 import type { ExplainedCall } from "../jobs/job";
 import type { JobOptions, JobQueue } from "../jobs/jobQueue";
@@ -11,17 +10,16 @@ export interface Explainer {
   work(id: string, args: readonly CellInput[], options: JobOptions): Promise<ExplainedCall>;
 }
 
-/** About as many heavy calls as a user looks through in one sheet. */
-const MOST_KEPT = 16;
+/** The heavy calls that a reader looks through in a sheet. */
+const BOUNDS = { entries: 16, cells: 2_000_000 };
 
 export function explainer(engine: PanelEngine, jobs: JobQueue): Explainer {
-  const kept = new Map<string, ExplainedCall>();
+  const kept = boundedMemo<ExplainedCall>(BOUNDS);
   return {
-    known: (id, args) => (engine.heavy(id) ? kept.get(callKey(id, args)) : engine.explain(id, args)),
+    known: (id, args) => (engine.heavy(id) ? kept.get(id, args) : engine.explain(id, args)),
     async work(id, args, options) {
       const explained = await jobs.run("explain", { id, args }, options);
-      kept.set(callKey(id, args), explained);
-      for (const oldest of kept.keys()) if (kept.size > MOST_KEPT) kept.delete(oldest);
+      kept.set(id, args, explained);
       return explained;
     },
   };

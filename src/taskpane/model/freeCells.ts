@@ -3,7 +3,7 @@ import type { Address, Block } from "../../workbook/port";
 import { cellsText } from "../../workbook/reader/reference";
 
 /** The first cell of a block that isn't empty. */
-export function occupied({ area, formulas, values }: Block): Address | undefined {
+export function firstFilledCell({ area, formulas, values }: Block): Address | undefined {
   for (const [down, row] of values.entries()) {
     const over = row.findIndex(
       (value, place) => (value !== null && value !== "") || (formulas[down]?.[place] ?? "") !== "",
@@ -15,7 +15,7 @@ export function occupied({ area, formulas, values }: Block): Address | undefined
 
 /** The message if a block isn't free; undefined if it is. */
 export function freeCellsRefusal(block: Block): string | undefined {
-  const taken = occupied(block);
+  const taken = firstFilledCell(block);
   if (taken === undefined) return undefined;
   const { rows, columns } = block.area;
   const cell = cellsText({ ...taken, rows: 1, columns: 1 });

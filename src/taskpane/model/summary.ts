@@ -14,12 +14,12 @@ export const noteCount = ({ codes }: SeverityGroup): number => codes.reduce((sum
 
 /** What is read out when a scan ends: "3 notes: 1 Danger and 2 Warning. 12 cells use these functions, 1 fails." */
 export function scanSentence(report: CautionReport): string {
-  const { cells, failing, severities, unworked } = report;
+  const { cells, failing, severities, uncomputed } = report;
   if (cells.length + failing.length === 0) return "No cell of this workbook uses these functions yet.";
   const notes = severities.reduce((sum, group) => sum + noteCount(group), 0);
   const words = severities.map((group) => `${String(noteCount(group))} ${group.severity}`);
   const raised = notes === 0 ? "No caution is raised." : `${counted(notes, "note")}: ${listed(words)}.`;
-  const left = unworked.length === 0 ? "" : ` ${counted(unworked.length, "cell")} could not be worked out.`;
+  const left = uncomputed.length === 0 ? "" : ` ${counted(uncomputed.length, "cell")} could not be worked out.`;
   return `${raised} ${useSentence(report)}${left}`;
 }
 

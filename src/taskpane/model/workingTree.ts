@@ -60,8 +60,8 @@ export function workingTree(steps: readonly Step[], system: System, most: number
 }
 
 /** A step's title without the form, which is shown as an equation below it. */
-export const titleOf = ({ says, form }: WorkingLine): string =>
-  form !== undefined && says.endsWith(`: ${form}`) ? says.slice(0, -form.length - 2) : says;
+export const titleOf = ({ text, form }: WorkingLine): string =>
+  form !== undefined && text.endsWith(`: ${form}`) ? text.slice(0, -form.length - 2) : text;
 
 /** The symbol that an explicit equation defines; undefined for a relation, whose left side is more than a symbol. */
 export const symbolOf = ({ form }: WorkingLine): string | undefined =>

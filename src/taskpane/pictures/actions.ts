@@ -18,8 +18,8 @@ export interface PicturesOf {
 async function made(picture: Picture, { onPaper }: Drawing, id: string, from: Element): Promise<PlacedPicture> {
   const panel = from.closest(".panel");
   if (panel === null) throw new Error("the picture is no longer shown");
-  const { title, says } = picture;
-  return { name: `${id}: ${title}`, says, ...(await onPaper(picture, panel)) };
+  const { title, description } = picture;
+  return { name: `${id}: ${title}`, altText: description, ...(await onPaper(picture, panel)) };
 }
 
 /** The buttons below a picture; none if the host supports neither. */

@@ -126,7 +126,7 @@ function choiceFigure(
   select.addEventListener("change", () => {
     chosen.set(place, select.value);
     show();
-    services.readOut(options.find(({ name }) => name === select.value)?.picture.says ?? "");
+    services.readOut(options.find(({ name }) => name === select.value)?.picture.description ?? "");
   });
   show();
   return h("figure", {}, caption, h("label", { class: "choice" }, h("span", {}, label), select), body);

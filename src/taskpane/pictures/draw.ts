@@ -125,12 +125,12 @@ const axisBelow = ({ x }: Picture, width: number): Markish => {
 
 /** The picture at a width in pixels. */
 export function drawn(picture: Picture, width: number): Element {
-  const { curves, says, x, y } = picture;
+  const { curves, description, x, y } = picture;
   const made = plot({
     width,
     height: HEIGHT,
     ...MARGIN,
-    ariaLabel: says,
+    ariaLabel: description,
     x: x.names === undefined ? { inset: 8 } : { type: "band", domain: [...x.names] },
     y: {
       ...(y.log === true && { type: "log" }),

@@ -8,9 +8,10 @@ import {
   labelOf,
   placedArgs,
   type System,
+  type CellInput,
 } from "../../../core";
 import type { ReadArgument } from "../../workbook/reader/read";
-import { isMatrix, type CellInput } from "../../workbook/values";
+import { isMatrix } from "../../workbook/values";
 import { h, type Child } from "../elements";
 import { counted } from "../model/summary";
 import { valueWithUnit } from "./result";
@@ -33,9 +34,9 @@ const row = (label: string, about: string, value: Child, { given, sentence = fal
 
 const quiet = (text: string): HTMLElement => h("span", { class: "quiet" }, text);
 
-const explainedRow = ({ label, about, value, unit, given }: ExplainedArg): HTMLElement => {
+const explainedRow = ({ label, description, value, unit, given }: ExplainedArg): HTMLElement => {
   const left = value === "" && !given;
-  return row(label, about, left ? quiet("left out") : valueWithUnit(value, unit), { given: given || left });
+  return row(label, description, left ? quiet("left out") : valueWithUnit(value, unit), { given: given || left });
 };
 
 const rawText = (value: CellInput): string | number | boolean =>
@@ -51,8 +52,8 @@ const unitOf = ({ shape }: ArgData, value: CellInput, system: System): string =>
 const givenRow = (name: string, arg: ArgData, argument: ReadArgument, system: System): HTMLElement => {
   const problem = (...text: readonly Child[]): HTMLElement =>
     row(labelOf(name), arg.description, h("span", { class: "fault" }, text), { given: true, sentence: true });
-  if ("unread" in argument) return problem(argument.unread);
-  if ("fault" in argument) return problem("holds ", h("strong", {}, argument.fault.error), " ", argument.fault.message);
+  if ("unreadable" in argument) return problem(argument.unreadable);
+  if ("fault" in argument) return problem("holds ", h("strong", {}, argument.fault.code), " ", argument.fault.message);
   const { value } = argument;
   return row(labelOf(name), arg.description, valueWithUnit(rawText(value), unitOf(arg, value, system)), {
     given: true,

@@ -1,8 +1,8 @@
 /** One call of ours in the selected cell: result, cautions, arguments, working. */
-import { type CellFunction, NAMESPACE } from "../../../core";
+import { type CellFunction, NAMESPACE, type CellInput } from "../../../core";
 import type { Area } from "../../workbook/port";
 import type { ReadCall } from "../../workbook/reader/read";
-import { isOutcomeFault, type CellInput } from "../../workbook/values";
+import { isOutcomeFault } from "../../workbook/values";
 import type { PanelServices } from "../services";
 import { h, markScrollable, replace, type Child } from "../elements";
 import type { Explainer } from "../model/explainer";
@@ -71,7 +71,7 @@ const explainedParts = (
 };
 
 const unexplained = (definition: CellFunction, { args, outcome }: ReadCall): readonly Child[] => [
-  outcome !== undefined && isOutcomeFault(outcome) ? faultText(outcome.error, outcome.message) : undefined,
+  outcome !== undefined && isOutcomeFault(outcome) ? faultText(outcome.code, outcome.message) : undefined,
   readArguments(definition, args),
 ];
 
@@ -105,7 +105,7 @@ function workedLater(services: PanelServices, { definition, call, values }: Due,
     });
     meanwhile(box.root);
     try {
-      const explained = await explainer.work(id, values, { signal: ending.signal, tell: box.tell });
+      const explained = await explainer.work(id, values, { signal: ending.signal, onProgress: box.update });
       replace(body, explainedParts(services, definition, explained, call, place));
       markScrollable(body);
     } catch (error) {

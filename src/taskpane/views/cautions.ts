@@ -73,10 +73,10 @@ export function cautionsView(services: PanelServices): View {
     replace(going, box.root);
     if (state.report === undefined) replace(content);
     try {
-      const tell = (done: number, total: number): void =>
-        box.tell({ done, total, text: `${String(done)} of ${counted(total, "cell")}` });
+      const onProgress = (done: number, total: number): void =>
+        box.update({ done, total, text: `${String(done)} of ${counted(total, "cell")}` });
       const those = state.report === undefined ? undefined : sheets;
-      const report = await orCancelled(scan.scan(those, signal, { tell, onWait: box.showNow }), signal);
+      const report = await orCancelled(scan.scan(those, signal, { onProgress, onWait: box.showNow }), signal);
       if (report === undefined) return;
       for (const sheet of sheets) state.due.delete(sheet);
       show(report, asked);

@@ -17,17 +17,17 @@ const emptyText = (selected: Exclude<Selected, { state: "ours" }>): string => {
 };
 
 /** A cell that holds no call of ours. */
-export const empty = (selected: Exclude<Selected, { state: "ours" }>): readonly Child[] => [
+export const noCallParts = (selected: Exclude<Selected, { state: "ours" }>): readonly Child[] => [
   h("p", {}, emptyText(selected)),
   h("p", { class: "quiet" }, "Select a cell whose formula has a WARMBACK function; Find helps to write one."),
 ];
 
-export type Ours = Extract<Selected, { state: "ours" }>;
+export type SelectedCall = Extract<Selected, { state: "ours" }>;
 
 const heldText = (value: CellValue): string =>
-  value === null ? "nothing" : isCellFault(value) ? value.error : valueText(value);
+  value === null ? "nothing" : isCellFault(value) ? value.code : valueText(value);
 
-const outOfDate = (services: PanelServices, { address, value }: Ours): HTMLElement => {
+const outOfDate = (services: PanelServices, { address, value }: SelectedCall): HTMLElement => {
   const recalculate = async (): Promise<void> => {
     await services.attempt(() => services.workbook.recalculate([{ ...address, rows: 1, columns: 1 }]));
   };
@@ -45,29 +45,29 @@ const outOfDate = (services: PanelServices, { address, value }: Ours): HTMLEleme
 };
 
 /** The cell's own error, unless a call below shows it. */
-const ownFault = ({ value, reading }: Ours): Child => {
+const ownFault = ({ value, reading }: SelectedCall): Child => {
   if (!isCellFault(value)) return undefined;
-  const { error, message } = value;
+  const { code, message } = value;
   const shown = reading.calls.some(
     ({ outcome }) =>
       outcome !== undefined &&
       isOutcomeFault(outcome) &&
-      outcome.error === error &&
+      outcome.code === code &&
       (message === undefined || message === outcome.message),
   );
-  return shown ? undefined : faultText(error, message);
+  return shown ? undefined : faultText(code, message);
 };
 
 /** What the cell holds, unless a call below is the whole formula and shows it as its result. */
-const holding = ({ inSpill, value, reading: { calls, stale } }: Ours): Child =>
+const holding = ({ inSpill, value, reading: { calls, stale } }: SelectedCall): Child =>
   inSpill !== undefined || stale || isCellFault(value) || calls.some(({ whole }) => whole)
     ? undefined
     : ` holds ${heldText(value)}`;
 
 /** A cell with its calls. */
-export const ours = (
+export const callParts = (
   services: PanelServices,
-  selected: Ours,
+  selected: SelectedCall,
   by: Pick<CallPlace, "explainer" | "signal">,
 ): readonly Child[] => {
   const { address, inSpill, reading } = selected;
@@ -85,7 +85,7 @@ export const ours = (
 };
 
 /** The sentence that is read out for a cell. */
-export const spoken = (selected: Selected): string => {
+export const selectionSentence = (selected: Selected): string => {
   if (selected.state !== "ours") return emptyText(selected);
   const names = selected.reading.calls.map(({ id }) => id).join(", ");
   return `${addressText(selected.inSpill ?? selected.address)}: ${names}${selected.reading.stale ? ", out of date" : ""}`;

@@ -6,7 +6,7 @@ import { h, markScrollable, replace, type Child } from "../elements";
 import { explainer } from "../model/explainer";
 import { readSelected, type Selected } from "../model/selected";
 import { CANCELLED } from "../jobs/jobQueue";
-import { empty, ours, spoken } from "./cellParts";
+import { noCallParts, callParts, selectionSentence } from "./cellParts";
 import { endedBy, HOST_AFTER, orCancelled, progressBox, stoppedBox, type ProgressBox } from "./progressBox";
 
 /** Delay between the last change or move and the next read of the cell, in milliseconds. */
@@ -35,9 +35,11 @@ function cellPlace(services: PanelServices, content: HTMLElement): CellPlace {
   return {
     show(at, selected, signal) {
       const parts =
-        selected.state === "ours" ? ours(services, selected, { explainer: explains, signal }) : empty(selected);
+        selected.state === "ours"
+          ? callParts(services, selected, { explainer: explains, signal })
+          : noCallParts(selected);
       draw(at === undefined ? "" : addressText(at), ...parts);
-      const sentence = spoken(selected);
+      const sentence = selectionSentence(selected);
       if (sentence !== last) services.readOut(sentence);
       last = sentence;
     },

@@ -4,7 +4,7 @@ import {
   type Args,
   argText,
   type CellFunction,
-  formOf,
+  signatureOf,
   labelOf,
   limitsText,
   placedArgs,
@@ -104,7 +104,7 @@ const argumentList = (definition: CellFunction): Child => {
 };
 
 const body = (services: PanelServices, definition: CellFunction): readonly Child[] => [
-  h("pre", { class: "source form" }, h("code", {}, formOf(definition))),
+  h("pre", { class: "source form" }, h("code", {}, signatureOf(definition))),
   // Before the arguments: those of a block fill pages, and most users look for the example.
   exampleBox(services, definition),
   argumentList(definition),

@@ -27,7 +27,7 @@ interface Work {
 
 export interface ProgressBox {
   readonly root: HTMLElement;
-  tell(progress: Progress): void;
+  update(progress: Progress): void;
   /** Slow work begins: shows the box soon. */
   showNow(): void;
   /** Must be called when the work ends, however it ends. */
@@ -69,7 +69,7 @@ export function progressBox(services: PanelServices, work: Work): ProgressBox {
   signal?.addEventListener("abort", end, { once: true });
   return {
     root,
-    tell({ done, total, text }) {
+    update({ done, total, text }) {
       stage.textContent = text;
       bar.max = total;
       // A bar at zero looks broken; one without a value moves.

@@ -7,8 +7,8 @@ import type { CheckedValue } from "../jobs/job";
 import { CANCELLED } from "../jobs/jobQueue";
 import { progressBox } from "./progressBox";
 
-const differing = ({ id, what, expected, from }: CheckedValue): Child =>
-  h("li", {}, `${id}${what === "" ? "" : `, ${what}`}: ${from} gives ${String(expected)}.`);
+const differing = ({ id, what, expected, source }: CheckedValue): Child =>
+  h("li", {}, `${id}${what === "" ? "" : `, ${what}`}: ${source} gives ${String(expected)}.`);
 
 const resultParts = (all: readonly CheckedValue[]): readonly Child[] => {
   const off = all.filter(({ agrees }) => !agrees);
@@ -30,7 +30,7 @@ export const publishedChecks = (services: PanelServices): HTMLElement => {
     replace(result);
     replace(going, box.root);
     try {
-      const all = await services.jobs.run("check", {}, { signal: ending.signal, tell: box.tell });
+      const all = await services.jobs.run("check", {}, { signal: ending.signal, onProgress: box.update });
       replace(result, resultParts(all));
     } catch (error) {
       const text = error === CANCELLED ? "Cancelled: not every value was compared." : `${sentenceOf(error)}.`;

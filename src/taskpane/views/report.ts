@@ -139,14 +139,14 @@ const allQuiet = (): HTMLElement =>
  * @param again scans the cells whose calculation stopped
  */
 export function reportParts(services: PanelServices, report: CautionReport, again: () => void): readonly Child[] {
-  const { cells, failing, severities, stale, unread, unworked } = report;
-  if (cells.length + failing.length + unread.length === 0) return firstRun(services);
+  const { cells, failing, severities, stale, unreadable, uncomputed } = report;
+  if (cells.length + failing.length + unreadable.length === 0) return firstRun(services);
   return [
     h("p", { class: "quiet" }, useSentence(report)),
     severities.length === 0 ? allQuiet() : severities.map((group) => severitySection(services, group)),
     failingSection(services, failing),
     staleSection(services, stale),
-    unreadSection(services, unread),
-    unworkedSection(services, unworked, again),
+    unreadSection(services, unreadable),
+    unworkedSection(services, uncomputed, again),
   ];
 }

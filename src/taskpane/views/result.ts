@@ -28,7 +28,7 @@ export const faultText = (code: string, message: string | undefined): HTMLElemen
 const MOST_ROWS = 14;
 
 const cellText = (cell: CellValue): string =>
-  isCellFault(cell) ? `${cell.error} ${cell.message ?? ""}`.trim() : valueText(cell ?? "");
+  isCellFault(cell) ? `${cell.code} ${cell.message ?? ""}`.trim() : valueText(cell ?? "");
 
 const cell = (tag: "td" | "th", value: CellValue, scope?: string): HTMLElement =>
   h(tag, { scope, class: typeof value === "number" ? "number" : undefined }, cellText(value));
@@ -74,10 +74,10 @@ const tableOf = (definition: CellFunction, matrix: readonly (readonly CellValue[
 
 /** The whole result. */
 export function resultOf(definition: CellFunction, outcome: CellOutcome, system: System): HTMLElement {
-  if (isOutcomeFault(outcome)) return faultText(outcome.error, outcome.message);
+  if (isOutcomeFault(outcome)) return faultText(outcome.code, outcome.message);
   const { value } = outcome;
   if (isMatrix(value)) return tableOf(definition, value);
-  if (isCellFault(value)) return faultText(value.error, value.message);
+  if (isCellFault(value)) return faultText(value.code, value.message);
   const unit = definition.returns.type === "quantity" ? unitText(definition.returns, system) : "";
   return h("p", { class: "result" }, valueWithUnit(value ?? "", unit));
 }

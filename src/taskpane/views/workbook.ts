@@ -2,7 +2,7 @@
 import { handOver, type HandOver } from "../../workbook/copy/handOver";
 import { mendFormulas, type Mending } from "../../workbook/mend/mend";
 import type { Address } from "../../workbook/port";
-import { ENDED } from "../../workbook/timeSlices";
+import { WORK_CANCELLED } from "../../workbook/timeSlices";
 import type { PanelServices, View } from "../services";
 import { sentenceOf } from "../services";
 import { action, h, replace, type Child } from "../elements";
@@ -20,7 +20,7 @@ async function report(into: HTMLElement, work: () => Promise<readonly Child[]>):
   try {
     replace(into, await work());
   } catch (error) {
-    const cancelled = error === CANCELLED || error === ENDED;
+    const cancelled = error === CANCELLED || error === WORK_CANCELLED;
     const text = cancelled ? "Cancelled: nothing was changed." : `Nothing was changed: ${sentenceOf(error)}.`;
     replace(into, h("p", { class: cancelled ? undefined : "fault" }, text));
   }
@@ -49,18 +49,18 @@ const handOverSection = (services: PanelServices): HTMLElement => {
   const going = h("div", { class: "going" });
   const run = async (): Promise<void> => {
     const ending = new AbortController();
-    const { root, tell, end } = progressBox(services, {
+    const { root, update, end } = progressBox(services, {
       what: "Making the copy",
       key: "hand over",
       cancel: () => ending.abort(),
       asked: true,
     });
     const onProgress = (done: number, total: number): void =>
-      tell({ done, total, text: `${String(done)} of ${counted(total, "formula")}` });
+      update({ done, total, text: `${String(done)} of ${counted(total, "formula")}` });
     const work = async (): Promise<readonly Child[]> => {
       const { signal } = ending;
       const copy = await orCancelled(
-        handOver(services.workbook, services.engine, { signal, tell: onProgress }),
+        handOver(services.workbook, services.engine, { signal, onProgress: onProgress }),
         signal,
       );
       if (copy === undefined) return [h("p", {}, NO_USE)];

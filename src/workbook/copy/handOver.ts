@@ -7,7 +7,7 @@ import type { Address, Area, CellValue, HandOverCopy, ValueArea, Workbook } from
 import { isCellFault } from "../port";
 import { readCells, type Engine, type Reading } from "../reader/read";
 import { addressText, columnLetters } from "../reader/reference";
-import { recordLines, type Describe, type Recording } from "./recordSheet";
+import { recordLines, type Describe, type RecordOptions } from "./recordSheet";
 import { dependentCells, type DependentCell } from "./dependents";
 import { timeSlices } from "../timeSlices";
 import { freeName } from "../starterCells";
@@ -118,7 +118,7 @@ async function currentValues(book: Workbook, cells: readonly DependentCell[]): P
 const UNFINISHED = new Set(["#BUSY!", "#GETTING_DATA"]);
 const MOST_NAMED = 5;
 
-const isUnfinished = (value: CellValue): boolean => isCellFault(value) && UNFINISHED.has(value.error);
+const isUnfinished = (value: CellValue): boolean => isCellFault(value) && UNFINISHED.has(value.code);
 
 /** @throws a sentence where cells have no value yet that could be handed over */
 function refuseUnfinished(cells: readonly { readonly address: Address; readonly value: CellValue }[]): void {
@@ -134,7 +134,7 @@ const readingsOf = (
   book: Workbook,
   cells: readonly DependentCell[],
   engine: Engine,
-  { signal }: Recording,
+  { signal }: RecordOptions,
 ): Promise<readonly Reading[]> =>
   readCells(
     book,
@@ -159,7 +159,7 @@ export interface HandOver extends HandOverCopy {
 export async function handOver(
   book: Workbook,
   engine: RecordingEngine,
-  recording: Recording = {},
+  recording: RecordOptions = {},
 ): Promise<HandOver | undefined> {
   const nextSlice = timeSlices({}, recording.signal === undefined ? [] : [recording.signal]);
   const cells = await dependentCells(book);

@@ -1,16 +1,16 @@
 /** The lines of a hand-over record: each cell's formula with inputs, method, sources and cautions. */
+import type { CellInput } from "../../../core";
 import { resumeWhenReady } from "../pending";
-import { callKey } from "../scan/callMemo";
 import type { CellValue } from "../port";
 import { isCellFault } from "../port";
 import type { ReadArgument, ReadCall, Reading } from "../reader/read";
 import { addressText, cellsText } from "../reader/reference";
 import type { DependentCell } from "./dependents";
 import { timeSlices } from "../timeSlices";
-import { isMatrix, isOutcomeFault, type CellInput } from "../values";
+import { isMatrix, isOutcomeFault } from "../values";
 
 /** A function's description of one of its calls. */
-export interface Described {
+export interface CallDescription {
   /** The function's sentence: the method. */
   readonly method: string;
   readonly inputs: readonly DescribedInput[];
@@ -28,7 +28,7 @@ export interface DescribedInput {
 }
 
 /** Throws `Pending` if the description isn't available yet. */
-export type Describe = (id: string, args: readonly CellInput[]) => Described | undefined;
+export type Describe = (id: string, args: readonly CellInput[]) => CallDescription | undefined;
 
 type Content = string | number | boolean;
 
@@ -41,7 +41,7 @@ const MOST_LINES = 22;
 const LINE_LETTERS = 34;
 
 const shown = (value: CellValue): Content =>
-  value === null ? "" : isCellFault(value) ? `${value.error} ${value.message ?? ""}`.trim() : value;
+  value === null ? "" : isCellFault(value) ? `${value.code} ${value.message ?? ""}`.trim() : value;
 
 const amount = (value: Content, unit: string): string => {
   const text = typeof value === "number" ? String(Number(value.toPrecision(7))) : String(value);
@@ -83,7 +83,7 @@ const rawArguments = (args: readonly ReadArgument[]): readonly CellInput[] | und
 /** Why a call's inputs are unknown. */
 const unknownInputs = (args: readonly ReadArgument[]): readonly string[] =>
   args.flatMap((argument) => {
-    if ("unread" in argument) return [argument.unread];
+    if ("unreadable" in argument) return [argument.unreadable];
     return "fault" in argument ? [String(shown(argument.fault))] : [];
   });
 
@@ -122,7 +122,7 @@ function callLines(
   { describe, recorded }: Recorder,
 ): RecordLine[] {
   const raw = rawArguments(call.args);
-  const key = raw && callKey(call.id, raw);
+  const key = raw && JSON.stringify([call.id, raw]);
   const before = key === undefined ? undefined : recorded.get(key);
   const own = raw && describe(call.id, raw);
   if (key !== undefined && before === undefined) recorded.set(key, addressText(cell.address));
@@ -160,9 +160,9 @@ const dependentLine = (cell: DependentCell): RecordLine => [
 ];
 
 /** Options of a caller that waits for the record; `tell` reports how many cells are done. */
-export interface Recording {
+export interface RecordOptions {
   readonly signal?: AbortSignal | undefined;
-  tell?(done: number, of: number): void;
+  onProgress?(done: number, of: number): void;
 }
 
 /**
@@ -173,13 +173,13 @@ export async function recordLines(
   cells: readonly DependentCell[],
   readings: readonly Reading[],
   describe: Describe,
-  { signal, tell }: Recording = {},
+  { signal, onProgress }: RecordOptions = {},
 ): Promise<readonly RecordLine[]> {
   const recorder: Recorder = { describe, recorded: new Map() };
   const lines: RecordLine[] = [];
   const pause = timeSlices({}, signal === undefined ? [] : [signal]);
   for (const [at, cell] of cells.entries()) {
-    tell?.(at, cells.length);
+    onProgress?.(at, cells.length);
     await pause();
     for (const [place, call] of (readings[at]?.calls ?? []).entries())
       lines.push(...(await resumeWhenReady(() => callLines(cell, call, place === 0, recorder), { signal })));

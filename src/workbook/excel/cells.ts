@@ -72,7 +72,7 @@ async function markErrors(pieces: readonly Piece[]): Promise<void> {
     types.forEach((row, down) =>
       row.forEach((type, over) => {
         const cells = values[down];
-        if (cells !== undefined && type === "Error") cells[over] = { error: String(cells[over]) } satisfies CellFault;
+        if (cells !== undefined && type === "Error") cells[over] = { code: String(cells[over]) } satisfies CellFault;
       }),
     );
 }

@@ -13,7 +13,7 @@ type Content = string | number | boolean;
 /** An error is typed as its code; Excel makes the error of it. */
 const asValue = (value: CellValue): Content => {
   if (value === null) return "";
-  if (isCellFault(value)) return value.error;
+  if (isCellFault(value)) return value.code;
   return typeof value === "string" ? asText(value) : value;
 };
 

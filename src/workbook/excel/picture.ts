@@ -23,7 +23,7 @@ const columnBeside = ({ column, columns }: Area): number =>
 /** Adds the picture at the upper right corner of the area; answers where it is. */
 export async function placePicture(
   context: Excel.RequestContext,
-  { name, says, png, width, height }: PlacedPicture,
+  { name, altText, png, width, height }: PlacedPicture,
   beside: Area,
 ): Promise<string> {
   const corner = rangeOf(context, { ...beside, column: columnBeside(beside), rows: 1, columns: 1 });
@@ -36,7 +36,7 @@ export async function placePicture(
     name,
     shapes.items.map((shape) => shape.name),
   );
-  image.altTextDescription = says;
+  image.altTextDescription = altText;
   image.lockAspectRatio = false;
   image.width = width;
   image.height = height;

@@ -2,9 +2,10 @@
  * Repairs formulas that lost their functions. Without the add-in a workbook keeps its calls as `_xldudf_WARMBACK_…`, other
  * add-ins may put a lost book before them (`[2]!`, `Book.xla!`), and a cell stays `#NAME?` until its formula is rewritten.
  */
+import { NAMESPACE } from "../../../core";
 import type { Address, Block, CellValue, CellWrite, Workbook } from "../port";
 import { isCellFault } from "../port";
-import { NAMESPACE, mentionsUs, ourId } from "../reader/calls";
+import { mentionsUs, ourId } from "../reader/calls";
 import { readFormulas } from "../reader/sheets";
 import { isRefusal, tokens, type Token } from "../reader/tokens";
 
@@ -42,7 +43,7 @@ const callsUs = (formula: string, known: ReadonlySet<string>): boolean => {
   return !isRefusal(found) && found.some(({ kind, text }) => kind === "function" && ourId(text, known) !== undefined);
 };
 
-const isNameless = (value: CellValue): boolean => isCellFault(value) && value.error === "#NAME?";
+const isNameless = (value: CellValue): boolean => isCellFault(value) && value.code === "#NAME?";
 
 export interface Mending {
   /** Cells whose formulas were rewritten. */

@@ -26,7 +26,7 @@ export { openParts as openPackage, packageBytes, type Package } from "./parts/pa
 export { PACKAGE_LIMITS, type PackageLimits } from "./zip/limits";
 export { readBook } from "./book/read";
 export type * from "./book/facts";
-export { cellContext, readSheet, type CellContext } from "./sheet/read";
+export { cellContext, readStoredSheet, type CellContext } from "./sheet/read";
 export type * from "./sheet/facts";
 export { callsUs, usesOf, type FormulaUses } from "./formula/uses";
 export { patchCells, type Patched } from "./patch/patch";

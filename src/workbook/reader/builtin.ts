@@ -3,7 +3,7 @@ import { isCellFault } from "../port";
 import type { CellFault, CellValue } from "../port";
 import { isMatrix, matrixOf, topLeft } from "../values";
 import type { Value } from "../values";
-import { fault, isUnsupported, broadcast, toCondition, toNumber, UNREADABLE } from "./operators";
+import { fault, isUnsupported, broadcast, toCondition, toNumber, UNSUPPORTED } from "./operators";
 import type { Operand, Unsupported } from "./operators";
 import type { Tree } from "./tree";
 
@@ -18,12 +18,12 @@ const isOne = (value: Value): boolean => {
 function one(argument: Tree | undefined, value: (argument: Tree) => Operand): CellValue | Unsupported {
   const answer = argument === undefined ? null : value(argument);
   if (isUnsupported(answer)) return answer;
-  return isOne(answer) ? topLeft(answer) : UNREADABLE;
+  return isOne(answer) ? topLeft(answer) : UNSUPPORTED;
 }
 
 /** IF(condition, then, [else]): only the chosen branch is evaluated; an empty branch is 0, a missing one FALSE. */
 const choose: BuiltIn = (args, value) => {
-  if (args.length < 2 || args.length > 3) return UNREADABLE;
+  if (args.length < 2 || args.length > 3) return UNSUPPORTED;
   const cell = one(args[0], value);
   const holds = isUnsupported(cell) ? cell : toCondition(cell);
   if (typeof holds !== "boolean") return holds;
@@ -35,11 +35,11 @@ const choose: BuiltIn = (args, value) => {
 /** IFERROR(value, instead), cell by cell. Hosts differ in the result for a blank: unsupported. */
 const orElse: BuiltIn = (args, value) => {
   const [first, second] = args;
-  if (first === undefined || second === undefined || args.length > 2) return UNREADABLE;
+  if (first === undefined || second === undefined || args.length > 2) return UNSUPPORTED;
   const answer = value(first);
   if (isUnsupported(answer)) return answer;
   const cells = matrixOf(answer).flat();
-  if (cells.includes(null)) return UNREADABLE;
+  if (cells.includes(null)) return UNSUPPORTED;
   if (!cells.some(isCellFault)) return answer;
   const instead = value(second);
   return isUnsupported(instead)
@@ -95,7 +95,7 @@ function rounded(value: number, places: number): number {
 
 const round: BuiltIn = (args, value) => {
   const [first, second] = args;
-  if (first === undefined || second === undefined || args.length > 2) return UNREADABLE;
+  if (first === undefined || second === undefined || args.length > 2) return UNSUPPORTED;
   const answer = value(first);
   if (isUnsupported(answer)) return answer;
   const places = value(second);
@@ -110,7 +110,7 @@ const round: BuiltIn = (args, value) => {
 /** INDEX(array, row, [column]): 0 takes the whole row or column; one number counts along a single row. */
 const index: BuiltIn = (args, value) => {
   const [first, ...at] = args;
-  if (first === undefined || at.length < 1 || at.length > 2) return UNREADABLE;
+  if (first === undefined || at.length < 1 || at.length > 2) return UNSUPPORTED;
   const answer = value(first);
   if (isUnsupported(answer)) return answer;
   if (!isMatrix(answer) && isCellFault(answer)) return answer;

@@ -1,12 +1,11 @@
 /** Finds our calls in a formula, at any depth. */
+import { NAMESPACE } from "../../../core";
 import { plainName } from "./evaluate";
 import { bound, hide } from "./scope";
 import type { Scope } from "./scope";
 import { isRefusal } from "./tokens";
 import { parse } from "./tree";
 import type { CallTree, TextSpan, Tree } from "./tree";
-
-export const NAMESPACE = "WARMBACK";
 
 /** One call of ours in a formula. */
 export interface FormulaCall extends TextSpan {

@@ -7,7 +7,7 @@ import type { Value } from "../values";
 import type { CellValue } from "../port";
 import { isCellFault } from "../port";
 import { BUILT_IN } from "./builtin";
-import { isUnsupported, operate, broadcast, UNREADABLE } from "./operators";
+import { isUnsupported, operate, broadcast, UNSUPPORTED } from "./operators";
 import type { Operand } from "./operators";
 import { bind, boundValue } from "./scope";
 import type { Scope } from "./scope";
@@ -38,7 +38,7 @@ export function evaluateTree(tree: Tree, context: EvaluationContext, scope?: Sco
     case "boolean":
       return tree.value;
     case "error":
-      return { error: tree.error };
+      return { code: tree.error };
     case "omitted":
       return null;
     case "group":
@@ -62,7 +62,7 @@ const over = (answer: Operand, work: (cell: CellValue) => ReturnType<typeof oper
 function reference(text: string, context: EvaluationContext, scope: Scope | undefined): Operand {
   const bound = scope && boundValue(scope, plainName(text));
   if (bound === undefined) return context.read(text);
-  return bound.tree === undefined ? UNREADABLE : evaluateTree(bound.tree, context, bound.within);
+  return bound.tree === undefined ? UNSUPPORTED : evaluateTree(bound.tree, context, bound.within);
 }
 
 function signed(tree: Tree & { kind: "sign" }, context: EvaluationContext, scope: Scope | undefined): Operand {
@@ -89,7 +89,7 @@ function remembered(
 
 function binary(tree: Tree & { kind: "binary" }, context: EvaluationContext, scope: Scope | undefined): Operand {
   const { operator } = tree;
-  if (operator === ":" || operator === " " || operator === ",") return UNREADABLE;
+  if (operator === ":" || operator === " " || operator === ",") return UNSUPPORTED;
   const left = evaluateTree(tree.left, context, scope);
   if (isUnsupported(left)) return left;
   const right = evaluateTree(tree.right, context, scope);
@@ -103,11 +103,11 @@ function call(tree: CallTree, context: EvaluationContext, scope: Scope | undefin
   const name = plainName(tree.name);
   if (name === "LET") return letIn(tree, context, scope);
   const builtIn = BUILT_IN.get(name);
-  return builtIn === undefined ? UNREADABLE : builtIn(tree.args, value);
+  return builtIn === undefined ? UNSUPPORTED : builtIn(tree.args, value);
 }
 
 function letIn(tree: CallTree, context: EvaluationContext, scope: Scope | undefined): Operand {
   const inner = bind(tree, plainName, scope);
   const body = tree.args.at(-1);
-  return inner === undefined || body === undefined ? UNREADABLE : evaluateTree(body, context, inner);
+  return inner === undefined || body === undefined ? UNSUPPORTED : evaluateTree(body, context, inner);
 }

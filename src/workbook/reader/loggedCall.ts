@@ -1,7 +1,7 @@
 /** Finds the one call of this session that a cell's call must be. */
+import type { CellInput } from "../../../core";
 import type { SessionLog, LoggedCall } from "../callLog";
 import { sameCell, sameValue, topLeft, valueOf } from "../values";
-import type { CellInput } from "../values";
 import type { CellValue } from "../port";
 import { isUnsupported } from "./operators";
 import type { Operand } from "./operators";

@@ -10,22 +10,22 @@ import type { Operator } from "./tree";
 
 /** A part of a formula that this reader can't work out. */
 export interface Unsupported {
-  readonly unread: string;
+  readonly unsupported: string;
 }
 
 export type Operand = Value | Unsupported;
 
-export const unsupported = (why: string): Unsupported => ({ unread: why });
+export const unsupported = (why: string): Unsupported => ({ unsupported: why });
 
 export const isUnsupported = (answer: Operand): answer is Unsupported =>
-  typeof answer === "object" && answer !== null && "unread" in answer;
+  typeof answer === "object" && answer !== null && "unreadable" in answer;
 
-export const fault = (error: string): CellFault => ({ error });
+export const fault = (code: string): CellFault => ({ code });
 
 const EXPRESSION = "is an expression we can't read: put it in its own cell to see its working";
 
 /** The general reason: it contains something that this reader doesn't support. */
-export const UNREADABLE = unsupported(EXPRESSION);
+export const UNSUPPORTED = unsupported(EXPRESSION);
 
 /** A number from a cell: blank is 0, a boolean 1 or 0; text only if every locale reads it alike. */
 export function toNumber(cell: CellValue): number | CellFault | Unsupported {
@@ -34,7 +34,7 @@ export function toNumber(cell: CellValue): number | CellFault | Unsupported {
   if (typeof cell === "boolean") return cell ? 1 : 0;
   if (isCellFault(cell)) return cell;
   if (/^\s*[-+]?\d{1,15}\s*$/.test(cell)) return Number(cell);
-  return /\d/.test(cell) || /^\s*(?:true|false)\s*$/i.test(cell) ? UNREADABLE : fault("#VALUE!");
+  return /\d/.test(cell) || /^\s*(?:true|false)\s*$/i.test(cell) ? UNSUPPORTED : fault("#VALUE!");
 }
 
 /** A cell as text. A decimal comma of the locale is written as a point: every quantity text reads both alike. */
@@ -44,13 +44,13 @@ export function toText(cell: CellValue): string | CellFault | Unsupported {
   if (typeof cell === "boolean") return cell ? "TRUE" : "FALSE";
   if (isCellFault(cell)) return cell;
   const size = Math.abs(cell);
-  if (size !== 0 && (size < 1e-6 || size >= 1e15)) return UNREADABLE;
+  if (size !== 0 && (size < 1e-6 || size >= 1e15)) return UNSUPPORTED;
   return String(Number(cell.toPrecision(15)));
 }
 
 /** A condition: a number other than 0 holds. */
 export function toCondition(cell: CellValue): boolean | CellFault | Unsupported {
-  if (typeof cell === "string") return /^(?:true|false)$/i.test(cell) ? UNREADABLE : fault("#VALUE!");
+  if (typeof cell === "string") return /^(?:true|false)$/i.test(cell) ? UNSUPPORTED : fault("#VALUE!");
   const number = toNumber(cell);
   return typeof number === "number" ? number !== 0 : number;
 }
@@ -87,14 +87,14 @@ function order(left: CellValue, right: CellValue): number | Unsupported {
   if (typeof a === "string" && typeof b === "string") return textOrder(a.toLowerCase(), b.toLowerCase());
   const [x, y] = [Number(a), Number(b)];
   const near = x !== y && Math.abs(x - y) < 1e-13 * Math.max(Math.abs(x), Math.abs(y));
-  return near && Number(x.toPrecision(15)) === Number(y.toPrecision(15)) ? UNREADABLE : x - y;
+  return near && Number(x.toPrecision(15)) === Number(y.toPrecision(15)) ? UNSUPPORTED : x - y;
 }
 
 /** Only plain letters and digits sort alike in every locale. */
 function textOrder(a: string, b: string): number | Unsupported {
   if (a === b) return 0;
   const plain = /^[a-z0-9]*$/;
-  return plain.test(a) && plain.test(b) ? (a < b ? -1 : 1) : { unread: EXPRESSION, ...DIFFERENT };
+  return plain.test(a) && plain.test(b) ? (a < b ? -1 : 1) : { unsupported: EXPRESSION, ...DIFFERENT };
 }
 
 /** Texts known to differ, their order unknown. */
@@ -151,7 +151,7 @@ export function broadcast(
   if (isSingle(a) && isSingle(b)) return work(a[0]?.[0] ?? null, b[0]?.[0] ?? null);
   const rows = Math.max(a.length, b.length);
   const columns = Math.max(a[0]?.length ?? 0, b[0]?.length ?? 0);
-  if (rows * columns > MOST_CELLS_WORKED) return UNREADABLE;
+  if (rows * columns > MOST_CELLS_WORKED) return UNSUPPORTED;
   const result: CellValue[][] = [];
   for (let row = 0; row < rows; row++) {
     const line: CellValue[] = [];

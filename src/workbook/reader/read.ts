@@ -1,16 +1,17 @@
 /** Reads the arguments of our calls in cells and checks that the cells still hold the results. */
+import type { CellInput } from "../../../core";
 import type { Address, CellFault, CellValue, ReferenceText, Workbook } from "../port";
 import { isCellFault } from "../port";
 import { resumeWhenReady, type WaitOptions } from "../pending";
 import type { SessionLog } from "../callLog";
 import { collapse, faultIn, isMatrix, inputOf, sameCell, sameValue, topLeft, valueOf } from "../values";
-import type { CellOutcome, CellInput, Value, ValueMatrix } from "../values";
+import type { CellOutcome, Value, ValueMatrix } from "../values";
 import { mentionsUs, sitesIn, walkTree, wholeCall } from "./calls";
 import type { FormulaCall } from "./calls";
 import { evaluateTree, plainName } from "./evaluate";
 import type { EvaluationContext } from "./evaluate";
 import { loggedCall } from "./loggedCall";
-import { isUnsupported, UNREADABLE } from "./operators";
+import { isUnsupported, UNSUPPORTED } from "./operators";
 import type { Operand } from "./operators";
 import { resolveFormulaReferences } from "./resolve";
 import type { Resolved } from "./resolve";
@@ -37,7 +38,8 @@ export interface Engine {
 }
 
 /** An argument's raw value, its error, or a sentence that says why it can't be read. */
-export type ReadArgument = { readonly value: CellInput } | { readonly fault: CellFault } | { readonly unread: string };
+export type ReadArgument =
+  { readonly value: CellInput } | { readonly fault: CellFault } | { readonly unreadable: string };
 
 export interface ReadCall {
   readonly id: string;
@@ -111,7 +113,7 @@ function work(node: CallTree, id: string, args: readonly Operand[], { cell, tree
 }
 
 function argument(answer: Operand, at: number): ReadArgument {
-  if (isUnsupported(answer)) return { unread: `argument ${String(at + 1)} ${answer.unread}` };
+  if (isUnsupported(answer)) return { unreadable: `argument ${String(at + 1)} ${answer.unsupported}` };
   const value = collapse(answer);
   const bad = faultIn(value);
   return bad === undefined ? { value: value as CellInput } : { fault: bad };
@@ -119,7 +121,7 @@ function argument(answer: Operand, at: number): ReadArgument {
 
 /** Values that a host shows while it calculates or can't spill: nothing to compare. */
 const isPassing = (value: CellValue): boolean =>
-  isCellFault(value) && ["#BUSY!", "#GETTING_DATA", "#SPILL!", "#CONNECT!"].includes(value.error);
+  isCellFault(value) && ["#BUSY!", "#GETTING_DATA", "#SPILL!", "#CONNECT!"].includes(value.code);
 
 /** Whether the cell holds the result of its formula; undefined if unknown. */
 function holds(answer: Operand, cell: CellToRead): boolean | undefined {
@@ -154,7 +156,7 @@ function passOver(prepared: Prepared, tree: Tree, resolved: Resolved, engine: En
       const given = args.map((one, at) => withBlanks(one, node.args[at], blank));
       const done = work(node, id, given, prepared, engine);
       worked.set(node, done);
-      return done.outcome === undefined ? UNREADABLE : valueOf(done.outcome);
+      return done.outcome === undefined ? UNSUPPORTED : valueOf(done.outcome);
     },
   };
   const agreed = holds(evaluateTree(tree, around), cell);
@@ -208,7 +210,7 @@ export async function readCells(
 ): Promise<readonly Reading[]> {
   const prepared = cells.map((cell) => prepare(cell, engine.known));
   const resolved = resolveFormulaReferences(book);
-  await resolved.bring(prepared.flatMap(wantedBy));
+  await resolved.load(prepared.flatMap(wantedBy));
   const readings: Reading[] = [];
   for (const one of prepared) readings.push(await resumeWhenReady(() => readOne(one, resolved, engine), waiting));
   return readings;

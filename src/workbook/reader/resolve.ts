@@ -1,7 +1,7 @@
 /** Fetches the cells that formulas refer to, for many formulas at once, in a few round trips. */
 import type { Address, Area, Block, ReferenceText, Workbook } from "../port";
 import type { ValueMatrix } from "../values";
-import { fault, unsupported, UNREADABLE } from "./operators";
+import { fault, unsupported, UNSUPPORTED } from "./operators";
 import type { Operand } from "./operators";
 import { parseCells, parseReference } from "./reference";
 import { cellsOf, readSheet, valuesFrom } from "./sheets";
@@ -22,7 +22,7 @@ export interface Resolved {
 
 export interface References extends Resolved {
   /** Fetches the areas and values of these references, except those already loaded. */
-  bring(wanted: readonly ReferenceText[]): Promise<void>;
+  load(wanted: readonly ReferenceText[]): Promise<void>;
 }
 
 const areaKey = ({ sheet, row, column, rows, columns }: Area): string =>
@@ -115,16 +115,16 @@ function crossing(area: Area, from: Address): { readonly down: number; readonly 
 export function resolveFormulaReferences(book: Workbook, known: HeldSheets = new Map()): References {
   const store: Store = { book, held: new Map(known), areas: new Map(), values: new Map(), names: undefined };
   const read = (area: Area | undefined): Operand => {
-    if (area === undefined) return UNREADABLE;
-    return cellsOf(area) > MOST_CELLS_READ ? tooLarge(area) : (cells(store, area) ?? UNREADABLE);
+    if (area === undefined) return UNSUPPORTED;
+    return cellsOf(area) > MOST_CELLS_READ ? tooLarge(area) : (cells(store, area) ?? UNSUPPORTED);
   };
   return {
-    bring: async (wanted) => fetch(store, await find(store, wanted)),
+    load: async (wanted) => fetch(store, await find(store, wanted)),
     read: (text, from) => read(areaOf(store, text, from)),
     meet(text, from) {
       const area = areaOf(store, text, from);
       const at = area && crossing(area, from);
-      if (area === undefined) return UNREADABLE;
+      if (area === undefined) return UNSUPPORTED;
       if (at === undefined) return fault("#VALUE!");
       if (!store.held.has(area.sheet)) return cells(store, area)?.[at.down]?.[at.over] ?? null;
       return read({ sheet: area.sheet, row: area.row + at.down, column: area.column + at.over, rows: 1, columns: 1 });

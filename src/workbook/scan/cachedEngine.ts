@@ -1,16 +1,15 @@
 /** The calculation as a scan uses it: equal calls and their cautions are computed once. */
+import { type CellInput, type RaisedCaution, boundedMemo } from "../../../core";
 import type { SessionLog } from "../callLog";
-import { callKey, memo } from "./callMemo";
 import type { ReadCall } from "../reader/read";
-import type { RaisedCautionText } from "./report";
-import type { CellOutcome, CellInput } from "../values";
+import type { CellOutcome } from "../values";
 
 /** `call` and `cautionsOf` may throw `Pending`. */
 export interface CautionEngine {
   readonly known: ReadonlySet<string>;
   readonly log: SessionLog;
   call(id: string, args: readonly CellInput[]): CellOutcome;
-  cautionsOf(id: string, args: readonly CellInput[]): readonly RaisedCautionText[];
+  cautionsOf(id: string, args: readonly CellInput[]): readonly RaisedCaution[];
   /** Functions that take long: the scan leaves them for last. */
   heavy?(id: string): boolean;
 }
@@ -25,17 +24,20 @@ function rawArguments({ args }: ReadCall): readonly CellInput[] | undefined {
   return values;
 }
 
+/** Light calls of a large workbook, and the ranges of its heavy ones. */
+const BOUNDS = { entries: 200_000, cells: 2_000_000 };
+
 /** An engine that computes equal calls once. Cautions are cached by the outcome of their call. */
 export function cachedEngine(
   engine: CautionEngine,
-): CautionEngine & { cautionsFor(call: ReadCall): readonly RaisedCautionText[] } {
-  const outcomes = memo<CellOutcome>();
-  const cautions = new WeakMap<CellOutcome, readonly RaisedCautionText[]>();
+): CautionEngine & { cautionsFor(call: ReadCall): readonly RaisedCaution[] } {
+  const outcomes = boundedMemo<CellOutcome>(BOUNDS);
+  const cautions = new WeakMap<CellOutcome, readonly RaisedCaution[]>();
   const own = new WeakSet<CellOutcome>();
   return {
     ...engine,
     call: (id, args) =>
-      outcomes.get(callKey(id, args), () => {
+      outcomes.getOrCompute(id, args, () => {
         const outcome = { ...engine.call(id, args) };
         own.add(outcome);
         return outcome;

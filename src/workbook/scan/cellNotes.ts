@@ -5,25 +5,25 @@ import type { CellToRead, Prepared, ReadCall, Reading } from "../reader/read";
 import type { FailingCell, SheetNotes } from "./report";
 import { isOutcomeFault } from "../values";
 
-const isRead = (call: ReadCall): boolean => call.args.every((argument) => !("unread" in argument));
+const isRead = (call: ReadCall): boolean => call.args.every((argument) => !("unreadable" in argument));
 
 function failing({ address, calls }: Reading, value: CellFault): FailingCell {
-  const { error } = value;
+  const { code } = value;
   const outcome = calls.find(
-    ({ outcome: one }) => one !== undefined && isOutcomeFault(one) && one.error === error,
+    ({ outcome: one }) => one !== undefined && isOutcomeFault(one) && one.code === code,
   )?.outcome;
   const again = outcome !== undefined && isOutcomeFault(outcome) ? outcome.message : undefined;
   const message = value.message ?? again;
-  return { address, error, ...(message === undefined ? {} : { message }) };
+  return { address, error: code, ...(message === undefined ? {} : { message }) };
 }
 
 /** What one sheet raises, as the scan collects it. */
 export type Notes = { -readonly [K in keyof SheetNotes]: SheetNotes[K][number][] };
 
-export const noNotes = (): Notes => ({ raised: [], cells: [], failing: [], unread: [], unworked: [], stale: [] });
+export const noNotes = (): Notes => ({ raised: [], cells: [], failing: [], unreadable: [], uncomputed: [], stale: [] });
 
 /** What a scan found in one cell. */
-export interface Noted {
+export interface CellFindings {
   readonly reading: Reading;
   readonly raised: Notes["raised"];
 }
@@ -32,18 +32,18 @@ const idsOf = (calls: readonly Pick<ReadCall, "id">[]): readonly string[] =>
   calls.length === 1 && calls[0] ? [calls[0].id] : [...new Set(calls.map(({ id }) => id))];
 
 /** Adds one cell's findings to its sheet's notes. */
-export function noteCall(cell: CellToRead, { reading, raised }: Noted, notes: Notes): void {
+export function noteCall(cell: CellToRead, { reading, raised }: CellFindings, notes: Notes): void {
   const { address, formula, calls, refusal, stale } = reading;
   notes.raised.push(...raised);
   const ours = calls.length > 0;
   if (ours) notes.cells.push({ address, formula, ids: idsOf(calls) });
   if (isCellFault(cell.value) && (ours || refusal !== undefined)) notes.failing.push(failing(reading, cell.value));
-  if (refusal !== undefined || !calls.every(isRead)) notes.unread.push(address);
+  if (refusal !== undefined || !calls.every(isRead)) notes.unreadable.push(address);
   if (stale) notes.stale.push(address);
 }
 
 /** Adds a cell with a call whose calculation stopped. */
-export function noteUnworked({ cell: { address, formula }, sites }: Prepared, notes: Notes): void {
+export function noteUncomputed({ cell: { address, formula }, sites }: Prepared, notes: Notes): void {
   notes.cells.push({ address, formula, ids: idsOf(sites) });
-  notes.unworked.push(address);
+  notes.uncomputed.push(address);
 }

@@ -1,11 +1,6 @@
 /** The cautions of a workbook, combined from those of its sheets. */
+import type { RaisedCaution } from "../../../core";
 import type { Address } from "../port";
-
-export interface RaisedCautionText {
-  readonly code: string;
-  readonly severity: string;
-  readonly text: string;
-}
 
 /** One wording of a caution and the cells that raise it. */
 export interface RaisedNote {
@@ -40,13 +35,13 @@ export interface FailingCell {
 
 /** What one sheet raises. */
 export interface SheetNotes {
-  readonly raised: readonly { readonly caution: RaisedCautionText; readonly id: string; readonly address: Address }[];
+  readonly raised: readonly { readonly caution: RaisedCaution; readonly id: string; readonly address: Address }[];
   readonly cells: readonly UsingCell[];
   readonly failing: readonly FailingCell[];
   /** Cells with an argument that can't be read: their cautions aren't known. */
-  readonly unread: readonly Address[];
+  readonly unreadable: readonly Address[];
   /** Cells with a call whose calculation stopped: their cautions aren't known either. */
-  readonly unworked: readonly Address[];
+  readonly uncomputed: readonly Address[];
   /** Cells whose value differs from what their formula gives now. */
   readonly stale: readonly Address[];
 }
@@ -99,8 +94,8 @@ export function report(sheets: readonly SheetNotes[]): CautionReport {
       .map(([severity, codes]) => ({ severity, codes: coded(codes) })),
     cells: sheets.flatMap(({ cells }) => cells),
     failing: sheets.flatMap(({ failing }) => failing),
-    unread: sheets.flatMap(({ unread }) => unread),
-    unworked: sheets.flatMap(({ unworked }) => unworked),
+    unreadable: sheets.flatMap(({ unreadable }) => unreadable),
+    uncomputed: sheets.flatMap(({ uncomputed }) => uncomputed),
     stale: sheets.flatMap(({ stale }) => stale),
   };
 }

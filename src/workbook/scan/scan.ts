@@ -3,7 +3,7 @@
  * slices so that the panel stays responsive, and a newer scan cancels the one before it.
  */
 import { resumeWhenReady, type WaitOptions } from "../pending";
-import { noteCall, noNotes, noteUnworked, type Noted, type Notes } from "./cellNotes";
+import { noteCall, noNotes, noteUncomputed, type CellFindings, type Notes } from "./cellNotes";
 import type { Block, ReferenceText, Workbook } from "../port";
 import { mentionsUs, readCalls } from "../reader/calls";
 import { prepare, readOne, wantedBy } from "../reader/read";
@@ -15,16 +15,16 @@ import { cachedEngine } from "./cachedEngine";
 import type { CautionEngine, CachedEngine } from "./cachedEngine";
 import { report } from "./report";
 import type { CautionReport, SheetNotes } from "./report";
-import { ENDED, timeSlices } from "../timeSlices";
+import { WORK_CANCELLED, timeSlices } from "../timeSlices";
 import type { NextSlice, SliceOptions } from "../timeSlices";
 
 export type { CautionEngine } from "./cachedEngine";
 export type { SliceOptions as ScanOptions } from "../timeSlices";
 
 /** Callbacks of a running scan. */
-export interface Hearing extends Pick<WaitOptions, "onWait"> {
+export interface ScanCallbacks extends Pick<WaitOptions, "onWait"> {
   /** Reports now and then how many of the cells that use us are done. */
-  tell?(done: number, of: number): void;
+  onProgress?(done: number, of: number): void;
 }
 
 export interface Scanner {
@@ -33,7 +33,7 @@ export interface Scanner {
    * report; undefined if a newer scan or `signal` cancelled this one. The next scan includes the sheets that a cancelled
    * scan missed and those with a cell whose calculation stopped.
    */
-  scan(sheets?: readonly string[], signal?: AbortSignal, hearing?: Hearing): Promise<CautionReport | undefined>;
+  scan(sheets?: readonly string[], signal?: AbortSignal, hearing?: ScanCallbacks): Promise<CautionReport | undefined>;
 }
 
 /** The cells of blocks that may call our functions. */
@@ -53,7 +53,7 @@ async function cellsWithUs(blocks: readonly Block[], pause: NextSlice): Promise<
 }
 
 /** One pass over a cell: its reading and the cautions of its calls. */
-function passOver(one: Prepared, resolved: References, engine: CachedEngine): Noted {
+function passOver(one: Prepared, resolved: References, engine: CachedEngine): CellFindings {
   const reading = readOne(one, resolved, engine);
   const { address, calls } = reading;
   const raised = calls.flatMap((call) =>
@@ -63,7 +63,7 @@ function passOver(one: Prepared, resolved: References, engine: CachedEngine): No
 }
 
 /** Undefined if the calculation stopped: one cell must not end the whole scan. */
-const orUnworked = (noted: Promise<Noted>, { signal }: Turns): Promise<Noted | undefined> =>
+const orUnworked = (noted: Promise<CellFindings>, { signal }: Turns): Promise<CellFindings | undefined> =>
   noted.catch((error: unknown) => {
     if (signal.aborted) throw error;
     return undefined;
@@ -81,7 +81,7 @@ function lightFirst(cells: readonly CellToRead[], engine: CautionEngine): readon
   return [...cells.filter((cell) => !set.has(cell)), ...late];
 }
 
-interface Turns extends Hearing {
+interface Turns extends ScanCallbacks {
   readonly pause: NextSlice;
   /** Cancels the work on pending results. */
   readonly signal: AbortSignal;
@@ -93,7 +93,7 @@ async function scanSheets(
   engine: CachedEngine,
   turns: Turns,
 ): Promise<ReadonlyMap<string, SheetNotes>> {
-  const { pause, tell } = turns;
+  const { pause, onProgress } = turns;
   const held = new Map<string, readonly Block[]>();
   const cells: CellToRead[] = [];
   for (const [sheet, { blocks, whole }] of await readFormulas(book, sheets, pause)) {
@@ -105,7 +105,7 @@ async function scanSheets(
   const resolved = resolveFormulaReferences(book, held);
   const ordered = lightFirst(cells, engine);
   for (let from = 0; from < ordered.length; from += GROUP) {
-    const inGroup: Turns = { ...turns, tell: (done) => tell?.(from + done, ordered.length) };
+    const inGroup: Turns = { ...turns, onProgress: (done) => onProgress?.(from + done, ordered.length) };
     await scanGroup(ordered.slice(from, from + GROUP), resolved, engine, notes, inGroup);
   }
   return notes;
@@ -118,7 +118,7 @@ async function scanGroup(
   notes: ReadonlyMap<string, Notes>,
   turns: Turns,
 ): Promise<void> {
-  const { pause, tell } = turns;
+  const { pause, onProgress } = turns;
   const prepared: Prepared[] = [];
   const wanted: ReferenceText[] = [];
   for (const cell of cells) {
@@ -128,19 +128,19 @@ async function scanGroup(
     prepared.push(one);
     wanted.push(...wantedBy(one));
   }
-  await resolved.bring(wanted);
+  await resolved.load(wanted);
   for (const [at, one] of prepared.entries()) {
     const waiting = pause();
     if (waiting !== undefined) {
-      tell?.(at, prepared.length);
+      onProgress?.(at, prepared.length);
       await waiting;
     }
     const own = notes.get(one.cell.address.sheet);
     const noted = resumeWhenReady(() => passOver(one, resolved, engine), turns);
-    if (noted instanceof Promise) tell?.(at, prepared.length);
+    if (noted instanceof Promise) onProgress?.(at, prepared.length);
     const ready = noted instanceof Promise ? await orUnworked(noted, turns) : noted;
     if (own === undefined) continue;
-    if (ready === undefined) noteUnworked(one, own);
+    if (ready === undefined) noteUncomputed(one, own);
     else noteCall(one.cell, ready, own);
   }
 }
@@ -156,7 +156,7 @@ export function scanner(book: Workbook, engine: CautionEngine, options: SliceOpt
   async function run(
     named: readonly string[] | undefined,
     signal: AbortSignal,
-    hearing: Hearing,
+    hearing: ScanCallbacks,
   ): Promise<CautionReport> {
     const there = (await book.sheets()).map(({ name }) => name);
     for (const name of complete && named !== undefined ? named : there) due.add(name);
@@ -166,7 +166,7 @@ export function scanner(book: Workbook, engine: CautionEngine, options: SliceOpt
     const found = await scanSheets(book, sheets, memory, { ...hearing, pause: timeSlices(options, [signal]), signal });
     for (const [sheet, notes] of found) {
       kept.set(sheet, notes);
-      if (notes.unworked.length === 0) due.delete(sheet);
+      if (notes.uncomputed.length === 0) due.delete(sheet);
     }
     complete = true;
     return report(there.flatMap((name) => kept.get(name) ?? []));
@@ -185,7 +185,7 @@ export function scanner(book: Workbook, engine: CautionEngine, options: SliceOpt
         return own.signal.aborted ? undefined : answer;
       } catch (error) {
         // An error of cancelled work doesn't matter.
-        if (error === ENDED || own.signal.aborted) return undefined;
+        if (error === WORK_CANCELLED || own.signal.aborted) return undefined;
         throw error;
       } finally {
         signal?.removeEventListener("abort", end);

@@ -10,7 +10,7 @@ import {
   packageBytes,
   patchCells,
   readBook,
-  readSheet,
+  readStoredSheet,
   type CopyChoice,
   type FileCell,
   type HandOverPlan,
@@ -104,7 +104,13 @@ async function cellsIn(bytes: Uint8Array, sheet: string) {
   const pack = await openPackage(bytes);
   const book = await readBook(pack);
   const cells: FileCell[] = [];
-  const facts = await readSheet(pack, book, sheet, await cellContext(pack, book), (cell) => void cells.push(cell));
+  const facts = await readStoredSheet(
+    pack,
+    book,
+    sheet,
+    await cellContext(pack, book),
+    (cell) => void cells.push(cell),
+  );
   return {
     facts,
     at: (row: number, column: number) => cells.find((cell) => cell.row === row && cell.column === column),
@@ -120,7 +126,7 @@ test("Cells are read with the kinds of their formulas and their stored values", 
     formula: { kind: "array", dynamic: true, area: { row: 5, column: 0, rows: 3, columns: 1 } },
   });
   expect(at(6, 0)).toMatchObject({ value: 100, formula: { kind: "filled", by: { row: 5, column: 0 } } });
-  expect(at(9, 2)?.value).toEqual({ error: "#N/A" });
+  expect(at(9, 2)?.value).toEqual({ code: "#N/A" });
   expect(facts.rows.filter(({ hidden }) => hidden).map(({ row }) => row)).toEqual([23]);
   expect(facts.columns.filter(({ hidden }) => hidden).map(({ first }) => first)).toEqual([7]);
   expect(facts).toMatchObject({

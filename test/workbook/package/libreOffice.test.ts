@@ -9,7 +9,7 @@ import {
   packageBytes,
   patchCells,
   readBook,
-  readSheet,
+  readStoredSheet,
   type CellChange,
   type NewSheet,
 } from "../../../src/workbook/package";
@@ -28,7 +28,7 @@ async function valuesOf(bytes: Uint8Array): Promise<ReadonlyMap<string, unknown>
   const values = new Map<string, unknown>();
   for (const { name, kind } of book.sheets)
     if (kind === "worksheet")
-      await readSheet(pack, book, name, context, ({ row, column, value }) => {
+      await readStoredSheet(pack, book, name, context, ({ row, column, value }) => {
         if (value !== null && value !== "") values.set(`${name} ${row} ${column}`, value);
       });
   return values;

@@ -1,7 +1,14 @@
 /** Changes named cells of small workbooks made by code. */
 import { expect, test } from "vitest";
 import { strFromU8, unzipSync } from "fflate";
-import { cellContext, openPackage, packageBytes, patchCells, readBook, readSheet } from "../../../src/workbook/package";
+import {
+  cellContext,
+  openPackage,
+  packageBytes,
+  patchCells,
+  readBook,
+  readStoredSheet,
+} from "../../../src/workbook/package";
 import type { CellChange, FileCell, PatchOptions } from "../../../src/workbook/package";
 import { contentTypes, plainBook, zipOf, type PartTexts } from "./zipParts";
 
@@ -17,7 +24,13 @@ async function cellsOf(bytes: Uint8Array, sheet = "S") {
   const pack = await openPackage(bytes);
   const book = await readBook(pack);
   const cells: FileCell[] = [];
-  const facts = await readSheet(pack, book, sheet, await cellContext(pack, book), (cell) => void cells.push(cell));
+  const facts = await readStoredSheet(
+    pack,
+    book,
+    sheet,
+    await cellContext(pack, book),
+    (cell) => void cells.push(cell),
+  );
   return { cells, facts, book };
 }
 

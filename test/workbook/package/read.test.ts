@@ -5,20 +5,26 @@ import {
   cellContext,
   openPackage,
   readBook,
-  readSheet,
+  readStoredSheet,
   usesOf,
   callsUs,
   type FileCell,
 } from "../../../src/workbook/package";
 import { shiftOf } from "../../../src/workbook/package/formula/shift";
-import { parseXml, xmlScan } from "../../../src/workbook/package/xml/scan";
+import { scanXml, xmlScan } from "../../../src/workbook/package/xml/scan";
 import { plainBook, zipOf, type PartTexts } from "./zipParts";
 
 async function read(parts: PartTexts, sheet = "S") {
   const pack = await openPackage(zipOf(parts));
   const book = await readBook(pack);
   const cells: FileCell[] = [];
-  const facts = await readSheet(pack, book, sheet, await cellContext(pack, book), (cell) => void cells.push(cell));
+  const facts = await readStoredSheet(
+    pack,
+    book,
+    sheet,
+    await cellContext(pack, book),
+    (cell) => void cells.push(cell),
+  );
   return { cells, facts, book };
 }
 
@@ -53,7 +59,7 @@ test("Every type of stored value is read", async () => {
     "in line",
     "a\nb",
     false,
-    { error: "#DIV/0!" },
+    { code: "#DIV/0!" },
     0.0015,
     61,
     45292.5,
@@ -192,7 +198,7 @@ test("Places of tags are the same however the text is cut into pieces", () => {
 
 test("A small part is a tree whose nodes know their places", () => {
   const text = "<x:a xmlns:x='u'><x:b>one</x:b><y:b xmlns:y='v'/></x:a>";
-  const root = parseXml("a.xml", text);
+  const root = scanXml("a.xml", text);
   expect(root.children.map(({ name, start, end }) => [name, text.slice(start, end)])).toEqual([
     ["b", "<x:b>one</x:b>"],
     ["y:b", "<y:b xmlns:y='v'/>"],

@@ -1,5 +1,5 @@
 /** What Excel would repair: links to nothing, parts without a type, parts that nothing leads to. */
-import { parseXml } from "../../../src/workbook/package/xml/scan";
+import { scanXml } from "../../../src/workbook/package/xml/scan";
 import type { XmlNode } from "../../../src/workbook/package/xml/node";
 
 function* all(node: XmlNode): Generator<XmlNode> {
@@ -27,7 +27,7 @@ const relationIds = (root: XmlNode): string[] =>
 export function problemsOf(parts: Readonly<Record<string, string>>): readonly string[] {
   const problems: string[] = [];
   const reached = new Set(["[Content_Types].xml"]);
-  const types = parseXml("types", parts["[Content_Types].xml"]!).children;
+  const types = scanXml("types", parts["[Content_Types].xml"]!).children;
   const defaults = new Set(
     types.flatMap(({ name, attributes }) => (name === "Default" ? [attributes["Extension"]] : [])),
   );
@@ -37,7 +37,7 @@ export function problemsOf(parts: Readonly<Record<string, string>>): readonly st
   for (const path of overrides) if (!(path in parts)) problems.push(`a type for ${path}, which isn't there`);
   for (const path of ["", ...Object.keys(parts)]) {
     const own = relsOf(path);
-    const relations = own in parts ? parseXml(own, parts[own]!).children : [];
+    const relations = own in parts ? scanXml(own, parts[own]!).children : [];
     if (own in parts) reached.add(own);
     for (const { attributes } of relations) {
       if (attributes["TargetMode"] === "External" || attributes["Target"]!.startsWith("#")) continue;
@@ -47,7 +47,7 @@ export function problemsOf(parts: Readonly<Record<string, string>>): readonly st
     }
     const ids = new Set(relations.map(({ attributes }) => attributes["Id"]));
     if (/\.xml$/.test(path) && path !== "[Content_Types].xml")
-      for (const id of relationIds(parseXml(path, parts[path]!)))
+      for (const id of relationIds(scanXml(path, parts[path]!)))
         if (!ids.has(id)) problems.push(`${path} names ${id}, which leads nowhere`);
     const extension = path.slice(path.lastIndexOf(".") + 1);
     if (path !== "" && path !== "[Content_Types].xml" && !overrides.includes(path) && !defaults.has(extension))

@@ -80,7 +80,7 @@ export interface BookFacts {
   readonly styles: StyleFacts;
 }
 
-export interface CellStyle {
+export interface StoredStyle {
   readonly numberFormatId: number;
   /** The format's code: "General", "0.00", … */
   readonly numberFormat: string;
@@ -92,5 +92,5 @@ export interface CellStyle {
 export interface StyleFacts {
   readonly path: string | undefined;
   /** By the index that cells carry. */
-  readonly cells: readonly CellStyle[];
+  readonly cells: readonly StoredStyle[];
 }

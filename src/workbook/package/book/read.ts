@@ -2,7 +2,7 @@
 import { parseCells } from "../../reader/reference";
 import { hasPart, partTree, CONTENT_TYPES, type Package } from "../parts/package";
 import { contentTypes, typeOf } from "../parts/contentTypes";
-import { relationsOf, type Relation } from "../parts/relations";
+import { relationsOf, type PartRelation } from "../parts/relations";
 import { brokenFile, refusal } from "../refusal";
 import { readStyles } from "../styles/read";
 import { attributeOf, childOf, childrenOf, flag, isTrue, numberOf, type XmlNode } from "../xml/node";
@@ -47,7 +47,7 @@ async function workbookPart(pack: Package): Promise<{ readonly path: string; rea
   return { path: main.target, type };
 }
 
-function sheetsOf(root: XmlNode, relations: readonly Relation[], pack: Package): readonly SheetEntry[] {
+function sheetsOf(root: XmlNode, relations: readonly PartRelation[], pack: Package): readonly SheetEntry[] {
   return childrenOf(childOf(root, "sheets"), "sheet").map(({ attributes }) => {
     const relationId = attributeOf(attributes, "id") ?? "";
     const relation = relations.find(({ id }) => id === relationId);
@@ -102,7 +102,11 @@ const LINKS: Readonly<Record<string, ExternalLink["kind"]>> = {
   oleLink: "ole",
 };
 
-async function linksOf(pack: Package, root: XmlNode, relations: readonly Relation[]): Promise<readonly ExternalLink[]> {
+async function linksOf(
+  pack: Package,
+  root: XmlNode,
+  relations: readonly PartRelation[],
+): Promise<readonly ExternalLink[]> {
   const links: ExternalLink[] = [];
   for (const [at, { attributes }] of childrenOf(childOf(root, "externalReferences"), "externalReference").entries()) {
     const relation = relations.find(({ id }) => id === attributeOf(attributes, "id"));

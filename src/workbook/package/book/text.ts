@@ -1,6 +1,6 @@
 /** Small changes of the workbook part: recalculation on opening, names. */
 import { childOf, withAttributes, type XmlNode } from "../xml/node";
-import { parseXml, rootPrefix } from "../xml/scan";
+import { scanXml, rootPrefix } from "../xml/scan";
 import type { Splice } from "../xml/text";
 
 /** What comes before the settings of calculation: ECMA-376 part 1, 18.2.27. */
@@ -8,7 +8,7 @@ const BEFORE_CALCULATION = ["definedNames", "externalReferences", "functionGroup
 
 /** Asks the next program to recalculate everything when it opens the file. */
 export function recalculation(source: string): Splice {
-  const root = parseXml("workbook", source);
+  const root = scanXml("workbook", source);
   const node = childOf(root, "calcPr");
   if (node !== undefined) return withAttributes(source, node, { fullCalcOnLoad: "1" });
   const before = BEFORE_CALCULATION.flatMap((name) => childOf(root, name) ?? [])[0];
@@ -18,5 +18,5 @@ export function recalculation(source: string): Splice {
 
 /** The elements of defined names in a workbook part. */
 export function nameNodes(source: string): readonly XmlNode[] {
-  return childOf(parseXml("workbook", source), "definedNames")?.children ?? [];
+  return childOf(scanXml("workbook", source), "definedNames")?.children ?? [];
 }

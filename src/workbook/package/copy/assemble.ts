@@ -2,13 +2,13 @@
 import type { Area } from "../../port";
 import type { BookFacts } from "../book/facts";
 import { hasPart, partAt, partText, type Package, type Part } from "../parts/package";
-import { relationsOf, relationsPath, relationsText, type Relation } from "../parts/relations";
+import { relationsOf, relationsPath, relationsText, type PartRelation } from "../parts/relations";
 import { isPackageRefusal } from "../refusal";
 import { placeOf } from "../sheet/scan";
 import { contains } from "../sheet/formulas";
 import { pauseOf, type PackageWork } from "../work";
 import { attributeOf, childOf, named, withAttributes, without, type XmlNode } from "../xml/node";
-import { parseXml } from "../xml/scan";
+import { scanXml } from "../xml/scan";
 import { encoded, spliced, type Splice } from "../xml/text";
 import { cleanChart, cleanComments, cleanDrawing, cleanNoteBoxes } from "./cleanDrawing";
 import { cleanElement, cleanTable } from "./cleanElements";
@@ -57,7 +57,7 @@ const notesId = (elements: readonly XmlNode[]): string | undefined => {
   return node === undefined ? undefined : attributeOf(node.attributes, "id");
 };
 
-function staysHere(sheet: CopiedSheet, relation: Relation, { pivots }: Assembly): boolean {
+function staysHere(sheet: CopiedSheet, relation: PartRelation, { pivots }: Assembly): boolean {
   const { kind, raw, target, id } = relation;
   if (kind === "comments") return sheet.keepsComments;
   if (kind === "vmlDrawing") return sheet.keepsComments || id !== notesId(sheet.elements);
@@ -92,7 +92,7 @@ function notesOf(root: XmlNode, { emptied }: CopiedSheet): readonly Splice[] {
 async function cleaned(
   kind: string,
   path: string,
-  relations: readonly Relation[],
+  relations: readonly PartRelation[],
   sheet: CopiedSheet,
   assembly: Assembly,
 ): Promise<string | undefined> {
@@ -100,7 +100,7 @@ async function cleaned(
   const { stays, active } = sheet;
   const edit = async (splices: (source: string, root: XmlNode) => readonly Splice[]): Promise<string> => {
     const source = await partText(assembly.source, path);
-    return spliced(source, splices(source, parseXml(path, source)));
+    return spliced(source, splices(source, scanXml(path, source)));
   };
   const context = (source: string) => ({
     source,
@@ -128,10 +128,10 @@ async function cleaned(
 }
 
 /** Old drawings need not be sound XML: one that can't be cleaned stays behind. */
-async function isSound({ source }: Assembly, { kind, target }: Relation): Promise<boolean> {
+async function isSound({ source }: Assembly, { kind, target }: PartRelation): Promise<boolean> {
   if (kind !== "vmlDrawing") return true;
   try {
-    parseXml(target, await partText(source, target));
+    scanXml(target, await partText(source, target));
     return true;
   } catch (error) {
     if (isPackageRefusal(error)) return false;
@@ -143,7 +143,7 @@ async function isSound({ source }: Assembly, { kind, target }: Relation): Promis
 const NAMED_KINDS = new Set(["hyperlink", "image", "chart", "chartEx", "drawing", "vmlDrawing", "chartUserShapes"]);
 
 /** Whether the cleaned text still names a relation. */
-const isUsed = ({ kind, id }: Relation, text: string | undefined): boolean =>
+const isUsed = ({ kind, id }: PartRelation, text: string | undefined): boolean =>
   !NAMED_KINDS.has(kind) || text === undefined || text.includes(`"${id}"`) || text.includes(`'${id}'`);
 
 async function relationsThatStay(
@@ -151,8 +151,8 @@ async function relationsThatStay(
   path: string,
   sheet: CopiedSheet,
   assembly: Assembly,
-): Promise<readonly Relation[]> {
-  const kept: Relation[] = [];
+): Promise<readonly PartRelation[]> {
+  const kept: PartRelation[] = [];
   for (const relation of await relationsOf(assembly.source, path)) {
     if (!mayLead(kind, relation) || !staysHere(sheet, relation, assembly)) continue;
     const outside = relation.external || relation.raw.startsWith("#");

@@ -3,7 +3,7 @@ import type { BookFacts, NameEntry, SheetEntry } from "../book/facts";
 import { DECLARATION, MAIN, STRICT_MAIN } from "../create/minimal";
 import { RELATIONS, STRICT_RELATIONS } from "../parts/relations";
 import { childOf, type XmlNode } from "../xml/node";
-import { escaped, escapedAttribute } from "../xml/text";
+import { escapedXml, escapedAttribute } from "../xml/text";
 
 export interface BookTextFacts {
   readonly book: BookFacts;
@@ -74,7 +74,7 @@ function nameText(entry: NameEntry, titles: readonly string[]): string {
   const at = entry.sheet === undefined ? -1 : titles.indexOf(entry.sheet);
   const local = at < 0 ? "" : ` localSheetId="${at}"`;
   const hidden = entry.hidden ? ' hidden="1"' : "";
-  return `<definedName name="${escapedAttribute(entry.name)}"${local}${hidden}>${escaped(entry.formula)}</definedName>`;
+  return `<definedName name="${escapedAttribute(entry.name)}"${local}${hidden}>${escapedXml(entry.formula)}</definedName>`;
 }
 
 export function bookText({ book, root, sheets, names, pivotCaches }: BookTextFacts): string {

@@ -1,6 +1,6 @@
 /** Takes out of drawings and charts what leads to something that isn't in the copy, and the values that they remember. */
 import { attributeOf, descendants, localName, named, withAttributes, without, type XmlNode } from "../xml/node";
-import { escaped, type Splice } from "../xml/text";
+import { escapedXml, type Splice } from "../xml/text";
 import { LOCAL_PATH } from "./reach";
 
 /** Whether a formula of a chart or shape may stay. */
@@ -78,7 +78,7 @@ export function cleanChart(
     const local = localName(node.name);
     if (REMEMBERED.test(local) || DROPPED_OF_CHART.has(local) || /^filtered/.test(local)) return [without(node)];
     if ((local === "f" || local === "sqref") && node.text.trim() !== "" && !stays(node.text.trim()))
-      return [{ from: node.openEnd, to: node.closeStart, text: escaped("#REF!") }];
+      return [{ from: node.openEnd, to: node.closeStart, text: escapedXml("#REF!") }];
     if (local === "pageSetup") return [withAttributes(source, node, { "[A-Za-z]+:id": undefined })];
     return cleanShape(source, node, relations, stays);
   });

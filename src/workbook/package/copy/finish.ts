@@ -9,10 +9,10 @@ import {
   relationsPath,
   relationsText,
   STRICT_RELATIONS,
-  type Relation,
+  type PartRelation,
 } from "../parts/relations";
 import { sharedStringsPath } from "../sheet/strings";
-import { parseXml } from "../xml/scan";
+import { scanXml } from "../xml/scan";
 import { encoded } from "../xml/text";
 import { copyPart, pivotCacheIds, put, type Assembly, type CopiedSheet } from "./assemble";
 import { bookText } from "./bookText";
@@ -33,13 +33,13 @@ const WHOLE: CopiedSheet = {
 };
 
 interface Shared {
-  readonly relations: Relation[];
+  readonly relations: PartRelation[];
   readonly types: Map<string, string>;
   readonly add: (kind: string, path: string) => string;
 }
 
 function shared({ book }: Assembly): Shared {
-  const relations: Relation[] = [];
+  const relations: PartRelation[] = [];
   return {
     relations,
     types: new Map(),
@@ -91,7 +91,7 @@ function addMetadata(assembly: Assembly, { add, types }: Shared): void {
 /** Caches of the pivot tables that are kept, with the numbers that their tables call them by. */
 async function addCaches(assembly: Assembly, { add }: Shared) {
   const { source, book, parts } = assembly;
-  const numbers = pivotCacheIds(parseXml(book.path, await partText(source, book.path)));
+  const numbers = pivotCacheIds(scanXml(book.path, await partText(source, book.path)));
   return (await relationsOf(source, book.path)).flatMap(({ kind, target, id }) => {
     const cacheId = numbers.get(id);
     if (kind !== "pivotCacheDefinition" || cacheId === undefined || !parts.has(target.toLowerCase())) return [];
@@ -122,7 +122,7 @@ async function addProperties(
   assembly: Assembly,
   types: Map<string, string>,
   { keep }: CopyChoice,
-): Promise<readonly Relation[]> {
+): Promise<readonly PartRelation[]> {
   const all = await documentProperties(assembly.source);
   const kept = all.filter(({ id }) => keep?.has(propertyId(id)) === true);
   const texts = [coreText(kept), appText(kept), customText(kept)];
@@ -164,7 +164,7 @@ export async function finish(
 ): Promise<Package> {
   const { source, book, parts } = assembly;
   const lists = shared(assembly);
-  const root = parseXml(book.path, await partText(source, book.path));
+  const root = scanXml(book.path, await partText(source, book.path));
   const entries = sheets.map((entry) => ({ entry, relationId: lists.add(sheetKind(entry), entry.path) }));
   await addStyles(assembly, lists);
   await addStrings(assembly, lists);

@@ -2,9 +2,9 @@
 import type { Area, CellValue } from "../../port";
 import type { BookFacts } from "../book/facts";
 import type { Resolver } from "../formula/resolve";
-import { type cellContext, readSheet } from "../sheet/read";
+import { type cellContext, readStoredSheet } from "../sheet/read";
 import { contains } from "../sheet/formulas";
-import type { FileCell, SheetFacts } from "../sheet/facts";
+import type { FileCell, StoredSheetFacts } from "../sheet/facts";
 import type { Package } from "../parts/package";
 import type { CellChange } from "../patch/changes";
 import type { PackageWork } from "../work";
@@ -83,7 +83,7 @@ export interface SheetVerdict {
   readonly changes: readonly CellChange[];
   readonly frozen: readonly FrozenFormula[];
   readonly usedNames: ReadonlySet<string>;
-  readonly facts: SheetFacts;
+  readonly facts: StoredSheetFacts;
   /** Cells whose value has a picture or linked data behind it. */
   readonly linkedValues: number;
 }
@@ -126,6 +126,6 @@ export async function judgeSheet(
       frozen.push({ sheet, row, column, formula, reason: found.reason });
     }
   };
-  const facts = await readSheet(pack, book, sheet, context, onCell, work);
+  const facts = await readStoredSheet(pack, book, sheet, context, onCell, work);
   return { changes, frozen, usedNames, facts, linkedValues };
 }

@@ -3,7 +3,7 @@ import type { BookFacts, NameEntry, SheetEntry } from "../book/facts";
 import { nameKey, resolver } from "../formula/resolve";
 import { hasPart, partTree, type Package } from "../parts/package";
 import { relationsOf } from "../parts/relations";
-import { cellContext, readSheet } from "../sheet/read";
+import { cellContext, readStoredSheet } from "../sheet/read";
 import type { PackageWork } from "../work";
 import { named } from "../xml/node";
 import type { HiddenItem, HiddenKind } from "./choice";
@@ -109,7 +109,7 @@ async function usedNames(pack: Package, book: BookFacts, frames: readonly KeptFr
       });
     for (const need of await needsOfSheet(pack, sheet, frame.elements, new Set())) add(need.formula, sheet.name);
     if (sheet.kind !== "worksheet") continue;
-    await readSheet(
+    await readStoredSheet(
       pack,
       book,
       sheet.name,

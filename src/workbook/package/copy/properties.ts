@@ -2,7 +2,7 @@
 import { hasPart, partTree, type Package } from "../parts/package";
 import { relationsOf } from "../parts/relations";
 import { localName } from "../xml/node";
-import { escaped, escapedAttribute } from "../xml/text";
+import { escapedXml, escapedAttribute } from "../xml/text";
 import { DECLARATION } from "../create/minimal";
 
 export interface DocumentProperty {
@@ -70,7 +70,7 @@ export function coreText(kept: readonly DocumentProperty[]): string {
       const name = id.slice("core:".length);
       const tag = CORE_NAMES[name] ?? `cp:${name}`;
       const type = tag.startsWith("dcterms:") ? ' xsi:type="dcterms:W3CDTF"' : "";
-      return `<${tag}${type}>${escaped(value)}</${tag}>`;
+      return `<${tag}${type}>${escapedXml(value)}</${tag}>`;
     });
   return `${DECLARATION}<cp:coreProperties xmlns:cp="http://schemas.openxmlformats.org/package/2006/metadata/core-properties" xmlns:dc="http://purl.org/dc/elements/1.1/" xmlns:dcterms="http://purl.org/dc/terms/" xmlns:xsi="http://www.w3.org/2001/XMLSchema-instance">${lines.join("")}</cp:coreProperties>`;
 }
@@ -82,7 +82,7 @@ const APP_TEXTS = ["Manager", "Company", "Template", "HyperlinkBase", "Presentat
 export function appText(kept: readonly DocumentProperty[]): string {
   const lines = kept
     .filter(({ id }) => APP_TEXTS.some((name) => id === `app:${name}`))
-    .map(({ id, value }) => `<${id.slice(4)}>${escaped(value)}</${id.slice(4)}>`);
+    .map(({ id, value }) => `<${id.slice(4)}>${escapedXml(value)}</${id.slice(4)}>`);
   return `${DECLARATION}<Properties xmlns="${APP}"><Application>Microsoft Excel</Application>${lines.join("")}</Properties>`;
 }
 
@@ -94,7 +94,7 @@ export function customText(kept: readonly DocumentProperty[]): string | undefine
   if (own.length === 0) return undefined;
   const lines = own.map(
     ({ id, value }, at) =>
-      `<property fmtid="{D5CDD505-2E9C-101B-9397-08002B2CF9AE}" pid="${at + 2}" name="${escapedAttribute(id.slice(7))}"><vt:lpwstr>${escaped(value)}</vt:lpwstr></property>`,
+      `<property fmtid="{D5CDD505-2E9C-101B-9397-08002B2CF9AE}" pid="${at + 2}" name="${escapedAttribute(id.slice(7))}"><vt:lpwstr>${escapedXml(value)}</vt:lpwstr></property>`,
   );
   return `${DECLARATION}<Properties xmlns="${CUSTOM}" xmlns:vt="http://schemas.openxmlformats.org/officeDocument/2006/docPropsVTypes">${lines.join("")}</Properties>`;
 }

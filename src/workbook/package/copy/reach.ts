@@ -1,5 +1,5 @@
 /** Which parts a copy may lead to: everything else stays behind, whatever it is. */
-import type { Relation } from "../parts/relations";
+import type { PartRelation } from "../parts/relations";
 
 /** By the kind of relation that leads to a part: the kinds that may lead on from there. */
 const FROM: Readonly<Record<string, readonly string[]>> = {
@@ -31,7 +31,7 @@ const FROM: Readonly<Record<string, readonly string[]>> = {
 const OPEN_ADDRESS = /^(?:https?|mailto|ftp):/i;
 
 /** Whether a relation may stay, by kind alone; links to places in the workbook are looked at where they are used. */
-export function mayLead(from: string, { kind, external, raw }: Relation): boolean {
+export function mayLead(from: string, { kind, external, raw }: PartRelation): boolean {
   if (FROM[from]?.includes(kind) !== true) return false;
   if (!external) return true;
   return kind === "hyperlink" && (OPEN_ADDRESS.test(raw) || raw.startsWith("#"));

@@ -4,7 +4,7 @@ import { hasPart, partText, partTree, type Package } from "../parts/package";
 import { relationsOf } from "../parts/relations";
 import { pauseOf, type PackageWork } from "../work";
 import { named, type XmlNode } from "../xml/node";
-import { parseXml, scanText } from "../xml/scan";
+import { scanXml, scanText } from "../xml/scan";
 import { ruleFormulas, formatsIn, formulasIn, rowFacts, validationsIn } from "../sheet/elements";
 import type { RowFacts } from "../sheet/facts";
 import { sheetScan } from "../sheet/scan";
@@ -70,7 +70,7 @@ async function ofDrawing(pack: Package, path: string): Promise<readonly Need[]> 
 export async function pivotSource(pack: Package, path: string): Promise<string | undefined> {
   const cache = (await relationsOf(pack, path)).find(({ kind }) => kind === "pivotCacheDefinition")?.target;
   if (cache === undefined || !hasPart(pack, cache)) return undefined;
-  const source = named(parseXml(cache, await partText(pack, cache)), "worksheetSource")[0]?.attributes;
+  const source = named(scanXml(cache, await partText(pack, cache)), "worksheetSource")[0]?.attributes;
   if (source === undefined || Object.keys(source).some((name) => name.endsWith(":id"))) return undefined;
   const { sheet, ref, name } = source;
   if (name !== undefined) return name;

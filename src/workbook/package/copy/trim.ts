@@ -1,12 +1,12 @@
 /** Empties what only dropped sheets used in the parts that all sheets share. Indices keep their meaning. */
 import type { SharedUse } from "./cleanSheet";
 import { childOf, childrenOf, numberOf, withAttributes, without, type XmlNode } from "../xml/node";
-import { parseXml, rootPrefix } from "../xml/scan";
+import { scanXml, rootPrefix } from "../xml/scan";
 import { spliced, type Splice } from "../xml/text";
 
 /** Texts that no kept cell shows become empty ones. */
 export function trimmedStrings(path: string, source: string, { strings }: SharedUse): string {
-  const root = parseXml(path, source);
+  const root = scanXml(path, source);
   const prefix = rootPrefix(source);
   const items = childrenOf(root, "si");
   const splices = items.flatMap(({ start, end }, at): Splice[] =>
@@ -32,7 +32,7 @@ export function trimmedStyles(
   { styles }: SharedUse,
   { differences, tableStyles }: StyleNames,
 ): string {
-  const root = parseXml(path, source);
+  const root = scanXml(path, source);
   const prefix = rootPrefix(source);
   const cells = childrenOf(childOf(root, "cellXfs"), "xf");
   const named = childOf(root, "cellStyles");

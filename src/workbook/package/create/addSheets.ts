@@ -10,8 +10,8 @@ import { refusal } from "../refusal";
 import { styleBuilder } from "../styles/build";
 import { pauseOf, type PackageWork } from "../work";
 import { appended, childOf, numberOf, type XmlNode } from "../xml/node";
-import { parseXml, rootPrefix } from "../xml/scan";
-import { escaped, escapedAttribute, spliced, type Splice } from "../xml/text";
+import { scanXml, rootPrefix } from "../xml/scan";
+import { escapedXml, escapedAttribute, spliced, type Splice } from "../xml/text";
 import { MAIN, MINIMAL_STYLES, SHEET_TYPE, STRICT_MAIN, STYLES_TYPE } from "./minimal";
 import type { NewName, NewSheet } from "./newSheet";
 import { newSheetText } from "./sheetText";
@@ -54,7 +54,7 @@ function nameTexts(names: readonly NewName[], titles: readonly string[], prefix:
       if (sheet !== undefined && at < 0)
         throw refusal("change", `The name ${name} belongs to the sheet ${JSON.stringify(sheet)}, which isn't there.`);
       const local = at < 0 ? "" : ` localSheetId="${at}"`;
-      return `<${prefix}definedName name="${escapedAttribute(name)}"${local}>${escaped(formula)}</${prefix}definedName>`;
+      return `<${prefix}definedName name="${escapedAttribute(name)}"${local}>${escapedXml(formula)}</${prefix}definedName>`;
     })
     .join("");
 }
@@ -86,7 +86,7 @@ async function addToBook(
   editor: PartsEditor,
 ): Promise<void> {
   const source = await editor.text(book.path);
-  const root = parseXml(book.path, source);
+  const root = scanXml(book.path, source);
   const prefix = rootPrefix(source);
   const list = childOf(root, "sheets");
   if (list === undefined) throw refusal("broken", "This file is damaged and can't be read: it has no list of sheets.");

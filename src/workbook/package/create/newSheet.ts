@@ -30,7 +30,7 @@ export interface NewStyle {
   readonly locked?: boolean;
 }
 
-export interface NewCell {
+export interface NewSheetCell {
   /** A value, or the result of the formula; missing or null: empty. A text is a text, whatever it begins with. */
   readonly value?: CellValue;
   /** In its stored form, without "=". */
@@ -40,7 +40,7 @@ export interface NewCell {
   readonly style?: NewStyle;
 }
 
-export interface PlacedCell extends NewCell {
+export interface PlacedCell extends NewSheetCell {
   readonly row: number;
   readonly column: number;
 }
@@ -97,7 +97,7 @@ export interface NewName {
 
 /** Rows of cells or plain values from the first cell on. */
 export function cellsFromRows(
-  rows: readonly (readonly (NewCell | string | number | boolean | null)[])[],
+  rows: readonly (readonly (NewSheetCell | string | number | boolean | null)[])[],
 ): readonly PlacedCell[] {
   return rows.flatMap((line, row) =>
     line.flatMap((cell, column): PlacedCell[] => {

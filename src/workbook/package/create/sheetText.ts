@@ -4,9 +4,9 @@ import { cellsText } from "../../reader/reference";
 import { cellText, formulaText, needsQuote } from "../sheet/cellText";
 import { keyOf, placeOfKey } from "../sheet/collect";
 import type { StyleBuilder } from "../styles/build";
-import { escaped, escapedAttribute } from "../xml/text";
+import { escapedXml, escapedAttribute } from "../xml/text";
 import { DECLARATION } from "./minimal";
-import type { NewCell, NewPrint, NewSheet, NewValidation } from "./newSheet";
+import type { NewSheetCell, NewPrint, NewSheet, NewValidation } from "./newSheet";
 
 export interface NewSheetContext {
   readonly main: string;
@@ -16,9 +16,9 @@ export interface NewSheetContext {
 }
 
 /** The cells by key, with what array formulas fill. */
-function filledCells({ cells }: NewSheet): ReadonlyMap<number, NewCell> {
-  const found = new Map<number, NewCell>();
-  const put = (row: number, column: number, cell: NewCell): void =>
+function filledCells({ cells }: NewSheet): ReadonlyMap<number, NewSheetCell> {
+  const found = new Map<number, NewSheetCell>();
+  const put = (row: number, column: number, cell: NewSheetCell): void =>
     void found.set(keyOf(row, column), { ...found.get(keyOf(row, column)), ...cell });
   for (const { row, column, ...cell } of cells) put(row, column, cell);
   for (const { row, column, spill } of cells)
@@ -30,7 +30,7 @@ function filledCells({ cells }: NewSheet): ReadonlyMap<number, NewCell> {
   return found;
 }
 
-function oneCell(key: number, { value = null, formula, spill, style }: NewCell, context: NewSheetContext): string {
+function oneCell(key: number, { value = null, formula, spill, style }: NewSheetCell, context: NewSheetContext): string {
   const { row, column } = placeOfKey(key);
   const isArray = formula !== undefined && spill !== undefined;
   const area = isArray ? cellsText({ row, column, rows: spill.length, columns: spill[0]?.length ?? 1 }) : undefined;
@@ -104,7 +104,7 @@ function validationText(one: NewValidation): string {
     if (value === undefined) return "";
     return ` ${name}="${typeof value === "boolean" ? (value ? "1" : "0") : escapedAttribute(value)}"`;
   });
-  const formulas = one.formulas.map((text, at) => `<formula${at + 1}>${escaped(text)}</formula${at + 1}>`);
+  const formulas = one.formulas.map((text, at) => `<formula${at + 1}>${escapedXml(text)}</formula${at + 1}>`);
   return `<dataValidation${attributes.join("")} sqref="${escapedAttribute(one.areas)}">${formulas.join("")}</dataValidation>`;
 }
 
@@ -116,7 +116,7 @@ function pageText({ landscape, fitToWidth, footer }: NewPrint): string {
   const foot =
     footer === undefined || footer === ""
       ? ""
-      : `<headerFooter><oddFooter>${escaped(footer)}</oddFooter></headerFooter>`;
+      : `<headerFooter><oddFooter>${escapedXml(footer)}</oddFooter></headerFooter>`;
   return (
     '<pageMargins left="0.7" right="0.7" top="0.75" bottom="0.75" header="0.3" footer="0.3"/>' +
     `<pageSetup${fit} orientation="${landscape === true ? "landscape" : "portrait"}"/>${foot}`

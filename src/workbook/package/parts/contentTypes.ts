@@ -2,7 +2,7 @@
 import { CONTENT_TYPES, partText, type Package } from "./package";
 import { escapedAttribute, spliced, type Splice } from "../xml/text";
 import { appended } from "../xml/node";
-import { parseXml, rootPrefix } from "../xml/scan";
+import { scanXml, rootPrefix } from "../xml/scan";
 
 export interface ContentTypes {
   readonly defaults: ReadonlyMap<string, string>;
@@ -22,7 +22,7 @@ function unescapedPath(path: string): string {
 }
 
 export async function contentTypes(pack: Package): Promise<ContentTypes> {
-  const root = parseXml(CONTENT_TYPES, await partText(pack, CONTENT_TYPES));
+  const root = scanXml(CONTENT_TYPES, await partText(pack, CONTENT_TYPES));
   const defaults = new Map<string, string>();
   const overrides = new Map<string, string>();
   for (const { name, attributes } of root.children) {
@@ -47,7 +47,7 @@ const override = (prefix: string, path: string, type: string): string =>
 
 /** Changes the list in place: a type for a path, or undefined to take its entry away. */
 export function editedTypes(source: string, changes: ReadonlyMap<string, string | undefined>): string {
-  const root = parseXml(CONTENT_TYPES, source);
+  const root = scanXml(CONTENT_TYPES, source);
   const prefix = rootPrefix(source);
   const splices: Splice[] = [];
   const met = new Set<string>();

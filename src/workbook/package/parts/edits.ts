@@ -1,9 +1,9 @@
 /** Parts that are being changed together: each text is read once, and nothing counts before all are done. */
 import { contentTypes, editedTypes, typeOf } from "./contentTypes";
 import { CONTENT_TYPES, hasPart, partText, withParts, type Package } from "./package";
-import { relationsOf, relationsPath, type Relation } from "./relations";
+import { relationsOf, relationsPath, type PartRelation } from "./relations";
 import { appended, without } from "../xml/node";
-import { parseXml, rootPrefix } from "../xml/scan";
+import { scanXml, rootPrefix } from "../xml/scan";
 import { escapedAttribute, spliced, type Splice } from "../xml/text";
 
 export interface PartsEditor {
@@ -15,7 +15,7 @@ export interface PartsEditor {
   splice(path: string, splices: readonly Splice[]): Promise<void>;
   remove(path: string): void;
   /** Takes the relations of a part away for which `drop` says so. */
-  removeRelations(path: string, drop: (relation: Relation) => boolean): Promise<void>;
+  removeRelations(path: string, drop: (relation: PartRelation) => boolean): Promise<void>;
   /** @returns its id */
   addRelation(path: string, type: string, target: string): Promise<string>;
   /** Says what a part is; undefined: no longer there. */
@@ -46,13 +46,13 @@ export function partsEditor(pack: Package): PartsEditor {
     if (!has(own)) return;
     const dropped = new Set((await relationsOf(pack, path)).filter(drop).map(({ id }) => id));
     if (dropped.size === 0) return;
-    const nodes = parseXml(own, await text(own)).children;
+    const nodes = scanXml(own, await text(own)).children;
     await splice(own, nodes.filter(({ attributes }) => dropped.has(attributes["Id"] ?? "")).map(without));
   };
   const addRelation: PartsEditor["addRelation"] = async (path, type, target) => {
     const own = relationsPath(path);
     const source = has(own) ? await text(own) : EMPTY_RELATIONS;
-    const root = parseXml(own, source);
+    const root = scanXml(own, source);
     const ids = new Set(root.children.map(({ attributes }) => attributes["Id"]));
     let number = root.children.length + 1;
     while (ids.has(`rId${number}`)) number++;

@@ -2,7 +2,7 @@
 import type { NextSlice } from "../../timeSlices";
 import { brokenFile } from "../refusal";
 import { decoded, decoderFor, encoded } from "../xml/text";
-import { parseXml } from "../xml/scan";
+import { scanXml } from "../xml/scan";
 import type { XmlNode } from "../xml/node";
 import { pauseOf, type PackageWork } from "../work";
 import { readDirectory, type ZipEntry } from "../zip/directory";
@@ -95,7 +95,7 @@ export async function* partTextPieces(pack: Package, path: string, pause: NextSl
 }
 
 export async function partTree(pack: Package, path: string): Promise<XmlNode> {
-  return parseXml(path, await partText(pack, path));
+  return scanXml(path, await partText(pack, path));
 }
 
 export function withParts(pack: Package, edits: PartEdits): Package {

@@ -2,7 +2,7 @@
 import { hasPart, partTree, type Package } from "./package";
 import { escapedAttribute } from "../xml/text";
 
-export interface Relation {
+export interface PartRelation {
   readonly id: string;
   /** The whole type: an address. */
   readonly type: string;
@@ -48,10 +48,10 @@ function partPath(pack: Package, from: string, target: string): string {
   }
 }
 
-export const kindOf = (type: string): string => type.slice(type.lastIndexOf("/") + 1);
+export const relationKind = (type: string): string => type.slice(type.lastIndexOf("/") + 1);
 
 /** The relations of a part; those of the package itself under "". */
-export async function relationsOf(pack: Package, path: string): Promise<readonly Relation[]> {
+export async function relationsOf(pack: Package, path: string): Promise<readonly PartRelation[]> {
   const own = relationsPath(path);
   if (!hasPart(pack, own)) return [];
   const root = await partTree(pack, own);
@@ -63,7 +63,7 @@ export async function relationsOf(pack: Package, path: string): Promise<readonly
       {
         id,
         type,
-        kind: kindOf(type),
+        kind: relationKind(type),
         target: external ? target : partPath(pack, path, target),
         external,
         raw: target,
@@ -73,7 +73,7 @@ export async function relationsOf(pack: Package, path: string): Promise<readonly
 }
 
 /** The text of a relation part; targets are written from the package's root. */
-export function relationsText(relations: readonly Relation[]): string {
+export function relationsText(relations: readonly PartRelation[]): string {
   const lines = relations.map(({ id, type, target, external, raw }) => {
     // A place inside the workbook is written as it was: "#Loop!A1".
     const place = external || raw.startsWith("#") ? raw : `/${target}`;

@@ -6,8 +6,8 @@ import { callsUs } from "../formula/uses";
 import type { PartsEditor } from "../parts/edits";
 import { rulesOf, ruleSplices } from "../sheet/rules";
 import { childOf, childrenOf, withAttributes, without, type XmlNode } from "../xml/node";
-import { parseXml } from "../xml/scan";
-import { escaped, type Splice } from "../xml/text";
+import { scanXml } from "../xml/scan";
+import { escapedXml, type Splice } from "../xml/text";
 import type { CellValue } from "../../port";
 import type { OutsideFormula } from "./changes";
 
@@ -44,8 +44,8 @@ export const clearedRules = (source: string, elements: readonly XmlNode[]): read
 export function frozenNames(source: string, values: ReadonlyMap<string, CellValue>): readonly Splice[] {
   return nameNodes(source).flatMap((node): Splice[] => {
     if (!callsUs(node.text)) return [];
-    const value = values.get((node.attributes["name"] ?? "").toLowerCase()) ?? { error: "#N/A" };
-    return [{ from: node.openEnd, to: node.closeStart, text: escaped(constantText(value)) }];
+    const value = values.get((node.attributes["name"] ?? "").toLowerCase()) ?? { code: "#N/A" };
+    return [{ from: node.openEnd, to: node.closeStart, text: escapedXml(constantText(value)) }];
   });
 }
 
@@ -54,7 +54,7 @@ export async function clearedColumns({ tables }: BookFacts, editor: PartsEditor)
   for (const { path, columns } of tables) {
     if (!columns.some(({ calculated = "", totals = "" }) => callsUs(calculated) || callsUs(totals))) continue;
     const source = await editor.text(path);
-    const nodes = childrenOf(childOf(parseXml(path, source), "tableColumns"), "tableColumn");
+    const nodes = childrenOf(childOf(scanXml(path, source), "tableColumns"), "tableColumn");
     await editor.splice(
       path,
       nodes.flatMap((column) => clearedColumn(source, column)),

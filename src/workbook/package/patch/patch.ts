@@ -16,7 +16,7 @@ import { rootPrefix } from "../xml/scan";
 import { spliced } from "../xml/text";
 import type { CellChange, OutsideFormula, PatchOptions, PatchReport } from "./changes";
 import { clearedColumns, clearedRules, frozenNames, outsideOfBook, outsideOfSheet } from "./outside";
-import { changesByCell, planSheet, replacesFormula, type SheetPlan } from "./plan";
+import { changesByCell, planSheet, replacesFormula, type PatchPlan } from "./plan";
 import { addressesOf, sheetSplices } from "./sheetText";
 import { asHeading, patchTables } from "./tables";
 
@@ -36,7 +36,7 @@ interface Session {
 
 interface SheetResult {
   readonly sheet: string;
-  readonly plan: SheetPlan;
+  readonly plan: PatchPlan;
   readonly outside: readonly OutsideFormula[];
   readonly changesFormulas: boolean;
 }
@@ -61,13 +61,13 @@ async function stylesOf(book: BookFacts, editor: PartsEditor): Promise<StyleAppe
 }
 
 /** Groups and arrays bring formulas with them that weren't named. */
-const changesFormulas = ({ cells, expanded, frozenAreas }: SheetPlan, held: (key: number) => boolean): boolean =>
+const changesFormulas = ({ cells, expanded, frozenAreas }: PatchPlan, held: (key: number) => boolean): boolean =>
   expanded.size > 0 ||
   frozenAreas.length > 0 ||
   [...cells].some(([key, { content }]) => replacesFormula(content) && (content?.kind === "formula" || held(key)));
 
 const MENTION = /warmback/i;
-const NO_PLAN: SheetPlan = {
+const NO_PLAN: PatchPlan = {
   cells: new Map(),
   expanded: new Map(),
   frozenAreas: [],

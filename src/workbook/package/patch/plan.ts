@@ -16,7 +16,7 @@ export interface CellPlan {
   readonly format?: string;
 }
 
-export interface SheetPlan {
+export interface PatchPlan {
   readonly cells: ReadonlyMap<number, CellPlan>;
   /** Cells of groups that are written out, by key: the formula that each gets. */
   readonly expanded: ReadonlyMap<number, { readonly cell: ScannedCell; readonly formula: string }>;
@@ -116,7 +116,7 @@ function expandGroups({ groups }: Collected, plans: Map<number, CellPlan>): Expa
 }
 
 /** @param plans as the changes ask; what follows from arrays and groups is added */
-export function planSheet(collected: Collected, plans: Map<number, CellPlan>): SheetPlan {
+export function planSheet(collected: Collected, plans: Map<number, CellPlan>): PatchPlan {
   const frozenAreas = collected.arrays.filter((array) => planArray(array, plans)).map(({ area }) => area);
   const { expanded, groups, frozen } = expandGroups(collected, plans);
   return { cells: plans, expanded, frozenAreas, expandedGroups: groups, frozenCells: frozen };

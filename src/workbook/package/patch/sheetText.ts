@@ -11,7 +11,7 @@ import type { StyleAppender } from "../styles/append";
 import { numberOf, withAttributes } from "../xml/node";
 import type { Splice } from "../xml/text";
 import { newCellSplices, type NewCell, type NewCellContext } from "./newCells";
-import { staysAsIs, type CellPlan, type Content, type SheetPlan } from "./plan";
+import { staysAsIs, type CellPlan, type Content, type PatchPlan } from "./plan";
 
 export interface SheetTextContext extends NewCellContext {
   readonly values: ValueContext;
@@ -104,7 +104,7 @@ function restyled(old: ScannedCell, plan: CellPlan, context: SheetTextContext): 
 const isFrozenAlready = (content: Content, old: ScannedCell): boolean =>
   content.kind === "frozen" && content.value === undefined && staysAsIs(old);
 
-async function oldCells(collected: Collected, plan: SheetPlan, context: SheetTextContext): Promise<Splice[]> {
+async function oldCells(collected: Collected, plan: PatchPlan, context: SheetTextContext): Promise<Splice[]> {
   const touched = new Map(collected.cells);
   for (const { first, others } of collected.arrays)
     for (const cell of [first, ...others]) touched.set(keyOf(cell.row, cell.column), cell);
@@ -135,13 +135,13 @@ function writtenOut({ formula }: ScannedCell, text: string | undefined, { prefix
   return [{ from: formula.start, to: formula.end, text: written }];
 }
 
-function expandedCells(plan: SheetPlan, context: SheetTextContext): Splice[] {
+function expandedCells(plan: PatchPlan, context: SheetTextContext): Splice[] {
   return [...plan.expanded].flatMap(([key, { cell, formula }]) =>
     plan.cells.has(key) ? [] : writtenOut(cell, formula, context),
   );
 }
 
-async function newCells(collected: Collected, plan: SheetPlan, context: SheetTextContext): Promise<NewCell[]> {
+async function newCells(collected: Collected, plan: PatchPlan, context: SheetTextContext): Promise<NewCell[]> {
   const cells: NewCell[] = [];
   for (const place of collected.places) {
     const key = keyOf(place.row, place.column);
@@ -158,7 +158,7 @@ async function newCells(collected: Collected, plan: SheetPlan, context: SheetTex
 /** The replaced pieces of a sheet's text. */
 export async function sheetSplices(
   collected: Collected,
-  plan: SheetPlan,
+  plan: PatchPlan,
   context: SheetTextContext,
 ): Promise<readonly Splice[]> {
   const cells = await newCells(collected, plan, context);

@@ -4,8 +4,8 @@ import type { PartsEditor } from "../parts/edits";
 import { refusal } from "../refusal";
 import { contains } from "../sheet/formulas";
 import { childOf, childrenOf, withAttributes, without, type XmlNode } from "../xml/node";
-import { parseXml, rootPrefix } from "../xml/scan";
-import { escaped, escapedCellText, type Splice } from "../xml/text";
+import { scanXml, rootPrefix } from "../xml/scan";
+import { escapedXml, escapedCellText, type Splice } from "../xml/text";
 import type { CellChange } from "./changes";
 
 interface Touched {
@@ -28,7 +28,7 @@ function headingOf({ content, sheet, row, column }: CellChange, { name }: TableF
 
 /** Refuses a new heading where a formula calls the column by its old one: only Excel renames those. */
 async function checkUnused(book: BookFacts, table: TableFacts, old: string, editor: PartsEditor): Promise<void> {
-  const wanted = [`[${escaped(escapedColumn(old))}]`, `[@${escaped(escapedColumn(old))}]`].map((text) =>
+  const wanted = [`[${escapedXml(escapedColumn(old))}]`, `[@${escapedXml(escapedColumn(old))}]`].map((text) =>
     text.toLowerCase(),
   );
   const paths = [book.path, ...book.sheets.map(({ path }) => path), ...book.tables.map(({ path }) => path)];
@@ -60,7 +60,7 @@ async function rename(
   if (new Set(names.map((name) => name.toLowerCase())).size < names.length)
     throw refusal("change", `Two headings of the table ${table.name} would be the same.`);
   const source = await editor.text(table.path);
-  const nodes = childrenOf(childOf(parseXml(table.path, source), "tableColumns"), "tableColumn");
+  const nodes = childrenOf(childOf(scanXml(table.path, source), "tableColumns"), "tableColumn");
   const splices = nodes.flatMap((node, at): Splice[] => {
     const name = names[at] ?? "";
     return name === table.columns[at]?.name ? [] : [nameSplice(source, node, name)];
@@ -89,7 +89,7 @@ function totalsSplices(source: string, node: XmlNode, { content }: CellChange): 
   const gone = formula === undefined ? [] : [without(formula)];
   if (content?.kind !== "formula") return [attributes, ...gone];
   const prefix = rootPrefix(source);
-  const written = `<${prefix}totalsRowFormula>${escaped(content.formula)}</${prefix}totalsRowFormula>`;
+  const written = `<${prefix}totalsRowFormula>${escapedXml(content.formula)}</${prefix}totalsRowFormula>`;
   if (node.empty) {
     const open = attributes.text.replace(/\s*\/>$/, ">");
     const name = /^<([^\s/>]+)/.exec(open)?.[1] ?? "";
@@ -100,7 +100,7 @@ function totalsSplices(source: string, node: XmlNode, { content }: CellChange): 
 
 async function totals(table: TableFacts, touched: readonly Touched[], editor: PartsEditor): Promise<void> {
   const source = await editor.text(table.path);
-  const nodes = childrenOf(childOf(parseXml(table.path, source), "tableColumns"), "tableColumn");
+  const nodes = childrenOf(childOf(scanXml(table.path, source), "tableColumns"), "tableColumn");
   const splices = touched.flatMap(({ change, column }) => {
     const node = nodes[column];
     return node === undefined ? [] : totalsSplices(source, node, change);

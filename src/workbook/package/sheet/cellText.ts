@@ -3,7 +3,7 @@ import type { CellValue } from "../../port";
 import { isCellFault } from "../../port";
 import { cellsText } from "../../reader/reference";
 import { refusal } from "../refusal";
-import { escaped, escapedAttribute, escapedCellText } from "../xml/text";
+import { escapedXml, escapedAttribute, escapedCellText } from "../xml/text";
 
 /** Excel's limits: a cell's text and a formula. */
 const LONGEST_TEXT = 32_767;
@@ -38,7 +38,7 @@ interface Typed {
 function typed(value: CellValue, hasFormula: boolean, prefix: string): Typed {
   const v = (text: string): string => `<${prefix}v>${text}</${prefix}v>`;
   if (value === null) return { type: "", content: "" };
-  if (isCellFault(value)) return { type: "e", content: v(ERRORS.has(value.error) ? value.error : "#VALUE!") };
+  if (isCellFault(value)) return { type: "e", content: v(ERRORS.has(value.code) ? value.code : "#VALUE!") };
   if (typeof value === "boolean") return { type: "b", content: v(value ? "1" : "0") };
   if (typeof value === "number") {
     if (!Number.isFinite(value)) throw refusal("change", `A cell can't hold ${value}.`);
@@ -80,7 +80,7 @@ export function formulaText(formula: string, prefix: string, area?: string): str
       `A formula of ${formula.length} characters is longer than the ${LONGEST_FORMULA} that a cell holds.`,
     );
   const array = area === undefined ? "" : ` t="array" ref="${area}"`;
-  return `<${prefix}f${array}>${escaped(formula.replace(/^=/, ""))}</${prefix}f>`;
+  return `<${prefix}f${array}>${escapedXml(formula.replace(/^=/, ""))}</${prefix}f>`;
 }
 
 const OWN = new Set(["r", "s", "t", "cm", "vm"]);

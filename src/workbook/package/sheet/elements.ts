@@ -1,13 +1,13 @@
 /** The parts of a sheet that hold no cells: columns, merged cells, rules, views. */
 import { parseCells } from "../../reader/reference";
 import { childOf, childrenOf, isTrue, localName, named, numberOf, type XmlNode } from "../xml/node";
-import type { ColumnFacts, FormatRuleFacts, RowFacts, SheetFacts, ValidationFacts } from "./facts";
+import type { ColumnFacts, FormatRuleFacts, RowFacts, StoredSheetFacts, ValidationFacts } from "./facts";
 import type { ScannedRow } from "./scan";
 
 export interface SheetDraft {
   columns: ColumnFacts[];
   rows: RowFacts[];
-  merged: SheetFacts["merged"][number][];
+  merged: StoredSheetFacts["merged"][number][];
   validations: ValidationFacts[];
   formatRules: FormatRuleFacts[];
   protected: boolean;

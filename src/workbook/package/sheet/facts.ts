@@ -59,7 +59,7 @@ export interface FormatRuleFacts {
   readonly formulas: readonly string[];
 }
 
-export interface SheetFacts {
+export interface StoredSheetFacts {
   readonly name: string;
   readonly columns: readonly ColumnFacts[];
   /** Rows with a height, hidden or with an outline level. */

@@ -7,7 +7,7 @@ import { pauseOf, type PackageWork } from "../work";
 import { numberOf } from "../xml/node";
 import { xmlScan } from "../xml/scan";
 import { emptyDraft, readElement, rowFacts } from "./elements";
-import type { FileCell, FileFormula, SheetFacts } from "./facts";
+import type { FileCell, FileFormula, StoredSheetFacts } from "./facts";
 import { formulaKinds } from "./formulas";
 import { sheetScan, type ScannedCell, type SheetVisitor } from "./scan";
 import { readSharedStrings } from "./strings";
@@ -54,14 +54,14 @@ function cellOf(scanned: ScannedCell, formula: FileFormula | undefined, context:
  * @param onCell called with each cell that the file holds, in the file's order; a cell of a shared group that comes
  * before the group's first cell is given last
  */
-export async function readSheet(
+export async function readStoredSheet(
   pack: Package,
   book: BookFacts,
   name: string,
   context: CellContext,
   onCell: (cell: FileCell) => void,
   work: PackageWork = {},
-): Promise<SheetFacts> {
+): Promise<StoredSheetFacts> {
   const sheet = sheetNamed(book, name);
   const draft = emptyDraft();
   const kinds = formulaKinds(context.dynamic);

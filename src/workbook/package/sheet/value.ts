@@ -37,6 +37,6 @@ export function storedValue(
   if (type === "s") return strings[Number(value)] ?? null;
   if (type === "str") return cellTextOf(value);
   if (type === "b") return value.trim() === "1" || value.trim() === "true";
-  if (type === "e") return { error: value.trim() };
+  if (type === "e") return { code: value.trim() };
   return type === "d" ? serialOf(value.trim(), date1904) : numberFrom(value);
 }

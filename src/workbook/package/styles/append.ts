@@ -1,7 +1,7 @@
 /** New cell styles behind those that are there: no index that a cell carries changes its meaning. */
 import { brokenFile, refusal } from "../refusal";
 import { appended, childOf, childrenOf, isTrue, numberOf, withAttributes, type XmlNode } from "../xml/node";
-import { parseXml, rootPrefix } from "../xml/scan";
+import { scanXml, rootPrefix } from "../xml/scan";
 import { escapedAttribute, spliced, type Splice } from "../xml/text";
 import { builtInId, FIRST_OWN_FORMAT } from "./formats";
 import { ownFormats } from "./read";
@@ -56,7 +56,7 @@ export function listSplices(source: string, list: XmlNode, added: readonly strin
 
 /** @param source of the styles part */
 export function styleAppender(path: string, source: string): StyleAppender {
-  const root = parseXml(path, source);
+  const root = scanXml(path, source);
   const prefix = rootPrefix(source);
   const cells = childOf(root, "cellXfs");
   if (cells === undefined) throw brokenFile(`${path} has no cell styles`);

@@ -2,7 +2,7 @@
 import type { NewStyle } from "../create/newSheet";
 import { brokenFile } from "../refusal";
 import { childOf, type XmlNode } from "../xml/node";
-import { parseXml, rootPrefix } from "../xml/scan";
+import { scanXml, rootPrefix } from "../xml/scan";
 import { escapedAttribute, spliced } from "../xml/text";
 import { formatId, formatsOf, listSplices, numberFormats } from "./append";
 
@@ -57,7 +57,7 @@ function alignmentText({ align, verticalAlign, wrap, indent }: NewStyle, p: stri
 }
 
 export function styleBuilder(path: string, source: string): StyleBuilder {
-  const root = parseXml(path, source);
+  const root = scanXml(path, source);
   const p = rootPrefix(source);
   const nodes = new Map<List, XmlNode>();
   for (const name of LISTS) {

@@ -1,5 +1,5 @@
 /** The cell styles of a workbook, as far as they bear on values. */
-import type { CellStyle, StyleFacts } from "../book/facts";
+import type { StoredStyle, StyleFacts } from "../book/facts";
 import { partTree, type Package } from "../parts/package";
 import { childOf, childrenOf, flag, numberOf, type XmlNode } from "../xml/node";
 import { BUILT_IN_FORMATS } from "./formats";
@@ -13,7 +13,7 @@ export function ownFormats(root: XmlNode): ReadonlyMap<number, string> {
   );
 }
 
-function styleOf(xf: XmlNode, formats: ReadonlyMap<number, string>): CellStyle {
+function styleOf(xf: XmlNode, formats: ReadonlyMap<number, string>): StoredStyle {
   const numberFormatId = numberOf(xf.attributes["numFmtId"]) ?? 0;
   const protection = childOf(xf, "protection")?.attributes ?? {};
   return {

@@ -111,7 +111,7 @@ export function treeBuilder(): TreeBuilder {
 }
 
 /** A whole small part. */
-export function parseXml(path: string, source: string): XmlNode {
+export function scanXml(path: string, source: string): XmlNode {
   const builder = treeBuilder();
   const scan = xmlScan(path, builder);
   scan.write(source);

@@ -29,12 +29,12 @@ export function encoded(text: string): Uint8Array {
 const ESCAPES: Readonly<Record<string, string>> = { "&": "&amp;", "<": "&lt;", ">": "&gt;", '"': "&quot;" };
 
 /** For element content and for attributes in double quotes. Line ends of attributes stay line ends. */
-export function escaped(text: string): string {
+export function escapedXml(text: string): string {
   return text.replace(/[&<>"]/g, (char) => ESCAPES[char] ?? char);
 }
 
 export function escapedAttribute(text: string): string {
-  return escaped(text).replace(/[\t\n\r]/g, (char) => `&#${String(char.charCodeAt(0))};`);
+  return escapedXml(text).replace(/[\t\n\r]/g, (char) => `&#${String(char.charCodeAt(0))};`);
 }
 
 /**
@@ -45,7 +45,7 @@ export function escapedCellText(text: string): string {
   const marked = text
     .replace(/_(?=x[0-9A-Fa-f]{4}_)/g, "_x005F_")
     .replace(UNWRITABLE, (char) => `_x${char.charCodeAt(0).toString(16).toUpperCase().padStart(4, "0")}_`);
-  return escaped(marked);
+  return escapedXml(marked);
 }
 
 /** What XML 1.0 leaves out, half surrogates, and CR, which a reader would turn into a line end. */
