@@ -1,9 +1,10 @@
 /** Finds the areas that references mean, in a few round trips for any number of them. */
 import type { Area, ReferenceText } from "../port";
 import { parseReference } from "../reader/reference";
-import type { ReferenceMeaning, TablePart } from "../reader/reference";
+import type { ReferenceMeaning } from "../reader/reference";
 import { inPortions } from "./portions";
 import { brief, reading, supports } from "./run";
+import { partOfTable } from "./tableParts";
 
 /** What is asked of Excel, then how its answer is read. */
 interface Asked {
@@ -101,39 +102,6 @@ function name(batch: Batch, meaning: ReferenceMeaning & { kind: "name" }, refere
     next: () => first() || asTable.next(),
     answer: () => areaOf(range) ?? asTable.answer(),
   };
-}
-
-interface TableFacts {
-  readonly area: Area;
-  readonly headers: boolean;
-  readonly totals: boolean;
-  readonly columns: readonly string[];
-}
-
-/** The part of a table that a reference means; undefined where the table has no such part or column. */
-export function partOfTable(
-  facts: TableFacts,
-  { part, first, last }: ReferenceMeaning & { kind: "table" },
-  row: number,
-): Area | undefined {
-  const names = facts.columns.map((column) => column.toLowerCase());
-  const from = first === undefined ? 0 : names.indexOf(first.toLowerCase());
-  const to = last === undefined ? names.length - 1 : names.indexOf(last.toLowerCase());
-  const rows = rowsOfPart(facts, part, row);
-  if (from < 0 || to < 0 || rows === undefined) return undefined;
-  const column = facts.area.column + Math.min(from, to);
-  return { sheet: facts.area.sheet, ...rows, column, columns: Math.abs(to - from) + 1 };
-}
-
-function rowsOfPart(facts: TableFacts, part: TablePart, row: number): { row: number; rows: number } | undefined {
-  const { area, headers, totals } = facts;
-  const top = area.row + Number(headers);
-  const rows = area.rows - Number(headers) - Number(totals);
-  if (part === "all") return { row: area.row, rows: area.rows };
-  if (part === "data") return { row: top, rows };
-  if (part === "headers") return headers ? { row: area.row, rows: 1 } : undefined;
-  if (part === "totals") return totals ? { row: area.row + area.rows - 1, rows: 1 } : undefined;
-  return row >= top && row < top + rows ? { row, rows: 1 } : undefined;
 }
 
 function table({ context }: Batch, meaning: ReferenceMeaning & { kind: "table" }, { from }: ReferenceText): Asked {
