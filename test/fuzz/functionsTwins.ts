@@ -114,10 +114,11 @@ const measuredRange = (arg: ArgData, value: Range, inside: Values, as: Measure):
   const { shape } = arg;
   if (shape.type !== "block" || value.some((row) => row.length > 2)) return undefined;
   const keys = new Map(Object.keys(shape.entries).map((key) => [normalizeKey(key), key]));
-  return value.map(([label, cell]) => {
+  const turned = value.map(([label, cell]) => {
     const key = keys.get(normalizeKey(String(label))) ?? "";
     return [label, measured(shape.entries[key], cell, inside, key, as)];
   });
+  return turned.every(([, cell], at) => cell !== undefined || value[at]?.[1] === undefined) ? turned : undefined;
 };
 
 /** The plain numbers of a call measured otherwise. */
