@@ -82,6 +82,61 @@ describe("A formula", () => {
   );
 });
 
+describe("What the sheet engine answered wrongly or never", () => {
+  test.each([
+    ["a formula that depends on itself", "=AA1+1", "#CYCLE!", /own result/],
+    ["a sum over its own cell", "=SUM(AA1:AA3)", "#CYCLE!", /own result/],
+    [
+      "a Bessel function of no usable order",
+      "=BESSELI(1E+308,1E+308)",
+      "#NUM!",
+      /BESSELI: x: at most 1,000,000, got 1E\+308/,
+    ],
+    ["an expansion to 1E+308 rows", "=EXPAND(1,1E+308)", "#NUM!", /EXPAND: rows: at most 1,048,576, got 1E\+308/],
+    ["a table of 10^12 cells", "=MAKEARRAY(1000000,10000,LAMBDA(r,c,1))", "#NUM!", /at most 1,048,576 cells/],
+    ["a sequence of 10^12 cells", "=SEQUENCE(1E6,1E6)", "#NUM!", /SEQUENCE: columns: at most 16,384, got 1,000,000/],
+    ["a text of 10^9 signs", '=REPT("ab",1E9)', "#NUM!", /REPT: times: at most 32,767/],
+    ["a sum of 10^9 terms", "=POISSON.DIST(1E9,1E9,TRUE)", "#NUM!", /at most 1,000,000/],
+    ["a picture", '=IMAGE("https://example.com/a.png")', "#CALC!", /IMAGE: gives a picture/],
+    [
+      "more operators than fit",
+      `=${new Array(3_500).fill("1").join("+")}`,
+      "#VALUE!",
+      /at most 1,500 operators, got 3,499/,
+    ],
+  ])("%s is an error whose message says why", async (_what, formula, code, message) => {
+    const error = (await one(formula))?.error;
+    expect(error?.code).toBe(code);
+    expect(error?.message).toMatch(message);
+  });
+
+  test("a hyperlink gives its text", async () => {
+    expect((await one('=HYPERLINK("https://example.com","pump")'))?.value).toBe("pump");
+  });
+
+  test("the row of a formula's own cell is no circle", async () => {
+    expect((await one("=ROW(AA1)"))?.value).toBe(1);
+  });
+
+  test("of a circle in a workbook every member and dependent is #CYCLE!, and nothing else", async () => {
+    const cell = (row: number, formula: string) => ({ row, column: 0, value: null, formula });
+    const cells = [cell(0, "=A3+1"), cell(1, "=A1*2"), cell(2, "=A2"), cell(3, "=A2+1"), cell(4, "=1+1")];
+    const results = await evaluateWorkbook(book, { sheets: [{ ...emptySheet("S"), cells }], names: [] }, warmback);
+    const codes = results.map(({ value, error }) => error?.code ?? value);
+    expect(codes).toEqual(["#CYCLE!", "#CYCLE!", "#CYCLE!", "#CYCLE!", 2]);
+  });
+
+  test("a result without room for it is the error #SPILL!", async () => {
+    const cells = [
+      { row: 0, column: 0, value: null, formula: "=SEQUENCE(3)" },
+      { row: 1, column: 0, value: 5 },
+    ];
+    const [found] = await evaluateWorkbook(book, { sheets: [{ ...emptySheet("S"), cells }], names: [] }, warmback);
+    expect(found?.value).toBeUndefined();
+    expect(found?.error?.code).toBe("#SPILL!");
+  });
+});
+
 test("Many formulas come back in order, and one that can't be read spoils none after it", async () => {
   const lines = Array.from({ length: 620 }, (_, at) => (at % 50 === 7 ? "=[" : `=WARMBACK.TEST.DOUBLE(${String(at)})`));
   const results = await evaluateFormulas(book, lines, warmback);

@@ -27,11 +27,37 @@ describe("From a file", () => {
       "=LET(x,WARMBACK.POOL.YEAR(A1),x)",
     ],
     ["the two prefixes of SORT", "_xlfn._xlws.SORT(A1:A3)", "=SORT(A1:A3)"],
+    [
+      "a stored name behind a path",
+      "'C:\\Add Ins\\tools.xla'!_xldudf_WARMBACK_POOL_YEAR(A1)",
+      "=WARMBACK.POOL.YEAR(A1)",
+    ],
+    [
+      "a stored name behind a sheet's name, which stays",
+      "Sheet1!_xldudf_WARMBACK_POOL_YEAR(A1)",
+      "=Sheet1!WARMBACK.POOL.YEAR(A1)",
+    ],
+    [
+      "two calls",
+      "B1+[2]!_xldudf_WARMBACK_POOL_YEAR(A1)*_xldudf_WARMBACK_POOL_YEAR(A2)",
+      "=B1+WARMBACK.POOL.YEAR(A1)*WARMBACK.POOL.YEAR(A2)",
+    ],
     ["another add-in's function, which stays", "_xldudf_OTHER_THING(1)", "=_xldudf_OTHER_THING(1)"],
     ["a text that looks like a prefix", 'A1&"_xlfn.x"', '=A1&"_xlfn.x"'],
   ])("a formula from a file reads %s", (_what, stored, typed) => {
     expect(texts.fromFile(stored)).toBe(typed);
   });
+});
+
+test.each([
+  ["letters", "x".repeat(200_000)],
+  ["dots", "a.xl".repeat(50_000)],
+  ["starts of stored names", "_xldudf_".repeat(25_000)],
+  ["calls behind long names", `${"x".repeat(2_000)}!_xldudf_WARMBACK_POOL_YEAR(`.repeat(100)],
+])("a formula of 200,000 %s from a file is read within a second", (_what, formula) => {
+  const began = performance.now();
+  texts.fromFile(formula);
+  expect(performance.now() - began).toBeLessThan(1_000);
 });
 
 describe("To a file", () => {

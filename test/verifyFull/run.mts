@@ -1,5 +1,6 @@
 /** Runs the checks that take minutes: `npm run verify:full`. They are no part of `npm test`. */
 import { startVitest } from "vitest/node";
+import { verifyFunctions } from "./functions";
 
 const vitest = await startVitest("test", [], {
   config: false,
@@ -7,5 +8,6 @@ const vitest = await startVitest("test", [], {
   include: ["test/verifyFull/**/*.full.ts"],
   testTimeout: 900_000,
 });
-process.exitCode = vitest.state.getCountOfFailedTests() > 0 || vitest.state.getUnhandledErrors().length > 0 ? 1 : 0;
+const failed = vitest.state.getCountOfFailedTests() > 0 || vitest.state.getUnhandledErrors().length > 0;
 await vitest.close();
+process.exitCode = verifyFunctions() && !failed ? 0 : 1;

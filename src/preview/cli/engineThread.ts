@@ -78,7 +78,8 @@ const startWorker = async (path: string, { memoryMb }: Limits): Promise<Running>
     worker.once("message", () => resolve());
     worker.once("error", reject);
   });
-  worker.removeAllListeners("error");
+  // Each request listens for itself; between them nothing is lost, as the engine then has nothing to do.
+  worker.on("error", () => undefined);
   return { worker, progress };
 };
 
@@ -87,9 +88,9 @@ const request = ({ worker, progress }: Running, sent: Request, limits: Limits): 
   new Promise((resolve) => {
     const finish = (answer: Reply | Ended): void => {
       unwatch();
-      worker.removeAllListeners();
-      // A thread that was told to end may still report what it ran into.
-      if (answer.kind === "ended") worker.on("error", () => undefined);
+      worker.off("message", finish);
+      worker.off("error", failed);
+      worker.off("exit", exited);
       resolve(answer);
     };
     const ended = (why: Ended["why"], message: string): void => {
@@ -100,13 +101,15 @@ const request = ({ worker, progress }: Running, sent: Request, limits: Limits): 
       ended("time", message);
       void worker.terminate();
     });
-    worker.on("message", (reply: Reply) => finish(reply));
-    worker.on("error", (error: Error & { code?: string }) => {
+    const failed = (error: Error & { code?: string }): void => {
       if (error.code === "ERR_WORKER_OUT_OF_MEMORY")
         ended("memory", `needs more than ${String(limits.memoryMb)} MB of memory, the limit of the sheet engine`);
       else ended("crash", `the sheet engine ended: ${error.message}`);
-    });
-    worker.on("exit", () => ended("crash", "the sheet engine ended"));
+    };
+    const exited = (): void => ended("crash", "the sheet engine ended");
+    worker.on("message", finish);
+    worker.on("error", failed);
+    worker.on("exit", exited);
     worker.postMessage(sent);
   });
 

@@ -68,7 +68,9 @@ const evaluatedAt = (book: SheetBook, cell: Address, formula: string, warmback: 
   const { values }: Block = book.read(area);
   const cautions = cautionsOf(book.calls(cell), warmback);
   const first = values[0]?.[0] ?? null;
-  if (area.rows * area.columns > 1) {
+  // A result without room for it keeps the area that it would take.
+  const hasRoom = !isCellFault(first) || first.error !== "#SPILL!";
+  if (area.rows * area.columns > 1 && hasRoom) {
     return { formula, value: values.map((line) => line.map(evaluatedCell)), cautions };
   }
   return isCellFault(first) ? { formula, error: errorOf(first), cautions } : { formula, value: first, cautions };

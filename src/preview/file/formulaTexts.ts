@@ -9,8 +9,27 @@ import { cellName } from "../host/functionsMetadata";
 /** Excel keeps functions newer than its file format, and the variables of LET and LAMBDA, under these prefixes. */
 const FILE_PREFIXES = /_xlfn\.|_xlws\.|_xlpm\.|_xludf\./gi;
 
-/** An add-in's function as a file keeps it, also where another add-in or a move has put a book's name before it. */
-const STORED_CALL = /(?:(?:\[\d+\]|'?[A-Za-z0-9_. ]+\.xl[a-z]{1,2}'?)!)?_xldudf_([A-Z0-9_]+)(?=\s*\()/gi;
+/** An add-in's function as a file keeps it. */
+const STORED_CALL = /_xldudf_([A-Z0-9_]{1,255})(?=\s*\()/gi;
+
+const isBookSign = (sign: string | undefined): boolean => sign !== undefined && /[A-Za-z0-9_.]/.test(sign);
+
+/**
+ * Where a book's name begins that another add-in or a move has put before a stored call at `end`: `[2]!`, `Book.xla!` or
+ * `'My book.xla'!`; `end` where there is none. It walks back from the call, as a pattern would try every place before it.
+ */
+const bookStart = (text: string, end: number, least: number): number => {
+  if (text[end - 1] !== "!") return end;
+  const last = end - 2;
+  if (text[last] === "'" || text[last] === "]") {
+    const start = last < 1 ? -1 : text.lastIndexOf(text[last] === "'" ? "'" : "[", last - 1);
+    const name = text.slice(start + 1, last);
+    return start >= least && (text[last] === "'" ? /\.xl[a-z]{1,2}$/i : /^\d+$/).test(name) ? start : end;
+  }
+  let start = end - 1;
+  while (start > least && isBookSign(text[start - 1])) start -= 1;
+  return /.\.xl[a-z]{1,2}$/i.test(text.slice(start, end - 1).slice(-255)) ? start : end;
+};
 
 /** Functions that Excel wants to see under a prefix in a file. */
 const PREFIXED: Readonly<Record<string, string>> = {
@@ -89,10 +108,17 @@ export const formulaTexts = (namespace: string, metadata: FunctionsMetadata): Fo
       return [name.replaceAll(".", "_"), name] as const;
     }),
   );
-  const typed = (part: string): string =>
-    part
-      .replace(STORED_CALL, (all, stored: string) => byStoredName.get(stored.toUpperCase()) ?? all)
-      .replace(FILE_PREFIXES, "");
+  const typed = (part: string): string => {
+    let written = "";
+    let done = 0;
+    for (const { 0: all, 1: stored = "", index } of part.matchAll(STORED_CALL)) {
+      const name = byStoredName.get(stored.toUpperCase());
+      if (name === undefined) continue;
+      written += part.slice(done, bookStart(part, index, done)) + name;
+      done = index + all.length;
+    }
+    return (written + part.slice(done)).replace(FILE_PREFIXES, "");
+  };
   return {
     fromFile: (formula) => {
       // Quoted texts stay as they are; every other part is between them.

@@ -34,7 +34,7 @@ export const MOST_OPERATORS = 1_500;
 
 /** Signs and operators outside quoted texts. */
 export const operatorsIn = (formula: string): number =>
-  formula.replace(/"[^"]*"/g, "").match(/<=|>=|<>|[-+*/^&=<>%@]/g)?.length ?? 0;
+  formula.replace(/^=|"[^"]*"/g, "").match(/<=|>=|<>|[-+*/^&=<>%@]/g)?.length ?? 0;
 
 /** The formula reader's state that it forgets to clear between two formulas. */
 interface ReaderState {

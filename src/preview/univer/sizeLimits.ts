@@ -12,8 +12,8 @@ import type { CallSites } from "../host/callSites";
 /** As many as a sheet in Excel has. */
 const MOST_ROWS = 1_048_576;
 const MOST_COLUMNS = 16_384;
-/** Cells of one result: about half a second of work. */
-const MOST_CELLS = 500_000;
+/** Cells of one result, as many as a column has: about a second of work. */
+const MOST_CELLS = MOST_ROWS;
 const MOST_TERMS = 1_000_000;
 const MOST_TEXT = 32_767;
 
@@ -55,7 +55,7 @@ const RULES: Readonly<Record<string, SizeRule>> = {
   RANDARRAY: table(0, 1),
   MAKEARRAY: table(0, 1),
   EXPAND: table(1, 2),
-  MUNIT: { limits: [limit(0, "dimension", 700)] },
+  MUNIT: { limits: [limit(0, "dimension", 1_000)] },
   WRAPROWS: { limits: [limit(1, "count", MOST_COLUMNS)] },
   WRAPCOLS: { limits: [limit(1, "count", MOST_ROWS)] },
   REPT: { limits: [limit(1, "times", MOST_TEXT)] },
