@@ -11,7 +11,7 @@ test("Long texts make room for newer ones, in arguments and in results", () => {
 test("Texts inside a matrix and the message of a refusal count as well", () => {
   const log = sessionLog(100, 1_000, 50);
   log.add("A", [[["a".repeat(30)], [1]]], { value: 1 });
-  log.add("B", [1], { error: "#VALUE!", message: "m".repeat(30) });
+  log.add("B", [1], { code: "#VALUE!", message: "m".repeat(30) });
   expect(log.size()).toBe(1);
 });
 

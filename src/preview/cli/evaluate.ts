@@ -69,7 +69,7 @@ const evaluatedAt = (book: SheetBook, cell: Address, formula: string, warmback: 
   const cautions = cautionsOf(book.calls(cell), warmback);
   const first = values[0]?.[0] ?? null;
   // A result without room for it keeps the area that it would take.
-  const hasRoom = !isCellFault(first) || first.error !== "#SPILL!";
+  const hasRoom = !isCellFault(first) || first.code !== "#SPILL!";
   if (area.rows * area.columns > 1 && hasRoom) {
     return { formula, value: values.map((line) => line.map(evaluatedCell)), cautions };
   }
