@@ -1,10 +1,10 @@
 /** Sun on a level surface above the air: the upper bound of any pyranometer reading. Strict SI, angles in radians. */
 import { equation, symbol } from "../kernel/define/equation";
+import { DAYS } from "../numeric/calendar";
 
 const DEGREE = Math.PI / 180;
-const DAYS = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31] as const;
 
-const G = symbol("number", "angle of the year, radians", 0, 2 * Math.PI);
+const G = symbol("number", "angle of the year, radians", 0, 6.283185307179586);
 
 export const spencerDeclination = equation({
   name: "Declination of the sun (Spencer)",

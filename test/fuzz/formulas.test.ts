@@ -2,7 +2,7 @@
 import { join } from "node:path";
 import fc from "fast-check";
 import { expect, inject, test } from "vitest";
-import { engineThread, LIMITS } from "../../src/preview/cli/engineThread";
+import { engineThread, THREAD_LIMITS } from "../../src/preview/cli/engineThread";
 import type { Evaluated } from "../../src/preview/cli/evaluate";
 import { evaluateLines } from "../../src/preview/cli/watchedEvaluate";
 import { formulaTexts } from "../../src/preview/file/formulaTexts";
@@ -12,7 +12,7 @@ import { formulaText, RUNS, SEED, shortened } from "./formulaTexts";
 
 /** For one formula in the reader: hundreds of times what it needs, so that a busy machine passes. */
 const READER_MS = 500;
-const EVALUATOR = { ...LIMITS, formulaMs: 2_000 };
+const EVALUATOR = { ...THREAD_LIMITS, formulaMs: 2_000 };
 
 const FORMULAS = fc.sample(formulaText, { numRuns: RUNS, seed: SEED });
 const texts = formulaTexts("WARMBACK", {

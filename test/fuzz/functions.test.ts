@@ -53,7 +53,7 @@ const asTold = (shown: { readonly value: unknown }): unknown => {
   const { value } = plain(shown) as { readonly value: unknown };
   const inCell = (cell: unknown): unknown =>
     typeof cell === "object" && cell !== null && "code" in cell
-      ? { error: cell.code, message: (cell as unknown as { message: string }).message }
+      ? { code: cell.code, message: (cell as unknown as { message: string }).message }
       : cell;
   return Array.isArray(value) ? value.map((row: readonly unknown[]) => row.map(inCell)) : value;
 };

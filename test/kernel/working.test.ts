@@ -13,19 +13,19 @@ const told = (total: Total, kind: KindName, values: readonly number[]) => {
 describe("a series in the working", () => {
   test("a series adds up amounts, and gives first, last, least and most", () => {
     const line = told("sum", "time", [3600, 10_800, 7200]);
-    expect(line).toMatchObject({ says: "Hours, sum", value: 6, unit: "h" });
+    expect(line).toMatchObject({ text: "Hours, sum", value: 6, unit: "h" });
     expect(line?.numbers).toBe("3 hours: first 1 h, last 2 h, least 1 h, most 3 h");
   });
 
   test("has the mean of states and rates, on a scale with its own zero too", () => {
     const line = told("mean", "temperature", [us("temperature", 50), us("temperature", 80)]);
-    expect(line).toMatchObject({ says: "Hours, mean", unit: "°F" });
+    expect(line).toMatchObject({ text: "Hours, mean", unit: "°F" });
     expect(line?.value).toBeCloseTo(65, 9);
     expect(told("mean", "heat rate", [us("heat rate", 1000), us("heat rate", 5000)])?.value).toBeCloseTo(3000, 6);
   });
 
   test("has the harmonic mean of conductances that lie behind one another", () =>
-    expect(told("harmonic mean", "number", [2, 6])).toMatchObject({ says: "Hours, harmonic mean", value: 3 }));
+    expect(told("harmonic mean", "number", [2, 6])).toMatchObject({ text: "Hours, harmonic mean", value: 3 }));
 
   test("shows a difference that is only rounding as nothing", () => {
     expect(told("mean", "heat rate", [-1.8e-12, si("heat rate", 20)])?.numbers).toContain("first 0 BTU/h,");

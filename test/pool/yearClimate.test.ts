@@ -47,7 +47,7 @@ const call = (id: string, ...raw: readonly unknown[]): CellMatrix => {
   const definition = lookUp(CATALOGUE, id);
   if (definition === undefined) throw new Error(`no ${id}`);
   const out = evaluate(compile(definition), raw, CATALOGUE);
-  if (isFault(out)) throw out;
+  if (isFault(out)) throw new Error(out.message);
   return out as CellMatrix;
 };
 

@@ -62,21 +62,21 @@ describe("What a function gets", () => {
 
   test("a range given to a single value makes no call but #CALC! that says so", async () => {
     expect(await result("=WARMBACK.TEST.SHOW(A1:B3)")).toEqual({
-      error: "#CALC!",
+      code: "#CALC!",
       message: "value: takes one cell, got a range of 3 × 2 cells",
     });
   });
 
   test("a word given to a number argument makes no call but #VALUE! that names both", async () => {
     expect(await result('=WARMBACK.TEST.NUMBER("much")')).toEqual({
-      error: "#VALUE!",
+      code: "#VALUE!",
       message: 'number: must be a number, got "much"',
     });
   });
 
   test("too many arguments make no call but #VALUE! with both counts", async () => {
     expect(await result("=WARMBACK.TEST.DOUBLE(1,2)")).toEqual({
-      error: "#VALUE!",
+      code: "#VALUE!",
       message: "too many arguments: TEST.DOUBLE takes at most 1, got 2",
     });
   });
@@ -203,7 +203,7 @@ describe("A formula that the engine can't take", () => {
     "the formula %s does not affect the others",
     async (formula) => {
       await put(book, { A1: formula, A2: "=WARMBACK.TEST.DOUBLE(4)" });
-      expect(valueAt(book, "A1")).toMatchObject({ error: expect.stringMatching(/^#/) as string });
+      expect(valueAt(book, "A1")).toMatchObject({ code: expect.stringMatching(/^#/) as string });
       expect(valueAt(book, "A2")).toBe(8);
       await put(book, { A3: "=1/4" });
       expect(valueAt(book, "A3")).toBe(0.25);

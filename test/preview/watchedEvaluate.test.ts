@@ -4,7 +4,7 @@ import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
-import { engineThread, LIMITS } from "../../src/preview/cli/engineThread";
+import { engineThread, THREAD_LIMITS } from "../../src/preview/cli/engineThread";
 import type { EngineThread } from "../../src/preview/cli/engineThread";
 import type { Evaluated } from "../../src/preview/cli/evaluate";
 import { evaluateFile, evaluateLines } from "../../src/preview/cli/watchedEvaluate";
@@ -15,7 +15,7 @@ import { writeXlsx } from "../../src/preview/file/xlsx";
 const worker = () => join(inject("build"), "evaluateWorker.cjs");
 
 /** Two seconds, so that what overruns ends soon. */
-const SHORT = { ...LIMITS, formulaMs: 2_000 };
+const SHORT = { ...THREAD_LIMITS, formulaMs: 2_000 };
 
 /** Work that no argument's limit stops: half a million turns that count to 1,000 each. */
 const ENDLESS = "=SUM(MAKEARRAY(700,700,LAMBDA(r,c,SUM(SEQUENCE(1000)))))";

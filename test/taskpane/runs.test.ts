@@ -41,8 +41,8 @@ class Acted {
   async work(): Promise<void> {
     const ask = this.asked.at(-1);
     if (ask === undefined) throw new Error("nothing was asked");
-    const gives = await runJob(ask.kind, ask.input, { report: () => undefined, yieldTurn: async () => undefined });
-    this.say({ number: ask.number, gives });
+    const result = await runJob(ask.kind, ask.input, { report: () => undefined, yieldTurn: async () => undefined });
+    this.say({ number: ask.number, result });
   }
 }
 
@@ -97,7 +97,7 @@ describe("Long work", () => {
     ending.abort();
     await expect(first).rejects.toBe(CANCELLED);
     expect(hired.map(({ ended }) => ended)).toEqual([true, false]);
-    hired[0]?.say({ number: 1, gives: [] });
+    hired[0]?.say({ number: 1, result: [] });
     hired[1]?.ready();
     await hired[1]?.work();
     expect((await second).outcome).toEqual(outcomeHere());

@@ -48,7 +48,7 @@ describe.each(PROFILES)("Cells in Excel, $name", (profile) => {
     await on.book.write([cell(0, "=1/0"), cell(0, "#N/A", 1)]);
     calculated(on.host, "Data!A1", { error: "#DIV/0!" });
     const [block] = await on.book.read([area("Data", 0, 0, 1, 2)]);
-    expect(block?.values).toEqual([[{ error: "#DIV/0!" }, "#N/A"]]);
+    expect(block?.values).toEqual([[{ code: "#DIV/0!" }, "#N/A"]]);
   });
 
   it.runIf(spills)("that are spilled into have no formula of their own", async () => {

@@ -4,11 +4,11 @@ import type { RaisedCaution } from "../define/caution";
 
 const quoted = (labels: readonly string[]): string => labels.map((label) => `"${label}"`).join(", ");
 
-/** Zeros that may be blank cells raise one caution that says what each was taken for. */
+/** Raises one caution for all zeros that may be blank cells; it says how each was read. */
 export function zeroOrBlank({ doubts: { zeros, leftOut, headings } }: AdmittedCall): RaisedCaution[] {
   const sentences = [
     ...(zeros.length > 0 ? [`Taken as 0: ${quoted(zeros)}.`] : []),
-    ...(leftOut.length > 0 ? [`Taken as left out, since 0 lies outside the limits: ${quoted(leftOut)}.`] : []),
+    ...(leftOut.length > 0 ? [`Taken as left out, since 0 is outside the limits: ${quoted(leftOut)}.`] : []),
     ...(headings.length > 0 ? [`Taken as a heading: ${quoted(headings)}.`] : []),
   ];
   if (sentences.length === 0) return [];

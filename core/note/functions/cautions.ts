@@ -1,7 +1,7 @@
 import { cellFunction } from "../../kernel/define/cellFunction";
 import { compile } from "../../kernel/call/evaluate";
 import { explain } from "../../kernel/explain/explain";
-import { isFault } from "../../kernel/values/fault";
+import { hostError, isFault } from "../../kernel/values/fault";
 import { cite } from "../../kernel/reference";
 import { gridResult } from "../../kernel/define/result";
 import { ARGUMENTS, FUNCTION, functionNamed } from "../args";
@@ -34,7 +34,7 @@ export const noteCautions = cellFunction({
       return [["severity", "code", "rule", "source"], ...(rules.length > 0 ? rules : none)];
     }
     const explanation = explain(compile(definition), raw, catalogue, { steps: false });
-    if (isFault(explanation.out)) throw explanation.out;
+    if (isFault(explanation.out)) throw hostError(explanation.out.code, explanation.out.message);
     const raised = explanation.cautions.map(({ severity, code, text }) => [severity, code, text]);
     return [
       ["severity", "code", "note"],

@@ -1,7 +1,7 @@
 import { cellFunction } from "../../kernel/define/cellFunction";
 import { compile } from "../../kernel/call/evaluate";
 import { explain } from "../../kernel/explain/explain";
-import { isFault } from "../../kernel/values/fault";
+import { hostError, isFault } from "../../kernel/values/fault";
 import { gridResult } from "../../kernel/define/result";
 import { NUMBERS_HEAD, workingLines } from "../../kernel/explain/working";
 import { ARGUMENTS, FUNCTION, functionNamed } from "../args";
@@ -32,7 +32,7 @@ export const noteWorking = cellFunction({
   compute({ function: name, arguments: raw }, { catalogue }) {
     const definition = functionNamed(catalogue, name);
     const explanation = explain(compile(definition), raw, catalogue);
-    if (isFault(explanation.out)) throw explanation.out;
+    if (isFault(explanation.out)) throw hostError(explanation.out.code, explanation.out.message);
     const inputs = explanation.args.map(({ label, description, value, unit, given }) => [
       "input",
       label,

@@ -21,7 +21,7 @@ import {
   tankUnpriced,
   tankWall,
 } from "../year/cautions";
-import { assumedDesignLoad, hotCondensing, hotLeavingWater, limitPassed, unlikelySun } from "../year/inputCautions";
+import { assumedDesignLoad, hotYearCondensing, hotPoolReturn, limitPassed, unlikelySun } from "../year/inputCautions";
 import { unusualInput } from "../../cost/prices";
 import { legionella, coolStorage, scald } from "../../sink/cautions";
 import { YEAR_TABLE_COLUMNS } from "../year/columns";
@@ -115,8 +115,8 @@ export const poolYear = cellFunction({
         highLimit: 43,
       }),
     },
-    { rule: hotCondensing, raisedBy: at(HOT) },
-    { rule: hotLeavingWater, raisedBy: at(HOT) },
+    { rule: hotYearCondensing, raisedBy: at(HOT) },
+    { rule: hotPoolReturn, raisedBy: at(HOT) },
     { rule: limitPassed, raisedBy: at({ ...MIAMI_MACHINE, highLimit: 29 }) },
     { rule: unlikelySun, raisedBy: at({ latitude: -25.82 }) },
     { rule: assumedDesignLoad, raisedBy: at(MIAMI_MACHINE) },

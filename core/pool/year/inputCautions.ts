@@ -2,7 +2,7 @@
 import { caution } from "../../kernel/define/caution";
 import { GREATEST_CONDENSING_ON_WATER, WARMEST_LEAVING_WATER } from "./extremes";
 
-export const hotCondensing = caution({
+export const hotYearCondensing = caution({
   code: "POOL-YEAR-HOT",
   severity: "Warning",
   source: "commonPractice",
@@ -13,7 +13,7 @@ export const hotCondensing = caution({
     `In ${show(hotTime, "time")} of the year it condenses above ${show(GREATEST_CONDENSING_ON_WATER, "temperature")} on the water, at worst at ${show(hottest, "temperature")} (${hottestHour}): the high-pressure switch may open. More conductance, more water or a lower limit.`,
 });
 
-export const hotLeavingWater = caution({
+export const hotPoolReturn = caution({
   code: "POOL-YEAR-HOT-WATER",
   severity: "Warning",
   source: "commonPractice",

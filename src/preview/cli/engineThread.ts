@@ -5,7 +5,7 @@ import type { Reply, Request, WorkerSettings } from "./messages";
 
 /** The sheet engine in a worker thread, which is ended and started anew where a formula overruns or ends it. */
 
-export interface Limits {
+export interface ThreadLimits {
   /** Processor time of one formula. */
   readonly formulaMs: number;
   /** Real time of one formula, where the machine is busy with something else. */
@@ -14,7 +14,7 @@ export interface Limits {
   readonly memoryMb: number;
 }
 
-export const LIMITS: Limits = { formulaMs: 10_000, waitMs: 60_000, memoryMb: 4_096 };
+export const THREAD_LIMITS: ThreadLimits = { formulaMs: 10_000, waitMs: 60_000, memoryMb: 4_096 };
 
 const STACK_MB = 64;
 const LOOK_EVERY_MS = 50;
@@ -46,7 +46,11 @@ const processorMs = (): number => {
 const seconds = (ms: number): string => `${String(ms / 1000)} s`;
 
 /** Calls back when the place in shared memory hasn't changed within the limits. */
-const watchProgress = (progress: Int32Array, limits: Limits, overrun: (message: string) => void): (() => void) => {
+const watchProgress = (
+  progress: Int32Array,
+  limits: ThreadLimits,
+  overrun: (message: string) => void,
+): (() => void) => {
   let changes = Atomics.load(progress, 0);
   let [processor, real] = [processorMs(), performance.now()];
   const timer = setInterval(() => {
@@ -66,7 +70,7 @@ interface Running {
   readonly progress: Int32Array;
 }
 
-const startWorker = async (path: string, { memoryMb }: Limits): Promise<Running> => {
+const startWorker = async (path: string, { memoryMb }: ThreadLimits): Promise<Running> => {
   const shared = new SharedArrayBuffer(2 * Int32Array.BYTES_PER_ELEMENT);
   const progress = new Int32Array(shared);
   progress[1] = NO_PLACE;
@@ -84,7 +88,7 @@ const startWorker = async (path: string, { memoryMb }: Limits): Promise<Running>
 };
 
 /** One request to a running worker; it has ended where the answer says so. */
-const request = ({ worker, progress }: Running, sent: Request, limits: Limits): Promise<Reply | Ended> =>
+const request = ({ worker, progress }: Running, sent: Request, limits: ThreadLimits): Promise<Reply | Ended> =>
   new Promise((resolve) => {
     const finish = (answer: Reply | Ended): void => {
       unwatch();
@@ -114,7 +118,7 @@ const request = ({ worker, progress }: Running, sent: Request, limits: Limits): 
   });
 
 /** @param path of the worker's script */
-export const engineThread = (path: string, limits: Limits = LIMITS): EngineThread => {
+export const engineThread = (path: string, limits: ThreadLimits = THREAD_LIMITS): EngineThread => {
   let running: Promise<Running> | undefined;
   let starts = 0;
   const started = (): Promise<Running> => {

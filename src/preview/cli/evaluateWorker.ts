@@ -48,7 +48,7 @@ const start = (): void => {
   for (const method of ["log", "info", "debug", "warn"] as const) console[method] = () => undefined;
   const { progress } = workerData as WorkerSettings;
   const tracker = trackPlaces(new Int32Array(progress));
-  let placeOf = (_sheet: number, _row: number, _column: number): number | undefined => undefined;
+  let placeOf: (sheet: number, row: number, column: number) => number | undefined = () => undefined;
   const set = loadFunctions(__dirname);
   const book = startHeadless(
     set,

@@ -30,10 +30,32 @@ const holds = (cell: Nullable<ICellData>): boolean =>
 const contains = ({ startRow, endRow, startColumn, endColumn }: IRange, row: number, column: number): boolean =>
   row >= startRow && row <= endRow && column >= startColumn && column <= endColumn;
 
+type SpilledRange = readonly [row: number, column: number, range: IRange];
+
+/** The smallest area around all filled cells and spills of a sheet, undefined where it is empty. */
+function usedArea(sheet: Worksheet, spills: readonly SpilledRange[]): Area | undefined {
+  let [top, left, bottom, right] = [Infinity, Infinity, -1, -1];
+  const widen = (row: number, column: number): void => {
+    top = Math.min(top, row);
+    left = Math.min(left, column);
+    bottom = Math.max(bottom, row);
+    right = Math.max(right, column);
+  };
+  sheet.getCellMatrix().forValue((row, column, cell) => {
+    if (holds(cell)) widen(row, column);
+  });
+  for (const [, , { startRow, startColumn, endRow, endColumn }] of spills) {
+    widen(startRow, startColumn);
+    widen(endRow, endColumn);
+  }
+  if (bottom < 0) return undefined;
+  return { sheet: sheet.getName(), row: top, column: left, rows: bottom - top + 1, columns: right - left + 1 };
+}
+
 export const createCellReader = (model: FormulaDataModel, workbook: Workbook, log: CallSites): CellReader => {
   const unitId = workbook.getUnitId();
   const spilled = (sheet: Worksheet) => model.getArrayFormulaCellData()[unitId]?.[sheet.getSheetId()];
-  const ranges = (sheet: Worksheet): readonly (readonly [number, number, IRange])[] =>
+  const ranges = (sheet: Worksheet): readonly SpilledRange[] =>
     Object.entries(model.getArrayFormulaRange()[unitId]?.[sheet.getSheetId()] ?? {}).flatMap(([row, line]) =>
       Object.entries((line ?? {}) as Readonly<Record<string, IRange>>).map(
         ([column, range]) => [Number(row), Number(column), range] as const,
@@ -93,24 +115,7 @@ export const createCellReader = (model: FormulaDataModel, workbook: Workbook, lo
         values: rows.map((row) => columns.map((column) => value(sheet, row, column))),
       };
     },
-    used: (sheet) => {
-      let [top, left, bottom, right] = [Infinity, Infinity, -1, -1];
-      const widen = (row: number, column: number): void => {
-        top = Math.min(top, row);
-        left = Math.min(left, column);
-        bottom = Math.max(bottom, row);
-        right = Math.max(right, column);
-      };
-      sheet.getCellMatrix().forValue((row, column, cell) => {
-        if (holds(cell)) widen(row, column);
-      });
-      for (const [, , { startRow, startColumn, endRow, endColumn }] of ranges(sheet)) {
-        widen(startRow, startColumn);
-        widen(endRow, endColumn);
-      }
-      if (bottom < 0) return undefined;
-      return { sheet: sheet.getName(), row: top, column: left, rows: bottom - top + 1, columns: right - left + 1 };
-    },
+    used: (sheet) => usedArea(sheet, ranges(sheet)),
     spill: (sheet, row, column) => {
       const range = ranges(sheet).find(([atRow, atColumn]) => atRow === row && atColumn === column)?.[2];
       if (range === undefined) return undefined;

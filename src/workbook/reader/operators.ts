@@ -18,7 +18,7 @@ export type Operand = Value | Unsupported;
 export const unsupported = (why: string): Unsupported => ({ unsupported: why });
 
 export const isUnsupported = (answer: Operand): answer is Unsupported =>
-  typeof answer === "object" && answer !== null && "unreadable" in answer;
+  typeof answer === "object" && answer !== null && "unsupported" in answer;
 
 export const fault = (code: string): CellFault => ({ code });
 
