@@ -36,7 +36,7 @@ module.exports = {
       "core-packages",
       "The core uses the few packages that it is tested with.",
       { path: "^core/" },
-      { path: "node_modules", pathNot: "node_modules/(@types/)?(mathjs|psychrolib)/" },
+      { path: "node_modules", pathNot: "node_modules/(@types/)?mathjs/" },
     ),
     rule(
       "numeric-lowest",
