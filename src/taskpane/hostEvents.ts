@@ -3,26 +3,26 @@ import type { Unsubscribe, Workbook } from "../workbook/port";
 import type { PaneVisibility } from "./visibility";
 
 interface Shared<T> {
-  add(call: (told: T) => void): Unsubscribe;
-  tell(told: T): void;
+  add(call: (value: T) => void): Unsubscribe;
+  emit(value: T): void;
   follow(shown: boolean): void;
 }
 
-function shared<T>(subscribe: (call: (told: T) => void) => Unsubscribe, visibility: PaneVisibility): Shared<T> {
-  const calls = new Set<(told: T) => void>();
+function shared<T>(subscribe: (call: (value: T) => void) => Unsubscribe, visibility: PaneVisibility): Shared<T> {
+  const calls = new Set<(value: T) => void>();
   let stop: Unsubscribe | undefined;
-  const tell = (told: T): void => {
-    for (const call of calls) call(told);
+  const emit = (value: T): void => {
+    for (const call of calls) call(value);
   };
   const follow = (shown: boolean): void => {
-    if (shown && calls.size > 0) stop ??= subscribe(tell);
+    if (shown && calls.size > 0) stop ??= subscribe(emit);
     else {
       stop?.();
       stop = undefined;
     }
   };
   return {
-    tell,
+    emit,
     follow,
     add(call) {
       calls.add(call);
@@ -46,7 +46,7 @@ export function heardWhileShown(book: Workbook, visibility: PaneVisibility): Wor
     changes.follow(shown);
     if (shown && missed)
       void book.sheets().then(
-        (sheets) => changes.tell(sheets.map(({ name }) => name)),
+        (sheets) => changes.emit(sheets.map(({ name }) => name)),
         () => undefined,
       );
     missed = true;

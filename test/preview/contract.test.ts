@@ -33,7 +33,7 @@ const standIns: FunctionSet = {
 
 contract("the preview's sheet engine", async () => {
   const sheets = startHeadless(standIns, { sheets: [emptySheet("Sheet1")], names: [] });
-  await sheets.settled();
+  await sheets.whenCalculated();
   return {
     book: previewWorkbook(sheets),
     calculates: true,

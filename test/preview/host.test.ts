@@ -176,7 +176,7 @@ describe("Around our functions", () => {
     await put(book, { A1: 5, A2: "=WARMBACK.TEST.DOUBLE(A1)" });
     expect(valueAt(book, "A2")).toBe(10);
     book.undo();
-    await book.settled();
+    await book.whenCalculated();
     expect(valuesAt(book, "A1:A2")).toEqual([[1], [2]]);
   });
 });

@@ -24,7 +24,7 @@ const cellsOf = (address: string) => {
 /** Writes cells by address and waits until they are calculated. */
 export const put = async (book: SheetBook, cells: Readonly<Record<string, string | number | boolean | null>>) => {
   book.write(Object.entries(cells).map(([address, content]) => ({ ...cellsOf(address), content })));
-  await book.settled();
+  await book.whenCalculated();
 };
 
 export const valuesAt = (book: SheetBook, address: string): readonly (readonly CellValue[])[] =>

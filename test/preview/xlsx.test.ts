@@ -57,7 +57,7 @@ const byPlace = (sheet: SheetData | undefined) =>
 test("A workbook comes back from the engine and from a file as it went in", async () => {
   const book = newBook();
   book.load(original);
-  await book.settled();
+  await book.whenCalculated();
   const kept = book.data();
   const again = await readXlsx(await writeXlsx(kept, texts), texts);
   for (const data of [kept, again]) {
@@ -82,7 +82,7 @@ test("A workbook comes back from the engine and from a file as it went in", asyn
   const results = byPlace(again.sheets[0]).filter(({ formula }) => formula !== undefined);
   expect(results.map(({ value }) => value)).toEqual([80, "row 1", "#N/A", 41]);
   book.load(again);
-  await book.settled();
+  await book.whenCalculated();
   const table = book.read({ sheet: "Pool loop", row: 6, column: 1, rows: 3, columns: 2 });
   expect(table.values).toEqual([
     ["row 1", 0],

@@ -16,7 +16,7 @@ export const rowsOf = async (sheet: StarterSheet): Promise<ReadonlyMap<string, R
   try {
     const workbook = previewWorkbook(book);
     const name = await workbook.insert(sheet);
-    await book.settled();
+    await book.whenCalculated();
     const used = await workbook.used(name);
     if (!used) throw new Error("the sheet is empty");
     const [block] = await workbook.read([used]);
@@ -55,7 +55,7 @@ export const cautionsIn = async (sheet: StarterSheet, code: string): Promise<rea
   const book = startHeadless(functions, { sheets: [emptySheet("Start")], names: [] });
   try {
     const name = await previewWorkbook(book).insert(sheet);
-    await book.settled();
+    await book.whenCalculated();
     return Object.entries(sheet.cells).flatMap(([address, { content }]) => {
       if (typeof content !== "string" || !content.includes("WARMBACK.")) return [];
       const { row = 0, column = 0 } = parseCells(address) ?? {};

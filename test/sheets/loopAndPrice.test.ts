@@ -66,7 +66,7 @@ const calculated = async (sheet: StarterSheet): Promise<ReadonlyMap<string, read
   try {
     const workbook = previewWorkbook(book);
     const name = await workbook.insert(sheet);
-    await book.settled();
+    await book.whenCalculated();
     const used = await workbook.used(name);
     if (!used) throw new Error("the sheet is empty");
     const [block] = await workbook.read([used]);

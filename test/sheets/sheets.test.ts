@@ -65,7 +65,7 @@ describe.each(STARTER_SHEETS.map((sheet) => [sheet.name, sheet] as const))("star
     try {
       const workbook = previewWorkbook(book);
       const name = await workbook.insert(sheet);
-      await book.settled();
+      await book.whenCalculated();
       const used = await workbook.used(name);
       if (!used) throw new Error("the sheet is empty");
       const [block] = await workbook.read([used]);

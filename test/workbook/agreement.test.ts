@@ -114,7 +114,7 @@ let readings: readonly Reading[];
 
 beforeAll(async () => {
   sheets = startHeadless(standIns, { sheets: [emptySheet(SHEET)], names: [] });
-  await sheets.settled();
+  await sheets.whenCalculated();
   book = previewWorkbook(sheets);
   const inputs = CELLS.flatMap((row, at) => row.map((content, column) => ({ sheet: SHEET, row: at, column, content })));
   const cells = EXPRESSIONS.map((text, at) => ({
@@ -124,7 +124,7 @@ beforeAll(async () => {
     content: `=WARMBACK.${idFor(text)}(${text})`,
   }));
   await book.write([...inputs, ...cells]);
-  await sheets.settled();
+  await sheets.whenCalculated();
   const read = cells.map(({ sheet, row, column, content }) => ({
     address: { sheet, row, column },
     formula: content,

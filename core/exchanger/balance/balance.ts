@@ -169,11 +169,11 @@ export const balanceOf = (
   conditions: BalanceConditions,
 ): Balance => {
   const sink = waterSink(exchanger, conditions.enteringWater);
-  const settled = solveEquilibrium(machine, sink, conditions.wetBulb);
+  const operating = solveEquilibrium(machine, sink, conditions.wetBulb);
   return {
-    ...settled,
+    ...operating,
     capacityRate: sink.capacityRate,
-    leavingWater: conditions.enteringWater + settled.rejected / sink.capacityRate,
+    leavingWater: conditions.enteringWater + operating.rejected / sink.capacityRate,
     ua: exchanger.ua,
   };
 };

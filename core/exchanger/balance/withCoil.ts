@@ -131,11 +131,11 @@ export const coilBalanceOf = (
   const nearest = root.found ? nearestTo(root.x, ratings) : undefined;
   if (nearest === undefined) return noEquilibrium(bracket[0], limits[1]);
   const [condensing, coiled] = nearest;
-  const settled = at(condensing);
-  const { rejected, meanCondensing } = settled;
+  const operating = at(condensing);
+  const { rejected, meanCondensing } = operating;
   const over = meanCondensing - enteringWater;
   return {
-    ...settled,
+    ...operating,
     sink: { conductance: rejected / over, temperature: enteringWater },
     search: { bracket, iterations, residual: coiled.margin, solves: marginOfArea.name },
     capacityRate,

@@ -79,9 +79,9 @@ const traceMachine = (machine: CoolingMachine, trace: Trace): void =>
   });
 
 /** Recomputes the answer step by step, to show that it satisfies the balance. */
-const traceEquilibrium = (machine: CoolingMachine, settled: OperatingState, wetBulb: number, trace: Trace): void => {
+const traceEquilibrium = (machine: CoolingMachine, operating: OperatingState, wetBulb: number, trace: Trace): void => {
   const { rating, ratedRatio, exponent, swept } = machine;
-  const { sink, search } = settled;
+  const { sink, search } = operating;
   if (search)
     trace.solution({
       unknown: "condensing dew temperature",
@@ -90,12 +90,12 @@ const traceEquilibrium = (machine: CoolingMachine, settled: OperatingState, wetB
       bracket: search.bracket,
       iterations: search.iterations,
       residual: search.residual,
-      answer: settled.condensing,
+      answer: operating.condensing,
     });
   else trace.remark("Held at the least condensing temperature: the fan is cut or cycles.");
   const { suction, cooling, work, rejected, condensingPressure, evaporatingPressure } = cycleAt(
     machine,
-    settled,
+    operating,
     trace,
   );
   const r = condensingPressure / evaporatingPressure;
@@ -105,7 +105,7 @@ const traceEquilibrium = (machine: CoolingMachine, settled: OperatingState, wetB
   trace.step(evaporatorLine, {
     Qr: rating.cooling,
     Twb: wetBulb,
-    Te: settled.evaporating,
+    Te: operating.evaporating,
     Twr: rating.wetBulb,
     Ter: rating.evaporating,
   });
@@ -114,7 +114,7 @@ const traceEquilibrium = (machine: CoolingMachine, settled: OperatingState, wetB
     m,
     qc: rejected,
     G: sink.conductance,
-    Tm: settled.meanCondensing,
+    Tm: operating.meanCondensing,
     Ts: sink.temperature,
   });
 };
@@ -161,7 +161,7 @@ const tracePool = (
 const traceOutdoors = (
   { coil, conditions }: BalanceInput,
   machine: CoolingMachine,
-  settled: OperatingState,
+  operating: OperatingState,
   trace: Trace,
 ): void =>
   trace.within("On the outdoor coil", () => {
@@ -169,7 +169,7 @@ const traceOutdoors = (
     const Q = (cooling * machine.rated.rejected) / machine.rated.cooling;
     const Tm = meanCondensing(fluid, condensing, machine.rated.condensingPressure);
     trace.step(coilConductance, { Q, Tm, To: coil.ratedOutdoor });
-    traceEquilibrium(machine, settled, conditions.wetBulb, trace);
+    traceEquilibrium(machine, operating, conditions.wetBulb, trace);
   });
 
 const settledOn = (

@@ -29,9 +29,9 @@ export function densityInBracket(
     else high = density;
     const step = miss / (density * at.byDensity);
     // Newton squares its error: the step after this one would be about step^3 / last^2.
-    const settled =
+    const converged =
       Math.abs(step) < 1e-9 || (Math.abs(step) < 1e-3 && Math.abs(step * step * step) < 1e-13 * last * last);
-    if (settled && at.byDensity > 0) return density * Math.exp(step);
+    if (converged && at.byDensity > 0) return density * Math.exp(step);
     last = step;
     const next = density * Math.exp(clamp(step, -0.7, 0.7));
     const halved = !(at.byDensity > 0) || !(next > low) || !(next < high);

@@ -102,7 +102,7 @@ export const evaluateFormulas = async (
       sheets: batch.map(({ formula, fault }, place) => sheetFor(fault === undefined ? formula : '=""', place)),
       names: [],
     });
-    await book.settled();
+    await book.whenCalculated();
     batch.forEach(({ line, fault }, place) => {
       onPlace(from + place);
       const cell = { sheet: `Formula${place + 1}`, ...PLACE };
@@ -162,7 +162,7 @@ export const evaluateWorkbook = async (
   }
   const roomyData = { ...data, sheets: data.sheets.map(roomy) };
   book.load(errors.size === 0 ? roomyData : withErrors(roomyData, errors));
-  await book.settled();
+  await book.whenCalculated();
   const results = cells.map((cell, place): Evaluated => {
     onPlace(place);
     const address = addressText(cell);

@@ -33,7 +33,7 @@ export const writeHandOver = async (functions: string, from: string, to: string)
   const texts = formulaTexts(set.namespace, set.metadata);
   const book = startHeadless(set, await bookOf(from, texts));
   try {
-    await book.settled();
+    await book.whenCalculated();
     const workbook = previewWorkbook(book, async (data) => {
       await writeFile(to, Buffer.from(await writeXlsx(data, texts)));
       return to;

@@ -72,7 +72,7 @@ export const previewWorkbook = (
       if (facts?.protected === true) throw new Error(`the sheet "${facts.name}" is protected`);
     }
     book.write(cells);
-    await book.settled();
+    await book.whenCalculated();
   },
   insert: async (starter) => {
     const title = freeName(
@@ -82,18 +82,18 @@ export const previewWorkbook = (
     const taken = new Set(book.names().flatMap(({ name, sheet }) => (sheet === undefined ? [name.toLowerCase()] : [])));
     const { sheet, names } = starterData(starter, title, taken);
     book.addSheet(sheet, names);
-    await book.settled();
+    await book.whenCalculated();
     return title;
   },
   handOver: async (copy) => {
-    await book.settled();
+    await book.whenCalculated();
     return `the file ${await deliver(handOverBook(book.data(), copy))}`;
   },
   savePicture: deliverPicture && (async (picture) => `the file ${await deliverPicture(picture)}`),
   recalculate: async (areas) => {
     for (const { sheet } of areas) requireSheet(book, sheet);
     book.recalculate(areas);
-    await book.settled();
+    await book.whenCalculated();
   },
   onSelection: (call) => book.onSelection(call),
   onChange: (call) => book.onChange(call),

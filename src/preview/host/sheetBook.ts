@@ -30,7 +30,7 @@ export interface SheetBook {
   undo(): void;
   redo(): void;
   /** Resolves when every change made so far is calculated and the cells hold the results. */
-  settled(): Promise<void>;
+  whenCalculated(): Promise<void>;
   onSelection(call: (cell: Address) => void): Unsubscribe;
   /** Calls back with the names of sheets whose cells or results changed, once per burst of changes. */
   onChange(call: (sheets: readonly string[]) => void): Unsubscribe;

@@ -66,7 +66,7 @@ export const connectFiles = (book: SheetBook, texts: FormulaTexts, controls: Fil
   };
   const store = async (): Promise<string> => {
     const { writeXlsx } = await import(/* webpackChunkName: "xlsx" */ "../file/xlsx");
-    await book.settled();
+    await book.whenCalculated();
     download(await writeXlsx(book.data(), texts), name);
     return `${name} is saved. Excel shows formulas of an add-in that it lacks with their last result.`;
   };

@@ -11,7 +11,7 @@ const START_WITHIN_MS = 160;
 export interface CalculationDone {
   /** Reports a change that leads to a calculation. */
   touch(): void;
-  settled(): Promise<void>;
+  whenCalculated(): Promise<void>;
   dispose(): void;
 }
 
@@ -33,7 +33,7 @@ export const calculationDone = (
     touch: () => {
       touched += 1;
     },
-    settled: async () => {
+    whenCalculated: async () => {
       do {
         const before = touched;
         await session.waitForLatestApplied(patienceMs, START_WITHIN_MS);

@@ -38,7 +38,7 @@ export const functionClass = (entry: HostFunctionEntry, call: CustomFunction, lo
       const sheetId = this.subUnitId ?? "";
       const site: CallSite = { sheetId, row: this.row, column: this.column };
       const messageOf = (at: CallSite, code: string): string => faultOf(log.at(at), code)?.message ?? "";
-      const handed = toHostArguments(
+      const given = toHostArguments(
         entry,
         variants.map((variant) =>
           found(
@@ -48,9 +48,9 @@ export const functionClass = (entry: HostFunctionEntry, call: CustomFunction, lo
           ),
         ),
       );
-      const result = "fault" in handed ? handed.fault : run(call, handed.args);
+      const result = "fault" in given ? given.fault : run(call, given.args);
       const outcome = isFaultValue(result) ? { fault: result } : { value: result };
-      log.add(site, { id: entry.id, args: "args" in handed ? handed.args : [], outcome });
+      log.add(site, { id: entry.id, args: "args" in given ? given.args : [], outcome });
       return resultObject(result, this.unitId ?? "", sheetId);
     }
   };

@@ -131,7 +131,7 @@ export const univerBook = (univer: Univer, log: CallSites, first: BookData, engi
     select: (cell) => selectCell(open, cell),
     undo: () => inFocus(open, UndoCommand.id),
     redo: () => inFocus(open, RedoCommand.id),
-    settled: settling.settled,
+    whenCalculated: settling.whenCalculated,
     onSelection: watch.onSelection,
     onChange: watch.onChange,
     unreadable: (formula) => unreadable(open, formula, engine.mostOperators ?? MOST_OPERATORS),
