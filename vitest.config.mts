@@ -38,6 +38,8 @@ const project = (name: string, include: string[], rest: object = {}) => ({
 });
 
 export default defineConfig({
+  // Beside the checkout's own builds: checkouts may share their node_modules.
+  cacheDir: ".cache/vite",
   test: {
     experimental: { fsModuleCache: true, fsModuleCachePath: ".cache/modules" },
     projects: [

@@ -3,6 +3,7 @@ import { commissioning } from "./commissioning";
 import { exchangerInquiry } from "./exchangerInquiry";
 import { otherSinks } from "./otherSinks";
 import { poolLoop } from "./poolLoop";
+import { project } from "./project";
 import { recoverySizing } from "./recoverySizing";
 import { refrigerantSide } from "./refrigerantSide";
 import type { StarterSheet } from "./sheet";
@@ -10,6 +11,7 @@ import { survey } from "./survey";
 import { takeOff } from "./takeOff";
 
 export const STARTER_SHEETS: readonly StarterSheet[] = [
+  project,
   recoverySizing,
   survey,
   exchangerInquiry,

@@ -15,6 +15,7 @@ export interface ExtraCell {
   readonly format?: string;
   readonly validation?: Validation;
   readonly indent?: true;
+  readonly link?: string;
 }
 
 /** The columns of a sheet; label and value are always A and B. */
@@ -37,6 +38,8 @@ export interface Line {
   readonly style?: SheetStyle;
   readonly format?: string;
   readonly validation?: Validation;
+  /** A workbook's name: a sheet that is inserted where the name exists takes its value from there. */
+  readonly link?: string;
   readonly unit?: string;
   readonly unitStyle?: SheetStyle;
   readonly source?: string;
@@ -61,7 +64,7 @@ export const heading = (kind: "title" | "part" | "group", label: string, note?: 
 /** An empty line. */
 export const gap: Line = { label: "" };
 
-type InputOptions = Pick<Line, "format" | "validation" | "source" | "note">;
+type InputOptions = Pick<Line, "format" | "validation" | "source" | "note" | "link">;
 
 /** A value for the user to fill in. */
 export const input = (key: string, label: string, value: Content, unit: string, options: InputOptions = {}): Line => ({
@@ -157,6 +160,7 @@ const cellsOf = (
         ...(line.style ? { style: line.style } : {}),
         ...(line.format ? { format: line.format } : {}),
         ...(line.validation ? { validation: line.validation } : {}),
+        ...(line.link === undefined ? {} : { link: line.link }),
       },
     ]);
   if (line.unit)
@@ -219,6 +223,7 @@ export const sheetOf = (plan: SheetPlan): StarterSheet => {
     cells: Object.fromEntries(lines.flatMap(([row, line]) => cellsOf(row, line, rows, columns))),
     names: Object.fromEntries(Object.entries(plan.named).map(([name, key]) => [name, resolved(`[${key}]`, rows)])),
     frozenRows: plan.frozenRows,
+    frozenColumns: 1,
     print,
   };
 };

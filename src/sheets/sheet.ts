@@ -16,6 +16,8 @@ export type SheetStyle =
 /** What may be typed into a cell. */
 export type Validation =
   | { readonly list: readonly string[]; readonly prompt: string }
+  /** Anything but a blank: the functions say what they take. */
+  | { readonly filled: true; readonly prompt: string }
   | { readonly above?: number; readonly from?: number; readonly to?: number; readonly prompt: string };
 
 export interface SheetCell {
@@ -26,6 +28,8 @@ export interface SheetCell {
   readonly validation?: Validation;
   /** The content is text, even where it begins with "=". */
   readonly text?: true;
+  /** A name of the workbook: where it exists when the sheet is inserted, the cell takes its value from there. */
+  readonly link?: string;
   /** Indented a little: a unit beside its number. */
   readonly indent?: true;
   /** Part of a record's line: at the top of its row, with a rule below. */
@@ -55,5 +59,7 @@ export interface StarterSheet {
   /** Defined names: name → address text on this sheet. A name that the workbook has already is left alone and the sheet's own scope is used. */
   readonly names: Readonly<Record<string, string>>;
   readonly frozenRows: number;
+  /** Columns that stay in sight; none where missing. */
+  readonly frozenColumns?: number;
   readonly print: PrintSetUp;
 }

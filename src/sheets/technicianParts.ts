@@ -6,15 +6,13 @@ export const oneOf = (prompt: string, ...list: readonly string[]): Validation =>
 export const betweenLimits = (from: number, to: number, prompt: string): Validation => ({ from, to, prompt });
 export const above = (prompt: string, least = 0): Validation => ({ above: least, prompt });
 
+export const filled = (prompt: string): Validation => ({ filled: true, prompt });
+
 /** The note beside every value of the example. */
 export const INVENTED = "Invented example: replace by your own.";
 
 /** A warning across the sheet: short enough for one line beside empty cells. */
 export const warning = (says: string): Line => ({ label: says, labelStyle: "Warning Text" });
-
-/** A verdict "OK" or "CHECK" by a condition that may name other lines. */
-export const check = (key: string, label: string, condition: string, note: string): Line =>
-  computed(key, label, `=IF(${condition},"OK","CHECK")`, "", { style: "Check Cell", note });
 
 /** A result in the bold frame. */
 export const answer = (key: string, label: string, formula: string, unit: string, format: string, note = ""): Line =>

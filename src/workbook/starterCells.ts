@@ -22,6 +22,43 @@ export interface Placed {
   readonly cell: SheetCell;
 }
 
+/** Names that a starter sheet's inputs ask for. */
+export const linkNames = (sheet: StarterSheet): readonly string[] => [
+  ...new Set(Object.values(sheet.cells).flatMap(({ link }) => link ?? [])),
+];
+
+/** A blank cell behind the name stays blank: it must not read as 0. */
+const linkFormula = (name: string): string => `=IF(${name}="","",${name})`;
+
+const rowOf = (address: string): string => address.replace(/^[A-Z]+/, "");
+
+/**
+ * The sheet with its linked inputs taken from the workbook's names: such a cell is calculated, and its source says where
+ * it comes from. An input whose name the workbook lacks stays as it is.
+ */
+export function linkedSheet(sheet: StarterSheet, exists: (name: string) => boolean): StarterSheet {
+  const links = new Map(
+    Object.entries(sheet.cells).flatMap(([address, { link }]) =>
+      link !== undefined && exists(link) ? [[address, link] as const] : [],
+    ),
+  );
+  if (links.size === 0) return sheet;
+  const rows = new Map([...links].map(([address, name]) => [rowOf(address), name]));
+  const cells = Object.entries(sheet.cells).map(([address, cell]): readonly [string, SheetCell] => {
+    const name = links.get(address);
+    if (name !== undefined) {
+      const { validation: _, ...rest } = cell;
+      return [address, { ...rest, content: linkFormula(name), style: "Calculation" }];
+    }
+    const from = rows.get(rowOf(address));
+    return [
+      address,
+      from !== undefined && cell.style === "Explanatory Text" ? { ...cell, content: `the workbook's ${from}` } : cell,
+    ];
+  });
+  return { ...sheet, cells: Object.fromEntries(cells) };
+}
+
 /** A starter sheet's cells with their places; throws if an address isn't one cell. */
 export function placedCells(sheet: StarterSheet): readonly Placed[] {
   return Object.entries(sheet.cells).map(([address, cell]) => {

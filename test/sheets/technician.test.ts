@@ -7,9 +7,9 @@ import { valuesOf, withInputs } from "./calculated";
 describe("Survey and decision", () => {
   test("the survey says for Fernhill Hall: go, but settle the points first", async () => {
     const found = await valuesOf(survey);
-    expect(found.get("Decision")).toBe("GO, BUT");
+    expect(found.get("Decision")).toBe("GO WITH CONDITIONS");
     expect(found.get("Stopped by")).toBe("nothing");
-    expect(found.get("To settle first")).toBe("Warranty and listing; Drain covers; Bonding; ");
+    expect(found.get("To settle first")).toBe("Warranty and listing; Drain covers; Bonding");
   });
 
   test("the survey stops where the machine, the refrigerant's class or a single drain forbids it, and names each", async () => {
@@ -17,7 +17,7 @@ describe("Survey and decision", () => {
       withInputs(survey, { "Machine type": "window unit", Refrigerant: "R-32", "Main drains": "single" }),
     );
     expect(found.get("Decision")).toBe("NO-GO");
-    expect(found.get("Stopped by")).toBe("Machine type; Safety class; Drain covers; ");
+    expect(found.get("Stopped by")).toBe("Machine type; Safety class; Drain covers");
   });
 
   test("the survey says go where every point is settled", async () => {
@@ -26,6 +26,8 @@ describe("Survey and decision", () => {
         "Maker consents to the change": "yes",
         "Drain cover marked, whole, not expired": "yes",
         "Equipotential bonding present and checked": "yes",
+        "Made by": "AB",
+        "Checked by": "CD",
       }),
     );
     expect(found.get("Decision")).toBe("GO");
@@ -37,10 +39,10 @@ describe("Commissioning", () => {
   test("finds water side and refrigerant side of Fernhill Hall within 15 %, and a yearly UA that has fallen", async () => {
     const found = await valuesOf(withInputs(commissioning, { "UA after year 1": 5000 }));
     expect(found.get("The two duties agree within 15 %")).toBe("OK");
-    expect(Math.abs(found.get("Water side on refrigerant side") as number)).toBeLessThan(0.06);
+    expect(Math.abs(found.get("Water side against refrigerant side") as number)).toBeLessThan(0.06);
     expect(found.get("Year 1")).toBeLessThan(0.8);
-    expect(found.get("No year's UA at 80 % or less")).toBe("CHECK");
-    expect(found.get("Every safety trip proven or not fitted")).toBe("CHECK");
+    expect(found.get("No year's UA at 80 % or less")).toBe("LOOK");
+    expect(found.get("Every safety trip proven or not fitted")).toBe("FAILS");
   });
 
   test("never asks for still water in an exchanger that condenses", () => {
@@ -51,7 +53,7 @@ describe("Commissioning", () => {
 
   test("reports duties that don't agree", async () => {
     const found = await valuesOf(withInputs(commissioning, { "Water through the exchanger": 35 }));
-    expect(found.get("The two duties agree within 15 %")).toBe("CHECK");
+    expect(found.get("The two duties agree within 15 %")).toBe("LOOK");
   });
 });
 
@@ -59,14 +61,14 @@ describe("Refrigerant side", () => {
   // Printed tables of NIST REFPROP origin: R-410A dew 118.4 psig at 40 °F; R-22 84.1 psig at 50 °F.
   test("charts the chosen refrigerant and reads superheat and subcooling", async () => {
     const found = await valuesOf(refrigerantSide);
-    expect(found.get("40 °F")).toBeCloseTo(118.4, 0);
+    expect(found.get("40")).toBeCloseTo(118.4, 0);
     expect(found.get("Subcooling")).toBeCloseTo(10, 0);
     const other = await valuesOf(withInputs(refrigerantSide, { Refrigerant: "R-22" }));
-    expect(other.get("50 °F")).toBeCloseTo(84.1, 0);
+    expect(other.get("50")).toBeCloseTo(84.1, 0);
   });
 
   test("never lets a mildly flammable refrigerant pass in a machine that isn't listed for it", async () => {
     const found = await valuesOf(withInputs(refrigerantSide, { Refrigerant: "R-454B" }));
-    expect(found.get("Flammable class only in listed equipment")).toBe("CHECK");
+    expect(found.get("Flammable class only in listed equipment")).toBe("FAILS");
   });
 });

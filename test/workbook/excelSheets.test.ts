@@ -1,6 +1,7 @@
 /** Starter sheets through the Excel adapter: what is set, what an older Excel lacks, what is left where Excel breaks off. */
 import { describe, expect, it } from "vitest";
 import { validationRule } from "../../src/workbook/excel/dress";
+import { STATE_LOOKS, STATE_WORDS, type State } from "../../src/sheets/states";
 import { cellAt, formatAt, PROFILES, WEB, WINDOWS_10, type Profile } from "../excelHost";
 import { SMALL } from "./contractSheets";
 import { onExcel, RAW, sentenceOf } from "./onExcel";
@@ -45,6 +46,51 @@ describe.each(PROFILES)("A starter sheet in Excel, $name", (profile) => {
       centerFooter: "Page &P of &N",
     });
     expect(on.host.book.active.sheet.name).toBe("Small sheet");
+  });
+
+  it("shows each state of a check with a look of its own", async () => {
+    await on.book.insert({
+      ...SMALL,
+      cells: { B2: { content: "=A1", style: "Check Cell" }, B3: { content: "=A2", style: "Check Cell" } },
+    });
+    const looks = on
+      .sheet("Small sheet")
+      .conditional.map(({ area, format }) => [area, format.get("formula"), format.get("fill.color")]);
+    const area = { row: 1, column: 1, rows: 2, columns: 1 };
+    expect(looks).toEqual(
+      Object.entries(STATE_LOOKS).map(([state, { fill }]) => [
+        area,
+        `=OR(${STATE_WORDS[state as State].map((word) => `B2="${word}"`).join(",")})`,
+        fill,
+      ]),
+    );
+  });
+
+  it("freezes its first column too where it asks for that", async () => {
+    await on.book.insert({ ...SMALL, frozenRows: 4, frozenColumns: 1 });
+    expect(on.sheet("Small sheet").settings.get("frozenRows")).toBe(4);
+    expect(on.sheet("Small sheet").settings.get("frozenColumns")).toBe(1);
+  });
+
+  it("takes a linked input from the workbook where the name exists, and its own value where not", async () => {
+    const cells = {
+      B2: { content: 75, style: "Input", format: "0", link: "ProjectFlow", validation: { above: 0, prompt: "gpm" } },
+      D2: { content: "flow meter", style: "Explanatory Text" },
+      B3: { content: 60, style: "Input", link: "ProjectRun" },
+    } as const;
+    await on.book.insert({
+      ...SMALL,
+      id: "project",
+      name: "Project",
+      names: { ProjectFlow: "B2" },
+      cells: { B2: { content: 80 } },
+    });
+    await on.book.insert({ ...SMALL, names: {}, cells });
+    const sheet = on.sheet("Small sheet");
+    expect(cellAt(sheet, "B2")?.formula).toBe('=IF(ProjectFlow="","",ProjectFlow)');
+    expect(formatAt(sheet, "B2", "style")).toBe("Calculation");
+    expect(cellAt(sheet, "D2")?.value).toBe("the workbook's ProjectFlow");
+    expect(cellAt(sheet, "B3")?.value).toBe(60);
   });
 
   it("is taken away again where a formula is refused", async () => {

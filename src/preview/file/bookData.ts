@@ -57,6 +57,8 @@ export interface CellData {
   readonly format?: string;
   readonly look?: CellStyle;
   readonly validation?: ValidationData;
+  /** It says a check's state and looks like it. */
+  readonly state?: true;
   /** What the formula spills, its own cell included, where it spills. */
   readonly spill?: readonly (readonly (PlainValue | null)[])[];
 }

@@ -1,8 +1,8 @@
 import type { SheetStyle, StarterSheet, Validation } from "../../sheets/sheet";
-import { placedCells } from "../../workbook/excel/starter";
+import { linkedSheet, placedCells } from "../../workbook/starterCells";
 import { cellsText } from "../../workbook/reader/reference";
 import { absoluteText, areaOf } from "./address";
-import type { Edge, CellStyle, NameData, SheetData, ValidationData } from "./bookData";
+import type { BookData, Edge, CellStyle, NameData, SheetData, ValidationData } from "./bookData";
 import { emptySheet } from "./bookData";
 import { inlineNames } from "./formulaTexts";
 
@@ -38,6 +38,7 @@ const decimal = (operator: string, ...formulae: number[]): Pick<ValidationData, 
 
 const ruleOf = (rule: Validation, address: string): Pick<ValidationData, "type" | "operator" | "formulae"> => {
   if ("list" in rule) return { type: "list", formulae: [`"${rule.list.join(",")}"`] };
+  if ("filled" in rule) return { type: "custom", formulae: [`LEN(${address})>0`] };
   const { above, from, to } = rule;
   if (above !== undefined && to !== undefined) {
     return { type: "custom", formulae: [`AND(ISNUMBER(${address}),${address}>${above},${address}<=${to})`] };
@@ -105,7 +106,8 @@ const absolute = (sheet: string, address: string): string => {
  * @param taken names that the workbook has already, in lower case: they become the sheet's own, and as the sheet engine
  * knows no names of single sheets, the sheet's formulas refer to their cells
  */
-export const starterData = (starter: StarterSheet, title: string, taken: ReadonlySet<string>): StarterData => {
+export const starterData = (plan: StarterSheet, title: string, taken: ReadonlySet<string>): StarterData => {
+  const starter = linkedSheet(plan, (name) => taken.has(name.toLowerCase()));
   const names = Object.entries(starter.names).map(([name, address]) => ({ name, refersTo: absolute(title, address) }));
   const own = names.filter(({ name }) => taken.has(name.toLowerCase()));
   const references = new Map(own.map(({ name, refersTo }) => [name.toLowerCase(), refersTo]));
@@ -128,6 +130,7 @@ export const starterData = (starter: StarterSheet, title: string, taken: Readonl
       look,
       ...(format !== undefined && { format }),
       ...(validation !== undefined && { validation: validationOf(validation, address) }),
+      ...(style === "Check Cell" && { state: true as const }),
     };
   });
   const sheet: SheetData = {
@@ -136,8 +139,21 @@ export const starterData = (starter: StarterSheet, title: string, taken: Readonl
     widths: Object.fromEntries(starter.widths.entries()),
     heights: heightsOf(starter),
     frozenRows: starter.frozenRows,
+    frozenColumns: starter.frozenColumns ?? 0,
     print: starter.print,
     names: own,
   };
   return { sheet, names: names.filter(({ name }) => !taken.has(name.toLowerCase())) };
 };
+
+/** A workbook of starter sheets, the first in front; each takes what it links to from the others. */
+export function starterBook(starters: readonly StarterSheet[]): BookData {
+  const given = new Map(
+    starters.flatMap((starter) => Object.keys(starter.names).map((name) => [name.toLowerCase(), starter] as const)),
+  );
+  const made = starters.map((starter) => {
+    const linked = linkedSheet(starter, (name) => ![undefined, starter].includes(given.get(name.toLowerCase())));
+    return starterData(linked, starter.name, new Set());
+  });
+  return { sheets: made.map(({ sheet }) => sheet), names: made.flatMap(({ names }) => names) };
+}

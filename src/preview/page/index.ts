@@ -2,14 +2,13 @@ import type {} from "./shim";
 import { BUILD, functionsFault } from "../../functions/buildHash";
 import { STARTER_SHEETS } from "../../sheets";
 import type { Workbook } from "../../workbook/port";
-import { emptySheet } from "../file/bookData";
 import type { BookData } from "../file/bookData";
 import type { FunctionsMetadata } from "../host/functionsMetadata";
 import { formulaTexts } from "../file/formulaTexts";
 import { connectFiles, deliverFile, deliverPicture } from "./files";
 import { followScheme, movablePanel } from "./layout";
 import { connectMessage } from "./message";
-import { starterData } from "../file/starterBook";
+import { starterBook } from "../file/starterBook";
 import { startOnScreen } from "../univer/screen";
 import { previewWorkbook } from "../host/previewWorkbook";
 
@@ -35,13 +34,11 @@ const addScript = (source: string): Promise<void> =>
     document.body.append(script);
   });
 
-/** What a first visit shows: the first starter sheet, worked out. */
-const firstBook = (): BookData => {
-  const [starter] = STARTER_SHEETS;
-  if (starter === undefined) return { sheets: [emptySheet("Sheet1")], names: [] };
-  const { sheet, names } = starterData(starter, starter.name, new Set());
-  return { sheets: [sheet], names };
-};
+/** What a first visit shows: the main job and the values that the other sheets share. */
+const FIRST = ["recovery-sizing", "project"];
+
+const firstBook = (): BookData =>
+  starterBook(FIRST.flatMap((id) => STARTER_SHEETS.find((starter) => starter.id === id) ?? []));
 
 const start = async (): Promise<void> => {
   const { warmback, warmbackShim } = globalThis;

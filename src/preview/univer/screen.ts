@@ -20,6 +20,7 @@ import type { BookData } from "../file/bookData";
 import { functionInfo } from "./functions";
 import { functionClasses } from "./start";
 import type { FunctionSet } from "./start";
+import { showStates } from "./stateLooks";
 import { univerBook } from "./univerBook";
 
 export interface ScreenBook extends SheetBook {
@@ -62,6 +63,7 @@ export const startOnScreen = (container: HTMLElement, set: FunctionSet, first: B
     univer.__getInjector().get(ICommandService).syncExecuteCommand(ScrollToRangeOperation.id, { range });
   };
   const book = univerBook(univer, log, first);
+  showStates(univer);
   return {
     ...book,
     select: (cell) => {

@@ -39,7 +39,9 @@ const engineCell = (cell: CellData): ICellData => {
   return {
     ...(cell.formula !== undefined ? { f: cell.formula } : cell.value !== null ? valueCell(cell.value) : {}),
     ...(style !== undefined && { s: style }),
-    ...(cell.validation !== undefined && { custom: { validation: cell.validation } }),
+    ...((cell.validation !== undefined || cell.state) && {
+      custom: { ...(cell.validation && { validation: cell.validation }), ...(cell.state && { state: true }) },
+    }),
   };
 };
 
@@ -110,6 +112,9 @@ const numbered = <T>(record: Readonly<Record<number, T>> | undefined): readonly 
 export const validationOf = (cell: Nullable<ICellData>): ValidationData | undefined =>
   cell?.custom?.["validation"] as ValidationData | undefined;
 
+/** Whether a cell says a check's state. */
+export const saysState = (cell: Nullable<ICellData>): boolean => cell?.custom?.["state"] === true;
+
 interface Reading {
   readonly styles: IWorkbookData["styles"];
   /** The formula of a cell, shared formulas resolved; "" where there is none. */
@@ -133,6 +138,7 @@ const cellOf = (reading: Reading, sheetId: string, row: number, column: number, 
     ...(look !== undefined && { look }),
     ...(format !== undefined && { format }),
     ...(validation !== undefined && { validation }),
+    ...(saysState(cell) && { state: true as const }),
     ...(spill !== undefined && { spill }),
   };
 };

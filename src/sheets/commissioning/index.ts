@@ -10,8 +10,8 @@ import {
   TRIP_INPUTS,
   UA_TREND,
 } from "./inputs";
-import { FROZEN_ROWS, WIDTHS, head, people, revisions, twoPeople } from "../sections";
-import { answer, check } from "../technicianParts";
+import { FROZEN_ROWS, WIDTHS, check, must, starterLines } from "../sections";
+import { answer } from "../technicianParts";
 import { REFRIGERANT_WARNINGS } from "../refrigerantSide/cautions";
 import type { StarterSheet } from "../sheet";
 
@@ -80,7 +80,7 @@ const waterResults: readonly Line[] = [
       note: "0.2 °F of sensor error are 5 % of a 4 °F rise.",
     },
   ),
-  computed("apart", "Water side on refrigerant side", "=[waterDuty]/[poolRejected]-1", "", {
+  computed("apart", "Water side against refrigerant side", "=[waterDuty]/[poolRejected]-1", "", {
     format: "+0%;-0%;0%",
     source: "quotient",
   }),
@@ -129,33 +129,31 @@ const modeChecks = (mode: string, name: string): readonly Line[] => [
 ];
 
 const checks: readonly Line[] = [
-  heading("part", "Checks"),
-  twoPeople("checkPeople"),
   ...modeChecks("outdoor", "Outdoor"),
   ...modeChecks("pool", "Pool"),
   check("checkDuty", "The two duties agree within 15 %", "ABS([apart])<=0.15", "Else look at flow, sensors, charge."),
   check("checkRise", "Water rises by 3 °F or more", "[waterOut]-[waterIn]>=3", "Less: sensor error governs the duty."),
-  check("checkLeaving", "Leaving water below 104 °F", "[waterOut]<104", "The usual limit for people."),
+  must("checkLeaving", "Leaving water below 104 °F", "[waterOut]<104", "The usual limit for people."),
   check(
     "checkLift",
     "Condensing not below 80 °F on the pool",
     "[poolCondensing]>=80",
     "The metering device needs pressure.",
   ),
-  check(
+  must(
     "checkTrips",
     "Every safety trip proven or not fitted",
     `COUNTIF([${FIRST_TRIP}]:[${LAST_TRIP}],"proven")+COUNTIF([${FIRST_TRIP}]:[${LAST_TRIP}],"not fitted")=${TRIP_COUNT}`,
     "Each one made to happen.",
   ),
-  check(
+  must(
     "checkFlowTrip",
     "Flow trip and high-pressure cut-out proven",
     'AND([tripFlow]="proven",[tripHead]="proven")',
     "These two always.",
   ),
-  check("checkLabel", "Charge label on the machine", '[label]="yes"', "New total."),
-  check("checkBonding", "Exchanger bonded", '[bonded]="yes"', "Licensed electrician."),
+  must("checkLabel", "Charge label on the machine", '[label]="yes"', "New total."),
+  must("checkBonding", "Exchanger bonded", '[bonded]="yes"', "Licensed electrician."),
   check("checkManual", "Owner has the papers", '[manual]="yes"', ""),
   check(
     "checkWinter",
@@ -169,7 +167,6 @@ const checks: readonly Line[] = [
     "IF(COUNT([trend1]:[trend5])=0,TRUE,MIN([trend1]:[trend5])>0.8)",
     "Else clean the water side.",
   ),
-  gap,
 ];
 
 export const commissioning: StarterSheet = sheetOf({
@@ -178,22 +175,23 @@ export const commissioning: StarterSheet = sheetOf({
   summary: "Commissioning and hand-over: both modes, the two duties, trips, label, winter, yearly UA.",
   widths: WIDTHS,
   frozenRows: FROZEN_ROWS,
-  lines: [
-    ...head("Commissioning and hand-over", "checkPeople", "checkTrend"),
-    ...REFRIGERANT_WARNINGS,
-    ...people("Fernhill Hall, outdoor lap pool (invented)", "Fernhill Hall is an invented example."),
-    ...MACHINE_INPUTS,
-    ...READINGS,
-    ...TRIP_INPUTS,
-    ...HAND_OVER_INPUTS,
-    heading("part", "Calculation"),
-    ...modeResults("outdoor", "1 Outdoor mode"),
-    ...modeResults("pool", "2 Pool mode"),
-    ...waterResults,
-    ...UA_TREND,
-    ...results,
-    ...checks,
-    ...revisions,
-  ],
+  lines: starterLines({
+    title: "Commissioning and hand-over",
+    warnings: REFRIGERANT_WARNINGS,
+    project: "Fernhill Hall, outdoor lap pool (invented)",
+    answer: results,
+    body: [
+      ...MACHINE_INPUTS,
+      ...READINGS,
+      ...TRIP_INPUTS,
+      ...HAND_OVER_INPUTS,
+      heading("part", "Calculation"),
+      ...modeResults("outdoor", "1 Outdoor mode"),
+      ...modeResults("pool", "2 Pool mode"),
+      ...waterResults,
+      ...UA_TREND,
+    ],
+    checks,
+  }),
   named: { CommissionedUA: "ua" },
 });

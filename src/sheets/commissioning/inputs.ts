@@ -9,13 +9,22 @@ export const MACHINE_INPUTS: readonly Line[] = [
     validation: oneOf("as on the nameplate", ...REFRIGERANT_NAMES),
     source: "nameplate",
     note: INVENTED,
+    link: "ProjectRefrigerant",
   }),
-  input("subcoolingTarget", "Subcooling wanted", 10, "°F", { source: "nameplate of the outdoor unit" }),
+  input("subcoolingTarget", "Subcooling wanted", 10, "°F", {
+    validation: betweenLimits(0, 30, "0 to 30 °F"),
+    source: "nameplate of the outdoor unit",
+    link: "ProjectSubcooling",
+  }),
   input("ratedAmps", "Rated load amps of the compressor", 20, "A", {
     validation: above("above 0 A"),
     source: "nameplate",
   }),
-  input("nameplate", "Charge on the nameplate", 14, "lb", { validation: above("above 0 lb"), source: "nameplate" }),
+  input("nameplate", "Charge on the nameplate", 14, "lb", {
+    validation: above("above 0 lb"),
+    source: "nameplate",
+    link: "ProjectCharge",
+  }),
   input("added", "Charge weighed in", 1.5, "lb", { validation: betweenLimits(-50, 50, "by scale"), source: "scale" }),
 ];
 
@@ -26,12 +35,31 @@ const modeInputs = (
   values: Readonly<Record<"suction" | "suctionLine" | "head" | "discharge" | "liquid" | "amps" | "power", number>>,
 ): readonly Line[] => [
   heading("group", title, "After 20 minutes of steady running."),
-  input(`${mode}Suction`, "Suction pressure (gauge)", values.suction, "psi", { source: "gauge", note: INVENTED }),
-  input(`${mode}SuctionLine`, "Suction line at the compressor", values.suctionLine, "°F", { source: "clamp" }),
-  input(`${mode}Head`, "Condensing pressure (gauge)", values.head, "psi", { source: "gauge" }),
-  input(`${mode}Discharge`, "Discharge line", values.discharge, "°F", { source: "clamp, 6 in from the compressor" }),
-  input(`${mode}Liquid`, "Liquid line", values.liquid, "°F", { source: "clamp" }),
-  input(`${mode}Amps`, "Compressor current", values.amps, "A", { source: "clamp meter" }),
+  input(`${mode}Suction`, "Suction pressure", values.suction, "psig", {
+    validation: betweenLimits(-10, 400, "-10 to 400 psig"),
+    source: "gauge",
+    note: INVENTED,
+  }),
+  input(`${mode}SuctionLine`, "Suction line at the compressor", values.suctionLine, "°F", {
+    validation: betweenLimits(-40, 150, "-40 to 150 °F"),
+    source: "clamp",
+  }),
+  input(`${mode}Head`, "Condensing pressure", values.head, "psig", {
+    validation: above("above 0 psig"),
+    source: "gauge",
+  }),
+  input(`${mode}Discharge`, "Discharge line", values.discharge, "°F", {
+    validation: betweenLimits(0, 350, "0 to 350 °F"),
+    source: "clamp, 6 in from the compressor",
+  }),
+  input(`${mode}Liquid`, "Liquid line", values.liquid, "°F", {
+    validation: betweenLimits(0, 200, "0 to 200 °F"),
+    source: "clamp",
+  }),
+  input(`${mode}Amps`, "Compressor current", values.amps, "A", {
+    validation: above("above 0 A"),
+    source: "clamp meter",
+  }),
   input(`${mode}Power`, "Compressor power", values.power, "kW", {
     validation: above("above 0 kW"),
     source: "power meter",
@@ -57,9 +85,15 @@ export const READINGS: readonly Line[] = [
     amps: 16,
     power: 5.3,
   }),
-  input("flow", "Water through the exchanger", 50, "gpm", { validation: above("above 0 gpm"), source: "flow meter" }),
-  input("waterIn", "Water in", 82, "°F", { source: "matched sensors, swapped once" }),
-  input("waterOut", "Water out", 86.3, "°F", { source: "matched sensors, swapped once" }),
+  input("flow", "Water through the exchanger", 75, "gpm", { validation: above("above 0 gpm"), source: "flow meter" }),
+  input("waterIn", "Water in", 82, "°F", {
+    validation: betweenLimits(33, 140, "33 to 140 °F"),
+    source: "matched sensors, swapped once",
+  }),
+  input("waterOut", "Water out", 85, "°F", {
+    validation: betweenLimits(33, 200, "33 to 200 °F"),
+    source: "matched sensors, swapped once",
+  }),
 ];
 
 const TRIPS: readonly (readonly [string, string, string])[] = [
@@ -108,6 +142,7 @@ export const HAND_OVER_INPUTS: readonly Line[] = [
   heading("group", "Yearly: UA as found"),
   ...[1, 2, 3, 4, 5].map((year) =>
     input(`uaYear${year}`, `UA after year ${year}`, "", "BTU/(h·°F)", {
+      validation: above("above 0, or blank"),
       source: "same flow as at commissioning",
       ...(year === 1 ? { note: "Blank until measured. Clean water side at 80 % or less." } : {}),
     }),
@@ -119,7 +154,7 @@ export const HAND_OVER_INPUTS: readonly Line[] = [
 export const UA_TREND: readonly Line[] = [
   heading("group", "3 Yearly UA on that of today"),
   ...[1, 2, 3, 4, 5].map((year) =>
-    computed(`trend${year}`, `Year ${year}`, `=IF([uaYear${year}]="","",[uaYear${year}]/[ua])`, "", {
+    computed(`trend${year}`, `Year ${year}`, `=IF([uaYear${year}]="","not yet",[uaYear${year}]/[ua])`, "", {
       format: "0%",
       source: "quotient",
     }),

@@ -1,7 +1,7 @@
 /** Starter sheet "Exchanger inquiry": what a supplier needs to know and to answer, for the invented Fernhill Hall. */
 import { computed, gap, heading, sheetOf, type Line } from "../layout";
 import { ANSWER_LINES, CLAUSE_LINES, DUTY_LINES, LIMIT_LINES } from "./parts";
-import { FROZEN_ROWS, WIDTHS, head, people, revisions, twoPeople } from "../sections";
+import { FROZEN_ROWS, WIDTHS, check, checkWhen, starterLines } from "../sections";
 import { answer } from "../technicianParts";
 import type { StarterSheet } from "../sheet";
 
@@ -16,7 +16,7 @@ const [DUTY, REFRIGERANT_IN, REFRIGERANT_OUT, WATER_OUT, UA, LEAST, PLACE] = [2,
 const from = (key: string, label: string, row: number, column: number, unit: string, format = "0.0"): Line =>
   computed(key, label, zone(row, column), unit, { ...(format === "" ? {} : { format }), source: "EXCHANGER.ZONES" });
 
-const results: readonly Line[] = [
+const calculation: readonly Line[] = [
   heading("part", "Calculation"),
   from("gasDuty", "Desuperheating", GAS, DUTY, "BTU/h", "#,##0"),
   from("condensingDuty", "Condensing", CONDENSING, DUTY, "BTU/h", "#,##0"),
@@ -26,19 +26,19 @@ const results: readonly Line[] = [
   from("leaving", "Water leaves at", TOTAL, WATER_OUT, "°F"),
   from("ua", "UA needed, all zones", TOTAL, UA, "BTU/(h·°F)", "#,##0"),
   from("pinch", "Least difference between the streams", TOTAL, LEAST, "°F"),
-  from("pinchPlace", "It lies at the", TOTAL, PLACE, "", ""),
+  from("pinchPlace", "Place of the least difference", TOTAL, PLACE, "", ""),
   computed(
     "condensingPressure",
-    "Condensing pressure, gauge",
+    "Condensing pressure",
     '=WARMBACK.REFRIG.PRESSURE([refrigerant],[condensing],"dew")',
-    "psi",
+    "psig",
     { format: "0", source: "REFRIG.PRESSURE" },
   ),
   computed(
     "standingPressure",
-    "Pressure at the warmest standing temperature, gauge",
+    "Pressure at the warmest standing temperature",
     '=WARMBACK.REFRIG.PRESSURE([refrigerant],[standing],"bubble")',
-    "psi",
+    "psig",
     { format: "0", source: "REFRIG.PRESSURE" },
   ),
   computed("uaAsked", "UA asked for, with the margin", "=[ua]*(1+[marginAsked])", "BTU/(h·°F)", {
@@ -46,12 +46,15 @@ const results: readonly Line[] = [
     source: "product",
   }),
   gap,
+];
+
+const results: readonly Line[] = [
   heading("part", "Results"),
-  answer("outDuty", "The exchanger must pass", "=[duty]", "BTU/h", "#,##0"),
-  answer("outUa", "with a UA of", "=[uaAsked]", "BTU/(h·°F)", "#,##0"),
+  answer("outDuty", "Heat that the exchanger must transfer", "=[duty]", "BTU/h", "#,##0"),
+  answer("outUa", "Its UA, with the margin", "=[uaAsked]", "BTU/(h·°F)", "#,##0"),
   answer(
     "outMargin",
-    "The offer's UA over the UA needed, less one",
+    "Margin of the offered UA",
     '=IF([uaOffered]="","open",[uaOffered]/[ua]-1)',
     "",
     "0%",
@@ -60,94 +63,84 @@ const results: readonly Line[] = [
   gap,
 ];
 
-/** A check of an answer: open as long as the supplier's cell is blank. */
-const compared = (key: string, label: string, blank: string, condition: string, note: string): Line =>
-  computed(key, label, `=IF([${blank}]="","OPEN",IF(${condition},"OK","CHECK"))`, "", { style: "Check Cell", note });
-
-const own = (key: string, label: string, condition: string, note: string): Line =>
-  computed(key, label, `=IF(${condition},"OK","CHECK")`, "", { style: "Check Cell", note });
-
 const checks: readonly Line[] = [
-  heading("part", "Checks"),
-  twoPeople("checkPeople"),
-  own("checkPinch", "Streams at least 5 °F apart", "[pinch]>=5", "Smaller differences need very large exchangers."),
-  own("checkLeaving", "Water leaves below 104 °F", "[leaving]<104", "The usual upper limit for people."),
-  own(
+  check("checkPinch", "Streams at least 5 °F apart", "[pinch]>=5", "Smaller differences need very large exchangers."),
+  check("checkLeaving", "Water leaves below 104 °F", "[leaving]<104", "The usual upper limit for people."),
+  check(
     "checkStanding",
     "Design pressure above the standing pressure",
     "[refrigerantDesign]>[standingPressure]",
     "Machine off, everything warm.",
   ),
-  own(
+  check(
     "checkTest",
     "Test pressures above design",
     "AND([refrigerantTest]>[refrigerantDesign],[waterTest]>[waterDesign])",
     "The code that applies names the ratio.",
   ),
-  compared(
+  checkWhen(
     "checkDuty",
     "Offered heat covers the duty",
     "dutyOffered",
     "[dutyOffered]>=[duty]",
     "At the same temperatures and flow.",
   ),
-  compared(
+  checkWhen(
     "checkUa",
     "Offered UA covers UA and margin",
     "uaOffered",
     "[uaOffered]>=[uaAsked]",
     "With both foulings counted.",
   ),
-  compared(
+  checkWhen(
     "checkAgree",
     "Offered heat and offered UA agree",
     "uaOffered",
     'AND([dutyOffered]<>"",[dutyOffered]<=[uaOffered]/[ua]*[duty]*1.05)',
     "A UA passes no more heat than in proportion at these temperatures.",
   ),
-  compared(
+  checkWhen(
     "checkWaterDrop",
     "Water drop within its limit",
     "waterDropOffered",
     "[waterDropOffered]<=[waterDropLimit]",
     "",
   ),
-  compared(
+  checkWhen(
     "checkRefrigerantDrop",
     "Refrigerant drop within its limit",
     "refrigerantDropOffered",
     "[refrigerantDropOffered]<=[refrigerantDropLimit]",
     "",
   ),
-  compared(
+  checkWhen(
     "checkRefrigerantDesign",
     "Refrigerant side stands its design pressure",
     "refrigerantDesignOffered",
     "[refrigerantDesignOffered]>=[refrigerantDesign]",
     "Never below the machine's high side.",
   ),
-  compared(
+  checkWhen(
     "checkRefrigerantTest",
     "Refrigerant side tested as asked",
     "refrigerantTestOffered",
     "[refrigerantTestOffered]>=[refrigerantTest]",
     "",
   ),
-  compared(
+  checkWhen(
     "checkWaterDesign",
     "Water side stands its design pressure",
     "waterDesignOffered",
     "[waterDesignOffered]>=[waterDesign]",
     "",
   ),
-  compared(
+  checkWhen(
     "checkWaterHottest",
     "Water side stands its design temperature",
     "waterHottestOffered",
     "[waterHottestOffered]>=[waterHottest]",
     "At loss of flow the tube reaches the hot gas.",
   ),
-  gap,
 ];
 
 export const exchangerInquiry: StarterSheet = sheetOf({
@@ -156,16 +149,12 @@ export const exchangerInquiry: StarterSheet = sheetOf({
   summary: "An inquiry that a supplier can answer: duty, limits, pressures, materials, clauses, blanks, comparison.",
   widths: WIDTHS,
   frozenRows: FROZEN_ROWS,
-  lines: [
-    ...head("Exchanger inquiry: a condenser for pool water", "checkPeople", "checkWaterHottest"),
-    ...people("Fernhill Hall, outdoor lap pool (invented)", "Fernhill Hall is an invented example."),
-    ...DUTY_LINES,
-    ...LIMIT_LINES,
-    ...CLAUSE_LINES,
-    ...ANSWER_LINES,
-    ...results,
-    ...checks,
-    ...revisions,
-  ],
+  lines: starterLines({
+    title: "Exchanger inquiry: a condenser for pool water",
+    project: "Fernhill Hall, outdoor lap pool (invented)",
+    answer: results,
+    body: [...DUTY_LINES, ...LIMIT_LINES, ...CLAUSE_LINES, ...ANSWER_LINES, ...calculation],
+    checks,
+  }),
   named: { InquiryUA: "uaAsked", InquiryDuty: "duty", InquiryCheck: "masterCheck" },
 });

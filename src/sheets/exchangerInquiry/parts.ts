@@ -10,28 +10,48 @@ export const DUTY_LINES: readonly Line[] = [
     validation: oneOf("as on the nameplate", ...REFRIGERANT_NAMES),
     source: "nameplate",
     note: INVENTED,
+    link: "ProjectRefrigerant",
   }),
-  input("duty", "Heat rejected", 112000, "BTU/h", {
+  input("duty", "Heat rejected", 115591, "BTU/h", {
     format: "#,##0",
     validation: above("above 0 BTU/h"),
     source: "AIRCON.REJECTED or Recovery sizing",
     note: INVENTED,
+    link: "ProjectRejected",
   }),
-  input("condensing", "Condensing", 105, "°F", {
+  input("condensing", "Condensing", 100, "°F", {
     validation: betweenLimits(70, 140, "70 to 140 °F"),
     source: "chosen",
     note: "Dew temperature in the exchanger.",
+    link: "ProjectCondensing",
   }),
-  input("subcooling", "Subcooling", 8, "°F", { validation: betweenLimits(0, 30, "0 to 30 °F"), source: "chosen" }),
-  input("evaporating", "Evaporating", 45, "°F", { source: "gauge or data sheet", note: "Dew temperature." }),
+  input("subcooling", "Subcooling", 10, "°F", {
+    validation: betweenLimits(0, 30, "0 to 30 °F"),
+    source: "chosen",
+    link: "ProjectSubcooling",
+  }),
+  input("evaporating", "Evaporating", 45, "°F", {
+    validation: betweenLimits(-40, 70, "-40 to 70 °F"),
+    source: "gauge or data sheet",
+    note: "Dew temperature.",
+    link: "ProjectEvaporating",
+  }),
   input("superheat", "Superheat", 10, "°F", { validation: betweenLimits(0, 40, "0 to 40 °F"), source: "measured" }),
   input("efficiency", "Efficiency", 0.65, "", {
     validation: betweenLimits(0.3, 1, "0.3 to 1"),
     source: "compressor data",
     note: "Isentropic rise per electrical input.",
   }),
-  input("flow", "Water flow", 40, "gpm", { validation: above("above 0 gpm"), source: "pump and loop" }),
-  input("water", "Entering water", 82, "°F", { validation: betweenLimits(40, 104, "40 to 104 °F"), source: "pool" }),
+  input("flow", "Water flow", 75, "gpm", {
+    validation: above("above 0 gpm"),
+    source: "pump and loop",
+    link: "ProjectFlow",
+  }),
+  input("water", "Entering water", 82, "°F", {
+    validation: betweenLimits(40, 104, "40 to 104 °F"),
+    source: "pool",
+    link: "ProjectWater",
+  }),
   input("direction", "Direction", "counterflow", "", {
     validation: oneOf("counterflow or parallel", "counterflow", "parallel"),
     source: "asked for",
@@ -55,30 +75,41 @@ export const LIMIT_LINES: readonly Line[] = [
     validation: above("above 0"),
   }),
   input("waterFouling", "Fouling, water side", 0.0005, "h·ft²·°F/BTU", {
+    validation: betweenLimits(0, 0.1, "0 to 0.1"),
     format: "0.0000",
     source: "none tabulated for pools",
     note: "City water 0.001; 0.0005 to 0.001 is taken for pools.",
   }),
-  input("oilFouling", "Fouling, refrigerant side", 0.0002, "h·ft²·°F/BTU", { format: "0.0000", source: "oil film" }),
-  heading("group", "Pressures, gauge"),
+  input("oilFouling", "Fouling, refrigerant side", 0.0002, "h·ft²·°F/BTU", {
+    validation: betweenLimits(0, 0.1, "0 to 0.1"),
+    format: "0.0000",
+    source: "oil film",
+  }),
+  heading("group", "Pressures"),
   input("standing", "Warmest standing temperature", 130, "°F", {
     validation: betweenLimits(100, 150, "100 to 150 °F"),
     source: "machine off in the sun",
   }),
-  input("refrigerantDesign", "Design pressure, refrigerant side", 650, "psi", {
+  input("refrigerantDesign", "Design pressure, refrigerant side", 650, "psig", {
     source: "high side of the nameplate",
     note: INVENTED,
   }),
-  input("refrigerantTest", "Test pressure, refrigerant side", 715, "psi", {
+  input("refrigerantTest", "Test pressure, refrigerant side", 715, "psig", {
     source: "code and listing",
     note: "1.1 times design here: the code that applies decides.",
   }),
-  input("waterDesign", "Design pressure, water side", 50, "psi", { source: "pump shut-off and height" }),
-  input("waterTest", "Test pressure, water side", 75, "psi", {
+  input("waterDesign", "Design pressure, water side", 50, "psig", {
+    validation: above("above 0 psig"),
+    source: "pump shut-off and height",
+  }),
+  input("waterTest", "Test pressure, water side", 75, "psig", {
     source: "1.5 times design",
     note: "With water, never with air.",
   }),
-  input("waterHottest", "Design temperature, water side", 140, "°F", { source: "plastic's limit" }),
+  input("waterHottest", "Design temperature, water side", 140, "°F", {
+    validation: betweenLimits(60, 250, "60 to 250 °F"),
+    source: "plastic's limit",
+  }),
 ];
 
 /** Runs over the empty cells beside it: a clause is one line of the print. */
@@ -93,8 +124,8 @@ export const CLAUSE_LINES: readonly Line[] = [
     note: "And chlorine to 10 ppm, pH 7.2 to 7.8.",
   }),
   heading("group", "Connections"),
-  input("gasSize", "Hot gas", "7/8 in", "", { source: "copper, brazed" }),
-  input("liquidSize", "Liquid", "1/2 in", "", { source: "copper, brazed" }),
+  input("gasSize", "Hot gas", "7/8 in", "", { source: "copper, brazed", link: "ProjectGasSize" }),
+  input("liquidSize", "Liquid", "1/2 in", "", { source: "copper, brazed", link: "ProjectLiquidSize" }),
   input("waterSize", "Water", "2 in", "", { source: "unions, both sides" }),
   heading("group", "Clauses"),
   clause(
@@ -120,7 +151,11 @@ export const CLAUSE_LINES: readonly Line[] = [
 ];
 
 const blank = (key: string, label: string, unit: string, note = ""): Line =>
-  input(key, label, "", unit, { source: "supplier", ...(note === "" ? {} : { note }) });
+  input(key, label, "", unit, {
+    source: "supplier",
+    ...(unit !== "" && { validation: above(`above 0 ${unit}`) }),
+    ...(note === "" ? {} : { note }),
+  });
 
 export const ANSWER_LINES: readonly Line[] = [
   heading("part", "Supplier's answers"),
@@ -130,9 +165,9 @@ export const ANSWER_LINES: readonly Line[] = [
   blank("areaOffered", "Outside area of the tube", "ft²"),
   blank("waterDropOffered", "Water drop at that flow", "psi"),
   blank("refrigerantDropOffered", "Refrigerant drop", "psi"),
-  blank("refrigerantDesignOffered", "Design pressure, refrigerant side", "psi", "Gauge."),
-  blank("refrigerantTestOffered", "Test pressure, refrigerant side", "psi", "Gauge."),
-  blank("waterDesignOffered", "Design pressure, water side", "psi", "Gauge."),
+  blank("refrigerantDesignOffered", "Design pressure, refrigerant side", "psig"),
+  blank("refrigerantTestOffered", "Test pressure, refrigerant side", "psig"),
+  blank("waterDesignOffered", "Design pressure, water side", "psig"),
   blank("waterHottestOffered", "Warmest water allowed", "°F"),
   blank("holdUpOffered", "Refrigerant held while it runs", "lb"),
   blank("volumeOffered", "Refrigerant volume", "ft³"),

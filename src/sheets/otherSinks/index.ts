@@ -1,7 +1,7 @@
 /** Starter sheet "Other sinks": where the heat can go that the pool doesn't take, for the invented Fernhill Hall. */
 import { computed, gap, heading, input, sheetOf, type Line } from "../layout";
-import { FROZEN_ROWS, WIDTHS, head, people, revisions, twoPeople } from "../sections";
-import { INVENTED, above, answer, betweenLimits, check, oneOf, warning } from "../technicianParts";
+import { FROZEN_ROWS, WIDTHS, check, must, starterLines } from "../sections";
+import { INVENTED, above, answer, betweenLimits, oneOf, warning } from "../technicianParts";
 import type { StarterSheet } from "../sheet";
 
 const heatInputs: readonly Line[] = [
@@ -12,14 +12,17 @@ const heatInputs: readonly Line[] = [
     validation: above("above 0 BTU/h"),
     source: "nameplate or data sheet",
     note: INVENTED,
+    link: "ProjectCooling",
   }),
   input("power", "Power of the whole machine at rating", 8.1, "kW", {
     validation: above("above 0 kW"),
     source: "data sheet",
+    link: "ProjectPower",
   }),
   input("outdoorFan", "Of that the outdoor fan", 0.6, "kW", {
     validation: betweenLimits(0, 20, "0 kW or more"),
     source: "data sheet",
+    link: "ProjectOutdoorFan",
   }),
   input("hours", "Hours that it runs on the day looked at", 9, "h", {
     validation: betweenLimits(0, 24, "0 to 24 h"),
@@ -30,6 +33,7 @@ const heatInputs: readonly Line[] = [
     validation: betweenLimits(0, 1, "0 to 100 %"),
     source: "Recovery sizing, or POOL.YEAR",
     note: "The pool comes first, then the tank, then the space.",
+    link: "PoolShare",
   }),
 ];
 
@@ -238,13 +242,10 @@ const results: readonly Line[] = [
 ];
 
 const checks: readonly Line[] = [
-  heading("part", "Checks"),
-  twoPeople("checkPeople"),
-  check("checkHot", "Stored at 140 °F or more", "[hot]>=140", "Legionella; mixing valves to 120 °F at the fixtures."),
+  must("checkHot", "Stored at 140 °F or more", "[hot]>=140", "Legionella; mixing valves to 120 °F at the fixtures."),
   check("checkPreheat", "Preheat below condensing", "[preheat]<=105", "Full condensing gives 95 to 105 °F."),
-  check("checkFloor", "Floor surface within 84 °F", "N([floorSurface])<=84.2", "Where people stay."),
+  must("checkFloor", "Floor surface within 84 °F", "N([floorSurface])<=84.2", "Where people stay."),
   check("checkUsed", "No more used than there is", "[outUsed]<=1.0001", "The order is pool, tank, space."),
-  gap,
 ];
 
 export const otherSinks: StarterSheet = sheetOf({
@@ -253,18 +254,15 @@ export const otherSinks: StarterSheet = sheetOf({
   summary: "Hot-water preheat, space heat and a refrigeration rack: where heat goes that the pool doesn't take.",
   widths: WIDTHS,
   frozenRows: FROZEN_ROWS,
-  lines: [
-    ...head("Other sinks: where the heat can go besides the pool", "checkPeople", "checkUsed"),
-    warning("Hot water: double-wall exchanger, Legionella, scald. A licensed plumber's work, by the plumbing code."),
-    ...people("Fernhill Hall, changing rooms and kitchen (invented)", "Fernhill Hall is an invented example."),
-    ...heatInputs,
-    ...tankInputs,
-    ...spaceInputs,
-    ...rackInputs,
-    ...calculation,
-    ...results,
-    ...checks,
-    ...revisions,
-  ],
+  lines: starterLines({
+    title: "Other sinks: where the heat can go besides the pool",
+    warnings: [
+      warning("Hot water: double-wall exchanger, Legionella, scald. A licensed plumber's work, by the plumbing code."),
+    ],
+    project: "Fernhill Hall, changing rooms and kitchen (invented)",
+    answer: results,
+    body: [...heatInputs, ...tankInputs, ...spaceInputs, ...rackInputs, ...calculation],
+    checks,
+  }),
   named: { HeatToSpace: "spaceTakes" },
 });

@@ -1,29 +1,28 @@
 /** Starter sheet "Pool loop": the loop before and after the new exchanger beside each other, for the invented Fernhill Hall. */
 import { computed, gap, heading, input, sheetOf, type Line } from "../layout";
-import { FROZEN_ROWS, head, people, revisions, twoPeople } from "../sections";
-import { INVENTED, above, betweenLimits, check, oneOf, warning } from "../technicianParts";
+import { FROZEN_ROWS, check, must, starterLines } from "../sections";
+import { INVENTED, above, betweenLimits, oneOf, warning } from "../technicianParts";
 import { ADDED_LINES, CURVE_LINES, EXISTING_LINES, LOOP_COLUMNS, LOOP_WIDTHS, PART_HEADS } from "./parts";
 import { LOOP_CALCULATION } from "./results";
 import type { StarterSheet } from "../sheet";
 
 /** The shared head, with both values' columns named. */
-const headOfSheet = (): readonly Line[] => {
-  const lines = head("Pool loop: before and after the new exchanger", "checkPeople", "checkCover");
-  return lines.map((line) =>
+const withBothColumns = (lines: readonly Line[]): readonly Line[] =>
+  lines.map((line) =>
     line.label === "Quantity"
       ? { ...line, value: "Before", extra: { C: { content: "After", style: "Heading 3" } } }
       : line,
   );
-};
 
 const survey: readonly Line[] = [
   heading("part", "Inputs"),
   heading("group", "Pool and pump"),
-  input("volume", "Volume of the pool", 35765, "gal", {
+  input("volume", "Volume of the pool", 35766, "gal", {
     format: "#,##0",
     validation: above("above 0 gal"),
     source: "POOL.VOLUME",
     note: INVENTED,
+    link: "ProjectVolume",
   }),
   input("turnoverAsked", "Turnover asked for, at most", 9, "h", {
     validation: above("above 0 h"),
@@ -33,12 +32,15 @@ const survey: readonly Line[] = [
   input("water", "Water temperature", 82, "°F", {
     validation: betweenLimits(33, 140, "33 to 140 °F"),
     source: "measured",
+    link: "ProjectWater",
   }),
   input("schedule", "Schedule of the pipe", "40", "", {
     validation: oneOf("40 or 80", "40", "80"),
     source: "survey",
+    link: "ProjectSchedule",
   }),
   input("static", "Static head", 0, "ft", {
+    validation: betweenLimits(0, 500, "0 to 500 ft"),
     source: "height between open surfaces",
     note: "0 in a closed round from pool to pool.",
   }),
@@ -49,8 +51,12 @@ const survey: readonly Line[] = [
   input("altitude", "Altitude", 500, "ft", {
     validation: betweenLimits(-1500, 16000, "-1,500 to 16,000 ft"),
     source: "map",
+    link: "ProjectAltitude",
   }),
-  input("lift", "Water below the pump (above: negative)", -1, "ft", { source: "survey" }),
+  input("lift", "Water below the pump (above: negative)", -1, "ft", {
+    validation: betweenLimits(-100, 30, "-100 to 30 ft"),
+    source: "survey",
+  }),
   input("npshNeeded", "Suction head that the pump needs", 12, "ft", {
     validation: above("above 0 ft"),
     source: "maker's curve, at this flow",
@@ -71,6 +77,7 @@ const survey: readonly Line[] = [
     validation: above("above 0"),
     source: "bill",
     note: INVENTED,
+    link: "ProjectPowerPrice",
   }),
   input("coverRating", "Rated flow of the drain covers, one blocked", 110, "gpm", {
     validation: above("above 0 gpm"),
@@ -87,7 +94,7 @@ const results: readonly Line[] = [
   heading("part", "Results"),
   { label: "What the exchanger costs the loop", labelStyle: "Heading 3", value: "Change", style: "Heading 3" },
   computed("flowLost", "Flow lost by the new exchanger", "=[flow]-[flow@C]", "gpm", { format: "0.0", style: "Output" }),
-  computed("shareLost", "That is of the flow", "=[flowLost]/[flow]", "", { format: "0.0%", style: "Output" }),
+  computed("shareLost", "Share of the flow", "=[flowLost]/[flow]", "", { format: "0.0%", style: "Output" }),
   computed("headAdded", "Head that the new parts take at the known flow", "=[systemHead@C]-[systemHead]", "ft", {
     format: "0.0",
     style: "Output",
@@ -98,7 +105,7 @@ const results: readonly Line[] = [
     style: "Output",
     note: "The pump runs longer by the flow that it lost.",
   }),
-  computed("longerCost", "It costs in a year", "=[longerHours]*[powerPrice]", "money", {
+  computed("longerCost", "Cost of that in a year", "=[longerHours]*[powerPrice]", "money", {
     format: "#,##0",
     style: "Output",
   }),
@@ -106,8 +113,6 @@ const results: readonly Line[] = [
 ];
 
 const checks: readonly Line[] = [
-  heading("part", "Checks"),
-  twoPeople("checkPeople"),
   check("checkSuction", "Suction within 6 ft/s", "MAX([suctionSpeed],[suctionSpeed@C])<=6", "Or 8 ft/s, by edition."),
   check("checkReturn", "Return within 8 ft/s", "MAX([returnSpeed],[returnSpeed@C])<=8", "Else a larger pipe."),
   check(
@@ -117,19 +122,18 @@ const checks: readonly Line[] = [
     "Else more speed, a bypass, or less head.",
   ),
   check("checkExchanger", "Exchanger gets its least flow", "[flow@C]>=[exchangerLeast]", "With the filter dirty."),
-  check(
+  must(
     "checkNpsh",
     "Suction head with 2 ft to spare",
     "MIN([npsh],[npsh@C])>=[npshNeeded]+2",
     "Else the pump cavitates.",
   ),
-  check(
+  must(
     "checkCover",
     "Drain covers carry the flow",
     "MAX([flow],[flow@C])<=[coverRating]",
     "With one blocked: suction entrapment.",
   ),
-  gap,
 ];
 
 export const poolLoop: StarterSheet = sheetOf({
@@ -139,25 +143,30 @@ export const poolLoop: StarterSheet = sheetOf({
   widths: LOOP_WIDTHS,
   columns: LOOP_COLUMNS,
   frozenRows: FROZEN_ROWS,
-  lines: [
-    ...headOfSheet(),
-    warning(
-      "Suction entrapment: check every drain cover's rated flow, one blocked, whenever pump, speed, valves or pipe change.",
-    ),
-    ...people("Fernhill Hall, outdoor lap pool (invented)", "Fernhill Hall is an invented example."),
-    ...survey,
-    heading("group", "Loop as it is", "A loss known at a flow, or a valve's Cv."),
-    PART_HEADS,
-    ...EXISTING_LINES,
-    heading("group", "Added with the exchanger"),
-    ...ADDED_LINES,
-    ...CURVE_LINES,
-    gap,
-    gap,
-    ...LOOP_CALCULATION,
-    ...results,
-    ...checks,
-    ...revisions,
-  ],
+  lines: withBothColumns(
+    starterLines({
+      title: "Pool loop: before and after the new exchanger",
+      warnings: [
+        warning(
+          "Suction entrapment: check every drain cover's rated flow, one blocked, whenever pump, speed, valves or pipe change.",
+        ),
+      ],
+      project: "Fernhill Hall, outdoor lap pool (invented)",
+      columns: { note: "F", last: "H" },
+      answer: results,
+      body: [
+        ...survey,
+        heading("group", "Loop as it is", "A loss known at a flow, or a valve's Cv."),
+        PART_HEADS,
+        ...EXISTING_LINES,
+        heading("group", "Added with the exchanger"),
+        ...ADDED_LINES,
+        ...CURVE_LINES,
+        gap,
+        ...LOOP_CALCULATION,
+      ],
+      checks,
+    }),
+  ),
   named: { FlowBefore: "flow", FlowLost: "flowLost" },
 });

@@ -1,6 +1,6 @@
 /** The list of parts and the pump curve on the sheet "Pool loop". */
 import type { ExtraCell, Line } from "../layout";
-import { above, oneOf } from "../technicianParts";
+import { above, betweenLimits, oneOf } from "../technicianParts";
 
 /** Columns of the sheet: A to G a part as PIPE.LOOP takes it (A to C elsewhere before and after), H the head of a part. */
 export const LOOP_COLUMNS = { unit: "D", source: "E", note: "F", last: "H" } as const;
@@ -40,14 +40,16 @@ const typed = (content: string | number, validation?: ExtraCell["validation"]): 
   ...(validation ? { validation } : {}),
 });
 
+const notNegative = betweenLimits(0, 10_000, "0 to 10,000, or blank");
+
 const partLine = (key: string, part: Part): Line => {
   const [what, size, lengthOrCount, side, loss = "", knownFlow = "", flowCoefficient = ""] = part;
   const extra = {
     A: typed(what),
     B: typed(size, oneOf("nominal size", "1-1/2 in", "2 in", "2-1/2 in", "3 in", "4 in")),
-    C: typed(lengthOrCount),
-    D: typed(loss),
-    E: typed(knownFlow),
+    C: typed(lengthOrCount, notNegative),
+    D: typed(loss, notNegative),
+    E: typed(knownFlow, above("above 0 gpm, or blank")),
     F: { ...typed(side, oneOf("suction or return", "suction", "return")), indent: true },
     G: typed(flowCoefficient, above("above 0, or blank")),
     H: { content: HEAD_OF_ROW, style: "Calculation", format: "0.00" },

@@ -1,54 +1,104 @@
 /** Starter sheet "Recovery sizing": the main job in its order, for the invented Fernhill Hall. */
-import { computed, gap, heading, sheetOf, type Line } from "../layout";
-import { FROZEN_ROWS, WIDTHS, head, people, revisions, twoPeople } from "../sections";
+import { gap, heading, sheetOf, type Line } from "../layout";
+import { FROZEN_ROWS, WIDTHS, check, must, starterLines } from "../sections";
+import { STATES } from "../states";
+import { answer } from "../technicianParts";
 import { coolerInputs, loopInputs, moneyInputs, poolInputs } from "./inputs";
 import { LOSS_LINES, LOSS_RESULTS } from "./losses";
 import { exchangerResults, heatResults, loopResults, moneyResults, poolResults, warmUpResults } from "./results";
 import { YEAR_LINES, YEAR_RESULTS } from "./year";
 import type { StarterSheet } from "../sheet";
 
-const answer = (key: string, label: string, formula: string, unit: string, format: string, note = ""): Line =>
-  computed(key, label, formula, unit, { format, style: "Output", ...(note === "" ? {} : { note }) });
+/** What stands against the job, from the survey and the checks. */
+const verdict: readonly Line[] = [
+  {
+    key: "verdict",
+    label: "Verdict",
+    value:
+      `=IF(OR([surveyed]="NO-GO",IFERROR([masterCheck]="${STATES.bad}",TRUE)),"don't, as it stands",` +
+      `IF(AND([surveyed]="GO",[masterCheck]="${STATES.good}"),"nothing found against it","open conditions"))`,
+    style: "Check Cell",
+    source: "survey and checks of this sheet",
+    note: '="Survey: "&[surveyed]&". Checks: "&[masterCheck@E]',
+  },
+];
 
 const results: readonly Line[] = [
   heading("part", "Results"),
   answer(
-    "outLoss",
-    "The pool loses",
-    "=[loss]",
-    "BTU/h",
-    "#,##0",
-    "At these conditions; wind and use move it by 30 % and more.",
-  ),
-  answer("outRejected", "The air conditioner rejects", "=[rejected]", "BTU/h", "#,##0"),
-  answer("outUa", "The exchanger needs a UA of", "=[ua]", "BTU/(h·°F)", "#,##0"),
-  answer("outHead", "The added pipe takes", "=[headLoss]", "ft", "0.0"),
-  answer("outWarm", "Warm-up takes", "=[warmUp]", "h", "0.0"),
-  answer(
-    "outTaken",
-    "Of a year's rejected heat the pool takes",
-    "=[yearShare]",
+    "outMet",
+    "Share of the pool's need that recovery meets",
+    "=[yearMet]",
     "",
     "0%",
-    "Hour by hour, for the climate above.",
+    "The back-up heater does the rest: keep it.",
   ),
   answer(
-    "outWorth",
+    "outDays",
+    "Warm days gained in the season",
+    "=[yearDaysWith]-[yearDaysWithout]",
+    "day",
+    "0",
+    '="Without back-up heat: "&TEXT([yearDaysWithout],"0")&" days warm without recovery, "&TEXT([yearDaysWith],"0")&" with it."',
+  ),
+  answer(
+    "outMoney",
     "A year saves",
     "=[yearMoney]",
     "money",
     "#,##0",
-    "Against natural gas; pump and cooling electricity counted. ±30 %.",
+    '="From "&TEXT(MIN([moneyOpen],[moneySheltered],[yearMoney]),"#,##0")&" to "&TEXT(MAX([moneyOpen],[moneySheltered],[yearMoney]),"#,##0")&" by wind (sheltered to open), against "&[yearBackUp]&"."',
+  ),
+  answer(
+    "outRejected",
+    "The air conditioner rejects",
+    "=[rejected]",
+    "BTU/h",
+    "#,##0",
+    '=TEXT([yearTaken],"#,##0")&" of "&TEXT([yearRejected],"#,##0")&" million BTU a year go into the pool."',
+  ),
+  answer(
+    "outUa",
+    "The exchanger needs a UA of",
+    "=[ua]",
+    "BTU/(h·°F)",
+    "#,##0",
+    '=TEXT([exchangerArea],"0")&" ft² of tube at "&TEXT([uValue],"0")&" BTU/(h·ft²·°F)."',
+  ),
+  answer(
+    "outPressure",
+    "Condensing pressure on the pool",
+    "=[pressure]",
+    "psig",
+    "0",
+    '="At "&TEXT([condensing],"0")&" °F; the high-pressure cut-out opens at "&TEXT([cutOut],"0")&" psig."',
+  ),
+  answer(
+    "outFlow",
+    "Water through the exchanger",
+    "=[flow]",
+    "gpm",
+    "0",
+    '="Warms by "&TEXT([rise],"0.0")&" °F, runs at "&TEXT([velocity],"0.0")&" ft/s; the added pipe takes "&TEXT([headLoss],"0.0")&" ft of head."',
+  ),
+  answer(
+    "outLoss",
+    "The pool loses now",
+    "=[loss]",
+    "BTU/h",
+    "#,##0",
+    "At the conditions below; wind and use move it by 30 % and more.",
   ),
   gap,
 ];
 
-const check = (key: string, label: string, condition: string, note: string): Line =>
-  computed(key, label, `=IF(${condition},"OK","CHECK")`, "", { style: "Check Cell", note });
-
 const checks: readonly Line[] = [
-  heading("part", "Checks"),
-  twoPeople("checkPeople"),
+  check(
+    "checkSurvey",
+    "The survey says GO",
+    '[surveyed]="GO"',
+    "The maker's consent, drain covers and bonding are settled there.",
+  ),
   check(
     "checkFactor",
     "Rating and cycle agree on the heat rejected",
@@ -59,19 +109,19 @@ const checks: readonly Line[] = [
     "checkVelocity",
     "Velocity within 6 ft/s",
     "[velocity]<=6",
-    "Suction side; return side 8 ft/s; which edition is law must be looked up.",
+    "Suction side; return side 8 ft/s; look up which edition is law.",
   ),
-  check(
+  must(
     "checkLeaving",
     "Leaving water below 104 °F",
     "[leaving]<104",
-    "The usual upper limit for people; PVC is derated long before.",
+    "The usual upper limit for people; PVC loses strength long before.",
   ),
   check(
     "checkApproach",
     "Condensing at least 5 °F above leaving water",
     "[condensing]-[leaving]>=5",
-    "Smaller approaches need very large exchangers.",
+    "Smaller differences need very large exchangers.",
   ),
   check(
     "checkHead",
@@ -79,40 +129,50 @@ const checks: readonly Line[] = [
     "[condensing]>=80",
     "The metering device needs pressure difference.",
   ),
-  gap,
+  must(
+    "checkCutOut",
+    "Condensing pressure 10 % below the cut-out",
+    "[pressure]<=0.9*[cutOut]",
+    "Common practice; the setting of the machine governs.",
+  ),
+  check("checkSaving", "A year saves money", "MIN([yearMoney],[moneyOpen],[moneySheltered])>0", "In each shelter."),
 ];
 
 export const recoverySizing: StarterSheet = sheetOf({
   id: "recovery-sizing",
   name: "Recovery sizing",
-  summary: "An air conditioner's heat into a pool: loss, heat, exchanger, loop, warm-up, money.",
+  summary: "An air conditioner's heat into a pool: what it brings, exchanger, pressures, loop, warm-up, money.",
   widths: [...WIDTHS, 17, 12],
   columns: { unit: "C", source: "D", note: "E", last: "G" },
   frozenRows: FROZEN_ROWS,
-  lines: [
-    ...head("Recovery sizing: an air conditioner's heat into a pool", "checkPeople", "checkHead"),
-    ...people("Fernhill Hall, outdoor lap pool (invented)", "Fernhill Hall is an invented example."),
-    ...poolInputs,
-    ...LOSS_LINES,
-    ...coolerInputs,
-    ...loopInputs,
-    ...moneyInputs,
-    ...YEAR_LINES,
-    gap,
-    ...poolResults,
-    ...LOSS_RESULTS,
-    ...heatResults,
-    ...exchangerResults,
-    ...loopResults,
-    ...warmUpResults,
-    ...moneyResults,
-    ...YEAR_RESULTS,
-    ...results,
-    ...checks,
-    ...revisions,
-  ],
+  lines: starterLines({
+    title: "Recovery sizing: an air conditioner's heat into a pool",
+    verdict,
+    project: "Fernhill Hall, outdoor lap pool (invented)",
+    columns: { note: "E", last: "G" },
+    answer: results,
+    body: [
+      ...poolInputs,
+      ...LOSS_LINES,
+      ...coolerInputs,
+      ...loopInputs,
+      ...moneyInputs,
+      ...YEAR_LINES,
+      gap,
+      ...poolResults,
+      ...LOSS_RESULTS,
+      ...heatResults,
+      ...exchangerResults,
+      ...loopResults,
+      ...warmUpResults,
+      ...moneyResults,
+      ...YEAR_RESULTS,
+    ],
+    checks,
+  }),
   named: {
     PoolLoss: "loss",
+    PoolShare: "yearShare",
     HeatRejected: "rejected",
     ExchangerUA: "ua",
     MasterCheck: "masterCheck",

@@ -11,6 +11,7 @@ export const LOSS_LINES: readonly Line[] = [
     validation: { from: 40, to: 104, prompt: "40 to 104 °F" },
     source: "owner, within the health code",
     note: "Each °F more costs 10 to 30 % more heat.",
+    link: "ProjectWater",
   }),
   input("air", "Air temperature", 74, "°F", {
     validation: { from: -40, to: 130, prompt: "-40 to 130 °F" },

@@ -50,16 +50,10 @@ export const heatResults: readonly Line[] = [
 
 export const exchangerResults: readonly Line[] = [
   heading("group", "4 Exchanger"),
-  computed(
-    "pressure",
-    "Condensing pressure (gauge)",
-    '=WARMBACK.REFRIG.PRESSURE([refrigerant],[condensing],"dew")',
-    "psi",
-    {
-      format: "0.0",
-      source: "REFRIG.PRESSURE",
-    },
-  ),
+  computed("pressure", "Condensing pressure", '=WARMBACK.REFRIG.PRESSURE([refrigerant],[condensing],"dew")', "psig", {
+    format: "0.0",
+    source: "REFRIG.PRESSURE",
+  }),
   computed("rise", "Rise of the water", "=WARMBACK.EXCHANGER.WATERRISE([rejected],[flow],[water])", "°F", {
     format: "0.0",
     source: "EXCHANGER.WATERRISE",
@@ -120,7 +114,7 @@ export const warmUpResults: readonly Line[] = [
   computed(
     "warmUp",
     "Hours to the wanted temperature",
-    '=IFERROR(WARMBACK.POOL.WARMUP([volume],[start],[water],[rejected],[area],[air]),"never: see the note")',
+    '=IFNA(WARMBACK.POOL.WARMUP([volume],[start],[water],[rejected],[area],[air]),"never: see the note")',
     "h",
     {
       format: "0.0",
@@ -143,14 +137,15 @@ export const warmUpResults: readonly Line[] = [
 
 export const moneyResults: readonly Line[] = [
   heading("group", "7 Money"),
-  computed("usefulHeat", "Useful heat in a year", "=[rejected]*[fullLoad]*[usable]", "BTU", {
+  computed("usefulHeat", "Heat that the pool takes in a year", "=[yearTaken]", "million BTU", {
     format: "#,##0",
-    source: "product",
+    source: "the year, hour by hour, below",
+    note: "Gross: what the same heat would cost otherwise. The saving below counts pump and cooling electricity too.",
   }),
   computed(
     "worthGas",
     "Worth against natural gas",
-    '=WARMBACK.COST.OFHEAT([usefulHeat],"natural gas",[gasPrice])',
+    '=WARMBACK.COST.OFHEAT([usefulHeat]*1000000,"natural gas",[gasPrice])',
     "money",
     {
       format: "#,##0",
@@ -160,7 +155,7 @@ export const moneyResults: readonly Line[] = [
   computed(
     "worthPropane",
     "Worth against propane",
-    '=WARMBACK.COST.OFHEAT([usefulHeat],"propane",[propanePrice])',
+    '=WARMBACK.COST.OFHEAT([usefulHeat]*1000000,"propane",[propanePrice])',
     "money",
     {
       format: "#,##0",
@@ -170,7 +165,7 @@ export const moneyResults: readonly Line[] = [
   computed(
     "worthHeatPump",
     "Worth against a pool heat pump",
-    '=WARMBACK.COST.OFHEAT([usefulHeat],"heat pump",[powerPrice])',
+    '=WARMBACK.COST.OFHEAT([usefulHeat]*1000000,"heat pump",[powerPrice])',
     "money",
     {
       format: "#,##0",
@@ -180,7 +175,7 @@ export const moneyResults: readonly Line[] = [
   computed(
     "worthResistance",
     "Worth against electric resistance",
-    '=WARMBACK.COST.OFHEAT([usefulHeat],"electric resistance",[powerPrice])',
+    '=WARMBACK.COST.OFHEAT([usefulHeat]*1000000,"electric resistance",[powerPrice])',
     "money",
     { format: "#,##0", source: "COST.OFHEAT" },
   ),

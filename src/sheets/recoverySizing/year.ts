@@ -5,9 +5,9 @@
  */
 import { CATALOGUE, lookUp } from "../../../core";
 import { computed, gap, heading, input, type ExtraCell, type Line } from "../layout";
-import { INVENTED, oneOf } from "../technicianParts";
+import { INVENTED, above, betweenLimits, oneOf } from "../technicianParts";
 
-/** Air °C, swing K, humidity, wind m/s, sun kWh/(m²·day), mains °C. */
+/** As published: air °C, swing K, humidity, wind m/s, sun kWh/(m²·day), mains °C. */
 const HOUSTON = [
   [10.51, 10.55, 0.7374, 3.822, 2.8273, 18.09],
   [12.77, 12.08, 0.6944, 3.851, 3.2801, 18.34],
@@ -25,30 +25,71 @@ const HOUSTON = [
 
 const MONTHS = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"] as const;
 
-const HEADS = ["air (°C)", "swing (K)", "humidity", "wind at 10 m (m/s)", "sun (kWh/(m²·day))", "mains (°C)"] as const;
+const HEADS = [
+  "air (°F)",
+  "swing (°F)",
+  "humidity",
+  "wind at 10 m (mph)",
+  "sun (BTU/(ft²·day))",
+  "mains (°F)",
+] as const;
+
+/** Statute miles per hour of 1 m/s, and BTU/ft² of 1 kWh/m²: exact definitions, rounded. */
+const [MPH, BTU_PER_FT2] = [2.236936, 316.9983] as const;
+
+const rounded = (value: number, digits: number): number => Number(value.toFixed(digits));
+
+/** A month in the sheet's units, to the digits that a mean of a month carries. */
+const inSheetUnits = ([air, swing, humidity, wind, sun, mains]: (typeof HOUSTON)[number]): readonly number[] => [
+  rounded(air * 1.8 + 32, 1),
+  rounded(swing * 1.8, 1),
+  rounded(humidity, 2),
+  rounded(wind * MPH, 1),
+  rounded(sun * BTU_PER_FT2, 0),
+  rounded(mains * 1.8 + 32, 1),
+];
 
 const beside = (values: readonly (string | number)[]): Readonly<Record<string, ExtraCell>> =>
   Object.fromEntries(
-    ["C", "D", "E", "F", "G"].map((column, place) => [column, { content: values[place + 1] ?? "", style: "Input" }]),
+    ["C", "D", "E", "F", "G"].map((column, place) => [
+      column,
+      {
+        content: values[place + 1] ?? "",
+        ...(typeof values[0] === "number" ? { style: "Input" } : { style: "Heading 3" }),
+      },
+    ]),
   );
 
 const climateLine = (key: string, label: string, values: readonly (string | number)[]): Line => ({
   key,
   label,
   value: values[0] ?? "",
-  style: "Input",
+  style: typeof values[0] === "number" ? "Input" : "Heading 3",
   extra: beside(values),
 });
 
 /** The block's labels are those of POOL.YEAR; it takes its values from the sheet above. */
 export const YEAR_LINES: readonly Line[] = [
-  heading("group", "Year: inputs of the hourly reckoning"),
+  heading("group", "The year: inputs of the hourly calculation"),
   computed("yearArea", "Pool area", "=[area]", "ft²", { format: "#,##0" }),
   computed("yearDepth", "Water depth", "=[meanDepth]", "ft", { format: "0.00" }),
   computed("yearSet", "Set point", "=[water]", "°F"),
-  input("yearSeasonStart", "Season start", 4, "", { source: "owner", note: "Month, 1 to 12." }),
-  input("yearSeasonEnd", "Season end", 10, "", { source: "owner", note: "Month, 1 to 12." }),
-  input("yearLatitude", "Latitude", 30, "", { source: "map", note: "Degrees; of the climate below." }),
+  input("yearSeasonStart", "Season start", 4, "", {
+    validation: betweenLimits(1, 12, "month, 1 to 12"),
+    source: "owner",
+    note: "Month, 1 to 12.",
+  }),
+  input("yearSeasonEnd", "Season end", 10, "", {
+    validation: betweenLimits(1, 12, "month, 1 to 12"),
+    source: "owner",
+    note: "Month, 1 to 12.",
+  }),
+  input("yearLatitude", "Latitude", 30, "", {
+    validation: betweenLimits(-66, 66, "-66 to 66 degrees"),
+    link: "ProjectLatitude",
+    source: "map",
+    note: "Degrees; of the climate below.",
+  }),
   computed("yearShelter", "Shelter", "=[shelter]", ""),
   computed("yearCover", "Cover", "=[cover]", ""),
   computed("yearCoverHours", "Cover hours", "=[coverHours]", "h"),
@@ -61,8 +102,16 @@ export const YEAR_LINES: readonly Line[] = [
     source: "as sized below; the supplier's figure when it is there",
   }),
   computed("yearFlow", "Water flow", "=[flow]", "gpm"),
-  input("yearLimit", "High limit", 88, "°F", { source: "owner", note: "Above it the heat goes outdoors." }),
-  input("yearBackUp", "Back up source", "natural gas", "", { source: "what heats the pool otherwise" }),
+  input("yearLimit", "High limit", 88, "°F", {
+    validation: betweenLimits(40, 104, "40 to 104 °F"),
+    link: "ProjectHighLimit",
+    source: "owner",
+    note: "Above it the heat goes outdoors.",
+  }),
+  input("yearBackUp", "Back up source", "natural gas", "", {
+    validation: oneOf("as COST.OFHEAT takes them", "natural gas", "propane", "heat pump", "electric resistance"),
+    source: "what heats the pool otherwise",
+  }),
   computed("yearGas", "Back up price", "=[gasPrice]", "money/therm"),
   computed("yearElectricity", "Electricity price", "=[powerPrice]", "money/kWh"),
   input("yearSecond", "Second sink", "none", "", {
@@ -74,72 +123,143 @@ export const YEAR_LINES: readonly Line[] = [
     validation: oneOf("which is served first", "pool first", "tank first"),
     source: "owner",
   }),
-  input("yearDraw", "Hot water draw", 220, "gal", { source: "meter", note: `${INVENTED} A day; showers and kitchen.` }),
-  input("yearTank", "Tank volume", 250, "gal", { source: "data sheet" }),
+  input("yearDraw", "Hot water draw", 220, "gal", {
+    validation: above("above 0 gal"),
+    source: "meter",
+    note: `${INVENTED} A day; showers and kitchen.`,
+  }),
+  input("yearTank", "Tank volume", 250, "gal", { validation: above("above 0 gal"), source: "data sheet" }),
   input("yearTankUA", "Tank UA", 8000, "BTU/(h·°F)", {
+    validation: above("above 0"),
     format: "#,##0",
     source: "supplier; double wall for drinking water",
     note: INVENTED,
   }),
-  input("yearTankLimit", "Tank limit", 105, "°F", { source: "95 to 105 °F from full condensing" }),
-  input("yearHotSource", "Hot water source", "natural gas", "", { source: "the main heater" }),
+  input("yearTankLimit", "Tank limit", 105, "°F", {
+    validation: betweenLimits(40, 160, "40 to 160 °F"),
+    source: "95 to 105 °F from full condensing",
+  }),
+  input("yearHotSource", "Hot water source", "natural gas", "", {
+    validation: oneOf("as COST.OFHEAT takes them", "natural gas", "propane", "heat pump", "electric resistance"),
+    source: "the main heater",
+  }),
   computed("yearHotPrice", "Hot water price", "=[gasPrice]", "money/therm"),
-  heading("group", "Year: climate by month", "Houston, Texas (NREL TMY3): replace by the climate of the site."),
+  heading("group", "The year: climate by month", "Houston, Texas (NREL TMY3): replace by the climate of the site."),
   climateLine("climateHead", "month", HEADS),
-  ...MONTHS.map((month, place) => climateLine(`climate${month}`, month, HOUSTON[place] ?? [])),
+  ...MONTHS.map((month, place) => climateLine(`climate${month}`, month, inSheetUnits(HOUSTON[place] ?? HOUSTON[0]))),
 ];
 
 const YEAR = "WARMBACK.POOL.YEAR([[yearArea:yearHotPrice]],[climateHead@A]:[climateDec@G])";
 
+/** The year in two shelters: the wind at the water is the largest unknown of a survey. */
+const SPREAD =
+  'WARMBACK.POOL.SPREAD([[yearArea:yearHotPrice]],[climateHead@A]:[climateDec@G],"shelter",{"open";"sheltered"})';
+
 /** The year's row follows a heading and twelve months. */
 const TOTAL_ROW = 14;
 
-const columnsOfYear = (): readonly string[] => {
-  const gives = lookUp(CATALOGUE, "POOL.YEAR")?.returns;
-  return gives?.type === "table" ? Object.keys(gives.columns) : [];
+const columnsOf = (id: string): readonly string[] => {
+  const returns = lookUp(CATALOGUE, id)?.returns;
+  return returns?.type === "table" ? Object.keys(returns.columns) : [];
 };
 
-/** One column of the year's total; the function is remembered, so that many cells cost one run. */
-const total = (key: string, label: string, column: string, unit: string, note = ""): Line => {
-  const place = columnsOfYear().indexOf(column) + 1;
-  if (place === 0) throw new Error(`POOL.YEAR has no column ${column}`);
-  return computed(key, label, `=INDEX(${YEAR},${TOTAL_ROW},${place})`, unit, {
-    format: "#,##0",
-    source: `POOL.YEAR, column ${place}`,
-    ...(note === "" ? {} : { note }),
-  });
+/** The place of a column, from 1 on. */
+function placeOf(id: string, column: string): number {
+  const place = columnsOf(id).indexOf(column) + 1;
+  if (place === 0) throw new Error(`${id} has no column ${column}`);
+  return place;
+}
+
+interface Total {
+  readonly note?: string;
+  /** A million of the function's unit. */
+  readonly millions?: true;
+}
+
+/** One column of the year's total; the function is memoised, so that many cells cost one run. */
+const total = (key: string, label: string, column: string, unit: string, { note, millions }: Total = {}): Line =>
+  computed(
+    key,
+    label,
+    `=INDEX(${YEAR},${TOTAL_ROW},${placeOf("POOL.YEAR", column)})${millions ? "/1000000" : ""}`,
+    millions ? `million ${unit}` : unit,
+    {
+      format: "#,##0",
+      source: `POOL.YEAR, ${LABELS[column] ?? column}`,
+      ...(note === undefined ? {} : { note }),
+    },
+  );
+
+/** Columns of the year in the words of this sheet's source notes. */
+const LABELS: Readonly<Record<string, string>> = {
+  heatRejected: "heat rejected",
+  heatTaken: "heat taken",
+  heatToTank: "heat to tank",
+  poolWithHighest: "pool with, highest",
+  warmDaysWithout: "warm days without",
+  warmDaysWith: "warm days with",
+  backUpWithout: "back-up without",
+  backUpWith: "back-up with",
+  electricityWithout: "electricity without",
+  electricityWith: "electricity with",
+  moneySaved: "money saved",
 };
+
+const WARMEST = `INDEX(${YEAR},0,${placeOf("POOL.YEAR", "poolWithHighest")})`;
+const MONTH_WORDS = `{${MONTHS.map((month) => `"${month}"`).join(",")}}`;
+
+/** Money saved where the pool lies in another shelter: a heading comes first. */
+const moneyIn = (key: string, shelter: string, row: number): Line =>
+  computed(
+    key,
+    `The same, ${shelter}`,
+    `=INDEX(${SPREAD},${row + 1},${placeOf("POOL.SPREAD", "moneySaved")})`,
+    "money",
+    { format: "#,##0", source: `POOL.SPREAD, shelter ${shelter}` },
+  );
 
 /** The totals of the year. */
 export const YEAR_RESULTS: readonly Line[] = [
   heading("group", "8 The year, hour by hour"),
-  total("yearRejected", "Heat rejected", "heatRejected", "BTU"),
-  total("yearTaken", "Of that taken by the pool", "heatTaken", "BTU"),
-  total("yearToTank", "Of that taken by the preheat tank", "heatToTank", "BTU", "0 without a second sink."),
-  computed("yearShare", "Share that coincides with the pool's need", "=[yearTaken]/[yearRejected]", "", {
+  total("yearRejected", "Heat rejected", "heatRejected", "BTU", { millions: true }),
+  total("yearTaken", "Of that taken by the pool, left to itself", "heatTaken", "BTU", {
+    millions: true,
+    note: "Without back-up heat; a pool held warm by its heater takes a little less.",
+  }),
+  total("yearToTank", "Of that taken by the preheat tank", "heatToTank", "BTU", {
+    millions: true,
+    note: "0 without a second sink.",
+  }),
+  computed("yearShare", "Share of the rejected heat that the pool takes", "=[yearTaken]/[yearRejected]", "", {
     format: "0%",
     source: "quotient",
     note: "The rest goes outdoors: too warm a pool in high summer, little heat in spring.",
   }),
-  total("yearWarmest", "Warmest water with recovery", "poolWithHighest", "°F"),
+  total("yearWarmest", "Warmest water with recovery", "poolWithHighest", "°F", {
+    note: `=IF([yearWarmest]>[yearLimit],TEXT([yearWarmest]-[yearLimit],"0")&" °F above the high limit, in "&INDEX(${MONTH_WORDS},MATCH([yearWarmest],${WARMEST},0)-1)&": from sun and air alone, for recovery stops at the limit.","Within the high limit.")`,
+  }),
   total("yearDaysWithout", "Warm days without recovery", "warmDaysWithout", "day"),
-  total(
-    "yearDaysWith",
-    "Warm days with recovery",
-    "warmDaysWith",
-    "day",
-    "Days of the season at the set point or above.",
-  ),
-  total("yearBackWithout", "Back-up heat without recovery", "backUpWithout", "BTU"),
-  total("yearBackWith", "Back-up heat with recovery", "backUpWith", "BTU", "Keep the back-up heater."),
+  total("yearDaysWith", "Warm days with recovery", "warmDaysWith", "day", {
+    note: "Days of the season at the set point or above.",
+  }),
+  total("yearBackWithout", "Back-up heat without recovery", "backUpWithout", "BTU", {
+    millions: true,
+    note: "The pool's need: held at the set point through the season.",
+  }),
+  total("yearBackWith", "Back-up heat with recovery", "backUpWith", "BTU", {
+    millions: true,
+    note: "Keep the back-up heater.",
+  }),
+  computed("yearMet", "Share of the pool's need that recovery meets", "=1-[yearBackWith]/[yearBackWithout]", "", {
+    format: "0%",
+    source: "one less the quotient of the two above",
+  }),
   total("yearCoolWithout", "Cooling electricity without", "electricityWithout", "kWh"),
   total("yearCoolWith", "Cooling electricity with", "electricityWith", "kWh"),
-  total(
-    "yearMoney",
-    "Money saved in the year",
-    "moneySaved",
-    "money",
-    "Against natural gas, pump and cooling electricity counted; ±30 % by wind and use.",
-  ),
+  total("yearMoney", "Money saved in the year", "moneySaved", "money", {
+    note: "Against the back-up source, pool held at the set point; pump and cooling electricity counted.",
+  }),
+  moneyIn("moneyOpen", "open", 1),
+  moneyIn("moneySheltered", "sheltered", 2),
   gap,
 ];

@@ -1,6 +1,6 @@
 /** Starter sheet "Refrigerant side": gauges to superheat and subcooling, pressure test, vacuum, added charge. */
 import { gap, heading, input, sheetOf, type Line } from "../layout";
-import { FROZEN_ROWS, WIDTHS, head, people, revisions, twoPeople } from "../sections";
+import { FROZEN_ROWS, WIDTHS, check, must, starterLines } from "../sections";
 import {
   INVENTED,
   REFRIGERANT_NAMES,
@@ -9,7 +9,6 @@ import {
   above,
   answer,
   betweenLimits,
-  check,
   oneOf,
 } from "../technicianParts";
 import { REFRIGERANT_WARNINGS } from "./cautions";
@@ -23,6 +22,7 @@ const machineInputs: readonly Line[] = [
     validation: oneOf("as on the nameplate", ...REFRIGERANT_NAMES),
     source: "nameplate",
     note: INVENTED,
+    link: "ProjectRefrigerant",
   }),
   input("device", "Metering device", "expansion valve", "", {
     validation: oneOf("expansion valve or fixed orifice", "expansion valve", "fixed orifice"),
@@ -40,33 +40,60 @@ const machineInputs: readonly Line[] = [
 
 const readingInputs: readonly Line[] = [
   heading("group", "Readings"),
-  input("suctionPressure", "Suction pressure (gauge)", 130, "psi", { source: "gauge", note: "At the service port." }),
-  input("suctionLine", "Suction line", 56, "°F", { source: "clamp, insulated" }),
-  input("liquidPressure", "Liquid pressure (gauge)", 342, "psi", { source: "gauge" }),
-  input("liquidLine", "Liquid line", 95, "°F", { source: "clamp, insulated" }),
-  input("wetBulb", "Indoor wet bulb", 66, "°F", { source: "psychrometer at the return" }),
-  input("outdoor", "Outdoor dry bulb", 90, "°F", { source: "in the shade at the coil" }),
+  input("suctionPressure", "Suction pressure", 130, "psig", {
+    validation: betweenLimits(-10, 400, "-10 to 400 psig"),
+    source: "gauge",
+    note: "At the service port.",
+  }),
+  input("suctionLine", "Suction line", 56, "°F", {
+    validation: betweenLimits(-40, 150, "-40 to 150 °F"),
+    source: "clamp, insulated",
+  }),
+  input("liquidPressure", "Liquid pressure", 342, "psig", { validation: above("above 0 psig"), source: "gauge" }),
+  input("liquidLine", "Liquid line", 95, "°F", {
+    validation: betweenLimits(0, 200, "0 to 200 °F"),
+    source: "clamp, insulated",
+  }),
+  input("wetBulb", "Indoor wet bulb", 66, "°F", {
+    validation: betweenLimits(32, 90, "32 to 90 °F"),
+    source: "psychrometer at the return",
+  }),
+  input("outdoor", "Outdoor dry bulb", 90, "°F", {
+    validation: betweenLimits(0, 130, "0 to 130 °F"),
+    source: "in the shade at the coil",
+  }),
   input("subcoolingTarget", "Subcooling wanted", 10, "°F", {
+    validation: betweenLimits(0, 30, "0 to 30 °F"),
     source: "nameplate of the outdoor unit",
     note: "Typical 8 to 15 °F; the nameplate governs.",
+    link: "ProjectSubcooling",
   }),
 ];
 
 const workInputs: readonly Line[] = [
   heading("group", "Pressure test, vacuum, added line"),
-  input("testStart", "Nitrogen at the start (gauge)", 400, "psi", {
-    validation: above("above 0 psi"),
+  input("testStart", "Nitrogen at the start", 400, "psig", {
+    validation: above("above 0 psig"),
     source: "design pressure of the weakest part",
   }),
-  input("testThen", "Temperature at the start", 95, "°F"),
-  input("testNow", "Temperature now", 80, "°F"),
-  input("testReading", "Nitrogen now (gauge)", 389, "psi", { source: "gauge" }),
+  input("testThen", "Temperature at the start", 95, "°F", { validation: betweenLimits(-40, 150, "-40 to 150 °F") }),
+  input("testNow", "Temperature now", 80, "°F", { validation: betweenLimits(-40, 150, "-40 to 150 °F") }),
+  input("testReading", "Nitrogen now", 389, "psig", { validation: above("above 0 psig"), source: "gauge" }),
   input("vacuum", "Vacuum reached", 450, "micron", { validation: above("above 0 micron"), source: "vacuum gauge" }),
   input("vacuumHeld", "Vacuum 10 minutes after closing", 600, "micron", { validation: above("above 0 micron") }),
-  input("coldest", "Coldest part of the system", 70, "°F", { source: "clamp" }),
-  input("lineSize", "Added liquid line", "1/2 in", "", { validation: oneOf("outside diameter", ...TUBE_SIZES) }),
-  input("lineLength", "Length of it", 60, "ft", { validation: betweenLimits(0, 500, "0 to 500 ft") }),
-  input("liquidTemperature", "Liquid temperature", 95, "°F"),
+  input("coldest", "Coldest part of the system", 70, "°F", {
+    validation: betweenLimits(-40, 150, "-40 to 150 °F"),
+    source: "clamp",
+  }),
+  input("lineSize", "Added liquid line", "1/2 in", "", {
+    validation: oneOf("outside diameter", ...TUBE_SIZES),
+    link: "ProjectLiquidSize",
+  }),
+  input("lineLength", "Length of it", 60, "ft", {
+    validation: betweenLimits(0, 500, "0 to 500 ft"),
+    link: "ProjectLineLength",
+  }),
+  input("liquidTemperature", "Liquid temperature", 95, "°F", { validation: betweenLimits(-40, 150, "-40 to 150 °F") }),
 ];
 
 const ruleInputs: readonly Line[] = [
@@ -99,12 +126,9 @@ const results: readonly Line[] = [
   gap,
 ];
 
-const yes = (key: string, label: string, line: string, note: string): Line =>
-  check(key, label, `[${line}]="yes"`, note);
+const yes = (key: string, label: string, line: string, note: string): Line => must(key, label, `[${line}]="yes"`, note);
 
 const checks: readonly Line[] = [
-  heading("part", "Checks"),
-  twoPeople("checkPeople"),
   yes("checkCertified", "Certified technician", "certified", "Section 608 or the local rule."),
   yes("checkRecovered", "Recovered before opening", "recovered", "Venting is prohibited."),
   yes("checkNitrogen", "Nitrogen only", "nitrogenOnly", "Oxygen explodes."),
@@ -115,7 +139,7 @@ const checks: readonly Line[] = [
     "Otherwise recovery, vacuum and pump-down freeze it.",
   ),
   yes("checkFlame", "No flame near refrigerant", "noFlame", "Toxic gas; class 2L and 3 burn."),
-  check(
+  must(
     "checkListed",
     "Flammable class only in listed equipment",
     'OR([safetyClass]="A1",[listed]="yes")',
@@ -134,11 +158,10 @@ const checks: readonly Line[] = [
     'OR([device]="fixed orifice",ABS([offTarget])<=3)',
     "Expansion valves only.",
   ),
-  check("checkTest", "Pressure held within 1 %", "[lost]<=0.01*[testExpected]", "Else find the leak."),
+  must("checkTest", "Pressure held within 1 %", "[lost]<=0.01*[testExpected]", "Else find the leak."),
   check("checkVacuum", "Vacuum to 500 micron", "[vacuum]<=500", "The maker's limit governs."),
   check("checkHold", "Vacuum holds below 1,000 micron", "[vacuumHeld]<=1000", "Levels off: moisture. Runs on: a leak."),
-  check("checkDry", "Coldest part above the boiling point", "[coldest]>[boils]", "Else ice stays: warm it."),
-  gap,
+  check("checkDry", "Coldest part above the boiling point", "[coldest]>[boils]", "Else ice remains: warm it."),
 ];
 
 export const refrigerantSide: StarterSheet = sheetOf({
@@ -147,20 +170,21 @@ export const refrigerantSide: StarterSheet = sheetOf({
   summary: "For the technician: pressure chart, superheat and subcooling, pressure test, vacuum, added charge.",
   widths: WIDTHS,
   frozenRows: FROZEN_ROWS,
-  lines: [
-    ...head("Refrigerant side: readings, test, vacuum, charge", "checkPeople", "checkDry"),
-    ...REFRIGERANT_WARNINGS,
-    ...people("Fernhill Hall, outdoor lap pool (invented)", "Fernhill Hall is an invented example."),
-    ...machineInputs,
-    ...readingInputs,
-    ...workInputs,
-    ...ruleInputs,
-    ...PRESSURE_CHART,
-    ...READING_RESULTS,
-    ...WORK_RESULTS,
-    ...results,
-    ...checks,
-    ...revisions,
-  ],
+  lines: starterLines({
+    title: "Refrigerant side: readings, test, vacuum, charge",
+    warnings: REFRIGERANT_WARNINGS,
+    project: "Fernhill Hall, outdoor lap pool (invented)",
+    answer: results,
+    body: [
+      ...machineInputs,
+      ...readingInputs,
+      ...workInputs,
+      ...ruleInputs,
+      ...PRESSURE_CHART,
+      ...READING_RESULTS,
+      ...WORK_RESULTS,
+    ],
+    checks,
+  }),
   named: { Superheat: "superheat", Subcooling: "subcooling" },
 });

@@ -9,24 +9,28 @@ export const PRESSURE_CHART: readonly Line[] = [
   input("chartFrom", "First temperature", 20, "°F", { validation: betweenLimits(-40, 100, "-40 to 100 °F") }),
   input("chartStep", "Step", 10, "°F", { validation: betweenLimits(1, 20, "1 to 20 °F") }),
   {
-    label: "Saturation temperature",
+    label: "Saturation temperature (°F)",
     labelStyle: "Heading 3",
-    value: "Dew, gauge",
+    value: "Dew (psig)",
     style: "Heading 3",
-    unit: "Unit",
-    source: "use dew for superheat",
-    note: "Bubble, gauge: use for subcooling",
+    extra: { C: { content: "Bubble (psig)", style: "Heading 3" } },
+    source: "Dew for superheat, bubble for subcooling",
   },
   ...Array.from({ length: CHART_ROWS }, (_, place): Line => {
     const at = `[chartFrom]+${place}*[chartStep]`;
+    const pressure = (curve: string): string =>
+      `=IFNA(WARMBACK.REFRIG.PRESSURE([refrigerant],${at},"${curve}"),"none")`;
     return {
-      label: `=TEXT(${at},"0")&" °F"`,
-      value: `=IFERROR(WARMBACK.REFRIG.PRESSURE([refrigerant],${at},"dew"),"none")`,
+      key: `chart${place + 1}`,
+      label: "",
+      value: pressure("dew"),
       style: "Calculation",
       format: "0.0",
-      unit: "psi",
       source: "REFRIG.PRESSURE",
-      note: `=IFERROR(TEXT(WARMBACK.REFRIG.PRESSURE([refrigerant],${at},"bubble"),"0.0")&" psi","none")`,
+      extra: {
+        A: { content: `=${at}`, style: "Calculation", format: "0" },
+        C: { content: pressure("bubble"), style: "Calculation", format: "0.0" },
+      },
     };
   }),
   gap,
@@ -58,7 +62,7 @@ export const READING_RESULTS: readonly Line[] = [
   computed(
     "superheatTarget",
     "Target superheat",
-    '=IF(OR([device]<>"fixed orifice",[mode]="pool"),"none",IFERROR(WARMBACK.LINE.TARGETSUPERHEAT([wetBulb],[outdoor]),"can\'t be charged by superheat now"))',
+    '=IF(OR([device]<>"fixed orifice",[mode]="pool"),"none",IFNA(WARMBACK.LINE.TARGETSUPERHEAT([wetBulb],[outdoor]),"can\'t be charged by superheat now"))',
     "°F",
     {
       format: "0.0",
@@ -95,14 +99,17 @@ export const WORK_RESULTS: readonly Line[] = [
     "testExpected",
     "Nitrogen gauge should read now",
     "=WARMBACK.LINE.TESTPRESSURE([testStart],[testThen],[testNow])",
-    "psi",
+    "psig",
     {
       format: "0.0",
       source: "LINE.TESTPRESSURE",
     },
   ),
-  computed("lost", "Pressure lost", "=[testExpected]-[testReading]", "psi", { format: "0.0", source: "difference" }),
-  computed("boils", "Water goes off above", "=WARMBACK.LINE.BOILING([vacuum])", "°F", {
+  computed("lost", "Pressure lost, temperature allowed for", "=[testExpected]-[testReading]", "psi", {
+    format: "0.0",
+    source: "difference",
+  }),
+  computed("boils", "Water boils off above", "=WARMBACK.LINE.BOILING([vacuum])", "°F", {
     format: "0",
     source: "LINE.BOILING",
     note: "Ice below 4,588 micron: warm the parts.",

@@ -1,7 +1,7 @@
 /** Starter sheet "Survey and decision": go, go after some points, or no-go, and why. */
 import { computed, gap, heading, sheetOf, type Line } from "../layout";
-import { FROZEN_ROWS, WIDTHS, head, people, revisions, twoPeople } from "../sections";
-import { check, warning } from "../technicianParts";
+import { FROZEN_ROWS, WIDTHS, check, must, starterLines } from "../sections";
+import { warning } from "../technicianParts";
 import type { StarterSheet } from "../sheet";
 import { SURVEY_INPUTS } from "./inputs";
 import { FIRST, LAST, POINTS } from "./points";
@@ -46,12 +46,19 @@ const computations: readonly Line[] = [
 ];
 
 const points: readonly Line[] = [
-  heading("part", "Decision"),
-  { label: "Point", labelStyle: "Heading 3", value: "Verdict", style: "Heading 3", note: "Why" },
+  heading("part", "Points"),
+  {
+    label: "Point",
+    labelStyle: "Heading 3",
+    value: "Verdict",
+    style: "Heading 3",
+    note: "Why",
+    noteStyle: "Heading 3",
+  },
   ...POINTS.map(({ key, label, noGo, look, why }) =>
     computed(key, label, `=IF(${noGo},"no-go",IF(${look},"look","go"))`, "", {
       style: "Check Cell",
-      note: `=IF([${key}]="go","",${JSON.stringify(why)})`,
+      note: `=IF([${key}]="go","nothing found",${JSON.stringify(why)})`,
     }),
   ),
   gap,
@@ -59,30 +66,40 @@ const points: readonly Line[] = [
 
 /** The labels of the points that have a verdict, one after the other. */
 const named = (verdict: string): string =>
-  POINTS.map(({ key, label }) => `IF([${key}]="${verdict}","${label}; ","")`).join("&");
+  `SUBSTITUTE(TRIM(${POINTS.map(({ key, label }) => `IF([${key}]="${verdict}","${label.replaceAll(" ", "_")} ","")`).join("&")})," ","; ")`;
 
 const results: readonly Line[] = [
   heading("part", "Results"),
   computed(
     "decision",
     "Decision",
-    `=IF(COUNTIF([${FIRST}]:[${LAST}],"no-go")>0,"NO-GO",IF(COUNTIF([${FIRST}]:[${LAST}],"look")>0,"GO, BUT","GO"))`,
+    `=IF(COUNTIF([${FIRST}]:[${LAST}],"no-go")>0,"NO-GO",IF(COUNTIF([${FIRST}]:[${LAST}],"look")>0,"GO WITH CONDITIONS","GO"))`,
     "",
-    { style: "Output", note: "GO, BUT: after the points marked look." },
+    { style: "Check Cell", note: "With conditions: settle the points marked look first." },
   ),
-  computed("stops", "Stopped by", `=IF(COUNTIF([${FIRST}]:[${LAST}],"no-go")=0,"nothing",${named("no-go")})`, "", {
-    style: "Output",
-  }),
-  computed("looks", "To settle first", `=IF(COUNTIF([${FIRST}]:[${LAST}],"look")=0,"nothing",${named("look")})`, "", {
-    style: "Output",
-  }),
+  computed(
+    "stops",
+    "Stopped by",
+    `=IF(COUNTIF([${FIRST}]:[${LAST}],"no-go")=0,"nothing",SUBSTITUTE(${named("no-go")},"_"," "))`,
+    "",
+    {
+      style: "Output",
+    },
+  ),
+  computed(
+    "looks",
+    "To settle first",
+    `=IF(COUNTIF([${FIRST}]:[${LAST}],"look")=0,"nothing",SUBSTITUTE(${named("look")},"_"," "))`,
+    "",
+    {
+      style: "Output",
+    },
+  ),
   gap,
 ];
 
 const checks: readonly Line[] = [
-  heading("part", "Checks"),
-  twoPeople("checkPeople"),
-  check(
+  must(
     "checkStops",
     "No point says no-go",
     `COUNTIF([${FIRST}]:[${LAST}],"no-go")=0`,
@@ -94,7 +111,6 @@ const checks: readonly Line[] = [
     `COUNTIF([${FIRST}]:[${LAST}],"look")=0`,
     "Settle each and write how.",
   ),
-  gap,
 ];
 
 export const survey: StarterSheet = sheetOf({
@@ -103,18 +119,17 @@ export const survey: StarterSheet = sheetOf({
   summary: "Machine, way and pool surveyed: go, go after some points, or no-go, and why.",
   widths: WIDTHS,
   frozenRows: FROZEN_ROWS,
-  lines: [
-    ...head("Survey and decision: may this machine heat this pool?", "checkPeople", "checkLooks"),
-    warning(
-      "A second condenser alters a listed machine: maker's consent or a field evaluation, licensed trades, local codes.",
-    ),
-    ...people("Fernhill Hall, outdoor lap pool (invented)", "Fernhill Hall is an invented example."),
-    ...SURVEY_INPUTS,
-    ...computations,
-    ...points,
-    ...results,
-    ...checks,
-    ...revisions,
-  ],
+  lines: starterLines({
+    title: "Survey and decision: may this machine heat this pool?",
+    warnings: [
+      warning(
+        "A second condenser alters a listed machine: maker's consent or a field evaluation, licensed trades, local codes.",
+      ),
+    ],
+    project: "Fernhill Hall, outdoor lap pool (invented)",
+    answer: results,
+    body: [...SURVEY_INPUTS, ...computations, ...points],
+    checks,
+  }),
   named: { Decision: "decision" },
 });

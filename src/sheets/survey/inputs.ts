@@ -9,6 +9,18 @@ const word = (key: string, label: string, value: string, words: readonly string[
     ...(note === "" ? {} : { note }),
   });
 
+const linked = (
+  link: string,
+  key: string,
+  label: string,
+  value: string,
+  words: readonly string[],
+  note = "",
+): Line => ({
+  ...word(key, label, value, words, note),
+  link,
+});
+
 export const MACHINE_TYPES = [
   "split",
   "packaged roof unit",
@@ -24,39 +36,53 @@ export const SURVEY_INPUTS: readonly Line[] = [
   word("heatPump", "Heat pump (reverses)", "no", YES_NO, "Then the pool exchanger must never become the evaporator."),
   word("device", "Metering device", "expansion valve", ["expansion valve", "fixed orifice", "electronic valve"]),
   word("stages", "Stages", "single", ["single", "two-stage", "inverter"]),
-  word("refrigerant", "Refrigerant", "R-410A", REFRIGERANT_NAMES, "As on the nameplate."),
-  input("charge", "Charge on the nameplate", 14, "lb", { validation: above("above 0 lb"), source: "nameplate" }),
+  linked("ProjectRefrigerant", "refrigerant", "Refrigerant", "R-410A", REFRIGERANT_NAMES, "As on the nameplate."),
+  input("charge", "Charge on the nameplate", 14, "lb", {
+    validation: above("above 0 lb"),
+    source: "nameplate",
+    link: "ProjectCharge",
+  }),
   word("warranty", "Warranty still running", "no", YES_NO),
   word("consent", "Maker consents to the change", "not asked", ["yes", "no", "not asked"]),
   input("cooling", "Net cooling at rating", 90000, "BTU/h", {
     validation: above("above 0 BTU/h"),
     source: "data sheet",
+    link: "ProjectCooling",
   }),
-  input("evaporating", "Evaporating temperature", 45, "°F", { source: "gauge", note: "dew" }),
+  input("evaporating", "Evaporating temperature", 45, "°F", {
+    validation: betweenLimits(-40, 70, "-40 to 70 °F"),
+    source: "gauge",
+    note: "dew",
+    link: "ProjectEvaporating",
+  }),
   input("condensing", "Condensing temperature on the pool", 100, "°F", {
     validation: betweenLimits(80, 140, "80 to 140 °F"),
     source: "chosen",
+    link: "ProjectCondensing",
   }),
   input("coolingHours", "Hours of cooling on a summer day", 8, "h", { validation: betweenLimits(0, 24, "0 to 24 h") }),
   heading("group", "Way to the pool"),
   input("distance", "Line length, one way", 60, "ft", {
     validation: betweenLimits(0, 1000, "0 to 1,000 ft"),
     source: "tape",
+    link: "ProjectLineLength",
   }),
   input("height", "Exchanger above (+) or below (-) the machine", -6, "ft", {
     validation: betweenLimits(-200, 200, "-200 to 200 ft"),
     source: "level",
+    link: "ProjectLineRise",
   }),
-  word("gasSize", "Hot gas line", "7/8 in", TUBE_SIZES),
-  word("liquidSize", "Liquid line", "1/2 in", TUBE_SIZES),
+  linked("ProjectGasSize", "gasSize", "Hot gas line", "7/8 in", TUBE_SIZES),
+  linked("ProjectLiquidSize", "liquidSize", "Liquid line", "1/2 in", TUBE_SIZES),
   heading("group", "Pool"),
   input("pumpHours", "Hours the pool pump runs in a day", 10, "h", {
     validation: betweenLimits(0, 24, "0 to 24 h"),
     source: "timer",
   }),
-  input("flow", "Flow through the suction fittings", 60, "gpm", {
+  input("flow", "Flow through the suction fittings", 75, "gpm", {
     validation: above("above 0 gpm"),
     source: "flow meter",
+    link: "ProjectFlow",
   }),
   input("coverFlow", "Rated flow of the drain cover", 100, "gpm", {
     validation: above("above 0 gpm"),

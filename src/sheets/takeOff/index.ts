@@ -1,6 +1,6 @@
 /** Starter sheet "Take-off and price": material, hours, margin, price, for the invented Fernhill Hall. */
 import { computed, gap, heading, input, sheetOf, type Line } from "../layout";
-import { FROZEN_ROWS, head, people, revisions, twoPeople } from "../sections";
+import { FROZEN_ROWS, check, must, starterLines } from "../sections";
 import {
   INVENTED,
   REFRIGERANT_NAMES,
@@ -8,7 +8,6 @@ import {
   above,
   answer,
   betweenLimits,
-  check,
   oneOf,
   warning,
 } from "../technicianParts";
@@ -42,9 +41,19 @@ const inputs: readonly Line[] = [
   input("size", "Main pipe size", "2-1/2 in", "", {
     validation: oneOf("nominal size", "1-1/2 in", "2 in", "2-1/2 in", "3 in", "4 in"),
     source: "Pool loop",
+    link: "ProjectPipeSize",
   }),
-  input("schedule", "Schedule", "40", "", { validation: oneOf("40 or 80", "40", "80"), source: "survey" }),
-  input("run", "Straight pipe added", 60, "ft", { validation: above("above 0 ft"), source: "route", note: INVENTED }),
+  input("schedule", "Schedule", "40", "", {
+    validation: oneOf("40 or 80", "40", "80"),
+    source: "survey",
+    link: "ProjectSchedule",
+  }),
+  input("run", "Straight pipe added", 60, "ft", {
+    validation: above("above 0 ft"),
+    source: "route",
+    note: INVENTED,
+    link: "ProjectPipeRun",
+  }),
   input("warmest", "Warmest water in the pipe", 100, "°F", {
     validation: betweenLimits(33, 140, "33 to 140 °F"),
     source: "leaving limit",
@@ -54,15 +63,18 @@ const inputs: readonly Line[] = [
   input("refrigerant", "Refrigerant", "R-410A", "", {
     validation: oneOf("as on the nameplate", ...REFRIGERANT_NAMES),
     source: "nameplate",
+    link: "ProjectRefrigerant",
   }),
   input("lineSize", "Liquid line", "1/2 in", "", {
     validation: oneOf("outside diameter", ...TUBE_SIZES),
     source: "Refrigerant side",
+    link: "ProjectLiquidSize",
   }),
-  input("lineRun", "Length of each line", 35, "ft", {
+  input("lineRun", "Length of each line", 60, "ft", {
     validation: above("above 0 ft"),
     source: "route",
     note: INVENTED,
+    link: "ProjectLineLength",
   }),
   input("liquid", "Temperature of the liquid", 95, "°F", {
     validation: betweenLimits(40, 130, "40 to 130 °F"),
@@ -87,7 +99,7 @@ const calculation: readonly Line[] = [
   computed("primerQuarts", "Primer", `=ROUNDUP(4*INDEX(${CEMENT},${TOTAL_ROW},4),0)`, "quart", {
     source: "PIPE.CEMENT, whole quarts",
   }),
-  computed("spacing", "Distance of supports", "=WARMBACK.PIPE.SUPPORT([size],[warmest],[schedule])", "ft", {
+  computed("spacing", "Spacing of supports", "=WARMBACK.PIPE.SUPPORT([size],[warmest],[schedule])", "ft", {
     format: "0.0",
     source: "PIPE.SUPPORT",
     note: "Codes may ask closer.",
@@ -155,18 +167,20 @@ const results: readonly Line[] = [
 ];
 
 const checks: readonly Line[] = [
-  heading("part", "Checks"),
-  twoPeople("checkPeople"),
   check(
     "checkJoints",
     "Joints cover the fittings listed",
     "[jointsInAll]>=2*([elbows]+[couplings]+[unions]+[ballValves]+[balancingValve]+[checkValve])+3*[tees]",
     "Two a fitting, three a tee.",
   ),
-  check("checkAmounts", "Every line is priced", `COUNTIF(${MATERIAL},0)+COUNTIF(${TASKS},0)=0`, "No amount of zero."),
-  check("checkPrice", "Price covers cost and overhead", "[price]>=[withOverhead]", "Margin not below zero."),
+  must(
+    "checkAmounts",
+    "Every line is priced",
+    `COUNTIF(${MATERIAL},"<=0")+COUNTIF(${TASKS},"<=0")=0`,
+    "No amount of zero or less.",
+  ),
+  must("checkPrice", "Price covers cost and overhead", "[price]>=[withOverhead]", "Margin not below zero."),
   check("checkWarm", "PVC carries the warmest water", "[warmest]<=110", "Half of its strength is left at 110 °F."),
-  gap,
 ];
 
 export const takeOff: StarterSheet = sheetOf({
@@ -176,16 +190,14 @@ export const takeOff: StarterSheet = sheetOf({
   widths: TAKE_OFF_WIDTHS,
   columns: TAKE_OFF_COLUMNS,
   frozenRows: FROZEN_ROWS,
-  lines: [
-    ...head("Take-off and price: the exchanger and its pipe", "checkPeople", "checkWarm"),
-    warning("All prices and rates are examples, of no maker and no market: put your own."),
-    ...people("Fernhill Hall, outdoor lap pool (invented)", "Fernhill Hall is an invented example."),
-    ...inputs,
-    ...calculation,
-    ...money,
-    ...results,
-    ...checks,
-    ...revisions,
-  ],
+  lines: starterLines({
+    title: "Take-off and price: the exchanger and its pipe",
+    warnings: [warning("All prices and rates are examples, of no maker and no market: put your own.")],
+    project: "Fernhill Hall, outdoor lap pool (invented)",
+    columns: { note: "G", last: "G" },
+    answer: results,
+    body: [...inputs, ...calculation, ...money],
+    checks,
+  }),
   named: { Price: "price" },
 });

@@ -1,6 +1,6 @@
 /** Lists of the sheet "Take-off and price": joints by size, material, hours by task. */
 import type { ExtraCell, Line } from "../layout";
-import { oneOf } from "../technicianParts";
+import { betweenLimits, oneOf } from "../technicianParts";
 
 /** Columns of the sheet: A item, B quantity, C unit, D price each, E amount, F source, G note. */
 export const TAKE_OFF_COLUMNS = { unit: "C", source: "F", note: "G", last: "G" } as const;
@@ -24,7 +24,7 @@ const priced = (key: string, label: string, quantity: string | number, unit: str
   label,
   value: quantity,
   style: typeof quantity === "number" ? "Input" : "Calculation",
-  format: typeof quantity === "number" ? "0.##" : "#,##0.0",
+  format: typeof quantity === "number" ? "General" : "#,##0.0",
   unit,
   source: EXAMPLE,
   extra: { D: typed(price, "#,##0.00"), E: AMOUNT },
@@ -66,7 +66,7 @@ const jointLine = (key: string, size: string, joints: number): Line => ({
       style: "Input",
       validation: oneOf("nominal size", "1 in", "1-1/2 in", "2 in", "2-1/2 in", "3 in", "4 in"),
     },
-    B: typed(joints),
+    B: { ...typed(joints), validation: betweenLimits(0, 10_000, "0 to 10,000") },
   },
 });
 

@@ -1,4 +1,5 @@
 /** How a starter sheet's cells look and what may be typed into them, set area by area: few requests, short ones. */
+import { STATE_LOOKS, STATE_WORDS, type State } from "../../sheets/states";
 import type { SheetStyle, Validation } from "../../sheets/sheet";
 import { cellsText } from "../reader/reference";
 import type { Placed } from "../starterCells";
@@ -35,6 +36,7 @@ export function validationRule(validation: Validation, address: string): Excel.D
     }
     return { list: { inCellDropDown: true, source } };
   }
+  if ("filled" in validation) return { custom: { formula: `=LEN(${address})>0` } };
   const { above, from, to } = validation;
   if (above !== undefined && to !== undefined) {
     return { custom: { formula: `=AND(ISNUMBER(${address}),${address}>${String(above)},${address}<=${String(to)})` } };
@@ -118,6 +120,20 @@ const validated = ({ row, column, cell: { validation } }: Placed): readonly Dres
         }),
       ];
 
+const STATE_NAMES = Object.keys(STATE_WORDS) as State[];
+
+/** The look of each state, where a cell says one of its words. */
+function stateLooks(range: Excel.Range, { row, column }: Box): void {
+  const first = cellsText({ row, column, rows: 1, columns: 1 });
+  for (const state of STATE_NAMES) {
+    const words = STATE_WORDS[state].map((word) => `${first}="${word}"`);
+    const { custom } = range.conditionalFormats.add("Custom");
+    custom.rule.formula = `=OR(${words.join(",")})`;
+    custom.format.font.color = STATE_LOOKS[state].color;
+    custom.format.fill.color = STATE_LOOKS[state].fill;
+  }
+}
+
 /** All that cells look like, in the order in which it is set: a style before what departs from it. */
 export const dressings = (cells: readonly Placed[]): readonly Dressing[] => [
   ...byAreas(
@@ -145,6 +161,11 @@ export const dressings = (cells: readonly Placed[]): readonly Dressing[] => [
     cells,
     ({ entry }) => (entry === true ? true : undefined),
     (range, _, { rows }) => underline(range, rows),
+  ),
+  ...byAreas(
+    cells,
+    ({ style }) => (style === "Check Cell" && supports("1.6") ? true : undefined),
+    (range, _, box) => stateLooks(range, box),
   ),
   ...cells.flatMap(validated),
 ];

@@ -1,6 +1,6 @@
 /** Puts a starter sheet into the workbook. */
 import type { SheetCell, StarterSheet } from "../../sheets/sheet";
-import { freeName, placedCells } from "../starterCells";
+import { freeName, linkNames, linkedSheet, placedCells } from "../starterCells";
 import type { Placed } from "../starterCells";
 import { dressings } from "./dress";
 import { inPortions } from "./portions";
@@ -29,6 +29,8 @@ const columnPoints = (characters: number): number => (characters * 7 + 5) * 0.75
 /** What the workbook has already, and the sheet's free title. */
 interface Plan extends Before {
   readonly title: string;
+  /** Names of the workbook that the sheet takes values from. */
+  readonly links: ReadonlySet<string>;
 }
 
 const STRUCTURE =
@@ -48,6 +50,9 @@ function planFor(sheet: StarterSheet): Promise<Plan> {
     const { worksheets } = context.workbook;
     worksheets.load("items/id,items/name");
     const keys = Object.keys(sheet.names);
+    const links = linkNames(sheet);
+    const linked = links.map((name) => context.workbook.names.getItemOrNullObject(name));
+    for (const name of linked) name.load("name");
     const names = keys.map((name) => context.workbook.names.getItemOrNullObject(name));
     for (const name of names) name.load("name");
     await refuseProtected(context);
@@ -59,6 +64,7 @@ function planFor(sheet: StarterSheet): Promise<Plan> {
       ),
       sheets: new Set(worksheets.items.map(({ id }) => id)),
       names: new Set(keys.filter((_, at) => names[at]?.isNullObject === false)),
+      links: new Set(links.filter((_, at) => linked[at]?.isNullObject === false)),
     };
   });
 }
@@ -98,6 +104,12 @@ async function fill(context: Excel.RequestContext, title: string, cells: readonl
   });
 }
 
+function freeze(worksheet: Excel.Worksheet, { frozenRows, frozenColumns = 0 }: StarterSheet): void {
+  const { freezePanes } = worksheet;
+  if (frozenColumns === 0) freezePanes.freezeRows(frozenRows);
+  else freezePanes.freezeAt(worksheet.getRangeByIndexes(0, 0, frozenRows, frozenColumns));
+}
+
 async function build(context: Excel.RequestContext, sheet: StarterSheet, { title, names }: Plan): Promise<void> {
   const worksheet = context.workbook.worksheets.add(title);
   for (const [name, address] of Object.entries(sheet.names))
@@ -105,7 +117,7 @@ async function build(context: Excel.RequestContext, sheet: StarterSheet, { title
   sheet.widths.forEach((width, column) => {
     brief(worksheet.getRangeByIndexes(0, column, 1, 1)).format.columnWidth = columnPoints(width);
   });
-  if (sheet.frozenRows > 0 && supports("1.7")) worksheet.freezePanes.freezeRows(sheet.frozenRows);
+  if (sheet.frozenRows > 0 && supports("1.7")) freeze(worksheet, sheet);
   await context.sync();
   await fill(context, title, placedCells(sheet));
   context.workbook.worksheets.getItem(title).activate();
@@ -127,8 +139,9 @@ async function setUpPage(title: string, { print }: StarterSheet): Promise<void> 
 }
 
 /** Adds the sheet and shows it; answers its name. A sheet that can't be finished is taken away again. */
-export async function insertStarter(sheet: StarterSheet): Promise<string> {
-  const plan = await planFor(sheet);
+export async function insertStarter(starter: StarterSheet): Promise<string> {
+  const plan = await planFor(starter);
+  const sheet = linkedSheet(starter, (name) => plan.links.has(name));
   let taken = false;
   const run = async (context: Excel.RequestContext): Promise<void> => {
     try {

@@ -1,5 +1,6 @@
 /** Every object that the stand-in knows. */
 import type { Types } from "../host/objects";
+import { CONDITIONAL_TYPES } from "./conditional";
 import { FORMAT_TYPES } from "./format";
 import { RANGE_TYPES } from "./range";
 import { SERVICE_TYPES } from "./services";
@@ -14,6 +15,7 @@ export const TYPES: Types = {
   ...SHEET_PART_TYPES,
   ...RANGE_TYPES,
   ...FORMAT_TYPES,
+  ...CONDITIONAL_TYPES,
   ...TABLE_TYPES,
   ...SERVICE_TYPES,
 };

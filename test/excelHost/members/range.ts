@@ -110,6 +110,7 @@ const range: ObjectType<RangeTarget> = {
     Worksheet: ({ sheet }) => object("Worksheet", sheet),
     Format: (on) => object("RangeFormat", on),
     DataValidation: (on) => object("DataValidation", on),
+    ConditionalFormats: (on) => object("ConditionalFormatCollection", on),
   },
   methods: {
     GetCell: (on, args) => given(partOf(on, ...(numbers(args) as [number, number]))),

@@ -68,6 +68,12 @@ export const SHEET_PART_TYPES = {
         put(sheet, "frozenRows", count);
         return NOTHING;
       },
+      FreezeAt(sheet, [range]) {
+        const { rows, columns } = (range as { target: { rows: number; columns: number } }).target;
+        put(sheet, "frozenRows", rows);
+        put(sheet, "frozenColumns", columns);
+        return NOTHING;
+      },
     },
   },
   PageLayout: {

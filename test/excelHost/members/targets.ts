@@ -20,6 +20,12 @@ export interface FormatTarget {
   readonly prefix: string;
 }
 
+/** A conditional format; parts of it keep their properties in its map. */
+export interface ConditionalTarget {
+  readonly on: RangeTarget;
+  readonly format: Map<string, unknown>;
+}
+
 export interface TableTarget {
   readonly sheet: SheetModel;
   readonly table: TableModel;
@@ -78,6 +84,13 @@ export interface Targets {
   readonly RangeFont: FormatTarget;
   readonly FormatProtection: FormatTarget;
   readonly DataValidation: RangeTarget;
+  readonly ConditionalFormatCollection: RangeTarget;
+  readonly ConditionalFormat: ConditionalTarget;
+  readonly CustomConditionalFormat: ConditionalTarget;
+  readonly ConditionalFormatRule: ConditionalTarget;
+  readonly ConditionalRangeFormat: ConditionalTarget;
+  readonly ConditionalRangeFont: ConditionalTarget;
+  readonly ConditionalRangeFill: ConditionalTarget;
   readonly CustomFunctions: null;
   readonly AppRuntimeService: null;
 }

@@ -55,6 +55,7 @@ function copy(sheet: SheetModel, position: unknown, host: Host): Given {
   for (const [key, cell] of sheet.cells) made.cells.set(key, { ...cell });
   for (const [key, name] of sheet.names) made.names.set(key, { ...name, sheet: made });
   made.formats.push(...sheet.formats);
+  made.conditional.push(...sheet.conditional);
   made.merged.push(...sheet.merged);
   made.unlocked.push(...sheet.unlocked);
   for (const [name, value] of sheet.settings) made.settings.set(name, value);

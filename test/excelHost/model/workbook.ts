@@ -58,6 +58,8 @@ export interface SheetModel {
   readonly unlocked: Box[];
   readonly filteredRows: Set<number>;
   /** Everything else that was set for cells, the last one counting. */
+  /** Conditional formats in the order in which they were added. */
+  readonly conditional: { readonly area: Box; readonly format: ReadonlyMap<string, unknown> }[];
   readonly formats: { readonly area: Box; readonly name: string; readonly value: unknown }[];
   /** Everything else that was set for the sheet. */
   readonly settings: Map<string, unknown>;
@@ -131,6 +133,7 @@ export function newSheet(book: BookModel, name: string): SheetModel {
     merged: [],
     unlocked: [],
     filteredRows: new Set(),
+    conditional: [],
     formats: [],
     settings: new Map(),
   };
