@@ -73,6 +73,18 @@ const HIGHEST_POINTS = 409;
 const linesOf = (text: string, letters: number): number =>
   text.split("\n").reduce((sum, part) => sum + Math.max(1, Math.ceil(part.length / letters)), 0);
 
+/** No note of ours needs more lines for what its formula comes to. */
+const MOST_FORMULA_LINES = 3;
+/** Letters that a value in a text usually takes. */
+const VALUE_LETTERS = 20;
+
+/** Lines that a formula's text will take: its literals and about a word for each cell that it names. */
+function formulaLines(formula: string, letters: number): number {
+  const literals = [...formula.matchAll(/"((?:[^"]|"")*)"/g)].reduce((sum, [, text = ""]) => sum + text.length, 0);
+  const cells = [...formula.matchAll(/&\$?[A-Z]+\$?\d+/g)].length;
+  return Math.min(MOST_FORMULA_LINES, Math.max(1, Math.ceil((literals + VALUE_LETTERS * cells) / letters)));
+}
+
 /** Rows with large text, and rows whose wrapped texts need more than one line, get the height for them: no host is asked to measure. */
 const heightsOf = (starter: StarterSheet): Readonly<Record<number, number>> => {
   const heights: Record<number, number> = {};
@@ -81,7 +93,8 @@ const heightsOf = (starter: StarterSheet): Readonly<Record<number, number>> => {
     if (size > 11) heights[row] = Math.max(heights[row] ?? 0, size * LARGE_TEXT);
     if (cell.wrap !== true || typeof cell.content !== "string") continue;
     const letters = (starter.widths[column] ?? 8) * LETTERS_PER_DIGIT;
-    const lines = linesOf(cell.content, letters);
+    const isFormula = cell.content.startsWith("=") && cell.text !== true;
+    const lines = isFormula ? formulaLines(cell.content, letters) : linesOf(cell.content, letters);
     const points = Math.min(HIGHEST_POINTS, lines * LINE_POINTS + 3);
     if (lines > 1) heights[row] = Math.max(heights[row] ?? 0, points);
   }
