@@ -43,6 +43,7 @@ export const missingFanPower = caution({
 export const singleSpeedOnly = caution({
   code: "AIRCON-SINGLE-SPEED",
   severity: "Caution",
+  standing: true,
   source: "cutler2013",
   description: "The curves are means of single-speed machines; two-stage and inverter machines differ.",
   needs: {},
@@ -54,6 +55,7 @@ export const singleSpeedOnly = caution({
 export const hoursOverstate = caution({
   code: "AIRCON-HOURS-SCHEDULE",
   severity: "Notice",
+  standing: true,
   source: "fullLoadHours",
   description:
     "The hours are for a building that is cooled all day and all week; published hours overstate oversized machines.",

@@ -35,6 +35,7 @@ export const beyondTable = caution({
 export const paperCheckOnly = caution({
   code: "CONTROL-NOT-EQUIPMENT",
   severity: "Warning",
+  standing: true,
   source: "commonPractice",
   description: "For checking a sequence of operation on paper, not for running equipment.",
   needs: {},
@@ -57,6 +58,7 @@ export const flowNeedsPump = caution({
 export const pilotValve = caution({
   code: "CONTROL-PILOT-VALVE",
   severity: "Notice",
+  standing: true,
   source: "commonPractice",
   description: "A pilot-operated diverting valve shifts only with a pressure difference.",
   needs: {},

@@ -40,6 +40,7 @@ export const typicalEfficiency = caution({
 export const userPrices = caution({
   code: "COST-OWN-TARIFF",
   severity: "Notice",
+  standing: true,
   source: "commonPractice",
   description: "Prices are the user's own and age: note date and tariff; standing and demand charges are excluded.",
   needs: {},
@@ -51,6 +52,7 @@ export const userPrices = caution({
 export const gridAverage = caution({
   code: "COST-GRID-AVERAGE",
   severity: "Caution",
+  standing: true,
   source: "egrid2018",
   description: "The factor for electricity is the US average of 2018; it changes with place and year.",
   needs: { source: "word" },
@@ -84,6 +86,7 @@ export const neverPaysBack = caution({
 export const costEstimate = caution({
   code: "COST-ESTIMATE",
   severity: "Notice",
+  standing: true,
   source: "commonPractice",
   description: "A payback is an estimate: weather and use change savings by 30 % and more; tax is excluded.",
   needs: {},

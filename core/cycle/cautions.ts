@@ -30,6 +30,7 @@ export const coldCondensing = caution({
 export const adiabaticShell = caution({
   code: "CYCLE-MODEL",
   severity: "Notice",
+  standing: true,
   source: "commonPractice",
   description: "What the cycle leaves out: fans, pressure drops, shell losses.",
   needs: {},

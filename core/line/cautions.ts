@@ -6,6 +6,7 @@ import { limitDoubts } from "../refrigerant/facts";
 export const chargeByMaker = caution({
   code: "LINE-CHARGE-ADDER",
   severity: "Caution",
+  standing: true,
   source: "commonPractice",
   description: "Liquid in the bore only; makers' adders are larger and govern.",
   needs: { answer: "mass" },
@@ -17,6 +18,7 @@ export const chargeByMaker = caution({
 export const nitrogenTest = caution({
   code: "LINE-NITROGEN",
   severity: "Danger",
+  standing: true,
   source: "commonPractice",
   description: "Pressure tests: dry nitrogen with regulator and relief only.",
   needs: { answer: "pressure" },
@@ -28,6 +30,7 @@ export const nitrogenTest = caution({
 export const deepVacuum = caution({
   code: "LINE-VACUUM-WATER",
   severity: "Warning",
+  standing: true,
   source: "commonPractice",
   description: "An exchanger full of water freezes when its refrigerant side is evacuated or pumped down.",
   needs: { vacuum: "vacuum" },
@@ -51,6 +54,7 @@ export const compoundGauge = caution({
 export const fixedOrificeOnly = caution({
   code: "LINE-TARGET-ORIFICE",
   severity: "Notice",
+  standing: true,
   source: "commonPractice",
   description: "Target superheat is for fixed orifices on the outdoor coil.",
   needs: { answer: "temperature difference" },
@@ -73,6 +77,7 @@ export const highTarget = caution({
 export const roomIsACheckOnly = caution({
   code: "LINE-ROOM-CHECK",
   severity: "Danger",
+  standing: true,
   source: "iec60335",
   description: "Room limits of mildly flammable refrigerants: a check only; listing and codes decide.",
   needs: {},
@@ -166,6 +171,7 @@ export const noisyGas = caution({
 export const riserAtPartLoad = caution({
   code: "LINE-RISER-PART-LOAD",
   severity: "Caution",
+  standing: true,
   source: "jacobs1976",
   description: "The riser must carry oil at the machine's smallest step.",
   needs: { leastCoolingPartLoad: "heat rate" },

@@ -67,6 +67,7 @@ export const hotPlastic = caution({
 export const plasticTest = caution({
   code: "PIPE-NO-AIR-TEST",
   severity: "Danger",
+  standing: true,
   source: "commonPractice",
   description: "Never test plastic pipe with compressed air.",
   needs: { answer: "pressure drop" },
@@ -78,6 +79,7 @@ export const plasticTest = caution({
 export const contestedExpansion = caution({
   code: "PIPE-EXPANSION-SPREAD",
   severity: "Notice",
+  standing: true,
   source: "plasticsManual",
   description: "Expansion coefficients of PVC differ by source.",
   needs: { answer: "expansion" },
@@ -89,6 +91,7 @@ export const contestedExpansion = caution({
 export const solventCement = caution({
   code: "PIPE-SOLVENT-CEMENT",
   severity: "Warning",
+  standing: true,
   source: "cementTable",
   description: "Solvent cement and primer: vapour and fire.",
   needs: {},
@@ -100,6 +103,7 @@ export const solventCement = caution({
 export const contestedFittings = caution({
   code: "PIPE-FITTING-SPREAD",
   severity: "Notice",
+  standing: true,
   source: "pvcEquivalentLengths",
   description: "Published fitting losses differ two to three times.",
   needs: {},

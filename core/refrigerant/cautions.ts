@@ -38,6 +38,7 @@ export const noSubcooling = caution({
 export const certifiedWork = caution({
   code: "REFRIG-CERTIFIED-WORK",
   severity: "Notice",
+  standing: true,
   source: "usRefrigerantRule",
   description: "Connecting gauges, opening, charging or recovering is for certified technicians.",
   needs: {},
@@ -82,6 +83,7 @@ export const hotterThanFit = caution({
 export const blendByMixing = caution({
   code: "REFRIG-BLEND-TRANSPORT",
   severity: "Notice",
+  standing: true,
   source: "blendTransport",
   description: "Viscosity, conductivity and surface tension of blends come from mixing rules.",
   needs: { blend: "yes/no" },

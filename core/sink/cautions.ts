@@ -47,6 +47,7 @@ export const DOUBLE_WALL =
 export const doubleWall = caution({
   code: "SINK-DOUBLE-WALL",
   severity: "Danger",
+  standing: true,
   source: "doubleWallCodes",
   description: "Refrigerant next to drinking water needs a vented double wall.",
   needs: {},
@@ -68,6 +69,7 @@ export const unreachablePreheat = caution({
 export const heatWhenCooling = caution({
   code: "SINK-HEAT-WHEN-COOLING",
   severity: "Notice",
+  standing: true,
   source: "commonPractice",
   description: "An air conditioner's heat comes when rooms need none.",
   needs: {},
@@ -112,6 +114,7 @@ export const holdingHeadUp = caution({
 export const datedFactors = caution({
   code: "SINK-REJECTION-TABLE",
   severity: "Notice",
+  standing: true,
   source: "heatRejectionFactors",
   description: "Rejection factors are of the R-12/R-22 era and not for carbon dioxide.",
   needs: {},

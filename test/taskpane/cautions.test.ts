@@ -5,12 +5,12 @@ describe.skipIf(!HAS_CHROMIUM)("The view Cautions", { timeout: 30_000 }, () => {
   const pane = usePane();
   test("cautions are sorted by severity, the gravest first, each a word beside a shape", async () => {
     await pane.open();
-    expect(await pane.page.locator("#view-cautions h3 .severity").allTextContents()).toEqual([
+    expect(await pane.page.locator("#view-cautions h4.level .severity").allTextContents()).toEqual([
       "Danger",
       "Warning",
       "Notice",
     ]);
-    expect(await pane.page.locator("#view-cautions h3 .severity svg").count()).toBe(3);
+    expect(await pane.page.locator("#view-cautions h4.level .severity svg").count()).toBe(3);
     const warning = pane.page.locator("#view-cautions .card.severity-warning", { hasText: "PIPE-FAST-WATER" });
     expect(await warning.getByRole("button", { name: "Go to 'Pool loop'!B7" }).count()).toBe(1);
   });

@@ -19,7 +19,7 @@ describe("The sentence of a scan", () => {
   });
 
   test("the sentence says that no caution is raised", () => {
-    expect(scanSentence(report([USED]))).toBe("No caution is raised. 1 cell uses these functions.");
+    expect(scanSentence(report([USED]))).toBe("These numbers raise no caution. 1 cell uses these functions.");
   });
 
   test("the sentence counts notes by severity and cells that fail", () => {

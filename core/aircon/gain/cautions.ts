@@ -5,6 +5,7 @@ import { us } from "../../kernel/values/quantity";
 export const gainInTheField = caution({
   code: "AIRCON-GAIN-FIELD",
   severity: "Caution",
+  standing: true,
   source: "commonPractice",
   description:
     "The compressor's own cycle; field figures run from 0.5 to 2 % per °F, the outdoor fan's saving is extra.",

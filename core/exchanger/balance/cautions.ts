@@ -74,6 +74,7 @@ export const balanceFilms = caution({
 export const balanceModel = caution({
   code: "EXCHANGER-BALANCE-MODEL",
   severity: "Notice",
+  standing: true,
   source: "commonPractice",
   description: "Assumptions of the balance; changes to a listed machine need its maker's consent.",
   needs: {},

@@ -32,6 +32,7 @@ export const shortArea = caution({
 export const filmsUncertain = caution({
   code: "EXCHANGER-FILM-SPREAD",
   severity: "Notice",
+  standing: true,
   source: "commonPractice",
   description: "Uncertainty of the film relations.",
   needs: { margin: "fraction" },
@@ -90,6 +91,7 @@ export const portsLeftOut = caution({
 export const bonding = caution({
   code: "EXCHANGER-BONDING",
   severity: "Danger",
+  standing: true,
   source: "necBonding",
   description: "Metal that touches pool water joins the bonding grid.",
   needs: { coiled: "yes/no" },
@@ -103,6 +105,7 @@ export const bonding = caution({
 export const poolChemistry = caution({
   code: "EXCHANGER-CHEMISTRY",
   severity: "Caution",
+  standing: true,
   source: "poolChemistryTexts",
   description: "Water chemistry decides the life of the tube.",
   needs: { coiled: "yes/no" },
@@ -114,6 +117,7 @@ export const poolChemistry = caution({
 export const freezingShell = caution({
   code: "EXCHANGER-FREEZE",
   severity: "Warning",
+  standing: true,
   source: "commonPractice",
   description: "A shell full of water freezes in winter, and when its refrigerant is pumped down.",
   needs: { coiled: "yes/no" },
@@ -125,6 +129,7 @@ export const freezingShell = caution({
 export const singleWall = caution({
   code: "EXCHANGER-SINGLE-WALL",
   severity: "Danger",
+  standing: true,
   source: "doubleWallCodes",
   description: "A single wall between refrigerant and water: not for potable water.",
   needs: { coiled: "yes/no" },

@@ -54,6 +54,7 @@ export const attackedMetal = caution({
 export const contestedTitanium = caution({
   code: "EXCHANGER-TITANIUM-CONDUCTIVITY",
   severity: "Notice",
+  standing: true,
   source: "titaniumSheet",
   description: "Published conductivities of titanium differ from 16 to 21.6 W/(m·K).",
   needs: { tubeMaterial: "word" },

@@ -21,6 +21,8 @@ export type ShowQuantity = (value: number, kind: KindName) => string;
 export interface Caution<V> {
   readonly code: string;
   readonly severity: Severity;
+  /** It holds for every call of its functions, whatever the numbers: lists show it once. */
+  readonly standing?: true;
   readonly source: Source;
   /** The rule in one sentence, without numbers of a case: for help pages and lists of rules. */
   readonly description: string;
@@ -43,4 +45,6 @@ export interface RaisedCaution {
   readonly code: string;
   readonly severity: Severity;
   readonly text: string;
+  /** The rule holds whatever the numbers. */
+  readonly standing?: true;
 }

@@ -127,7 +127,8 @@ const raised = (
   if (!Object.keys(rule.needs).every((need) => known(facts[need]))) return undefined;
   const asked = rule as unknown as Caution<unknown>;
   if (!asked.when(facts)) return undefined;
-  return { code: rule.code, severity: rule.severity, text: asked.message(facts, showIn) };
+  const { code, severity, standing } = rule;
+  return { code, severity, text: asked.message(facts, showIn), ...(standing && { standing }) };
 };
 
 const bySeverity = (a: RaisedCaution, b: RaisedCaution): number =>

@@ -26,6 +26,7 @@ export const idleHoldsWholeCharge = caution({
 export const trappedLiquid = caution({
   code: "LINE-CHARGE-TRAPPED",
   severity: "Danger",
+  standing: true,
   source: "commonPractice",
   description: "No section that can be shut off at both ends may trap liquid without relief.",
   needs: {},
@@ -37,6 +38,7 @@ export const trappedLiquid = caution({
 export const bothModes = caution({
   code: "LINE-CHARGE-BOTH-MODES",
   severity: "Caution",
+  standing: true,
   source: "commonPractice",
   description: "The nameplate charge changes, and the charge must be verified in both modes.",
   needs: { difference: "mass" },
@@ -48,6 +50,7 @@ export const bothModes = caution({
 export const holdUpEstimated = caution({
   code: "LINE-CHARGE-ESTIMATE",
   severity: "Notice",
+  standing: true,
   source: "zivi1964",
   description: "Hold-up of a condenser by void fraction and assumed shares is an estimate.",
   needs: { gasShare: "fraction", liquidShare: "fraction" },

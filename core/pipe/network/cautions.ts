@@ -30,6 +30,7 @@ export const fastReturn = caution({
 export const drainCover = caution({
   code: "PIPE-DRAIN-COVER",
   severity: "Danger",
+  standing: true,
   source: "vgbAct",
   description: "A change of pump, pipe or flow can exceed the rated flow of a drain cover: suction entrapment.",
   needs: {},

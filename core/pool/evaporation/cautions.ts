@@ -4,6 +4,7 @@ import { caution } from "../../kernel/define/caution";
 export const evaporationMethodSpread = caution({
   code: "POOL-METHOD-SPREAD",
   severity: "Notice",
+  standing: true,
   source: "smithLofJones1994",
   description: "Published relations of evaporation stand 1.5 to 2.6 times apart at the same inputs.",
   needs: { evaporationBy: "word" },
@@ -61,6 +62,7 @@ export const indoorRelation = caution({
 export const lakeWind = caution({
   code: "POOL-MCMILLAN-WIND",
   severity: "Notice",
+  standing: true,
   source: "mcMillan1971",
   description: "McMillan's relation is of lakes and counts the wind at 3 m above the water.",
   needs: { windAt3m: "wind speed" },

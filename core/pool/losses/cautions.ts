@@ -5,6 +5,7 @@ import { us } from "../../kernel/values/quantity";
 export const poolEstimate = caution({
   code: "POOL-ESTIMATE",
   severity: "Caution",
+  standing: true,
   source: "commonPractice",
   description: "Pool losses are an estimate: weather, wind and use move them by 30 % and more.",
   needs: { lossEstimated: "yes/no" },
@@ -16,6 +17,7 @@ export const poolEstimate = caution({
 export const coverInUse = caution({
   code: "POOL-COVER",
   severity: "Caution",
+  standing: true,
   source: "calPolyCovers2016",
   description: "Published cuts of covers hold for a whole cover in place without bathers; covers can drown.",
   needs: { coverKind: "word" },
@@ -38,6 +40,7 @@ export const noCover = caution({
 export const ruleHoldsAll = caution({
   code: "POOL-SURFACE-RULE",
   severity: "Notice",
+  standing: true,
   source: "ashraePools1999",
   description: "The surface rule holds evaporation, convection and radiation together, for wind of 3 to 5 mph.",
   needs: { surfaceRuleBy: "film coefficient" },

@@ -63,6 +63,7 @@ export const noRecovery = caution({
 export const madeHours = caution({
   code: "POOL-YEAR-MADE-HOURS",
   severity: "Notice",
+  standing: true,
   source: { key: "duffieBeckman2013", where: "days and hours of sun" },
   description: "Twelve rows: the hours are made from monthly means; hourly rows of a weather file are better.",
   needs: { monthlyRows: "yes/no" },
@@ -119,6 +120,7 @@ export const morePower = caution({
 export const tankWall = caution({
   code: "POOL-YEAR-TANK-DOUBLE-WALL",
   severity: "Danger",
+  standing: true,
   source: "doubleWallCodes",
   description: "Refrigerant beside drinking water in the preheat tank needs a vented double wall.",
   needs: { preheat: "temperature" },

@@ -1,11 +1,19 @@
 /** The report of a scan as elements. */
 import type { Address } from "../../workbook/port";
-import type { CautionReport, FailingCell, RaisedCode, RaisedNote, SeverityGroup } from "../../workbook/scan/report";
+import {
+  codesOf,
+  type CautionReport,
+  type FailingCell,
+  type RaisedCode,
+  type RaisedNote,
+  type SeverityGroup,
+} from "../../workbook/scan/report";
 import type { PanelServices } from "../services";
-import { action, h, type Child } from "../elements";
+import { action, h, replace, type Child } from "../elements";
 import { counted, noteCount, useSentence } from "../model/summary";
 import { cellButton, cellButtons } from "./cellButtons";
 import { severityClass, severityMark } from "./severity";
+import { standingSection } from "./standing";
 import { startersSection } from "./starters";
 
 const noteItem = (services: PanelServices, code: string, { text, ids, cells }: RaisedNote): HTMLElement =>
@@ -21,7 +29,7 @@ const codeCard = (services: PanelServices, severity: string, { code, notes }: Ra
   h(
     "li",
     { class: `card ${severityClass(severity)}` },
-    h("h4", { class: "code" }, code),
+    h("h5", { class: "code" }, code),
     h(
       "ul",
       { class: "notes" },
@@ -33,7 +41,12 @@ const severitySection = (services: PanelServices, group: SeverityGroup): HTMLEle
   h(
     "section",
     {},
-    h("h3", {}, severityMark(group.severity), h("span", { class: "count" }, counted(noteCount(group), "note"))),
+    h(
+      "h4",
+      { class: "level" },
+      severityMark(group.severity),
+      h("span", { class: "count" }, counted(noteCount(group), "note")),
+    ),
     h(
       "ul",
       { class: "plain" },
@@ -132,21 +145,31 @@ const firstRun = (services: PanelServices): readonly Child[] => [
 ];
 
 const allQuiet = (): HTMLElement =>
-  h("p", { class: "card" }, "No caution is raised by the cells that could be checked.");
+  h("p", { class: "card" }, "The numbers of the cells that could be checked raise nothing.");
+
+const raisedSection = (services: PanelServices, groups: readonly SeverityGroup[]): Child => [
+  h("h3", { class: "part" }, "Raised by these numbers"),
+  groups.length === 0 ? allQuiet() : groups.map((group) => severitySection(services, group)),
+];
 
 /**
- * A whole report: severities from the gravest, then failing cells, cells out of date and cells that could not be checked.
+ * A whole report: failing cells, what the numbers raise from the gravest on, cells out of date or not checked, and what
+ * always holds.
  * @param again scans the cells whose calculation stopped
  */
 export function reportParts(services: PanelServices, report: CautionReport, again: () => void): readonly Child[] {
-  const { cells, failing, severities, stale, unreadable, uncomputed } = report;
+  const { cells, failing, stale, unreadable, uncomputed } = report;
   if (cells.length + failing.length + unreadable.length === 0) return firstRun(services);
+  const standing = h("div");
+  const showStanding = (): void => replace(standing, standingSection(services, report, showStanding));
+  showStanding();
   return [
     h("p", { class: "quiet" }, useSentence(report)),
-    severities.length === 0 ? allQuiet() : severities.map((group) => severitySection(services, group)),
     failingSection(services, failing),
+    raisedSection(services, codesOf(report, false)),
     staleSection(services, stale),
     unreadSection(services, unreadable),
     unworkedSection(services, uncomputed, again),
+    standing,
   ];
 }

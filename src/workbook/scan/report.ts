@@ -11,6 +11,8 @@ export interface RaisedNote {
 
 export interface RaisedCode {
   readonly code: string;
+  /** It holds for its functions whatever the numbers. */
+  readonly standing: boolean;
   readonly notes: readonly RaisedNote[];
 }
 
@@ -67,7 +69,12 @@ interface Wording {
 
 const placeKey = ({ sheet, row, column }: Address): string => `${String(row)},${String(column)},${sheet}`;
 
-type Wordings = Map<string, Map<string, Map<string, Wording>>>;
+interface Coded {
+  readonly standing: boolean;
+  readonly texts: Map<string, Wording>;
+}
+
+type Wordings = Map<string, Map<string, Coded>>;
 
 function into<K, V>(map: Map<K, V>, key: K, make: () => V): V {
   const known = map.get(key);
@@ -81,8 +88,9 @@ function into<K, V>(map: Map<K, V>, key: K, make: () => V): V {
 export function report(sheets: readonly SheetNotes[]): CautionReport {
   const all: Wordings = new Map();
   for (const { caution, id, address } of sheets.flatMap(({ raised }) => raised)) {
-    const codes = into(all, caution.severity, () => new Map<string, Map<string, Wording>>());
-    const texts = into(codes, caution.code, () => new Map<string, Wording>());
+    const codes = into(all, caution.severity, () => new Map<string, Coded>());
+    const standing = caution.standing === true;
+    const { texts } = into(codes, caution.code, () => ({ standing, texts: new Map<string, Wording>() }));
     const { text } = caution;
     const wording = into(texts, text, () => ({ text, ids: new Set<string>(), cells: new Map<string, Address>() }));
     wording.ids.add(id);
@@ -100,11 +108,19 @@ export function report(sheets: readonly SheetNotes[]): CautionReport {
   };
 }
 
-function coded(codes: ReadonlyMap<string, ReadonlyMap<string, Wording>>): readonly RaisedCode[] {
+function coded(codes: ReadonlyMap<string, Coded>): readonly RaisedCode[] {
   return [...codes]
     .sort(([a], [b]) => (a < b ? -1 : 1))
-    .map(([code, texts]) => ({
+    .map(([code, { standing, texts }]) => ({
       code,
+      standing,
       notes: [...texts.values()].map(({ text, ids, cells }) => ({ text, ids: [...ids], cells: [...cells.values()] })),
     }));
 }
+
+/** The part of the report that the numbers raise, or the part that always holds. */
+export const codesOf = ({ severities }: CautionReport, standing: boolean): readonly SeverityGroup[] =>
+  severities.flatMap(({ severity, codes }) => {
+    const some = codes.filter((code) => code.standing === standing);
+    return some.length === 0 ? [] : [{ severity, codes: some }];
+  });
