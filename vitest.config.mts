@@ -22,6 +22,8 @@ const BUILD = "test/setup/build.ts";
 
 const project = (name: string, include: string[], rest: object = {}) => ({
   resolve: { alias },
+  // Beside the checkout's own builds: checkouts may share their node_modules.
+  cacheDir: ".cache/vite",
   test: {
     name,
     include,
@@ -38,8 +40,6 @@ const project = (name: string, include: string[], rest: object = {}) => ({
 });
 
 export default defineConfig({
-  // Beside the checkout's own builds: checkouts may share their node_modules.
-  cacheDir: ".cache/vite",
   test: {
     experimental: { fsModuleCache: true, fsModuleCachePath: ".cache/modules" },
     projects: [
