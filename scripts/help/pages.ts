@@ -82,6 +82,6 @@ ${Object.keys(TOPICS).map(topicTable).join("")}</main>`;
 /** All pages by their path inside the build, with their style. */
 export const helpPages = (): Readonly<Record<string, string>> => ({
   [PAGES.help]: indexPage(),
-  "help/help.css": readFileSync(new URL("help.css", import.meta.url), "utf8"),
+  "assets/help.css": readFileSync(new URL("help.css", import.meta.url), "utf8"),
   ...Object.fromEntries(CATALOGUE.map((definition) => [helpPage(definition.id), functionPage(definition)])),
 });

@@ -1,4 +1,4 @@
-import { join } from "node:path";
+import { join, normalize } from "node:path";
 import { describe, expect, test } from "vitest";
 import { CATALOGUE } from "../../core/catalogue";
 import { isFault } from "../../core/kernel/values/fault";
@@ -59,7 +59,7 @@ describe("help pages", () => {
   test("every link of a help page leads to a page that exists", () => {
     for (const [path, text] of Object.entries(PAGES))
       for (const [, target = ""] of text.matchAll(/href="([^"#:]+)(?:#[^"]*)?"/g))
-        expect(Object.keys(PAGES), `${path} → ${target}`).toContain(`help/${target}`);
+        expect(Object.keys(PAGES), `${path} → ${target}`).toContain(normalize(`help/${target}`));
   });
 
   test("every link within a help page leads to a section of it", () => {
