@@ -2,7 +2,7 @@
 import type { CellInput } from "../../../core";
 import type { Address, CellFault, CellValue, ReferenceText, Workbook } from "../port";
 import { isCellFault } from "../port";
-import { resumeWhenReady, type WaitOptions } from "../pending";
+import { isPending, resumeWhenReady, type WaitOptions } from "../pending";
 import type { SessionLog } from "../callLog";
 import { collapse, faultIn, isMatrix, inputOf, sameCell, sameValue, topLeft, valueOf } from "../values";
 import type { CellOutcome, Value, ValueMatrix } from "../values";
@@ -169,12 +169,29 @@ const holdsBlank = (answer: Operand, tree: Tree | undefined): boolean => {
   return isMatrix(answer) ? answer.some((row) => row.includes(null)) : answer === null;
 };
 
+/** The answer of a pass; undefined while it lacks a result. */
+function unlessPending<T>(pass: () => T): T | undefined {
+  try {
+    return pass();
+  } catch (thrown) {
+    if (isPending(thrown)) return undefined;
+    throw thrown;
+  }
+}
+
 /** The pass whose reading of blank cells gives what the cell holds; the first one where neither does. */
 function bestPass(prepared: Prepared, tree: Tree, resolved: Resolved, engine: Engine): Pass {
-  const first = passOver(prepared, tree, resolved, engine, null);
+  const read = (blank: Blank): Pass => passOver(prepared, tree, resolved, engine, blank);
+  let first = unlessPending(() => read(null));
+  if (first === undefined) {
+    // What a cell got on the desktop is in the session with 0 for a blank cell: nothing need be worked then.
+    const other = unlessPending(() => read(0));
+    if (other?.agreed === true) return other;
+    first = read(null);
+  }
   const blanks = [...first.worked].some(([node, { read }]) => read.some((one, at) => holdsBlank(one, node.args[at])));
   if (first.agreed !== false || !blanks) return first;
-  const second = passOver(prepared, tree, resolved, engine, 0);
+  const second = read(0);
   return second.agreed === true ? second : first;
 }
 
