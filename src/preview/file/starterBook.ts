@@ -1,5 +1,5 @@
 import type { SheetStyle, StarterSheet, Validation } from "../../sheets/sheet";
-import { placedCells } from "../../workbook/excel/starter";
+import { placedCells } from "../../workbook/starterCells";
 import { cellsText } from "../../workbook/reader/reference";
 import { absoluteText, areaOf } from "./address";
 import type { Edge, CellStyle, NameData, SheetData, ValidationData } from "./bookData";
