@@ -11,10 +11,13 @@ import {
   defaultText,
   exampleArgs,
   explain,
+  fromBase,
   isFault,
+  KINDS,
   type PlacedArg,
   placedArgs,
   rawByPlace,
+  type System,
 } from "../core";
 
 /** What a call gives: its value or the fault's text, and the caution about zeros that may be blank cells. */
@@ -37,7 +40,7 @@ export interface BlankCellRow {
   readonly zero: Outcome;
 }
 
-function outcomeOf(id: string, raw: readonly CellInput[]): Outcome {
+export function triedCall(id: string, raw: readonly CellInput[]): Outcome {
   const compiled = COMPILED.get(id);
   if (compiled === undefined) throw new Error(`${id} is not in the catalogue`);
   const { out, cautions } = explain(compiled, raw, CATALOGUE, { steps: false });
@@ -72,14 +75,14 @@ function rowOf(definition: CellFunction, place: number): BlankCellRow {
   const { id } = definition;
   const tried = inputSets(definition).map((inputs) => {
     const without = inputsWith(inputs, place, null);
-    return { inputs: without, omitted: outcomeOf(id, withoutTrailing(without)) };
+    return { inputs: without, omitted: triedCall(id, withoutTrailing(without)) };
   });
   // Some arguments replace or need each other: where the example refuses one of the ways, another set may take them all.
-  const zeroIn = (inputs: readonly CellInput[]): Outcome => outcomeOf(id, inputsWith(inputs, place, 0));
+  const zeroIn = (inputs: readonly CellInput[]): Outcome => triedCall(id, inputsWith(inputs, place, 0));
   const answered = tried.filter(({ omitted }) => omitted.refusal === undefined);
   const base = answered.find(({ inputs }) => zeroIn(inputs).refusal === undefined) ?? answered[0] ?? tried[0];
   if (base === undefined) throw new Error(`${id} has no example`);
-  const given = (value: CellInput): Outcome => outcomeOf(id, inputsWith(base.inputs, place, value));
+  const given = (value: CellInput): Outcome => triedCall(id, inputsWith(base.inputs, place, value));
   return { id, name, arg, place, ...base, none: given(null), text: given(""), zero: given(0) };
 }
 
@@ -106,6 +109,23 @@ export function meaningOf({ name, arg, omitted }: BlankCellRow, blank: Outcome):
   return blank.refusal === undefined ? "another result" : `refused: ${blank.refusal}`;
 }
 
+/** Whether 0 in a system's unit is within a quantity's limits: 0 °F and 0 °C are two temperatures. */
+function zeroIsWithin({ arg: { shape } }: BlankCellRow, system: System): boolean | undefined {
+  if (shape.type !== "quantity" || typeof shape.kind !== "string") return undefined;
+  const unit = KINDS[shape.kind][system];
+  const [above, from, below, to] = [shape.above, shape.from, shape.below, shape.to].map((limit) =>
+    limit === undefined ? undefined : Number(fromBase(limit, unit).toFixed(9)),
+  );
+  return (above ?? -1) < 0 && (from ?? 0) <= 0 && (below ?? 1) > 0 && (to ?? 0) >= 0;
+}
+
+/** What a 0 counts as in SI, where that is another thing than in US units. */
+export function meaningInSi(row: BlankCellRow): BlankMeaning | undefined {
+  const within = zeroIsWithin(row, "SI");
+  if (within === zeroIsWithin(row, "US")) return undefined;
+  return within === true ? "taken as 0" : "as left out";
+}
+
 function omittedText({ arg }: BlankCellRow): string {
   const [us, si] = [defaultText(arg, "US"), defaultText(arg, "SI")];
   if (us === "") return "not given";
@@ -113,7 +133,9 @@ function omittedText({ arg }: BlankCellRow): string {
 }
 
 function cellsOf(row: BlankCellRow): readonly string[] {
-  const means = [row.none, row.text, row.zero].map((blank) => meaningOf(row, blank));
+  const [none = "", text = "", zero = ""] = [row.none, row.text, row.zero].map((blank) => meaningOf(row, blank));
+  const si = meaningInSi(row);
+  const means = [none, text, si === undefined ? zero : `${zero} (SI: ${si})`];
   return [`\`${row.name}\``, omittedText(row), ...means, namesArgument(row.zero, row.name) ? "yes" : "no"];
 }
 
@@ -136,7 +158,7 @@ This table is made by trying every optional argument of every function: \`npm ru
 
 A formula that leaves an argument out means the same everywhere. One that points at a blank cell doesn't: Excel on the web passes \`null\`, Excel on Windows and on a Mac passes 0. So leave the argument out; don't point at a blank cell.
 
-- "as left out": the same result as without the argument. A 0 counts so if 0 is outside the argument's limits, in the units of the call.
+- "as left out": the same result as without the argument. A 0 counts so if 0 is outside the argument's limits, in the units of the call: 0 °F and 0 °C are two temperatures.
 - "taken as 0": 0 can be meant, so it counts. A blank cell then gives another result on Windows and on a Mac than on the web, and the caution ZERO-OR-BLANK names the argument.
 - "caution": whether ZERO-OR-BLANK names the argument if it gets 0. It doesn't where 0 and leaving the argument out mean the same by the default, nor for an argument that takes a word: no word is 0, and an altitude of 0 counts as gauge pressure does.
 `;

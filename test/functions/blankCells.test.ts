@@ -2,10 +2,19 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { CATALOGUE, COMPILED } from "../../core/catalogue";
+import type { CellInput } from "../../core";
 import { evaluate, type Compiled } from "../../core/kernel/call/evaluate";
 import { kindOf } from "../../core/kernel/call/admit";
 import { KINDS, toBase } from "../../core/kernel/values/quantity";
-import { blankCellRows, blankCellsPage, inputsWith, meaningOf, namesArgument } from "../../scripts/blankCells";
+import {
+  blankCellRows,
+  blankCellsPage,
+  inputsWith,
+  meaningInSi,
+  meaningOf,
+  namesArgument,
+  triedCall,
+} from "../../scripts/blankCells";
 import type { BlankCellRow } from "../../scripts/blankCells";
 import { metadataOf } from "../../scripts/metadata";
 import { cellCall } from "../../src/functions/call";
@@ -39,6 +48,22 @@ it("the table holds every optional argument, numbers and words, and each is answ
   expect(new Set(ROWS.map(({ arg }) => arg.shape.type))).toEqual(new Set(["quantity", "choice", "either", "yes/no"]));
   expect(OWN.filter(({ omitted }) => omitted.refusal !== undefined).map(titleOf)).toEqual([]);
   expect(ROWS.filter(zeroIsWithin).length).toBeGreaterThan(23);
+});
+
+it("a 0 in SI counts as the table says, wherever the same numbers are answered in SI", () => {
+  const told: string[] = [];
+  for (const row of OWN) {
+    const compiled = COMPILED.get(row.id) as Compiled;
+    if (compiled.unitsAt < 0) continue;
+    const inputs = inputsWith(row.inputs, compiled.unitsAt, "SI");
+    const outcome = (value: CellInput) => triedCall(row.id, inputsWith(inputs, row.place, value));
+    const omitted = outcome(null);
+    if (omitted.refusal !== undefined) continue;
+    const expected = meaningInSi(row) ?? meaningOf(row, row.zero);
+    expect(meaningOf({ ...row, omitted }, outcome(0)), titleOf(row)).toBe(expected);
+    if (meaningInSi(row) !== undefined) told.push(titleOf(row));
+  }
+  expect(told).toContain("PIPE.HEADLOSS, water");
 });
 
 /** Given alone they are refused in words: each needs a second argument. */
