@@ -132,6 +132,12 @@ module.exports = {
     ),
     rule("panel-without-preview", "The panel runs in Excel.", { path: "^src/taskpane/" }, { path: "^src/preview/" }),
     rule(
+      "preview-without-excel",
+      "The preview doesn't use the adapter for Excel.",
+      { path: "^src/preview/" },
+      { path: "^src/workbook/excel/" },
+    ),
+    rule(
       "sheets-are-data",
       "Starter sheets know no host.",
       { path: "^src/sheets/" },

@@ -164,13 +164,39 @@ export function headersFor(path: string): Readonly<Record<string, string>> {
   };
 }
 
+/** Hosts that read `_headers` take so many rules and drop the rest (Cloudflare Pages, "Headers"). */
+export const MOST_HEADER_RULES = 100;
+
+const textOf = (path: string): string =>
+  Object.entries(headersFor(path))
+    .map(([name, value]) => `\n  ${name}: ${value}`)
+    .join("");
+
+/** A folder is one rule if all its files have the same headers; any other file is a rule of its own. */
+function rulesOf(paths: readonly string[]): ReadonlyMap<string, string> {
+  const folders = new Map<string, Set<string>>();
+  for (const path of paths) {
+    const folder = path.slice(0, path.indexOf("/") + 1);
+    folders.set(folder, (folders.get(folder) ?? new Set()).add(textOf(path)));
+  }
+  return new Map(
+    paths.map((path) => {
+      const folder = path.slice(0, path.indexOf("/") + 1);
+      const isOne = folder !== "" && folders.get(folder)?.size === 1;
+      return [isOne ? `/${folder}*` : `/${path}`, textOf(path)];
+    }),
+  );
+}
+
 /**
- * The header file that several static hosts read (`_headers`): a path, then its headers, indented. One block a file:
- * where patterns overlap those hosts join both blocks' headers, which would make every policy the intersection of two.
+ * The header file that several static hosts read (`_headers`): a path, then its headers, indented. No file is matched by
+ * two rules: those hosts would join both rules' headers, which would make every policy the intersection of two.
+ * @throws Error if there are more rules than hosts read
  */
 export function headersFile(paths: readonly string[]): string {
-  const block = (path: string, from: string): string =>
-    [path, ...Object.entries(headersFor(from)).map(([name, value]) => `  ${name}: ${value}`)].join("\n");
-  const start = paths.includes(START_PAGE) ? [block("/", START_PAGE)] : [];
-  return [...start, ...[...paths].sort().map((path) => block(`/${path}`, path))].join("\n\n") + "\n";
+  const start = paths.includes(START_PAGE) ? [`/${textOf(START_PAGE)}`] : [];
+  const rules = [...start, ...[...rulesOf([...paths].sort())].map(([path, headers]) => path + headers)];
+  if (rules.length > MOST_HEADER_RULES)
+    throw new Error(`the header file has ${String(rules.length)} rules: hosts read ${String(MOST_HEADER_RULES)}`);
+  return rules.join("\n\n") + "\n";
 }

@@ -8,6 +8,7 @@ import {
   placedArgs,
   type Shape,
 } from "../core";
+import { wordTip } from "./wordTips";
 
 export interface MetadataParameter {
   readonly name: string;
@@ -73,10 +74,10 @@ const functionOf = (definition: CellFunction, helpUrl: (id: string) => string): 
   result: SINGLE.includes(definition.returns.type) ? {} : { dimensionality: "matrix" },
 });
 
-const enumOf = ({ name, words }: ChoiceShape): MetadataEnum => ({
-  id: name,
+const enumOf = (shape: ChoiceShape): MetadataEnum => ({
+  id: shape.name,
   type: "string",
-  values: words.map((word) => ({ name: word, stringValue: word, tooltip: "" })),
+  values: shape.words.map((word) => ({ name: word, stringValue: word, tooltip: wordTip(shape, word) })),
 });
 
 const sameWords = (a: ChoiceShape, b: ChoiceShape): boolean =>

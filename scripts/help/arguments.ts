@@ -66,6 +66,11 @@ const insideTable = ([name, { shape }]: PlacedArg): string => {
   return "";
 };
 
+const BLANKS =
+  "<p>Leave out an optional argument that you don't need; don't point at a blank cell, which Excel on Windows and on a Mac passes as 0.</p>";
+
+const isOptional = ([, { presence, shape }]: PlacedArg): boolean => presence !== "required" && shape.type !== "repeat";
+
 /** Every argument with unit, limits and default; then the labels or columns of ranges. */
 export const argumentTables = (definition: CellFunction): string => {
   const args = placedArgs(definition);
@@ -75,7 +80,8 @@ export const argumentTables = (definition: CellFunction): string => {
     HEADS,
     args.map(([name, arg]) => argRow(code(name), arg)),
   );
-  return [first, ...args.map(insideTable)].filter((text) => text !== "").join("\n");
+  const advice = args.some(isOptional) ? BLANKS : "";
+  return [first, advice, ...args.map(insideTable)].filter((text) => text !== "").join("\n");
 };
 
 const singleUnit = (single: SingleResult): string => {

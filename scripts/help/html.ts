@@ -89,7 +89,7 @@ export const page = (title: string, description: string, main: string, footer: s
 <meta name="description" content="${escaped(description)}">
 <title>${escaped(title)}</title>
 <link rel="icon" href="data:,">
-<link rel="stylesheet" href="help.css">
+<link rel="stylesheet" href="../assets/help.css">
 </head>
 <body>
 <a class="skip" href="#main">Skip to the content</a>

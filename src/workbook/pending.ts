@@ -19,7 +19,7 @@ export interface WaitOptions {
   onWait?(): void;
 }
 
-const isPending = (thrown: unknown): thrown is Pending => thrown instanceof Error && "load" in thrown;
+export const isPending = (thrown: unknown): thrown is Pending => thrown instanceof Error && "load" in thrown;
 
 /**
  * Runs a pass again until no result is missing. Returns its value at once if nothing is missing.

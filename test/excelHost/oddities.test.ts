@@ -40,6 +40,22 @@ describe("While a cell is edited", () => {
   });
 });
 
+describe("An error in the user's language", () => {
+  // Microsoft's reference, NameErrorCellValue.basicValue: what `Range.values` returns, "aligns with the en-US locale".
+  it("is foreign as text and English as value", async () => {
+    const held: unknown[] = [];
+    await act((data) => (data.getRange("A1").formulas = [["=NOSUCH()"]]));
+    calculated(excel.host, "Data!A1", { error: "#NAME?" });
+    oddity.foreignError(excel.host, "Data!A1", "#¿NOMBRE?");
+    await run(excel, async (context) => {
+      const range = context.workbook.worksheets.getItem("Data").getRange("A1").load("values,text,valueTypes");
+      await context.sync();
+      held.push(range.values, range.text, range.valueTypes);
+    });
+    expect(held).toEqual([[["#NAME?"]], [["#¿NOMBRE?"]], [["Error"]]]);
+  });
+});
+
 describe("While another workbook is in front", () => {
   // OfficeDev/office-js #5319 (Windows and web: the cell), #6365 (Mac: a sheet's names too).
   it.each([

@@ -2,7 +2,7 @@
 import type { Host } from "./host/host";
 import { addTable } from "./members/tables";
 import type { Scalar, TableModel } from "./model/workbook";
-import { boxOf, sheetNamed, type Box, type SheetModel } from "./model/workbook";
+import { boxOf, keyOf, sheetNamed, type Box, type SheetModel } from "./model/workbook";
 import { writeCell } from "./model/cells";
 import { calculated, insertRows, rename } from "./model/edits";
 
@@ -70,6 +70,14 @@ export function spill(host: Host, address: string, formula: string, values: read
 export function busyCell(host: Host, address: string, formula: string): void {
   const { sheet, box } = at(host, address);
   writeCell(sheet, box, formula, () => ({ error: "#BUSY!" }));
+}
+
+/** An error that Excel shows in the user's language: `text` has it so, `values` in English. */
+export function foreignError(host: Host, address: string, foreign: string): void {
+  const { sheet, box } = at(host, address);
+  const cell = sheet.cells.get(keyOf(box.row, box.column));
+  if (cell?.error !== true) throw new Error(`${address} holds no error`);
+  cell.foreign = foreign;
 }
 
 /** Someone inserts rows just before a request is carried out: 0 is the next one. */

@@ -112,6 +112,15 @@ describe("the functions script", () => {
     expect(last?.result).toMatchObject({ code: "#VALUE!" });
   });
 
+  test("logs no call that Excel makes only to show a value beside a formula that is being typed", () => {
+    const sizes = [true, false].map((isInValuePreview) => {
+      const before = globalThis.warmback?.log.size() ?? 0;
+      expect(call("PIPE.BORE", "2 in", null, null, null, { isInValuePreview })).toBe(2.049);
+      return (globalThis.warmback?.log.size() ?? 0) - before;
+    });
+    expect(sizes).toEqual([0, 1]);
+  });
+
   test("explains a call by value, error and cautions", () => {
     const explain = globalThis.warmback?.explain;
     expect(explain?.("PIPE.VELOCITY", [90, "2 in"])).toMatchObject({

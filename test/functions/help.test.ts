@@ -1,6 +1,7 @@
-import { join } from "node:path";
+import { join, normalize } from "node:path";
 import { describe, expect, test } from "vitest";
 import { CATALOGUE } from "../../core/catalogue";
+import { placedArgs } from "../../core/kernel/define/unitsArgument";
 import { isFault } from "../../core/kernel/values/fault";
 import { printedForms } from "../../scripts/help/forms";
 import { collectHelp } from "../../scripts/help/gather";
@@ -56,10 +57,22 @@ describe("help pages", () => {
     expect(text.match(/<h1>/g)).toHaveLength(1);
   });
 
+  test("a help page says once not to point at a blank cell if an argument may be left out", () => {
+    const advice = /don't point at a blank cell/g;
+    for (const definition of CATALOGUE) {
+      const optional = placedArgs(definition).filter(
+        ([, arg]) => arg.presence !== "required" && arg.shape.type !== "repeat",
+      );
+      const times = pageOf(definition.id).match(advice)?.length ?? 0;
+      expect(times, definition.id).toBe(optional.length > 0 ? 1 : 0);
+    }
+    expect(PAGES["help/index.html"]?.match(advice)).toHaveLength(1);
+  });
+
   test("every link of a help page leads to a page that exists", () => {
     for (const [path, text] of Object.entries(PAGES))
       for (const [, target = ""] of text.matchAll(/href="([^"#:]+)(?:#[^"]*)?"/g))
-        expect(Object.keys(PAGES), `${path} → ${target}`).toContain(`help/${target}`);
+        expect(Object.keys(PAGES), `${path} → ${target}`).toContain(normalize(`help/${target}`));
   });
 
   test("every link within a help page leads to a section of it", () => {

@@ -1,11 +1,12 @@
 /** Our cell functions called as Excel calls them, and what the panel then makes of their cells. */
-import { describe, expect, it } from "vitest";
+import { describe, expect, it, vi } from "vitest";
 import { cellCall } from "../../src/functions/call";
 import { CATALOGUE, COMPILED } from "../../core/catalogue";
 import { metadataOf } from "../../scripts/metadata";
 import { LOG } from "../../src/functions/session";
 import { panelEngine } from "../../src/taskpane/engine";
 import { resultInSession } from "../../src/taskpane/jobs/sessionResult";
+import { workerEngine } from "../../src/taskpane/jobs/workerEngine";
 import { handOver } from "../../src/workbook/copy/handOver";
 import { sessionLog } from "../../src/workbook/callLog";
 import { readCells } from "../../src/workbook/reader/read";
@@ -75,6 +76,32 @@ describe.each([WEB, WINDOWS_20])("The panel beside $name", (profile) => {
   it("finds again what a cell got in this session", async () => {
     await call(on, "PIPE.VELOCITY", [41, "2 in"]);
     expect(resultInSession(LOG.of("PIPE.VELOCITY"), [41, "2 in"])).toEqual({ value: expect.any(Number) as number });
+  });
+
+  it.each([
+    ["the last argument", [106, BLANK]],
+    ["the last two arguments", [107, BLANK, BLANK]],
+    ["an argument before the last", [108, BLANK, 12]],
+  ])("finds again what a cell got with a blank cell for %s, and works nothing again", async (_, last) => {
+    // The session's calls are those of all tests: another evaporating temperature for each Excel.
+    const args = ["R-410A", profile === WEB ? 45 : 46, ...last];
+    const given = args.map((each) => (each === BLANK ? "B9" : typeof each === "string" ? `"${each}"` : String(each)));
+    const formula = `=WARMBACK.CYCLE.COP(${given.join(",")})`;
+    type(on.host, "Data!A1", formula);
+    const { value } = await call(on, "CYCLE.COP", args as readonly Argument[]);
+    const cell = { address: { sheet: "Data", row: 0, column: 0 }, formula, value };
+    const run = vi.fn(() => Promise.reject(new Error("worked again")));
+    const engine = workerEngine(panelEngine(LOG), { run, place: () => "worker" });
+    const [reading] = await readCells(on.book, [cell], engine);
+    expect(reading).toMatchObject({ checked: true, stale: false });
+    expect(run).not.toHaveBeenCalled();
+  });
+
+  it("doesn't take a 0 in the session for an argument that was left out", async () => {
+    await call(on, "CYCLE.COP", ["R-410A", 45, 109, 0]);
+    const logged = LOG.of("CYCLE.COP");
+    expect(resultInSession(logged, ["R-410A", 45, 109])).toBeUndefined();
+    expect(resultInSession(logged, ["R-410A", 45, 109, 0])).toEqual({ value: expect.any(Number) as number });
   });
 
   it("doesn't call a cell out of date whose argument is a blank cell", async () => {

@@ -30,7 +30,9 @@ function shim${place}(${params.join(", ")}): any${entry.result.dimensionality ==
 };
 
 const shimEnum = ({ id, values }: MetadataEnum): string => `/** @customenum {string} */
-enum ${id} { ${values.map(({ name, stringValue }) => `${JSON.stringify(name)} = ${JSON.stringify(stringValue)}`).join(", ")} }`;
+enum ${id} {
+${values.map(({ name, stringValue, tooltip }) => `/** ${tooltip} */\n${JSON.stringify(name)} = ${JSON.stringify(stringValue)}`).join(",\n")}
+}`;
 
 /**
  * The one normalisation between the stock parser's reading of the shims and our metadata. The parser keeps the quotes of
@@ -81,6 +83,17 @@ describe("functions.json", () => {
     const working = METADATA.functions.find(({ id }) => id === "NOTE.WORKING");
     expect(working?.parameters.at(-1)).toMatchObject({ dimensionality: "matrix", repeating: true });
     expect(working?.result).toEqual({ dimensionality: "matrix" });
+  });
+
+  test("says beside each word of a list what it means, briefly and not by the word again", () => {
+    for (const { id, values } of METADATA.enums) {
+      for (const { name, tooltip } of values) {
+        expect(tooltip, `${id}, ${name}: see scripts/wordTips.ts`).toMatch(/^[\p{Lu}].{2,}$/u);
+        expect(tooltip.toLowerCase(), id).not.toBe(name.toLowerCase());
+        expect(tooltip.length, `${id}, ${name}`).toBeLessThanOrEqual(128);
+      }
+      expect(new Set(values.map(({ tooltip }) => tooltip)).size, `${id}: one tip for all words`).toBeGreaterThan(1);
+    }
   });
 
   test("refuses two lists of words under one name", () => {

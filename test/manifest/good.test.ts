@@ -2,11 +2,13 @@ import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "nod
 import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import { expect, test } from "vitest";
+import { headersFor } from "../../manifest/headers";
 import { openBuild, pngSize } from "../../scripts/manifest/build";
 import { checkManifest } from "../../scripts/manifest/check";
 import { ICON_SIZES, iconPath } from "../../scripts/manifest/icons";
 import { checkedHost, helpPage, manifestVersion, manifestXml, PAGES, VARIANTS } from "../../scripts/manifest/manifest";
 import { filesBelow, packageVersion, writeOutput } from "../../scripts/manifest/output";
+import { headerRules, sentHeaders } from "./headerRules";
 import { sampleBuild, sampleMetadata, sampleXml } from "./sample";
 
 test("the production manifest has no fault", () => {
@@ -115,8 +117,9 @@ test("what the writer puts into a build passes the checker on the real files", (
     const xml = readFileSync(join(out, "manifest.xml"), "utf8");
     expect(checkManifest(xml, build)).toEqual([]);
     expect(xml).toContain(`<Version>1.${packageVersion()}</Version>`);
-    const headers = readFileSync(join(out, "_headers"), "utf8");
-    for (const path of filesBelow(out).filter((file) => file !== "_headers")) expect(headers).toContain(`/${path}\n`);
+    const rules = headerRules(readFileSync(join(out, "_headers"), "utf8"));
+    for (const path of filesBelow(out).filter((file) => file !== "_headers"))
+      expect(sentHeaders(rules, `/${path}`), path).toEqual(headersFor(path));
   } finally {
     rmSync(out, { recursive: true });
   }

@@ -1,6 +1,8 @@
 import fc from "fast-check";
-import { describe, expect, test } from "vitest";
+import { describe, expect, inject, test } from "vitest";
 import { contentType, headersFile, headersFor } from "../../manifest/headers";
+import { filesBelow } from "../../scripts/manifest/output";
+import { headerRules, sentHeaders } from "./headerRules";
 
 const HASH = "0123abcd4567ef89";
 
@@ -173,15 +175,28 @@ describe("caching", () => {
   });
 });
 
-test("the header file names each path once and says for each what headersFor says", () => {
-  const paths = KINDS.map(([path]) => path);
-  const blocks = headersFile(paths)
-    .trimEnd()
-    .split("\n\n")
-    .map((block) => block.split("\n"));
-  expect(blocks.map(([path]) => path).sort()).toEqual(["/", ...paths.map((path) => `/${path}`)].sort());
-  for (const [path = "", ...lines] of blocks) {
-    const said = lines.map((line) => /^ {2}([^:]+): (.*)$/.exec(line)?.slice(1) ?? []);
-    expect(Object.fromEntries(said)).toEqual(headersFor(path));
-  }
+describe("the header file", () => {
+  const help = Array.from({ length: 300 }, (_, at) => `help/PIPE.${String(at)}.html`);
+
+  test.each([
+    ["one file of every kind", KINDS.map(([path]) => path)],
+    ["300 help pages", [...KINDS.map(([path]) => path), ...help]],
+    ["a build", filesBelow(inject("build")).filter((path) => path !== "_headers")],
+  ])("gives each of %s the headers that it must have, in at most 100 rules", (_, paths) => {
+    const rules = headerRules(headersFile(paths));
+    expect(rules.length).toBeLessThanOrEqual(100);
+    expect(paths.length).toBeGreaterThan(10);
+    for (const path of paths) expect(sentHeaders(rules, `/${path}`), path).toEqual(headersFor(path));
+    expect(sentHeaders(rules, "/")).toEqual(headersFor("/"));
+  });
+
+  test("has a star only at a folder's end, which every host reads alike", () => {
+    for (const { path } of headerRules(headersFile([...KINDS.map(([kind]) => kind), ...help])))
+      expect(path).toMatch(/^\/(?:[^*:]*|[^*:]+\/\*)$/);
+  });
+
+  test("is refused with more rules than hosts read", () => {
+    const paths = Array.from({ length: 101 }, (_, at) => `page${String(at)}.html`);
+    expect(() => headersFile(paths)).toThrow("the header file has 101 rules: hosts read 100");
+  });
 });

@@ -304,9 +304,21 @@ describe("An engine whose heavy calls come later", () => {
     for (const other of [
       ["R-410A", 45, 106],
       ["R-410A", "45", 105],
-      ["R-410A", 45, 105, null],
+      ["R-410A", 45, 105, 0],
+      ["R-410A", 45, 105, ""],
     ])
       expect(() => engine.call(CALL.id, other), JSON.stringify(other)).toThrow("has not come yet");
+  });
+
+  test("a blank at the end is the same as an argument left out, and a zero at the end is neither", () => {
+    const { runs } = hiring();
+    const log = sessionLog();
+    const engine = workerEngine(panelEngine(log), runs);
+    log.add(CALL.id, ARGS, { value: 7 });
+    expect(engine.call(CALL.id, [...ARGS, null, null])).toEqual({ value: 7 });
+    log.add(CALL.id, [...ARGS, 0], { value: 8 });
+    expect(engine.call(CALL.id, [...ARGS, 0])).toEqual({ value: 8 });
+    expect(engine.call(CALL.id, [...ARGS, null])).toEqual({ value: 7 });
   });
 
   test("a blank is told from a zero where both were computed in this session; else either matches a blank", () => {

@@ -1,7 +1,9 @@
 /** Cells through the Excel adapter: reads, writes, spills, errors, round trips. */
 import { describe, expect, it } from "vitest";
 import { asTyped } from "../../src/workbook/excel/typed";
+import { mendFormulas } from "../../src/workbook/mend/mend";
 import { boxOf } from "../excelHost/model/workbook";
+import { foreignError } from "../excelHost/oddities";
 import { atMost, calculated, cellAt, PROFILES, type } from "../excelHost";
 import { area, groupsUndo, onExcel, sentenceOf } from "./onExcel";
 
@@ -50,6 +52,26 @@ describe.each(PROFILES)("Cells in Excel, $name", (profile) => {
     const [block] = await on.book.read([area("Data", 0, 0, 1, 2)]);
     expect(block?.values).toEqual([[{ code: "#DIV/0!" }, "#N/A"]]);
   });
+
+  it.each(["#NOM?", "#¿NOMBRE?", "#NÉV?", "#ИМЯ?"])("are mended where Excel shows #NAME? as %s", async (foreign) => {
+    const [proper, text] = ["=WARMBACK.POOL.AREA(B1)", "#NOM?"];
+    await on.book.write([cell(0, proper), cell(0, text, 2)]);
+    calculated(on.host, "Data!A1", { error: "#NAME?" });
+    foreignError(on.host, "Data!A1", foreign);
+    const [block] = await on.book.read([area("Data", 0, 0, 1, 3)]);
+    expect(block?.values).toEqual([[{ code: "#NAME?" }, null, text]]);
+    const { mended } = await mendFormulas(on.book, new Set(["POOL.AREA"]));
+    expect(mended).toEqual([{ sheet: "Data", row: 0, column: 0 }]);
+  });
+
+  it.each(["#N/D", "#¡DIV/0!", "#SAYI/0!"])(
+    "hold %s as an error should an Excel give it as a value",
+    async (foreign) => {
+      await on.book.write([cell(0, "=1/0")]);
+      calculated(on.host, "Data!A1", { error: foreign });
+      expect((await on.book.read([area("Data", 0, 0)]))[0]?.values).toEqual([[{ code: foreign }]]);
+    },
+  );
 
   it.runIf(spills)("that are spilled into have no formula of their own", async () => {
     const formula = "=WARMBACK.WATER.PROPERTIES($F$1)";

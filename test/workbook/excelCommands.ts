@@ -43,6 +43,12 @@ const PICTURE = {
 };
 
 const from = { sheet: "Data", row: 1, column: 6 };
+/** Cells of which some may have a spill: so many that whole areas are asked for first. */
+const MANY_CELLS = Array.from({ length: 25 }, (_, at) => ({
+  text: `${"ABCDE".charAt(at % 5)}${String(1 + Math.floor(at / 5))}#`,
+  from: { sheet: "Data", row: 9, column: 9 },
+}));
+
 const REFERENCES: readonly ReferenceText[] = ["A1", "Data!B1", "flow", "Pumps[Flow]", "[@Head]", "E1#", "none"].map(
   (text) => ({ text, from }),
 );
@@ -60,6 +66,7 @@ export const COMMANDS: readonly Command[] = [
   command("used", () => book.used("Data")),
   command("read", () => book.read([area("Data", 0, 0, 3, 8), area("Sheet1", 0, 0)])),
   command("resolve", () => book.resolve(REFERENCES)),
+  command("find spills", () => book.resolve(MANY_CELLS)),
   command("selection", () => book.selection()),
   command("select", () => book.select({ sheet: "Data", row: 1, column: 1 })),
   command("recalculate", () => book.recalculate([area("Data", 0, 0, 2, 2)])),

@@ -2,7 +2,9 @@
 import { describe, expect, it } from "vitest";
 import { sessionLog } from "../../src/workbook/callLog";
 import { readCells } from "../../src/workbook/reader/read";
-import { addTable, PROFILES, type } from "../excelHost";
+import { addTable, atMost, PROFILES, type } from "../excelHost";
+import { keyOf } from "../excelHost/model/workbook";
+import { spill } from "../excelHost/oddities";
 import { area, onExcel } from "./onExcel";
 
 describe.each(PROFILES)("References in Excel, $name", (profile) => {
@@ -50,6 +52,33 @@ describe.each(PROFILES)("References in Excel, $name", (profile) => {
     on.host.traffic.clear();
     await on.book.resolve(texts);
     expect(on.host.traffic.roundTrips()).toBe(few);
+  });
+
+  const spills = atMost("1.12", profile.api);
+
+  it("find the one spill among 5,000 cells in two requests, and ask for none where no Excel has them", async () => {
+    for (let row = 0; row < 5_000; row++) on.sheet("Data").cells.set(keyOf(row, 1), { formula: "=A1", value: row });
+    spill(on.host, "Data!D3000", "=S()", [
+      [1, 2],
+      [3, 4],
+    ]);
+    const places = Array.from({ length: 5_000 }, (_, at) => `B${String(at + 1)}#`);
+    const from = { sheet: "Data", row: 0, column: 0 };
+    const found = await on.book.resolve([...places, "D3000#", "E3001#"].map((text) => ({ text, from })));
+    expect(found.filter((one) => one !== undefined)).toEqual(spills ? [area("Data", 2999, 3, 2, 2)] : []);
+    // Areas first, then the cells of those that hold a spill.
+    expect(on.host.traffic.roundTrips()).toBe(spills ? 4 : 0);
+    expect(on.host.traffic.largestRequest()).toBeLessThan(200_000);
+  });
+
+  it("ask for each cell beside a spill, and find every spill of a column of them", async () => {
+    for (let row = 0; row < 300; row++) on.sheet("Data").cells.set(keyOf(row, 1), { formula: "=A1", value: row });
+    for (const row of [10, 20, 290]) spill(on.host, `Data!B${String(row)}`, "=S()", [[1, 2]]);
+    const texts = Array.from({ length: 300 }, (_, at) => `B${String(at + 1)}#`);
+    const from = { sheet: "Data", row: 0, column: 0 };
+    const found = await on.book.resolve(texts.map((text) => ({ text, from })));
+    const rows = found.flatMap((one) => (one === undefined ? [] : [one.row + 1]));
+    expect(rows).toEqual(spills ? [10, 20, 290] : []);
   });
 
   it("let the reader follow a table's column", async () => {

@@ -4,7 +4,8 @@ import { sessionLog } from "../../src/workbook/callLog";
 import type { CellValue } from "../../src/workbook/port";
 import { readCalls } from "../../src/workbook/reader/calls";
 import { readCells } from "../../src/workbook/reader/read";
-import type { Engine, ReadArgument, Reading } from "../../src/workbook/reader/read";
+import type { Engine } from "../../src/workbook/reader/prepare";
+import type { ReadArgument, Reading } from "../../src/workbook/reader/read";
 import type { CellOutcome } from "../../src/workbook/values";
 import { at, fakePort } from "./fakeWorkbook";
 

@@ -190,7 +190,7 @@ export const admit = (compiled: Compiled, raw: readonly unknown[], whole = false
       ? admitSingle(arg.shape, cleared, name, context)
       : admitRange(arg, cleared, name, context, givenArguments);
     givenArguments?.given.add(name);
-    if (arg.shape.type === "quantity" && maybeBlank(arg, cleared)) givenArguments?.zeros.push(name);
+    if (maybeBlank(arg, cleared)) givenArguments?.zeros.push(name);
   }
   if (raw.length > compiled.args.length) refuseSurplus(compiled, raw);
   if (compiled.readings.length > 0) turnReadings(compiled, values, system);

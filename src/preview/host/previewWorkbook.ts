@@ -1,4 +1,4 @@
-import { freeName } from "../../workbook/excel/starter";
+import { freeName } from "../../workbook/starterCells";
 import type { Area, PlacedPicture, ReferenceText, Workbook } from "../../workbook/port";
 import { parseReference } from "../../workbook/reader/reference";
 import type { SheetBook } from "./sheetBook";

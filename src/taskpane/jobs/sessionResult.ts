@@ -26,8 +26,13 @@ function sameBy(same: SameCell, left: Value, right: Value): boolean {
   );
 }
 
+/**
+ * The log keeps no nulls at the end: Excel passes null for what was left out, and Excel on the web for a blank cell too. An
+ * argument that wasn't asked for was left out, so a logged 0 can't be it.
+ */
 const sameArguments = (same: SameCell, asked: readonly CellInput[], logged: readonly CellInput[]): boolean =>
-  asked.length === logged.length && asked.every((each, at) => sameBy(same, each, logged[at] ?? null));
+  asked.every((each, at) => sameBy(same, each, logged[at] ?? null)) &&
+  logged.slice(asked.length).every((each) => each === null);
 
 const sameResult = (a: CellOutcome, b: CellOutcome): boolean =>
   isOutcomeFault(a) || isOutcomeFault(b)

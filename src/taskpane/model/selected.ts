@@ -3,7 +3,8 @@ import type { WaitOptions } from "../../workbook/pending";
 import type { Address, Area, Block, CellValue, Workbook } from "../../workbook/port";
 import { isCellFault } from "../../workbook/port";
 import { mentionsUs } from "../../workbook/reader/calls";
-import { readCells, type CellToRead, type ReadCall, type Reading } from "../../workbook/reader/read";
+import type { CellToRead } from "../../workbook/reader/prepare";
+import { readCells, type ReadCall, type Reading } from "../../workbook/reader/read";
 import { isMatrix, isOutcomeFault } from "../../workbook/values";
 import type { PanelEngine } from "../engine";
 

@@ -141,7 +141,7 @@ export function callSection(services: PanelServices, call: ReadCall, place: Call
 }
 
 /** Desktop Excel would open a link in a bare window of its own: ask it for the browser instead, where it can. */
-function openOutside(event: Event): void {
+export function openOutside(event: Event): void {
   if (typeof Office === "undefined" || !(event.currentTarget instanceof HTMLAnchorElement)) return;
   const context = Office.context as typeof Office.context | undefined;
   if (context?.requirements?.isSetSupported("OpenBrowserWindowApi", "1.1") !== true) return;

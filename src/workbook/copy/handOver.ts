@@ -5,7 +5,8 @@
 import type { SheetCell, StarterSheet } from "../../sheets/sheet";
 import type { Address, Area, CellValue, HandOverCopy, ValueArea, Workbook } from "../port";
 import { isCellFault } from "../port";
-import { readCells, type Engine, type Reading } from "../reader/read";
+import type { Engine } from "../reader/prepare";
+import { readCells, type Reading } from "../reader/read";
 import { addressText, columnLetters } from "../reader/reference";
 import { recordLines, type Describe, type RecordOptions } from "./recordSheet";
 import { dependentCells, type DependentCell } from "./dependents";

@@ -10,7 +10,12 @@ import { dropSpilled } from "./spills";
 const CELLS_AT_ONCE = 10_000;
 const CELL_COST = 150;
 
-const LOOKS_LIKE_ERROR = /^#(?:NULL!|DIV\/0!|VALUE!|REF!|NAME\?|NUM!|N\/A|[\p{Lu}_¡¿]+[!?]?)$/u;
+/**
+ * An error's code as `values` may have it. Microsoft's reference has it in English there in every language of Excel
+ * (`NameErrorCellValue.basicValue`); only `text`, which isn't read, is the user's. Should an Excel differ, #¡DIV/0! and #N/D
+ * are taken for errors too.
+ */
+const LOOKS_LIKE_ERROR = /^#[\p{Lu}¡¿][\p{Lu}\d/_]*[!?]?$/u;
 
 /** The pieces of an area from the top down, none of more cells than that. */
 function cutRows(area: Area, most: number): readonly Area[] {

@@ -1,9 +1,10 @@
 /** Finds the areas that references mean, in a few round trips for any number of them. */
-import type { Area, ReferenceText } from "../port";
+import type { Address, Area, ReferenceText } from "../port";
 import { parseReference } from "../reader/reference";
 import type { ReferenceMeaning } from "../reader/reference";
 import { inPortions } from "./portions";
 import { brief, reading, supports } from "./run";
+import { spillSearch } from "./spillSearch";
 import { partOfTable } from "./tableParts";
 
 /** What is asked of Excel, then how its answer is read. */
@@ -150,6 +151,13 @@ async function sheetNames(references: readonly ReferenceText[]): Promise<Readonl
   });
 }
 
+/** The cell that a reference such as `A1#` names. */
+function spillAnchor({ text, from }: ReferenceText): Address | undefined {
+  const meaning = parseReference(text);
+  if (meaning?.kind !== "cells" || !meaning.spill) return undefined;
+  return { sheet: meaning.sheet ?? from.sheet, row: meaning.area.row, column: meaning.area.column };
+}
+
 const askMore = (asked: readonly Asked[]): boolean => asked.map((one) => one.next()).includes(true);
 
 /** Bytes of a reference's look-ups: a name asks for most. */
@@ -162,12 +170,24 @@ export async function resolveReferences(references: readonly ReferenceText[]): P
     const sheet = meaning !== undefined && "sheet" in meaning ? meaning.sheet : undefined;
     return sheet === undefined || there.has(sheet.toLowerCase());
   };
+  const anchors = new Map(
+    references.flatMap((reference) => {
+      const anchor = known(reference) ? spillAnchor(reference) : undefined;
+      return anchor === undefined ? [] : [[reference, anchor] as const];
+    }),
+  );
+  const maySpill = await spillSearch([...anchors.values()]);
+  const wanted = (reference: ReferenceText): boolean => {
+    const anchor = anchors.get(reference);
+    return anchor === undefined ? known(reference) : maySpill(anchor);
+  };
   return inPortions(references, {
-    cost: () => REFERENCE_COST,
+    cost: (reference) => (wanted(reference) ? REFERENCE_COST : 0),
     run: (some) =>
       reading(async (context) => {
         const batch = batchOf(context);
-        const asked = some.map((reference) => (known(reference) ? ask(batch, reference) : NOTHING));
+        const asked = some.map((reference) => (wanted(reference) ? ask(batch, reference) : NOTHING));
+        if (asked.every((one) => one === NOTHING)) return some.map(() => undefined);
         await context.sync();
         // Names, then what they mean or the table of that name, then the table's parts.
         if (askMore(asked)) await context.sync();

@@ -159,5 +159,3 @@ export async function insertStarter(starter: StarterSheet): Promise<string> {
   await setUpPage(plan.title, sheet);
   return plan.title;
 }
-
-export { freeName, placedCells } from "../starterCells";

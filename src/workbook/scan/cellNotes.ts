@@ -1,7 +1,8 @@
 /** What a scan records of each cell. */
 import type { CellFault } from "../port";
 import { isCellFault } from "../port";
-import type { CellToRead, Prepared, ReadCall, Reading } from "../reader/read";
+import type { CellToRead, Prepared } from "../reader/prepare";
+import type { ReadCall, Reading } from "../reader/read";
 import type { FailingCell, SheetNotes } from "./report";
 import { isOutcomeFault } from "../values";
 

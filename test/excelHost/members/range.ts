@@ -80,7 +80,7 @@ const range: ObjectType<RangeTarget> = {
   properties: {
     Values: { get: (on) => grid(on, (cell) => cell?.value ?? ""), set: write },
     Formulas: { get: (on) => grid(on, (cell) => (cell?.formula || cell?.value) ?? ""), set: write },
-    Text: { get: (on) => grid(on, (cell) => String(cell?.value ?? "")) },
+    Text: { get: (on) => grid(on, (cell) => String(cell?.foreign ?? cell?.value ?? "")) },
     ValueTypes: { get: (on) => grid(on, typeOf) },
     NumberFormat: {
       get: (on) =>

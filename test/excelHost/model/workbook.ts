@@ -26,6 +26,8 @@ export interface CellModel {
   parent?: Place;
   /** In a cell whose result spills, or would if it had room. */
   spill?: { readonly values: readonly (readonly Scalar[])[]; readonly room: boolean };
+  /** What an error is called in this Excel's language, where that isn't English. */
+  foreign?: string;
 }
 
 export interface TableModel {
