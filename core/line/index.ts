@@ -5,6 +5,7 @@ import { lineCharge } from "./functions/charge";
 import { lineChargeBalance } from "./functions/chargeBalance";
 import { lineDrop } from "./functions/drop";
 import { lineRiser } from "./functions/riser";
+import { lineRoomArea } from "./functions/roomArea";
 import { lineRoomLimit } from "./functions/roomLimit";
 import { lineTargetSuperheat } from "./functions/targetSuperheat";
 import { lineTestPressure } from "./functions/testPressure";
@@ -19,4 +20,5 @@ export const lineFunctions = catalogueOf([
   lineBoiling,
   lineTargetSuperheat,
   lineRoomLimit,
+  lineRoomArea,
 ]);

@@ -1,0 +1,69 @@
+/** Caution rules of mildly flammable charges in rooms. */
+import { caution } from "../../kernel/define/caution";
+import { limitDoubts } from "../../refrigerant/facts";
+
+export const roomIsACheckOnly = caution({
+  code: "LINE-ROOM-CHECK",
+  severity: "Danger",
+  source: "iec60335",
+  description: "Room limits of mildly flammable refrigerants: a check only; listing and codes decide.",
+  needs: {},
+  when: () => true,
+  message: () =>
+    "Ignition of a leak can injure. This compares a charge with single clauses and never says that an installation may be built: the equipment's listing, label and manual, ASHRAE 15 or 15.2 and the local code decide. A factor printed by the maker governs even where it differs from these formulas. Enter the whole system's charge, pool exchanger and added lines included. Mildly flammable refrigerants belong only in equipment listed for them.",
+});
+
+export const listedCoilOnly = caution({
+  code: "LINE-ROOM-LISTING",
+  severity: "Warning",
+  source: "commonPractice",
+  description: "The listing covers the machine's own coils: an added exchanger needs the maker or a field evaluation.",
+  needs: {},
+  when: () => true,
+  message: () =>
+    "The machine's listing covers its own coils and line lengths. An added pool exchanger changes charge, label and leak detection: get the maker's written consent or a field evaluation, and check the limits before and after (LINE.CHARGEBALANCE, new charge). A coil outdoors is no relief: one circuit can empty into the house.",
+});
+
+export const contestedFlammability = caution({
+  code: "LINE-FLAMMABILITY-SPREAD",
+  severity: "Notice",
+  source: "iec60335",
+  description: "Published lower flammability limits differ, or one is from memory: the lower one counts here.",
+  needs: { refrigerant: "word", limitUsed: "concentration" },
+  when: ({ refrigerant }) => limitDoubts(refrigerant, String) !== undefined,
+  message: ({ refrigerant, limitUsed }, show) =>
+    `The charge is based on a lower flammability limit of ${show(limitUsed, "concentration")} (${limitDoubts(refrigerant, (limit) => show(limit, "concentration")) ?? ""}): a lower limit leaves less charge. Codes were revised in 2026. Use the limit of the equipment's listing.`,
+});
+
+export const chargeAboveLimit = caution({
+  code: "LINE-ROOM-ABOVE",
+  severity: "Danger",
+  source: "iec60335",
+  description: "The charge is above the limit of the room by the method asked.",
+  needs: { charge: "mass", chargeLimit: "mass", governs: "word" },
+  when: ({ charge, chargeLimit }) => charge > chargeLimit,
+  message: ({ charge, chargeLimit, governs }, show) =>
+    `A charge of ${show(charge, "mass")} is above ${show(chargeLimit, "mass")} (${governs}). Don't install it in this room by this clause: a larger or ventilated room, or detection with circulation by the equipment's listing.`,
+});
+
+export const circulationDuties = caution({
+  code: "LINE-ROOM-CIRCULATION",
+  severity: "Warning",
+  source: "commonPractice",
+  description: "Circulation counts only with a leak detection system that works the fan.",
+  needs: { method: "word" },
+  when: ({ method }) => method === "circulation 0.5",
+  message: () =>
+    "Circulation counts only with the listed leak detection: a signal at 25 % of the flammability limit or below, within 30 s fan on and compressor off, kept for 5 min, and no zone shut off from the duct. US editions may ask twice the airflow given here: the maker's figure governs.",
+});
+
+export const noAreaAsked = caution({
+  code: "LINE-ROOM-NO-AREA",
+  severity: "Notice",
+  source: "iec60335",
+  description: "Up to m1 = 6 m³ · LFL no floor area is asked.",
+  needs: { answer: "area", charge: "mass", chargeWithoutLimit: "mass" },
+  when: ({ answer }) => answer === 0,
+  message: ({ charge, chargeWithoutLimit }, show) =>
+    `No floor area is asked: ${show(charge, "mass")} is at or below 6 m³ · LFL, ${show(chargeWithoutLimit, "mass")}. Ventilation and ignition rules of the manual still hold.`,
+});
