@@ -1,0 +1,14 @@
+import { catalogueOf } from "../kernel/define/catalogue";
+import { pressureDesign } from "./functions/design";
+import { pressureRelief } from "./functions/relief";
+import { pressureTrapped } from "./functions/trapped";
+import { pressureTube } from "./functions/tube";
+import { pressureWall } from "./functions/wall";
+
+export const pressureFunctions = catalogueOf([
+  pressureDesign,
+  pressureTube,
+  pressureWall,
+  pressureRelief,
+  pressureTrapped,
+]);
