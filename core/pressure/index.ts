@@ -1,6 +1,7 @@
 import { catalogueOf } from "../kernel/define/catalogue";
 import { pressureDesign } from "./functions/design";
 import { pressureRelief } from "./functions/relief";
+import { pressureTable } from "./functions/table";
 import { pressureTrapped } from "./functions/trapped";
 import { pressureTube } from "./functions/tube";
 import { pressureWall } from "./functions/wall";
@@ -11,4 +12,5 @@ export const pressureFunctions = catalogueOf([
   pressureWall,
   pressureRelief,
   pressureTrapped,
+  pressureTable,
 ]);

@@ -20,6 +20,8 @@ const BY_MATH: Readonly<Record<string, string>> = {
   lb: "lb",
   "lb/h": "lb/h",
   "kg/h": "kg/h",
+  "lb/min": "lb/minute",
+  "kg/s": "kg/s",
   "lb/ft³": "lb/ft^3",
   "BTU/lb": "BTU/lb",
   "kJ/kg": "kJ/kg",
