@@ -9,6 +9,7 @@ import { lineRoomArea } from "./functions/roomArea";
 import { lineRoomLimit } from "./functions/roomLimit";
 import { lineTargetSuperheat } from "./functions/targetSuperheat";
 import { lineTestPressure } from "./functions/testPressure";
+import { lineValve } from "./functions/valve";
 
 export const lineFunctions = catalogueOf([
   lineBore,
@@ -21,4 +22,5 @@ export const lineFunctions = catalogueOf([
   lineTargetSuperheat,
   lineRoomLimit,
   lineRoomArea,
+  lineValve,
 ]);
