@@ -5,15 +5,11 @@ import { us } from "../kernel/values/quantity";
 const degF = (value: number): number => us("temperature", value);
 const inch = (value: number): number => us("diameter", value);
 
-export const DESIGN_SIDE = choice("PressureSide", ["low", "high air", "high water"], "side of the circuit", {
-  "low side": "low",
-  "air cooled": "high air",
-  "water cooled": "high water",
-});
+export const DESIGN_SIDE = choice("PressureSide", ["low", "high air", "high water"], "side of the circuit");
 
-export const DESIGN_RULE = choice("DesignPressureRule", ["ASHRAE 15", "EN 378"], "rule of the design pressure", {
-  "EN 378-2": "EN 378",
-}).default("ASHRAE 15");
+export const DESIGN_RULE = choice("DesignPressureRule", ["ASHRAE 15", "EN 378"], "rule of the design pressure").default(
+  "ASHRAE 15",
+);
 
 export const SUMMER_DRY_BULB = quantity("temperature", "summer dry bulb passed 1 % of the time", {
   from: degF(32),
@@ -39,7 +35,7 @@ export const TUBE_WALL = quantity("diameter", "nominal wall of the tube", {
   usual: [inch(0.015), inch(0.1)],
 });
 
-const WHICH_GRADE = "say titanium grade 1 or titanium grade 2; if unknown, grade 1 is the weaker";
+const WHICH_GRADE = "say its grade, 1 or 2; if unknown 1, the weaker";
 
 export const PRESSURE_MATERIAL = choice(
   "PressureTubeMaterial",
@@ -48,14 +44,10 @@ export const PRESSURE_MATERIAL = choice(
   {
     "titanium 1": "titanium grade 1",
     "titanium 2": "titanium grade 2",
-    "titanium Gr 1": "titanium grade 1",
-    "titanium Gr 2": "titanium grade 2",
-    "cupronickel 90/10": "cupronickel 90-10",
-    "cupronickel 70/30": "cupronickel 70-30",
-    "Cu-Ni 90/10": "cupronickel 90-10",
-    "Cu-Ni 70/30": "cupronickel 70-30",
+    "90/10": "cupronickel 90-10",
+    "70/30": "cupronickel 70-30",
   },
-  { titanium: WHICH_GRADE, ti: WHICH_GRADE, cupronickel: "say cupronickel 90-10 or cupronickel 70-30" },
+  { titanium: WHICH_GRADE },
 );
 
 export const METAL_TEMPERATURE = quantity("temperature", "hottest temperature of the tube", {
@@ -70,7 +62,6 @@ const JOINT = quantity("fraction", "joint efficiency: 1 seamless, 0.85 welded", 
 export const TUBE_OPTIONS = {
   temper: choice("TubeTemper", ["annealed", "drawn"], "temper; brazed tube is annealed", {
     soft: "annealed",
-    brazed: "annealed",
     hard: "drawn",
   }).default("annealed"),
   joint: JOINT.default(1),

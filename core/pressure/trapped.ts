@@ -34,14 +34,7 @@ export function trappedPressure(name: string, filledAt: number, warmedTo: number
     const at = (temperature: number) => ({ temperature: { value: temperature, kind: "temperature" } }) as const;
     trace.property({
       substance: name,
-      property: "density of saturated liquid",
-      inputs: at(filledAt),
-      result: { value: density, kind: "density" },
-      source,
-    });
-    trace.property({
-      substance: name,
-      property: "absolute pressure at that density",
+      property: "absolute pressure at the density of the liquid that filled it",
       inputs: { ...at(warmedTo), density: { value: density, kind: "density" } },
       result: { value: slot.pressure, kind: "pressure" },
       source,

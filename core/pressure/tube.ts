@@ -79,10 +79,6 @@ export function ratedPressure(outside: number, wall: number, tube: TubeChoice, t
   if (wall >= outside / 2) refuseThick(outside, wall);
   const S = stressOf(tube, trace);
   const [D, t] = [greatestDiameter(outside, tube), leastWall(wall, tube)];
-  if (trace.on && tube.sizes === "mill")
-    trace.remark(
-      `Mill tolerances: wall at least ${quantityMark("diameter", t)}, diameter at most ${quantityMark("diameter", D)}.`,
-    );
   return trace.step(tubeRating, { S, E: tube.joint, t, D });
 }
 

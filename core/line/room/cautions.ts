@@ -10,18 +10,18 @@ export const roomIsACheckOnly = caution({
   needs: {},
   when: () => true,
   message: () =>
-    "Ignition of a leak can injure. This compares a charge with single clauses and never says that an installation may be built: the equipment's listing, label and manual, ASHRAE 15 or 15.2 and the local code decide. A factor printed by the maker governs even where it differs from these formulas. Enter the whole system's charge, pool exchanger and added lines included. Mildly flammable refrigerants belong only in equipment listed for them.",
+    "Ignition of a leak can injure. This compares a charge with single clauses and never says that you may build: listing, label and manual (whose own factors govern), ASHRAE 15 or 15.2 and the local code decide. Enter the whole system's charge, pool exchanger and added lines included. Such refrigerants belong only in equipment listed for them.",
 });
 
 export const listedCoilOnly = caution({
   code: "LINE-ROOM-LISTING",
   severity: "Warning",
   source: "commonPractice",
-  description: "The listing covers the machine's own coils: an added exchanger needs the maker or a field evaluation.",
+  description: "The listing covers the machine's own coils only.",
   needs: {},
   when: () => true,
   message: () =>
-    "The machine's listing covers its own coils and line lengths. An added pool exchanger changes charge, label and leak detection: get the maker's written consent or a field evaluation, and check the limits before and after (LINE.CHARGEBALANCE, new charge). A coil outdoors is no relief: one circuit can empty into the house.",
+    "The machine's listing covers its own coils only: an added pool exchanger changes charge, label and leak detection and needs the maker's written consent or a field evaluation. Check before and after (LINE.CHARGEBALANCE). A coil outdoors is no relief.",
 });
 
 export const contestedFlammability = caution({
@@ -43,7 +43,7 @@ export const chargeAboveLimit = caution({
   needs: { charge: "mass", chargeLimit: "mass", governs: "word" },
   when: ({ charge, chargeLimit }) => charge > chargeLimit,
   message: ({ charge, chargeLimit, governs }, show) =>
-    `A charge of ${show(charge, "mass")} is above ${show(chargeLimit, "mass")} (${governs}). Don't install it in this room by this clause: a larger or ventilated room, or detection with circulation by the equipment's listing.`,
+    `A charge of ${show(charge, "mass")} is above ${show(chargeLimit, "mass")} (${governs}). Take a larger room, or detection with circulation by the listing.`,
 });
 
 export const circulationDuties = caution({
@@ -54,7 +54,7 @@ export const circulationDuties = caution({
   needs: { method: "word" },
   when: ({ method }) => method === "circulation 0.5",
   message: () =>
-    "Circulation counts only with the listed leak detection: a signal at 25 % of the flammability limit or below, within 30 s fan on and compressor off, kept for 5 min, and no zone shut off from the duct. US editions may ask twice the airflow given here: the maker's figure governs.",
+    "Circulation counts only with listed leak detection: signal at 25 % of the flammability limit, within 30 s fan on and compressor off for 5 min, no zone shut off. US editions may ask twice the airflow: the maker's figure governs.",
 });
 
 export const noAreaAsked = caution({
@@ -65,5 +65,5 @@ export const noAreaAsked = caution({
   needs: { answer: "area", charge: "mass", chargeWithoutLimit: "mass" },
   when: ({ answer }) => answer === 0,
   message: ({ charge, chargeWithoutLimit }, show) =>
-    `No floor area is asked: ${show(charge, "mass")} is at or below 6 m³ · LFL, ${show(chargeWithoutLimit, "mass")}. Ventilation and ignition rules of the manual still hold.`,
+    `No floor area is asked: ${show(charge, "mass")} is at or below 6 m³ · LFL, ${show(chargeWithoutLimit, "mass")}.`,
 });

@@ -59,12 +59,13 @@ export const chargeOfScope = equation({
   code: (x) => 260 * x.LFL,
 });
 
-export const roomLimitWithCirculation = equation({
-  name: "Charge limit with detection and circulation",
+/** With circulation H is at most 2.2 m; the effective dispersal volume takes the whole ceiling. */
+export const halfFlammable = equation({
+  name: "Charge limit by half the flammable volume",
   form: "m = 0.5 * LFL * H * A",
   kind: "mass",
   symbols: { LFL, H, A },
-  validity: "class 2L; the area of all rooms that the duct serves",
+  validity: "class 2L; with circulation the area of all rooms that the duct serves",
   source: "manualR454B",
   code: (x) => 0.5 * x.LFL * x.H * x.A,
 });
@@ -80,7 +81,7 @@ export const leastAreaByFormula = equation({
 });
 
 export const leastAreaByVolume = equation({
-  name: "Least floor area by three quarters of the flammable volume",
+  name: "Least floor area by that volume",
   form: "A = m / (0.75 * LFL * h0)",
   kind: "area",
   symbols: { m, LFL, h0 },
@@ -90,7 +91,7 @@ export const leastAreaByVolume = equation({
 });
 
 export const leastAreaWithCirculation = equation({
-  name: "Least floor area with detection and circulation",
+  name: "Least floor area with circulation",
   form: "A = m / (0.5 * LFL * H)",
   kind: "area",
   symbols: { m, LFL, H },
@@ -108,16 +109,6 @@ export const leastCirculation = equation({
   validity: "class 2L; 3600 seconds an hour",
   source: "commonPractice",
   code: (x) => (30 * x.m) / x.LFL / 3600,
-});
-
-export const dispersalLimit = equation({
-  name: "Charge by the effective dispersal volume",
-  form: "m = 0.5 * LFL * H * A",
-  kind: "mass",
-  symbols: { LFL, H, A },
-  validity: "class 2L; occupancies other than institutional, which take half",
-  source: "ashrae15Volume",
-  code: (x) => 0.5 * x.LFL * x.H * x.A,
 });
 
 export const concentrationLimit = equation({

@@ -3,14 +3,7 @@ import { isFault } from "../../kernel/values/fault";
 import { NO_VALUE } from "../../kernel/define/result";
 import type { Trace } from "../../kernel/define/steps";
 import { CONCENTRATION_LIMITS } from "../data/concentrationLimits";
-import {
-  concentrationLimit,
-  dispersalLimit,
-  leastCirculation,
-  roomLimitByArea,
-  roomLimitByVolume,
-  roomLimitWithCirculation,
-} from "./equations";
+import { concentrationLimit, halfFlammable, leastCirculation, roomLimitByArea, roomLimitByVolume } from "./equations";
 import { leastRoomArea, roomRules, type RoomOptions, type RoomRules } from "./room";
 
 export const ROOM_STANDARD = "IEC 60335-2-40:2018";
@@ -36,11 +29,11 @@ interface Governing {
 }
 
 const NO_AREA = "6 LFL: no floor area is asked";
-const LEAST = "the least of the clauses of an unventilated room";
+const LEAST = "least of the unventilated clauses";
 
 function unventilated({ m1, m2 }: RoomRules, { byArea, byVolume }: Clauses): Governing {
   const byRoom = Math.min(byArea, byVolume, m2);
-  if (byRoom <= m1) return { chargeLimit: m1, governs: NO_AREA, why: "the room's own clauses give less" };
+  if (byRoom <= m1) return { chargeLimit: m1, governs: NO_AREA, why: "the room gives less" };
   if (byRoom === m2) return { chargeLimit: m2, governs: "52 LFL: ceiling without ventilation", why: LEAST };
   return { chargeLimit: byRoom, governs: byRoom === byArea ? "2.5 LFL^1.25 h0 √A" : "0.75 LFL h0 A", why: LEAST };
 }
@@ -50,21 +43,21 @@ function governing(rules: RoomRules, clauses: Clauses): Governing {
   if (method === "unventilated") return unventilated(rules, clauses);
   if (method === "unventilated as printed")
     return clauses.byArea > m2
-      ? { chargeLimit: m2, governs: "52 LFL: ceiling without ventilation", why: "the formula ends there" }
-      : { chargeLimit: clauses.byArea, governs: "2.5 LFL^1.25 h0 √A", why: "the formula alone was asked for" };
+      ? { chargeLimit: m2, governs: "52 LFL: ceiling without ventilation", why: "the room gives more" }
+      : { chargeLimit: clauses.byArea, governs: "2.5 LFL^1.25 h0 √A", why: "the formula alone" };
   const limit = Math.min(clauses.withCirculation, m3);
-  if (limit <= m1) return { chargeLimit: m1, governs: NO_AREA, why: "the rooms served give less" };
+  if (limit <= m1) return { chargeLimit: m1, governs: NO_AREA, why: "the room gives less" };
   return limit === m3
-    ? { chargeLimit: m3, governs: "260 LFL: end of the standard", why: "the rooms served give more" }
-    : { chargeLimit: limit, governs: "0.5 LFL h A, with circulation", why: "the fan runs on a detected leak" };
+    ? { chargeLimit: m3, governs: "260 LFL: end of the standard", why: "the room gives more" }
+    : { chargeLimit: limit, governs: "0.5 LFL h A, with circulation", why: "the fan runs on a leak" };
 }
 
 function findingOf(charge: number | undefined, { chargeLimit, governs }: Governing, m3: number): string {
   if (charge === undefined) return "no charge given";
-  if (charge > m3) return "above 260 LFL: outside this standard";
+  if (charge > m3) return "above 260 LFL: outside the standard";
   return charge > chargeLimit
     ? `above the limit of ${governs}`
-    : `within the limit of ${governs}: listing, label and manual decide`;
+    : `within the limit of ${governs}: listing and manual decide`;
 }
 
 /** A charge beyond the method's band fails its own row only. */
@@ -84,7 +77,7 @@ export function roomLimits(input: RoomInput, trace: Trace) {
   const clauses: Clauses = {
     byArea: trace.step(roomLimitByArea, { LFL, h0, A }),
     byVolume: trace.step(roomLimitByVolume, { LFL, h0, A }),
-    withCirculation: trace.step(roomLimitWithCirculation, { LFL, H, A }),
+    withCirculation: trace.step(halfFlammable, { LFL, H, A }, "circulation"),
   };
   const governs = governing(rules, clauses);
   const RCL = CONCENTRATION_LIMITS[refrigerant];
@@ -99,9 +92,9 @@ export function roomLimits(input: RoomInput, trace: Trace) {
     limitWithCirculation: clauses.withCirculation,
     leastArea: charge === undefined ? NO_VALUE : areaOrFault(rules, charge, trace),
     leastCirculation: charge === undefined ? NO_VALUE : trace.step(leastCirculation, { m: charge, LFL }),
-    dispersalLimit: trace.step(dispersalLimit, { LFL, H: ceilingHeight, A }),
+    dispersalLimit: trace.step(halfFlammable, { LFL, H: ceilingHeight, A }, "dispersal volume"),
     concentrationLimit: RCL === undefined ? NO_VALUE : trace.step(concentrationLimit, { RCL, H: ceilingHeight, A }),
     finding: findingOf(charge, governs, m3),
-    standard: `${ROOM_STANDARD}, annex GG; dispersal volume ASHRAE 15-2022`,
+    standard: `${ROOM_STANDARD}; dispersal ASHRAE 15-2022`,
   };
 }

@@ -70,7 +70,7 @@ export function roomRules(refrigerant: string, h0: number, options: RoomOptions,
   const LFL = limitOf(refrigerant, flammabilityLimit, trace);
   if (altitude > HIGHEST_PLACE)
     throw notAvailable(
-      `altitude: must be at most ${quantityMark("altitude", HIGHEST_PLACE)}, got ${quantityMark("altitude", altitude)}: thinner air takes a factor of the standard that isn't held here; see the machine's manual`,
+      `altitude: must be at most ${quantityMark("altitude", HIGHEST_PLACE)}, got ${quantityMark("altitude", altitude)}: the factor of thinner air isn't held here`,
     );
   if (h0 > 1.01 * ceilingHeight)
     throw valueError(
@@ -92,9 +92,9 @@ const mass = (value: number): string => quantityMark("mass", value);
 /** Above the method's band. */
 const beyondBand = ({ method, m2, m3 }: RoomRules, m: number) =>
   method === "circulation 0.5"
-    ? notAvailable(`charge: must be at most ${mass(m3)} (260 m³ · LFL), got ${mass(m)}: outside the product standard`)
+    ? notAvailable(`charge: must be at most ${mass(m3)} (260 m³ · LFL), got ${mass(m)}: outside the standard`)
     : notAvailable(
-        `charge: must be at most ${mass(m2)} (52 m³ · LFL) in an unventilated room, got ${mass(m)}: no room is large enough; see method "circulation 0.5"`,
+        `charge: must be at most ${mass(m2)} (52 m³ · LFL) in an unventilated room, got ${mass(m)}: no room is large enough`,
       );
 
 /** Least floor area for a charge, m²; 0 up to m1. A charge above the method's band is a fault. */
@@ -102,7 +102,6 @@ export function leastRoomArea(rules: RoomRules, m: number, trace: Trace): number
   const { method, LFL, h0, H, m1, m2, m3 } = rules;
   const printed = method === "unventilated as printed";
   if (printed ? m < ROUNDED_START * m1 : m <= m1) {
-    trace.remark(`${mass(m)} is at or below m1, ${mass(m1)}: no floor area is asked.`);
     return 0;
   }
   if (m > (method === "circulation 0.5" ? m3 : m2)) throw beyondBand(rules, m);

@@ -77,6 +77,5 @@ export function solveValve(input: ValveInput, trace: Trace = silent) {
   trace.relation(valveFlow, { W, Kv, x, g, xT, P1, rho });
   const drop = trace.step(valvePressureDrop, { x, P1 });
   const saturationDrop = condensing - saturationTemperature(fluid, P1 - drop, "dew");
-  trace.remark(`The dew temperature falls by ${quantityMark("temperature difference", saturationDrop)} with it.`);
   return { drop, saturationDrop, expansionFactor: trace.step(valveExpansion, { x, g, xT }), chokedFlow };
 }

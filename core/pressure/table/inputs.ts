@@ -17,13 +17,13 @@ import {
 const psi = (value: number): number => us("pressure", value);
 const gauge = (about: string) =>
   quantity("pressure", about, { reading: true, above: 0, to: psi(5000), usual: [psi(100), psi(1000)] });
-const marked = (part: string) => gauge(`pressure marked on the ${part}`).optional();
+const marked = (part: string) => gauge(`mark of the ${part}`).optional();
 
 export const PRESSURE_INPUTS = block(
   {
     refrigerant: REFRIGERANT,
-    nameplateHigh: gauge("high side pressure on the machine's nameplate"),
-    nameplateLow: gauge("low side pressure on the machine's nameplate"),
+    nameplateHigh: gauge("high side on the nameplate"),
+    nameplateLow: gauge("low side on the nameplate"),
     summerDryBulb: SUMMER_DRY_BULB,
     leavingWater: LEAVING_WATER,
     rule: DESIGN_RULE,
@@ -41,8 +41,8 @@ export const PRESSURE_INPUTS = block(
     divertingValve: marked("diverting valve"),
     checkValve: marked("check valve"),
     receiver: marked("receiver or accumulator"),
-    reliefSetting: gauge("setting of a relief valve, if there is one").optional(),
-    waterShell: quantity("pressure", "pressure marked on the water side of the coil", {
+    reliefSetting: gauge("setting of a relief valve").optional(),
+    waterShell: quantity("pressure", "mark of the coil's water side", {
       reading: true,
       above: 0,
       to: psi(500),
@@ -53,9 +53,9 @@ export const PRESSURE_INPUTS = block(
       to: us("head", 500),
       usual: [us("head", 20), us("head", 150)],
     }).optional(),
-    highSideShutOff: yesNo("service valves shut the high side off from the low side").default(false),
+    highSideShutOff: yesNo("service valves shut the high side off").default(false),
   },
-  "input block: nameplate, temperatures, added parts and their marks",
+  "input block: nameplate, temperatures, parts",
 );
 
 export type PressureInputs = ValueOf<typeof PRESSURE_INPUTS>;

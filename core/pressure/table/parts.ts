@@ -14,7 +14,7 @@ export interface Part {
   readonly note: string;
 }
 
-const UNMARKED = "no pressure given: read the mark on the part";
+const UNMARKED = "not given: read its mark";
 
 const marked = (part: string, side: Part["side"], rating: number | undefined): Part => ({
   part,
@@ -45,7 +45,7 @@ function coil(inputs: PressureInputs, trace: Trace): Part {
   const part = "pool coil";
   if (coilStamped !== undefined) return { part, side: "high", rating: coilStamped, note: "as stamped" };
   if (coilMaterial === undefined || coilDiameter === undefined || coilWall === undefined)
-    return { part, side: "high", rating: undefined, note: "no stamped pressure: not fit for refrigerant without one" };
+    return { part, side: "high", rating: undefined, note: "no stamped pressure: unfit without one" };
   if (coilTemperature === undefined)
     throw valueError("inputs: coil temperature is needed to estimate the coil: give it, or coil stamped");
   const tube: TubeChoice = { ...BRAZED, material: coilMaterial, temperature: coilTemperature, joint: coilJoint };
@@ -64,9 +64,9 @@ export function partsOf(inputs: PressureInputs, trace: Trace): readonly Part[] {
       part: "nameplate high side",
       side: "high",
       rating: inputs.nameplateHigh,
-      note: "governs the machine's own parts",
+      note: "governs the machine",
     },
-    { part: "nameplate low side", side: "low", rating: inputs.nameplateLow, note: "governs the machine's own parts" },
+    { part: "nameplate low side", side: "low", rating: inputs.nameplateLow, note: "governs the machine" },
     marked("compressor shell", "low", inputs.compressorShell),
     line("added gas line", inputs.gasLineSize, inputs.gasLineTemperature, trace),
     line("added liquid line", inputs.liquidLineSize, inputs.liquidLineTemperature, trace),

@@ -44,7 +44,7 @@ function rowOf(part: Part, design: number, test: number, cutOut: number, trace: 
     strengthTest: added && fits ? traceFor(part.part, trace).step(strengthTest, { P: design }) : NO_VALUE,
     note:
       isRated(part) && !fits
-        ? `${isNameplate(part.part) ? "below the rule at this site: ask the maker" : "below its design pressure"}; ${part.note}`
+        ? `${isNameplate(part.part) ? "below the rule: ask the maker" : "below its design pressure"}; ${part.note}`
         : part.note,
   };
 }
@@ -63,7 +63,7 @@ function waterRow({ waterShell, pumpDeadHead }: PressureInputs, trace: Trace) {
     cutOut: NO_VALUE,
     margin: waterShell === undefined || design === NO_VALUE ? NO_VALUE : waterShell - design,
     strengthTest: NO_VALUE,
-    note: "against the pump at no flow; a leaking tube brings refrigerant pressure: relief needed",
+    note: "against the pump at no flow: relief needed",
   };
 }
 
