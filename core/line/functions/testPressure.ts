@@ -17,7 +17,7 @@ const gasTemperature = (about: string) =>
 export const lineTestPressure = cellFunction({
   id: "LINE.TESTPRESSURE",
   topic: "line",
-  summary: "Pressure that the nitrogen gauge should read after a change of temperature.",
+  summary: "Nitrogen gauge reading after a change of temperature: a correction only, no test pressure.",
   keywords: ["nitrogen test", "leak test", "standing pressure"],
   details: [
     "A correction of the reading for temperature only: PRESSURE.TABLE says what to test at and how both branches are reached.",

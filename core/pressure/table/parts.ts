@@ -7,7 +7,7 @@ import { BRAZED, isEstimate, ratedPressure, type TubeChoice } from "../tube";
 import type { PressureInputs } from "./inputs";
 
 /** Pa over the air; undefined where no rating is known. */
-export interface Part {
+export interface CircuitPart {
   readonly part: string;
   readonly side: "high" | "low";
   readonly rating: number | Fault | undefined;
@@ -16,7 +16,7 @@ export interface Part {
 
 const UNMARKED = "not given: read its mark";
 
-const marked = (part: string, side: Part["side"], rating: number | undefined): Part => ({
+const marked = (part: string, side: CircuitPart["side"], rating: number | undefined): CircuitPart => ({
   part,
   side,
   rating,
@@ -33,14 +33,14 @@ function ratingOf(outside: number, wall: number, tube: TubeChoice, trace: Trace)
   }
 }
 
-function line(part: string, size: string | undefined, temperature: number, trace: Trace): Part {
+function line(part: string, size: string | undefined, temperature: number, trace: Trace): CircuitPart {
   if (size === undefined) return { part, side: "high", rating: undefined, note: "no size given" };
   const { outside, wall } = sizesOfTube(size);
   const rating = ratingOf(outside, wall, { material: "copper", temperature, ...BRAZED }, traceFor(part, trace));
   return { part, side: "high", rating, note: `${size} copper, brazed` };
 }
 
-function coil(inputs: PressureInputs, trace: Trace): Part {
+function coil(inputs: PressureInputs, trace: Trace): CircuitPart {
   const { coilStamped, coilMaterial, coilDiameter, coilWall, coilTemperature, coilJoint } = inputs;
   const part = "pool coil";
   if (coilStamped !== undefined) return { part, side: "high", rating: coilStamped, note: "as stamped" };
@@ -58,7 +58,7 @@ function coil(inputs: PressureInputs, trace: Trace): Part {
 }
 
 /** In the table's order, nameplate first. */
-export function partsOf(inputs: PressureInputs, trace: Trace): readonly Part[] {
+export function partsOf(inputs: PressureInputs, trace: Trace): readonly CircuitPart[] {
   return [
     {
       part: "nameplate high side",

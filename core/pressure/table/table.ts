@@ -6,14 +6,14 @@ import { columnPressure } from "../../line/equations";
 import { designPressure, type DesignSide } from "../design";
 import { strengthTest } from "../equations";
 import type { PressureInputs } from "./inputs";
-import { COLUMN_DENSITY, CUT_OUT_SHARE, partsOf, type Part } from "./parts";
+import { COLUMN_DENSITY, CUT_OUT_SHARE, partsOf, type CircuitPart } from "./parts";
 
 /** A part with a known rating. */
-interface Rated extends Part {
+interface Rated extends CircuitPart {
   readonly rating: number;
 }
 
-const isRated = (part: Part): part is Rated => typeof part.rating === "number";
+const isRated = (part: CircuitPart): part is Rated => typeof part.rating === "number";
 const isNameplate = (part: string): boolean => part.startsWith("nameplate");
 const least = (parts: readonly Rated[]): number => Math.min(...parts.map(({ rating }) => rating));
 
@@ -26,12 +26,12 @@ function byRule(inputs: PressureInputs, trace: Trace) {
 }
 
 /** The machine's own sides answer to the rule, all other parts to the nameplate too: the machine may reach it. */
-function designOf({ part, side }: Part, rule: { high: number; low: number }, inputs: PressureInputs): number {
+function designOf({ part, side }: CircuitPart, rule: { high: number; low: number }, inputs: PressureInputs): number {
   if (isNameplate(part)) return rule[side];
   return Math.max(rule[side], side === "high" ? inputs.nameplateHigh : inputs.nameplateLow);
 }
 
-function rowOf(part: Part, design: number, test: number, cutOut: number, trace: Trace) {
+function rowOf(part: CircuitPart, design: number, test: number, cutOut: number, trace: Trace) {
   const added = !isNameplate(part.part) && part.part !== "compressor shell";
   const fits = isRated(part) && part.rating >= design;
   return {
