@@ -44,8 +44,12 @@ export const PRESSURE_MATERIAL = choice(
   {
     "titanium 1": "titanium grade 1",
     "titanium 2": "titanium grade 2",
-    "90/10": "cupronickel 90-10",
-    "70/30": "cupronickel 70-30",
+    "titanium Gr 1": "titanium grade 1",
+    "titanium Gr 2": "titanium grade 2",
+    "cupronickel 90/10": "cupronickel 90-10",
+    "cupronickel 70/30": "cupronickel 70-30",
+    "Cu-Ni 90/10": "cupronickel 90-10",
+    "Cu-Ni 70/30": "cupronickel 70-30",
   },
   { titanium: WHICH_GRADE },
 );

@@ -42,7 +42,7 @@ function stressOf({ material, temperature, temper }: TubeChoice, trace: Trace): 
   const S = us("pressure drop", psi);
   trace.lookup({
     table: "Allowable stress",
-    row: `${material}, ${temper}${row.fromMemory ? " (from memory)" : ""}`,
+    row: `${material}, ${temper}, ${quantityMark("temperature", temperature)}${row.fromMemory ? " (from memory)" : ""}`,
     interpolation: "linear; constant below 100 °F",
     result: { value: S, kind: "pressure drop" },
     source: row.fromMemory ? "exoticStress" : "pipingCode",

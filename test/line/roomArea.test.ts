@@ -102,6 +102,19 @@ describe("LINE.ROOMAREA", () => {
     expect(Number(at(7))).toBeGreaterThan(Number(at(7.2)));
   });
 
+  test("grows with the pool exchanger and its lines as worked by hand", () => {
+    // R-454B (0.296 kg/m³): 7.0 lb alone, 9.4 lb with coil and lines; 2.2 m, half the limit; wall 1.8 m unventilated.
+    const at = (charge: number, method: string, height: number | string) =>
+      Number(call("LINE.ROOMAREA", "R-454B", charge, height, method));
+    expect(at(7, CIRCULATION, 7.2)).toBeCloseTo(105, 1);
+    expect(at(9.4, CIRCULATION, 7.2)).toBeCloseTo(141, 1);
+    expect(at(7, UNVENTILATED, "1.8 m") * 0.09290304).toBeCloseTo(10.44, 2);
+    expect(at(9.4, UNVENTILATED, "1.8 m") * 0.09290304).toBeCloseTo(18.83, 2);
+    const airflow = (charge: number) => Number(listOf("R-454B", 900, 7.2, charge).get("least circulation"));
+    expect(airflow(7)).toBeCloseTo(189, 0);
+    expect(airflow(9.4)).toBeCloseTo(254, 0);
+  });
+
   test("is the inverse of the room's limit in every method", () => {
     assert(
       property(
