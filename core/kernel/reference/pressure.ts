@@ -4,12 +4,12 @@ import { sourceEntries } from "./entry";
 export const pressureSources = sourceEntries({
   manualR32: {
     short: "R-32 installation manuals",
-    full: "Installation manuals of R-32 machines: least floor areas by IEC 60335-2-40 for 0.307 kg/m³, no area below 1.842 kg, charge below 79.8 kg.",
+    full: "Installation manuals of R-32 machines: least floor areas by IEC 60335-2-40 for 0.307 kg/m³.",
     seen: "opened",
   },
   manualR454B: {
     short: "R-454B installation manual",
-    full: "Installation manual of a ducted R-454B split, page 11: 14.458 ft² of total area a pound, equal to 1/(0.5 × 0.307 kg/m³ × 2.2 m); the clause itself from memory.",
+    full: "Installation manual of a ducted R-454B split, page 11: 14.458 ft² a pound = 1/(0.5 × 0.307 kg/m³ × 2.2 m); the clause from memory.",
     seen: "opened",
   },
   nycMechanical: {
@@ -24,7 +24,7 @@ export const pressureSources = sourceEntries({
   },
   ashrae15Pressure: {
     short: "ASHRAE 15",
-    full: "ANSI/ASHRAE Standard 15: least design pressures, from memory; 30 °F over the summer dry bulb also in a trade column on IIAR 2-2021, 5.5.3.",
+    full: "ANSI/ASHRAE Standard 15: least design pressures, from memory; the 30 °F also in a trade column on IIAR 2-2021.",
     seen: "memory",
   },
   en378Pressure: {
@@ -34,17 +34,17 @@ export const pressureSources = sourceEntries({
   },
   pipingCode: {
     short: "ASME B31 wall equation",
-    full: "ASME B31 wall equation and allowable stresses of copper (table 3c), as printed in the Copper Tube Handbook; B31.5 not opened.",
+    full: "ASME B31 wall equation and stresses of copper (table 3c), as printed in the Copper Tube Handbook.",
     seen: "opened",
   },
   acrPressureSheet: {
     short: "pressure sheet of ACR tube",
-    full: "A gas systems firm's sheet of working pressures of ASTM B280 tube at 150 °F; mill tolerances fitted to it within 1 psi.",
+    full: "A gas systems firm's working pressures of ASTM B280 tube at 150 °F; mill tolerances fitted to it.",
     seen: "opened",
   },
   exoticStress: {
     short: "stresses of titanium and cupronickel",
-    full: "Allowable stresses of titanium grades 1 and 2 and annealed copper-nickel, and a least wall of 0.9 nominal: from memory.",
+    full: "Allowable stresses of titanium and annealed copper-nickel, least wall 0.9 of nominal: from memory.",
     seen: "memory",
   },
   reliefTable: {
@@ -54,7 +54,7 @@ export const pressureSources = sourceEntries({
   },
   testLimits: {
     short: "ASME B31.5, 538.4.2",
-    full: "ASME B31.5, 538.4.2(d), as applied by a published test plan: relief below 130 % of the design pressure of any part; 1.1 × design for gas from memory.",
+    full: "ASME B31.5, 538.4.2(d), as applied by a published test plan; 1.1 × design for gas from memory.",
     seen: "copied",
   },
   iec60534: {

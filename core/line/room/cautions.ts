@@ -6,11 +6,11 @@ export const roomIsACheckOnly = caution({
   code: "LINE-ROOM-CHECK",
   severity: "Danger",
   source: "iec60335",
-  description: "Room limits of mildly flammable refrigerants: a check only; listing and codes decide.",
+  description: "A check only: listing and codes decide.",
   needs: {},
   when: () => true,
   message: () =>
-    "Ignition of a leak can injure. This compares a charge with single clauses and never says that you may build: listing, label and manual (whose own factors govern), ASHRAE 15 or 15.2 and the local code decide. Enter the whole system's charge, pool exchanger and added lines included. Such refrigerants belong only in equipment listed for them.",
+    "Ignition of a leak can injure. This compares a charge with single clauses: listing, label and manual (whose own factors govern), ASHRAE 15 or 15.2 and the local code decide. Enter the whole system's charge, pool exchanger and added lines included. Only equipment listed for such refrigerants may hold them.",
 });
 
 export const listedCoilOnly = caution({
@@ -28,18 +28,18 @@ export const contestedFlammability = caution({
   code: "LINE-FLAMMABILITY-SPREAD",
   severity: "Notice",
   source: "iec60335",
-  description: "Published lower flammability limits differ, or one is from memory: the lower one counts here.",
+  description: "Published flammability limits differ or are from memory: the lower one counts.",
   needs: { refrigerant: "word", limitUsed: "concentration" },
   when: ({ refrigerant }) => limitDoubts(refrigerant, String) !== undefined,
   message: ({ refrigerant, limitUsed }, show) =>
-    `The charge is based on a lower flammability limit of ${show(limitUsed, "concentration")} (${limitDoubts(refrigerant, (limit) => show(limit, "concentration")) ?? ""}): a lower limit leaves less charge. Codes were revised in 2026. Use the limit of the equipment's listing.`,
+    `Lower flammability limit ${show(limitUsed, "concentration")} (${limitDoubts(refrigerant, (limit) => show(limit, "concentration")) ?? ""}): codes were revised in 2026; take that of the equipment's listing.`,
 });
 
 export const chargeAboveLimit = caution({
   code: "LINE-ROOM-ABOVE",
   severity: "Danger",
   source: "iec60335",
-  description: "The charge is above the limit of the room by the method asked.",
+  description: "The charge is above the room's limit.",
   needs: { charge: "mass", chargeLimit: "mass", governs: "word" },
   when: ({ charge, chargeLimit }) => charge > chargeLimit,
   message: ({ charge, chargeLimit, governs }, show) =>
@@ -50,7 +50,7 @@ export const circulationDuties = caution({
   code: "LINE-ROOM-CIRCULATION",
   severity: "Warning",
   source: "commonPractice",
-  description: "Circulation counts only with a leak detection system that works the fan.",
+  description: "Circulation counts only with leak detection.",
   needs: { method: "word" },
   when: ({ method }) => method === "circulation 0.5",
   message: () =>

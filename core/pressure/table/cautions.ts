@@ -16,7 +16,7 @@ export const bothBranches = caution({
   code: "PRESSURE-BRANCHES",
   severity: "Warning",
   source: "commonPractice",
-  description: "Pilot valve and check valve shut the pool branch in: ports on both sides, valve positions.",
+  description: "How both branches are reached: ports and valve positions.",
   needs: {},
   when: () => true,
   message: () =>
@@ -38,7 +38,7 @@ export const testBelowDesign = caution({
   code: "PRESSURE-TEST-LOW",
   severity: "Warning",
   source: "commonPractice",
-  description: "The weakest connected part keeps the test below the high side's design pressure.",
+  description: "The weakest connected part limits the test.",
   needs: { highTest: "pressure", highDesign: "pressure" },
   when: ({ highTest, highDesign }) => highTest < highDesign,
   message: ({ highTest, highDesign }, show) =>
