@@ -11,6 +11,7 @@ import { lineFunctions } from "./line";
 import { noteFunctions } from "./note";
 import { pipeFunctions } from "./pipe";
 import { poolFunctions } from "./pool";
+import { pressureFunctions } from "./pressure";
 import { refrigerantFunctions } from "./refrigerant";
 import { sinkFunctions } from "./sink";
 import { waterFunctions } from "./water";
@@ -25,6 +26,7 @@ export const CATALOGUE = catalogueOf(
   exchangerFunctions,
   pipeFunctions,
   lineFunctions,
+  pressureFunctions,
   controlFunctions,
   costFunctions,
   sinkFunctions,

@@ -1,7 +1,6 @@
 /** Caution rules of refrigerant lines and commissioning. */
 import { caution } from "../kernel/define/caution";
 import { us } from "../kernel/values/quantity";
-import { limitDoubts } from "../refrigerant/facts";
 
 export const chargeByMaker = caution({
   code: "LINE-CHARGE-ADDER",
@@ -72,29 +71,6 @@ export const highTarget = caution({
   when: ({ answer }) => answer > us("temperature difference", 25),
   message: ({ answer }, show) =>
     `A target of ${show(answer, "temperature difference")} is above ${show(us("temperature difference", 25), "temperature difference")}: humid indoor air or a cool day; let the rooms settle and measure again before adjusting the charge.`,
-});
-
-export const roomIsACheckOnly = caution({
-  code: "LINE-ROOM-CHECK",
-  severity: "Danger",
-  standing: true,
-  source: "iec60335",
-  description: "Room limits of mildly flammable refrigerants: a check only; listing and codes decide.",
-  needs: {},
-  when: () => true,
-  message: () =>
-    "Ignition of a leak can injure. This checks one clause only: the equipment's listing and manual, ASHRAE 15 or 15.2 and the local code decide. Enter the whole system's charge, pool exchanger and added lines included. Mildly flammable refrigerants belong only in equipment listed for them.",
-});
-
-export const contestedFlammability = caution({
-  code: "LINE-FLAMMABILITY-SPREAD",
-  severity: "Notice",
-  source: "iec60335",
-  description: "Published lower flammability limits differ, or one is from memory: the lower one counts here.",
-  needs: { refrigerant: "word", flammabilityLimit: "concentration" },
-  when: ({ refrigerant }) => limitDoubts(refrigerant, String) !== undefined,
-  message: ({ refrigerant, flammabilityLimit }, show) =>
-    `The charge is based on a lower flammability limit of ${show(flammabilityLimit, "concentration")} (${limitDoubts(refrigerant, (limit) => show(limit, "concentration")) ?? ""}): a lower limit allows less charge. Use the limit of the equipment's listing.`,
 });
 
 export const iceInVacuum = caution({

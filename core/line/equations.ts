@@ -57,50 +57,6 @@ export const targetSuperheatEquation = equation({
   code: (x) => (3 * (x.WB - FAHRENHEIT_ZERO) - (80 * 5) / 9 - (x.DB - FAHRENHEIT_ZERO)) / 2,
 });
 
-const LFL = symbol("concentration", "lower flammability limit", 0.25, 0.4);
-const h0 = symbol("length", "release height", 0.6, 2.2);
-const A = symbol("area", "floor area", 5, 100);
-
-export const roomLimitByArea = equation({
-  name: "Charge limit by floor area",
-  form: "m = 2.5 * LFL^1.25 * h0 * sqrt(A)",
-  kind: "mass",
-  symbols: { LFL, h0, A },
-  validity: "class 2L refrigerants",
-  source: { key: "iec60335", where: "GG.2" },
-  code: (x) => 2.5 * x.LFL ** 1.25 * x.h0 * Math.sqrt(x.A),
-});
-
-export const roomLimitByVolume = equation({
-  name: "Charge limit by three quarters of the flammable volume",
-  form: "m = 0.75 * LFL * h0 * A",
-  kind: "mass",
-  symbols: { LFL, h0, A },
-  validity: "class 2L refrigerants",
-  source: { key: "iec60335", where: "GG.2" },
-  code: (x) => 0.75 * x.LFL * x.h0 * x.A,
-});
-
-export const chargeWithoutArea = equation({
-  name: "Charge below which no floor area is required",
-  form: "m = 6 * V * LFL",
-  kind: "mass",
-  symbols: { LFL },
-  constants: { V: 1 },
-  source: { key: "iec60335", where: "GG.2 (m1 = 6 m³ · LFL)" },
-  code: (x) => 6 * x.LFL,
-});
-
-export const chargeCeiling = equation({
-  name: "Most charge without ventilation",
-  form: "m = 52 * V * LFL",
-  kind: "mass",
-  symbols: { LFL },
-  constants: { V: 1 },
-  source: { key: "iec60335", where: "GG.2 (m2 = 52 m³ · LFL)" },
-  code: (x) => 52 * x.LFL,
-});
-
 const rho = symbol("density", "density of the fluid in the line", 2, 1400);
 const L = symbol("length", "equivalent length: straight and fittings", 0.1, 200);
 

@@ -5,9 +5,11 @@ import { lineCharge } from "./functions/charge";
 import { lineChargeBalance } from "./functions/chargeBalance";
 import { lineDrop } from "./functions/drop";
 import { lineRiser } from "./functions/riser";
+import { lineRoomArea } from "./functions/roomArea";
 import { lineRoomLimit } from "./functions/roomLimit";
 import { lineTargetSuperheat } from "./functions/targetSuperheat";
 import { lineTestPressure } from "./functions/testPressure";
+import { lineValve } from "./functions/valve";
 
 export const lineFunctions = catalogueOf([
   lineBore,
@@ -19,4 +21,6 @@ export const lineFunctions = catalogueOf([
   lineBoiling,
   lineTargetSuperheat,
   lineRoomLimit,
+  lineRoomArea,
+  lineValve,
 ]);

@@ -19,6 +19,12 @@ export function usualForm(size: string): TubeForm {
   return rowOf(size).coil === undefined ? "straight" : "coil";
 }
 
+/** Outside diameter and wall, m, of a nominal size in its usual form. */
+export function sizesOfTube(size: string): { readonly outside: number; readonly wall: number } {
+  const row = rowOf(size);
+  return { outside: us("diameter", row.outside), wall: us("diameter", row[usualForm(size)] ?? 0) };
+}
+
 /** Bore in m of a nominal size of the table. */
 export function boreOfTube(size: string, trace: Trace = silent, form: TubeForm = usualForm(size)): number {
   const row = rowOf(size);

@@ -9,6 +9,7 @@ export const TOPICS: Readonly<Record<string, string>> = {
   exchanger: "Heat exchanger",
   pipe: "Water pipe",
   line: "Refrigerant lines",
+  pressure: "Pressures that hold",
   control: "Controls and sensors",
   cost: "Money",
   sink: "Other uses of the heat",

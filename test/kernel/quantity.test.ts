@@ -20,6 +20,8 @@ const BY_MATH: Readonly<Record<string, string>> = {
   lb: "lb",
   "lb/h": "lb/h",
   "kg/h": "kg/h",
+  "lb/min": "lb/minute",
+  "kg/s": "kg/s",
   "lb/ft³": "lb/ft^3",
   "BTU/lb": "BTU/lb",
   "kJ/kg": "kJ/kg",
@@ -89,12 +91,13 @@ describe("units", () => {
     }
   });
 
-  test("mathjs knows every printed unit but those of money, shares and ratios", () => {
+  test("mathjs knows every printed unit but those of money, shares, ratios and valves", () => {
     const unknown = kinds.flatMap(([name, kind]) =>
       [kind.US, kind.SI].some(({ text }) => BY_MATH[text] === undefined || kind.base === "") ? [name] : [],
     );
     expect(unknown).toEqual([
       "cooling rating",
+      "flow coefficient",
       "humidity ratio",
       "years",
       "fraction",

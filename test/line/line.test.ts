@@ -142,7 +142,11 @@ describe("LINE.ROOMLIMIT", () => {
   const definition = lookUp(CATALOGUE, "LINE.ROOMLIMIT");
   const told = (name: string, units: "US" | "SI") => {
     if (!definition) throw new Error("no LINE.ROOMLIMIT");
-    const { cautions, steps, system } = explain(compile(definition), [name, 30, 2, units], CATALOGUE);
+    const { cautions, steps, system } = explain(
+      compile(definition),
+      [name, 30, 2, "", "", "", "", "", units],
+      CATALOGUE,
+    );
     const notice = cautions.find(({ code }) => code === "LINE-FLAMMABILITY-SPREAD")?.text ?? "";
     return [notice, workingLines(steps, system).find(({ text }) => text.startsWith("Lower flammability"))?.text ?? ""];
   };

@@ -3,13 +3,17 @@ import { CATALOGUE } from "../../core/catalogue";
 import { lookUp } from "../../core/kernel/define/catalogue";
 import { compile, evaluate } from "../../core/kernel/call/evaluate";
 import { isFault } from "../../core/kernel/values/fault";
-import { chargeCeiling, chargeWithoutArea, roomLimitByArea, roomLimitByVolume } from "../../core/line/equations";
+import { chargeCeiling, chargeWithoutArea, roomLimitByArea, roomLimitByVolume } from "../../core/line/room/equations";
 
 /** Rows of LINE.ROOMLIMIT, kg or words. */
 function rowsOf(refrigerant: string, floorArea: number | string, releaseHeight: number | string) {
   const definition = lookUp(CATALOGUE, "LINE.ROOMLIMIT");
   if (!definition) throw new Error("no LINE.ROOMLIMIT");
-  const out = evaluate(compile(definition), [refrigerant, floorArea, releaseHeight, "SI"], CATALOGUE);
+  const out = evaluate(
+    compile(definition),
+    [refrigerant, floorArea, releaseHeight, "", "", "", "", "", "SI"],
+    CATALOGUE,
+  );
   if (isFault(out)) throw new Error(out.message);
   const rows = new Map((out as [string, number | string][]).map(([label, value]) => [label, value]));
   return { kg: (label: string) => Number(rows.get(label)), governs: String(rows.get("governs")) };

@@ -114,7 +114,21 @@ const FORMS: readonly (readonly [string, string])[] = [
   ["LINE.TESTPRESSURE", "pressure, then, now, [units]"],
   ["LINE.BOILING", "vacuum, [units]"],
   ["LINE.TARGETSUPERHEAT", "indoorWetBulb, outdoorDryBulb, [units]"],
-  ["LINE.ROOMLIMIT", "refrigerant, floorArea, releaseHeight, [units]"],
+  [
+    "LINE.ROOMLIMIT",
+    "refrigerant, floorArea, releaseHeight, [charge], [method], [ceilingHeight], [flammabilityLimit], [altitude], [units]",
+  ],
+  [
+    "LINE.ROOMAREA",
+    "refrigerant, charge, releaseHeight, [method], [ceilingHeight], [flammabilityLimit], [altitude], [units]",
+  ],
+  ["LINE.VALVE", "refrigerant, flowCoefficient, massFlow, condensing, [superheat], [criticalRatio], [units]"],
+  ["PRESSURE.DESIGN", "refrigerant, side, [summerDryBulb], [leavingWater], [rule], [units]"],
+  ["PRESSURE.TUBE", "outsideDiameter, wall, material, temperature, [temper], [joint], [sizes], [units]"],
+  ["PRESSURE.WALL", "outsideDiameter, pressure, material, temperature, [temper], [joint], [sizes], [units]"],
+  ["PRESSURE.RELIEF", "refrigerant, diameter, length, [combustiblesNear], [units]"],
+  ["PRESSURE.TRAPPED", "refrigerant, filledAt, warmedTo, [units]"],
+  ["PRESSURE.TABLE", "inputs, [units]"],
   ["CONTROL.SENSORTEMP", "ohms, [sensor], [units]"],
   ["CONTROL.SENSOROHMS", "temperature, [sensor], [units]"],
   [

@@ -20,6 +20,7 @@ import {
   type CellMatrix,
   type CellScalar,
 } from "../values/cellInput";
+import { STANDARD_PRESSURE } from "../define/pressureBasis";
 import { isMisspelt, lookalike } from "./nearest";
 
 /** Appends the unit from the unit column or header to a bare number. */
@@ -112,11 +113,12 @@ const readBlock = (shape: BlockShape, matrix: CellMatrix, name: string, context:
   return { found, leftOut, headings };
 };
 
-/** Admits one value of a range. Readings in ranges are absolute already, or `compute` handles their basis. */
+/** Admits one value of a range. A reading in a range is a gauge pressure at sea level; an absolute text is turned into one. */
 const admitCell = (arg: ArgData, cell: FoundCell, label: string, context: AdmitContext): unknown => {
   const raw = takesUnit(arg, context.before) ? withOwnUnit(cell.value, cell.unit) : cell.value;
   const value = admitScalar(arg.shape as ScalarShape, raw, label, context);
-  return isReadQuantity(value) ? value.value : value;
+  if (!isReadQuantity(value)) return value;
+  return value.basis === "absolute" ? value.value - STANDARD_PRESSURE : value.value;
 };
 
 interface AdmittedBlock {

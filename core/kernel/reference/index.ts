@@ -8,6 +8,7 @@ import { generalSources } from "./general";
 import { moneySources } from "./money";
 import { pipeSources } from "./pipe";
 import { poolSources } from "./pool";
+import { pressureSources } from "./pressure";
 import { refrigerationSources } from "./refrigeration";
 import { sinkSources } from "./sink";
 import { exchangerSources } from "./exchanger";
@@ -23,6 +24,7 @@ const TABLE = {
   ...moneySources,
   ...controlSources,
   ...sinkSources,
+  ...pressureSources,
 };
 
 export type SourceKey = keyof typeof TABLE;

@@ -62,6 +62,7 @@ const DIMENSIONLESS: Readonly<Partial<Record<KindName, Readonly<Record<string, n
   "humidity ratio": { "%": 0.01, "g/kg": 0.001, "gr/lb": 1 / 7000, "lb/lb": 1, "kg/kg": 1 },
   "yearly rate": { "%": 0.01, "%/year": 0.01, "% a year": 0.01 },
   years: { y: 1, yr: 1, years: 1, a: 1 },
+  "flow coefficient": { cv: KINDS["flow coefficient"].US.factor, kv: 1 },
   fraction: { "%": 0.01 },
   "relative humidity": { "%": 0.01 },
   number: { "%": 0.01 },

@@ -25,7 +25,7 @@ export const lineDrop = cellFunction({
   details: [
     "Flow from the cycle; Colebrook on the tube's bore, drawn copper (0.0015 mm); the inlet density applies throughout, so drops above a tenth of the pressure come out too low.",
     "Suction and liquid lines start at the cycle's pressures, a discharge line ends at the condenser's. The line neither gains nor loses heat.",
-    "Rise is from inlet to outlet, negative for a fall; fittings enter as equivalent length, valves and driers as pressure drop.",
+    "Rise is from inlet to outlet, negative for a fall; fittings enter as equivalent length, valves and driers as pressure drop (LINE.VALVE computes it for a diverting valve).",
   ],
   args: {
     refrigerant: REFRIGERANT,

@@ -1,60 +1,68 @@
 import { quantity } from "../../kernel/define/argument";
 import { cellFunction } from "../../kernel/define/cellFunction";
-import { notAvailable } from "../../kernel/values/fault";
 import { us } from "../../kernel/values/quantity";
 import { listResult, quantityResult, wordResult } from "../../kernel/define/result";
 import { REFRIGERANT } from "../../refrigerant/args";
-import { flammabilityOf, limitRow } from "../../refrigerant/facts";
-import { contestedFlammability, roomIsACheckOnly } from "../cautions";
-import { chargeCeiling, chargeWithoutArea, roomLimitByArea, roomLimitByVolume } from "../equations";
+import { RELEASE_HEIGHT, ROOM_OPTIONS, SYSTEM_CHARGE } from "../room/args";
+import {
+  chargeAboveLimit,
+  circulationDuties,
+  contestedFlammability,
+  listedCoilOnly,
+  roomIsACheckOnly,
+} from "../room/cautions";
+import { ROOM_STANDARD, roomLimits } from "../room/limits";
 
-const WHERE: Readonly<Record<string, string>> = {
-  A1: "not flammable: see concentration limits in ASHRAE 15 or EN 378",
-  A3: "highly flammable: see the class 3 clauses of IEC 60335-2-40 annex GG and the local code",
-};
-
-interface Clauses {
-  /** kg */
-  readonly byArea: number;
-  readonly byVolume: number;
-  readonly ceiling: number;
-  readonly chargeWithoutLimit: number;
-}
-
-function governing({ byArea, byVolume, ceiling, chargeWithoutLimit }: Clauses): string {
-  const byRoom = Math.min(byArea, byVolume, ceiling);
-  if (byRoom <= chargeWithoutLimit) return "6 LFL: no floor area is asked";
-  if (byRoom === ceiling) return "52 LFL: ceiling without ventilation";
-  return byRoom === byArea ? "2.5 LFL^1.25 h0 √A" : "0.75 LFL h0 A";
-}
+const room = { refrigerant: "R-32", floorArea: 300, releaseHeight: 6 } as const;
+const fernhill = { refrigerant: "R-454B", floorArea: 900, releaseHeight: 7.2, charge: 9.4 } as const;
 
 export const lineRoomLimit = cellFunction({
   id: "LINE.ROOMLIMIT",
   topic: "line",
-  summary: "Charge limit of a mildly flammable refrigerant in a room.",
-  keywords: ["A2L", "2L", "flammable", "room size", "floor area"],
+  summary: "Charge limits of a mildly flammable refrigerant in a room, clause by clause.",
+  keywords: ["A2L", "2L", "flammable", "room size", "floor area", "RCL", "EDVC", "dispersal volume"],
   details: [
-    "IEC 60335-2-40:2018, GG.2. Release heights: floor 0.6 m, window 1.0 m, wall 1.8 m, ceiling 2.2 m. Uses the lower published flammability limit.",
-    "The limit applies to the whole system's charge, pool exchanger and added lines included.",
-    "The limit is the least of the two formulas and of the ceiling m2 = 52 m³ · LFL, and never below m1 = 6 m³ · LFL, up to which no floor area is required. Tables in manuals print the first formula alone.",
-    "Above the ceiling no unventilated room is large enough: use detection with circulation or ventilation, by the equipment's listing.",
+    `${ROOM_STANDARD}, GG.2. Release heights: floor 0.6 m, window 1.0 m, wall 1.8 m, ceiling 2.2 m. Uses the lower published flammability limit unless one is given.`,
+    "The limit applies to the whole system's charge, pool exchanger and added lines included: call it for the charge before and after (LINE.CHARGEBALANCE).",
+    "Unventilated: the least of the two formulas and of the ceiling m2 = 52 m³ · LFL, and never below m1 = 6 m³ · LFL, up to which no floor area is required. Tables in manuals print the first formula alone: method as printed.",
+    "With circulation by a leak detection system: half the flammability limit in the rooms that the duct serves, 2.2 m (7.2 ft) of height counted, up to m3 = 260 m³ · LFL.",
+    "Dispersal volume and concentration limit are those of ASHRAE 15, over the full height of the ceiling, for occupancies other than institutional. #N/A above 2,000 ft (610 m), for which no factor is held.",
   ],
   args: {
     refrigerant: REFRIGERANT,
     floorArea: quantity("area", "floor area of the room", { above: 0, usual: [us("area", 20), us("area", 5000)] }),
-    releaseHeight: quantity("length", "height at which a leak is released", { from: 0.6, to: 3, usual: [0.6, 2.2] }),
+    releaseHeight: RELEASE_HEIGHT,
+    charge: SYSTEM_CHARGE.optional(),
+    ...ROOM_OPTIONS,
   },
   returns: listResult("charge limits", {
-    chargeLimit: quantityResult("mass", "most charge allowed by the room"),
-    chargeWithoutLimit: quantityResult("mass", "charge up to which no floor area is required"),
+    chargeLimit: quantityResult("mass", "limit of the room by the method"),
+    chargeWithoutLimit: quantityResult("mass", "m1: no floor area required up to it"),
     flammabilityLimit: quantityResult("concentration", "lower flammability limit used"),
     governs: wordResult("which clause governs"),
-    chargeCeiling: quantityResult("mass", "most charge without ventilation"),
+    chargeCeiling: quantityResult("mass", "m2: most without ventilation"),
+    chargeOfScope: quantityResult("mass", "m3: most that the standard covers"),
+    limitByArea: quantityResult("mass", "by the formula alone"),
+    limitByVolume: quantityResult("mass", "by 0.75 LFL h0 A"),
+    limitWithCirculation: quantityResult("mass", "with detection and circulation"),
+    leastArea: quantityResult("area", "least floor area for the charge"),
+    leastCirculation: quantityResult("air flow", "least circulation for the charge"),
+    dispersalLimit: quantityResult("mass", "by the effective dispersal volume"),
+    concentrationLimit: quantityResult("mass", "by the refrigerant concentration limit"),
+    why: wordResult("why it governs"),
+    finding: wordResult("charge against limit"),
+    standard: wordResult("edition"),
   }),
+  facts: { limitUsed: "concentration" },
   cautions: [
-    { rule: roomIsACheckOnly, raisedBy: { refrigerant: "R-32", floorArea: 300, releaseHeight: 6 } },
-    { rule: contestedFlammability, raisedBy: { refrigerant: "R-454B", floorArea: 300, releaseHeight: 6 } },
+    { rule: roomIsACheckOnly, raisedBy: room },
+    { rule: listedCoilOnly, raisedBy: room },
+    { rule: contestedFlammability, raisedBy: { ...room, refrigerant: "R-454B" } },
+    { rule: chargeAboveLimit, raisedBy: { ...room, charge: 30 } },
+    { rule: circulationDuties, raisedBy: { ...fernhill, method: "circulation 0.5" } },
   ],
+  sources: ["ashrae15Volume", "nycMechanical"],
+  example: fernhill,
   checks: [
     {
       inputs: { refrigerant: "R-32", floorArea: 76.6, releaseHeight: 0.6, units: "SI" },
@@ -82,31 +90,24 @@ export const lineRoomLimit = cellFunction({
       tolerance: 0.011,
       source: { key: "iec60335", where: "GG.2 as tabulated for R-32" },
     },
+    {
+      inputs: { refrigerant: "R-32", floorArea: 10, releaseHeight: 0.6, flammabilityLimit: 0.307, units: "SI" },
+      expected: { chargeWithoutLimit: 1.842, chargeOfScope: 79.8, limitByArea: 1.084 },
+      tolerance: 0.03,
+      source: "manualR32",
+    },
+    {
+      inputs: { refrigerant: "R-32", floorArea: 168, releaseHeight: 6, ceilingHeight: 8 },
+      expected: { concentrationLimit: 6.45 },
+      tolerance: 0.02,
+      source: "nycMechanical",
+      remark: "4.8 lb per 1,000 ft³ of 12 × 14 × 8 ft",
+    },
     { inputs: { refrigerant: "R-410A", floorArea: 300, releaseHeight: 6 }, expected: "#N/A", source: "ashrae34" },
   ],
-  compute({ refrigerant, floorArea: A, releaseHeight: h0 }, { step, trace }) {
-    const { safetyClass, lower: LFL } = flammabilityOf(refrigerant);
-    if (safetyClass !== "A2L" || LFL === undefined)
-      throw notAvailable(
-        `refrigerant: ${refrigerant} is class ${safetyClass}, this limit is for class 2L; ${WHERE[safetyClass] ?? ""}`,
-      );
-    trace.lookup({
-      table: "Lower flammability limit, the lower one published",
-      row: limitRow(refrigerant),
-      result: { value: LFL, kind: "concentration" },
-      source: "iec60335",
-    });
-    const byArea = step(roomLimitByArea, { LFL, h0, A });
-    const byVolume = step(roomLimitByVolume, { LFL, h0, A });
-    const chargeWithoutLimit = step(chargeWithoutArea, { LFL });
-    const ceiling = step(chargeCeiling, { LFL });
-    const byRoom = Math.min(byArea, byVolume, ceiling);
-    return {
-      chargeLimit: Math.max(chargeWithoutLimit, byRoom),
-      chargeWithoutLimit,
-      flammabilityLimit: LFL,
-      governs: governing({ byArea, byVolume, ceiling, chargeWithoutLimit }),
-      chargeCeiling: ceiling,
-    };
+  compute({ refrigerant, floorArea, releaseHeight, charge, ...options }, { trace, recordFacts }) {
+    const limits = roomLimits({ refrigerant, floorArea, releaseHeight, charge, ...options }, trace);
+    recordFacts({ limitUsed: limits.flammabilityLimit });
+    return limits;
   },
 });

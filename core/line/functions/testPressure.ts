@@ -17,9 +17,12 @@ const gasTemperature = (about: string) =>
 export const lineTestPressure = cellFunction({
   id: "LINE.TESTPRESSURE",
   topic: "line",
-  summary: "Pressure that the nitrogen gauge should read after a change of temperature.",
+  summary: "Nitrogen gauge reading after a change of temperature: a correction only, no test pressure.",
   keywords: ["nitrogen test", "leak test", "standing pressure"],
-  details: ["Ideal gas in a closed system; gauge pressures over 101.325 kPa (14.696 psi)."],
+  details: [
+    "A correction of the reading for temperature only: PRESSURE.TABLE says what to test at and how both branches are reached.",
+    "Ideal gas in a closed system; gauge pressures over 101.325 kPa (14.696 psi).",
+  ],
   args: {
     pressure: TEST_READING,
     then: gasTemperature("gas temperature when the test began"),
