@@ -13,7 +13,7 @@ export const PREFIXES =
  * Exponents of kg, m, s, A and K; then groups "names size prefixes". Prefixes: S short, L long, SL both, 2 and 3 short with
  * their square and cube, MM a million; none where nothing follows the size.
  */
-export const UNITS: readonly (readonly [dimension: readonly number[], names: string])[] = [
+export const NAMED_UNITS: readonly (readonly [dimension: readonly number[], names: string])[] = [
   [
     [0, 1],
     "meter meters 1 L|m 1 S|inch inches in .0254|foot feet ft .3048|yard yards yd .9144|mile miles mi 1609.344|link links li .201168|rod rods 5.0292|rd 5.02921|chain chains ch 20.1168|angstrom angstroms 1e-10|mil .0000254",

@@ -1,5 +1,5 @@
 /** Reads unit texts such as "BTU/(h ft^2 degF)": products, quotients, whole or broken powers, brackets, prefixes. */
-import { PREFIXES, UNITS, ZERO_POINTS } from "./unitTable";
+import { PREFIXES, NAMED_UNITS, ZERO_POINTS } from "./unitTable";
 
 /** Exponents of kg, m, s, A and K. */
 type Dimension = readonly number[];
@@ -32,7 +32,7 @@ const ratio = (text: string): number =>
 
 const namedUnits = (): Map<string, NamedUnit> => {
   const found = new Map<string, NamedUnit>();
-  for (const [dimension, groups] of UNITS)
+  for (const [dimension, groups] of NAMED_UNITS)
     for (const group of groups.split("|")) {
       const [, names = "", size = "", prefixes = ""] = /^(.*?) ([\d./e-]+) ?(\w*)$/.exec(group) ?? [];
       for (const name of names.split(" ")) {
