@@ -103,8 +103,8 @@ export function checkMonthlySun(latitude: number, daily: readonly number[]): Sun
   const months = (are: (K: number) => boolean): readonly number[] =>
     clearness.flatMap((K, month) => (are(K) ? [month] : []));
   const [above, unlikely] = [months((K) => K > 1), months(isUnlikely)];
-  const mirrored = clearnessOf(-latitude, daily);
   const otherHemisphere =
-    above.length + unlikely.length > 0 && mirrored.every((K) => !(K < LEAST_CLEARNESS || K > MOST_CLEARNESS));
+    above.length + unlikely.length > 0 &&
+    clearnessOf(-latitude, daily).every((K) => !(K < LEAST_CLEARNESS || K > MOST_CLEARNESS));
   return { clearness, above, unlikely, otherHemisphere };
 }

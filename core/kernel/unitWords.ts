@@ -1,26 +1,27 @@
 /** Translates units as people write them into the spelling that the unit reader knows. */
 
-/** Trade units that mathjs lacks, defined in units that it has. A cubic foot of natural gas: 1,037 BTU (US EIA, 2019). */
-export const TRADE: readonly (readonly [string, string])[] = [
-  ["gpm", "1 gal/minute"],
-  ["gph", "1 gal/h"],
-  ["lpm", "1 L/minute"],
-  ["lps", "1 L/s"],
-  ["cfm", "1 ft^3/minute"],
-  ["mph", "1 mi/h"],
-  ["kph", "1 km/h"],
-  ["fpm", "1 ft/minute"],
-  ["knot", "1852 m/h"],
-  ["kBTU", "1000 BTU"],
-  ["MBH", "1000 BTU/h"],
-  ["therm", "100000 BTU"],
-  ["Mcf", "1037000 BTU"],
-  ["tonRefrigeration", "12000 BTU/h"],
-  ["inHg", "3386.388640341 Pa"],
-  ["ftH2O", "2989.06692 Pa"],
-  ["mH2O", "9806.65 Pa"],
-  ["cP", "0.001 Pa s"],
-  ["cord", "128 ft^3"],
+/** Trade units besides the table's: a number of units that the reader knows. A cubic foot of natural gas: 1,037 BTU (US EIA, 2019). */
+export const TRADE: readonly (readonly [name: string, number: number, unit: string])[] = [
+  ["gpm", 1, "gal/minute"],
+  ["gph", 1, "gal/h"],
+  ["lpm", 1, "L/minute"],
+  ["lps", 1, "L/s"],
+  ["cfm", 1, "ft^3/minute"],
+  ["mph", 1, "mi/h"],
+  ["kph", 1, "km/h"],
+  ["fpm", 1, "ft/minute"],
+  ["knot", 1852, "m/h"],
+  ["kBTU", 1000, "BTU"],
+  ["MBH", 1000, "BTU/h"],
+  ["therm", 100000, "BTU"],
+  ["Mcf", 1037000, "BTU"],
+  ["tonRefrigeration", 12000, "BTU/h"],
+  ["inHg", 3386.388640341, "Pa"],
+  ["ftH2O", 2989.06692, "Pa"],
+  ["mH2O", 9806.65, "Pa"],
+  ["cP", 0.001, "Pa s"],
+  ["micron", 0.13332236842105263, "Pa"],
+  ["cord", 128, "ft^3"],
 ];
 
 /** Groups of spellings: the reader's own first, then others for it. Case doesn't matter. */
@@ -37,7 +38,7 @@ const WORDS: ReadonlyMap<string, string> = new Map(
 const DEGREE = /(?:°|º|\bdeg(?:rees?)?\b)\s*([FCK])\b|\b(?:fahrenheit)\b|\b(?:celsius)\b/giu;
 const POWER = /\b(?:(sq|square)|cu|cubic)\s*(?=(?:ft|feet|foot|in|inch|inches|m|met(?:er|re)s?|yd)\b)([a-z]+)/gi;
 
-/** Replaces trade spellings by those that mathjs reads. */
+/** Replaces trade spellings by those that the unit reader knows. */
 export function spelled(text: string): string {
   return text
     .replace(/[\u2212\u2013]/g, "-")
@@ -58,7 +59,7 @@ export function spelled(text: string): string {
     .replace(/\bin\s+hg\b/gi, "inHg")
     .replace(/\b(?:ft|feet|foot)\s*(?:of\s+)?(?:water|wc|h2o)\b/gi, "ftH2O")
     .replace(/\bm\s*(?:of\s+)?(?:water|wc|h2o)\b/gi, "mH2O")
-    .replace(/\bmicrons?\b/gi, "(0.13332236842105263 Pa)")
+    .replace(/\bmicrons?\b/gi, "micron")
     .replace(POWER, (_, square: string | undefined, unit: string) => `${unit}^${square === undefined ? 3 : 2}`)
     .replace(/\b(ft|in|m)([23])\b/gi, "$1^$2")
     .replace(/(?<=\d|\s|^)'$/, "ft")

@@ -12,8 +12,9 @@ import { balanceOf } from "../../core/exchanger/balance/balance";
 import { coilBalanceOf, coilDuty, type CoilExchanger } from "../../core/exchanger/balance/withCoil";
 import { bothSides } from "../../core/exchanger/balance/working";
 import { rateCoil } from "../../core/exchanger/coil/coil";
-import { machineOf, type CoolingMachine } from "../../core/exchanger/balance/machine";
-import { zonesOf } from "../../core/exchanger/zones/working";
+import { machineOf, machineState, type CoolingMachine } from "../../core/exchanger/balance/machine";
+import { zonesInputOf, zonesOf } from "../../core/exchanger/zones/working";
+import { tryMatchStreams } from "../../core/exchanger/zones/zones";
 import { loadRefrigerant } from "../../core/refrigerant/refrigerant";
 
 const NAMES = ["R-22", "R-410A", "R-407C", "R-454B"] as const;
@@ -98,6 +99,42 @@ describe("a machine that settles on a coil known by its geometry", () => {
       { numRuns: 30, maxSkipsPerRun: 30 },
     );
   }, 60_000);
+
+  /** Condensing without spare area by halving alone, K: 60 ratings. */
+  const byHalving = (machine: CoolingMachine, exchanger: CoilExchanger, enteringWater: number): number => {
+    let [low, high] = [enteringWater + 1, machine.rating.fluid.warmestSaturated - 1];
+    for (let i = 0; i < 60; i++) {
+      const middle = (low + high) / 2;
+      const state = machineState(machine, middle, wetBulb, machine.rating.evaporating);
+      const streams = tryMatchStreams(zonesInputOf(coilDuty(machine, state, exchanger, enteringWater)));
+      const spare = streams && rateCoil(machine.rating.fluid, streams, exchanger.coil, exchanger.waterFlow).margin > 0;
+      if (spare === true) high = middle;
+      else low = middle;
+    }
+    return (low + high) / 2;
+  };
+
+  it.each(NAMES)("rates a coil of %s four times, five at most, and settles where halving ends", (name) => {
+    const machine = readyFor(name);
+    const ratings: number[] = [];
+    for (const [feet, waterFlow, water] of [
+      [60, 40, 82],
+      [75, 45, 88],
+      [90, 50, 60],
+    ] as const) {
+      const exchanger = exchangerOf(us("length", feet), us("water flow", waterFlow));
+      const found = coilBalanceOf(machine, exchanger, { enteringWater: degF(water), wetBulb });
+      ratings.push(found.search.iterations);
+      const condensing = byHalving(machine, exchanger, degF(water));
+      expect(Math.abs(found.condensing - condensing)).toBeLessThan(1e-6);
+      const there = machineState(machine, condensing, wetBulb, found.evaporating);
+      for (const key of ["rejected", "cooling", "power", "massFlow", "evaporating"] as const)
+        expect(Math.abs(found[key] / there[key] - 1), key).toBeLessThan(1e-6);
+    }
+    // A fifth where the relation of a film changes on the way.
+    expect(Math.max(...ratings)).toBeLessThanOrEqual(5);
+    expect(ratings.filter((each) => each > 4).length).toBeLessThanOrEqual(1);
+  });
 
   it("condenses lower and takes less power on a coil twice as long", () => {
     for (const name of NAMES) {

@@ -1,9 +1,11 @@
 import { describe, expect, test } from "vitest";
-import type { CellFunction } from "../../core/kernel/define/cellFunction";
+import { quantity } from "../../core/kernel/define/argument";
+import { cellFunction, type CellFunction } from "../../core/kernel/define/cellFunction";
+import { quantityResult } from "../../core/kernel/define/result";
 import { compile, evaluate } from "../../core/kernel/call/evaluate";
 import { explain } from "../../core/kernel/explain/explain";
 import { isFault } from "../../core/kernel/values/fault";
-import { blocks, doubling, heavyOne, reading } from "./sample";
+import { blocks, doubling, heavyOne, reading, tooLong } from "./sample";
 
 const run = (definition: CellFunction, ...raw: unknown[]): unknown => {
   const out = evaluate(compile(definition), raw, [definition]);
@@ -267,6 +269,31 @@ describe("explaining a call", () => {
     expect(si.map(({ code }) => code)).toEqual(["SAMPLE-LONG", "UNUSUAL-INPUT"]);
     expect(si[0]?.text).toBe("2000 m doubles to 4000 m");
     expect(si[1]?.text).toBe("length: 2000 m is outside the usual 0 m to 1000 m; check value and unit.");
+  });
+
+  test("facts that a function computes are computed for an explanation, not for a plain cell", () => {
+    let computed = 0;
+    const deferring = cellFunction({
+      id: "SAMPLE.DEFERRING",
+      topic: "sample",
+      summary: "Doubles a length and defers its facts.",
+      args: { length: quantity("length", "a length", { above: 0 }) },
+      returns: quantityResult("length", "the doubled length"),
+      facts: { doubled: "length" },
+      cautions: [{ rule: tooLong, raisedBy: { length: 400 } }],
+      checks: [],
+      compute({ length }, { recordFacts }) {
+        recordFacts(() => {
+          computed++;
+          return { doubled: 2 * length };
+        });
+        return 2 * length;
+      },
+    });
+    expect(run(deferring, 400)).toBeCloseTo(800, 9);
+    expect(computed).toBe(0);
+    expect(explain(compile(deferring), [400], [deferring]).cautions.map(({ code }) => code)).toEqual(["SAMPLE-LONG"]);
+    expect(computed).toBe(1);
   });
 
   test("a zero of a block that may be a blank cell raises ZERO-OR-BLANK; one that means the same as a blank doesn't", () => {

@@ -151,6 +151,8 @@ describe("quantity texts", () => {
     ["7.5 tons", "heat rate", 26376.396315],
     ["26.4 kW", "heat rate", 26400],
     ["500 micron", "vacuum", 66.66118],
+    ["500 microns", "vacuum", 66.66118],
+    ["500 micron", "pressure drop", 66.66118],
     ["40 gpm", "water flow", 0.002523607856],
     ["40 gal/min", "water flow", 0.002523607856],
     ["2 L/s", "water flow", 0.002],

@@ -9,7 +9,7 @@ import { NO_VALUE, listResult, quantityResult, tableResult, wordResult } from ".
 
 const SOURCE = "identity" as const;
 
-const tooLong = caution({
+export const tooLong = caution({
   code: "SAMPLE-LONG",
   severity: "Caution",
   source: SOURCE,

@@ -97,6 +97,33 @@ describe("What the sheet engine answered wrongly or never", () => {
     ["a sequence of 10^12 cells", "=SEQUENCE(1E6,1E6)", "#NUM!", /SEQUENCE: columns: at most 16,384, got 1,000,000/],
     ["a text of 10^9 signs", '=REPT("ab",1E9)', "#NUM!", /REPT: times: at most 32,767/],
     ["a sum of 10^9 terms", "=POISSON.DIST(1E9,1E9,TRUE)", "#NUM!", /at most 1,000,000/],
+    ["a common multiple beyond all numbers", "=LCM(1E+308,3,7)", "#NUM!", /LCM: number: must be below 9\.00/],
+    [
+      "a common multiple that grows beyond all numbers",
+      "=LCM(2147483647,2147483629,2147483587)",
+      "#NUM!",
+      /LCM: the common multiple must be below 9\.00/,
+    ],
+    ["permutations of 10^9", "=PERMUT(1E9,1E9)", "#NUM!", /PERMUT: chosen: at most 1,000,000/],
+    ["a depreciation over 10^9 periods", "=DB(2,3,1E9,1E9)", "#NUM!", /DB: life: at most 1,000,000/],
+    ["a depreciation up to period 10^9", "=DB(2,3,1E6,1E9)", "#NUM!", /DB: period: at most 1,000,000/],
+    ["a declining balance over 10^9 periods", "=VDB(2,3,1E9,0,1E9)", "#NUM!", /VDB: life: at most 1,000,000/],
+    [
+      "principal paid over 10^9 periods",
+      "=CUMPRINC(0.05,10,1000,1,1E9,0)",
+      "#NUM!",
+      /CUMPRINC: end: at most 1,000,000/,
+    ],
+    ["interest paid over 10^9 periods", "=CUMIPMT(0.05,1E9,1000,1,1E9,0)", "#NUM!", /CUMIPMT: end: at most 1,000,000/],
+    ["10^9 working days", "=WORKDAY(2,1E9)", "#NUM!", /WORKDAY: days: at most 100,000/],
+    [
+      "10^9 working days back",
+      "=WORKDAY.INTL(2,-1E9)",
+      "#NUM!",
+      /WORKDAY\.INTL: days: at most 100,000, got -1,000,000,000/,
+    ],
+    ["trials by the thousand", "=BINOM.INV(2000,0.5,0.5)", "#NUM!", /BINOM\.INV: trials: at most 1,000, got 2,000/],
+    ["trials by the thousand, as of old", "=CRITBINOM(2000,0.5,0.5)", "#NUM!", /CRITBINOM: trials: at most 1,000/],
     ["a picture", '=IMAGE("https://example.com/a.png")', "#CALC!", /IMAGE: gives a picture/],
     [
       "more operators than fit",
@@ -108,6 +135,16 @@ describe("What the sheet engine answered wrongly or never", () => {
     const error = (await one(formula))?.error;
     expect(error?.code).toBe(code);
     expect(error?.message).toMatch(message);
+  });
+
+  test.each([
+    ["=LCM(4,6,10)", 60],
+    ["=LCM(94906265,94906263)", 9007198946437695],
+    ["=PERMUT(5,2)", 20],
+    ["=BINOM.INV(1000,0.5,0.5)", 500],
+    ["=WORKDAY(2,10)", 16],
+  ])("%s is below its limits and answers %d", async (formula, value) => {
+    expect((await one(formula))?.value).toBe(value);
   });
 
   test("a hyperlink gives its text", async () => {

@@ -70,23 +70,23 @@ describe("a state by pressure and temperature", () => {
           const fluid = loadRefrigerant(name);
           const T = fluid.coldest + 5 + share * (0.97 * fluid.critical.temperature - fluid.coldest - 5);
           pre(Math.abs(away) >= 0.5 && T + away >= fluid.coldest);
-          const state = single(
-            stateAt(fluid, refrigerantSaturationPressure(fluid, T, away > 0 ? "dew" : "bubble"), T + away),
-          );
+          const line = refrigerantSaturationPressure(fluid, T, away > 0 ? "dew" : "bubble");
+          const near = single(stateAt(fluid, line, T + away));
+          // A state by entropy is good to 1e-11 of its temperature. The pressures differ by enough for the densities to
+          // differ by far more than that moves them: a liquid hardly gives way.
+          const step = Math.max(1e-4 * line, 1e-6 * near.density * near.speedOfSound ** 2);
+          const state = single(stateAt(fluid, line + (away > 0 ? 0 : step), T + away));
           expect(state.cp).toBeGreaterThan(state.cv);
           expect(state.cv).toBeGreaterThan(0);
           // The other route: density at the same entropy at a slightly changed pressure.
-          const step = 1e-4 * state.pressure;
           const up = single(stateByEntropy(fluid, state.pressure + step, state.entropy));
           const down = single(stateByEntropy(fluid, state.pressure - step, state.entropy));
           pre(up.phase === state.phase && down.phase === state.phase);
           const slope = (2 * step) / (up.density - down.density);
-          // The difference of two liquid densities keeps few digits at low pressure.
-          const rounding = (1e-13 * state.density) / (up.density - down.density);
-          expect(relative(Math.sqrt(slope), state.speedOfSound)).toBeLessThan(1e-5 + 10 * rounding);
+          expect(relative(Math.sqrt(slope), state.speedOfSound)).toBeLessThan(1e-5);
         },
       ),
-      { numRuns: 500 },
+      { numRuns: 500, examples: [["R-454B", 0, -2.47195937]] },
     );
   });
 

@@ -1,9 +1,9 @@
 /** Equilibrium of a machine on a coil of known geometry: the area needed equals the area of the coil. */
-import { bracketedRoot } from "../../numeric/root";
 import type { Direction } from "../args";
-import { conductanceOfHeat } from "./equations";
-import { marginOfArea } from "../coil/geometryEquations";
-import { noEquilibrium, type Balance, type BalanceConditions } from "./balance";
+import { conductanceOfHeat, effectiveConductance } from "./equations";
+import { coilArea, marginOfArea } from "../coil/geometryEquations";
+import { solveEquilibrium, waterSink, type Balance, type BalanceConditions } from "./balance";
+import { CROSSED, searchByBracket, settleByRatings } from "./coilSearch";
 import { rateCoil, type CoilRating } from "../coil/coil";
 import { checkGeometry, type CoilGeometry } from "../coil/shell";
 import { machineState, type CoolingMachine, type MachineState } from "./machine";
@@ -21,16 +21,6 @@ export interface CoilBalance extends Balance {
   /** The coil at the equilibrium. */
   readonly rating: CoilRating;
 }
-
-/** Width of the last bracket, K: the margin is steep when a large coil brings the streams close together. */
-const TOLERANCE = 1e-7;
-const MOST_STEPS = 60;
-
-/** First width of the bracket, K; it doubles until the margin changes sign. */
-const FIRST_WIDTH = 4;
-
-/** Margin when the streams cross: no area is enough. */
-const CROSSED = -1;
 
 /** Usual coefficient of common titanium coils in water, W/(m²·K): only starts the search. */
 const USUAL_COEFFICIENT = 800;
@@ -56,35 +46,47 @@ export const coilDuty = (
   direction,
 });
 
-/** A bracket around the root of a rising margin, widened from `start` inside the limits, K. */
-const bracketFrom = (
-  margin: (T: number) => number,
-  start: number,
-  [lowest, highest]: readonly [number, number],
-): readonly [number, number] => {
-  const inside = (T: number): number => Math.min(highest, Math.max(lowest, T));
-  let near = inside(start);
-  const up = margin(near) < 0;
-  for (let width = FIRST_WIDTH; ; width *= 2) {
-    const far = inside(near + (up ? width : -width));
-    if (far === near) return noEquilibrium(near, highest);
-    if (margin(far) < 0 !== up) return up ? [near, far] : [far, near];
-    near = far;
-  }
-};
+/** W/K of the coil at the usual coefficient. */
+const usualConductance = ({ outsideDiameter, tubeLength, tubes }: CoilGeometry): number =>
+  USUAL_COEFFICIENT * coilArea.code({ Do: outsideDiameter, L: tubeLength, N: tubes });
 
-/** The known point nearest to `x` and its value. */
-const nearestTo = <T>(x: number, known: ReadonlyMap<number, T>): readonly [number, T] | undefined =>
-  [...known].reduce<readonly [number, T] | undefined>(
-    (best, each) => (best === undefined || Math.abs(each[0] - x) < Math.abs(best[0] - x) ? each : best),
-    undefined,
-  );
+/**
+ * W/K against the mean condensing temperature; undefined where water leaves warmer than that.
+ *
+ * @param C capacity rate of the water, W/K
+ */
+const conductanceOf = ({ rejected: Q, meanCondensing: Tm }: MachineState, C: number, Tw: number): number | undefined =>
+  Q < C * (Tm - Tw) ? conductanceOfHeat.code({ C, Q, Tm, Tw }) : undefined;
 
-/** W/K between entering water and the mean condensing temperature at which the coil would pass the rated heat. */
-const roughPull = (coil: CoilGeometry, capacityRate: number): number => {
-  const area = Math.PI * coil.outsideDiameter * coil.tubeLength * coil.tubes;
-  return capacityRate * -Math.expm1((-USUAL_COEFFICIENT * area) / capacityRate);
-};
+/** Condensing temperature at which a usual coil of this size would pass the rated heat, K. */
+const roughStart = ({ rating, rated }: CoolingMachine, coil: CoilGeometry, C: number, Tw: number): number =>
+  Tw + (rating.cooling * rated.rejected) / rated.cooling / effectiveConductance.code({ C, UA: usualConductance(coil) });
+
+/** What the machine and its coil do at a condensing temperature; every state and rating is kept. */
+function trials(machine: CoolingMachine, exchanger: CoilExchanger, { enteringWater, wetBulb }: BalanceConditions) {
+  const { fluid, evaporating } = machine.rating;
+  let guess = evaporating;
+  let iterations = 0;
+  // Return the very state whose streams were found apart: rounding could make nearly touching streams cross.
+  const states = new Map<number, MachineState>();
+  const ratings = new Map<number, CoilRating>();
+  const stateAt = (condensing: number): MachineState => {
+    const running = states.get(condensing) ?? machineState(machine, condensing, wetBulb, guess);
+    states.set(condensing, running);
+    guess = running.evaporating;
+    return running;
+  };
+  const margin = (condensing: number): number => {
+    iterations++;
+    const duty = coilDuty(machine, stateAt(condensing), exchanger, enteringWater);
+    const found = tryMatchStreams(zonesInputOf(duty));
+    if (found === undefined) return CROSSED;
+    const coiled = rateCoil(fluid, found, exchanger.coil, exchanger.waterFlow);
+    ratings.set(condensing, coiled);
+    return coiled.margin;
+  };
+  return { stateAt, margin, ratings, iterations: () => iterations };
+}
 
 /**
  * Solves for the condensing temperature at which the coil has exactly the area that the machine's heat needs. Zones,
@@ -93,57 +95,38 @@ const roughPull = (coil: CoilGeometry, capacityRate: number): number => {
  *
  * @throws if the coil doesn't fit its shell, or no condensing temperature in the refrigerant's range solves the balance
  */
-export const coilBalanceOf = (
+export function coilBalanceOf(
   machine: CoolingMachine,
   exchanger: CoilExchanger,
   conditions: BalanceConditions,
-): CoilBalance => {
+): CoilBalance {
   const { coil, waterFlow } = exchanger;
   const { enteringWater, wetBulb } = conditions;
   checkGeometry(coil);
-  const { rating, rated } = machine;
-  const { fluid } = rating;
-  const capacityRate = waterRate(waterFlow, enteringWater);
-  let guess = rating.evaporating;
-  let iterations = 0;
-  // Return the very state whose streams were found apart: rounding could make nearly touching streams cross.
-  const seen = new Map<number, MachineState>();
-  const ratings = new Map<number, CoilRating>();
-  const at = (condensing: number): MachineState => {
-    const running = seen.get(condensing) ?? machineState(machine, condensing, wetBulb, guess);
-    seen.set(condensing, running);
-    guess = running.evaporating;
-    return running;
+  const { fluid, evaporating } = machine.rating;
+  const C = waterRate(waterFlow, enteringWater);
+  const { stateAt, margin, ratings, iterations } = trials(machine, exchanger, conditions);
+  const settledWith = (ua: number): number =>
+    solveEquilibrium(machine, waterSink({ ua, waterFlow }, enteringWater), wetBulb).condensing;
+  const withSpare = (condensing: number, spare: number): number | undefined => {
+    const needed = conductanceOf(stateAt(condensing), C, enteringWater);
+    return needed === undefined ? undefined : settledWith(needed * (1 + spare));
   };
-  const margin = (condensing: number): number => {
-    iterations++;
-    const found = tryMatchStreams(zonesInputOf(coilDuty(machine, at(condensing), exchanger, enteringWater)));
-    if (found === undefined) return CROSSED;
-    const coiled = rateCoil(fluid, found, coil, waterFlow);
-    ratings.set(condensing, coiled);
-    return coiled.margin;
-  };
-  const limits = [Math.max(fluid.coldest, rating.evaporating + 1), fluid.warmestSaturated - 0.5] as const;
-  const start = enteringWater + (rating.cooling * rated.rejected) / rated.cooling / roughPull(coil, capacityRate);
-  const bracket = bracketFrom(margin, start, limits);
-  const root = bracketedRoot(margin, bracket[0], bracket[1], { tolerance: TOLERANCE, most: MOST_STEPS });
-  // On a large coil the margin jumps from crossed streams to spare area inside the last bracket: take the end with streams apart.
-  const nearest = root.found ? nearestTo(root.x, ratings) : undefined;
-  if (nearest === undefined) return noEquilibrium(bracket[0], limits[1]);
-  const [condensing, coiled] = nearest;
-  const operating = at(condensing);
+  const limits = [Math.max(fluid.coldest, evaporating + 1), fluid.warmestSaturated - 0.5] as const;
+  const { condensing, bracket } =
+    settleByRatings(margin, () => settledWith(usualConductance(coil)), withSpare) ??
+    searchByBracket(margin, ratings, roughStart(machine, coil, C, enteringWater), limits);
+  const rating = ratings.get(condensing);
+  if (rating === undefined) throw new Error(`no rating at ${condensing} K`);
+  const operating = stateAt(condensing);
   const { rejected, meanCondensing } = operating;
-  const over = meanCondensing - enteringWater;
   return {
     ...operating,
-    sink: { conductance: rejected / over, temperature: enteringWater },
-    search: { bracket, iterations, residual: coiled.margin, solves: marginOfArea.name },
-    capacityRate,
-    leavingWater: enteringWater + rejected / capacityRate,
-    ua:
-      rejected < capacityRate * over
-        ? conductanceOfHeat.code({ C: capacityRate, Q: rejected, Tm: meanCondensing, Tw: enteringWater })
-        : undefined,
-    rating: coiled,
+    sink: { conductance: rejected / (meanCondensing - enteringWater), temperature: enteringWater },
+    search: { bracket, iterations: iterations(), residual: rating.margin, solves: marginOfArea.name },
+    capacityRate: C,
+    leavingWater: enteringWater + rejected / C,
+    ua: conductanceOf(operating, C, enteringWater),
+    rating,
   };
-};
+}

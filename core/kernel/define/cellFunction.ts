@@ -15,8 +15,8 @@ export interface Context<F extends FactKinds = FactKinds> {
   readonly trace: Trace;
   /** `trace.step`, for short. */
   readonly step: Trace["step"];
-  /** Records facts for the cautions, in base units. */
-  readonly recordFacts: (facts: FactValues<F>) => void;
+  /** Records facts for the cautions, in base units. A function of them is called only if somebody asks for the cautions. */
+  readonly recordFacts: (facts: FactValues<F> | (() => FactValues<F>)) => void;
   /** Texts that name a unit may follow the cell's system; values never do. */
   readonly system: System;
   /** All cell functions: for functions about functions only. */

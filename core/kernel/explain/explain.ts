@@ -1,7 +1,7 @@
 /** Explains a call: its arguments, its value or fault, its steps and the cautions it raises. */
 import { labelOf, type ArgData } from "../define/argument";
 import { isBlank, kindOf } from "../call/admit";
-import type { Catalogue, CellFunction } from "../define/cellFunction";
+import type { Catalogue, CellFunction, Context } from "../define/cellFunction";
 import { SEVERITIES, type Caution, type RaisedCaution, type ShowQuantity } from "../define/caution";
 import { admit, asFault, runAdmitted, type AdmittedCall, type Compiled } from "../call/evaluate";
 import { isFault, type Fault } from "../values/fault";
@@ -187,7 +187,8 @@ export const explain = (
     const admitted = admit(compiled, raw, true);
     call = admitted;
     const recorded: Record<string, unknown> = {};
-    const recordFacts = (facts: object): void => void Object.assign(recorded, facts);
+    const recordFacts: Context["recordFacts"] = (facts) =>
+      void Object.assign(recorded, typeof facts === "function" ? facts() : facts);
     const run = runAdmitted(compiled, admitted, catalogue, recording.trace, recordFacts);
     const args = wanted.steps ? compiled.args.flatMap(([name, arg]) => explainArg(compiled, admitted, name, arg)) : [];
     const cautions = raise(compiled, admitted, run.result, recorded);

@@ -17,7 +17,7 @@ export interface Unit {
 }
 
 export interface UnitsOfKind {
-  /** The strict SI unit of computation, as mathjs reads it; "" where there is no dimension. */
+  /** The strict SI unit of computation, as a unit text; "" where there is no dimension. */
   readonly base: string;
   readonly US: Unit;
   readonly SI: Unit;

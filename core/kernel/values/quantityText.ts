@@ -1,11 +1,11 @@
 /**
  * Texts that carry their own unit: "105 degF", "12 m", "1 1/2 in", 3' 6". The unit texts that we print ourselves are
- * tried first, then trade spellings (unitWords.ts) and mathjs, whose units-only build is created on first use.
+ * tried first, then trade spellings (unitWords.ts) and the units of unitTable.ts.
  */
 import { own } from "./own";
 import { feetAndInches, leadingNumber, plainMarks, type NumberRefusal } from "./numberText";
-import { numberUnits } from "./mathjsUnits";
 import { KINDS, us, type KindName, type System, type Unit } from "./quantity";
+import { sameDimension, unitReader } from "./unitText";
 import { TRADE, spelled } from "../unitWords";
 
 /** A value in base units and, for a pressure with its own basis, that basis. */
@@ -19,7 +19,7 @@ const lazily = <T>(build: () => T): (() => T) => {
   return () => (built ??= build());
 };
 
-const units = lazily(() => numberUnits(TRADE));
+const units = lazily(() => unitReader(TRADE));
 
 const printed = (kind: KindName, rest: string): Unit | undefined => {
   const { US, SI } = KINDS[kind];
@@ -27,25 +27,19 @@ const printed = (kind: KindName, rest: string): Unit | undefined => {
   return [US, SI].find((each) => each.text !== "" && each.text === wanted);
 };
 
-/** Scale-only factors of a temperature difference: mathjs would add the scale's zero point. */
+/** Temperature differences: letters and degrees of scale only. */
 const DIFFERENCES: Readonly<Record<string, number>> = { degF: 5 / 9, F: 5 / 9, degC: 1, C: 1, K: 1, degR: 5 / 9 };
 const TEMPERATURES: Readonly<Record<string, string>> = { F: "degF", C: "degC" };
 
 const PRESSURE_BASIS = /^(psi|bar|kPa|Pa|MPa)\s*\(?([ga]|abs|gauge|absolute)\)?$/i;
 
-const byMath = (kind: KindName, number: number, rest: string, base = KINDS[kind].base): number | NumberRefusal => {
-  const math = units();
-  let read: ReturnType<typeof math.unit>;
-  try {
-    read = math.unit(number, rest);
-  } catch {
-    return `can't read the unit "${rest}"`;
-  }
-  try {
-    return read.toNumber(base);
-  } catch {
+const byUnit = (kind: KindName, number: number, rest: string, base = KINDS[kind].base): number | NumberRefusal => {
+  const read = units().read(number, rest);
+  const wanted = units().read(1, base);
+  if (read === undefined) return `can't read the unit "${rest}"`;
+  if (wanted === undefined || !sameDimension(read.dimension, wanted.dimension))
     return `"${rest}" is not a unit of ${kind}`;
-  }
+  return kind === "temperature" ? read.value + read.shift : read.value;
 };
 
 const pressureText = (number: number, rest: string): ReadQuantity | undefined => {
@@ -87,7 +81,7 @@ const withoutDimension = (kind: KindName, number: number, rest: string): ReadQua
 const pricePer = (kind: KindName, number: number, rest: string): number | NumberRefusal => {
   const per = /^(?:[^\d\s/]{0,8})\s*\/\s*(.+)$/u.exec(rest)?.[1];
   if (per === undefined) return `expected a price such as "${KINDS[kind].US.text}"`;
-  const amount = byMath(kind, 1, spelled(per), KINDS[kind].base.replace("1/", ""));
+  const amount = byUnit(kind, 1, spelled(per), KINDS[kind].base.replace("1/", ""));
   return typeof amount === "string" ? amount : number / amount;
 };
 
@@ -97,8 +91,8 @@ const WEIGHT_OF_WATER = 999.016 * 9.80665;
 /** A head in ft or m of water, or as a pressure that water exerts; m. */
 const headText = (number: number, words: string): number | NumberRefusal => {
   const plain = words.replace(/H2O$|\s*(?:of\s+)?head$/i, "");
-  const asHead = byMath("head", number, plain);
-  const asPressure = typeof asHead === "string" ? byMath("head", number, plain, "Pa") : 0;
+  const asHead = byUnit("head", number, plain);
+  const asPressure = typeof asHead === "string" ? byUnit("head", number, plain, "Pa") : 0;
   return typeof asHead === "string" && typeof asPressure === "number" ? asPressure / WEIGHT_OF_WATER : asHead;
 };
 
@@ -144,7 +138,7 @@ export const readQuantityText = (text: string, kind: KindName, system: System): 
   if (kind === "cooling rating") return coolingRating(number, words);
   if (kind === "head") return wrapped(headText(number, words));
   return wrapped(
-    byMath(kind, number, kind === "temperature" ? (own(TEMPERATURES, words.toUpperCase()) ?? words) : words),
+    byUnit(kind, number, kind === "temperature" ? (own(TEMPERATURES, words.toUpperCase()) ?? words) : words),
   );
 };
 

@@ -163,7 +163,7 @@ export const poolYear = cellFunction({
   ],
   compute({ inputs, climate }, { trace, recordFacts, system }) {
     const { year: found, climate: admitted } = sharedYear(inputs, climate, system, trace);
-    recordFacts(yearFacts(found, admitted));
+    recordFacts(() => yearFacts(found, admitted));
     return yearRows(found);
   },
 });

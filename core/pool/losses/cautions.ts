@@ -61,8 +61,8 @@ export const shelterGuess = caution({
     `${show(answer, "wind speed")} rests on a guess of the shelter: a pool's evaporation may change by a third between two words. Where the job hangs on it, measure the wind a foot above the water.`,
 });
 
-/** Most sun above the air of a month between the polar circles: 44.3 MJ/m² a day in the summer of the south. */
-const MOST_OUTSIDE = 44.3e6;
+/** Most sun above the air of a month at any latitude between the polar circles: 44.3 MJ/m² a day, December at 42° south. */
+export const MOST_OUTSIDE = 44.3e6;
 const CLEAREST = 0.8;
 /** Less than a winter's day has at 60° of latitude. */
 const HARDLY_ANY_SUN = us("daily sun", 10);
@@ -78,5 +78,5 @@ export const oddSun = caution({
   message: ({ sunOnWater }, show) =>
     sunOnWater < HARDLY_ANY_SUN
       ? `${show(sunOnWater, "daily sun")} of sun is hardly any; as kWh/(m²·day) the same number is ${show(sunOnWater * KWH_PER_BTU, "daily sun")}.`
-      : `${show(sunOnWater, "daily sun")} of sun is ${(sunOnWater / MOST_OUTSIDE).toFixed(2)} of the most that there is above the air in any month and place; clear days have up to ${CLEAREST}: check its unit.`,
+      : `${show(sunOnWater, "daily sun")} of sun is ${(sunOnWater / MOST_OUTSIDE).toFixed(2)} of ${show(MOST_OUTSIDE, "daily sun")}, the most above the air in any month at any latitude between the polar circles; clear days have up to ${CLEAREST} of what their own latitude has: check its unit.`,
 });

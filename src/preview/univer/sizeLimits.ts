@@ -16,6 +16,12 @@ const MOST_COLUMNS = 16_384;
 const MOST_CELLS = MOST_ROWS;
 const MOST_TERMS = 1_000_000;
 const MOST_TEXT = 32_767;
+/** Working days, each found by walking the calendar; one a week at least. */
+const MOST_WORKING_DAYS = 100_000;
+/** The engine sums all terms again for each success, and beyond a thousand trials its terms vanish. */
+const MOST_TRIALS = 1_000;
+/** Whole numbers are exact below this. */
+const EXACT_BELOW = 2 ** 53;
 
 interface ArgumentLimit {
   readonly place: number;
@@ -27,6 +33,8 @@ interface SizeRule {
   readonly limits: readonly ArgumentLimit[];
   /** The arguments whose product counts the cells of the result. */
   readonly cells?: readonly [number, number];
+  /** What else the arguments break together, in words. */
+  readonly broken?: (given: readonly BaseValueObject[]) => string | undefined;
 }
 
 const limit = (place: number, name: string, most: number): ArgumentLimit => ({ place, name, most });
@@ -50,6 +58,10 @@ const hypergeometric: SizeRule = terms(
   [3, "population"],
 );
 
+const payments: SizeRule = terms([3, "start"], [4, "end"]);
+const workingDays: SizeRule = { limits: [limit(1, "days", MOST_WORKING_DAYS)] };
+const trialsInverse: SizeRule = { limits: [limit(0, "trials", MOST_TRIALS)] };
+
 const RULES: Readonly<Record<string, SizeRule>> = {
   SEQUENCE: table(0, 1),
   RANDARRAY: table(0, 1),
@@ -66,8 +78,8 @@ const RULES: Readonly<Record<string, SizeRule>> = {
   BESSELY: bessel,
   "BINOM.DIST": trials,
   BINOMDIST: trials,
-  "BINOM.INV": terms([0, "trials"]),
-  CRITBINOM: terms([0, "trials"]),
+  "BINOM.INV": trialsInverse,
+  CRITBINOM: trialsInverse,
   "BINOM.DIST.RANGE": terms([0, "trials"], [2, "successes"], [3, "most successes"]),
   "NEGBINOM.DIST": terms([0, "failures"], [1, "successes"]),
   NEGBINOMDIST: terms([0, "failures"], [1, "successes"]),
@@ -75,6 +87,14 @@ const RULES: Readonly<Record<string, SizeRule>> = {
   POISSON: terms([0, "x"]),
   "HYPGEOM.DIST": hypergeometric,
   HYPGEOMDIST: hypergeometric,
+  PERMUT: terms([1, "chosen"]),
+  LCM: { limits: [], broken: (given) => commonMultipleTooLarge(given.flatMap(numbersOf)) },
+  DB: terms([2, "life"], [3, "period"]),
+  VDB: terms([2, "life"], [3, "start"], [4, "end"]),
+  CUMIPMT: payments,
+  CUMPRINC: payments,
+  WORKDAY: workingDays,
+  "WORKDAY.INTL": workingDays,
 };
 
 const written = (value: number): string =>
@@ -86,18 +106,36 @@ const numberOf = (value: Nullable<BaseValueObject>): number => {
   return Number.isNaN(number) ? 0 : number;
 };
 
+/** All numbers of an argument; 0 for what is none. */
+function numbersOf(value: BaseValueObject | undefined): readonly number[] {
+  if (value === undefined || !value.isArray()) return [numberOf(value)];
+  return (value as ArrayValueObject).getArrayValue().flatMap((row) => row.map(numberOf));
+}
+
 /** The number furthest from 0 in an argument. */
-const largest = (value: BaseValueObject | undefined): number => {
-  if (value === undefined || !value.isArray()) return numberOf(value);
-  const numbers = (value as ArrayValueObject).getArrayValue().flatMap((row) => row.map(numberOf));
-  return numbers.reduce((most, number) => (Math.abs(number) > Math.abs(most) ? number : most), 0);
-};
+const largest = (value: BaseValueObject | undefined): number =>
+  numbersOf(value).reduce((most, number) => (Math.abs(number) > Math.abs(most) ? number : most), 0);
+
+const commonDivisor = (one: number, other: number): number => (other === 0 ? one : commonDivisor(other, one % other));
+
+/** The engine's division never ends once the multiple of several numbers passes the largest number there is. */
+function commonMultipleTooLarge(numbers: readonly number[]): string | undefined {
+  let multiple = 1;
+  for (const number of numbers.map((each) => Math.floor(Math.abs(each))).filter((each) => each > 0)) {
+    if (number >= EXACT_BELOW) return `number: must be below ${written(EXACT_BELOW)}, got ${written(number)}`;
+    multiple = (multiple / commonDivisor(multiple, number)) * number;
+    if (multiple >= EXACT_BELOW) return `the common multiple must be below ${written(EXACT_BELOW)}`;
+  }
+  return undefined;
+}
 
 const refusal = (name: string, rule: SizeRule, given: readonly BaseValueObject[]): string | undefined => {
   for (const { place, name: argument, most } of rule.limits) {
     const got = largest(given[place]);
     if (Math.abs(got) > most) return `${name}: ${argument}: at most ${written(most)}, got ${written(got)}`;
   }
+  const broken = rule.broken?.(given);
+  if (broken !== undefined) return `${name}: ${broken}`;
   if (rule.cells === undefined) return undefined;
   const cells = rule.cells.reduce((product, place) => product * Math.max(1, Math.abs(largest(given[place]))), 1);
   return cells > MOST_CELLS ? `${name}: at most ${written(MOST_CELLS)} cells, got ${written(cells)}` : undefined;
