@@ -3,10 +3,10 @@
 /** From best to worst. A master check says the worst of its checks. */
 export const STATES = { good: "OK", unfinished: "NOT CHECKED", doubtful: "LOOK", bad: "FAILS" } as const;
 
-export type State = keyof typeof STATES;
+export type CheckState = keyof typeof STATES;
 
 /** A word that a cell shows beside the sign of its state: words of the survey's points and decision among them. */
-export const STATE_WORDS: Readonly<Record<State, readonly string[]>> = {
+export const STATE_WORDS: Readonly<Record<CheckState, readonly string[]>> = {
   good: [STATES.good, "go", "GO", "nothing found against it", "agrees"],
   unfinished: [STATES.unfinished, "open", "open conditions", "not checked"],
   doubtful: [STATES.doubtful, "look", "GO WITH CONDITIONS"],
@@ -14,7 +14,7 @@ export const STATE_WORDS: Readonly<Record<State, readonly string[]>> = {
 };
 
 /** Text on ground with a contrast of at least 4.5 to 1; the word carries the meaning, the colour repeats it. */
-export const STATE_LOOKS: Readonly<Record<State, { readonly color: string; readonly fill: string }>> = {
+export const STATE_LOOKS: Readonly<Record<CheckState, { readonly color: string; readonly fill: string }>> = {
   good: { color: "#0b4a1f", fill: "#d3ecd9" },
   unfinished: { color: "#3d3d3d", fill: "#e4e4e4" },
   doubtful: { color: "#5c3b00", fill: "#ffe3a3" },
@@ -22,7 +22,7 @@ export const STATE_LOOKS: Readonly<Record<State, { readonly color: string; reado
 };
 
 /** The state that a cell's value stands for; undefined where it is none of the words. */
-export const stateOf = (value: unknown): State | undefined =>
+export const stateOf = (value: unknown): CheckState | undefined =>
   typeof value === "string"
-    ? (Object.keys(STATE_WORDS) as State[]).find((state) => STATE_WORDS[state].some((word) => word === value))
+    ? (Object.keys(STATE_WORDS) as CheckState[]).find((state) => STATE_WORDS[state].some((word) => word === value))
     : undefined;

@@ -1,7 +1,7 @@
 /** Starter sheets through the Excel adapter: what is set, what an older Excel lacks, what is left where Excel breaks off. */
 import { describe, expect, it } from "vitest";
 import { validationRule } from "../../src/workbook/excel/dress";
-import { STATE_LOOKS, STATE_WORDS, type State } from "../../src/sheets/states";
+import { STATE_LOOKS, STATE_WORDS, type CheckState } from "../../src/sheets/states";
 import { cellAt, formatAt, PROFILES, WEB, WINDOWS_10, type Profile } from "../excelHost";
 import { SMALL } from "./contractSheets";
 import { onExcel, RAW, sentenceOf } from "./onExcel";
@@ -60,7 +60,7 @@ describe.each(PROFILES)("A starter sheet in Excel, $name", (profile) => {
     expect(looks).toEqual(
       Object.entries(STATE_LOOKS).map(([state, { fill }]) => [
         area,
-        `=OR(${STATE_WORDS[state as State].map((word) => `B2="${word}"`).join(",")})`,
+        `=OR(${STATE_WORDS[state as CheckState].map((word) => `B2="${word}"`).join(",")})`,
         fill,
       ]),
     );

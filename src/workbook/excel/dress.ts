@@ -1,5 +1,5 @@
 /** How a starter sheet's cells look and what may be typed into them, set area by area: few requests, short ones. */
-import { STATE_LOOKS, STATE_WORDS, type State } from "../../sheets/states";
+import { STATE_LOOKS, STATE_WORDS, type CheckState } from "../../sheets/states";
 import type { SheetStyle, Validation } from "../../sheets/sheet";
 import { cellsText } from "../reader/reference";
 import type { Placed } from "../starterCells";
@@ -120,7 +120,7 @@ const validated = ({ row, column, cell: { validation } }: Placed): readonly Dres
         }),
       ];
 
-const STATE_NAMES = Object.keys(STATE_WORDS) as State[];
+const STATE_NAMES = Object.keys(STATE_WORDS) as CheckState[];
 
 /** The look of each state, where a cell says one of its words. */
 function stateLooks(range: Excel.Range, { row, column }: Box): void {
