@@ -1,5 +1,5 @@
 /** Cells that say a check's state look like it, whatever they say next: only the screen knows, the cell keeps its style. */
-import { InterceptorEffectEnum, type ICellData, type IDisposable, type IStyleData, type Univer } from "@univerjs/core";
+import { InterceptorEffectEnum, type IDisposable, type IStyleData, type Univer } from "@univerjs/core";
 import { INTERCEPTOR_POINT, SheetInterceptorService } from "@univerjs/sheets";
 import { STATE_LOOKS, stateOf } from "../../sheets/states";
 import { saysState } from "./snapshot";
@@ -15,7 +15,7 @@ export const showStates = (univer: Univer): IDisposable =>
         const state = saysState(cell) ? stateOf(cell?.v) : undefined;
         if (state === undefined) return next(cell);
         const { color, fill } = STATE_LOOKS[state];
-        const own = location.workbook.getStyles().getStyleByCell(cell as ICellData) ?? {};
+        const own = location.workbook.getStyles().getStyleByCell(cell) ?? {};
         const style: IStyleData = { ...own, cl: { rgb: color }, bg: { rgb: fill } };
         return next({ ...cell, s: style });
       },
