@@ -68,7 +68,7 @@ describe("A formula that overruns its time", () => {
     try {
       const bytes = await writeXlsx({ sheets: [{ ...emptySheet("S"), cells }], names: [] }, texts);
       writeFileSync(path, new Uint8Array(bytes));
-      const results = await evaluateFile(engine, path);
+      const { results } = await evaluateFile(engine, path);
       expect(results.map(({ address }) => address)).toEqual(["S!A1", "S!A2", "S!A3", "S!A4"]);
       expect(results.map(({ value, error }) => error?.code ?? value)).toEqual([2, "#CALC!", "#CALC!", 3]);
       expect(results[1]?.error?.message).toMatch(/within 2 s/);

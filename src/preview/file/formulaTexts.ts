@@ -1,8 +1,9 @@
 import { parseReference } from "../../workbook/reader/reference";
 import { isRefusal, tokens } from "../../workbook/reader/tokens";
 import type { Token } from "../../workbook/reader/tokens";
-import type { FunctionsMetadata } from "../host/functionsMetadata";
-import { cellName } from "../host/functionsMetadata";
+import { cellName, isMatrixParameter } from "../host/functionsMetadata";
+import type { FunctionParameter, FunctionsMetadata, HostFunctionEntry } from "../host/functionsMetadata";
+import type { ArgumentKind, ReadableFunction } from "./readable/functions";
 
 /** Formula texts as .xlsx files keep them, and as one types them. */
 
@@ -98,6 +99,18 @@ export interface FormulaTexts {
   fromFile(formula: string): string;
   /** As a file keeps it, without "=". */
   toFile(formula: string): string;
+  /** Our functions by their names in cells, with what their arguments take. */
+  readonly ours: ReadonlyMap<string, ReadableFunction>;
+}
+
+const kindOf = (parameter: FunctionParameter): ArgumentKind => (isMatrixParameter(parameter) ? "r" : "s");
+
+function ourArguments({ parameters }: HostFunctionEntry): ReadableFunction {
+  return {
+    first: parameters.filter(({ repeating }) => repeating !== true).map(kindOf),
+    rest: parameters.filter(({ repeating }) => repeating === true).map(kindOf),
+    spills: false,
+  };
 }
 
 /** @param metadata of the functions whose stored names are known */
@@ -126,6 +139,7 @@ export const formulaTexts = (namespace: string, metadata: FunctionsMetadata): Fo
       return `=${parts.map((part, place) => (place % 2 === 0 ? typed(part) : part)).join("")}`;
     },
     toFile,
+    ours: new Map(metadata.functions.map((entry) => [cellName(namespace, entry.id), ourArguments(entry)])),
   };
 };
 
