@@ -20,7 +20,7 @@ import type { Reply, Request, Slowest, WorkerSettings } from "./messages";
 /** The thread with the sheet engine. It writes into shared memory which formula it works on; the main thread watches that. */
 
 /** The main thread watches each formula; a calculation as a whole may take a day. */
-const PATIENCE_MS = 86_400_000;
+const PATIENCE = 86_400;
 /** The stack of this thread is 64 MB: enough for every formula that Excel takes. */
 const MOST_OPERATORS = 10_000;
 
@@ -76,8 +76,9 @@ const start = (): void => {
       // The engine's key of a sheet ends in the sheet's number.
       onFormula: (sheetId, row, column) =>
         tracker.on(placeOf(Number(sheetId.slice(sheetId.lastIndexOf("-") + 1)), row, column)),
+      onFormulaEnd: () => tracker.on(undefined),
       mostOperators: MOST_OPERATORS,
-      patienceMs: PATIENCE_MS,
+      patience: PATIENCE,
     },
   );
   let opened: { readonly path: string; readonly file: OpenedBook } | undefined;

@@ -100,8 +100,15 @@ const readingOf = (
 
 /** The workbook of an engine whose plugins are registered. */
 export const univerBook = (univer: Univer, log: CallSites, first: BookData, engine: EngineWatch = {}): SheetBook => {
-  const open = openBook(univer, log, first, engine);
-  const settling = calculationDone(univer.__getInjector(), () => log.begin(), engine.patienceMs);
+  let calculated = 0;
+  const onFormula: EngineWatch["onFormula"] = (...at) => {
+    calculated += 1;
+    engine.onFormula?.(...at);
+  };
+  const open = openBook(univer, log, first, { ...engine, onFormula });
+  const progress = (): number => calculated;
+  const { patience } = engine;
+  const settling = calculationDone(univer.__getInjector(), () => log.begin(), { progress, patience });
   const watch = bookEvents(open, settling.touch);
   const structure = structureGuard(open);
   const calculateAll = (): void => {
