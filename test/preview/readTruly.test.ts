@@ -292,6 +292,20 @@ describe("A formula that Excel works out so is read so", () => {
       "C1",
       3,
     ],
+    [
+      "a count of different values",
+      { sheets: { S: { ...LOOP, C1: { f: "SUMPRODUCT(1/COUNTIF(B1:B3,B1:B3))", v: 3 } } } },
+      "S",
+      "C1",
+      3,
+    ],
+    [
+      "a branch that is a range",
+      { sheets: { S: { ...LOOP, C1: { f: "SUM(IF(B1=1,B1:B3,A1:A3))", v: 6 } } } },
+      "S",
+      "C1",
+      6,
+    ],
     ["a sum of products", { sheets: { S: { ...LOOP, C1: { f: "SUMPRODUCT((B1:B3>1)*B1:B3)", v: 5 } } } }, "S", "C1", 5],
   ])("%s", async (_title, made, sheet, address, value) => {
     const { at, kept } = await found(made);
@@ -380,6 +394,20 @@ describe("A formula that can't be read keeps the file's result", () => {
       "C2",
       4,
       /meets with one row or column/,
+    ],
+    [
+      "of a branch inside a sum of products",
+      { sheets: { S: { ...LOOP, C9: { f: "SUMPRODUCT(IF(B1:B3>1,B1:B3))", v: "#VALUE!" } } } },
+      "C9",
+      "#VALUE!",
+      /meets with one row or column/,
+    ],
+    [
+      "of several cells in a formula of one",
+      { sheets: { S: { ...LOOP, C9: { f: "_xlfn._xlws.SORT(B1:B3)+1", v: 2 } } } },
+      "C9",
+      2,
+      /several cells in a formula of one/,
     ],
     [
       "of a what-if table",

@@ -217,6 +217,20 @@ describe("A save of an opened file", () => {
   });
 });
 
+test("Changes count as unsaved from the first one on, until the next save or opening", async () => {
+  expect(file.isEdited()).toBe(false);
+  await put("Sheet1", { A1: 7 });
+  expect(file.isEdited()).toBe(true);
+  await file.open(small());
+  expect(file.isEdited()).toBe(false);
+  await previewWorkbook(book).insert(SMALL);
+  expect(file.isEdited()).toBe(true);
+  await file.save();
+  expect(file.isEdited()).toBe(false);
+  await put("S", { A1: 12 });
+  expect(file.isEdited()).toBe(true);
+});
+
 describe("A file that can't be opened", () => {
   test.each<[title: string, bytes: () => Uint8Array, message: RegExp]>([
     ["no zip", () => new TextEncoder().encode("not a workbook"), /no \.xlsx workbook\.$/],

@@ -10,6 +10,12 @@ import type { ArgumentKind, ReadableFunction } from "./readable/functions";
 /** Excel keeps functions newer than its file format, and the variables of LET and LAMBDA, under these prefixes. */
 const FILE_PREFIXES = /_xlfn\.|_xlws\.|_xlpm\.|_xludf\./gi;
 
+/** The range that a cell spills into, which one types as E3#. */
+const ANCHOR = /_xlfn\.ANCHORARRAY\(([^()"]*)\)/gi;
+
+/** The cell of a range in the formula's own row or column, which one types as @A1:A9. */
+const SINGLE = /_xlfn\.SINGLE\(([^()",]*)\)/gi;
+
 /** An add-in's function as a file keeps it. */
 const STORED_CALL = /_xldudf_([A-Z0-9_]{1,255})(?=\s*\()/gi;
 
@@ -47,12 +53,14 @@ const PREFIXED: Readonly<Record<string, string>> = {
 };
 
 /** Changes tokens of a formula; what isn't a formula stays as it is. */
-const rewrite = (formula: string, change: (token: Token) => string): string => {
+const rewrite = (formula: string, change: (token: Token, before: Token | undefined) => string): string => {
   const found = tokens(formula);
   if (isRefusal(found)) return formula;
   const starts = [0, ...found.map((token) => token.end)];
   const rest = formula.slice(starts.at(-1));
-  return found.map((token, at) => formula.slice(starts[at], token.start) + change(token)).join("") + rest;
+  return (
+    found.map((token, at) => formula.slice(starts[at], token.start) + change(token, found[at - 1])).join("") + rest
+  );
 };
 
 const isPlainName = ({ kind, text }: Token): boolean => {
@@ -87,7 +95,10 @@ const variablesOf = (found: readonly Token[]): ReadonlySet<string> => {
 const toFile = (formula: string): string => {
   const found = tokens(formula);
   const variables = isRefusal(found) ? new Set<string>() : variablesOf(found);
-  const stored = rewrite(formula, (token) => {
+  const stored = rewrite(formula, (token, before) => {
+    if (token.kind === "operator" && token.text === "@") return "";
+    if (token.kind === "reference" && token.text.endsWith("#")) return `_xlfn.ANCHORARRAY(${token.text.slice(0, -1)})`;
+    if (token.kind === "reference" && before?.text === "@") return `_xlfn.SINGLE(${token.text})`;
     if (token.kind === "function") return PREFIXED[token.text.toUpperCase()] ?? token.text;
     return isPlainName(token) && variables.has(token.text.toLowerCase()) ? `_xlpm.${token.text}` : token.text;
   });
@@ -130,7 +141,7 @@ export const formulaTexts = (namespace: string, metadata: FunctionsMetadata): Fo
       written += part.slice(done, bookStart(part, index, done)) + name;
       done = index + all.length;
     }
-    return (written + part.slice(done)).replace(FILE_PREFIXES, "");
+    return (written + part.slice(done)).replace(ANCHOR, "$1#").replace(SINGLE, "@$1").replace(FILE_PREFIXES, "");
   };
   return {
     fromFile: (formula) => {

@@ -86,9 +86,11 @@ export async function openingReport(
   book: SheetBook,
   pause: () => Promise<void> | undefined,
 ): Promise<OpeningReport> {
-  const shown = (cell: Address): ShownValue => {
+  const shown = (cell: Address & CellData): ShownValue => {
     const { sheet, row, column } = cell;
-    const area = book.spill(cell) ?? { sheet, row, column, rows: 1, columns: 1 };
+    // Where the file holds one cell, one is compared.
+    const spill = cell.spill === undefined ? undefined : book.spill(cell);
+    const area = spill ?? { sheet, row, column, rows: 1, columns: 1 };
     const values = book.read(area).values.map((line) => line.map(plainOf));
     const first = values[0]?.[0] ?? null;
     return area.rows * area.columns > 1 && first !== "#SPILL!" ? values : first;

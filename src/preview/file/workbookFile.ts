@@ -26,9 +26,12 @@ export interface SavedFile {
 export interface WorkbookFile {
   /**
    * Opens a file in place of the workbook.
+   * @param onShown called when the file's results show and only their check is left
    * @throws a sentence for the user where it can't be read; the open workbook stays
    */
-  open(bytes: Uint8Array, work?: PackageWork): Promise<OpeningReport>;
+  open(bytes: Uint8Array, work?: PackageWork, onShown?: () => void): Promise<OpeningReport>;
+  /** Whether something was changed since the workbook was opened or saved last. */
+  isEdited(): boolean;
   /** The workbook as Save gives it, and what there is to say of it. */
   save(work?: PackageWork): Promise<SavedFile>;
   /** The workbook as Save gives it. */
@@ -82,6 +85,7 @@ async function savedFile(
 
 export function workbookFile(book: SheetBook, texts: FormulaTexts): WorkbookFile {
   let opened: OpenedBook | undefined;
+  let clean = 0;
   let refused: (sentence: string) => void = () => undefined;
   const save = async (work: PackageWork = {}): Promise<SavedFile> => {
     await book.whenCalculated();
@@ -92,23 +96,32 @@ export function workbookFile(book: SheetBook, texts: FormulaTexts): WorkbookFile
     return { bytes: await packageBytes(pack, work), sentences: [] };
   };
   return {
-    open: async (bytes, work = {}) => {
+    open: async (bytes, work = {}, onShown = () => undefined) => {
       const pause = pauseOf(work);
       const found = await openedBook(bytes, texts, work, pause);
       await pause();
       book.load(found.data);
       opened = found;
       book.keepStructure((sentence) => refused(sentence));
+      clean = book.edits();
+      onShown();
       await book.whenCalculated();
       const { data, changed } = withoutCircles(found, book);
       if (changed) {
         opened = { ...found, data };
         book.load(data);
+        clean = book.edits();
         await book.whenCalculated();
       }
       return openingReport(opened, book, pauseOf({ ...work, signal: undefined }));
     },
-    save,
+    save: async (work) => {
+      const edits = book.edits();
+      const made = await save(work);
+      clean = edits;
+      return made;
+    },
+    isEdited: () => book.edits() !== clean,
     savedBytes: async () => (await save()).bytes,
     onRefusal: (call) => {
       refused = call;

@@ -36,6 +36,8 @@ export interface SheetBook {
   select(cell: Address): void;
   undo(): void;
   redo(): void;
+  /** How often something was changed that a file would hold. */
+  edits(): number;
   /** Resolves when every change made so far is calculated and the cells hold the results. */
   whenCalculated(): Promise<void>;
   onSelection(call: (cell: Address) => void): Unsubscribe;

@@ -59,12 +59,12 @@ interface Work {
   onProgress(done: number, of: number): void;
 }
 
-export interface Files {
+export interface PageFiles {
   /** The workbook as Save gives it. */
   savedBytes(): Promise<Uint8Array>;
 }
 
-export function connectFiles(book: SheetBook, texts: FormulaTexts, controls: FileControls): Files {
+export function connectFiles(book: SheetBook, texts: FormulaTexts, controls: FileControls): PageFiles {
   const { open, save, file, status, cancel, report } = controls;
   let name = "Workbook.xlsx";
   let ending: AbortController | undefined;
@@ -93,8 +93,16 @@ export function connectFiles(book: SheetBook, texts: FormulaTexts, controls: Fil
     }
   };
   const load = async (chosen: File, work: Work): Promise<string> => {
-    const found = await (await workbook()).open(new Uint8Array(await chosen.arrayBuffer()), work);
-    name = chosen.name;
+    const there = await workbook();
+    const question = `${name} has changes that aren't saved. Open ${chosen.name} and lose them?`;
+    if (there.isEdited() && !confirm(question)) return `${name} stays open.`;
+    const bytes = new Uint8Array(await chosen.arrayBuffer());
+    const found = await there.open(bytes, work, () => {
+      name = chosen.name;
+      cancel.hidden = true;
+      report.hidden = true;
+      status.textContent = `${name} shows the file's results, which are being checked…`;
+    });
     showReport(report, found, (cell) => book.select(cell));
     return `${name} is open. ${reportLine(found)}`;
   };

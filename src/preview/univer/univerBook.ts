@@ -109,7 +109,12 @@ export const univerBook = (univer: Univer, log: CallSites, first: BookData, engi
   const progress = (): number => calculated;
   const { patience } = engine;
   const settling = calculationDone(univer.__getInjector(), () => log.begin(), { progress, patience });
-  const watch = bookEvents(open, settling.touch);
+  let edits = 0;
+  const touched = (): void => {
+    edits += 1;
+    settling.touch();
+  };
+  const watch = bookEvents(open, touched);
   const structure = structureGuard(open);
   const calculateAll = (): void => {
     settling.touch();
@@ -129,6 +134,7 @@ export const univerBook = (univer: Univer, log: CallSites, first: BookData, engi
     },
     addSheet: (sheet, names) => {
       const name = open.workbook().uniqueSheetName(sheet.name);
+      edits += 1;
       structure.freely(() => addSheet(open, { ...sheet, name }, names));
       calculateAll();
       watch.everything();
@@ -136,6 +142,7 @@ export const univerBook = (univer: Univer, log: CallSites, first: BookData, engi
       return name;
     },
     keepStructure: structure.keep,
+    edits: () => edits,
     recalculate: (areas) => {
       if (areas.length === 0) return;
       settling.touch();

@@ -159,7 +159,7 @@ function readCall(tree: CallTree, use: FormulaUse, pass: FormulaPass, scope: Sco
   const why = reasonAgainst(tree, name, use, pass);
   if (why !== undefined) refuseWith(pass, why);
   tree.args.forEach((argument, at) =>
-    read(argument, useOf(argumentKind(own, at), use, takesMore(own, at)), pass, scope),
+    read(argument, useOf(argumentKind(own, at), name, use, takesMore(own, at)), pass, scope),
   );
 }
 

@@ -96,6 +96,15 @@ export function argumentKind({ first, rest }: ReadableFunction, at: number): Arg
 export const takesMore = ({ first, rest }: ReadableFunction, at: number): boolean =>
   at >= first.length && rest.length === 1 && rest[0] === "r";
 
+/** What SUMPRODUCT and LOOKUP work out cell by cell without being entered as an array. */
+export const CELL_BY_CELL: ReadonlySet<string> = new Set(
+  (
+    "ABS ACOS ASIN ATAN CHAR CODE COS COUNTIF COUNTIFS DATE DAY EXACT EXP FIND HOUR INT ISBLANK ISERR ISERROR ISNA ISNONTEXT " +
+    "ISNUMBER ISTEXT LEFT LEN LN LOG LOG10 LOWER MATCH MID MINUTE MOD MONTH POWER RIGHT ROUND ROUNDDOWN ROUNDUP SEARCH " +
+    "SIGN SIN SQRT SUBSTITUTE SUMIF SUMIFS TAN TEXT TRIM TRUNC UPPER VALUE WEEKDAY YEAR"
+  ).split(" "),
+);
+
 /** They are another value whenever the sheet is calculated. */
 export const VOLATILE: ReadonlySet<string> = new Set("NOW TODAY RAND RANDARRAY RANDBETWEEN".split(" "));
 

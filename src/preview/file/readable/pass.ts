@@ -4,7 +4,14 @@ import type { Address, Area } from "../../../workbook/port";
 import { plainName } from "../../../workbook/reader/evaluate";
 import { parseReference } from "../../../workbook/reader/reference";
 import type { CallTree, Tree } from "../../../workbook/reader/tree";
-import { OF_DATES, OF_HIDDEN_ROWS, READABLE, type ArgumentKind, type ReadableFunction } from "./functions";
+import {
+  CELL_BY_CELL,
+  OF_DATES,
+  OF_HIDDEN_ROWS,
+  READABLE,
+  type ArgumentKind,
+  type ReadableFunction,
+} from "./functions";
 import { bookNames, type BookNames } from "./names";
 import { isOne, meetingCell, sheetPlaces, textOf, type SheetPlaces } from "./places";
 
@@ -89,13 +96,14 @@ export const isCallOf = (tree: Tree, name: string): boolean => tree.kind === "ca
 export const inOperator = (use: FormulaUse): FormulaUse =>
   use === "any" || use === "array" || use === "value" ? use : "single";
 
-/** How an argument of a kind is used, inside something that is used so itself. */
-export function useOf(kind: ArgumentKind, use: FormulaUse, more: boolean): FormulaUse {
+/** How an argument of a kind is used, inside a function that is used so itself. */
+export function useOf(kind: ArgumentKind, name: string, use: FormulaUse, more: boolean): FormulaUse {
   if (use === "any") return "any";
-  if (kind === "b") return use;
   if (kind === "a") return "array";
   if (kind === "r") return more ? "ranges" : "range";
-  return kind === "x" ? "single" : use === "value" ? "value" : use === "array" ? "array" : "single";
+  if (use === "array") return CELL_BY_CELL.has(name) ? "array" : "single";
+  if (kind === "b") return use;
+  return kind === "s" && use === "value" ? "value" : "single";
 }
 
 /** Zero or nothing for a row or a column takes all of them. */
