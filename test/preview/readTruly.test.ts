@@ -3,8 +3,11 @@ import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import type { CellData } from "../../src/preview/file/bookData";
 import { formulaTexts } from "../../src/preview/file/formulaTexts";
 import { openedBook } from "../../src/preview/file/openedBook";
+import { previewWorkbook } from "../../src/preview/host/previewWorkbook";
 import type { SheetBook } from "../../src/preview/host/sheetBook";
+import { sessionLog } from "../../src/workbook/callLog";
 import { isCellFault, type CellValue } from "../../src/workbook/port";
+import { readCells } from "../../src/workbook/reader/read";
 import { parseCells } from "../../src/workbook/reader/reference";
 import { plainBook, rels, zipOf, type PartTexts } from "../workbook/package/zipParts";
 import { fixtureSet, newBook } from "./support";
@@ -462,5 +465,65 @@ describe("A formula that can't be read keeps the file's result", () => {
       ["dates counted from 1904", 2008],
       [undefined, 38001],
     ]);
+  });
+});
+
+describe("The panel reads an argument of ours", () => {
+  const known = new Set(["TEST.DOUBLE"]);
+  const engine = { known, call: (_id: string, [value]: readonly unknown[]) => ({ value: Number(value) * 2 }) };
+  test.each<[title: string, made: Made, address: string, argument: object]>([
+    [
+      "through a name that is a calculation",
+      {
+        sheets: { S: { ...LOOP, C1: { f: "_xldudf_WARMBACK_TEST_DOUBLE(Gpm)", v: 80 } } },
+        names: { Gpm: "S!$A$2/60" },
+      },
+      "C1",
+      { value: 40 },
+    ],
+    [
+      "through a name that is a constant",
+      { sheets: { S: { C1: { f: "_xldudf_WARMBACK_TEST_DOUBLE(Rate)", v: 5 } } }, names: { Rate: "2.5" } },
+      "C1",
+      { value: 2.5 },
+    ],
+    [
+      "through a name of the sheet's own",
+      {
+        sheets: { S: { A1: 40, B1: { f: "_xldudf_WARMBACK_TEST_DOUBLE(Flow)", v: 80 } }, T: { A1: 60 } },
+        names: { Flow: "T!$A$1", "S!Flow": "S!$A$1" },
+      },
+      "B1",
+      { value: 40 },
+    ],
+    [
+      "through a table",
+      {
+        sheets: { S: { ...TABLE_CELLS, G3: { f: "_xldudf_WARMBACK_TEST_DOUBLE(Loop[[#This Row],[gpm]])", v: 40 } } },
+        parts: TABLE("S"),
+      },
+      "G3",
+      { value: 20 },
+    ],
+    [
+      "through a column that meets its row",
+      { sheets: { S: { B2: 20, B3: 60, D3: { f: "_xldudf_WARMBACK_TEST_DOUBLE(B2:B3)", v: 120 } } } },
+      "D3",
+      { value: 60 },
+    ],
+    [
+      "or says that it can't, where a total is one",
+      { sheets: { S: { A1: 3, C1: { f: "_xldudf_WARMBACK_TEST_DOUBLE(SUBTOTAL(9,A1))", v: 6 } } } },
+      "C1",
+      { unreadable: expect.any(String) as string },
+    ],
+  ])("%s", async (_title, made, address, argument) => {
+    await found(made);
+    const place = { sheet: "S", ...parseCells(address)! };
+    const { formulas, values } = book.read(place);
+    const cell = { address: place, formula: formulas[0]![0]!, value: values[0]![0]! };
+    const [reading] = await readCells(previewWorkbook(book), [cell], { ...engine, log: sessionLog() });
+    expect(reading?.calls.map(({ args }) => args)).toEqual([[argument]]);
+    expect(reading?.stale).toBe(false);
   });
 });

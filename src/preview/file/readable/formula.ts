@@ -2,6 +2,7 @@
  * Decides which formulas of a file the sheet engine works out as Excel does, and writes them so that it does. Whatever is
  * not on the lists here counts as unreadable, and its cell keeps the result that the file holds.
  */
+import { callsUs } from "../../../workbook/package";
 import type { Address } from "../../../workbook/port";
 import { plainName } from "../../../workbook/reader/evaluate";
 import { parseReference } from "../../../workbook/reader/reference";
@@ -46,7 +47,7 @@ function useName(
     if (pass.naming.has(key)) return refuseWith(pass, "names that lead to themselves");
     const inner: FormulaPass = { ...pass, edits: [], naming: new Set([...pass.naming, key]) };
     read(meaning.tree, takesSeveral(use) ? "any" : "single", inner, undefined);
-    if (!asIs || inner.edits.length > 0)
+    if (!asIs || pass.writesOut || inner.edits.length > 0)
       editAt(pass, tree, editedText(`=(${meaning.text.slice(1)})`, inner.edits).slice(1));
   }
 }
@@ -203,7 +204,8 @@ function readGroup(tree: Tree & { kind: "group" }, use: FormulaUse, pass: Formul
 export function readFormula(formula: string, at: Address, isArray: boolean, known: ReadableBook): ReadFormula {
   const tree = parse(formula);
   if (isRefusal(tree)) return { why: "formulas that can't be taken apart" };
-  const pass: FormulaPass = { at, known, edits: [], reasons: [], naming: new Set() };
+  const writesOut = callsUs(formula);
+  const pass: FormulaPass = { at, known, edits: [], reasons: [], writesOut, naming: new Set() };
   read(tree, isArray ? "any" : "value", pass, undefined);
   const [why] = pass.reasons;
   return why === undefined ? { formula: editedText(formula, pass.edits) } : { why };
@@ -219,7 +221,8 @@ export function readName(name: string, known: ReadableBook): string | undefined 
     const texts = meaning.areas.map((area) => textOf(area, { ...at, sheet: "" }));
     return texts.length === 1 ? texts[0] : undefined;
   }
-  const pass: FormulaPass = { at, known, edits: [], reasons: [], naming: new Set([name.toLowerCase()]) };
+  const naming = new Set([name.toLowerCase()]);
+  const pass: FormulaPass = { at, known, edits: [], reasons: [], writesOut: false, naming };
   read(meaning.tree, "any", pass, undefined);
   return pass.reasons.length > 0
     ? undefined

@@ -53,6 +53,8 @@ export interface FormulaPass {
   readonly known: ReadableBook;
   readonly edits: FormulaEdit[];
   readonly reasons: string[];
+  /** Names that are calculations are written out, so that the panel can follow them in a formula that calls us. */
+  readonly writesOut: boolean;
   /** Names that are being read, so that one that leads to itself ends. */
   readonly naming: ReadonlySet<string>;
 }
