@@ -1,6 +1,6 @@
 /** How long the page waits for the sheet engine, and what an opened file doesn't take. */
 import { ICommandService, LocaleType, LogLevel, Univer, type Injector } from "@univerjs/core";
-import { UniverFormulaEnginePlugin } from "@univerjs/engine-formula";
+import { SetFormulaCalculationStartMutation, UniverFormulaEnginePlugin } from "@univerjs/engine-formula";
 import { UniverSheetsPlugin } from "@univerjs/sheets";
 import { CalculationMode, UniverSheetsFormulaPlugin } from "@univerjs/sheets-formula";
 import { afterEach, describe, expect, test, vi } from "vitest";
@@ -36,6 +36,34 @@ describe("A calculation", () => {
     await vi.advanceTimersByTimeAsync(10_000);
     expect(ended).toHaveBeenCalledWith(new Error("the sheet engine has calculated nothing for 30 s"));
   });
+});
+
+test("After another workbook was loaded, a calculation that begins late is waited for", async () => {
+  let begin: (command: { id: string }) => void = () => undefined;
+  const waits: (() => void)[] = [];
+  const late = {
+    get: () => ({
+      beforeCommandExecuted: (call: typeof begin) => {
+        begin = call;
+        return { dispose: () => undefined };
+      },
+      waitForLatestApplied: () => new Promise<void>((resolve) => waits.push(resolve)),
+    }),
+  } as unknown as Injector;
+  const done = calculationDone(late, () => undefined, { progress: () => 0 });
+  const ended = vi.fn();
+  done.touch();
+  done.replaced();
+  void done.whenCalculated().then(ended);
+  // What was left of the former workbook is calculated first.
+  begin({ id: SetFormulaCalculationStartMutation.id });
+  waits[0]?.();
+  setTimeout(() => begin({ id: SetFormulaCalculationStartMutation.id }), 40);
+  await new Promise((resolve) => setTimeout(resolve, 400));
+  expect(waits).toHaveLength(2);
+  expect(ended).not.toHaveBeenCalled();
+  waits[1]?.();
+  await vi.waitFor(() => expect(ended).toHaveBeenCalled(), { timeout: 5_000 });
 });
 
 const DATA: BookData = {

@@ -14,6 +14,8 @@ const START_WITHIN_MS = 160;
 export interface CalculationDone {
   /** Reports a change that leads to a calculation. */
   touch(): void;
+  /** Reports another workbook: the engine may calculate what it left of the former one first. */
+  replaced(): void;
   whenCalculated(): Promise<void>;
   dispose(): void;
 }
@@ -51,27 +53,45 @@ async function whileProgressing(
   }
 }
 
+/** Turns of the page, 10 ms each at least: a timer of the engine that was due before has had its turn by then. */
+async function turns(count: number): Promise<void> {
+  for (let at = 0; at < count; at++) await new Promise((resolve) => setTimeout(resolve, 10));
+}
+
 /** Reports when the engine has calculated every change made so far. */
 export const calculationDone = (injector: Injector, onStart: () => void, watch: CalculationWatch): CalculationDone => {
   const session = injector.get(FormulaCalculationSessionService);
   let touched = 0;
   let covered = 0;
+  let starts = 0;
+  let isReplaced = false;
   const listener = injector.get(ICommandService).beforeCommandExecuted((command) => {
     if (command.id !== SetFormulaCalculationStartMutation.id) return;
     covered = touched;
+    starts += 1;
     onStart();
   });
   return {
     touch: () => {
       touched += 1;
     },
+    replaced: () => {
+      isReplaced = true;
+    },
     whenCalculated: async () => {
-      do {
+      let isDone = false;
+      while (!isDone) {
         const before = touched;
         await whileProgressing(session.waitForLatestApplied(DAY_MS, START_WITHIN_MS), watch);
         // A change that starts no calculation is covered by having waited for one.
         covered = Math.max(covered, before);
-      } while (covered < touched);
+        const known = starts;
+        const check = isReplaced;
+        isReplaced = false;
+        if (check) await turns(START_WITHIN_MS / 10);
+        isReplaced ||= check && starts > known;
+        isDone = covered >= touched && !isReplaced;
+      }
       // The results of further sheets are written in the same turn as the first's.
       await new Promise((resolve) => setTimeout(resolve, 0));
     },

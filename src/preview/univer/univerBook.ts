@@ -125,6 +125,7 @@ export const univerBook = (univer: Univer, log: CallSites, first: BookData, engi
     ...readingOf(open),
     load: (data) => {
       open.replace(data);
+      settling.replaced();
       calculateAll();
       watch.everything();
     },
