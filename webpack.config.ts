@@ -103,8 +103,7 @@ const evaluator = ({ folder }: BuildSettings): Configuration => ({
   node: { __dirname: false },
   // Bundling the sheet engine for Node would take ten times as long and gain nothing: it is required from node_modules.
   externals: [
-    ({ request = "" }, decide) =>
-      /^(@univerjs\/|exceljs$)/.test(request) ? decide(undefined, `commonjs ${request}`) : decide(),
+    ({ request = "" }, decide) => (/^@univerjs\//.test(request) ? decide(undefined, `commonjs ${request}`) : decide()),
   ],
   optimization: { minimize: false },
 });

@@ -156,11 +156,18 @@ describe.skipIf(!HAS_CHROMIUM)("The preview in a browser", { timeout: 90_000 }, 
     ]);
     const path = await saved(download);
     await type(page, beside(before, "Length"), "10");
+    const asked = new Promise<string>((resolve) =>
+      page.once("dialog", (dialog) => {
+        resolve(dialog.message());
+        void dialog.accept();
+      }),
+    );
     await page.locator("#file").setInputFiles({
       name: "Fernhill Hall.xlsx",
       mimeType: "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet",
       buffer: await readFile(path),
     });
+    expect(await asked).toBe("Workbook.xlsx has changes that aren't saved. Open Fernhill Hall.xlsx and lose them?");
     await page.locator("#status", { hasText: "Fernhill Hall.xlsx is open." }).waitFor();
     await eventually(async () => expect(await readSheet(page)).toEqual(before));
   });

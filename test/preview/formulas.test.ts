@@ -26,6 +26,7 @@ describe("From a file", () => {
       "_xlfn.LET(_xlpm.x,_xldudf_WARMBACK_POOL_YEAR(A1),_xlpm.x)",
       "=LET(x,WARMBACK.POOL.YEAR(A1),x)",
     ],
+    ["a spilled range", "SUM(_xlfn.ANCHORARRAY(S!E3))", "=SUM(S!E3#)"],
     ["the two prefixes of SORT", "_xlfn._xlws.SORT(A1:A3)", "=SORT(A1:A3)"],
     [
       "a stored name behind a path",
@@ -70,6 +71,8 @@ describe("To a file", () => {
       "=LET(x,A1,y, flow,x*y)",
       "_xlfn.LET(_xlpm.x,A1,_xlpm.y, flow,_xlpm.x*_xlpm.y)",
     ],
+    ["a spilled range", "=SUM(E3#)+S!A1#", "SUM(_xlfn.ANCHORARRAY(E3))+_xlfn.ANCHORARRAY(S!A1)"],
+    ["the cell of a range in the formula's row", "=@A1:A9*2", "_xlfn.SINGLE(A1:A9)*2"],
     ["old functions without", "=SUM(A1:A3)*2 ", "SUM(A1:A3)*2 "],
     ["a text that names a function", '=A1&"SORT("', 'A1&"SORT("'],
   ])("a formula to a file writes %s", (_what, typed, stored) => {

@@ -11,6 +11,7 @@ import { evaluateFile, evaluateLines } from "../../src/preview/cli/watchedEvalua
 import { emptySheet } from "../../src/preview/file/bookData";
 import { formulaTexts } from "../../src/preview/file/formulaTexts";
 import { writeXlsx } from "../../src/preview/file/xlsx";
+import { plainBook, zipOf } from "../workbook/package/zipParts";
 
 const worker = () => join(inject("build"), "evaluateWorker.cjs");
 
@@ -68,7 +69,7 @@ describe("A formula that overruns its time", () => {
     try {
       const bytes = await writeXlsx({ sheets: [{ ...emptySheet("S"), cells }], names: [] }, texts);
       writeFileSync(path, new Uint8Array(bytes));
-      const results = await evaluateFile(engine, path);
+      const { results } = await evaluateFile(engine, path);
       expect(results.map(({ address }) => address)).toEqual(["S!A1", "S!A2", "S!A3", "S!A4"]);
       expect(results.map(({ value, error }) => error?.code ?? value)).toEqual([2, "#CALC!", "#CALC!", 3]);
       expect(results[1]?.error?.message).toMatch(/within 2 s/);
@@ -87,4 +88,46 @@ test("The program prints one line for each formula and ends well, with an overru
   const lines = stdout.trim().split("\n");
   expect(status).toBe(0);
   expect(lines.map((line) => (JSON.parse(line) as Evaluated).formula)).toEqual(input.split("\n"));
+});
+
+describe("A workbook given to the program", () => {
+  const run = (cells: string, ...more: string[]) => {
+    const folder = mkdtempSync(join(tmpdir(), "evaluate-"));
+    try {
+      const path = join(folder, "book.xlsx");
+      writeFileSync(path, zipOf(plainBook({ S: `<sheetData><row r="1">${cells}</row></sheetData>` })));
+      const program = join(inject("build"), "evaluate.cjs");
+      const { stdout, stderr, status } = spawnSync(process.execPath, [program, path, ...more], { encoding: "utf8" });
+      const lines = stdout.trim().split("\n");
+      return { results: lines.map((line) => JSON.parse(line) as Evaluated), stderr, status };
+    } finally {
+      rmSync(folder, { recursive: true });
+    }
+  };
+  const KEPT = '<c r="B1"><f>[1]Prices!B4</f><v>19</v></c><c r="C1"><f>B1*A1</f><v>38</v></c>';
+
+  test("has stored results marked, and ends well where all cells agree with the file", () => {
+    const { results, stderr, status } = run(`<c r="A1"><f>1+1</f><v>2</v></c>${KEPT}`, "--strict");
+    expect(results).toEqual([
+      { address: "S!A1", formula: "=1+1", value: 2, cautions: [] },
+      { address: "S!B1", formula: "=[1]Prices!B4", value: 19, stored: true, cautions: [] },
+      { address: "S!C1", formula: "=B1*A1", value: 38, cautions: [] },
+    ]);
+    expect(stderr).toBe("can't be read here: references to other workbooks; stored results: S!B1\n");
+    expect(status).toBe(0);
+  });
+
+  test("ends with 3 under --strict where a cell differs by more than 1e-9 of its size, and names it", () => {
+    const cells = '<c r="A1"><f>1/3</f><v>0.33333333334</v></c><c r="B1"><f>1+1</f><v>2.000001</v></c>';
+    const { stderr, status } = run(cells, "--strict");
+    expect(stderr).toBe("1 cell differs from what the file last showed: S!B1 (file 2.000001, here 2)\n");
+    expect(status).toBe(3);
+    expect(run(cells).status).toBe(0);
+  });
+
+  test("isn't held to a value that changes at every calculation", () => {
+    const { stderr, status } = run('<c r="A1"><f>TODAY()</f><v>40000</v></c>', "--strict");
+    expect(stderr).toBe("at every calculation another value, which isn't compared: S!A1\n");
+    expect(status).toBe(0);
+  });
 });

@@ -1,10 +1,12 @@
 /** Workbooks through .xlsx files and through the engine, and back. */
+import { strFromU8, unzipSync } from "fflate";
 import { expect, test } from "vitest";
 import type { BookData, SheetData } from "../../src/preview/file/bookData";
 import { emptySheet } from "../../src/preview/file/bookData";
 import { formulaTexts } from "../../src/preview/file/formulaTexts";
 import { starterData } from "../../src/preview/file/starterBook";
 import { readXlsx, writeXlsx } from "../../src/preview/file/xlsx";
+import { openPackage, readBook } from "../../src/workbook/package";
 import { SMALL } from "../workbook/contractSheets";
 import { fixtureSet, newBook } from "./support";
 
@@ -59,6 +61,7 @@ test("A workbook comes back from the engine and from a file as it went in", asyn
   book.load(original);
   await book.whenCalculated();
   const kept = book.data();
+  expect(kept.sheets[0]?.print).toEqual(calculation.print);
   const again = await readXlsx(await writeXlsx(kept, texts), texts);
   for (const data of [kept, again]) {
     const [sheet, hidden] = data.sheets;
@@ -68,7 +71,6 @@ test("A workbook comes back from the engine and from a file as it went in", asyn
       heights: { 0: 30 },
       frozenRows: 1,
       merged: calculation.merged,
-      print: calculation.print,
     });
     expect(hidden).toMatchObject({ name: "Hidden", hidden: true });
     expect(data.names).toEqual(original.names);
@@ -94,16 +96,23 @@ test("A workbook comes back from the engine and from a file as it went in", asyn
 
 test("A starter sheet keeps names, looks, rules and print set-up through a file", async () => {
   const { sheet, names } = starterData(SMALL, SMALL.name, new Set());
-  const again = await readXlsx(await writeXlsx({ sheets: [sheet], names }, texts), texts);
+  const bytes = await writeXlsx({ sheets: [sheet], names }, texts);
+  const again = await readXlsx(bytes, texts);
   expect(again.names).toEqual([
     { name: "small_flow", refersTo: "'Small sheet'!$B$2" },
     { name: "small_block", refersTo: "'Small sheet'!$A$2:$C$4" },
   ]);
   expect(byPlace(again.sheets[0])).toMatchObject(byPlace(sheet));
-  expect(again.sheets[0]?.print).toEqual(SMALL.print);
+  const book = await readBook(await openPackage(bytes));
+  expect(
+    book.names.flatMap(({ builtIn, formula }) => (builtIn === undefined ? [] : [`${builtIn} ${formula}`])),
+  ).toEqual([`Print_Area 'Small sheet'!$A$1:$F$20`, `Print_Titles 'Small sheet'!$1:$2`]);
+  const text = strFromU8(unzipSync(bytes)["xl/worksheets/sheet1.xml"]!);
+  expect(text).toContain('<pageSetup fitToHeight="0" orientation="portrait"/>');
+  expect(text).toContain("<oddFooter>Page &amp;P of &amp;N</oddFooter>");
 });
 
 test("A file that is no workbook is refused with a plain sentence", async () => {
   const bytes = new TextEncoder().encode("not a workbook");
-  await expect(readXlsx(bytes.buffer, texts)).rejects.toThrow("this file can't be read as an .xlsx workbook");
+  await expect(readXlsx(bytes.buffer, texts)).rejects.toThrow("This file is no .xlsx workbook.");
 });

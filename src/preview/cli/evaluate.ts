@@ -6,7 +6,8 @@ import { addressText } from "../../workbook/reader/reference";
 import type { SheetBook } from "../host/sheetBook";
 import type { CallRecord } from "../host/callSites";
 import { emptySheet } from "../file/bookData";
-import type { BookData, SheetData } from "../file/bookData";
+import type { BookData, CellData, KeptFormula, PlainValue, SheetData } from "../file/bookData";
+import { fileValue } from "../file/newSheets";
 import { plainMessage } from "../host/faultMessages";
 
 /** Evaluates formulas and whole workbooks in the sheet engine, without a screen. */
@@ -25,6 +26,8 @@ export interface Evaluated {
   /** A matrix where the result spills; an error inside a matrix is an object with code and message. */
   readonly value?: string | number | boolean | null | readonly (readonly EvaluatedCell[])[];
   readonly error?: EvaluatedError;
+  /** The formula can't be read here: the value is the one that the file holds. */
+  readonly stored?: true;
   readonly cautions: readonly RaisedCaution[];
 }
 
@@ -118,19 +121,50 @@ export const evaluateFormulas = async (
 const roomy = (sheet: SheetData): SheetData => ({
   ...sheet,
   room: {
-    rows: ROOM.rows + Math.max(0, ...sheet.cells.map(({ row }) => row)),
-    columns: ROOM.columns + Math.max(0, ...sheet.cells.map(({ column }) => column)),
+    rows: ROOM.rows + sheet.cells.reduce((most, { row }) => Math.max(most, row), 0),
+    columns: ROOM.columns + sheet.cells.reduce((most, { column }) => Math.max(most, column), 0),
   },
 });
 
+interface FormulaCell extends Address {
+  /** As the file has it. */
+  readonly formula: string;
+  readonly kept: KeptFormula | undefined;
+  readonly spill: CellData["spill"];
+}
+
 /** A workbook's cells with formulas, in the order of the answers: sheet by sheet, row by row. */
-export const formulaCells = ({ sheets }: BookData): readonly (Address & { readonly formula: string })[] =>
+export const formulaCells = ({ sheets }: BookData): readonly FormulaCell[] =>
   sheets.flatMap((sheet) =>
     sheet.cells
-      .filter((cell) => cell.formula !== undefined)
+      .filter(({ formula, kept }) => formula !== undefined || kept !== undefined)
       .sort((a, b) => a.row - b.row || a.column - b.column)
-      .map(({ row, column, formula = "" }) => ({ sheet: sheet.name, row, column, formula })),
+      .map(({ row, column, formula = "", source, kept, spill }) => ({
+        sheet: sheet.name,
+        row,
+        column,
+        formula: kept?.formula ?? source ?? formula,
+        kept,
+        spill,
+      })),
   );
+
+const NO_RESULT = "can't be read here, and the file holds no result";
+
+const storedCell = (value: PlainValue | null): EvaluatedCell => {
+  const plain = fileValue(value);
+  return isCellFault(plain) ? errorOf(plain) : plain;
+};
+
+/** A formula that can't be read has the file's result. */
+const storedResult = ({ formula, spill }: FormulaCell, { value, why }: KeptFormula): Evaluated => {
+  const cell = storedCell(value);
+  if (spill !== undefined)
+    return { formula, value: spill.map((line) => line.map(storedCell)), stored: true, cautions: [] };
+  if (cell === null) return { formula, error: { code: "#CALC!", message: `${why} ${NO_RESULT}` }, cautions: [] };
+  const isError = typeof cell === "object";
+  return { formula, ...(isError ? { error: cell } : { value: cell }), stored: true, cautions: [] };
+};
 
 const keyOf = ({ sheet, row, column }: Address): string => `${sheet}!${String(row)}:${String(column)}`;
 
@@ -168,6 +202,7 @@ export const evaluateWorkbook = async (
     const address = addressText(cell);
     const error = errors.get(keyOf(cell));
     if (error !== undefined) return { address, formula: cell.formula, error, cautions: [] };
+    if (cell.kept !== undefined) return { address, ...storedResult(cell, cell.kept) };
     return { address, ...evaluatedAt(book, cell, cell.formula, warmback) };
   });
   onPlace(undefined);

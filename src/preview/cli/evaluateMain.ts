@@ -3,32 +3,49 @@ import { text } from "node:stream/consumers";
 
 import { engineThread } from "./engineThread";
 import type { Evaluated } from "./evaluate";
+import { reportLines } from "./reportLines";
 import { evaluateFile, evaluateLines } from "./watchedEvaluate";
 
 /**
  * `evaluate`: reads formulas from standard input, one a line, or recalculates the workbook named as an argument, and prints
- * one JSON object a line. It is built beside functions.js and functions.json. Nothing but results goes to standard output.
+ * one JSON object a line. It is built beside functions.js and functions.json. Nothing but results goes to standard output;
+ * what can't be read of a workbook, and what differs from what the file last showed, goes to standard error. With --strict
+ * the program then ends with 3 where a cell differs.
  */
-const main = async (workbook: string | undefined): Promise<void> => {
+const DIFFERS = 3;
+
+const main = async (args: readonly string[]): Promise<void> => {
+  const strict = args.includes("--strict");
+  const [workbook] = args.filter((one) => one !== "--strict");
   const engine = engineThread(join(__dirname, "evaluateWorker.cjs"));
   const print = (results: readonly Evaluated[]): void => {
     process.stdout.write(results.map((result) => `${JSON.stringify(result)}\n`).join(""));
   };
   try {
     if (workbook === undefined) {
+      if (strict) throw new Error("--strict needs a workbook to compare with");
       const lines = (await text(process.stdin)).split(/\r?\n/).map((line) => line.trim());
       await evaluateLines(
         engine,
         lines.filter((line) => line !== ""),
         ({ results }) => print(results),
       );
-    } else print(await evaluateFile(engine, workbook));
+      return;
+    }
+    const { results, report } = await evaluateFile(engine, workbook);
+    print(results);
+    process.stderr.write(
+      reportLines(report)
+        .map((line) => `${line}\n`)
+        .join(""),
+    );
+    if (strict && report.differing.length > 0) process.exitCode = DIFFERS;
   } finally {
     await engine.end();
   }
 };
 
-main(process.argv[2]).catch((thrown: unknown) => {
+main(process.argv.slice(2)).catch((thrown: unknown) => {
   process.stderr.write(`evaluate: ${thrown instanceof Error ? thrown.message : String(thrown)}\n`);
   process.exitCode = 1;
 });

@@ -3,22 +3,31 @@ import { parentPort, workerData } from "node:worker_threads";
 
 import { emptySheet } from "../file/bookData";
 import { formulaTexts } from "../file/formulaTexts";
-import { readXlsx } from "../file/xlsx";
+import { keepCircles } from "../file/circles";
+import type { BookData } from "../file/bookData";
+import { openedBook, type OpenedBook } from "../file/openedBook";
+import type { ShownValue } from "../file/differences";
+import type { Address } from "../../workbook/port";
+import { addressText } from "../../workbook/reader/reference";
+import { differencesIn, settingSentences, unreadKinds } from "../file/openingReport";
 import { loadFunctions } from "../host/loadFunctions";
 import { startHeadless } from "../univer/start";
 import { evaluateFormulas, evaluateWorkbook, formulaCells } from "./evaluate";
+import type { Evaluated, SkippedFormula } from "./evaluate";
 import { NO_PLACE } from "./messages";
 import type { Reply, Request, Slowest, WorkerSettings } from "./messages";
 
 /** The thread with the sheet engine. It writes into shared memory which formula it works on; the main thread watches that. */
 
 /** The main thread watches each formula; a calculation as a whole may take a day. */
-const PATIENCE_MS = 86_400_000;
+const PATIENCE = 86_400;
 /** The stack of this thread is 64 MB: enough for every formula that Excel takes. */
 const MOST_OPERATORS = 10_000;
 
 interface Tracker {
   readonly on: (place: number | undefined) => void;
+  /** Reports progress at no formula in particular. */
+  readonly step: () => void;
   reset(): void;
   slowest(): Slowest;
 }
@@ -36,11 +45,21 @@ const trackPlaces = (progress: Int32Array): Tracker => {
       Atomics.store(progress, 1, place);
       Atomics.add(progress, 0, 1);
     },
+    step: () => void Atomics.add(progress, 0, 1),
     reset: () => {
       slowest = { place: NO_PLACE, ms: 0 };
     },
     slowest: () => slowest,
   };
+};
+
+const shownIn = (result: Evaluated | undefined): ShownValue => {
+  const { value, error } = result ?? {};
+  if (error !== undefined) return error.code;
+  if (!Array.isArray(value)) return (value ?? null) as ShownValue;
+  return (value as Exclude<Evaluated["value"], string | number | boolean | null | undefined>).map((line) =>
+    line.map((cell) => (typeof cell === "object" && cell !== null ? cell.code : cell)),
+  );
 };
 
 const start = (): void => {
@@ -57,29 +76,48 @@ const start = (): void => {
       // The engine's key of a sheet ends in the sheet's number.
       onFormula: (sheetId, row, column) =>
         tracker.on(placeOf(Number(sheetId.slice(sheetId.lastIndexOf("-") + 1)), row, column)),
+      onFormulaEnd: () => tracker.on(undefined),
       mostOperators: MOST_OPERATORS,
-      patienceMs: PATIENCE_MS,
+      patience: PATIENCE,
     },
   );
-  const work = async (request: Request): Promise<Reply> => {
-    tracker.reset();
-    if (request.kind === "read") {
-      const bytes = await readFile(request.path);
-      const buffer = bytes.buffer.slice(bytes.byteOffset, bytes.byteOffset + bytes.byteLength);
-      return { kind: "book", data: await readXlsx(buffer, formulaTexts(set.namespace, set.metadata)) };
+  let opened: { readonly path: string; readonly file: OpenedBook } | undefined;
+  const fileAt = async (path: string): Promise<OpenedBook> => {
+    if (opened?.path !== path) {
+      const bytes = new Uint8Array(await readFile(path));
+      const progress = { onProgress: tracker.step, slices: { turn: async () => tracker.step() } };
+      opened = { path, file: await openedBook(bytes, formulaTexts(set.namespace, set.metadata), progress) };
     }
-    if (request.kind === "formulas") {
-      placeOf = (sheet) => sheet;
-      const results = await evaluateFormulas(book, request.lines, set.warmback, tracker.on);
-      return { kind: "results", results, slowest: tracker.slowest() };
-    }
-    const { data, skipped } = request;
+    return opened.file;
+  };
+  const calculate = (data: BookData, skipped: readonly SkippedFormula[]): Promise<readonly Evaluated[]> => {
     const sheets = new Map(data.sheets.map(({ name }, place) => [name, place]));
     const places = new Map(
       formulaCells(data).map(({ sheet, row, column }, place) => [`${sheets.get(sheet)}!${row}:${column}`, place]),
     );
     placeOf = (sheet, row, column) => places.get(`${sheet}!${row}:${column}`);
-    const results = await evaluateWorkbook(book, data, set.warmback, skipped, tracker.on);
+    return evaluateWorkbook(book, data, set.warmback, skipped, tracker.on);
+  };
+  const workbook = async ({ path, skipped }: Request & { kind: "workbook" }): Promise<Reply> => {
+    const file = await fileAt(path);
+    let { data } = file;
+    let results = await calculate(data, skipped);
+    if (file.facts.calculation.iterate) {
+      const circular = new Set(results.flatMap(({ address, error }) => (error?.code === "#CYCLE!" ? [address] : [])));
+      data = keepCircles(data, (sheet, cell) => circular.has(addressText({ ...cell, sheet })));
+      if (circular.size > 0) results = await calculate(data, skipped);
+    }
+    const byAddress = new Map(results.map((result) => [result.address, result] as const));
+    const shown = (cell: Address): ShownValue => shownIn(byAddress.get(addressText(cell)));
+    const found = await differencesIn({ data, known: file.known }, shown);
+    const report = { unread: unreadKinds(data), ...found, settings: settingSentences(file.facts) };
+    return { kind: "workbook", results, report };
+  };
+  const work = async (request: Request): Promise<Reply> => {
+    tracker.reset();
+    if (request.kind === "workbook") return workbook(request);
+    placeOf = (sheet) => sheet;
+    const results = await evaluateFormulas(book, request.lines, set.warmback, tracker.on);
     return { kind: "results", results, slowest: tracker.slowest() };
   };
   const answer = (reply: Reply): void => parentPort?.postMessage(reply);

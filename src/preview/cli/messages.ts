@@ -1,12 +1,11 @@
-import type { BookData } from "../file/bookData";
+import type { OpeningReport } from "../file/openingReport";
 import type { Evaluated, SkippedFormula } from "./evaluate";
 
 /** Between the evaluator's main thread and the worker thread with the sheet engine. */
 
 export type Request =
   | { readonly kind: "formulas"; readonly lines: readonly string[] }
-  | { readonly kind: "read"; readonly path: string }
-  | { readonly kind: "workbook"; readonly data: BookData; readonly skipped: readonly SkippedFormula[] };
+  | { readonly kind: "workbook"; readonly path: string; readonly skipped: readonly SkippedFormula[] };
 
 /** The formula that took longest, by its place in the list. */
 export interface Slowest {
@@ -16,8 +15,12 @@ export interface Slowest {
 
 export type Reply =
   | { readonly kind: "ready" }
-  | { readonly kind: "book"; readonly data: BookData }
   | { readonly kind: "results"; readonly results: readonly Evaluated[]; readonly slowest: Slowest }
+  | {
+      readonly kind: "workbook";
+      readonly results: readonly Evaluated[];
+      readonly report: OpeningReport;
+    }
   | { readonly kind: "failed"; readonly message: string };
 
 /** What the worker is given when it starts. */

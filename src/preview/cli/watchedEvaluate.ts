@@ -1,4 +1,4 @@
-import type { BookData } from "../file/bookData";
+import type { OpeningReport } from "../file/openingReport";
 import { isEnded } from "./engineThread";
 import type { Ended, EngineThread } from "./engineThread";
 import type { Evaluated, EvaluatedError, SkippedFormula } from "./evaluate";
@@ -77,23 +77,22 @@ export const evaluateLines = async (
     onAnswers(await answersTo(engine, lines.slice(from, from + BATCH)));
 };
 
-/** Evaluates a workbook; formulas that end the engine are errors on which others depend. */
-export const evaluateFile = async (engine: EngineThread, path: string): Promise<readonly Evaluated[]> => {
-  const read = await engine.ask({ kind: "read", path });
-  if (isEnded(read)) throw new Error(`${path}: ${read.message}`);
-  if (read.kind !== "book") throw unexpected(read);
-  return evaluateBook(engine, read.data);
-};
+export interface EvaluatedFile {
+  readonly results: readonly Evaluated[];
+  readonly report: OpeningReport;
+}
 
-const evaluateBook = async (engine: EngineThread, data: BookData): Promise<readonly Evaluated[]> => {
+/** Evaluates a workbook; formulas that end the engine are errors on which others depend. */
+export const evaluateFile = async (engine: EngineThread, path: string): Promise<EvaluatedFile> => {
   const skipped: SkippedFormula[] = [];
   for (;;) {
-    const answer = await engine.ask({ kind: "workbook", data, skipped });
-    if (answer.kind === "results") return answer.results;
+    const answer = await engine.ask({ kind: "workbook", path, skipped });
+    if (answer.kind === "workbook") return answer;
     if (!isEnded(answer)) throw unexpected(answer);
     const { place } = answer;
     // A formula that is skipped already can't be at work: then it is the workbook as a whole.
-    if (place === undefined || skipped.some((known) => known.place === place)) throw new Error(answer.message);
+    if (place === undefined || skipped.some((known) => known.place === place))
+      throw new Error(`${path}: ${answer.message}`);
     skipped.push({ place, error: errorOf(answer) });
   }
 };

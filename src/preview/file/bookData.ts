@@ -61,6 +61,19 @@ export interface CellData {
   readonly state?: true;
   /** What the formula spills, its own cell included, where it spills. */
   readonly spill?: readonly (readonly (PlainValue | null)[])[];
+  /** The formula as the file has it, where the engine's is written otherwise. */
+  readonly source?: string;
+  /** The file's formula, which can't be read here: the cell keeps the result that the file holds. */
+  readonly kept?: KeptFormula;
+}
+
+export interface KeptFormula {
+  /** As one types it, with "=". */
+  readonly formula: string;
+  /** What can't be read, as a plural: "references to other workbooks". */
+  readonly why: string;
+  /** The result that the cell keeps. */
+  readonly value: PlainValue | null;
 }
 
 export interface MergedArea {
@@ -80,6 +93,10 @@ export interface SheetData {
   readonly frozenRows: number;
   readonly frozenColumns: number;
   readonly hidden: boolean;
+  readonly hiddenRows?: readonly number[];
+  readonly hiddenColumns?: readonly number[];
+  /** Nothing may be written there. */
+  readonly locked?: boolean;
   readonly merged: readonly MergedArea[];
   readonly print?: PrintSetUp;
   /** Names that only this sheet knows. */

@@ -1,13 +1,20 @@
 import { parseReference } from "../../workbook/reader/reference";
 import { isRefusal, tokens } from "../../workbook/reader/tokens";
 import type { Token } from "../../workbook/reader/tokens";
-import type { FunctionsMetadata } from "../host/functionsMetadata";
-import { cellName } from "../host/functionsMetadata";
+import { cellName, isMatrixParameter } from "../host/functionsMetadata";
+import type { FunctionParameter, FunctionsMetadata, HostFunctionEntry } from "../host/functionsMetadata";
+import type { ArgumentKind, ReadableFunction } from "./readable/functions";
 
 /** Formula texts as .xlsx files keep them, and as one types them. */
 
 /** Excel keeps functions newer than its file format, and the variables of LET and LAMBDA, under these prefixes. */
 const FILE_PREFIXES = /_xlfn\.|_xlws\.|_xlpm\.|_xludf\./gi;
+
+/** The range that a cell spills into, which one types as E3#. */
+const ANCHOR = /_xlfn\.ANCHORARRAY\(([^()"]*)\)/gi;
+
+/** The cell of a range in the formula's own row or column, which one types as @A1:A9. */
+const SINGLE = /_xlfn\.SINGLE\(([^()",]*)\)/gi;
 
 /** An add-in's function as a file keeps it. */
 const STORED_CALL = /_xldudf_([A-Z0-9_]{1,255})(?=\s*\()/gi;
@@ -46,12 +53,14 @@ const PREFIXED: Readonly<Record<string, string>> = {
 };
 
 /** Changes tokens of a formula; what isn't a formula stays as it is. */
-const rewrite = (formula: string, change: (token: Token) => string): string => {
+const rewrite = (formula: string, change: (token: Token, before: Token | undefined) => string): string => {
   const found = tokens(formula);
   if (isRefusal(found)) return formula;
   const starts = [0, ...found.map((token) => token.end)];
   const rest = formula.slice(starts.at(-1));
-  return found.map((token, at) => formula.slice(starts[at], token.start) + change(token)).join("") + rest;
+  return (
+    found.map((token, at) => formula.slice(starts[at], token.start) + change(token, found[at - 1])).join("") + rest
+  );
 };
 
 const isPlainName = ({ kind, text }: Token): boolean => {
@@ -86,7 +95,10 @@ const variablesOf = (found: readonly Token[]): ReadonlySet<string> => {
 const toFile = (formula: string): string => {
   const found = tokens(formula);
   const variables = isRefusal(found) ? new Set<string>() : variablesOf(found);
-  const stored = rewrite(formula, (token) => {
+  const stored = rewrite(formula, (token, before) => {
+    if (token.kind === "operator" && token.text === "@") return "";
+    if (token.kind === "reference" && token.text.endsWith("#")) return `_xlfn.ANCHORARRAY(${token.text.slice(0, -1)})`;
+    if (token.kind === "reference" && before?.text === "@") return `_xlfn.SINGLE(${token.text})`;
     if (token.kind === "function") return PREFIXED[token.text.toUpperCase()] ?? token.text;
     return isPlainName(token) && variables.has(token.text.toLowerCase()) ? `_xlpm.${token.text}` : token.text;
   });
@@ -98,6 +110,18 @@ export interface FormulaTexts {
   fromFile(formula: string): string;
   /** As a file keeps it, without "=". */
   toFile(formula: string): string;
+  /** Our functions by their names in cells, with what their arguments take. */
+  readonly ours: ReadonlyMap<string, ReadableFunction>;
+}
+
+const kindOf = (parameter: FunctionParameter): ArgumentKind => (isMatrixParameter(parameter) ? "r" : "s");
+
+function ourArguments({ parameters }: HostFunctionEntry): ReadableFunction {
+  return {
+    first: parameters.filter(({ repeating }) => repeating !== true).map(kindOf),
+    rest: parameters.filter(({ repeating }) => repeating === true).map(kindOf),
+    spills: false,
+  };
 }
 
 /** @param metadata of the functions whose stored names are known */
@@ -117,7 +141,7 @@ export const formulaTexts = (namespace: string, metadata: FunctionsMetadata): Fo
       written += part.slice(done, bookStart(part, index, done)) + name;
       done = index + all.length;
     }
-    return (written + part.slice(done)).replace(FILE_PREFIXES, "");
+    return (written + part.slice(done)).replace(ANCHOR, "$1#").replace(SINGLE, "@$1").replace(FILE_PREFIXES, "");
   };
   return {
     fromFile: (formula) => {
@@ -126,6 +150,7 @@ export const formulaTexts = (namespace: string, metadata: FunctionsMetadata): Fo
       return `=${parts.map((part, place) => (place % 2 === 0 ? typed(part) : part)).join("")}`;
     },
     toFile,
+    ours: new Map(metadata.functions.map((entry) => [cellName(namespace, entry.id), ourArguments(entry)])),
   };
 };
 

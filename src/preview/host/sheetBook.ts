@@ -1,6 +1,6 @@
 import type { Address, Area, Block, CellWrite, SheetFacts, Unsubscribe } from "../../workbook/port";
 import type { CallRecord } from "./callSites";
-import type { BookData, NameData, SheetData, ValidationData } from "../file/bookData";
+import type { BookData, KeptFormula, NameData, SheetData, ValidationData } from "../file/bookData";
 
 /** A workbook in the sheet engine, without the engine's types: what evaluator, page and port adapter work on. */
 export interface SheetBook {
@@ -16,6 +16,8 @@ export interface SheetBook {
   calls(cell: Address): readonly CallRecord[];
   /** What may be typed into a cell, undefined where anything may. */
   validation(cell: Address): ValidationData | undefined;
+  /** The file's formula that a cell can't work out: it keeps the file's result. */
+  kept(cell: Address): KeptFormula | undefined;
   /** Replaces the workbook. */
   load(data: BookData): void;
   data(): BookData;
@@ -23,12 +25,19 @@ export interface SheetBook {
   write(cells: readonly CellWrite[]): void;
   /** Adds a sheet and its names behind the others as one undo step, and shows it; answers the name it got. */
   addSheet(sheet: SheetData, names: readonly NameData[]): string;
+  /**
+   * From now on sheets, rows and columns that are there stay where they are; who tries is refused with a sentence.
+   * Undefined lets them go.
+   */
+  keepStructure(refused: ((sentence: string) => void) | undefined): void;
   /** Marks areas dirty. */
   recalculate(areas: readonly Area[]): void;
   selection(): Address | undefined;
   select(cell: Address): void;
   undo(): void;
   redo(): void;
+  /** How often something was changed that a file would hold. */
+  edits(): number;
   /** Resolves when every change made so far is calculated and the cells hold the results. */
   whenCalculated(): Promise<void>;
   onSelection(call: (cell: Address) => void): Unsubscribe;

@@ -1,6 +1,8 @@
 import type { SheetBook } from "../host/sheetBook";
 import type { FormulaTexts } from "../file/formulaTexts";
+import type { WorkbookFile } from "../file/workbookFile";
 import type { Deliver, DeliverPicture } from "../host/previewWorkbook";
+import { reportLine, showReport } from "./opening";
 
 /** Opening and saving .xlsx files from the page. */
 
@@ -8,16 +10,19 @@ export interface FileControls {
   readonly open: HTMLElement;
   readonly save: HTMLElement;
   readonly file: HTMLInputElement;
+  readonly cancel: HTMLElement;
   /** Shows a sentence on what happened. */
   readonly status: HTMLElement;
+  /** Lists what can't be read of an opened file, and what differs. */
+  readonly report: HTMLElement;
 }
 
 const TYPE = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
 
 /** Gives bytes to the user as a file. */
-const download = (bytes: BlobPart, name: string, type = TYPE): void => {
+const download = (bytes: Uint8Array, name: string, type = TYPE): void => {
   const link = document.createElement("a");
-  link.href = URL.createObjectURL(new Blob([bytes], { type }));
+  link.href = URL.createObjectURL(new Blob([new Uint8Array(bytes)], { type }));
   link.download = name;
   link.click();
   setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
@@ -48,34 +53,73 @@ export const deliverPicture: DeliverPicture = async ({ name, png }) => {
   return file;
 };
 
-export const connectFiles = (book: SheetBook, texts: FormulaTexts, controls: FileControls): void => {
-  const { open, save, file, status } = controls;
+/** Slices of work with progress in the status line, and an end by Cancel. */
+interface Work {
+  readonly signal: AbortSignal;
+  onProgress(done: number, of: number): void;
+}
+
+export interface PageFiles {
+  /** The workbook as Save gives it. */
+  savedBytes(): Promise<Uint8Array>;
+}
+
+export function connectFiles(book: SheetBook, texts: FormulaTexts, controls: FileControls): PageFiles {
+  const { open, save, file, status, cancel, report } = controls;
   let name = "Workbook.xlsx";
-  const attempt = async (work: () => Promise<string>): Promise<void> => {
+  let ending: AbortController | undefined;
+  let behind: Promise<WorkbookFile> | undefined;
+  const workbook = (): Promise<WorkbookFile> =>
+    (behind ??= import(/* webpackChunkName: "xlsx" */ "../file/workbookFile").then(({ workbookFile }) => {
+      const made = workbookFile(book, texts);
+      made.onRefusal((sentence) => (status.textContent = sentence));
+      return made;
+    }));
+  const attempt = async (verb: string, work: (slices: Work) => Promise<string>): Promise<void> => {
+    ending?.abort();
+    const own = new AbortController();
+    ending = own;
+    cancel.hidden = false;
     try {
-      status.textContent = await work();
+      const onProgress = (done: number, of: number): void => {
+        if (of > 0 && !own.signal.aborted) status.textContent = `${verb} ${Math.round((100 * done) / of)} %`;
+      };
+      status.textContent = await work({ signal: own.signal, onProgress });
     } catch (thrown) {
-      status.textContent = thrown instanceof Error ? thrown.message : String(thrown);
+      const said = thrown instanceof Error ? thrown.message : String(thrown);
+      status.textContent = own.signal.aborted ? "Cancelled: the workbook is as it was." : said;
+    } finally {
+      if (ending === own) cancel.hidden = true;
     }
   };
-  const load = async (chosen: File): Promise<string> => {
-    const { readXlsx } = await import(/* webpackChunkName: "xlsx" */ "../file/xlsx");
-    book.load(await readXlsx(await chosen.arrayBuffer(), texts));
-    name = chosen.name;
-    return `${name} is open.`;
+  const load = async (chosen: File, work: Work): Promise<string> => {
+    const there = await workbook();
+    const question = `${name} has changes that aren't saved. Open ${chosen.name} and lose them?`;
+    if (there.isEdited() && !confirm(question)) return `${name} stays open.`;
+    const bytes = new Uint8Array(await chosen.arrayBuffer());
+    const found = await there.open(bytes, work, () => {
+      name = chosen.name;
+      cancel.hidden = true;
+      report.hidden = true;
+      status.textContent = `${name} shows the file's results, which are being checked…`;
+    });
+    showReport(report, found, (cell) => book.select(cell));
+    return `${name} is open. ${reportLine(found)}`;
   };
-  const store = async (): Promise<string> => {
-    const { writeXlsx } = await import(/* webpackChunkName: "xlsx" */ "../file/xlsx");
-    await book.whenCalculated();
-    download(await writeXlsx(book.data(), texts), name);
-    return `${name} is saved. Excel shows formulas of an add-in that it lacks with their last result.`;
+  const store = async (work: Work): Promise<string> => {
+    const { bytes, sentences } = await (await workbook()).save(work);
+    download(bytes, name);
+    const usual = "Excel shows formulas of an add-in that it lacks with their last result.";
+    return [`${name} is saved.`, ...sentences, usual].join(" ");
   };
   open.addEventListener("click", () => file.click());
+  cancel.addEventListener("click", () => ending?.abort());
   file.addEventListener("change", () => {
     const [chosen] = file.files ?? [];
     if (chosen === undefined) return;
     // The same file may be chosen again.
-    void attempt(() => load(chosen)).finally(() => (file.value = ""));
+    void attempt("Opening…", (work) => load(chosen, work)).finally(() => (file.value = ""));
   });
-  save.addEventListener("click", () => void attempt(store));
-};
+  save.addEventListener("click", () => void attempt("Saving…", store));
+  return { savedBytes: async () => (await workbook()).savedBytes() };
+}

@@ -58,7 +58,9 @@ const start = async (): Promise<void> => {
     open: element("open"),
     save: element("save"),
     file: element("file") as HTMLInputElement,
+    cancel: element("cancel"),
     status: element("status"),
+    report: element("opening"),
   });
   movablePanel(element("splitter"), element("side"), element("toggle"));
   globalThis.warmbackPreview = { workbook: previewWorkbook(book, deliverFile(texts), deliverPicture) };

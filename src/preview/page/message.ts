@@ -18,7 +18,9 @@ export const messageFor = (book: SheetBook, cell: Address, countCautions: CountC
   const count = book.calls(cell).reduce((sum, { id, args }) => sum + countCautions(id, args), 0);
   const error = isCellFault(value) ? `${value.code} ${value.message ?? plainMessage(value.code)}` : "";
   const prompt = book.validation(cell)?.prompt ?? "";
-  return [error, cautionText(count), prompt].filter((part) => part !== "").join(" · ");
+  const kept = book.kept(cell);
+  const stored = kept === undefined ? "" : `The file's result of ${kept.formula}: ${kept.why} can't be read here`;
+  return [error, stored, cautionText(count), prompt].filter((part) => part !== "").join(" · ");
 };
 
 /** The words of a list that its rule holds itself. */

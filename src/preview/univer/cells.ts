@@ -117,8 +117,8 @@ export const createCellReader = (model: FormulaDataModel, workbook: Workbook, lo
     },
     used: (sheet) => usedArea(sheet, ranges(sheet)),
     spill: (sheet, row, column) => {
-      const range = ranges(sheet).find(([atRow, atColumn]) => atRow === row && atColumn === column)?.[2];
-      if (range === undefined) return undefined;
+      const range = model.getArrayFormulaRange()[unitId]?.[sheet.getSheetId()]?.[row]?.[column];
+      if (range === undefined || range === null) return undefined;
       return {
         sheet: sheet.getName(),
         row,

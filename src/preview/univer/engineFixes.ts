@@ -21,12 +21,14 @@ import { limitSizes } from "./sizeLimits";
 export interface EngineWatch {
   /** Hears of each formula before it is calculated. */
   readonly onFormula?: (sheetId: string, row: number, column: number) => void;
+  /** Hears when it is calculated. */
+  readonly onFormulaEnd?: () => void;
   /** A formula with more operators overflows the stack of a browser's page. */
   readonly mostOperators?: number;
   /** IMAGE needs a browser. */
   readonly withoutPictures?: boolean;
-  /** Longest wait for one calculation. */
-  readonly patienceMs?: number;
+  /** How many seconds without progress end the wait for a calculation. */
+  readonly patience?: number;
 }
 
 /** Each operator makes a formula's tree one level deeper. */
@@ -156,30 +158,38 @@ export const fixEngine = (injector: Injector, log: CallSites, watch: EngineWatch
     const error = read(`=${ErrorType.VALUE}`);
     return typeof error === "object" ? build(error as Parameters<typeof build>[0]) : null;
   };
-  watchFormulas(injector, isCyclic, watch.onFormula);
+  watchFormulas(injector, isCyclic, watch);
 };
 
 /** Reports each formula, answers circular ones, and turns what a calculation throws into an error value. */
 const watchFormulas = (
   injector: Injector,
   isCyclic: ReturnType<typeof findCycles>,
-  onFormula: EngineWatch["onFormula"],
+  { onFormula, onFormulaEnd }: EngineWatch,
 ): void => {
   const interpreter = injector.get(Interpreter);
   const runtime = injector.get(IFormulaRuntimeService);
   const run = interpreter.execute.bind(interpreter);
   const runLater = interpreter.executeAsync.bind(interpreter);
+  // The body of a LAMBDA is run inside its formula.
+  let depth = 0;
+  const end = (): void => {
+    depth -= 1;
+    if (depth === 0) onFormulaEnd?.();
+  };
   const begin = (): boolean => {
+    depth += 1;
     const { currentSubUnitId, currentRow, currentColumn } = runtime;
-    onFormula?.(currentSubUnitId, currentRow, currentColumn);
+    if (depth === 1) onFormula?.(currentSubUnitId, currentRow, currentColumn);
     return isCyclic(currentSubUnitId, currentRow, currentColumn);
   };
   interpreter.execute = (node) => {
-    if (begin()) return ErrorValueObject.create(ErrorType.CYCLE);
     try {
-      return run(node);
+      return begin() ? ErrorValueObject.create(ErrorType.CYCLE) : run(node);
     } catch {
       return ErrorValueObject.create(ErrorType.VALUE);
+    } finally {
+      end();
     }
   };
   interpreter.executeAsync = async (node) => {
@@ -188,6 +198,8 @@ const watchFormulas = (
       return await runLater(node);
     } catch {
       return ErrorValueObject.create(ErrorType.VALUE);
+    } finally {
+      end();
     }
   };
 };

@@ -2,7 +2,17 @@ import { CellValueType, LocaleType } from "@univerjs/core";
 import type { ICellData, IRange, IStyleData, IWorkbookData, IWorksheetData, Nullable } from "@univerjs/core";
 
 import type { PrintSetUp } from "../../sheets/sheet";
-import type { BookData, CellData, MergedArea, NameData, PlainValue, SheetData, ValidationData } from "../file/bookData";
+import { MOST_COLUMNS, MOST_ROWS } from "../../workbook/reader/reference";
+import type {
+  BookData,
+  CellData,
+  KeptFormula,
+  MergedArea,
+  NameData,
+  PlainValue,
+  SheetData,
+  ValidationData,
+} from "../file/bookData";
 import { cellStyleOf, styleOf } from "./styles";
 
 /** Between a workbook as data and the engine's snapshot of it. */
@@ -36,14 +46,33 @@ export const plainValue = (cell: Nullable<ICellData>): PlainValue | null => {
 
 const engineCell = (cell: CellData): ICellData => {
   const style = styleOf(cell.look, cell.format);
+  const { formula, kept, state, validation } = cell;
   return {
-    ...(cell.formula !== undefined ? { f: cell.formula } : cell.value !== null ? valueCell(cell.value) : {}),
+    // The last result shows until the formula is calculated.
+    ...(cell.value !== null && valueCell(cell.value)),
+    ...(formula !== undefined && { f: formula }),
     ...(style !== undefined && { s: style }),
-    ...((cell.validation !== undefined || cell.state) && {
-      custom: { ...(cell.validation && { validation: cell.validation }), ...(cell.state && { state: true }) },
+    ...((validation !== undefined || state || kept !== undefined) && {
+      custom: { ...(validation && { validation }), ...(state && { state }), ...(kept && { kept }) },
     }),
   };
 };
+
+/** Numbers of rows or columns that aren't shown, as the engine's records of them. */
+const hiddenIn = (numbers: readonly number[] = []): Record<number, { hd: 1 }> =>
+  Object.fromEntries(numbers.map((number) => [number, { hd: 1 as const }]));
+
+function joined<A extends object, B extends object>(
+  a: Readonly<Record<number, A>>,
+  b: Readonly<Record<number, B>>,
+): Record<number, A & B> {
+  const all = { ...a } as Record<number, A & B>;
+  for (const [key, value] of Object.entries(b)) all[Number(key)] = { ...all[Number(key)], ...value } as A & B;
+  return all;
+}
+
+const largest = (numbers: readonly number[], least: number): number =>
+  numbers.reduce((most, number) => Math.max(most, number), least);
 
 const mapValues = <T>(record: Readonly<Record<number, number>>, map: (value: number) => T): Record<number, T> =>
   Object.fromEntries(Object.entries(record).map(([key, value]) => [key, map(value)]));
@@ -63,11 +92,33 @@ export const engineSheet = (id: string, sheet: SheetData): Partial<IWorksheetDat
     id,
     name: sheet.name,
     cellData,
-    custom: { ...(sheet.print && { print: sheet.print }), ...(sheet.names && { names: sheet.names }) },
-    rowCount: Math.max(sheet.room?.rows ?? LEAST_ROWS, ...sheet.cells.map((cell) => cell.row + SPARE)),
-    columnCount: Math.max(sheet.room?.columns ?? LEAST_COLUMNS, ...sheet.cells.map((cell) => cell.column + 10)),
-    columnData: mapValues(sheet.widths, (width) => ({ w: widthToPixels(width) })),
-    rowData: mapValues(sheet.heights, (height) => ({ h: pointsToPixels(height), ia: 0 })),
+    custom: {
+      ...(sheet.print && { print: sheet.print }),
+      ...(sheet.names && { names: sheet.names }),
+      ...(sheet.locked && { locked: true }),
+    },
+    rowCount: Math.min(
+      MOST_ROWS,
+      largest(
+        sheet.cells.map((cell) => cell.row + SPARE),
+        sheet.room?.rows ?? LEAST_ROWS,
+      ),
+    ),
+    columnCount: Math.min(
+      MOST_COLUMNS,
+      largest(
+        sheet.cells.map((cell) => cell.column + 10),
+        sheet.room?.columns ?? LEAST_COLUMNS,
+      ),
+    ),
+    columnData: joined(
+      mapValues(sheet.widths, (width) => ({ w: widthToPixels(width) })),
+      hiddenIn(sheet.hiddenColumns),
+    ),
+    rowData: joined(
+      mapValues(sheet.heights, (height) => ({ h: pointsToPixels(height), ia: 0 as const })),
+      hiddenIn(sheet.hiddenRows),
+    ),
     mergeData: sheet.merged.map(rangeOf),
     hidden: sheet.hidden ? 1 : 0,
     freeze: {
@@ -108,6 +159,15 @@ export const engineBook = (id: string, book: BookData): IWorkbookData => {
 const numbered = <T>(record: Readonly<Record<number, T>> | undefined): readonly (readonly [number, T])[] =>
   Object.entries(record ?? {}).map(([key, value]) => [Number(key), value] as const);
 
+/** The formula that a cell can't work out; none once something else is in the cell. */
+export const keptOf = (cell: Nullable<ICellData>): KeptFormula | undefined => {
+  const kept = cell?.custom?.["kept"] as KeptFormula | undefined;
+  return kept !== undefined && (cell?.f ?? "") === "" && plainValue(cell) === kept.value ? kept : undefined;
+};
+
+/** Whether nothing may be written on the sheet. */
+export const isLocked = (sheet: Partial<IWorksheetData>): boolean => sheet.custom?.["locked"] === true;
+
 /** The engine carries a cell's rule along with the cell. */
 export const validationOf = (cell: Nullable<ICellData>): ValidationData | undefined =>
   cell?.custom?.["validation"] as ValidationData | undefined;
@@ -130,6 +190,7 @@ const cellOf = (reading: Reading, sheetId: string, row: number, column: number, 
   const format = style?.n?.pattern;
   const spill = formula === "" ? undefined : reading.spillAt(sheetId, row, column);
   const validation = validationOf(cell);
+  const kept = keptOf(cell);
   return {
     row,
     column,
@@ -140,6 +201,7 @@ const cellOf = (reading: Reading, sheetId: string, row: number, column: number, 
     ...(validation !== undefined && { validation }),
     ...(saysState(cell) && { state: true as const }),
     ...(spill !== undefined && { spill }),
+    ...(kept !== undefined && { kept }),
   };
 };
 
@@ -170,6 +232,8 @@ export const sheetData = (reading: Reading, sheet: Partial<IWorksheetData>): She
     frozenRows: sheet.freeze?.ySplit ?? 0,
     frozenColumns: sheet.freeze?.xSplit ?? 0,
     hidden: sheet.hidden === 1,
+    hiddenRows: numbered(sheet.rowData).flatMap(([row, data]) => (data.hd === 1 ? [row] : [])),
+    hiddenColumns: numbered(sheet.columnData).flatMap(([column, data]) => (data.hd === 1 ? [column] : [])),
     merged: (sheet.mergeData ?? []).map(({ startRow, startColumn, endRow, endColumn }) => ({
       row: startRow,
       column: startColumn,

@@ -12,8 +12,9 @@ import type { OpenBook } from "./open";
 import { MOST_OPERATORS, operatorsIn } from "./engineFixes";
 import type { EngineWatch } from "./engineFixes";
 import { calculationDone } from "./calculationDone";
-import { sheetData, sheetNames, validationOf } from "./snapshot";
+import { isLocked, keptOf, sheetData, sheetNames, validationOf } from "./snapshot";
 import { bookEvents } from "./events";
+import { structureGuard } from "./structure";
 
 const namesOf = (open: OpenBook): readonly NameData[] =>
   Object.values(open.services.definedNames.getDefinedNameMap(open.unitId()) ?? {}).map(
@@ -28,10 +29,12 @@ const dataOf = (open: OpenBook): BookData => {
     const sheet = open.workbook().getSheetBySheetId(sheetId);
     const area = sheet === null || sheet === undefined ? undefined : open.cells().spill(sheet, row, column);
     if (area === undefined || sheet === null || sheet === undefined) return undefined;
-    return open
+    const values = open
       .cells()
       .read(sheet, area)
       .values.map((line) => line.map((value) => (isCellFault(value) ? value.code : value)));
+    // Without room the engine keeps the area that the result would take, which others fill.
+    return values[0]?.[0] === "#SPILL!" ? undefined : values;
   };
   const reading = { styles: snapshot.styles, formulaAt, spillAt };
   return {
@@ -60,7 +63,7 @@ const inFocus = (open: OpenBook, command: string): void => {
 /** The reading half of a book. */
 const readingOf = (
   open: OpenBook,
-): Pick<SheetBook, "sheets" | "names" | "used" | "read" | "spill" | "calls" | "validation" | "data"> => ({
+): Pick<SheetBook, "sheets" | "names" | "used" | "read" | "spill" | "calls" | "validation" | "kept" | "data"> => ({
   sheets: () =>
     open
       .workbook()
@@ -68,7 +71,8 @@ const readingOf = (
       .map((sheet) => ({
         name: sheet.getName(),
         visible: sheet.isSheetHidden() !== 1,
-        protected: Boolean(open.services.protection.getRule(open.unitId(), sheet.getSheetId())),
+        protected:
+          isLocked(sheet.getConfig()) || Boolean(open.services.protection.getRule(open.unitId(), sheet.getSheetId())),
       })),
   names: () => [
     ...namesOf(open),
@@ -90,14 +94,28 @@ const readingOf = (
     return open.log.at({ sheetId: worksheet.getSheetId(), row, column });
   },
   validation: ({ sheet, row, column }) => validationOf(open.sheet(sheet).getCellMatrix().getValue(row, column)),
+  kept: ({ sheet, row, column }) => keptOf(open.sheet(sheet).getCellMatrix().getValue(row, column)),
   data: () => dataOf(open),
 });
 
 /** The workbook of an engine whose plugins are registered. */
 export const univerBook = (univer: Univer, log: CallSites, first: BookData, engine: EngineWatch = {}): SheetBook => {
-  const open = openBook(univer, log, first, engine);
-  const settling = calculationDone(univer.__getInjector(), () => log.begin(), engine.patienceMs);
-  const watch = bookEvents(open, settling.touch);
+  let calculated = 0;
+  const onFormula: EngineWatch["onFormula"] = (...at) => {
+    calculated += 1;
+    engine.onFormula?.(...at);
+  };
+  const open = openBook(univer, log, first, { ...engine, onFormula });
+  const progress = (): number => calculated;
+  const { patience } = engine;
+  const settling = calculationDone(univer.__getInjector(), () => log.begin(), { progress, patience });
+  let edits = 0;
+  const touched = (): void => {
+    edits += 1;
+    settling.touch();
+  };
+  const watch = bookEvents(open, touched);
+  const structure = structureGuard(open);
   const calculateAll = (): void => {
     settling.touch();
     markDirty(open, []);
@@ -107,6 +125,7 @@ export const univerBook = (univer: Univer, log: CallSites, first: BookData, engi
     ...readingOf(open),
     load: (data) => {
       open.replace(data);
+      settling.replaced();
       calculateAll();
       watch.everything();
     },
@@ -116,12 +135,15 @@ export const univerBook = (univer: Univer, log: CallSites, first: BookData, engi
     },
     addSheet: (sheet, names) => {
       const name = open.workbook().uniqueSheetName(sheet.name);
-      addSheet(open, { ...sheet, name }, names);
+      edits += 1;
+      structure.freely(() => addSheet(open, { ...sheet, name }, names));
       calculateAll();
       watch.everything();
       selectCell(open, { sheet: name, row: 0, column: 0 });
       return name;
     },
+    keepStructure: structure.keep,
+    edits: () => edits,
     recalculate: (areas) => {
       if (areas.length === 0) return;
       settling.touch();
@@ -136,6 +158,7 @@ export const univerBook = (univer: Univer, log: CallSites, first: BookData, engi
     onChange: watch.onChange,
     unreadable: (formula) => unreadable(open, formula, engine.mostOperators ?? MOST_OPERATORS),
     dispose: () => {
+      structure.dispose();
       watch.dispose();
       settling.dispose();
       univer.dispose();

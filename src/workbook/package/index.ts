@@ -28,6 +28,7 @@ export { readBook } from "./book/read";
 export type * from "./book/facts";
 export { cellContext, readStoredSheet, type CellContext } from "./sheet/read";
 export type * from "./sheet/facts";
+export { readLooks } from "./styles/looks";
 export { callsUs, usesOf, type FormulaUses } from "./formula/uses";
 export { patchCells, type Patched } from "./patch/patch";
 export type * from "./patch/changes";

@@ -135,7 +135,9 @@ test("Cells are read with the kinds of their formulas and their stored values", 
     filter: "A1:D4",
     merged: [{ row: 19, column: 0, rows: 1, columns: 2 }],
   });
-  expect(facts.validations).toEqual([{ areas: "B3", type: "list", formulas: ["Prices!$A$2:$A$3"] }]);
+  expect(facts.validations).toEqual([
+    { areas: "B3", type: "list", formulas: ["Prices!$A$2:$A$3"], allowBlank: true, showInputMessage: true },
+  ]);
   expect(facts.formatRules.map(({ formulas }) => formulas)).toEqual([["55"], ["B2>SUM($A$2:$A$4)"]]);
 });
 

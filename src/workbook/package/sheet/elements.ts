@@ -2,6 +2,7 @@
 import { parseCells } from "../../reader/reference";
 import { childOf, childrenOf, isTrue, localName, named, numberOf, type XmlNode } from "../xml/node";
 import type { ColumnFacts, FormatRuleFacts, RowFacts, StoredSheetFacts, ValidationFacts } from "./facts";
+import { cellTextOf } from "../xml/text";
 import type { ScannedRow } from "./scan";
 
 export interface SheetDraft {
@@ -76,9 +77,27 @@ export function formatsIn(node: XmlNode): readonly XmlNode[] {
   return named(node, "conditionalFormatting");
 }
 
+const RULE_TEXTS = ["operator", "promptTitle", "prompt", "errorTitle", "error", "errorStyle"] as const;
+const RULE_FLAGS = ["allowBlank", "showInputMessage", "showErrorMessage"] as const;
+
+function validationOf(node: XmlNode): ValidationFacts {
+  const { attributes } = node;
+  const texts = RULE_TEXTS.flatMap((name) => {
+    const text = attributes[name];
+    return text === undefined ? [] : [[name, cellTextOf(text)] as const];
+  });
+  const flags = RULE_FLAGS.filter((name) => isTrue(attributes[name])).map((name) => [name, true] as const);
+  return {
+    areas: areasOf(node),
+    type: attributes["type"] ?? "none",
+    formulas: formulasIn(node),
+    ...Object.fromEntries(texts),
+    ...Object.fromEntries(flags),
+  };
+}
+
 function addRules(node: XmlNode, draft: SheetDraft): void {
-  for (const one of validationsIn(node))
-    draft.validations.push({ areas: areasOf(one), type: one.attributes["type"] ?? "none", formulas: formulasIn(one) });
+  for (const one of validationsIn(node)) draft.validations.push(validationOf(one));
   for (const format of formatsIn(node))
     for (const rule of named(format, "cfRule"))
       draft.formatRules.push({

@@ -51,6 +51,15 @@ export interface ValidationFacts {
   readonly areas: string;
   readonly type: string;
   readonly formulas: readonly string[];
+  readonly operator?: string;
+  readonly allowBlank?: true;
+  readonly showInputMessage?: true;
+  readonly showErrorMessage?: true;
+  readonly promptTitle?: string;
+  readonly prompt?: string;
+  readonly errorTitle?: string;
+  readonly error?: string;
+  readonly errorStyle?: string;
 }
 
 export interface FormatRuleFacts {
