@@ -8,6 +8,7 @@ import { pipeExpansion } from "./functions/expansion";
 import { pipeFitting } from "./functions/fitting";
 import { pipeHeadLoss } from "./functions/headLoss";
 import { pipeLoop } from "./functions/loop";
+import { pipeNetwork } from "./functions/network";
 import { pipeNpsh } from "./functions/npsh";
 import { pipeOperating } from "./functions/operating";
 import { pipePumpPower } from "./functions/pumpPower";
@@ -23,6 +24,7 @@ export const pipeFunctions = catalogueOf([
   pipeFitting,
   pipeEquivalent,
   pipeLoop,
+  pipeNetwork,
   pipeDrainCover,
   pipeOperating,
   pipeSize,

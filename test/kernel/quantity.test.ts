@@ -67,6 +67,8 @@ const BY_MATH: Readonly<Record<string, string>> = {
   "m²·K/W": "m^2 K/W",
   cfm: "ft^3/minute",
   "ft/gpm²": "ft/gpm^2",
+  "ft/gpm": "ft minute/gal",
+  "m/(m³/h)": "m h/m^3",
   "m/(m³/h)²": "m h^2/m^6",
   "m/s": "m/s",
   m: "m",
@@ -96,6 +98,7 @@ describe("units", () => {
     expect(unknown).toEqual([
       "cooling rating",
       "humidity ratio",
+      "flow coefficient",
       "years",
       "fraction",
       "relative humidity",

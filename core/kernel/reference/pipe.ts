@@ -117,4 +117,24 @@ export const pipeSources = sourceEntries({
     full: "Pool filtration notes: a filter is cleaned when it loses 8 to 10 psi more than clean.",
     seen: "opened",
   },
+  epanet22: {
+    short: "EPANET 2.2 manual, ch. 12",
+    full: "US EPA: EPANET 2.2 User Manual, chapter 12, analysis algorithms (public domain): the global gradient method of E. Todini, S. Pilati (1988), the cubic friction factor between Re 2,000 and 4,000 (Dunlop 1991), states of check valves and pumps.",
+    seen: "opened",
+  },
+  networkRows: {
+    short: "solved networks, EPANET 2.3",
+    full: "Made-up pool networks solved by the global gradient method and again by bisection of each link, within 3e-10 m³/h of each other and within 7e-5 m³/h of EPANET 2.3 built from its source.",
+    seen: "opened",
+  },
+  valveTexts: {
+    short: "texts on control valves",
+    full: "Flow coefficients and inherent characteristics of control valves: Δp[bar] = (ρ/1000)(Q/Kv)², linear, equal percentage; quick opening (square root) from memory.",
+    seen: "copied",
+  },
+  whiteParallel: {
+    short: "White, example 6.18",
+    full: "F. M. White: Fluid Mechanics, example 6.18, three pipes in parallel, as reprinted by an open solution page.",
+    seen: "copied",
+  },
 });
