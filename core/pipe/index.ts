@@ -15,6 +15,7 @@ import { pipePumpPower } from "./functions/pumpPower";
 import { pipeRating } from "./functions/rating";
 import { pipeSize } from "./functions/size";
 import { pipeSupport } from "./functions/support";
+import { pipeValveSetting } from "./functions/valveSetting";
 import { pipeVelocity } from "./functions/velocity";
 
 export const pipeFunctions = catalogueOf([
@@ -25,6 +26,7 @@ export const pipeFunctions = catalogueOf([
   pipeEquivalent,
   pipeLoop,
   pipeNetwork,
+  pipeValveSetting,
   pipeDrainCover,
   pipeOperating,
   pipeSize,

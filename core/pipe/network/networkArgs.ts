@@ -31,7 +31,7 @@ export const NETWORK_ROWS = rows(
   { least: 1, most: 200 },
 );
 
-export const PUMP_ROWS = rows(
+export const PUMP_ROWS_NEEDED = rows(
   {
     name: text("the pump's name among the elements", 80),
     speed: quantity("number", "speed as a share of the curve's; 0 is off", { from: 0, to: 2 }).default(1),
@@ -43,9 +43,9 @@ export const PUMP_ROWS = rows(
   },
   "rows: name, speed, and a point (flow, head) a row, or H0, b, c",
   { least: 1, most: 200 },
-).default({ words: "none", from: () => [] });
+);
 
-export const NODE_ROWS = rows(
+export const NODE_ROWS_NEEDED = rows(
   {
     node: text("name of the node", 40),
     height: quantity("head", "height", { from: -100, to: 1000 }).default(0),
@@ -54,7 +54,12 @@ export const NODE_ROWS = rows(
   },
   'rows: node, [height], [water level], [demand]; "pool" has level 0 of itself',
   { least: 1, most: 200 },
-).default({ words: "none", from: () => [] });
+);
+
+const NONE = { words: "none", from: () => [] };
+
+export const PUMP_ROWS = PUMP_ROWS_NEEDED.default(NONE);
+export const NODE_ROWS = NODE_ROWS_NEEDED.default(NONE);
 
 export const NETWORK_INPUTS = block(
   {

@@ -100,3 +100,14 @@ export const blankOpenings = caution({
   message: () =>
     "Openings of 0 count as blank cells here, so as open, since the pump rows (or all rows) have one too. TRUE in the last column, shut, shuts a valve.",
 });
+
+export const coarseSetting = caution({
+  code: "PIPE-VALVE-COARSE",
+  severity: "Caution",
+  source: "valveTexts",
+  description: "A valve nearly shut controls badly.",
+  needs: { opening: "fraction" },
+  when: ({ opening }) => opening < 0.1,
+  message: ({ opening }) =>
+    `The valve is only ${(100 * opening).toFixed(0)} % open: it controls badly there and wears. A smaller one opens further.`,
+});
