@@ -14,6 +14,7 @@ import { pipeOperating } from "./functions/operating";
 import { pipePumpPower } from "./functions/pumpPower";
 import { pipeRating } from "./functions/rating";
 import { pipeSize } from "./functions/size";
+import { pipeSpeeds } from "./functions/speeds";
 import { pipeSupport } from "./functions/support";
 import { pipeValveSetting } from "./functions/valveSetting";
 import { pipeVelocity } from "./functions/velocity";
@@ -27,6 +28,7 @@ export const pipeFunctions = catalogueOf([
   pipeLoop,
   pipeNetwork,
   pipeValveSetting,
+  pipeSpeeds,
   pipeDrainCover,
   pipeOperating,
   pipeSize,

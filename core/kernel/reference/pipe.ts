@@ -137,4 +137,19 @@ export const pipeSources = sourceEntries({
     full: "F. M. White: Fluid Mechanics, example 6.18, three pipes in parallel, as reprinted by an open solution page.",
     seen: "copied",
   },
+  sarbuBorza: {
+    short: "Sarbu, Borza",
+    full: "I. Sarbu, I. Borza: efficiency of pumps at variable speed, 1 − (1 − η)(1/s)^0.1, as coded in the source of EPANET 2.3 (hydraul.c).",
+    seen: "copied",
+  },
+  pumpSpeedRows: {
+    short: "made-up pumps at several speeds",
+    full: "Made-up quadratic pump curves against static head and quadratic losses, solved in closed form in Python, with the efficiency at speed of Sarbu and Borza.",
+    seen: "opened",
+  },
+  poolEnergyNotes: {
+    short: "trade paper on pool pumps",
+    full: "A trade paper's example (2021): 2 kW for 6 h a day at 0.16 $/kWh cost about 700 $ a year; 300 W at 30 gpm for 10 h a day 175 $.",
+    seen: "copied",
+  },
 });

@@ -142,3 +142,16 @@ export const nodeBalance = relation({
   left: (s) => s.Qin,
   right: (s) => s.Qout,
 });
+
+export const efficiencyAtSpeed = equation({
+  name: "Efficiency at another speed, at the similar point",
+  form: "e2 = 1 - (1 - e1) * (1 / w)^0.1",
+  kind: "fraction",
+  symbols: {
+    e1: symbol("fraction", "efficiency at the curve's speed", 0.2, 0.9),
+    w: symbol("number", "speed, as a share of the curve's", 0.3, 1.2),
+  },
+  validity: "Sarbu and Borza; losses of motor and drive fall less",
+  source: "sarbuBorza",
+  code: (x) => 1 - (1 - x.e1) * (1 / x.w) ** 0.1,
+});

@@ -31,19 +31,20 @@ export const NETWORK_ROWS = rows(
   { least: 1, most: 200 },
 );
 
-export const PUMP_ROWS_NEEDED = rows(
-  {
-    name: text("the pump's name among the elements", 80),
-    speed: quantity("number", "speed as a share of the curve's; 0 is off", { from: 0, to: 2 }).default(1),
-    flow: quantity("water flow", "flow of a point", { from: 0 }).optional(),
-    head: quantity("head", "head of that point", { from: 0 }).optional(),
-    H0: quantity("head", "head at no flow", { above: 0 }).optional(),
-    b: quantity("pump slope", "b of H = H0 + b Q − c Q²", {}).default(0),
-    c: quantity("system curve", "c of H = H0 + b Q − c Q²", { above: 0 }).optional(),
-  },
-  "rows: name, speed, and a point (flow, head) a row, or H0, b, c",
-  { least: 1, most: 200 },
-);
+export const PUMP_COLUMNS = {
+  name: text("the pump's name among the elements", 80),
+  speed: quantity("number", "speed as a share of the curve's; 0 is off", { from: 0, to: 2 }).default(1),
+  flow: quantity("water flow", "flow of a point", { from: 0 }).optional(),
+  head: quantity("head", "head of that point", { from: 0 }).optional(),
+  H0: quantity("head", "head at no flow", { above: 0 }).optional(),
+  b: quantity("pump slope", "b of H = H0 + b Q − c Q²", {}).default(0),
+  c: quantity("system curve", "c of H = H0 + b Q − c Q²", { above: 0 }).optional(),
+};
+
+export const PUMP_ROWS_NEEDED = rows(PUMP_COLUMNS, "rows: name, speed, and a point (flow, head) a row, or H0, b, c", {
+  least: 1,
+  most: 200,
+});
 
 export const NODE_ROWS_NEEDED = rows(
   {
@@ -61,6 +62,13 @@ const NONE = { words: "none", from: () => [] };
 export const PUMP_ROWS = PUMP_ROWS_NEEDED.default(NONE);
 export const NODE_ROWS = NODE_ROWS_NEEDED.default(NONE);
 
+export const NETWORK_INPUTS_DEFAULT = {
+  water: us("temperature", 80),
+  altitude: 0,
+  method: "Darcy-Weisbach" as const,
+  neededSuctionHead: undefined,
+};
+
 export const NETWORK_INPUTS = block(
   {
     water: LOOP_WATER,
@@ -71,15 +79,7 @@ export const NETWORK_INPUTS = block(
     neededSuctionHead: quantity("head", "net positive suction head that the pumps need", { above: 0 }).optional(),
   },
   "input block: water, altitude, method, needed suction head",
-).default({
-  words: "defaults of its labels",
-  from: () => ({
-    water: us("temperature", 80),
-    altitude: 0,
-    method: "Darcy-Weisbach" as const,
-    neededSuctionHead: undefined,
-  }),
-});
+).default({ words: "defaults of its labels", from: () => NETWORK_INPUTS_DEFAULT });
 
 export type LinkRow = ValueOf<typeof NETWORK_ROWS>[number];
 export type PumpRow = ValueOf<typeof PUMP_ROWS>[number];

@@ -111,3 +111,38 @@ export const coarseSetting = caution({
   message: ({ opening }) =>
     `The valve is only ${(100 * opening).toFixed(0)} % open: it controls badly there and wears. A smaller one opens further.`,
 });
+
+export const flowBelowNeed = caution({
+  code: "PIPE-SPEEDS-LOW-FLOW",
+  severity: "Warning",
+  source: "flowSwitchNotes",
+  description: "A speed gives less flow than feeder, heater, exchanger or flow switch needs.",
+  needs: { shortFlow: "water flow", neededFlow: "water flow" },
+  when: () => true,
+  message: ({ shortFlow, neededFlow }, show) =>
+    `A speed gives ${show(shortFlow, "water flow")}, its least flow is ${show(neededFlow, "water flow")}: what needs it stops or feeds into standing water. Leave a margin for a dirty filter and an open bypass.`,
+});
+
+const TURNOVER_LIMIT = us("time", 6);
+
+export const slowTurnover = caution({
+  code: "PIPE-SPEEDS-TURNOVER",
+  severity: "Notice",
+  source: "commonPractice",
+  description: "The pool turns over less often than public pools must, once in 6 hours.",
+  needs: { slowestTurnover: "time" },
+  when: ({ slowestTurnover }) => slowestTurnover > TURNOVER_LIMIT,
+  message: ({ slowestTurnover }, show) =>
+    `At the slowest speed the pool turns over in ${show(slowestTurnover, "time")}: public pools commonly need ${show(TURNOVER_LIMIT, "time")}; the health code decides.`,
+});
+
+export const speedLosses = caution({
+  code: "PIPE-SPEEDS-EFFICIENCY",
+  severity: "Notice",
+  source: "sarbuBorza",
+  description: "Power at low speed is an estimate: losses of motor and drive fall less than the affinity laws say.",
+  needs: { lowestSpeed: "number" },
+  when: ({ lowestSpeed }) => lowestSpeed < 0.6,
+  message: () =>
+    "Power at low speed is an estimate: losses of motor, seal and drive fall less than the affinity laws say. Use measured watts if there are any.",
+});
