@@ -6,6 +6,7 @@ import { pipeDrainCover } from "./functions/drainCover";
 import { pipeEquivalent } from "./functions/equivalent";
 import { pipeExpansion } from "./functions/expansion";
 import { pipeFitting } from "./functions/fitting";
+import { pipeHammer } from "./functions/hammer";
 import { pipeHeadLoss } from "./functions/headLoss";
 import { pipeLoop } from "./functions/loop";
 import { pipeNetwork } from "./functions/network";
@@ -35,6 +36,7 @@ export const pipeFunctions = catalogueOf([
   pipePumpPower,
   pipeNpsh,
   pipeRating,
+  pipeHammer,
   pipeExpansion,
   pipeSupport,
   pipeCure,

@@ -42,6 +42,7 @@ const BY_MATH: Readonly<Record<string, string>> = {
   "W/m²": "W/m^2",
   h: "h",
   min: "minute",
+  s: "s",
   day: "day",
   "oz/ft": "oz/ft",
   "g/m": "g/m",

@@ -152,4 +152,19 @@ export const pipeSources = sourceEntries({
     full: "A trade paper's example (2021): 2 kW for 6 h a day at 0.16 $/kWh cost about 700 $ a year; 300 W at 30 gpm for 10 h a day 175 $.",
     seen: "copied",
   },
+  korteweg: {
+    short: "Korteweg",
+    full: "D. J. Korteweg 1878: speed of a pressure wave in an elastic pipe, in the form that the manual of a pipe-flow program prints; modulus of PVC 400,000 psi at 73 °F, 300,000 psi warm from memory.",
+    seen: "copied",
+  },
+  joukowsky: {
+    short: "Joukowsky, Michaud",
+    full: "N. Joukowsky 1898: surge of a sudden stop; J. Michaud 1878, L. Allievi: surge of a slow uniform closing; as in every text of hydraulics.",
+    seen: "memory",
+  },
+  hammerRows: {
+    short: "surges in Python",
+    full: "Surges of PVC pipes worked in Python by Korteweg, Joukowsky and Michaud, minimum walls of ASTM D1785.",
+    seen: "opened",
+  },
 });

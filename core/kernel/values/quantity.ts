@@ -95,6 +95,7 @@ const TABLE = {
   vacuum: kind("Pa", unit("micron", 101325 / 760_000), unit("Pa", 1)),
   time: kind("s", unit("h", HOUR)),
   minutes: kind("s", unit("min", 60)),
+  seconds: kind("s", unit("s", 1)),
   days: kind("s", unit("day", 24 * HOUR)),
   years: kind("", unit("year", 1)),
   resistance: kind("ohm", unit("ohm", 1)),
