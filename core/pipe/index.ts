@@ -8,6 +8,7 @@ import { pipeExpansion } from "./functions/expansion";
 import { pipeFitting } from "./functions/fitting";
 import { pipeHammer } from "./functions/hammer";
 import { pipeHeadLoss } from "./functions/headLoss";
+import { pipeHeatLoss } from "./functions/heatLoss";
 import { pipeLoop } from "./functions/loop";
 import { pipeNetwork } from "./functions/network";
 import { pipeNpsh } from "./functions/npsh";
@@ -37,6 +38,7 @@ export const pipeFunctions = catalogueOf([
   pipeNpsh,
   pipeRating,
   pipeHammer,
+  pipeHeatLoss,
   pipeExpansion,
   pipeSupport,
   pipeCure,

@@ -28,7 +28,7 @@ const INPUTS = block(
     stubWall: quantity("diameter", "wall of the stub", { above: 0, to: 0.02 }).default(0.0015),
     stubConductivity: quantity("conductivity", "conductivity of the stub, titanium by default", {
       above: 0,
-    }).default(16.4),
+    }).default(16),
   },
   "input block: heat, water, metal, start, UA, cut-out, limit, sensor, stub",
 );

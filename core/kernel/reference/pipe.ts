@@ -167,4 +167,14 @@ export const pipeSources = sourceEntries({
     full: "Surges of PVC pipes worked in Python by Korteweg, Joukowsky and Michaud, minimum walls of ASTM D1785.",
     seen: "opened",
   },
+  conductionTexts: {
+    short: "texts of heat conduction",
+    full: "Shape factor of a pipe below a level surface, 2πL/acosh(2z/D), and cooling along a pipe, as in texts of heat transfer (Incropera, Kreith) and in ht (C. Bell, MIT).",
+    seen: "copied",
+  },
+  pipeLossRows: {
+    short: "pipe losses in Python",
+    full: "Losses of water pipes and hot-gas lines, exposed and buried, worked in Python by Churchill and Chu, Churchill and Bernstein, and the shape factor; both film relations repeat ht (C. Bell) to 1e-15.",
+    seen: "opened",
+  },
 });
