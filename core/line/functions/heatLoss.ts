@@ -41,7 +41,6 @@ export const lineHeatLoss = cellFunction({
   args: { inputs: INPUTS },
   returns: listResult("heat lost", {
     loss: quantityResult("heat rate", "over the length"),
-    lossPerLength: quantityResult("heat rate", "a foot (US) or metre (SI)"),
     surface: quantityResult("temperature", "surface"),
     filmCoefficient: quantityResult("film coefficient", "convection and radiation outside"),
   }),
@@ -49,14 +48,13 @@ export const lineHeatLoss = cellFunction({
   checks: [
     { inputs: { inputs: BARE }, expected: { loss: 163.85, surface: 180 }, tolerance: "0.01 %", source: "pipeLossRows" },
   ],
-  compute({ inputs }, { trace, system }) {
+  compute({ inputs }, { trace }) {
     const { outsideDiameter: Do, insulation, length, gas } = inputs;
     const D = Do + 2 * insulation;
     const layer = { inside: Do, outside: D, conductivity: inputs.insulationConductivity };
     const found = lostToAir(D, gas, [layer], inputs, trace);
     return {
       loss: found.loss * length,
-      lossPerLength: found.loss * (system === "US" ? us("length", 1) : 1),
       surface: found.surface,
       filmCoefficient: found.convection + found.radiation,
     };

@@ -58,7 +58,6 @@ export const pipeHeatLoss = cellFunction({
   args: { inputs: INPUTS },
   returns: listResult("heat lost", {
     loss: quantityResult("heat rate", "over the length"),
-    lossPerLength: quantityResult("heat rate", "a foot (US) or metre (SI)"),
     surface: quantityResult("temperature", "surface, in air"),
     leavingWater: quantityResult("temperature", "water at the end"),
     filmCoefficient: quantityResult("film coefficient", "convection and radiation outside"),
@@ -80,7 +79,7 @@ export const pipeHeatLoss = cellFunction({
       source: "pipeLossRows",
     },
   ],
-  compute({ inputs }, { trace, step, recordFacts, system }) {
+  compute({ inputs }, { trace, step, recordFacts }) {
     const { size, schedule, length, water, air, depth, flow, insulation } = inputs;
     const outside = us("diameter", pvcPipe(size, schedule).outside);
     const D = outside + 2 * insulation;
@@ -97,7 +96,6 @@ export const pipeHeatLoss = cellFunction({
       flow === undefined ? 0 : flow * densityOfWater.code({ T: water }) * heatCapacityOfWater.code({ T: water });
     return {
       loss: loss * length,
-      lossPerLength: loss * (system === "US" ? us("length", 1) : 1),
       surface: inAir?.surface ?? NO_VALUE,
       leavingWater:
         flow === undefined || water === air

@@ -8,8 +8,8 @@ import { traceFor } from "../../kernel/define/steps";
 import { densityOfWater } from "../../water/equations";
 import { drainCover } from "../network/cautions";
 import { LINK_COLUMNS, NETWORK_INPUTS_DEFAULT, PUMP_COLUMNS } from "../network/networkArgs";
-import { flowBelowNeed, slowTurnover, speedLosses } from "../network/networkCautions";
-import { checkEfficiency, leastSpeedFor, pumpInSystem, systemOf, wirePower } from "../network/speeds";
+import { flowBelowNeed, slowestTurnoverAtSpeed, speedLosses } from "../network/networkCautions";
+import { checkEfficiencyPoints, leastSpeedFor, pumpInSystem, systemOf, wirePower } from "../network/speeds";
 
 const { flow, head, H0, b, c } = PUMP_COLUMNS;
 
@@ -97,7 +97,7 @@ export const pipeSpeeds = cellFunction({
   cautions: [
     { rule: drainCover, raisedBy: EXAMPLE },
     { rule: flowBelowNeed, raisedBy: { ...EXAMPLE, schedule: [[0.3, 10, null, 40]] } },
-    { rule: slowTurnover, raisedBy: EXAMPLE },
+    { rule: slowestTurnoverAtSpeed, raisedBy: EXAMPLE },
     { rule: speedLosses, raisedBy: EXAMPLE },
   ],
   example: EXAMPLE,
@@ -131,7 +131,7 @@ export const pipeSpeeds = cellFunction({
     },
   ],
   compute({ pump, system: given, schedule, efficiency, price, volume }, { trace, recordFacts }) {
-    checkEfficiency(efficiency);
+    checkEfficiencyPoints(efficiency);
     const water = NETWORK_INPUTS_DEFAULT.water;
     const rho = densityOfWater.code({ T: water });
     const pointAt = pumpInSystem(systemOf(given), pump, NETWORK_INPUTS_DEFAULT);

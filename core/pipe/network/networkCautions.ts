@@ -125,7 +125,7 @@ export const flowBelowNeed = caution({
 
 const TURNOVER_LIMIT = us("time", 6);
 
-export const slowTurnover = caution({
+export const slowestTurnoverAtSpeed = caution({
   code: "PIPE-SPEEDS-TURNOVER",
   severity: "Notice",
   source: "commonPractice",

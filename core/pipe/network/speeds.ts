@@ -29,7 +29,7 @@ export function efficiencyAt(points: readonly EfficiencyPoint[], flow: number): 
   return known.at(-1)?.efficiency ?? 0;
 }
 
-export function checkEfficiency(points: readonly EfficiencyPoint[]): void {
+export function checkEfficiencyPoints(points: readonly EfficiencyPoint[]): void {
   points.forEach(({ flow }, i) => {
     if (points.length > 1 && (flow === undefined || (i > 0 && !(flow > (points[i - 1]?.flow ?? 0)))))
       throw valueError("efficiency: several points need flows that rise from row to row");
