@@ -5,6 +5,7 @@ import { exchangerCoil } from "./functions/coil";
 import { exchangerCorrection } from "./functions/correction";
 import { exchangerDuty } from "./functions/duty";
 import { exchangerEffectiveness } from "./functions/effectiveness";
+import { exchangerFlowStop } from "./functions/flowStop";
 import { exchangerHoldHead } from "./functions/holdHead";
 import { exchangerLmtd } from "./functions/lmtd";
 import { exchangerNtu } from "./functions/ntu";
@@ -28,6 +29,7 @@ export const exchangerFunctions = catalogueOf([
   exchangerWaterFlow,
   exchangerWaterDuty,
   exchangerHoldHead,
+  exchangerFlowStop,
   exchangerZones,
   exchangerBalance,
   exchangerCoil,

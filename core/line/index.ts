@@ -4,6 +4,7 @@ import { lineBore } from "./functions/bore";
 import { lineCharge } from "./functions/charge";
 import { lineChargeBalance } from "./functions/chargeBalance";
 import { lineDrop } from "./functions/drop";
+import { lineHeatLoss } from "./functions/heatLoss";
 import { lineRiser } from "./functions/riser";
 import { lineRoomArea } from "./functions/roomArea";
 import { lineRoomLimit } from "./functions/roomLimit";
@@ -15,6 +16,7 @@ export const lineFunctions = catalogueOf([
   lineBore,
   lineDrop,
   lineRiser,
+  lineHeatLoss,
   lineCharge,
   lineChargeBalance,
   lineTestPressure,

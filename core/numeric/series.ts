@@ -27,3 +27,8 @@ export function standardDeviation(values: readonly number[]): number {
 export function clamp(value: number, least: number, most: number): number {
   return Math.min(Math.max(value, least), most);
 }
+
+/** The item at a place that is known to exist. */
+export function item<T>(values: ArrayLike<T>, place: number): T {
+  return values[place]!;
+}

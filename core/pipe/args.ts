@@ -39,14 +39,16 @@ const SIZE_ALIASES: Readonly<Record<string, string>> = {
 
 export const NOMINAL_SIZE = choice("PipeSize", SIZES, "nominal pipe size, such as 2 in or DN50", SIZE_ALIASES);
 
-export const SCHEDULE = choice("PipeSchedule", ["40", "80"], "schedule of the PVC pipe, 40 or 80", {
+export const SCHEDULE_NEEDED = choice("PipeSchedule", ["40", "80"], "schedule of the PVC pipe, 40 or 80", {
   "sch 40": "40",
   "sch. 40": "40",
   "schedule 40": "40",
   "sch 80": "80",
   "sch. 80": "80",
   "schedule 80": "80",
-}).default("40");
+});
+
+export const SCHEDULE = SCHEDULE_NEEDED.default("40");
 
 export const BORE_RULE = choice(
   "PipeBore",

@@ -6,14 +6,19 @@ import { pipeDrainCover } from "./functions/drainCover";
 import { pipeEquivalent } from "./functions/equivalent";
 import { pipeExpansion } from "./functions/expansion";
 import { pipeFitting } from "./functions/fitting";
+import { pipeHammer } from "./functions/hammer";
 import { pipeHeadLoss } from "./functions/headLoss";
+import { pipeHeatLoss } from "./functions/heatLoss";
 import { pipeLoop } from "./functions/loop";
+import { pipeNetwork } from "./functions/network";
 import { pipeNpsh } from "./functions/npsh";
 import { pipeOperating } from "./functions/operating";
 import { pipePumpPower } from "./functions/pumpPower";
 import { pipeRating } from "./functions/rating";
 import { pipeSize } from "./functions/size";
+import { pipeSpeeds } from "./functions/speeds";
 import { pipeSupport } from "./functions/support";
+import { pipeValveSetting } from "./functions/valveSetting";
 import { pipeVelocity } from "./functions/velocity";
 
 export const pipeFunctions = catalogueOf([
@@ -23,12 +28,17 @@ export const pipeFunctions = catalogueOf([
   pipeFitting,
   pipeEquivalent,
   pipeLoop,
+  pipeNetwork,
+  pipeValveSetting,
+  pipeSpeeds,
   pipeDrainCover,
   pipeOperating,
   pipeSize,
   pipePumpPower,
   pipeNpsh,
   pipeRating,
+  pipeHammer,
+  pipeHeatLoss,
   pipeExpansion,
   pipeSupport,
   pipeCure,

@@ -1,4 +1,5 @@
 import { catalogueOf } from "../kernel/define/catalogue";
+import { waterBalance } from "./functions/balance";
 import { waterProperties } from "./functions/properties";
 
-export const waterFunctions = catalogueOf([waterProperties]);
+export const waterFunctions = catalogueOf([waterProperties, waterBalance]);

@@ -47,4 +47,39 @@ export const airAndWaterSources = sourceEntries({
     full: "J. W. Spencer: Fourier series representation of the position of the sun, Search 2 (1971) 172; from memory.",
     seen: "memory",
   },
+  plummerBusenberg1982: {
+    short: "Plummer, Busenberg 1982",
+    full: "L. N. Plummer, E. Busenberg: The solubilities of calcite, aragonite and vaterite in CO2-H2O solutions between 0 and 90 °C, Geochim. Cosmochim. Acta 46 (1982) 1011–1040: the constants as its abstract prints them.",
+    seen: "opened",
+  },
+  standardMethods2330: {
+    short: "Standard Methods 2330 B",
+    full: "Standard Methods for the Examination of Water and Wastewater, 2330 B, calcium carbonate saturation indices; forms from memory and as public code of a water-quality tool prints them.",
+    seen: "memory",
+  },
+  poolAlkalinity: {
+    short: "pool chemistry notes",
+    full: "Alkalinity of cyanurate (pK 6.88, from memory; one third of the cyanuric acid is usual on site) and of borate (pK 9.24; prints give up to 1.4 times this).",
+    seen: "copied",
+  },
+  siteTable: {
+    short: "site table of the saturation index",
+    full: "Factor table of the saturation index used on site, as five pages print it (temperature, hardness, alkalinity; constant 12.1, 12.2 or 12.3 by dissolved solids), and sample problems of a pool operators' course: −0.9 and +1.1.",
+    seen: "opened",
+  },
+  saturationRows: {
+    short: "saturation index in Python, PHREEQC",
+    full: "Made-up pool waters worked in Python with the same constants, and beside PHREEQC 3 (wateq4f.dat), which has ion pairs and lies a little lower.",
+    seen: "opened",
+  },
+  waterQualityTable: {
+    short: "water-quality tables",
+    full: "Water-quality tables in installation manuals of water-source heat pumps (two printings): most chloride by metal at 50, 75 and 100 °F.",
+    seen: "copied",
+  },
+  heatExchangerNotes: {
+    short: "exchanger water table",
+    full: "Water-quality table in a manual of an exchanger: free chlorine on copper alloys below 1 mg/L good, 1 to 5 doubtful, above 5 poor.",
+    seen: "copied",
+  },
 });

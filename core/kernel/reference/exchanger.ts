@@ -152,4 +152,9 @@ export const exchangerSources = sourceEntries({
     full: "W. F. Stoecker, J. W. Jones: Refrigeration and Air Conditioning, 2nd ed., McGraw-Hill 1982: clearance volumetric efficiency (chapter 11), balance of compressor, condenser and evaporator (chapter 14).",
     seen: "memory",
   },
+  stopFlowRows: {
+    short: "stopped exchangers in Python",
+    full: "Made-up exchangers whose water stops, worked in Python as one lump at constant heat: 8.3171 lb a gallon, titanium at 0.125 BTU/(lb °F).",
+    seen: "opened",
+  },
 });

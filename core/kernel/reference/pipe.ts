@@ -117,4 +117,64 @@ export const pipeSources = sourceEntries({
     full: "Pool filtration notes: a filter is cleaned when it loses 8 to 10 psi more than clean.",
     seen: "opened",
   },
+  epanet22: {
+    short: "EPANET 2.2 manual, ch. 12",
+    full: "US EPA: EPANET 2.2 User Manual, chapter 12, analysis algorithms (public domain): the global gradient method of E. Todini, S. Pilati (1988), the cubic friction factor between Re 2,000 and 4,000 (Dunlop 1991), states of check valves and pumps.",
+    seen: "opened",
+  },
+  networkRows: {
+    short: "solved networks, EPANET 2.3",
+    full: "Made-up pool networks solved by the global gradient method and again by bisection of each link, within 3e-10 m³/h of each other and within 7e-5 m³/h of EPANET 2.3 built from its source.",
+    seen: "opened",
+  },
+  valveTexts: {
+    short: "texts on control valves",
+    full: "Flow coefficients and inherent characteristics of control valves: Δp[bar] = (ρ/1000)(Q/Kv)², linear, equal percentage; quick opening (square root) from memory.",
+    seen: "copied",
+  },
+  whiteParallel: {
+    short: "White, example 6.18",
+    full: "F. M. White: Fluid Mechanics, example 6.18, three pipes in parallel, as reprinted by an open solution page.",
+    seen: "copied",
+  },
+  sarbuBorza: {
+    short: "Sarbu, Borza",
+    full: "I. Sarbu, I. Borza: efficiency of pumps at variable speed, 1 − (1 − η)(1/s)^0.1, as coded in the source of EPANET 2.3 (hydraul.c).",
+    seen: "copied",
+  },
+  pumpSpeedRows: {
+    short: "made-up pumps at several speeds",
+    full: "Made-up quadratic pump curves against static head and quadratic losses, solved in closed form in Python, with the efficiency at speed of Sarbu and Borza.",
+    seen: "opened",
+  },
+  poolEnergyNotes: {
+    short: "trade paper on pool pumps",
+    full: "A trade paper's example (2021): 2 kW for 6 h a day at 0.16 $/kWh cost about 700 $ a year; 300 W at 30 gpm for 10 h a day 175 $.",
+    seen: "copied",
+  },
+  korteweg: {
+    short: "Korteweg",
+    full: "D. J. Korteweg 1878: speed of a pressure wave in an elastic pipe, in the form that the manual of a pipe-flow program prints; modulus of PVC 400,000 psi at 73 °F, 300,000 psi warm from memory.",
+    seen: "copied",
+  },
+  joukowsky: {
+    short: "Joukowsky, Michaud",
+    full: "N. Joukowsky 1898: surge of a sudden stop; J. Michaud 1878, L. Allievi: surge of a slow uniform closing; as in every text of hydraulics.",
+    seen: "memory",
+  },
+  hammerRows: {
+    short: "surges in Python",
+    full: "Surges of PVC pipes worked in Python by Korteweg, Joukowsky and Michaud, minimum walls of ASTM D1785.",
+    seen: "opened",
+  },
+  conductionTexts: {
+    short: "texts of heat conduction",
+    full: "Shape factor of a pipe below a level surface, 2πL/acosh(2z/D), and cooling along a pipe, as in texts of heat transfer (Incropera, Kreith) and in ht (C. Bell, MIT).",
+    seen: "copied",
+  },
+  pipeLossRows: {
+    short: "pipe losses in Python",
+    full: "Losses of water pipes and hot-gas lines, exposed and buried, worked in Python by Churchill and Chu, Churchill and Bernstein, and the shape factor; both film relations repeat ht (C. Bell) to 1e-15.",
+    seen: "opened",
+  },
 });

@@ -73,6 +73,13 @@ const TABLE = {
   head: kind("m", unit("ft", FOOT), unit("m", 1)),
   /** Head lost over the flow squared. */
   "system curve": kind("s^2/m^5", unit("ft/gpm²", FOOT / (GALLON / 60) ** 2), unit("m/(m³/h)²", HOUR ** 2)),
+  "pump slope": kind("s/m^2", unit("ft/gpm", FOOT / (GALLON / 60)), unit("m/(m³/h)", HOUR)),
+  /** Cv: gpm of water at 60 °F (999.016 kg/m³) at 1 psi. Kv: m³/h of water of 1,000 kg/m³ at 1 bar; the core computes in it. */
+  "flow coefficient": kind(
+    "",
+    unit("Cv", (GALLON / 60) * HOUR * Math.sqrt((1e5 * 999.016) / (PSI * 1000))),
+    unit("Kv", 1),
+  ),
   "pressure drop": kind("Pa", unit("psi", PSI), unit("kPa", 1000)),
   velocity: kind("m/s", unit("ft/s", FOOT), unit("m/s", 1)),
   "wind speed": kind("m/s", unit("mph", (5280 * FOOT) / HOUR), unit("m/s", 1)),
@@ -92,6 +99,7 @@ const TABLE = {
   vacuum: kind("Pa", unit("micron", 101325 / 760_000), unit("Pa", 1)),
   time: kind("s", unit("h", HOUR)),
   minutes: kind("s", unit("min", 60)),
+  seconds: kind("s", unit("s", 1)),
   days: kind("s", unit("day", 24 * HOUR)),
   years: kind("", unit("year", 1)),
   resistance: kind("ohm", unit("ohm", 1)),
