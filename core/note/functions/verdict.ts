@@ -10,7 +10,7 @@ export const noteVerdict = cellFunction({
   summary: "Answers in one word whether a hand calculation agrees with a computed value.",
   keywords: ["check table", "verify", "hand calculation", "sign off"],
   details: [
-    'A blank hand value is not checked. Excel on the desktop passes a blank cell as 0: write IF(C5="","",C5) for it, as the check table of the panel does. NOTE.AGREES shows the difference too.',
+    'A blank hand value is not checked. Excel on the desktop passes a blank cell as 0: write IF(LEN(C5)=0,"",C5) for it, as the check table of the panel does. NOTE.AGREES shows the difference too.',
   ],
   args: {
     byHand: quantity("number", "value from a hand calculation; blank: not checked", ANY).optional(),

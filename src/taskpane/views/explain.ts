@@ -2,10 +2,11 @@
 import type { Address } from "../../workbook/port";
 import { addressText } from "../../workbook/reader/reference";
 import { sentenceOf, type PanelServices, type View } from "../services";
-import { h, markScrollable, replace, type Child } from "../elements";
+import { action, h, markScrollable, replace, type Child } from "../elements";
 import { explainer } from "../model/explainer";
 import { readSelected, type Selected } from "../model/selected";
 import { CANCELLED } from "../jobs/jobQueue";
+import { markSelected } from "./checkAndSign";
 import { noCallParts, callParts, selectionSentence } from "./cellParts";
 import { endedBy, HOST_AFTER, orCancelled, progressBox, stoppedBox, type ProgressBox } from "./progressBox";
 
@@ -59,7 +60,15 @@ function cellPlace(services: PanelServices, content: HTMLElement): CellPlace {
 export function explainView(services: PanelServices): View {
   const going = h("div", { class: "going" });
   const content = h("div");
-  const root = h("div", { class: "view" }, h("h2", { tabindex: -1 }, "Explain"), going, content);
+  const mark = h(
+    "p",
+    { class: "actions" },
+    action("Mark this cell", () => markSelected(services), {
+      key: "mark explained",
+      title: "For a check table or a calculation note, under Workbook",
+    }),
+  );
+  const root = h("div", { class: "view" }, h("h2", { tabindex: -1 }, "Explain"), going, content, mark);
   const cell = cellPlace(services, content);
   let showing = false;
   let current = new AbortController();

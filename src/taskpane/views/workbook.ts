@@ -3,6 +3,7 @@ import { handOver, type HandOver } from "../../workbook/copy/handOver";
 import type { PanelServices, View } from "../services";
 import { action, h, replace, type Child } from "../elements";
 import { counted } from "../model/summary";
+import { checkSection } from "./checkAndSign";
 import { reportInto } from "./commands";
 import { mendSection } from "./mend";
 import { publishedChecks } from "./publishedChecks";
@@ -87,6 +88,7 @@ export function workbookView(services: PanelServices): View {
     h("h2", { tabindex: -1 }, "Workbook"),
     handOverSection(services),
     mendSection(services),
+    checkSection(services),
     publishedChecks(services),
   );
   return { root, show: () => undefined, hide: () => undefined };
