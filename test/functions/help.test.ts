@@ -2,7 +2,7 @@ import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { CATALOGUE } from "../../core/catalogue";
 import { isFault } from "../../core/kernel/values/fault";
-import { printedForms } from "../../scripts/help/forms";
+import { printedEquations } from "../../scripts/help/forms";
 import { collectHelp } from "../../scripts/help/gather";
 import { helpPages } from "../../scripts/help/pages";
 import { mathmlFor, symbolTex, texFor } from "../../scripts/help/tex";
@@ -32,7 +32,7 @@ describe("printed forms as TeX", () => {
     expect(mathmlFor("y = x >= 3 ? a : b")).toMatch(/<mtable>.*otherwise/s));
 
   test("every printed form becomes MathML", async () => {
-    const forms = await printedForms(join(import.meta.dirname, "../../core"));
+    const forms = [...(await printedEquations(join(import.meta.dirname, "../../core"))).keys()];
     expect(forms).toHaveLength(257);
     for (const form of forms) expect(mathmlFor(form), form).toMatch(/^<math[^]*<\/math>$/);
   });

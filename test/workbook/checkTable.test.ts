@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it, test } from "vitest";
-import { checkTable } from "../../src/workbook/check/checkTable";
+import { checkTableSheet } from "../../src/workbook/check/checkTable";
 import { readMarked } from "../../src/workbook/check/markedCells";
 import { cellAt, sheetNamed, WEB } from "../excelHost";
 import { at } from "./fakeWorkbook";
@@ -23,7 +23,7 @@ describe("A check table in the preview's sheet engine", () => {
       B8: '=WARMBACK.PIPE.VELOCITY(40,"2 in")',
       B9: 0,
     });
-    name = await on.book.insert(checkTable(await readMarked(on.book, ENGINE, MARKED), ENGINE.edition));
+    name = await on.book.insert(checkTableSheet(await readMarked(on.book, ENGINE, MARKED), ENGINE.edition));
     await on.sheets.whenCalculated();
   });
   afterAll(() => on.sheets.dispose());
@@ -78,7 +78,7 @@ describe("A check table in the stand-in for Excel", () => {
     const cells = sheetNamed(on.host.book, "Pool loop").cells;
     cells.set(0, { formula: '=WARMBACK.PIPE.VELOCITY(40,"2 in")', value: 3.8924 });
     const name = await on.book.insert(
-      checkTable(await readMarked(on.book, ENGINE, [at("Pool loop", "A1")]), ENGINE.edition),
+      checkTableSheet(await readMarked(on.book, ENGINE, [at("Pool loop", "A1")]), ENGINE.edition),
     );
     const sheet = sheetNamed(on.host.book, name);
     expect(cellAt(sheet, "C11")?.formula).toBe("='Pool loop'!A1");

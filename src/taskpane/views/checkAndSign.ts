@@ -1,5 +1,5 @@
 /** Marked cells, and what is made of them: a check table. */
-import { checkTable } from "../../workbook/check/checkTable";
+import { checkTableSheet } from "../../workbook/check/checkTable";
 import { readMarked } from "../../workbook/check/markedCells";
 import type { PanelServices } from "../services";
 import { action, h, replace, type Child } from "../elements";
@@ -52,7 +52,7 @@ export function checkSection(
     reportInto(result, async () => {
       const all = marked.all();
       if (all.length === 0) return [h("p", {}, "Mark at least one cell first.")];
-      const name = await workbook.insert(checkTable(await readMarked(workbook, engine, all), engine.edition));
+      const name = await workbook.insert(checkTableSheet(await readMarked(workbook, engine, all), engine.edition));
       return [
         h("p", {}, `Inserted as the sheet “${name}”. Type the hand values and both initials there.`),
         h("p", { class: "quiet" }, "Named initials are no digital signature."),

@@ -7,6 +7,7 @@ import { explainer } from "../model/explainer";
 import { readSelected, type Selected } from "../model/selected";
 import { CANCELLED } from "../jobs/jobQueue";
 import { markSelected } from "./checkAndSign";
+import { noteActions } from "./note";
 import { noCallParts, callParts, selectionSentence } from "./cellParts";
 import { endedBy, HOST_AFTER, orCancelled, progressBox, stoppedBox, type ProgressBox } from "./progressBox";
 
@@ -60,15 +61,26 @@ function cellPlace(services: PanelServices, content: HTMLElement): CellPlace {
 export function explainView(services: PanelServices): View {
   const going = h("div", { class: "going" });
   const content = h("div");
-  const mark = h(
-    "p",
-    { class: "actions" },
-    action("Mark this cell", () => markSelected(services), {
-      key: "mark explained",
-      title: "For a check table or a calculation note, under Workbook",
-    }),
+  const result = h("div", { role: "status", class: "outcome" });
+  /** The cell whose formula is explained, where the selected one only shows a part of its spill. */
+  let formulaCell: Address | undefined;
+  const toKeep = async (): Promise<readonly Address[]> => {
+    const at = formulaCell ?? (await services.workbook.selection());
+    return at === undefined ? [] : [at];
+  };
+  const keep = h(
+    "section",
+    { "aria-labelledby": "keep-title" },
+    h("h3", { id: "keep-title" }, "Keep this calculation"),
+    h(
+      "p",
+      { class: "actions" },
+      action("Mark this cell", () => markSelected(services), { key: "mark explained" }),
+    ),
+    noteActions(services, toKeep, result, "explained note"),
+    result,
   );
-  const root = h("div", { class: "view" }, h("h2", { tabindex: -1 }, "Explain"), going, content, mark);
+  const root = h("div", { class: "view" }, h("h2", { tabindex: -1 }, "Explain"), going, content, keep);
   const cell = cellPlace(services, content);
   let showing = false;
   let current = new AbortController();
@@ -102,6 +114,8 @@ export function explainView(services: PanelServices): View {
       const { signal } = ending;
       const reading = readSelected(services.workbook, at, services.engine, { signal, onWait: mine.showNow });
       const selected = await orCancelled(reading, signal);
+      formulaCell = selected.state === "ours" ? selected.address : undefined;
+      replace(result);
       cell.show(at, selected, own.signal);
       replace(going);
     } catch (error) {

@@ -6,6 +6,7 @@ import { counted } from "../model/summary";
 import { checkSection } from "./checkAndSign";
 import { reportInto } from "./commands";
 import { mendSection } from "./mend";
+import { markedNote } from "./note";
 import { publishedChecks } from "./publishedChecks";
 import { orCancelled, progressBox } from "./progressBox";
 
@@ -88,7 +89,7 @@ export function workbookView(services: PanelServices): View {
     h("h2", { tabindex: -1 }, "Workbook"),
     handOverSection(services),
     mendSection(services),
-    checkSection(services),
+    checkSection(services, (result) => markedNote(services, result)),
     publishedChecks(services),
   );
   return { root, show: () => undefined, hide: () => undefined };

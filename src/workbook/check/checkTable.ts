@@ -90,7 +90,7 @@ function valueRow({ address, label: name, unit }: MarkedCell, row: number): Entr
 }
 
 /** @param edition a value that stays, whatever edition opens the workbook later */
-export function checkTable(cells: readonly MarkedCell[], edition: string): StarterSheet {
+export function checkTableSheet(cells: readonly MarkedCell[], edition: string): StarterSheet {
   const rows = cells.flatMap((cell, at) => valueRow(cell, FIRST + at));
   return {
     id: "check-table",
