@@ -5,6 +5,7 @@ import { join } from "node:path";
 import webpack, { type Compiler } from "webpack";
 import { CATALOGUE } from "../core";
 import { functionsScript } from "./bundle";
+import { changesText } from "./changes";
 import { printedEquations, symbolsByForm } from "./help/forms";
 import { helpPages } from "./help/pages";
 import { mathmlFor } from "./help/tex";
@@ -58,6 +59,7 @@ export const assetFiles = async ({ host, build }: BuildSettings): Promise<Files>
   [PAGES.functions]: await functionsScript(build),
   [PAGES.metadata]: metadataText(host),
   ...(await equationFiles()),
+  "changes.json": changesText(),
   ...helpPages(),
   ...paneFiles(build),
 });

@@ -8,6 +8,7 @@ import { parse } from "mathjs";
 import temml from "temml";
 import { inject } from "vitest";
 import { headersFor } from "../../manifest/headers";
+import { changesText } from "../../scripts/changes";
 import { printedEquations, symbolsByForm } from "../../scripts/help/forms";
 import { BUILD } from "../../src/functions/buildHash";
 
@@ -45,6 +46,7 @@ export async function servePanel(forms: readonly string[]): Promise<Served> {
     "functions.js": `globalThis.warmback = { build: ${JSON.stringify(BUILD)} };`,
     "worker.js": bundled("worker.js"),
     "mathml.json": mathml(forms),
+    "changes.json": changesText(),
     "symbols.json": JSON.stringify(symbolsByForm(await printedEquations(here("../../core")))),
   };
   const server: Server = createServer((request, response) => {
