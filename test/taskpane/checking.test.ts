@@ -78,4 +78,59 @@ describe.skipIf(!HAS_CHROMIUM)("Check and sign", { timeout: 30_000 }, () => {
     expect(await pane.violations()).toEqual([]);
     expect(await pane.tooWide()).toBeLessThanOrEqual(0);
   });
+
+  test("compares two sheets of the workbook", async () => {
+    await pane.open();
+    await pane.page.evaluate(async () => {
+      globalThis.book.type("Notes", "A3", "Flow");
+      globalThis.book.type("Notes", "B3", 50);
+      globalThis.book.type("Refrigerant", "A3", "Flow");
+      globalThis.book.type("Refrigerant", "B3", 40);
+      await globalThis.book.calculate();
+    });
+    await pane.tab("Workbook");
+    await until(async () => (await pane.page.locator("#compare-before option").count()) > 3);
+    await pane.page.getByLabel("Before").selectOption({ label: "This workbook: Refrigerant" });
+    await pane.page.getByLabel("After").selectOption({ label: "This workbook: Notes" });
+    await pane.page.getByRole("button", { name: "Compare", exact: true }).click();
+    await until(async () => (await view()).includes("1 cell compared: 1 input and 0 results differ"));
+    expect(await view()).toContain("40 → 50 (+10, +25%)");
+    expect(await pane.violations()).toEqual([]);
+    expect(await pane.tooWide()).toBeLessThanOrEqual(0);
+  });
+
+  test("compares the cells with this edition, and names what the change log doesn't explain", async () => {
+    await pane.open();
+    await pane.page.evaluate(() => globalThis.book.hold("Pool loop", "B8", 3.1));
+    await pane.tab("Workbook");
+    await pane.page.getByRole("button", { name: "Check this workbook" }).click();
+    await until(async () => (await view()).includes("stored 3.1, now 8.75"));
+    expect(await view()).toContain("No sheet says which edition made it.");
+    expect(await pane.violations()).toEqual([]);
+  });
+
+  test("lists who uses the functions, failures first, filtered, at most 24 at once", async () => {
+    await pane.open();
+    await pane.page.evaluate(async () => {
+      for (let row = 1; row <= 40; row++)
+        globalThis.book.type("Notes", `F${String(row)}`, '=WARMBACK.PIPE.BORE("2 in")');
+      await globalThis.book.calculate();
+    });
+    await pane.tab("Workbook");
+    await pane.page.getByRole("button", { name: "List the cells" }).click();
+    const items = pane.page.locator("section[aria-labelledby=uses-title] li");
+    await until(async () => (await items.count()) === 25);
+    expect(await items.first().textContent()).toContain("#VALUE!");
+    await pane.page.getByLabel("Filter by function").fill("bore notes");
+    await until(async () => (await view()).includes("40 uses, 0 fail"));
+    expect(await items.count()).toBe(25);
+    await pane.page.getByRole("button", { name: "Show 16 more" }).click();
+    expect(await items.count()).toBe(40);
+    if (process.env["SHOTS"] !== undefined) {
+      await pane.page.getByLabel("Filter by function").fill("loop");
+      await pane.page.screenshot({ path: `${process.env["SHOTS"]}/workbook.png`, fullPage: true });
+    }
+    expect(await pane.violations()).toEqual([]);
+    expect(await pane.tooWide()).toBeLessThanOrEqual(0);
+  });
 });

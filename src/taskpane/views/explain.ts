@@ -57,18 +57,17 @@ function cellPlace(services: PanelServices, content: HTMLElement): CellPlace {
   };
 }
 
-/** The view of the selected cell; it follows the selection and the workbook while it shows. */
-export function explainView(services: PanelServices): View {
-  const going = h("div", { class: "going" });
-  const content = h("div");
-  const result = h("div", { role: "status", class: "outcome" });
-  /** The cell whose formula is explained, where the selected one only shows a part of its spill. */
-  let formulaCell: Address | undefined;
-  const toKeep = async (): Promise<readonly Address[]> => {
-    const at = formulaCell ?? (await services.workbook.selection());
+/** Ways to keep the explained calculation. */
+function keepSection(
+  services: PanelServices,
+  result: HTMLElement,
+  formulaCell: () => Address | undefined,
+): HTMLElement {
+  const cells = async (): Promise<readonly Address[]> => {
+    const at = formulaCell() ?? (await services.workbook.selection());
     return at === undefined ? [] : [at];
   };
-  const keep = h(
+  return h(
     "section",
     { "aria-labelledby": "keep-title" },
     h("h3", { id: "keep-title" }, "Keep this calculation"),
@@ -77,9 +76,19 @@ export function explainView(services: PanelServices): View {
       { class: "actions" },
       action("Mark this cell", () => markSelected(services), { key: "mark explained" }),
     ),
-    noteActions(services, toKeep, result, "explained note"),
+    noteActions(services, cells, result, "explained note"),
     result,
   );
+}
+
+/** The view of the selected cell; it follows the selection and the workbook while it shows. */
+export function explainView(services: PanelServices): View {
+  const going = h("div", { class: "going" });
+  const content = h("div");
+  const result = h("div", { role: "status", class: "outcome" });
+  /** The cell whose formula is explained, where the selected one only shows a part of its spill. */
+  let formulaCell: Address | undefined;
+  const keep = keepSection(services, result, () => formulaCell);
   const root = h("div", { class: "view" }, h("h2", { tabindex: -1 }, "Explain"), going, content, keep);
   const cell = cellPlace(services, content);
   let showing = false;

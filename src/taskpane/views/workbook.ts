@@ -4,11 +4,14 @@ import type { PanelServices, View } from "../services";
 import { action, h, replace, type Child } from "../elements";
 import { counted } from "../model/summary";
 import { checkSection } from "./checkAndSign";
+import { compareSection } from "./compare";
 import { reportInto } from "./commands";
 import { mendSection } from "./mend";
+import { editionSection } from "./edition";
 import { markedNote } from "./note";
 import { publishedChecks } from "./publishedChecks";
 import { orCancelled, progressBox } from "./progressBox";
+import { usesSection } from "./uses";
 
 /** A live region for a command's result, which is read out when it appears. */
 const outcome = (): HTMLElement => h("div", { role: "status", class: "outcome" });
@@ -83,6 +86,7 @@ const handOverSection = (services: PanelServices): HTMLElement => {
 
 /** The view of commands on the whole workbook. */
 export function workbookView(services: PanelServices): View {
+  const compare = compareSection(services);
   const root = h(
     "div",
     { class: "view" },
@@ -90,7 +94,10 @@ export function workbookView(services: PanelServices): View {
     handOverSection(services),
     mendSection(services),
     checkSection(services, (result) => markedNote(services, result)),
+    compare.root,
+    editionSection(services),
+    usesSection(services),
     publishedChecks(services),
   );
-  return { root, show: () => undefined, hide: () => undefined };
+  return { root, show: () => void services.attempt(compare.refresh), hide: () => undefined };
 }
