@@ -4,8 +4,8 @@ import type { ComparedCell } from "../../workbook/compare/keyedCells";
 import { readSide } from "../../workbook/compare/readSide";
 import { storedWorkbook } from "../../workbook/compare/storedWorkbook";
 import { mendKnowledge } from "../../workbook/mend/knowledge";
-import type { CellValue, Workbook } from "../../workbook/port";
-import { isCellFault } from "../../workbook/port";
+import { briefValue } from "../../workbook/check/markedCells";
+import type { Workbook } from "../../workbook/port";
 import { addressText } from "../../workbook/reader/reference";
 import type { PanelServices } from "../services";
 import { action, h, replace, type Child } from "../elements";
@@ -24,15 +24,6 @@ interface Source {
 }
 
 const WHOLE = "";
-
-const shownValue = (value: CellValue): string =>
-  value === null
-    ? "blank"
-    : isCellFault(value)
-      ? value.code
-      : typeof value === "number"
-        ? String(Number(value.toPrecision(6)))
-        : String(value);
 
 const signed = (value: number, unit = ""): string =>
   `${value > 0 ? "+" : ""}${String(Number(value.toPrecision(3)))}${unit}`;
@@ -62,7 +53,7 @@ function differenceItem(services: PanelServices, one: Difference, sides: Sides, 
       " ",
       place(services, after, sides.after, `${key} after`),
     ),
-    h("p", {}, `${shownValue(before.value)} → ${shownValue(after.value)}${byHowMuch(one)}`),
+    h("p", {}, `${briefValue(before.value)} → ${briefValue(after.value)}${byHowMuch(one)}`),
     formulaDiffers
       ? h(
           "p",
@@ -102,7 +93,7 @@ const part = <T>(title: string, all: readonly T[], key: string, item: (one: T) =
   all.length === 0 ? [] : [h("h4", {}, `${title} (${all.length.toLocaleString("en")})`), longList(key, all, item)];
 
 const aloneItem = (services: PanelServices, cell: ComparedCell, source: Source, key: string): HTMLElement =>
-  h("li", {}, place(services, cell, source, key), ` ${cell.label}: ${shownValue(cell.value)}`);
+  h("li", {}, place(services, cell, source, key), ` ${cell.label}: ${briefValue(cell.value)}`);
 
 const sheetLine = (where: string, names: readonly string[]): Child =>
   names.length === 0

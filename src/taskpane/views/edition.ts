@@ -7,7 +7,8 @@ import {
 } from "../../workbook/edition/editionCheck";
 import { storedWorkbook } from "../../workbook/compare/storedWorkbook";
 import { mendKnowledge } from "../../workbook/mend/knowledge";
-import { isCellFault, type CellValue, type Workbook } from "../../workbook/port";
+import { briefValue } from "../../workbook/check/markedCells";
+import type { CellValue, Workbook } from "../../workbook/port";
 import { addressText } from "../../workbook/reader/reference";
 import type { PanelServices } from "../services";
 import { action, h, type Child } from "../elements";
@@ -16,16 +17,7 @@ import { cellButton } from "./cellButtons";
 import { withProgress } from "./commands";
 import { longList } from "./longList";
 
-const valueText = (value: CellValue | undefined): string => {
-  if (value === undefined) return "another value";
-  return value === null
-    ? "blank"
-    : isCellFault(value)
-      ? value.code
-      : typeof value === "number"
-        ? String(Number(value.toPrecision(7)))
-        : String(value);
-};
+const nowText = (value: CellValue | undefined): string => (value === undefined ? "another value" : briefValue(value));
 
 function differenceItem(
   services: PanelServices,
@@ -42,7 +34,7 @@ function differenceItem(
       inFile ? h("strong", {}, addressText(address)) : cellButton(services, address, "edition"),
       ` ${listed(ids)}`,
     ),
-    h("p", {}, `stored ${valueText(stored)}, now ${valueText(now)}`),
+    h("p", {}, `stored ${briefValue(stored)}, now ${nowText(now)}`),
     newest.length === 0
       ? h("p", { class: "fault" }, "Unexplained: the change log names none of its functions.")
       : newest.map(({ edition, text }) => h("p", { class: "quiet" }, `${edition}: ${text}`)),

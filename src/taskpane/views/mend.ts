@@ -1,4 +1,5 @@
 /** Mending of damaged formulas: first the list, then the write, then what came of each cell. */
+import { briefValue } from "../../workbook/check/markedCells";
 import { findDamage, type Damage, type DamageList, type Unmendable } from "../../workbook/mend/damage";
 import { mendKnowledge } from "../../workbook/mend/knowledge";
 import { mendCells, type MendOutcome } from "../../workbook/mend/mend";
@@ -49,14 +50,10 @@ const unmendableItem = (services: PanelServices, { address, now, why }: Unmendab
     h("p", { class: "fault" }, `Not mended: ${why}${why.endsWith("?") ? "" : "."}`),
   );
 
-/** A value as the list shows it. */
-const valueText = (value: unknown): string =>
-  typeof value === "number" ? String(Number(value.toPrecision(6))) : value === null ? "an empty cell" : String(value);
-
 function outcomeText({ came }: MendOutcome): string {
   if ("left" in came) return `not mended: ${came.left}`;
   if ("failing" in came) return `mended, still ${came.failing}${came.message === "" ? "" : `: ${came.message}`}`;
-  return `mended, ${valueText(came.value)}`;
+  return `mended, ${briefValue(came.value)}`;
 }
 
 const isWell = ({ came }: MendOutcome): boolean => "value" in came;
