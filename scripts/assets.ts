@@ -5,7 +5,8 @@ import { join } from "node:path";
 import webpack, { type Compiler } from "webpack";
 import { CATALOGUE } from "../core";
 import { functionsScript } from "./bundle";
-import { printedForms } from "./help/forms";
+import { changesText } from "./changes";
+import { printedEquations, symbolsByForm } from "./help/forms";
 import { helpPages } from "./help/pages";
 import { mathmlFor } from "./help/tex";
 import { helpPage, PAGES } from "./manifest/manifest";
@@ -31,11 +32,14 @@ function metadataText(host: string): string {
 /** SHA-256 of functions.json, by which the panel detects one of another build. */
 export const metadataHash = (host: string): string => createHash("sha256").update(metadataText(host)).digest("hex");
 
-/** Printed form → MathML, for the panel. */
-const mathmlText = async (): Promise<string> => {
-  const forms = await printedForms(join(ROOT, "core"));
-  return JSON.stringify(Object.fromEntries(forms.map((form) => [form, mathmlFor(form)])));
-};
+/** What the panel fetches about equations: each form as MathML, and what its symbols are. */
+async function equationFiles(): Promise<Files> {
+  const printed = await printedEquations(join(ROOT, "core"));
+  return {
+    "mathml.json": JSON.stringify(Object.fromEntries([...printed.keys()].map((form) => [form, mathmlFor(form)]))),
+    "symbols.json": JSON.stringify(symbolsByForm(printed)),
+  };
+}
 
 /** Microsoft's runtime must be loaded from its own address; it may not be copied. */
 const OFFICE = "https://appsforoffice.microsoft.com/lib/1/hosted/office.js";
@@ -54,7 +58,8 @@ function paneFiles(build: string): Files {
 export const assetFiles = async ({ host, build }: BuildSettings): Promise<Files> => ({
   [PAGES.functions]: await functionsScript(build),
   [PAGES.metadata]: metadataText(host),
-  "mathml.json": await mathmlText(),
+  ...(await equationFiles()),
+  "changes.json": changesText(),
   ...helpPages(),
   ...paneFiles(build),
 });

@@ -4,7 +4,7 @@ import { readdirSync, readFileSync, statSync } from "node:fs";
 import { join, sep } from "node:path";
 
 const FOLDERS = ["core", "src", "scripts", "manifest"];
-const FILES = ["package.json", "package-lock.json", "tsconfig.json", "webpack.config.ts"];
+const FILES = ["CHANGELOG.md", "package.json", "package-lock.json", "tsconfig.json", "webpack.config.ts"];
 
 const filesBelow = (root: string, folder: string): readonly string[] =>
   readdirSync(join(root, folder), { recursive: true, encoding: "utf8" })

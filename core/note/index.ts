@@ -5,6 +5,7 @@ import { noteEdition } from "./functions/edition";
 import { noteInputs } from "./functions/inputs";
 import { noteSelfTest } from "./functions/selfTest";
 import { noteSources } from "./functions/sources";
+import { noteVerdict } from "./functions/verdict";
 import { noteWorking } from "./functions/working";
 
 export const noteFunctions = catalogueOf([
@@ -13,6 +14,7 @@ export const noteFunctions = catalogueOf([
   noteSources,
   noteInputs,
   noteAgrees,
+  noteVerdict,
   noteEdition,
   noteSelfTest,
 ]);

@@ -2,6 +2,7 @@
 import { readdirSync } from "node:fs";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
+import type { AnyEquation, AnyRelation } from "../../core/help";
 
 const NO_FORMS = /\/(data|functions|fit|reference)\//;
 
@@ -10,17 +11,32 @@ const sourcesBelow = (folder: string): readonly string[] =>
     .map((path) => join(folder, path))
     .filter((path) => path.endsWith(".ts") && !path.endsWith(".d.ts") && !NO_FORMS.test(path));
 
-const formOf = (value: unknown): readonly string[] =>
-  typeof value === "object" && value !== null && "form" in value && "symbols" in value && typeof value.form === "string"
-    ? [value.form]
-    : [];
+type Printed = AnyEquation | AnyRelation;
 
-/** The printed forms of a folder's exported equations, each once, in order. */
-export const printedForms = async (folder: string): Promise<readonly string[]> => {
-  const found = new Set<string>();
+const isPrinted = (value: unknown): value is Printed =>
+  typeof value === "object" &&
+  value !== null &&
+  "form" in value &&
+  "symbols" in value &&
+  typeof value.form === "string";
+
+/** A folder's exported equations by their printed forms, each form once, in order. */
+export const printedEquations = async (folder: string): Promise<ReadonlyMap<string, Printed>> => {
+  const found = new Map<string, Printed>();
   for (const path of sourcesBelow(folder)) {
     const exported = (await import(pathToFileURL(path).href)) as Readonly<Record<string, unknown>>;
-    for (const form of Object.values(exported).flatMap(formOf)) found.add(form);
+    for (const one of Object.values(exported)) if (isPrinted(one) && !found.has(one.form)) found.set(one.form, one);
   }
-  return [...found].sort();
+  return new Map([...found].sort(([a], [b]) => (a < b ? -1 : 1)));
 };
+
+/** What each symbol of each form is, for calculation notes: form → symbol → [kind, description]. */
+export const symbolsByForm = (
+  printed: ReadonlyMap<string, Printed>,
+): Readonly<Record<string, Readonly<Record<string, readonly [string, string]>>>> =>
+  Object.fromEntries(
+    [...printed].map(([form, { symbols }]) => [
+      form,
+      Object.fromEntries(Object.entries(symbols).map(([name, { kind, description }]) => [name, [kind, description]])),
+    ]),
+  );

@@ -7,6 +7,7 @@ import { h } from "./elements";
 import { panelEngine } from "./engine";
 import { mathSource } from "./mathml";
 import type { FinderTexts } from "./model/search";
+import { markedList } from "./model/markedList";
 import { workerEngine } from "./jobs/workerEngine";
 import { startJobQueue } from "./jobs/jobQueue";
 import { heardWhileShown } from "./hostEvents";
@@ -52,6 +53,7 @@ function panelServices(workbook: Workbook, { shown, unseen }: Lines, options: Pa
     math: mathSource(),
     starters: options.starters ?? [],
     finderTexts: options.finderTexts ?? {},
+    marked: markedList(),
     announce,
     readOut(text) {
       unseen.textContent = text;

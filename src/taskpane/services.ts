@@ -4,6 +4,7 @@ import type { Address, Workbook } from "../workbook/port";
 import type { PanelEngine } from "./engine";
 import type { MathSource } from "./mathml";
 import type { FinderTexts } from "./model/search";
+import type { MarkedList } from "./model/markedList";
 import type { JobQueue } from "./jobs/jobQueue";
 
 export interface PanelServices {
@@ -14,6 +15,8 @@ export interface PanelServices {
   readonly math: MathSource;
   readonly starters: readonly StarterSheet[];
   readonly finderTexts: FinderTexts;
+  /** The cells that the user marked. */
+  readonly marked: MarkedList;
   /** Shows a sentence and has it read out. */
   announce(text: string): void;
   /** Has a sentence read out that repeats what is visible. */

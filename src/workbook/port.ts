@@ -42,6 +42,8 @@ export interface SheetFacts {
 /** A cell to write: a text that begins with "=" is a formula. */
 export interface CellWrite extends Address {
   readonly content: string | number | boolean | null;
+  /** The cell held a text: where its number format is Text, a formula would stay one, so the format becomes General. */
+  readonly fromText?: true;
 }
 
 /** Values in place of the formulas of an area, from its first cell on. */

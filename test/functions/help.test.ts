@@ -3,7 +3,7 @@ import { describe, expect, test } from "vitest";
 import { CATALOGUE } from "../../core/catalogue";
 import { placedArgs } from "../../core/kernel/define/unitsArgument";
 import { isFault } from "../../core/kernel/values/fault";
-import { printedForms } from "../../scripts/help/forms";
+import { printedEquations } from "../../scripts/help/forms";
 import { collectHelp } from "../../scripts/help/gather";
 import { helpPages } from "../../scripts/help/pages";
 import { mathmlFor, symbolTex, texFor } from "../../scripts/help/tex";

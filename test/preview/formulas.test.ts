@@ -34,6 +34,16 @@ describe("From a file", () => {
       "=WARMBACK.POOL.YEAR(A1)",
     ],
     [
+      "a stored name behind a path with quotes and spaces",
+      "1+'C:\\Bob''s ''old'' tools\\my add-in.xlam'!_xldudf_WARMBACK_POOL_YEAR(A1)",
+      "=1+WARMBACK.POOL.YEAR(A1)",
+    ],
+    [
+      "a stored name behind a book and its sheet",
+      "'C:\\x\\[tools.xlam]Sheet 1'!_xldudf_WARMBACK_POOL_YEAR(A1)",
+      "=WARMBACK.POOL.YEAR(A1)",
+    ],
+    [
       "a stored name behind a sheet's name, which stays",
       "Sheet1!_xldudf_WARMBACK_POOL_YEAR(A1)",
       "=Sheet1!WARMBACK.POOL.YEAR(A1)",

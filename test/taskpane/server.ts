@@ -8,6 +8,8 @@ import { parse } from "mathjs";
 import temml from "temml";
 import { inject } from "vitest";
 import { headersFor } from "../../manifest/headers";
+import { changesText } from "../../scripts/changes";
+import { printedEquations, symbolsByForm } from "../../scripts/help/forms";
 import { BUILD } from "../../src/functions/buildHash";
 
 const here = (path: string): string => fileURLToPath(new URL(path, import.meta.url));
@@ -44,6 +46,8 @@ export async function servePanel(forms: readonly string[]): Promise<Served> {
     "functions.js": `globalThis.warmback = { build: ${JSON.stringify(BUILD)} };`,
     "worker.js": bundled("worker.js"),
     "mathml.json": mathml(forms),
+    "changes.json": changesText(),
+    "symbols.json": JSON.stringify(symbolsByForm(await printedEquations(here("../../core")))),
   };
   const server: Server = createServer((request, response) => {
     const path = new URL(request.url ?? "/", "http://localhost").pathname.slice(1);

@@ -29,21 +29,38 @@ describe.skipIf(!HAS_CHROMIUM)("The view Workbook", { timeout: 30_000 }, () => {
     expect(await pane.page.evaluate(() => globalThis.book.handed)).toEqual([]);
   });
 
-  test("mends lost calls, says how many and leads to them", async () => {
+  test("lists damaged formulas, mends the chosen ones and says what each gives", async () => {
     await pane.open();
     await pane.tab("Workbook");
     await pane.page.evaluate(() => {
       globalThis.book.type("Notes", "B2", '=[2]!_xldudf_WARMBACK_PIPE_VELOCITY(90,"2 in")');
-      globalThis.book.hold("Notes", "B2", { code: "#NAME?" });
+      globalThis.book.type("Notes", "B3", '=_xldudf_WARMBACK_PIPE_HEADLOSS(40,"2 in",-5)');
+      globalThis.book.type("Notes", "B4", '=_xldudf_WARMBACK_PIPE_SIZES(40,"2 in")');
+      globalThis.book.type("Notes", "B5", '=_xldudf_WARMBACK_PIPE_VELOCITY(40,"2 in")');
+      for (const at of ["B2", "B3", "B4", "B5"]) globalThis.book.hold("Notes", at, { code: "#NAME?" });
     });
-    await pane.page.getByRole("button", { name: "Mend formulas" }).click();
-    await pane.page.locator("#view-workbook [role=status]", { hasText: "1 formula mended." }).waitFor();
-    expect(await pane.page.evaluate(() => globalThis.book.formula("Notes", "B2"))).toBe(
-      '=WARMBACK.PIPE.VELOCITY(90,"2 in")',
-    );
+    await pane.page.getByRole("button", { name: "Look for damaged formulas" }).click();
+    await pane.page.locator("#view-workbook h4", { hasText: "3 cells can be mended" }).waitFor();
+    expect(await outcomes()).toContain('now =[2]!_xldudf_WARMBACK_PIPE_VELOCITY(90,"2 in")');
+    expect(await outcomes()).toContain('meant =WARMBACK.PIPE.VELOCITY(90,"2 in")');
+    expect(await outcomes()).toContain("no function WARMBACK.PIPE.SIZES: is WARMBACK.PIPE.SIZE meant?");
+    expect(await pane.page.evaluate(() => globalThis.book.written)).toEqual([]);
+    await pane.page.getByRole("checkbox", { name: "Mend this cell" }).nth(2).uncheck();
+    expect(await pane.violations()).toEqual([]);
+    expect(await pane.tooWide()).toBeLessThanOrEqual(0);
+    await pane.page.getByRole("button", { name: "Mend 2 cells" }).click();
+    await until(async () => (await outcomes()).includes("Notes!B2 mended, 8.75"));
+    expect(await outcomes()).toContain("Notes!B3 mended, still #VALUE!: length: must be at least 0 ft, got -5 ft");
+    expect(await outcomes()).toContain("1 formula mended and calculates. 1 cell still shows an error or stayed.");
+    expect(await pane.page.evaluate(() => globalThis.book.formula("Notes", "B5"))).toMatch(/_xldudf_/);
     await pane.page.getByRole("button", { name: "Go to Notes!B2" }).click();
     expect(await pane.selected()).toEqual({ sheet: "Notes", row: 1, column: 1 });
-    await pane.page.getByRole("button", { name: "Mend formulas" }).click();
+  });
+
+  test("says that no formula needs mending where none does", async () => {
+    await pane.open();
+    await pane.tab("Workbook");
+    await pane.page.getByRole("button", { name: "Look for damaged formulas" }).click();
     await until(async () => (await outcomes()).includes("No formula needs mending."));
   });
 

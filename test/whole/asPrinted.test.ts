@@ -150,6 +150,7 @@ const FORMS: readonly (readonly [string, string])[] = [
   ["NOTE.SOURCES", "function"],
   ["NOTE.INPUTS", "function, [units]"],
   ["NOTE.AGREES", "byHand, computed, [tolerance]"],
+  ["NOTE.VERDICT", "[byHand], [computed], [tolerance]"],
   ["NOTE.EDITION", ""],
   ["NOTE.SELFTEST", ""],
 ];

@@ -77,6 +77,16 @@ export const COMMANDS: readonly Command[] = [
       { sheet: "Sheet1", row: 0, column: 0, content: "1-2" },
     ]),
   ),
+  command(
+    "write over a text",
+    () => book.write([{ sheet: "Data", row: 0, column: 3, content: "=A1*3", fromText: true }]),
+    (host) => {
+      fill(host);
+      const area = { row: 0, column: 3, rows: 1, columns: 1 };
+      sheetNamed(host.book, "Data").formats.push({ area, name: "numberFormat", value: "@" });
+      type(host, "Data!D1", "=A1*3");
+    },
+  ),
   command("insert", () => book.insert(SMALL)),
   command(
     "hand over",

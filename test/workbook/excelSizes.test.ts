@@ -30,7 +30,7 @@ describe("A large workbook in Excel on the web", { timeout: 120_000 }, () => {
 
   it("of 10,000 broken formulas is mended within the limit", async () => {
     fillBroken(on.sheet("Sheet1"), 10_000);
-    expect((await mendAll(on.book)).mended).toHaveLength(10_000);
+    expect(await mendAll(on.book)).toHaveLength(10_000);
     within();
   });
 });

@@ -1,6 +1,7 @@
 /** Large workbooks for the stand-in, and what the commands send and get for them. */
 import { sessionLog } from "../../src/workbook/callLog";
-import { mendFormulas } from "../../src/workbook/mend/mend";
+import { findDamage } from "../../src/workbook/mend/damage";
+import { mendCells, type MendOutcome } from "../../src/workbook/mend/mend";
 import type { Workbook } from "../../src/workbook/port";
 import { scanner, type CautionEngine } from "../../src/workbook/scan/scan";
 import { keyOf, type SheetModel } from "../excelHost/model/workbook";
@@ -47,4 +48,9 @@ export function fillBroken(sheet: SheetModel, rows: number): void {
 
 export const scanAll = (book: Workbook): Promise<unknown> => scanner(book, ENGINE).scan();
 
-export const mendAll = (book: Workbook): ReturnType<typeof mendFormulas> => mendFormulas(book, KNOWN);
+const KNOWLEDGE = { known: KNOWN, isSingle: () => true, mostArguments: () => undefined };
+
+export async function mendAll(book: Workbook): Promise<readonly MendOutcome[]> {
+  const { damaged } = await findDamage(book, KNOWLEDGE);
+  return mendCells(book, ENGINE, damaged);
+}

@@ -20,6 +20,8 @@ export interface ExplainedArg {
   readonly unit: string;
   /** False if it is the default. */
   readonly given: boolean;
+  /** Of a single number. */
+  readonly kind?: KindName;
 }
 
 export interface Explanation {
@@ -50,7 +52,7 @@ const explainScalar = (
   if (value === undefined) return { ...base, value: "", unit: "" };
   if (typeof value === "number" && kind !== undefined) {
     const unit = KINDS[kind][system];
-    return { ...base, value: Number(fromBase(value, unit).toPrecision(12)), unit: unit.text };
+    return { ...base, kind, value: Number(fromBase(value, unit).toPrecision(12)), unit: unit.text };
   }
   if (Array.isArray(value) && kind !== undefined) {
     const unit = KINDS[kind][system];

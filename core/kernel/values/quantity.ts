@@ -48,8 +48,6 @@ const TABLE = {
   "mass flow": kind("kg/s", unit("lb/h", POUND / HOUR), unit("kg/h", 1 / HOUR)),
   /** Capacity of relief devices, as air. */
   "relief flow": kind("kg/s", unit("lb/min", POUND / 60), unit("kg/s", 1)),
-  /** Flow of a valve at one unit of pressure drop: Kv in the core. */
-  "flow coefficient": kind("", unit("Cv", 1 / 1.1561), unit("Kv", 1)),
   "mass flux": kind("kg/(m^2 s)", unit("lb/(h·ft²)", POUND / HOUR / FOOT ** 2), unit("kg/(m²·s)", 1)),
   "expansion coefficient": kind("1/K", unit("1/°F", 1 / FAHRENHEIT), unit("1/K", 1)),
   density: kind("kg/m^3", unit("lb/ft³", POUND / FOOT ** 3), unit("kg/m³", 1)),

@@ -1,9 +1,7 @@
 import { quantity } from "../../kernel/define/argument";
 import { cellFunction } from "../../kernel/define/cellFunction";
 import { NO_VALUE, listResult, quantityResult, wordResult } from "../../kernel/define/result";
-
-/** A value may be of any quantity: yearly heat in BTU is the largest. */
-const ANY = { usual: [-1e11, 1e11] } as const;
+import { ANY, agree, TOLERANCE } from "../agreement";
 
 export const noteAgrees = cellFunction({
   id: "NOTE.AGREES",
@@ -13,10 +11,7 @@ export const noteAgrees = cellFunction({
   args: {
     byHand: quantity("number", "value from a hand calculation", ANY),
     computed: quantity("number", "the computed value, in the same unit", ANY),
-    tolerance: quantity("fraction", "difference allowed, as a fraction of the computed value", {
-      from: 0,
-      to: 1,
-    }).default(0.02),
+    tolerance: TOLERANCE,
   },
   returns: listResult("verdict", {
     verdict: wordResult("agrees or differs"),
@@ -42,9 +37,8 @@ export const noteAgrees = cellFunction({
   compute({ byHand, computed, tolerance }) {
     const difference = byHand - computed;
     const allowed = tolerance * Math.abs(computed);
-    const close = Math.abs(difference) <= allowed * (1 + 1e-12);
     return {
-      verdict: close ? "agrees" : "differs",
+      verdict: agree(byHand, computed, tolerance) ? "agrees" : "differs",
       difference,
       share: computed === 0 ? NO_VALUE : difference / computed,
       allowed,

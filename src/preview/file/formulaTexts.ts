@@ -21,6 +21,17 @@ const STORED_CALL = /_xldudf_([A-Z0-9_]{1,255})(?=\s*\()/gi;
 
 const isBookSign = (sign: string | undefined): boolean => sign !== undefined && /[A-Za-z0-9_.]/.test(sign);
 
+/** Where a quoted name begins whose closing quote is at `last`; quotes inside it are doubled. */
+const openingQuote = (text: string, last: number): number => {
+  let at = last;
+  do {
+    at = text.lastIndexOf("'", at - 1);
+    if (at > 0 && text[at - 1] === "'") at -= 1;
+    else return at;
+  } while (at > 0);
+  return -1;
+};
+
 /**
  * Where a book's name begins that another add-in or a move has put before a stored call at `end`: `[2]!`, `Book.xla!` or
  * `'My book.xla'!`; `end` where there is none. It walks back from the call, as a pattern would try every place before it.
@@ -29,9 +40,10 @@ const bookStart = (text: string, end: number, least: number): number => {
   if (text[end - 1] !== "!") return end;
   const last = end - 2;
   if (text[last] === "'" || text[last] === "]") {
-    const start = last < 1 ? -1 : text.lastIndexOf(text[last] === "'" ? "'" : "[", last - 1);
+    const quoted = text[last] === "'";
+    const start = last < 1 ? -1 : quoted ? openingQuote(text, last) : text.lastIndexOf("[", last - 1);
     const name = text.slice(start + 1, last);
-    return start >= least && (text[last] === "'" ? /\.xl[a-z]{1,2}$/i : /^\d+$/).test(name) ? start : end;
+    return start >= least && (quoted ? /\.xl[a-z]{1,2}(?:\][^\][]*)?$/i : /^\d+$/).test(name) ? start : end;
   }
   let start = end - 1;
   while (start > least && isBookSign(text[start - 1])) start -= 1;

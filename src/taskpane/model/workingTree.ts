@@ -5,6 +5,8 @@ export interface WorkingNode {
   readonly line: WorkingLine;
   /** An equation's value in its SI base unit, if that isn't the line's own unit. */
   readonly base?: string;
+  /** The numbers of an equation's or relation's symbols, in SI base units. */
+  readonly numbers?: Readonly<Record<string, number>>;
   readonly below: readonly WorkingNode[];
 }
 
@@ -25,7 +27,11 @@ const depthOf = ({ number }: WorkingLine): number => number.split(".").length;
 interface Entry {
   readonly line: WorkingLine;
   readonly base?: string;
+  readonly numbers?: Readonly<Record<string, number>>;
 }
+
+const numbersOf = (step: Step | undefined): Entry["numbers"] =>
+  step?.type === "equation" || step?.type === "relation" ? step.x : undefined;
 
 /** The lines are in order, each group's heading before its steps. */
 const treeOf = (entries: readonly Entry[]): readonly WorkingNode[] => {
@@ -54,7 +60,8 @@ export function workingTree(steps: readonly Step[], system: System, most: number
   const entries = lines.slice(0, most).map((line, place): Entry => {
     const step = own[place];
     const base = step && baseText(step, line);
-    return { line, ...(base === undefined ? {} : { base }) };
+    const numbers = numbersOf(step);
+    return { line, ...(base !== undefined && { base }), ...(numbers !== undefined && { numbers }) };
   });
   return { nodes: treeOf(entries), left: Math.max(0, lines.length - most) };
 }

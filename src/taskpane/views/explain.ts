@@ -2,10 +2,12 @@
 import type { Address } from "../../workbook/port";
 import { addressText } from "../../workbook/reader/reference";
 import { sentenceOf, type PanelServices, type View } from "../services";
-import { h, markScrollable, replace, type Child } from "../elements";
+import { action, h, markScrollable, replace, type Child } from "../elements";
 import { explainer } from "../model/explainer";
 import { readSelected, type Selected } from "../model/selected";
 import { CANCELLED } from "../jobs/jobQueue";
+import { markSelected } from "./checkAndSign";
+import { noteActions } from "./note";
 import { noCallParts, callParts, selectionSentence } from "./cellParts";
 import { endedBy, HOST_AFTER, orCancelled, progressBox, stoppedBox, type ProgressBox } from "./progressBox";
 
@@ -55,11 +57,39 @@ function cellPlace(services: PanelServices, content: HTMLElement): CellPlace {
   };
 }
 
+/** Ways to keep the explained calculation. */
+function keepSection(
+  services: PanelServices,
+  result: HTMLElement,
+  formulaCell: () => Address | undefined,
+): HTMLElement {
+  const cells = async (): Promise<readonly Address[]> => {
+    const at = formulaCell() ?? (await services.workbook.selection());
+    return at === undefined ? [] : [at];
+  };
+  return h(
+    "section",
+    { "aria-labelledby": "keep-title" },
+    h("h3", { id: "keep-title" }, "Keep this calculation"),
+    h(
+      "p",
+      { class: "actions" },
+      action("Mark this cell", () => markSelected(services), { key: "mark explained" }),
+    ),
+    noteActions(services, cells, result, "explained note"),
+    result,
+  );
+}
+
 /** The view of the selected cell; it follows the selection and the workbook while it shows. */
 export function explainView(services: PanelServices): View {
   const going = h("div", { class: "going" });
   const content = h("div");
-  const root = h("div", { class: "view" }, h("h2", { tabindex: -1 }, "Explain"), going, content);
+  const result = h("div", { role: "status", class: "outcome" });
+  /** The cell whose formula is explained, where the selected one only shows a part of its spill. */
+  let formulaCell: Address | undefined;
+  const keep = keepSection(services, result, () => formulaCell);
+  const root = h("div", { class: "view" }, h("h2", { tabindex: -1 }, "Explain"), going, content, keep);
   const cell = cellPlace(services, content);
   let showing = false;
   let current = new AbortController();
@@ -93,6 +123,8 @@ export function explainView(services: PanelServices): View {
       const { signal } = ending;
       const reading = readSelected(services.workbook, at, services.engine, { signal, onWait: mine.showNow });
       const selected = await orCancelled(reading, signal);
+      formulaCell = selected.state === "ours" ? selected.address : undefined;
+      replace(result);
       cell.show(at, selected, own.signal);
       replace(going);
     } catch (error) {

@@ -1,5 +1,6 @@
 /** Starter sheets with a button that inserts each. */
 import type { StarterSheet } from "../../sheets/sheet";
+import { stamped } from "../../workbook/edition/stamp";
 import type { PanelServices } from "../services";
 import { action, h } from "../elements";
 
@@ -7,7 +8,7 @@ const card = (services: PanelServices, starter: StarterSheet, key: string): HTML
   const insert = async (): Promise<void> => {
     services.announce(`Inserting ${starter.name}…`);
     await services.attempt(async () => {
-      const name = await services.workbook.insert(starter);
+      const name = await services.workbook.insert(stamped(starter, services.engine.edition));
       services.announce(`Inserted as the sheet “${name}”.`);
     });
   };

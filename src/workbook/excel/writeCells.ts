@@ -15,7 +15,13 @@ interface Run {
 interface Held {
   readonly area: Area;
   readonly contents: readonly unknown[];
+  /** Number formats, where the run changes them. */
+  readonly formats?: readonly string[];
 }
+
+const TEXT_FORMAT = "@";
+
+const changesFormat = ({ cells }: Run): boolean => cells[0]?.fromText === true;
 
 function runsOf(cells: readonly CellWrite[]): readonly Run[] {
   const sorted = [...cells].sort((a, b) => a.sheet.localeCompare(b.sheet) || a.row - b.row || a.column - b.column);
@@ -23,7 +29,7 @@ function runsOf(cells: readonly CellWrite[]): readonly Run[] {
   for (const cell of sorted) {
     const last = found.at(-1)?.at(-1);
     const joins = last?.sheet === cell.sheet && last.row === cell.row && last.column === cell.column - 1;
-    if (joins) found.at(-1)?.push(cell);
+    if (joins && last.fromText === cell.fromText) found.at(-1)?.push(cell);
     else found.push([cell]);
   }
   return found.map((run) => {
@@ -48,6 +54,7 @@ async function heldBy(context: Excel.RequestContext, runs: readonly Run[]): Prom
   const knowsSpills = supports("1.12");
   const ranges = rangesOf(context, areasOf(runs));
   for (const range of ranges) range.load(knowsSpills ? "formulas,values,hasSpill" : "formulas,values");
+  for (const [at, run] of runs.entries()) if (changesFormat(run)) ranges[at]?.load("numberFormat");
   await context.sync();
   const parents = runs.map(({ area }, at) => {
     if (!knowsSpills || (ranges[at]?.hasSpill as boolean | null | undefined) === false) return [];
@@ -59,7 +66,8 @@ async function heldBy(context: Excel.RequestContext, runs: readonly Run[]): Prom
     });
   });
   if (parents.some((some) => some.length > 0)) await context.sync();
-  return runs.map(({ area }, at) => {
+  return runs.map((run, at) => {
+    const { area } = run;
     const [formulas, values] = [ranges[at]?.formulas, ranges[at]?.values] as unknown[][][];
     const isSpilled = (over: number): boolean => {
       const parent = parents[at]?.[over];
@@ -69,7 +77,8 @@ async function heldBy(context: Excel.RequestContext, runs: readonly Run[]): Prom
     const contents = (formulas?.[0] ?? []).map((text, over) =>
       isSpilled(over) ? "" : again(text, values?.[0]?.[over]),
     );
-    return { area, contents };
+    const formats = changesFormat(run) ? (ranges[at]?.numberFormat as string[][] | undefined)?.[0] : undefined;
+    return formats === undefined ? { area, contents } : { area, contents, formats };
   });
 }
 
@@ -79,7 +88,13 @@ async function putBack(held: readonly Held[]): Promise<void> {
     cost: ({ contents }) => contents.reduce<number>((sum, one) => sum + lengthOf(one), RANGE_COST),
     run: (some) =>
       changing(async (context) => {
-        for (const { area, contents } of some) rangeOf(context, area).formulas = [[...contents]];
+        for (const { area, contents, formats } of some) {
+          const range = rangeOf(context, area);
+          // Under a text format the mark before a text would stay in it.
+          if (formats !== undefined) range.numberFormat = [formats.map(() => "General")];
+          range.formulas = [[...contents]];
+          if (formats !== undefined) range.numberFormat = [[...formats]];
+        }
         await context.sync();
         return [];
       }),
@@ -92,12 +107,17 @@ export async function writeCells(cells: readonly CellWrite[]): Promise<void> {
   await writing(
     async (context) => {
       held = await inPortions(runs, { cost, run: (some) => heldBy(context, some) });
+      const formatsOf = new Map(runs.map((run, at) => [run, held[at]?.formats]));
       await inPortions(runs, {
         cost,
         async run(some) {
           const ranges = rangesOf(context, areasOf(some));
-          for (const [at, range] of ranges.entries())
+          for (const [at, range] of ranges.entries()) {
+            const formats = formatsOf.get(some[at] as Run);
+            if (formats?.includes(TEXT_FORMAT) === true)
+              range.numberFormat = [formats.map((format) => (format === TEXT_FORMAT ? "General" : format))];
             range.formulas = [(some[at]?.cells ?? []).map((cell) => asTyped(cell.content))];
+          }
           await context.sync();
           return [];
         },

@@ -1,94 +1,128 @@
-/**
- * Repairs formulas that lost their functions. Without the add-in a workbook keeps its calls as `_xldudf_WARMBACK_…`, other
- * add-ins may put a lost book before them (`[2]!`, `Book.xla!`), and a cell stays `#NAME?` until its formula is rewritten.
- */
-import { NAMESPACE } from "../../../core";
-import type { Address, Block, CellValue, CellWrite, Workbook } from "../port";
+/** Writes mended formulas in one undo step, and reads from the host what came of each. */
+import type { Address, Area, Block, CellValue, Workbook } from "../port";
 import { isCellFault } from "../port";
-import { mentionsUs, ourId } from "../reader/calls";
-import { readFormulas } from "../reader/sheets";
-import { isRefusal, tokens, type Token } from "../reader/tokens";
+import { walkTree } from "../reader/calls";
+import { plainName } from "../reader/evaluate";
+import { readCells, type Engine } from "../reader/read";
+import { boundValue } from "../reader/scope";
+import { isRefusal } from "../reader/tokens";
+import { parse } from "../reader/tree";
+import { isOutcomeFault } from "../values";
+import type { Damage } from "./damage";
 
-/** What files put before a name they don't know. */
-const PREFIXES = /^(?:_xlfn\.|_xlws\.|_xludf\.)+/i;
-
-/** The correct name of a broken call; undefined if the token calls none of ours, or is correct already. */
-function mendedName({ kind, text }: Token, known: ReadonlySet<string>): string | undefined {
-  if (kind !== "function") return undefined;
-  const bare = text.slice(text.lastIndexOf("!") + 1).replace(PREFIXES, "");
-  const id = ourId(bare, known);
-  const proper = id === undefined ? undefined : `${NAMESPACE}.${id}`;
-  return proper === undefined || proper === text.toUpperCase() ? undefined : proper;
+export interface MendOutcome {
+  readonly address: Address;
+  readonly formula: string;
+  /** `value`: what the cell shows now. `failing`: its error, with the reason. `left`: why the cell wasn't written. */
+  readonly came:
+    { readonly value: CellValue } | { readonly failing: string; readonly message: string } | { readonly left: string };
 }
 
-/** The formula with every broken call of ours repaired; quoted texts don't change. */
-export function mendFormula(formula: string, known: ReadonlySet<string>): string {
-  if (!mentionsUs(formula)) return formula;
-  const found = tokens(formula);
-  if (isRefusal(found)) return formula;
-  let text = "";
-  let from = 0;
-  for (const token of found) {
-    const name = mendedName(token, known);
-    if (name === undefined) continue;
-    text += formula.slice(from, token.start) + name;
-    from = token.end;
+const cellArea = ({ sheet, row, column }: Address): Area => ({ sheet, row, column, rows: 1, columns: 1 });
+
+const read = async (book: Workbook, cells: readonly Address[]): Promise<readonly Block[]> =>
+  cells.length === 0 ? [] : book.read(cells.map(cellArea));
+
+const formulaOf = (block: Block | undefined): string => block?.formulas[0]?.[0] ?? "";
+const valueOf = (block: Block | undefined): CellValue => block?.values[0]?.[0] ?? null;
+
+const isUnfinished = (value: CellValue): boolean =>
+  isCellFault(value) && ["#BUSY!", "#GETTING_DATA"].includes(value.code);
+
+/** How often the host is asked whether it is done, and the wait between, in milliseconds. */
+const LOOKS = { most: 40, every: 250 };
+
+/** The cells once the host has calculated them, or as they are after ten seconds. */
+async function calculated(book: Workbook, cells: readonly Address[]): Promise<readonly Block[]> {
+  for (let looks = 1; ; looks++) {
+    const blocks = await read(book, cells);
+    if (looks >= LOOKS.most || !blocks.some((block) => isUnfinished(valueOf(block)))) return blocks;
+    await new Promise((resolve) => setTimeout(resolve, LOOKS.every));
   }
-  return text + formula.slice(from);
 }
 
-/** Whether a formula calls one of ours by its proper name. */
-const callsUs = (formula: string, known: ReadonlySet<string>): boolean => {
-  const found = mentionsUs(formula) ? tokens(formula) : [];
-  return !isRefusal(found) && found.some(({ kind, text }) => kind === "function" && ourId(text, known) !== undefined);
-};
-
-const isNameless = (value: CellValue): boolean => isCellFault(value) && value.code === "#NAME?";
-
-export interface Mending {
-  /** Cells whose formulas were rewritten. */
-  readonly mended: readonly Address[];
-  /** Those of them that still show #NAME?: something else in the formula isn't known. */
-  readonly failing: readonly Address[];
-  /** Sheets with such cells that are protected, and how many cells. */
-  readonly protectedSheets: readonly { readonly sheet: string; readonly cells: number }[];
+/** Names and table references of a formula that mean nothing in this workbook. */
+async function unknownReferences(book: Workbook, address: Address, formula: string): Promise<readonly string[]> {
+  const tree = parse(formula);
+  if (isRefusal(tree)) return [];
+  const texts = new Set<string>();
+  walkTree(tree, (node, scope) => {
+    if (node.kind !== "reference" || (scope && boundValue(scope, plainName(node.text))) !== undefined) return;
+    texts.add(node.text);
+  });
+  const all = [...texts];
+  const areas = all.length === 0 ? [] : await book.resolve(all.map((text) => ({ text, from: address })));
+  return all.filter((_, at) => areas[at] === undefined);
 }
 
-/** The cells of a sheet to rewrite. */
-function broken(blocks: readonly Block[], known: ReadonlySet<string>): readonly CellWrite[] {
-  const found: CellWrite[] = [];
-  for (const { area, formulas, values } of blocks)
-    formulas.forEach((line, down) =>
-      line.forEach((formula, over) => {
-        const content = mendFormula(formula, known);
-        const again = isNameless(values[down]?.[over] ?? null) && callsUs(formula, known);
-        if (content === formula && !again) return;
-        found.push({ sheet: area.sheet, row: area.row + down, column: area.column + over, content });
-      }),
-    );
+/** Why a mended cell still fails: the host's message, else the call's own, else the names that it doesn't know. */
+async function messageFor(book: Workbook, engine: Engine, cell: Damage, value: CellValue): Promise<string> {
+  if (!isCellFault(value)) return "";
+  if (value.message !== undefined && value.message !== "") return value.message;
+  const { address, meant: formula } = cell;
+  const [reading] = await readCells(book, [{ address, formula, value }], engine);
+  for (const { outcome } of reading?.calls ?? [])
+    if (outcome !== undefined && isOutcomeFault(outcome) && outcome.message !== undefined) return outcome.message;
+  const unknown = await unknownReferences(book, address, formula);
+  if (unknown.length > 0) return `${unknown.join(", ")} can't be followed here`;
+  return value.code === "#NAME?" ? "another name in the formula isn't known here" : "its inputs give this error";
+}
+
+/** More failing cells than these get no reason of their own: each costs the host a question. */
+const MOST_EXPLAINED = 200;
+
+async function outcomes(
+  book: Workbook,
+  engine: Engine,
+  cells: readonly Damage[],
+  blocks: readonly Block[],
+): Promise<readonly MendOutcome[]> {
+  const found: MendOutcome[] = [];
+  let explained = 0;
+  for (const [at, cell] of cells.entries()) {
+    const { address, meant: formula } = cell;
+    const value = valueOf(blocks[at]);
+    if (formulaOf(blocks[at]) === "") found.push({ address, formula, came: { left: "the cell keeps it as a text" } });
+    else if (!isCellFault(value)) found.push({ address, formula, came: { value } });
+    else {
+      const message =
+        explained++ < MOST_EXPLAINED ? await messageFor(book, engine, cell, value) : (value.message ?? "");
+      found.push({ address, formula, came: { failing: value.code, message } });
+    }
+  }
   return found;
 }
 
-async function stillFailing(book: Workbook, cells: readonly Address[]): Promise<readonly Address[]> {
-  const blocks = cells.length === 0 ? [] : await book.read(cells.map((cell) => ({ ...cell, rows: 1, columns: 1 })));
-  return cells.filter((_, at) => isNameless(blocks[at]?.values[0]?.[0] ?? null));
-}
+const holds = (block: Block | undefined, { kind, now }: Damage): boolean =>
+  kind === "text" ? formulaOf(block) === "" && valueOf(block) === now : formulaOf(block) === now;
 
-/** Repairs the whole workbook in one write, which is one undo step if the host supports that. */
-export async function mendFormulas(book: Workbook, known: ReadonlySet<string>): Promise<Mending> {
-  const writes: CellWrite[] = [];
-  const protectedSheets: { sheet: string; cells: number }[] = [];
-  const sheets = await book.sheets();
-  const read = await readFormulas(
+/**
+ * Mends the listed cells that still hold what the list says, in one write, which is one undo step if the host supports
+ * that, and calculates them again.
+ */
+export async function mendCells(
+  book: Workbook,
+  engine: Engine,
+  cells: readonly Damage[],
+): Promise<readonly MendOutcome[]> {
+  const before = await read(
     book,
-    sheets.map(({ name }) => name),
+    cells.map(({ address }) => address),
   );
-  for (const { name, protected: shut } of sheets) {
-    const cells = broken(read.get(name)?.blocks ?? [], known);
-    if (shut && cells.length > 0) protectedSheets.push({ sheet: name, cells: cells.length });
-    else writes.push(...cells);
-  }
-  if (writes.length > 0) await book.write(writes);
-  const addresses = writes.map(({ sheet, row, column }) => ({ sheet, row, column }));
-  return { mended: addresses, failing: await stillFailing(book, addresses), protectedSheets };
+  const due = cells.filter((cell, at) => holds(before[at], cell));
+  const changed = cells.filter((cell) => !due.includes(cell));
+  if (due.length > 0)
+    await book.write(
+      due.map(({ address: { sheet, row, column }, meant, kind }) => ({
+        ...{ sheet, row, column, content: meant },
+        ...(kind === "text" && { fromText: true as const }),
+      })),
+    );
+  const addresses = due.map(({ address }) => address);
+  if (due.length > 0) await book.recalculate(addresses.map(cellArea));
+  const after = await outcomes(book, engine, due, await calculated(book, addresses));
+  const left = changed.map(({ address, meant }): MendOutcome => {
+    return { address, formula: meant, came: { left: "it was changed since the list was made" } };
+  });
+  return [...after, ...left];
 }

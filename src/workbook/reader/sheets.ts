@@ -43,9 +43,13 @@ interface Plan {
   readonly whole: boolean;
 }
 
-async function planFor(book: Workbook, sheet: string): Promise<Plan> {
+/** A sheet of more used cells is read for its formulas only, even where texts are asked for. */
+const MOST_WITH_TEXTS = 200_000;
+
+async function planFor(book: Workbook, sheet: string, texts: boolean): Promise<Plan> {
   const [used, formulas] = await Promise.all([book.used(sheet), book.formulaArea?.(sheet)]);
   if (used === undefined || book.formulaArea === undefined) return { area: used, whole: true };
+  if (texts && cellsOf(used) <= MOST_WITH_TEXTS) return { area: used, whole: true };
   if (formulas === undefined) return { area: undefined, whole: false };
   const whole = cellsOf(used) <= Math.max(SMALL_SHEET, 2 * cellsOf(formulas));
   return { area: whole ? used : formulas, whole };
@@ -70,13 +74,15 @@ function* groupsOf(blocks: readonly Area[]): Generator<readonly Area[]> {
 /**
  * Everything of sheets that may hold a formula, with few round trips for any number of sheets.
  * @param pause is called between two round trips
+ * @param texts asks for texts too: sheets of up to 200,000 cells are read whole
  */
 export async function readFormulas(
   book: Workbook,
   sheets: readonly string[],
   pause: () => Promise<void> | undefined = () => undefined,
+  texts = false,
 ): Promise<ReadonlyMap<string, SheetFormulas>> {
-  const plans = await Promise.all(sheets.map((sheet) => planFor(book, sheet)));
+  const plans = await Promise.all(sheets.map((sheet) => planFor(book, sheet, texts)));
   await pause();
   const found = new Map(
     sheets.map((sheet, at) => [sheet, { blocks: [] as Block[], whole: plans[at]?.whole === true }]),
