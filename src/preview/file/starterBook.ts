@@ -1,34 +1,13 @@
-import type { SheetStyle, StarterSheet, Validation } from "../../sheets/sheet";
-import { placedCells } from "../../workbook/excel/starter";
+import type { StarterSheet, Validation } from "../../sheets/sheet";
+import { placedCells } from "../../workbook/starterCells";
+import { rowHeights, styleOf } from "../../workbook/starterStyles";
 import { cellsText } from "../../workbook/reader/reference";
 import { absoluteText, areaOf } from "./address";
-import type { Edge, CellStyle, NameData, SheetData, ValidationData } from "./bookData";
+import type { NameData, SheetData, ValidationData } from "./bookData";
 import { emptySheet } from "./bookData";
 import { inlineNames } from "./formulaTexts";
 
 /** Starter sheets as the preview's sheet takes them. */
-
-const line = (color: string, style: Edge["style"] = "thin"): Edge => ({ style, color });
-const box = (edge: Edge): NonNullable<CellStyle["edges"]> => ({ top: edge, bottom: edge, left: edge, right: edge });
-
-/** The looks of the styles: text against its ground has a contrast of at least 4.5 to 1, and no meaning rests on colour alone. */
-const LOOKS: Readonly<Record<SheetStyle, CellStyle>> = {
-  Title: { size: 16, bold: true, color: "#1f3a5f" },
-  "Heading 2": { size: 13, bold: true, color: "#1f3a5f", edges: { bottom: line("#7f9db9", "medium") } },
-  "Heading 3": { bold: true, color: "#1f3a5f", edges: { bottom: line("#b8c9da") } },
-  Input: { color: "#20407a", fill: "#fff4d6", edges: box(line("#b59b4c")) },
-  Calculation: { color: "#262626", fill: "#f2f2f2", edges: box(line("#bfbfbf")) },
-  Output: { bold: true, color: "#123d1d", fill: "#e4f1e6", edges: box(line("#7da886")) },
-  "Check Cell": { bold: true, color: "#262626", fill: "#dbe5ef", edges: box(line("#4a6785", "double")) },
-  Note: { color: "#4d4426", fill: "#fffbe6", edges: box(line("#d9cf9f")) },
-  "Warning Text": { bold: true, color: "#a3001d" },
-  "Explanatory Text": { italic: true, color: "#595959" },
-};
-
-/** A font whose measures every office suite has. */
-const TEXT: CellStyle = { font: "Arial", size: 10, verticalAlign: "middle" };
-
-const ENTRY: CellStyle = { verticalAlign: "top", edges: { bottom: line("#bfbfbf") } };
 
 const decimal = (operator: string, ...formulae: number[]): Pick<ValidationData, "type" | "operator" | "formulae"> => ({
   type: "decimal",
@@ -59,34 +38,6 @@ const validationOf = (rule: Validation, address: string): ValidationData => ({
   errorStyle: "stop",
 });
 
-/** Height of a line of the text, in points. */
-const LINE_POINTS = 13;
-/** Characters of usual text that fit where the width says one digit: letters are a little narrower than digits. */
-const LETTERS_PER_DIGIT = 1.2;
-/** Height of a row with large text, over the text's size. */
-const LARGE_TEXT = 1.4;
-/** No row can be higher in a file. */
-const HIGHEST_POINTS = 409;
-
-/** Lines that a text takes in a column of so many letters. */
-const linesOf = (text: string, letters: number): number =>
-  text.split("\n").reduce((sum, part) => sum + Math.max(1, Math.ceil(part.length / letters)), 0);
-
-/** Rows with large text, and rows whose wrapped texts need more than one line, get the height for them: no host is asked to measure. */
-const heightsOf = (starter: StarterSheet): Readonly<Record<number, number>> => {
-  const heights: Record<number, number> = {};
-  for (const { row, column, cell } of placedCells(starter)) {
-    const { size = 0 } = cell.style === undefined ? {} : LOOKS[cell.style];
-    if (size > 11) heights[row] = Math.max(heights[row] ?? 0, size * LARGE_TEXT);
-    if (cell.wrap !== true || typeof cell.content !== "string") continue;
-    const letters = (starter.widths[column] ?? 8) * LETTERS_PER_DIGIT;
-    const lines = linesOf(cell.content, letters);
-    const points = Math.min(HIGHEST_POINTS, lines * LINE_POINTS + 3);
-    if (lines > 1) heights[row] = Math.max(heights[row] ?? 0, points);
-  }
-  return heights;
-};
-
 export interface StarterData {
   readonly sheet: SheetData;
   /** Names for the whole workbook. */
@@ -110,15 +61,9 @@ export const starterData = (starter: StarterSheet, title: string, taken: Readonl
   const own = names.filter(({ name }) => taken.has(name.toLowerCase()));
   const references = new Map(own.map(({ name, refersTo }) => [name.toLowerCase(), refersTo]));
   const cells = placedCells(starter).map(({ row, column, cell }) => {
-    const { content, style, format, text, wrap, indent, entry, validation } = cell;
+    const { content, format, text, validation } = cell;
     const formula = typeof content === "string" && text !== true && content.startsWith("=") ? content : undefined;
-    const look: CellStyle = {
-      ...TEXT,
-      ...(entry === true && ENTRY),
-      ...(style && LOOKS[style]),
-      ...(wrap === true && { wrap }),
-      ...(indent === true && { indent }),
-    };
+    const look = styleOf(cell);
     const address = cellsText({ row, column, rows: 1, columns: 1 });
     return {
       row,
@@ -134,7 +79,7 @@ export const starterData = (starter: StarterSheet, title: string, taken: Readonl
     ...emptySheet(title),
     cells,
     widths: Object.fromEntries(starter.widths.entries()),
-    heights: heightsOf(starter),
+    heights: rowHeights(starter),
     frozenRows: starter.frozenRows,
     print: starter.print,
     names: own,

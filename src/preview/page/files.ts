@@ -1,6 +1,7 @@
 import type { SheetBook } from "../host/sheetBook";
 import type { FormulaTexts } from "../file/formulaTexts";
-import type { Deliver, DeliverPicture } from "../host/previewWorkbook";
+import { downloadFile, WORKBOOK_TYPE } from "../../workbook/downloadFile";
+import type { DeliverPicture, Files } from "../host/previewWorkbook";
 
 /** Opening and saving .xlsx files from the page. */
 
@@ -12,27 +13,11 @@ export interface FileControls {
   readonly status: HTMLElement;
 }
 
-const TYPE = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
-
-/** Gives bytes to the user as a file. */
-const download = (bytes: BlobPart, name: string, type = TYPE): void => {
-  const link = document.createElement("a");
-  link.href = URL.createObjectURL(new Blob([bytes], { type }));
-  link.download = name;
-  link.click();
-  setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
-};
-
 /** Where the page puts hand-over copies. */
-export const deliverFile =
-  (texts: FormulaTexts): Deliver =>
-  async (data) => {
-    const { writeXlsx } = await import(/* webpackChunkName: "xlsx" */ "../file/xlsx");
-    download(await writeXlsx(data, texts), HAND_OVER);
-    return HAND_OVER;
-  };
-
-const HAND_OVER = "Hand-over copy.xlsx";
+export const deliverFile: Files["deliver"] = async (bytes, name) => {
+  downloadFile(bytes as Uint8Array<ArrayBuffer>, name, WORKBOOK_TYPE);
+  return `the file ${name}`;
+};
 
 /** What some system doesn't take in a file's name. */
 const ODD_SIGNS = /[^\w .,-]+/g;
@@ -40,7 +25,7 @@ const ODD_SIGNS = /[^\w .,-]+/g;
 /** Where the page puts pictures. */
 export const deliverPicture: DeliverPicture = async ({ name, png }) => {
   const file = `${name.replace(ODD_SIGNS, "")}.png`;
-  download(
+  downloadFile(
     Uint8Array.from(atob(png), (sign) => sign.charCodeAt(0)),
     file,
     "image/png",
@@ -48,7 +33,12 @@ export const deliverPicture: DeliverPicture = async ({ name, png }) => {
   return file;
 };
 
-export const connectFiles = (book: SheetBook, texts: FormulaTexts, controls: FileControls): void => {
+/** @returns the workbook as a file */
+export const connectFiles = (
+  book: SheetBook,
+  texts: FormulaTexts,
+  controls: FileControls,
+): Pick<Files, "name" | "savedBytes"> => {
   const { open, save, file, status } = controls;
   let name = "Workbook.xlsx";
   const attempt = async (work: () => Promise<string>): Promise<void> => {
@@ -64,10 +54,13 @@ export const connectFiles = (book: SheetBook, texts: FormulaTexts, controls: Fil
     name = chosen.name;
     return `${name} is open.`;
   };
-  const store = async (): Promise<string> => {
+  const savedBytes = async (): Promise<Uint8Array> => {
     const { writeXlsx } = await import(/* webpackChunkName: "xlsx" */ "../file/xlsx");
     await book.whenCalculated();
-    download(await writeXlsx(book.data(), texts), name);
+    return new Uint8Array(await writeXlsx(book.data(), texts));
+  };
+  const store = async (): Promise<string> => {
+    downloadFile((await savedBytes()) as Uint8Array<ArrayBuffer>, name, WORKBOOK_TYPE);
     return `${name} is saved. Excel shows formulas of an add-in that it lacks with their last result.`;
   };
   open.addEventListener("click", () => file.click());
@@ -78,4 +71,5 @@ export const connectFiles = (book: SheetBook, texts: FormulaTexts, controls: Fil
     void attempt(() => load(chosen)).finally(() => (file.value = ""));
   });
   save.addEventListener("click", () => void attempt(store));
+  return { name: () => name, savedBytes };
 };

@@ -1,5 +1,4 @@
 /** Commands for the whole workbook: a copy for people without the add-in, and repair of formulas. */
-import { handOver, type HandOver } from "../../workbook/copy/handOver";
 import { mendFormulas, type Mending } from "../../workbook/mend/mend";
 import type { Address } from "../../workbook/port";
 import { WORK_CANCELLED } from "../../workbook/timeSlices";
@@ -9,8 +8,8 @@ import { action, h, replace, type Child } from "../elements";
 import { counted } from "../model/summary";
 import { CANCELLED } from "../jobs/jobQueue";
 import { cellButtons } from "./cellButtons";
+import { handOverSection } from "./handOver";
 import { publishedChecks } from "./publishedChecks";
-import { orCancelled, progressBox } from "./progressBox";
 
 /** A live region for a command's result, which is read out when it appears. */
 const outcome = (): HTMLElement => h("div", { role: "status", class: "outcome" });
@@ -25,74 +24,6 @@ async function report(into: HTMLElement, work: () => Promise<readonly Child[]>):
     replace(into, h("p", { class: cancelled ? undefined : "fault" }, text));
   }
 }
-
-const copyText = ({ cells, ours, stale }: HandOver, where: string): readonly Child[] => [
-  h(
-    "p",
-    {},
-    `Made ${where}: ${counted(cells, "formula")} became ${cells === 1 ? "a value" : "values"}, ` +
-      `${String(ours)} of them ${ours === 1 ? "calls" : "call"} these functions. Your own sheets are as they were.`,
-  ),
-  stale === 0
-    ? undefined
-    : h(
-        "p",
-        { class: "fault" },
-        `${counted(stale, "cell")} ${stale === 1 ? "is" : "are"} out of date: recalculate under Cautions and make the copy again.`,
-      ),
-];
-
-const NO_USE = "No cell of this workbook uses these functions.";
-
-const handOverSection = (services: PanelServices): HTMLElement => {
-  const result = outcome();
-  const going = h("div", { class: "going" });
-  const run = async (): Promise<void> => {
-    const ending = new AbortController();
-    const { root, update, end } = progressBox(services, {
-      what: "Making the copy",
-      key: "hand over",
-      cancel: () => ending.abort(),
-      asked: true,
-    });
-    const onProgress = (done: number, total: number): void =>
-      update({ done, total, text: `${String(done)} of ${counted(total, "formula")}` });
-    const work = async (): Promise<readonly Child[]> => {
-      const { signal } = ending;
-      const copy = await orCancelled(
-        handOver(services.workbook, services.engine, { signal, onProgress: onProgress }),
-        signal,
-      );
-      if (copy === undefined) return [h("p", {}, NO_USE)];
-      // Writing can't be cancelled.
-      replace(going, h("p", { class: "quiet" }, "Writing the copy…"));
-      return copyText(copy, await services.workbook.handOver(copy));
-    };
-    replace(result);
-    replace(going, root);
-    await report(result, work);
-    end();
-    replace(going);
-  };
-  const where =
-    services.workbook.host === "excel"
-      ? "New sheets of this workbook hold the copy. Making them empties Excel's undo list."
-      : "The copy is saved as a file.";
-  return h(
-    "section",
-    { "aria-labelledby": "hand-over-title" },
-    h("h3", { id: "hand-over-title" }, "Hand over"),
-    h(
-      "p",
-      {},
-      "A copy for people without this add-in: values in place of every formula that needs it, and a record of formula, " +
-        `inputs, method, source and cautions beside them. ${where}`,
-    ),
-    h("p", { class: "actions" }, action("Make a hand-over copy", run, { key: "hand over", primary: true })),
-    going,
-    result,
-  );
-};
 
 const cellsOf = (services: PanelServices, cells: readonly Address[], key: string): Child =>
   cells.length === 0 ? undefined : cellButtons(services, cells, key);

@@ -4,7 +4,7 @@ import { parseReference } from "../reader/reference";
 import type { ReferenceMeaning } from "../reader/reference";
 import { inPortions } from "./portions";
 import { brief, reading, supports } from "./run";
-import { partOfTable } from "./tableParts";
+import { partOfTable } from "../reader/tableParts";
 
 /** What is asked of Excel, then how its answer is read. */
 interface Asked {

@@ -111,8 +111,9 @@ function validationText(one: NewValidation): string {
 const list = (name: string, items: readonly string[]): string =>
   items.length === 0 ? "" : `<${name} count="${items.length}">${items.join("")}</${name}>`;
 
-function pageText({ landscape, fitToWidth, footer }: NewPrint): string {
-  const fit = fitToWidth === true ? ' fitToHeight="0"' : "";
+function pageText({ landscape, fitToWidth, onePage, footer }: NewPrint): string {
+  // Without a height in pages it is one.
+  const fit = fitToWidth === true && onePage !== true ? ' fitToHeight="0"' : "";
   const foot =
     footer === undefined || footer === ""
       ? ""
