@@ -24,6 +24,9 @@ export interface FileStub {
   url: string | null;
   /** How many were opened and not closed: Office holds two at most. */
   open: number;
+  /** The size of slices that was asked for last, and the size that the host gives at most. */
+  asked: number;
+  largest: number;
   /** Numbers of the slices that were asked for, in their order. */
   readonly slices: number[];
   /** Answers the step with this code of the shared API. */
@@ -54,11 +57,12 @@ const INVALID = 2004;
 const later = (done: Done | undefined, answer: () => Answer): void => void setTimeout(() => done?.(answer()), 0);
 
 /** Splits the file into slices, as `getFileAsync` does. */
-function openFile(stub: FileStub, sliceSize: number): Answer {
-  const code =
-    stub.fault?.("open", 0) ?? (sliceSize > SLICE ? INVALID : stub.open >= MOST_FILES ? INTERNAL : undefined);
+function openFile(stub: FileStub, asked: number): Answer {
+  stub.asked = asked;
+  const code = stub.fault?.("open", 0) ?? (asked > SLICE ? INVALID : stub.open >= MOST_FILES ? INTERNAL : undefined);
   if (code !== undefined) return failed(code);
   const { bytes } = stub;
+  const sliceSize = Math.min(asked, stub.largest);
   stub.open += 1;
   let closed = false;
   const sliceOf = (index: number): Answer => {
@@ -94,6 +98,8 @@ export function officeStub(profile: Profile): OfficeStub {
       bytes: new Uint8Array(),
       url: "https://example.com/shared/Fernhill%20Hall.xlsx",
       open: 0,
+      asked: 0,
+      largest: SLICE,
       slices: [],
       fault: undefined,
       sliceData: undefined,
