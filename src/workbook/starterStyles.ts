@@ -48,6 +48,12 @@ const HIGHEST_POINTS = 409;
 const linesOf = (text: string, letters: number): number =>
   text.split("\n").reduce((sum, part) => sum + Math.max(1, Math.ceil(part.length / letters)), 0);
 
+/** The height of a row whose wrapped text stands in a column of so many characters; undefined where one line holds it. */
+export function wrappedHeight(text: string, width = 8): number | undefined {
+  const lines = linesOf(text, width * LETTERS_PER_DIGIT);
+  return lines > 1 ? Math.min(HIGHEST_POINTS, lines * LINE_POINTS + 3) : undefined;
+}
+
 /** Rows with large text, and rows whose wrapped texts need more than one line, get the height for them: no host is asked to measure. */
 export function rowHeights(starter: StarterSheet): Readonly<Record<number, number>> {
   const heights: Record<number, number> = {};
@@ -55,10 +61,8 @@ export function rowHeights(starter: StarterSheet): Readonly<Record<number, numbe
     const { size = 0 } = cell.style === undefined ? {} : STYLES[cell.style];
     if (size > 11) heights[row] = Math.max(heights[row] ?? 0, size * LARGE_TEXT);
     if (cell.wrap !== true || typeof cell.content !== "string") continue;
-    const letters = (starter.widths[column] ?? 8) * LETTERS_PER_DIGIT;
-    const lines = linesOf(cell.content, letters);
-    const points = Math.min(HIGHEST_POINTS, lines * LINE_POINTS + 3);
-    if (lines > 1) heights[row] = Math.max(heights[row] ?? 0, points);
+    const points = wrappedHeight(cell.content, starter.widths[column]);
+    if (points !== undefined) heights[row] = Math.max(heights[row] ?? 0, points);
   }
   return heights;
 }

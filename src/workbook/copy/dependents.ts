@@ -37,7 +37,7 @@ const NEVER: NextSlice = () => undefined;
  */
 export async function needingUs(graph: FormulaGraph, pause: NextSlice = NEVER): Promise<readonly DependentCell[]> {
   const { cells, reads } = graph;
-  const index = readerIndex(reads);
+  const index = await readerIndex(reads, pause);
   const areas = new Map<number, Area>();
   let fresh = cells.flatMap(({ formula }, at) => (mentionsUs(formula) || reads[at] === undefined ? [at] : []));
   while (fresh.length > 0) {

@@ -3,7 +3,6 @@
  * nothing left of the rest, and sheets that explain it. The workbook itself is only read.
  */
 import { boundedMemo } from "../../../core";
-import type { StarterSheet } from "../../sheets/sheet";
 import {
   callsUs,
   handOverPackage,
@@ -19,12 +18,11 @@ import type { Address } from "../port";
 import { mentionsUs } from "../reader/calls";
 import { freeName } from "../starterCells";
 import type { CopyFacts } from "./copyFacts";
-import { packageWork, type CopyWork } from "./copyWork";
+import { packageWork, pauseIn, type CopyWork } from "./copyWork";
 import { leftOut } from "./leftOut";
 import { nameValues } from "./nameValues";
-import { newSheetOf } from "./newSheetOf";
+import { newRecord, newSheetOf } from "./newSheetOf";
 import { readMePage, type CopySummary } from "./readMe";
-import { recordPage } from "./recordPage";
 import { recordLines } from "./recordSheet";
 import type { CallDescription, Describe, RecordingEngine } from "./recordTypes";
 import { readStoredBook, type StoredBook } from "./storedBook";
@@ -45,8 +43,6 @@ export interface FinishedCopy {
   /** Titles of the sheets that were added. */
   readonly added: readonly string[];
 }
-
-const addressKey = ({ sheet, row, column }: Address): string => `${row},${column},${sheet}`;
 
 /** Each cell once: those that need us, and all other formulas where they are frozen too. */
 function changesFor({ cells, stored }: Survey, { others }: CopyPlan): readonly CellChange[] {
@@ -106,19 +102,16 @@ function summaryOf(
   const sheets = new Set(copied.facts.sheets.map(({ name }) => name));
   const kept = <T extends Address>(addresses: readonly T[]): readonly T[] =>
     addresses.filter((address) => sheets.has(address.sheet) && copied.holds(address));
-  const frozen = new Set(survey.cells.map(({ address }) => addressKey(address)));
-  const inCopy = kept(survey.cells.map(({ address, formula }) => ({ ...address, formula })));
+  const inCopy = survey.cells.filter(({ address }) => sheets.has(address.sheet) && copied.holds(address));
   const ours = inCopy.filter(({ formula }) => mentionsUs(formula)).length;
-  const others = kept(survey.stored.formulas.map(({ address }) => address)).filter(
-    (one) => !frozen.has(addressKey(one)),
-  );
+  const all = plan.others === "frozen" ? kept(survey.stored.formulas.map(({ address }) => address)).length : 0;
   return {
     facts: { ...plan.facts, edition: engine.edition },
     sheets: [...sheets],
     ...titles,
     ours,
     dependent: inCopy.length - ours,
-    othersFrozen: plan.others === "frozen" ? others.length : 0,
+    othersFrozen: Math.max(0, all - inCopy.length),
     cutOff: report.frozen.length,
     live: copied.formulas.length,
     droppedSheets: report.droppedSheets.length,
@@ -150,12 +143,11 @@ async function ownSheets(making: Making, chosen: ChosenCopy, patch: PatchReport)
   const lines = await recordLines(cells, survey.readings, describe, { labelOf: copied.labelOf, formulaOf }, work);
   const forSupplier = await pageLines(cells, survey.readings, describe, copied.labelOf, work);
   making.finished(summary, chosen.report, [readMe, record, page]);
-  const sheets: readonly (readonly [StarterSheet, string])[] = [
-    [readMePage(summary), readMe],
-    [recordPage(facts, lines), record],
-    [supplierPage(facts, forSupplier, record), page],
+  return [
+    newSheetOf(readMePage(summary), readMe),
+    await newRecord(facts, lines, record, pauseIn(work)),
+    newSheetOf(supplierPage(facts, forSupplier, record), page),
   ];
-  return sheets.map(([sheet, title]) => newSheetOf(sheet, title));
 }
 
 /**

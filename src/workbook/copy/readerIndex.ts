@@ -1,6 +1,7 @@
 /** Finds the formulas that refer to an area. Each formula is found once: the work grows with the formulas, not their square. */
 import type { Area } from "../port";
 import { MOST_COLUMNS } from "../reader/reference";
+import type { NextSlice } from "../timeSlices";
 
 /** Areas up to this size are listed cell by cell. */
 const FEW_CELLS = 32;
@@ -79,10 +80,15 @@ function takeLarge(sheet: SheetReaders, area: Area, found: number[]): void {
 }
 
 /** @param reads the areas that each formula refers to; one without known areas is never found */
-export function readerIndex(reads: readonly (readonly Area[] | undefined)[]): ReaderIndex {
+export async function readerIndex(
+  reads: readonly (readonly Area[] | undefined)[],
+  pause: NextSlice,
+): Promise<ReaderIndex> {
   const sheets = new Map<string, SheetReaders>();
   const taken = new Set<number>();
-  for (const [reader, areas] of reads.entries())
+  for (const [reader, areas] of reads.entries()) {
+    const wait = pause();
+    if (wait !== undefined) await wait;
     for (const area of areas ?? []) {
       const name = area.sheet.toLowerCase();
       const sheet = sheets.get(name) ?? { cells: new Map(), large: [], largeByText: new Map() };
@@ -90,6 +96,7 @@ export function readerIndex(reads: readonly (readonly Area[] | undefined)[]): Re
       if (area.rows * area.columns <= FEW_CELLS) addCells(sheet, area, reader);
       else addLarge(sheet, area, reader);
     }
+  }
   return {
     take(area) {
       const sheet = sheets.get(area.sheet.toLowerCase());

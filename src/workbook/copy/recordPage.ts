@@ -17,9 +17,8 @@ export const RECORD_COLUMNS: readonly (readonly [string, number])[] = [
   ["Cautions", 33],
 ];
 
-const HEAD_ROWS = 4;
-const LAST = columnLetters(RECORD_COLUMNS.length - 1);
-
+/** Rows of the head. */
+export const HEAD_ROWS = 4;
 const WHAT_IT_IS =
   "The cells listed here hold values in this copy: they change with no input. Method, source and cautions are those of the live workbook when the copy was made.";
 
@@ -40,12 +39,18 @@ export function formatOf(value: number): string {
   return size >= 1000 ? "#,##0.0" : size >= 10 ? "0.00" : size >= 1 ? "0.000" : "0.00000";
 }
 
-const bodyCell = (content: Content, column: number): SheetCell => ({
+/** A cell of a line. */
+export const bodyCell = (content: Content, column: number): SheetCell => ({
   content,
   entry: true,
   ...(typeof content === "string" && { text: true, wrap: true, ...(column > 0 && { indent: true }) }),
   ...(typeof content === "number" && { format: formatOf(content) }),
 });
+
+const LAST = columnLetters(RECORD_COLUMNS.length - 1);
+
+/** What is printed of a record with so many lines. */
+export const printedArea = (lines: number): string => `A1:${LAST}${String(HEAD_ROWS + lines)}`;
 
 /** A printed sheet of the lines. */
 export function recordPage(facts: CopyFacts, lines: readonly RecordLine[]): StarterSheet {
@@ -62,7 +67,7 @@ export function recordPage(facts: CopyFacts, lines: readonly RecordLine[]): Star
     names: {},
     frozenRows: HEAD_ROWS,
     print: {
-      area: `A1:${LAST}${String(HEAD_ROWS + lines.length)}`,
+      area: printedArea(lines.length),
       landscape: true,
       fitToWidth: true,
       titleRows: `1:${String(HEAD_ROWS)}`,
