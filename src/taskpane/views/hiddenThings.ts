@@ -8,8 +8,8 @@ import { tick } from "./tick";
 const FIRST = 24;
 
 function hiddenTick(item: HiddenItem, keeps: Map<string, boolean>, onChange: () => void): HTMLElement {
-  const { id, sheet, text, byDefault } = item;
-  return tick(text, {
+  const { id, sheet, text, kind, byDefault } = item;
+  return tick(kind === "name" ? `the name ${text}` : text, {
     key: `hidden ${id}`,
     checked: keeps.get(id) ?? byDefault === "keep",
     hint: sheet,
