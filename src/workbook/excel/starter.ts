@@ -146,5 +146,3 @@ export async function insertStarter(sheet: StarterSheet): Promise<string> {
   await setUpPage(plan.title, sheet);
   return plan.title;
 }
-
-export { freeName, placedCells } from "../starterCells";
