@@ -81,7 +81,7 @@ export type ReferenceText = { readonly text: string; readonly from: Address };
 export type Unsubscribe = () => void;
 
 /** What a reader of formulas asks of a workbook: one that a host has open, or one as its file stores it. */
-export interface CellReader {
+export interface BookReader {
   sheets(): Promise<readonly SheetFacts[]>;
   /** The used part of a sheet; undefined if the sheet is empty or missing. */
   used(sheet: string): Promise<Area | undefined>;
@@ -97,7 +97,7 @@ export interface CellReader {
 }
 
 /** Everything that the panel asks of the host. Every method is asynchronous and rejects with a plain sentence. */
-export interface Workbook extends CellReader {
+export interface Workbook extends BookReader {
   readonly host: "excel" | "preview";
   selection(): Promise<Address | undefined>;
   /** Goes to the cell and shows it. */

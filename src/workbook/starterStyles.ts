@@ -25,7 +25,7 @@ const TEXT: NewStyle = { font: "Arial", size: 10, verticalAlign: "middle" };
 
 const ENTRY: NewStyle = { verticalAlign: "top", edges: { bottom: line("#bfbfbf") } };
 
-export function styleOf({ style, entry, wrap, indent }: SheetCell): NewStyle {
+export function starterStyle({ style, entry, wrap, indent }: SheetCell): NewStyle {
   return {
     ...TEXT,
     ...(entry === true && ENTRY),

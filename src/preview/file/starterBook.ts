@@ -1,6 +1,6 @@
 import type { StarterSheet, Validation } from "../../sheets/sheet";
 import { placedCells } from "../../workbook/starterCells";
-import { rowHeights, styleOf } from "../../workbook/starterStyles";
+import { rowHeights, starterStyle } from "../../workbook/starterStyles";
 import { cellsText } from "../../workbook/reader/reference";
 import { absoluteText, areaOf } from "./address";
 import type { NameData, SheetData, ValidationData } from "./bookData";
@@ -63,7 +63,7 @@ export const starterData = (starter: StarterSheet, title: string, taken: Readonl
   const cells = placedCells(starter).map(({ row, column, cell }) => {
     const { content, format, text, validation } = cell;
     const formula = typeof content === "string" && text !== true && content.startsWith("=") ? content : undefined;
-    const look = styleOf(cell);
+    const look = starterStyle(cell);
     const address = cellsText({ row, column, rows: 1, columns: 1 });
     return {
       row,

@@ -31,7 +31,7 @@ const requireSheet = (book: SheetBook, sheet: string): void => {
 };
 
 /** The workbook as a file, and where copies of it go. */
-export interface Files {
+export interface WorkbookFiles {
   /** "" where the workbook has no file yet. */
   name(): string;
   /** The workbook as Save would give it. */
@@ -45,7 +45,7 @@ export type DeliverPicture = (picture: PlacedPicture) => Promise<string>;
 
 const nowhere = (): Promise<never> => Promise.reject(new Error("there is nowhere to put a file here"));
 
-const NO_FILES: Files = { name: () => "", savedBytes: nowhere, deliver: nowhere };
+const NO_FILES: WorkbookFiles = { name: () => "", savedBytes: nowhere, deliver: nowhere };
 
 /**
  * The port over a sheet book; every method answers when the engine has finished calculating.
@@ -54,7 +54,7 @@ const NO_FILES: Files = { name: () => "", savedBytes: nowhere, deliver: nowhere 
  */
 export const previewWorkbook = (
   book: SheetBook,
-  files: Files = NO_FILES,
+  files: WorkbookFiles = NO_FILES,
   deliverPicture?: DeliverPicture,
 ): Workbook => ({
   host: "preview",

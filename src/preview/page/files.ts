@@ -1,7 +1,7 @@
 import type { SheetBook } from "../host/sheetBook";
 import type { FormulaTexts } from "../file/formulaTexts";
 import { downloadFile, WORKBOOK_TYPE } from "../../workbook/downloadFile";
-import type { DeliverPicture, Files } from "../host/previewWorkbook";
+import type { DeliverPicture, WorkbookFiles } from "../host/previewWorkbook";
 
 /** Opening and saving .xlsx files from the page. */
 
@@ -14,7 +14,7 @@ export interface FileControls {
 }
 
 /** Where the page puts hand-over copies. */
-export const deliverFile: Files["deliver"] = async (bytes, name) => {
+export const deliverFile: WorkbookFiles["deliver"] = async (bytes, name) => {
   downloadFile(bytes as Uint8Array<ArrayBuffer>, name, WORKBOOK_TYPE);
   return `the file ${name}`;
 };
@@ -38,7 +38,7 @@ export const connectFiles = (
   book: SheetBook,
   texts: FormulaTexts,
   controls: FileControls,
-): Pick<Files, "name" | "savedBytes"> => {
+): Pick<WorkbookFiles, "name" | "savedBytes"> => {
   const { open, save, file, status } = controls;
   let name = "Workbook.xlsx";
   const attempt = async (work: () => Promise<string>): Promise<void> => {

@@ -1,5 +1,5 @@
 /** Finds the cells that lose their values without our functions: those that call them, and all that depend on those. */
-import type { Address, Area, CellReader, CellValue } from "../port";
+import type { Address, Area, BookReader, CellValue } from "../port";
 import { mentionsUs } from "../reader/calls";
 import { cellsText } from "../reader/reference";
 import { readFormulas } from "../reader/sheets";
@@ -60,7 +60,7 @@ export async function needingUs(graph: FormulaGraph, pause: NextSlice = NEVER): 
 
 const alone = ({ address }: FormulaCell): Area => ({ ...address, rows: 1, columns: 1 });
 
-async function formulaCells(book: CellReader): Promise<readonly FormulaCell[]> {
+async function formulaCells(book: BookReader): Promise<readonly FormulaCell[]> {
   const found: FormulaCell[] = [];
   const sheets = (await book.sheets()).map(({ name }) => name);
   for (const { blocks } of (await readFormulas(book, sheets)).values())
@@ -76,7 +76,7 @@ async function formulaCells(book: CellReader): Promise<readonly FormulaCell[]> {
 }
 
 /** The areas that each formula refers to, in one round trip; undefined if one of them isn't known. */
-async function areasOf(book: CellReader, cells: readonly FormulaCell[]): Promise<FormulaGraph["reads"]> {
+async function areasOf(book: BookReader, cells: readonly FormulaCell[]): Promise<FormulaGraph["reads"]> {
   const reaches = cells.map(({ formula, address }) => referencesOf(formula, address));
   const asked = reaches.flatMap((reach) => (reach ?? []).filter((one) => plainArea(one) === undefined));
   const answers = asked.length === 0 ? [] : await book.resolve(asked);
@@ -88,7 +88,7 @@ async function areasOf(book: CellReader, cells: readonly FormulaCell[]): Promise
 }
 
 /** The same of a workbook that a host has open, sheet by sheet, row by row; none if no cell uses us. */
-export async function dependentCells(book: CellReader): Promise<readonly DependentCell[]> {
+export async function dependentCells(book: BookReader): Promise<readonly DependentCell[]> {
   const cells = await formulaCells(book);
   if (!cells.some(({ formula }) => mentionsUs(formula))) return [];
   return needingUs({

@@ -2,11 +2,11 @@
 import type { StarterSheet } from "../../sheets/sheet";
 import type { NewSheet, NewStyle, PlacedCell } from "../package";
 import { placedCells } from "../starterCells";
-import { rowHeights, styleOf, wrappedHeight } from "../starterStyles";
+import { rowHeights, starterStyle, wrappedHeight } from "../starterStyles";
 import type { NextSlice } from "../timeSlices";
 import type { CopyFacts } from "./copyFacts";
 import { bodyCell, HEAD_ROWS, printedArea, RECORD_COLUMNS, recordPage } from "./recordPage";
-import type { Content, RecordLine } from "./recordTypes";
+import type { RecordContent, RecordLine } from "./recordTypes";
 
 /** @param name the one that it gets in the copy; the sheet holds values only */
 export function newSheetOf(sheet: StarterSheet, name: string): NewSheet {
@@ -16,7 +16,7 @@ export function newSheetOf(sheet: StarterSheet, name: string): NewSheet {
       row,
       column,
       value: cell.content,
-      style: { ...styleOf(cell), ...(cell.format !== undefined && { format: cell.format }) },
+      style: { ...starterStyle(cell), ...(cell.format !== undefined && { format: cell.format }) },
     })),
     widths: Object.fromEntries(sheet.widths.entries()),
     heights: rowHeights(sheet),
@@ -26,12 +26,12 @@ export function newSheetOf(sheet: StarterSheet, name: string): NewSheet {
 }
 
 /** The looks of a record's cells, each made once: a large record has hundreds of thousands of cells. */
-function bodyStyles(): (content: Content, column: number) => NewStyle {
+function bodyStyles(): (content: RecordContent, column: number) => NewStyle {
   const known = new Map<string, NewStyle>();
   return (content, column) => {
     const { format, ...cell } = bodyCell(content, column);
     const key = `${typeof content} ${column > 0} ${format ?? ""}`;
-    const style = known.get(key) ?? { ...styleOf(cell), ...(format !== undefined && { format }) };
+    const style = known.get(key) ?? { ...starterStyle(cell), ...(format !== undefined && { format }) };
     known.set(key, style);
     return style;
   };

@@ -32,7 +32,7 @@ export interface CopySummary {
   readonly sentences: readonly string[];
 }
 
-export const counted = (count: number, one: string, many = `${one}s`): string =>
+const counted = (count: number, one: string, many = `${one}s`): string =>
   `${count.toLocaleString("en")} ${count === 1 ? one : many}`;
 
 const MOST_NAMED = 24;

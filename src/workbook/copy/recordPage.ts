@@ -2,7 +2,7 @@
 import type { SheetCell, StarterSheet } from "../../sheets/sheet";
 import { columnLetters } from "../reader/reference";
 import { factLine, type CopyFacts } from "./copyFacts";
-import type { Content, RecordLine } from "./recordTypes";
+import type { RecordContent, RecordLine } from "./recordTypes";
 
 /** The record's columns: heading and width in characters. */
 export const RECORD_COLUMNS: readonly (readonly [string, number])[] = [
@@ -40,7 +40,7 @@ export function formatOf(value: number): string {
 }
 
 /** A cell of a line. */
-export const bodyCell = (content: Content, column: number): SheetCell => ({
+export const bodyCell = (content: RecordContent, column: number): SheetCell => ({
   content,
   entry: true,
   ...(typeof content === "string" && { text: true, wrap: true, ...(column > 0 && { indent: true }) }),

@@ -7,7 +7,7 @@ import type { ReadArgument, ReadCall, Reading } from "../reader/read";
 import { addressText, cellsText } from "../reader/reference";
 import { pauseIn, type CopyWork } from "./copyWork";
 import type { DependentCell } from "./dependents";
-import type { Content, Describe, RecordLine, RecordWords } from "./recordTypes";
+import type { RecordContent, Describe, RecordLine, RecordWords } from "./recordTypes";
 import { amount, inputLines, parts, shown } from "./recordTexts";
 import { isMatrix, isOutcomeFault } from "../values";
 
@@ -39,7 +39,7 @@ const withMessage = (value: CellValue, { whole, outcome }: ReadCall): CellValue 
     : value;
 
 /** A cell's value; of a table its place in the copy. */
-function held({ area, value }: DependentCell, call?: ReadCall): Content {
+function held({ area, value }: DependentCell, call?: ReadCall): RecordContent {
   if (area.rows * area.columns > 1) return `table in ${cellsText(area)}`;
   return shown(call === undefined ? value : withMessage(value, call));
 }

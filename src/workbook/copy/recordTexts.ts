@@ -1,17 +1,17 @@
 /** Values, inputs and long texts as a record's cells hold them. */
 import type { CellValue } from "../port";
 import { isCellFault } from "../port";
-import type { Content, DescribedInput } from "./recordTypes";
+import type { RecordContent, DescribedInput } from "./recordTypes";
 
 /** More lines than these make a row too high for a page: the text continues in the row below. */
 const MOST_LINES = 22;
 /** Characters of a line in the column of inputs. */
 const LINE_LETTERS = 34;
 
-export const shown = (value: CellValue): Content =>
+export const shown = (value: CellValue): RecordContent =>
   value === null ? "" : isCellFault(value) ? `${value.code} ${value.message ?? ""}`.trim() : value;
 
-export const amount = (value: Content, unit: string): string => {
+export const amount = (value: RecordContent, unit: string): string => {
   const text = typeof value === "number" ? String(Number(value.toPrecision(7))) : String(value);
   return unit === "" ? text : `${text} ${unit}`;
 };

@@ -32,10 +32,10 @@ export interface RecordingEngine extends Engine {
   readonly edition: string;
 }
 
-export type Content = string | number | boolean;
+export type RecordContent = string | number | boolean;
 
 /** Cell, label, formula, inputs, value, unit, method, source, cautions. */
-export type RecordLine = readonly [string, string, string, string, Content, string, string, string, string];
+export type RecordLine = readonly [string, string, string, string, RecordContent, string, string, string, string];
 
 /** What a record says of cells beside what their formulas give. */
 export interface RecordWords {

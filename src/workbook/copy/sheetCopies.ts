@@ -2,7 +2,7 @@
  * The last way to hand over: copies of sheets within the workbook that a host has open, with values in place of every
  * formula that needs us, and their record. For a host that doesn't give the workbook's bytes.
  */
-import type { Address, Area, CellReader, CellValue, SheetCopies, ValueArea } from "../port";
+import type { Address, Area, BookReader, CellValue, SheetCopies, ValueArea } from "../port";
 import { readCells } from "../reader/read";
 import { freeName } from "../starterCells";
 import type { CopyFacts } from "./copyFacts";
@@ -17,7 +17,7 @@ const isTable = ({ rows, columns }: Area): boolean => rows * columns > 1;
 
 /** The present values of everything that the formulas fill, by sheet. */
 async function currentValues(
-  book: CellReader,
+  book: BookReader,
   cells: readonly DependentCell[],
 ): Promise<ReadonlyMap<string, readonly ValueArea[]>> {
   const tables = cells.filter(({ area }) => isTable(area));
@@ -39,7 +39,7 @@ async function currentValues(
 const NEAR_COLUMNS = 12;
 
 /** The nearest text to the left of each cell, read in one round trip. */
-async function labelsBeside(book: CellReader, cells: readonly DependentCell[]): Promise<(address: Address) => string> {
+async function labelsBeside(book: BookReader, cells: readonly DependentCell[]): Promise<(address: Address) => string> {
   const beside = cells.filter(({ address }) => address.column > 0);
   const areas = beside.map(({ address: { sheet, row, column } }) => {
     const columns = Math.min(NEAR_COLUMNS, column);
@@ -73,7 +73,7 @@ const LONGEST_COPIED = 24;
  * @throws WORK_CANCELLED once the signal is aborted, even during a read of the host
  */
 export async function sheetCopies(
-  book: CellReader,
+  book: BookReader,
   engine: RecordingEngine,
   facts: Omit<CopyFacts, "edition">,
   work: CopyWork = {},

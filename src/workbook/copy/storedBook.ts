@@ -9,7 +9,7 @@ import {
   type Package,
   type PackageWork,
 } from "../package";
-import type { Address, Area, CellReader } from "../port";
+import type { Address, Area, BookReader } from "../port";
 import { isCellFault } from "../port";
 import type { FormulaCell } from "./dependents";
 import { meaningsIn, type Meanings } from "./storedMeaning";
@@ -31,7 +31,7 @@ export interface StoredBook {
   readonly formulas: readonly StoredFormula[];
   /** Cells that show an error. */
   readonly failing: readonly Address[];
-  readonly reader: CellReader;
+  readonly reader: BookReader;
   readonly meanings: Meanings;
   /** Whether the cell holds a value. */
   holds(address: Address): boolean;
@@ -78,7 +78,7 @@ function addStored(draft: Draft, sheet: string, cells: StoredCells, cell: FileCe
   draft.formulas.push({ address, formula: text, value, area, opaque, newerError });
 }
 
-function readerOf({ sheets }: BookFacts, cells: ReadonlyMap<string, StoredCells>, meanings: Meanings): CellReader {
+function readerOf({ sheets }: BookFacts, cells: ReadonlyMap<string, StoredCells>, meanings: Meanings): BookReader {
   return {
     sheets: async () => sheets.map(({ name, state }) => ({ name, visible: state === "visible", protected: false })),
     async used(sheet) {

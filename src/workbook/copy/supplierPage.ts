@@ -10,14 +10,14 @@ import { pauseIn, type CopyWork } from "./copyWork";
 import type { DependentCell } from "./dependents";
 import { formatOf } from "./recordPage";
 import { rawArguments } from "./recordSheet";
-import type { CallDescription, Content, Describe } from "./recordTypes";
+import type { CallDescription, RecordContent, Describe } from "./recordTypes";
 
 /** What fits one page with a type size that can be read. */
 const MOST = { inputs: 18, results: 24, cautions: 6 };
 
 interface Line {
   readonly label: string;
-  readonly value: Content;
+  readonly value: RecordContent;
   readonly unit: string;
   /** The cell of a result. */
   readonly cell: string;
@@ -82,7 +82,7 @@ export async function pageLines(
   return { inputs: [...into.inputs.values()], results, cautions: [...into.cautions] };
 }
 
-const valueCell = (value: Content): SheetCell => ({
+const valueCell = (value: RecordContent): SheetCell => ({
   content: value,
   entry: true,
   ...(typeof value === "number" ? { format: formatOf(value) } : { text: true, wrap: true }),

@@ -1,6 +1,6 @@
 /** Reads the arguments of our calls in cells and checks that the cells still hold the results. */
 import type { CellInput } from "../../../core";
-import type { Address, CellFault, CellValue, ReferenceText, CellReader } from "../port";
+import type { Address, CellFault, CellValue, ReferenceText, BookReader } from "../port";
 import { isCellFault } from "../port";
 import { resumeWhenReady, type WaitOptions } from "../pending";
 import type { SessionLog } from "../callLog";
@@ -203,7 +203,7 @@ function readCall(site: FormulaCall, done: Worked | undefined, stale: boolean, d
  * Reads many cells with few round trips. Cells without a call of ours have no calls in the answer.
  */
 export async function readCells(
-  book: CellReader,
+  book: BookReader,
   cells: readonly CellToRead[],
   engine: Engine,
   waiting?: WaitOptions,

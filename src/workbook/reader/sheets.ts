@@ -1,5 +1,5 @@
 /** Reads sheets in blocks that a host can return at once. */
-import type { Address, Area, Block, CellValue, CellReader } from "../port";
+import type { Address, Area, Block, CellValue, BookReader } from "../port";
 import type { ValueMatrix } from "../values";
 
 /** The largest block to request from a host at once. */
@@ -21,7 +21,7 @@ export function blocksOf(area: Area): readonly Area[] {
 }
 
 /** A sheet's used part, block by block; none if it is empty or missing. */
-export async function readSheet(book: CellReader, sheet: string): Promise<readonly Block[]> {
+export async function readSheet(book: BookReader, sheet: string): Promise<readonly Block[]> {
   const used = await book.used(sheet);
   const blocks: Block[] = [];
   for (const area of used === undefined ? [] : blocksOf(used)) blocks.push(...(await book.read([area])));
@@ -43,7 +43,7 @@ interface Plan {
   readonly whole: boolean;
 }
 
-async function planFor(book: CellReader, sheet: string): Promise<Plan> {
+async function planFor(book: BookReader, sheet: string): Promise<Plan> {
   const [used, formulas] = await Promise.all([book.used(sheet), book.formulaArea?.(sheet)]);
   if (used === undefined || book.formulaArea === undefined) return { area: used, whole: true };
   if (formulas === undefined) return { area: undefined, whole: false };
@@ -72,7 +72,7 @@ function* groupsOf(blocks: readonly Area[]): Generator<readonly Area[]> {
  * @param pause is called between two round trips
  */
 export async function readFormulas(
-  book: CellReader,
+  book: BookReader,
   sheets: readonly string[],
   pause: () => Promise<void> | undefined = () => undefined,
 ): Promise<ReadonlyMap<string, SheetFormulas>> {
