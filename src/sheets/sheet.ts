@@ -42,6 +42,8 @@ export interface PrintSetUp {
   readonly area: string;
   readonly landscape: boolean;
   readonly fitToWidth: true;
+  /** All of it fits one page. */
+  readonly onePage?: true;
   /** Rows repeated on every page: "1:4". */
   readonly titleRows: string;
   readonly footer: string;

@@ -1,7 +1,7 @@
 /** The calculation as the reader, the scan and the panel use it. */
 import { type Catalogue, CATALOGUE, COMPILED, EDITION, evaluate, explain, type CellInput } from "../../core";
 import { outcomeOf } from "../functions/outcome";
-import type { RecordingEngine } from "../workbook/copy/handOver";
+import type { RecordingEngine } from "../workbook/copy/recordTypes";
 import type { SessionLog } from "../workbook/callLog";
 import type { CautionEngine } from "../workbook/scan/scan";
 import { callDescription } from "./model/callRecord";

@@ -53,8 +53,8 @@ export interface ValueArea {
   readonly values: readonly (readonly CellValue[])[];
 }
 
-/** Sheets to copy, each with the areas that hold values in the copy, and the record that goes with them. */
-export interface HandOverCopy {
+/** Sheets to copy within their workbook, each with the areas that hold values in the copy, and the record beside them. */
+export interface SheetCopies {
   readonly sheets: readonly {
     readonly sheet: string;
     /** The name of the copy beside the original. */
@@ -82,9 +82,8 @@ export type ReferenceText = { readonly text: string; readonly from: Address };
 
 export type Unsubscribe = () => void;
 
-/** Everything that the panel asks of the host. Every method is asynchronous and rejects with a plain sentence. */
-export interface Workbook {
-  readonly host: "excel" | "preview";
+/** What a reader of formulas asks of a workbook: one that a host has open, or one as its file stores it. */
+export interface BookReader {
   sheets(): Promise<readonly SheetFacts[]>;
   /** The used part of a sheet; undefined if the sheet is empty or missing. */
   used(sheet: string): Promise<Area | undefined>;
@@ -97,6 +96,11 @@ export interface Workbook {
   read(areas: readonly Area[]): Promise<readonly Block[]>;
   /** The areas that reference texts mean, in one round trip; undefined for one without a meaning here. */
   resolve(references: readonly ReferenceText[]): Promise<readonly (Area | undefined)[]>;
+}
+
+/** Everything that the panel asks of the host. Every method is asynchronous and rejects with a plain sentence. */
+export interface Workbook extends BookReader {
+  readonly host: "excel" | "preview";
   selection(): Promise<Address | undefined>;
   /** Goes to the cell and shows it. */
   select(address: Address): Promise<void>;
@@ -104,11 +108,24 @@ export interface Workbook {
   write(cells: readonly CellWrite[]): Promise<void>;
   /** Adds a sheet from its description and shows it; returns its name (a taken name gets a number appended). */
   insert(sheet: StarterSheet): Promise<string>;
+  /** The name of the workbook's file; "" where it has none yet. */
+  documentName(): Promise<string>;
   /**
-   * Makes a copy of the workbook with values in place of some formulas, and its record; changes no existing sheet.
-   * Returns where it is, as the end of a sentence: "the new sheets …", "the file …".
+   * The workbook as an .xlsx file would hold it now.
+   * @param signal stops it between two pieces
    */
-  handOver(copy: HandOverCopy): Promise<string>;
+  documentBytes(signal?: AbortSignal): Promise<Uint8Array>;
+  /**
+   * Gives a finished copy to the user.
+   * @param name of its file
+   * @returns where it went, as a whole sentence
+   */
+  deliverCopy(bytes: Uint8Array, name: string): Promise<string>;
+  /**
+   * The last way to hand over: copies of sheets within this workbook, which changes no sheet that is there. Missing if
+   * the host can always give the workbook's bytes. Returns where they are, as the end of a sentence: "the new sheets …".
+   */
+  readonly copySheets?: ((copies: SheetCopies) => Promise<string>) | undefined;
   /**
    * Places a picture to the right of an area, over the cells; missing if the host can't. Returns where it is, as the end
    * of a sentence: "beside A1:C9".

@@ -38,22 +38,28 @@ describe.skipIf(!HAS_CHROMIUM)("The panel in the preview", { timeout: 90_000 }, 
 
   test("saves a hand-over copy: values, record, no call of ours", async () => {
     await page.getByRole("tab", { name: "Workbook" }).click();
+    await page.getByRole("button", { name: "Make a hand-over copy" }).click();
     const [download] = await Promise.all([
       page.waitForEvent("download"),
-      page.getByRole("button", { name: "Make a hand-over copy" }).click(),
+      page.getByRole("button", { name: /^Make the copy/ }).click(),
     ]);
-    expect(download.suggestedFilename()).toBe("Hand-over copy.xlsx");
-    await page.getByRole("status").filter({ hasText: "Made the file Hand-over copy.xlsx" }).waitFor();
+    expect(download.suggestedFilename()).toBe("Workbook hand-over copy.xlsx");
+    await page.getByRole("status").filter({ hasText: "The copy is the file Workbook hand-over copy.xlsx." }).waitFor();
     const book = new ExcelJS.Workbook();
     await book.xlsx.readFile(await saved(download));
-    expect(book.worksheets.map(({ name }) => name)).toEqual(["Recovery sizing", "Record"]);
+    expect(book.worksheets.map(({ name }) => name)).toEqual([
+      "Recovery sizing",
+      "Read me",
+      "Record",
+      "For the supplier",
+    ]);
     const ours: string[] = [];
     for (const sheet of book.worksheets)
       sheet.eachRow((row) =>
         row.eachCell(({ formula, address }) => void (/warmback/i.test(formula ?? "") && ours.push(address))),
       );
     expect(ours).toEqual([]);
-    expect(String(book.getWorksheet("Record")?.getCell("B4").value)).toMatch(/^=WARMBACK\./);
+    expect(String(book.getWorksheet("Record")?.getCell("C5").value)).toMatch(/^=WARMBACK\./);
   });
 
   test("loads the pictures' script when a cycle is explained, and the page's policy refuses nothing", async () => {

@@ -33,6 +33,8 @@ const COMMON: Readonly<Record<string, string>> = {
   CustomFunctions: "1.9",
   CustomFunctionsRuntime: "1.5",
   RibbonApi: "1.1",
+  CompressedFile: "1.1",
+  File: "1.1",
 };
 
 const OFFICE_2021 = { ...COMMON, CustomFunctions: "1.7", CustomFunctionsRuntime: "1.3" };

@@ -85,23 +85,39 @@ describe("The pane", () => {
   });
 });
 
-interface Sliced {
-  readonly sliceCount: number;
-  getSliceAsync(index: number, done: (result: { value: { data: number[] } }) => void): void;
-}
+type Answer<T> = { readonly status: string; readonly value: T; readonly error?: { readonly code: number } };
+
+const opened = (sliceSize: number): Promise<Answer<Office.File>> =>
+  new Promise((resolve) => {
+    Office.context.document.getFileAsync("compressed" as never, { sliceSize }, resolve as never);
+  });
+
+const sliceOf = (file: Office.File, index: number): Promise<Answer<Office.Slice>> =>
+  new Promise((resolve) => file.getSliceAsync(index, resolve as never));
+
+const closed = (file: Office.File): Promise<unknown> => new Promise((resolve) => file.closeAsync(resolve));
 
 describe("The common API", () => {
-  it("hands the workbook's file out in slices", () => {
+  it("hands the workbook's file out in slices until it is closed", async () => {
     const excel = excelHost(WEB);
-    excel.office.file = Uint8Array.from([1, 2, 3, 4, 5]);
+    excel.office.file.bytes = Uint8Array.from([1, 2, 3, 4, 5]);
     const restore = install(excel);
-    const found: number[][] = [];
-    Office.context.document.getFileAsync("compressed" as never, { sliceSize: 2 }, (result) => {
-      const file = result.value as unknown as Sliced;
-      for (let at = 0; at < file.sliceCount; at++) file.getSliceAsync(at, ({ value }) => found.push(value.data));
-    });
-    restore();
+    const { value: file } = await opened(2);
+    const found: unknown[] = [];
+    for (let at = 0; at < file.sliceCount; at++) found.push((await sliceOf(file, at)).value.data);
     expect(found).toEqual([[1, 2], [3, 4], [5]]);
+    expect(excel.office.file).toMatchObject({ open: 1, slices: [0, 1, 2] });
+    await closed(file);
+    expect(excel.office.file.open).toBe(0);
+    expect((await sliceOf(file, 0)).status).toBe("failed");
+    restore();
+  });
+
+  it("holds two files at most and gives no slice above 4 MB", async () => {
+    const restore = install(excelHost(WEB));
+    const answers = [await opened(4_194_305), await opened(4_194_304), await opened(2), await opened(2)];
+    expect(answers.map(({ status }) => status)).toEqual(["failed", "succeeded", "succeeded", "failed"]);
+    restore();
   });
 });
 

@@ -33,7 +33,7 @@ describe("printed forms as TeX", () => {
     expect(mathmlFor("y = x >= 3 ? a : b")).toMatch(/<mtable>.*otherwise/s));
 
   test("every printed form becomes MathML", async () => {
-    const forms = await printedForms(join(import.meta.dirname, "../../core"));
+    const forms = [...(await printedEquations(join(import.meta.dirname, "../../core"))).keys()];
     expect(forms).toHaveLength(275);
     for (const form of forms) expect(mathmlFor(form), form).toMatch(/^<math[^]*<\/math>$/);
   });

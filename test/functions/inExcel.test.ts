@@ -7,7 +7,7 @@ import { LOG } from "../../src/functions/session";
 import { panelEngine } from "../../src/taskpane/engine";
 import { resultInSession } from "../../src/taskpane/jobs/sessionResult";
 import { workerEngine } from "../../src/taskpane/jobs/workerEngine";
-import { handOver } from "../../src/workbook/copy/handOver";
+import { sheetCopies } from "../../src/workbook/copy/sheetCopies";
 import { sessionLog } from "../../src/workbook/callLog";
 import { readCells } from "../../src/workbook/reader/read";
 import { BLANK, type Argument, type FunctionFacts } from "../excelHost/host/functions";
@@ -15,6 +15,8 @@ import type { CellModel } from "../excelHost/model/workbook";
 import { busyCell } from "../excelHost/oddities";
 import { excelHost, install, MAC_20, PROFILES, type, WEB, WINDOWS_20, type Profile } from "../excelHost";
 import { onExcel, type OnExcel } from "../workbook/onExcel";
+
+const FACTS = { project: "", file: "", date: "2026-11-26" };
 
 const METADATA = metadataOf(CATALOGUE, (id) => id).functions;
 
@@ -115,6 +117,6 @@ describe.each([WEB, WINDOWS_20])("The panel beside $name", (profile) => {
 
   it("hands nothing over while a cell still calculates, and names the cell", async () => {
     busyCell(on.host, "Data!A7", '=WARMBACK.PIPE.VELOCITY(40,"2 in")');
-    await expect(handOver(on.book, panelEngine(sessionLog()))).rejects.toThrow(/Data!A7/);
+    await expect(sheetCopies(on.book, panelEngine(sessionLog()), FACTS)).rejects.toThrow(/Data!A7/);
   });
 });

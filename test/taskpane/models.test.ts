@@ -14,22 +14,26 @@ const NOTHING: SheetNotes = { raised: [], cells: [], failing: [], unreadable: []
 const USED: SheetNotes = { ...NOTHING, cells: [{ address: A1, formula: "=X()", ids: ["X"] }] };
 
 describe("The sentence of a scan", () => {
-  test("the sentence says that nothing uses the functions", () => {
-    expect(scanSentence(report([NOTHING]))).toBe("No cell of this workbook uses these functions yet.");
+  test("the sentence says that nothing uses the functions", async () => {
+    expect(scanSentence(await report([NOTHING], () => undefined))).toBe(
+      "No cell of this workbook uses these functions yet.",
+    );
   });
 
-  test("the sentence says that no caution is raised", () => {
-    expect(scanSentence(report([USED]))).toBe("These numbers raise no caution. 1 cell uses these functions.");
+  test("the sentence says that no caution is raised", async () => {
+    expect(scanSentence(await report([USED], () => undefined))).toBe(
+      "These numbers raise no caution. 1 cell uses these functions.",
+    );
   });
 
-  test("the sentence counts notes by severity and cells that fail", () => {
+  test("the sentence counts notes by severity and cells that fail", async () => {
     const raised = (["Notice", "Danger", "Danger"] as const).map((severity, at) => ({
       caution: { code: `C${String(at)}`, severity, text: `text ${String(at)}` },
       id: "X",
       address: A1,
     }));
     const failing = [{ address: A1, error: "#VALUE!" }];
-    expect(scanSentence(report([{ ...USED, raised, failing }]))).toBe(
+    expect(scanSentence(await report([{ ...USED, raised, failing }], () => undefined))).toBe(
       "3 notes: 2 Danger and 1 Notice. 1 cell uses these functions, 1 fails.",
     );
   });

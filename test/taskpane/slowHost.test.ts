@@ -23,7 +23,7 @@ describe.skipIf(!HAS_CHROMIUM)("Over a slow host", { timeout: 60_000 }, () => {
       const book = globalThis.book.workbook as unknown as Record<string, (...asked: unknown[]) => Promise<unknown>>;
       const begun = host.delay !== undefined;
       host.delay = wait;
-      for (const name of begun ? [] : ["read", "sheets", "used", "selection", "resolve"]) {
+      for (const name of begun ? [] : ["read", "sheets", "used", "selection", "resolve", "documentBytes"]) {
         const quick = book[name];
         book[name] = async (...asked) => {
           await new Promise((done) => setTimeout(done, host.delay));
@@ -173,20 +173,21 @@ describe.skipIf(!HAS_CHROMIUM)("Over a slow host", { timeout: 60_000 }, () => {
     expect(await pane.text(cautions)).not.toContain("Cancelled");
   });
 
-  test("a hand-over copy that was cancelled while the host reads isn't written; one that fails says why", async () => {
+  test("a hand-over copy that was cancelled while the host reads isn't made; one that fails says why", async () => {
     await open();
     await pane.tab("Workbook");
     await slow(600);
     await button(/^Make a hand-over copy$/).click();
-    await button(/^Cancel: Making the copy$/).click();
+    await button(/^Cancel: Looking through the workbook$/).click();
     await until(async () => (await pane.text("#view-workbook")).includes("Cancelled: nothing was changed."));
     await slow(0);
     await pane.page.waitForTimeout(1000);
-    expect(await pane.page.evaluate(() => globalThis.book.handed)).toEqual([]);
+    expect(await pane.page.evaluate(() => globalThis.book.delivered.length)).toBe(0);
     await pane.page.evaluate(() => {
-      Object.assign(globalThis.book.workbook, { handOver: () => Promise.reject(new Error("the workbook is shut")) });
+      Object.assign(globalThis.book.workbook, { deliverCopy: () => Promise.reject(new Error("the disk is full")) });
     });
     await button(/^Make a hand-over copy$/).click();
-    await until(async () => (await pane.text("#view-workbook")).includes("Nothing was changed: the workbook is shut."));
+    await button(/^Make the copy/).click();
+    await until(async () => (await pane.text("#view-workbook")).includes("Nothing was changed: the disk is full."));
   });
 });

@@ -1,7 +1,7 @@
 /** Cells through the Excel adapter: reads, writes, spills, errors, round trips. */
 import { describe, expect, it } from "vitest";
 import { asTyped } from "../../src/workbook/excel/typed";
-import { mendFormulas } from "../../src/workbook/mend/mend";
+import { findDamage } from "../../src/workbook/mend/damage";
 import { boxOf } from "../excelHost/model/workbook";
 import { foreignError } from "../excelHost/oddities";
 import { atMost, calculated, cellAt, PROFILES, type } from "../excelHost";
@@ -60,8 +60,11 @@ describe.each(PROFILES)("Cells in Excel, $name", (profile) => {
     foreignError(on.host, "Data!A1", foreign);
     const [block] = await on.book.read([area("Data", 0, 0, 1, 3)]);
     expect(block?.values).toEqual([[{ code: "#NAME?" }, null, text]]);
-    const { mended } = await mendFormulas(on.book, new Set(["POOL.AREA"]));
-    expect(mended).toEqual([{ sheet: "Data", row: 0, column: 0 }]);
+    const known = { known: new Set(["POOL.AREA"]), isSingle: () => true, mostArguments: () => undefined };
+    const { damaged } = await findDamage(on.book, known);
+    expect(damaged.map(({ address, kind }) => [address, kind])).toEqual([
+      [{ sheet: "Data", row: 0, column: 0 }, "again"],
+    ]);
   });
 
   it.each(["#N/D", "#¡DIV/0!", "#SAYI/0!"])(

@@ -1,7 +1,7 @@
 /** Every command of the Excel adapter, with a workbook on which it sends all that it can send. */
 import { expect } from "vitest";
 import { excelWorkbook } from "../../src/workbook/excel/excelWorkbook";
-import type { HandOverCopy, ReferenceText } from "../../src/workbook/port";
+import type { SheetCopies, ReferenceText } from "../../src/workbook/port";
 import { quiet } from "../excelHost/running";
 import { brokenAt, type Command } from "../excelHost/faults";
 import { addTable, selectByHand, sheetNamed, type, type Profile } from "../excelHost";
@@ -29,7 +29,7 @@ function fill(host: Host): void {
   host.book.names.set("flow", { name: "flow", sheet: data, area: { row: 0, column: 0, rows: 1, columns: 1 } });
 }
 
-const COPY: HandOverCopy = {
+const COPY: SheetCopies = {
   sheets: [{ sheet: "Data", title: "Data values", areas: [{ row: 0, column: 1, values: [[14, "=A1"]] }] }],
   record: { ...SMALL, name: "Record", cells: { A1: { content: "=A1+1", text: true, entry: true, indent: true } } },
 };
@@ -89,8 +89,8 @@ export const COMMANDS: readonly Command[] = [
   ),
   command("insert", () => book.insert(SMALL)),
   command(
-    "hand over",
-    () => book.handOver(COPY),
+    "copy sheets",
+    () => book.copySheets?.(COPY) ?? Promise.reject(new Error("no copies")),
     (host) => {
       fill(host);
       sheetNamed(host.book, "Data").protection = {};

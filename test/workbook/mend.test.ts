@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { findDamage } from "../../src/workbook/mend/damage";
 import { mendCells, type MendOutcome } from "../../src/workbook/mend/mend";
 import type { CellWrite, Workbook } from "../../src/workbook/port";
-import type { Engine } from "../../src/workbook/reader/read";
+import type { Engine } from "../../src/workbook/reader/prepare";
 import { sessionLog } from "../../src/workbook/callLog";
 import { at, fakePort, type GridCell } from "./fakeWorkbook";
 

@@ -11,7 +11,7 @@ import { sessionLog } from "../../src/workbook/callLog";
 import { findDamage } from "../../src/workbook/mend/damage";
 import { mendKnowledge } from "../../src/workbook/mend/knowledge";
 import { mendCells } from "../../src/workbook/mend/mend";
-import type { Engine } from "../../src/workbook/reader/read";
+import type { Engine } from "../../src/workbook/reader/prepare";
 import { formatAt, sheetNamed, type, WEB } from "../excelHost";
 import { keyOf } from "../excelHost/model/workbook";
 import { DAMAGED, SOUND } from "./mendCorpus";

@@ -27,6 +27,7 @@ export const cutOutTooLate = caution({
 export const shutIn = caution({
   code: "EXCHANGER-STOP-SHUT-IN",
   severity: "Danger",
+  standing: true,
   source: "commonPractice",
   description: "Water between two shut valves bursts the exchanger as it warms.",
   needs: {},

@@ -1,34 +1,13 @@
-import type { SheetStyle, StarterSheet, Validation } from "../../sheets/sheet";
+import type { StarterSheet, Validation } from "../../sheets/sheet";
 import { linkedSheet, placedCells } from "../../workbook/starterCells";
+import { rowHeights, starterStyle } from "../../workbook/starterStyles";
 import { cellsText } from "../../workbook/reader/reference";
 import { absoluteText, areaOf } from "./address";
-import type { BookData, Edge, CellStyle, NameData, SheetData, ValidationData } from "./bookData";
+import type { BookData, NameData, SheetData, ValidationData } from "./bookData";
 import { emptySheet } from "./bookData";
 import { inlineNames } from "./formulaTexts";
 
 /** Starter sheets as the preview's sheet takes them. */
-
-const line = (color: string, style: Edge["style"] = "thin"): Edge => ({ style, color });
-const box = (edge: Edge): NonNullable<CellStyle["edges"]> => ({ top: edge, bottom: edge, left: edge, right: edge });
-
-/** The looks of the styles: text against its ground has a contrast of at least 4.5 to 1, and no meaning rests on colour alone. */
-const LOOKS: Readonly<Record<SheetStyle, CellStyle>> = {
-  Title: { size: 16, bold: true, color: "#1f3a5f" },
-  "Heading 2": { size: 13, bold: true, color: "#1f3a5f", edges: { bottom: line("#7f9db9", "medium") } },
-  "Heading 3": { bold: true, color: "#1f3a5f", edges: { bottom: line("#b8c9da") } },
-  Input: { color: "#20407a", fill: "#fff4d6", edges: box(line("#b59b4c")) },
-  Calculation: { color: "#262626", fill: "#f2f2f2", edges: box(line("#bfbfbf")) },
-  Output: { bold: true, color: "#123d1d", fill: "#e4f1e6", edges: box(line("#7da886")) },
-  "Check Cell": { bold: true, color: "#262626", fill: "#dbe5ef", edges: box(line("#4a6785", "double")) },
-  Note: { color: "#4d4426", fill: "#fffbe6", edges: box(line("#d9cf9f")) },
-  "Warning Text": { bold: true, color: "#a3001d" },
-  "Explanatory Text": { italic: true, color: "#595959" },
-};
-
-/** A font whose measures every office suite has. */
-const TEXT: CellStyle = { font: "Arial", size: 10, verticalAlign: "middle" };
-
-const ENTRY: CellStyle = { verticalAlign: "top", edges: { bottom: line("#bfbfbf") } };
 
 const decimal = (operator: string, ...formulae: number[]): Pick<ValidationData, "type" | "operator" | "formulae"> => ({
   type: "decimal",
@@ -60,47 +39,6 @@ const validationOf = (rule: Validation, address: string): ValidationData => ({
   errorStyle: "stop",
 });
 
-/** Height of a line of the text, in points. */
-const LINE_POINTS = 13;
-/** Characters of usual text that fit where the width says one digit: letters are a little narrower than digits. */
-const LETTERS_PER_DIGIT = 1.2;
-/** Height of a row with large text, over the text's size. */
-const LARGE_TEXT = 1.4;
-/** No row can be higher in a file. */
-const HIGHEST_POINTS = 409;
-
-/** Lines that a text takes in a column of so many letters. */
-const linesOf = (text: string, letters: number): number =>
-  text.split("\n").reduce((sum, part) => sum + Math.max(1, Math.ceil(part.length / letters)), 0);
-
-/** No note of ours needs more lines for what its formula comes to. */
-const MOST_FORMULA_LINES = 3;
-/** Letters that a value in a text usually takes. */
-const VALUE_LETTERS = 20;
-
-/** Lines that a formula's text will take: its literals and about a word for each cell that it names. */
-function formulaLines(formula: string, letters: number): number {
-  const literals = [...formula.matchAll(/"((?:[^"]|"")*)"/g)].reduce((sum, [, text = ""]) => sum + text.length, 0);
-  const cells = [...formula.matchAll(/&\$?[A-Z]+\$?\d+/g)].length;
-  return Math.min(MOST_FORMULA_LINES, Math.max(1, Math.ceil((literals + VALUE_LETTERS * cells) / letters)));
-}
-
-/** Rows with large text, and rows whose wrapped texts need more than one line, get the height for them: no host is asked to measure. */
-const heightsOf = (starter: StarterSheet): Readonly<Record<number, number>> => {
-  const heights: Record<number, number> = {};
-  for (const { row, column, cell } of placedCells(starter)) {
-    const { size = 0 } = cell.style === undefined ? {} : LOOKS[cell.style];
-    if (size > 11) heights[row] = Math.max(heights[row] ?? 0, size * LARGE_TEXT);
-    if (cell.wrap !== true || typeof cell.content !== "string") continue;
-    const letters = (starter.widths[column] ?? 8) * LETTERS_PER_DIGIT;
-    const isFormula = cell.content.startsWith("=") && cell.text !== true;
-    const lines = isFormula ? formulaLines(cell.content, letters) : linesOf(cell.content, letters);
-    const points = Math.min(HIGHEST_POINTS, lines * LINE_POINTS + 3);
-    if (lines > 1) heights[row] = Math.max(heights[row] ?? 0, points);
-  }
-  return heights;
-};
-
 export interface StarterData {
   readonly sheet: SheetData;
   /** Names for the whole workbook. */
@@ -125,15 +63,9 @@ export const starterData = (plan: StarterSheet, title: string, taken: ReadonlySe
   const own = names.filter(({ name }) => taken.has(name.toLowerCase()));
   const references = new Map(own.map(({ name, refersTo }) => [name.toLowerCase(), refersTo]));
   const cells = placedCells(starter).map(({ row, column, cell }) => {
-    const { content, style, format, text, wrap, indent, entry, validation } = cell;
+    const { content, format, text, validation } = cell;
     const formula = typeof content === "string" && text !== true && content.startsWith("=") ? content : undefined;
-    const look: CellStyle = {
-      ...TEXT,
-      ...(entry === true && ENTRY),
-      ...(style && LOOKS[style]),
-      ...(wrap === true && { wrap }),
-      ...(indent === true && { indent }),
-    };
+    const look = starterStyle(cell);
     const address = cellsText({ row, column, rows: 1, columns: 1 });
     return {
       row,
@@ -143,14 +75,14 @@ export const starterData = (plan: StarterSheet, title: string, taken: ReadonlySe
       look,
       ...(format !== undefined && { format }),
       ...(validation !== undefined && { validation: validationOf(validation, address) }),
-      ...(style === "Check Cell" && { state: true as const }),
+      ...(cell.style === "Check Cell" && { state: true as const }),
     };
   });
   const sheet: SheetData = {
     ...emptySheet(title),
     cells,
     widths: Object.fromEntries(starter.widths.entries()),
-    heights: heightsOf(starter),
+    heights: rowHeights(starter),
     frozenRows: starter.frozenRows,
     frozenColumns: starter.frozenColumns ?? 0,
     print: starter.print,

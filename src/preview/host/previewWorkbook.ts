@@ -2,9 +2,7 @@ import { freeName } from "../../workbook/starterCells";
 import type { Area, PlacedPicture, ReferenceText, Workbook } from "../../workbook/port";
 import { parseReference } from "../../workbook/reader/reference";
 import type { SheetBook } from "./sheetBook";
-import type { BookData } from "../file/bookData";
 import { areaOf } from "../file/address";
-import { handOverBook } from "../file/handOverBook";
 import { starterData } from "../file/starterBook";
 
 /** The workbook port over the preview's sheet engine. */
@@ -32,24 +30,31 @@ const requireSheet = (book: SheetBook, sheet: string): void => {
   if (!there) throw new Error(`there is no sheet named "${sheet}"`);
 };
 
-/** Gives a workbook to the user as a file; answers the file's name. */
-export type Deliver = (data: BookData) => Promise<string>;
+/** The workbook as a file, and where copies of it go. */
+export interface WorkbookFiles {
+  /** "" where the workbook has no file yet. */
+  name(): string;
+  /** The workbook as Save would give it. */
+  savedBytes(): Promise<Uint8Array>;
+  /** Gives a file to the user; answers where it is: "the file …". */
+  deliver(bytes: Uint8Array, name: string): Promise<string>;
+}
 
 /** Gives a picture to the user as a file; answers the file's name. */
 export type DeliverPicture = (picture: PlacedPicture) => Promise<string>;
 
-const undelivered: Deliver = async () => {
-  throw new Error("there is nowhere to put a file here");
-};
+const nowhere = (): Promise<never> => Promise.reject(new Error("there is nowhere to put a file here"));
+
+const NO_FILES: WorkbookFiles = { name: () => "", savedBytes: nowhere, deliver: nowhere };
 
 /**
  * The port over a sheet book; every method answers when the engine has finished calculating.
- * @param deliver where hand-over copies go
+ * @param files the workbook as a file, and where hand-over copies go
  * @param deliverPicture where pictures go: the sheet engine can't place any
  */
 export const previewWorkbook = (
   book: SheetBook,
-  deliver: Deliver = undelivered,
+  files: WorkbookFiles = NO_FILES,
   deliverPicture?: DeliverPicture,
 ): Workbook => ({
   host: "preview",
@@ -85,10 +90,12 @@ export const previewWorkbook = (
     await book.whenCalculated();
     return title;
   },
-  handOver: async (copy) => {
+  documentName: async () => files.name(),
+  documentBytes: async () => {
     await book.whenCalculated();
-    return `the file ${await deliver(handOverBook(book.data(), copy))}`;
+    return files.savedBytes();
   },
+  deliverCopy: async (bytes, name) => `The copy is ${await files.deliver(bytes, name)}.`,
   savePicture: deliverPicture && (async (picture) => `the file ${await deliverPicture(picture)}`),
   recalculate: async (areas) => {
     for (const { sheet } of areas) requireSheet(book, sheet);

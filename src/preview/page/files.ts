@@ -1,7 +1,8 @@
 import type { SheetBook } from "../host/sheetBook";
 import type { FormulaTexts } from "../file/formulaTexts";
 import type { WorkbookFile } from "../file/workbookFile";
-import type { Deliver, DeliverPicture } from "../host/previewWorkbook";
+import { downloadFile, WORKBOOK_TYPE } from "../../workbook/downloadFile";
+import type { DeliverPicture, WorkbookFiles } from "../host/previewWorkbook";
 import { reportLine, showReport } from "./opening";
 
 /** Opening and saving .xlsx files from the page. */
@@ -17,27 +18,11 @@ export interface FileControls {
   readonly report: HTMLElement;
 }
 
-const TYPE = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
-
-/** Gives bytes to the user as a file. */
-const download = (bytes: Uint8Array, name: string, type = TYPE): void => {
-  const link = document.createElement("a");
-  link.href = URL.createObjectURL(new Blob([new Uint8Array(bytes)], { type }));
-  link.download = name;
-  link.click();
-  setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
-};
-
 /** Where the page puts hand-over copies. */
-export const deliverFile =
-  (texts: FormulaTexts): Deliver =>
-  async (data) => {
-    const { writeXlsx } = await import(/* webpackChunkName: "xlsx" */ "../file/xlsx");
-    download(await writeXlsx(data, texts), HAND_OVER);
-    return HAND_OVER;
-  };
-
-const HAND_OVER = "Hand-over copy.xlsx";
+export const deliverFile: WorkbookFiles["deliver"] = async (bytes, name) => {
+  downloadFile(bytes as Uint8Array<ArrayBuffer>, name, WORKBOOK_TYPE);
+  return `the file ${name}`;
+};
 
 /** What some system doesn't take in a file's name. */
 const ODD_SIGNS = /[^\w .,-]+/g;
@@ -45,7 +30,7 @@ const ODD_SIGNS = /[^\w .,-]+/g;
 /** Where the page puts pictures. */
 export const deliverPicture: DeliverPicture = async ({ name, png }) => {
   const file = `${name.replace(ODD_SIGNS, "")}.png`;
-  download(
+  downloadFile(
     Uint8Array.from(atob(png), (sign) => sign.charCodeAt(0)),
     file,
     "image/png",
@@ -59,12 +44,12 @@ interface Work {
   onProgress(done: number, of: number): void;
 }
 
-export interface PageFiles {
-  /** The workbook as Save gives it. */
-  savedBytes(): Promise<Uint8Array>;
-}
-
-export function connectFiles(book: SheetBook, texts: FormulaTexts, controls: FileControls): PageFiles {
+/** @returns the workbook as a file */
+export function connectFiles(
+  book: SheetBook,
+  texts: FormulaTexts,
+  controls: FileControls,
+): Pick<WorkbookFiles, "name" | "savedBytes"> {
   const { open, save, file, status, cancel, report } = controls;
   let name = "Workbook.xlsx";
   let ending: AbortController | undefined;
@@ -108,7 +93,7 @@ export function connectFiles(book: SheetBook, texts: FormulaTexts, controls: Fil
   };
   const store = async (work: Work): Promise<string> => {
     const { bytes, sentences } = await (await workbook()).save(work);
-    download(bytes, name);
+    downloadFile(bytes as Uint8Array<ArrayBuffer>, name, WORKBOOK_TYPE);
     const usual = "Excel shows formulas of an add-in that it lacks with their last result.";
     return [`${name} is saved.`, ...sentences, usual].join(" ");
   };
@@ -121,5 +106,5 @@ export function connectFiles(book: SheetBook, texts: FormulaTexts, controls: Fil
     void attempt("Opening…", (work) => load(chosen, work)).finally(() => (file.value = ""));
   });
   save.addEventListener("click", () => void attempt("Saving…", store));
-  return { savedBytes: async () => (await workbook()).savedBytes() };
+  return { name: () => name, savedBytes: async () => (await workbook()).savedBytes() };
 }

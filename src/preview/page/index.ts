@@ -54,7 +54,7 @@ const start = async (): Promise<void> => {
   followScheme(book.setDark);
   connectMessage(book, element("message"), (id, args) => warmback.explain(id, args).cautions.length);
   const texts = formulaTexts(namespace, metadata);
-  connectFiles(book, texts, {
+  const files = connectFiles(book, texts, {
     open: element("open"),
     save: element("save"),
     file: element("file") as HTMLInputElement,
@@ -63,7 +63,7 @@ const start = async (): Promise<void> => {
     report: element("opening"),
   });
   movablePanel(element("splitter"), element("side"), element("toggle"));
-  globalThis.warmbackPreview = { workbook: previewWorkbook(book, deliverFile(texts), deliverPicture) };
+  globalThis.warmbackPreview = { workbook: previewWorkbook(book, { ...files, deliver: deliverFile }, deliverPicture) };
   await addScript(`taskpane.js?v=${BUILD}`);
 };
 

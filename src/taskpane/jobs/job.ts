@@ -1,7 +1,7 @@
 /** Jobs for the worker: requests and answers, all plain data. */
 import type { ExplainedArg, RaisedCaution, System, CellInput } from "../../../core";
 import type { ShownPicture } from "../../../core/pictures";
-import type { CallDescription } from "../../workbook/copy/recordSheet";
+import type { CallDescription } from "../../workbook/copy/recordTypes";
 import type { CellOutcome } from "../../workbook/values";
 import type { WorkingTree } from "../model/workingTree";
 

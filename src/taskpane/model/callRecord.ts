@@ -1,6 +1,6 @@
 /** Describes a call for a record that is read without the add-in. */
 import { cite, type Explanation, type Source, type Step, unitText } from "../../../core";
-import type { CallDescription } from "../../workbook/copy/recordSheet";
+import type { CallDescription } from "../../workbook/copy/recordTypes";
 
 /** The sources that the steps name, in their order. */
 const sourcesIn = (steps: readonly Step[]): readonly Source[] =>

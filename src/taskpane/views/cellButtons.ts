@@ -42,7 +42,11 @@ function cellList(services: PanelServices, cells: readonly Address[], key: strin
 /** Cells as buttons, grouped below the name of their sheet. */
 export function cellButtons(services: PanelServices, cells: readonly Address[], key: string): HTMLElement {
   const sheets = new Map<string, Address[]>();
-  for (const address of cells) sheets.set(address.sheet, [...(sheets.get(address.sheet) ?? []), address]);
+  for (const address of cells) {
+    const own = sheets.get(address.sheet);
+    if (own === undefined) sheets.set(address.sheet, [address]);
+    else own.push(address);
+  }
   return h(
     "ul",
     { class: "plain" },

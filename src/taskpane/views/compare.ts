@@ -1,5 +1,10 @@
 /** Compares sheets of this workbook with each other or with those of a file. */
-import { compareWorkbooks, type CautionChange, type Comparison, type Difference } from "../../workbook/compare/compare";
+import {
+  compareWorkbooks,
+  type CautionChange,
+  type Comparison,
+  type LineDifference,
+} from "../../workbook/compare/compare";
 import type { ComparedCell } from "../../workbook/compare/keyedCells";
 import { readSide } from "../../workbook/compare/readSide";
 import { storedWorkbook } from "../../workbook/compare/storedWorkbook";
@@ -28,7 +33,7 @@ const WHOLE = "";
 const signed = (value: number, unit = ""): string =>
   `${value > 0 ? "+" : ""}${String(Number(value.toPrecision(3)))}${unit}`;
 
-const byHowMuch = ({ by, share }: Difference): string =>
+const byHowMuch = ({ by, share }: LineDifference): string =>
   by === undefined ? "" : share === undefined ? ` (${signed(by)})` : ` (${signed(by)}, ${signed(share * 100, "%")})`;
 
 interface Sides {
@@ -39,7 +44,7 @@ interface Sides {
 const place = (services: PanelServices, cell: ComparedCell, { isFile }: Source, key: string): Child =>
   isFile ? h("span", { class: "quiet" }, addressText(cell.address)) : cellButton(services, cell.address, key);
 
-function differenceItem(services: PanelServices, one: Difference, sides: Sides, key: string): HTMLElement {
+function differenceItem(services: PanelServices, one: LineDifference, sides: Sides, key: string): HTMLElement {
   const { label, before, after, formulaDiffers } = one;
   return h(
     "li",

@@ -4,7 +4,7 @@ import type { Address, Area, Block, CellValue, Workbook } from "../port";
 import { isCellFault } from "../port";
 import { readCells, type Reading } from "../reader/read";
 import { addressText } from "../reader/reference";
-import type { RecordingEngine } from "../copy/handOver";
+import type { RecordingEngine } from "../copy/recordTypes";
 
 export interface MarkedCell {
   readonly address: Address;

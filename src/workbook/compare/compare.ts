@@ -3,7 +3,7 @@ import type { CellValue } from "../port";
 import { sameCell } from "../values";
 import { keyedCells, type ComparedCaution, type ComparedCell, type ComparedSheet } from "./keyedCells";
 
-export interface Difference {
+export interface LineDifference {
   readonly label: string;
   readonly before: ComparedCell;
   readonly after: ComparedCell;
@@ -22,10 +22,10 @@ export interface CautionChange {
 }
 
 export interface Comparison {
-  readonly inputs: readonly Difference[];
-  readonly results: readonly Difference[];
+  readonly inputs: readonly LineDifference[];
+  readonly results: readonly LineDifference[];
   /** Formulas that differ and give the same. */
-  readonly formulas: readonly Difference[];
+  readonly formulas: readonly LineDifference[];
   readonly came: readonly CautionChange[];
   readonly went: readonly CautionChange[];
   /** Cells without a counterpart. */
@@ -51,7 +51,7 @@ const NOTHING: Comparison = {
   compared: 0,
 };
 
-const amounts = (before: CellValue, after: CellValue): Pick<Difference, "by" | "share"> => {
+const amounts = (before: CellValue, after: CellValue): Pick<LineDifference, "by" | "share"> => {
   if (typeof before !== "number" || typeof after !== "number") return {};
   const by = after - before;
   return before === 0 ? { by } : { by, share: by / Math.abs(before) };
@@ -74,9 +74,9 @@ function missing(cell: ComparedCell, other: ComparedCell | undefined): readonly 
 }
 
 interface Draft {
-  readonly inputs: Difference[];
-  readonly results: Difference[];
-  readonly formulas: Difference[];
+  readonly inputs: LineDifference[];
+  readonly results: LineDifference[];
+  readonly formulas: LineDifference[];
 }
 
 function compareCell(before: ComparedCell, after: ComparedCell, draft: Draft): void {

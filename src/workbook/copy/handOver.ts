@@ -1,190 +1,181 @@
 /**
- * A copy of a workbook's calculation for people without the add-in: values in place of every formula that needs us, and a
- * record of those formulas. The workbook itself is only read.
+ * A copy of a workbook for people without the add-in: values in place of every formula that needs us, chosen sheets,
+ * nothing left of the rest, and sheets that explain it. The workbook itself is only read.
  */
-import type { SheetCell, StarterSheet } from "../../sheets/sheet";
-import type { Address, Area, CellValue, HandOverCopy, ValueArea, Workbook } from "../port";
-import { isCellFault } from "../port";
-import type { Engine } from "../reader/prepare";
-import { readCells, type Reading } from "../reader/read";
-import { addressText, columnLetters } from "../reader/reference";
-import { recordLines, type Describe, type RecordOptions } from "./recordSheet";
-import { dependentCells, type DependentCell } from "./dependents";
-import { timeSlices } from "../timeSlices";
+import { boundedMemo } from "../../../core";
+import {
+  callsUs,
+  handOverPackage,
+  packageBytes,
+  type CellChange,
+  type ChosenCopy,
+  type CopyChoice,
+  type CopyReport,
+  type NewSheet,
+  type PatchReport,
+} from "../package";
+import type { Address } from "../port";
+import { mentionsUs } from "../reader/calls";
 import { freeName } from "../starterCells";
+import type { CopyFacts } from "./copyFacts";
+import { packageWork, pauseIn, type CopyWork } from "./copyWork";
+import { leftOut } from "./leftOut";
+import { nameValues } from "./nameValues";
+import { newRecord, newSheetOf } from "./newSheetOf";
+import { readMePage, type CopySummary } from "./readMe";
+import { recordLines } from "./recordSheet";
+import type { CallDescription, Describe, RecordingEngine } from "./recordTypes";
+import { readStoredBook, type StoredBook } from "./storedBook";
+import { pageLines, supplierPage } from "./supplierPage";
+import type { Survey } from "./survey";
 
-/** The calculation, and its description of a call. */
-export interface RecordingEngine extends Engine {
-  describe: Describe;
-  /** The edition that computed the record. */
-  readonly edition: string;
+export interface CopyPlan {
+  readonly choice: CopyChoice;
+  /** What becomes of formulas that need nothing of ours. */
+  readonly others: "live" | "frozen";
+  readonly facts: Omit<CopyFacts, "edition">;
 }
 
-const isTable = ({ rows, columns }: Area): boolean => rows * columns > 1;
+export interface FinishedCopy {
+  readonly bytes: Uint8Array;
+  readonly summary: CopySummary;
+  readonly report: CopyReport;
+  /** Titles of the sheets that were added. */
+  readonly added: readonly string[];
+}
 
-/** The record's columns: heading and width in characters. */
-export const RECORD_COLUMNS: readonly (readonly [string, number])[] = [
-  ["Cell", 13],
-  ["Formula", 28],
-  ["Inputs with units", 34],
-  ["Value", 13],
-  ["Unit", 12],
-  ["Method", 24],
-  ["Source", 25],
-  ["Cautions", 33],
-];
+/** Each cell once: those that need us, and all other formulas where they are frozen too. */
+function changesFor({ cells, stored }: Survey, { others }: CopyPlan): readonly CellChange[] {
+  const frozen = others === "frozen" ? stored.formulas : cells;
+  return frozen.map(({ address }) => ({ ...address, content: { kind: "frozen" } }));
+}
 
-const HEAD_ROWS = 3;
-const LAST = columnLetters(RECORD_COLUMNS.length - 1);
+const BOUNDS = { entries: 100_000, cells: 2_000_000 };
 
-const headCells = (edition: string): readonly (readonly [string, SheetCell])[] => [
-  ["A1", { content: "Record of the calculation", style: "Title" }],
-  [
-    "A2",
-    {
-      content: `Computed by ${edition}. The sheets of this copy hold values: they change with no input. Method, source and cautions are those of the live workbook at hand-over.`,
-      style: "Explanatory Text",
-    },
-  ],
-  ...RECORD_COLUMNS.map(([heading], at): readonly [string, SheetCell] => [
-    `${columnLetters(at)}${String(HEAD_ROWS)}`,
-    { content: heading, style: "Heading 3" },
-  ]),
-];
+/** Descriptions that the record and the supplier's page share. */
+function cachedDescribe(describe: Describe): Describe {
+  const known = boundedMemo<{ readonly of: CallDescription | undefined }>(BOUNDS);
+  return (id, args) => known.getOrCompute(id, args, () => ({ of: describe(id, args) })).of;
+}
 
-type Content = string | number | boolean;
+/** @throws where the copy still needs us: it would show #NAME? to its reader */
+function refuseCalls({ facts, formulas }: StoredBook): void {
+  const left = formulas.find(({ formula }) => mentionsUs(formula));
+  const name = facts.names.find(({ formula }) => callsUs(formula));
+  if (left !== undefined || name !== undefined)
+    throw new Error(`a call of ours is left in the copy (${left?.formula ?? name?.name ?? ""}): please report this`);
+}
 
-/** Enough digits to check by, few enough for the column. */
-const formatOf = (value: number): string => {
-  const size = Math.abs(value);
-  if (value === 0 || size >= 1e9 || size < 1e-3) return "General";
-  return size >= 1000 ? "#,##0.0" : size >= 10 ? "0.00" : size >= 1 ? "0.000" : "0.00000";
-};
+/** What else was changed, without a word on what isn't in the copy. */
+function sentencesOf(
+  { sentences }: CopyReport,
+  { outside }: PatchReport,
+  kept: ReadonlySet<string>,
+): readonly string[] {
+  const inCopy = outside.filter(({ sheet }) => sheet === undefined || kept.has(sheet));
+  const rules = inCopy.filter(({ kind }) => kind !== "name").length;
+  return [
+    ...sentences,
+    ...(rules === 0
+      ? []
+      : [
+          `Validations, conditional formats and calculated columns with a function of the add-in were taken out: ${rules}.`,
+        ]),
+  ];
+}
 
-const bodyCell = (content: Content, column: number): SheetCell => ({
-  content,
-  entry: true,
-  ...(typeof content === "string" && { text: true, wrap: true, ...(column > 0 && { indent: true }) }),
-  ...(typeof content === "number" && { format: formatOf(content) }),
-});
+interface Making {
+  readonly survey: Survey;
+  readonly plan: CopyPlan;
+  readonly engine: RecordingEngine;
+  readonly work: CopyWork;
+  readonly finished: (summary: CopySummary, report: CopyReport, added: readonly string[]) => void;
+}
 
-/** A printed sheet of the lines. */
-function recordSheet(edition: string, lines: readonly (readonly Content[])[]): StarterSheet {
-  const body = lines.flatMap((line, down) =>
-    line.map((content, over): readonly [string, SheetCell] => [
-      `${columnLetters(over)}${String(HEAD_ROWS + 1 + down)}`,
-      bodyCell(content, over),
-    ]),
-  );
+function summaryOf(
+  { survey, plan, engine }: Making,
+  copied: StoredBook,
+  { report }: ChosenCopy,
+  patch: PatchReport,
+  titles: Pick<CopySummary, "record" | "supplierPage">,
+): CopySummary {
+  const sheets = new Set(copied.facts.sheets.map(({ name }) => name));
+  const kept = <T extends Address>(addresses: readonly T[]): readonly T[] =>
+    addresses.filter((address) => sheets.has(address.sheet) && copied.holds(address));
+  const inCopy = survey.cells.filter(({ address }) => sheets.has(address.sheet) && copied.holds(address));
+  const ours = inCopy.filter(({ formula }) => mentionsUs(formula)).length;
+  const all = plan.others === "frozen" ? kept(survey.stored.formulas.map(({ address }) => address)).length : 0;
   return {
-    id: "record",
-    name: "Record",
-    summary: "The formulas behind the values.",
-    widths: RECORD_COLUMNS.map(([, width]) => width),
-    cells: Object.fromEntries([...headCells(edition), ...body]),
-    names: {},
-    frozenRows: HEAD_ROWS,
-    print: {
-      area: `A1:${LAST}${String(HEAD_ROWS + lines.length)}`,
-      landscape: true,
-      fitToWidth: true,
-      titleRows: `1:${String(HEAD_ROWS)}`,
-      footer: `Record, ${edition}: sheet &P of &N`,
-    },
+    facts: { ...plan.facts, edition: engine.edition },
+    sheets: [...sheets],
+    ...titles,
+    ours,
+    dependent: inCopy.length - ours,
+    othersFrozen: Math.max(0, all - inCopy.length),
+    cutOff: report.frozen.length,
+    live: copied.formulas.length,
+    droppedSheets: report.droppedSheets.length,
+    failing: copied.failing,
+    failingBefore: survey.stored.failing.filter(({ sheet }) => sheets.has(sheet)).length,
+    differing: kept(survey.differing),
+    unreadable: kept(survey.unreadable),
+    sentences: sentencesOf(report, patch, sheets),
   };
 }
 
-const bySheet = (areas: readonly (readonly [string, ValueArea])[]): ReadonlyMap<string, readonly ValueArea[]> => {
-  const sheets = new Map<string, ValueArea[]>();
-  for (const [sheet, area] of areas) sheets.set(sheet, [...(sheets.get(sheet) ?? []), area]);
-  return sheets;
-};
-
-/** The present values of everything that the formulas fill. */
-async function currentValues(book: Workbook, cells: readonly DependentCell[]): Promise<ReturnType<typeof bySheet>> {
-  const tables = cells.filter(({ area }) => isTable(area));
-  const blocks = tables.length === 0 ? [] : await book.read(tables.map(({ area }) => area));
-  const values = new Map(tables.map((cell, at) => [cell, blocks[at]?.values] as const));
-  return bySheet(
-    cells.map((cell) => {
-      const { sheet, row, column } = cell.address;
-      const own: readonly (readonly CellValue[])[] = values.get(cell) ?? [[cell.value]];
-      refuseUnfinished([{ address: cell.address, value: own[0]?.[0] ?? null }]);
-      return [sheet, { row, column, values: own }];
-    }),
-  );
-}
-
-/** What a host shows in a cell that has no value yet. */
-const UNFINISHED = new Set(["#BUSY!", "#GETTING_DATA"]);
-const MOST_NAMED = 5;
-
-const isUnfinished = (value: CellValue): boolean => isCellFault(value) && UNFINISHED.has(value.code);
-
-/** @throws a sentence where cells have no value yet that could be handed over */
-function refuseUnfinished(cells: readonly { readonly address: Address; readonly value: CellValue }[]): void {
-  const unfinished = cells.filter(({ value }) => isUnfinished(value));
-  if (unfinished.length === 0) return;
-  const named = unfinished.slice(0, MOST_NAMED).map(({ address }) => addressText(address));
-  const more = unfinished.length > MOST_NAMED ? ` and ${String(unfinished.length - MOST_NAMED)} more` : "";
-  throw new Error(`Excel is still calculating ${named.join(", ")}${more}: wait until it is done, then make the copy`);
-}
-
-/** Reads the calls of all cells; the record names an argument that can't be read. */
-const readingsOf = (
-  book: Workbook,
-  cells: readonly DependentCell[],
-  engine: Engine,
-  { signal }: RecordOptions,
-): Promise<readonly Reading[]> =>
-  readCells(
-    book,
-    cells.map(({ address, formula, value }) => ({ address, formula, value })),
-    engine,
-    { signal },
-  );
-
-export interface HandOver extends HandOverCopy {
-  /** How many cells hold values instead of formulas, spilled ones not counted. */
-  readonly cells: number;
-  /** How many of those hold calls of ours. */
-  readonly ours: number;
-  /** Cells whose value differs from what their formula gives now: their record would not match it. */
-  readonly stale: number;
+/** Read me, Record and the supplier's page of what the copy holds. */
+async function ownSheets(making: Making, chosen: ChosenCopy, patch: PatchReport): Promise<readonly NewSheet[]> {
+  const { survey, engine, work } = making;
+  const copied = await readStoredBook(chosen.pack, packageWork(work, "checking the copy"));
+  refuseCalls(copied);
+  const titles = copied.facts.sheets.map(({ name }) => name);
+  const [readMe = "", record = "", page = ""] = ["Read me", "Record", "For the supplier"].map((name) => {
+    const title = freeName(name, titles);
+    titles.push(title);
+    return title;
+  });
+  const summary = summaryOf(making, copied, chosen, patch, { record, supplierPage: page });
+  const { facts } = summary;
+  const inCopy = new Set(summary.sheets);
+  const cells = survey.cells.filter(({ address }) => inCopy.has(address.sheet) && copied.holds(address));
+  const describe = cachedDescribe(engine.describe);
+  const formulaOf = leftOut(survey.stored.facts, copied.facts);
+  const lines = await recordLines(cells, survey.readings, describe, { labelOf: copied.labelOf, formulaOf }, work);
+  const forSupplier = await pageLines(cells, survey.readings, describe, copied.labelOf, work);
+  making.finished(summary, chosen.report, [readMe, record, page]);
+  return [
+    newSheetOf(readMePage(summary), readMe),
+    await newRecord(facts, lines, record, pauseIn(work)),
+    newSheetOf(supplierPage(facts, forSupplier, record), page),
+  ];
 }
 
 /**
- * @returns the copy; undefined if no cell of the workbook uses us
- * @throws ENDED if the signal cancelled it, even during a read of the host
+ * @returns the file of the copy and what is in it
+ * @throws a sentence where the choice can't be carried out; WORK_CANCELLED once the signal is aborted
  */
-export async function handOver(
-  book: Workbook,
+export async function makeCopy(
+  survey: Survey,
+  plan: CopyPlan,
   engine: RecordingEngine,
-  recording: RecordOptions = {},
-): Promise<HandOver | undefined> {
-  const nextSlice = timeSlices({}, recording.signal === undefined ? [] : [recording.signal]);
-  const cells = await dependentCells(book);
-  await nextSlice();
-  if (cells.length === 0) return undefined;
-  refuseUnfinished(cells);
-  const readings = await readingsOf(book, cells, engine, recording);
-  const lines = await recordLines(cells, readings, engine.describe, recording);
-  const titles = (await book.sheets()).map(({ name }) => name);
-  const areas = await currentValues(book, cells);
-  await nextSlice();
-  const sheets = [...areas].map(([sheet, own]) => {
-    const title = freeName(`${sheet.slice(0, LONGEST_COPIED)} values`, titles);
-    titles.push(title);
-    return { sheet, title, areas: own };
-  });
-  return {
-    sheets,
-    record: recordSheet(engine.edition, lines),
-    cells: cells.length,
-    ours: readings.filter(({ calls }) => calls.length > 0).length,
-    stale: readings.filter(({ stale }) => stale).length,
+  work: CopyWork = {},
+): Promise<FinishedCopy> {
+  let told: Omit<FinishedCopy, "bytes"> | undefined;
+  const making: Making = {
+    ...{ survey, plan, engine, work },
+    finished: (summary, report, added) => void (told = { summary, report, added }),
   };
+  const copy = await handOverPackage(
+    survey.pack,
+    {
+      choice: plan.choice,
+      changes: changesFor(survey, plan),
+      nameValues: await nameValues(survey.stored, engine, work),
+      sheets: (chosen, patch) => ownSheets(making, chosen, patch),
+    },
+    packageWork(work, "writing the copy"),
+  );
+  const bytes = await packageBytes(copy.pack, packageWork(work, "packing the copy"));
+  if (told === undefined) throw new Error("the copy has no record");
+  return { bytes, ...told };
 }
-
-/** A sheet's name may have 31 characters: these remain for the original name before the word "values". */
-const LONGEST_COPIED = 24;

@@ -1,81 +1,18 @@
 /** The lines of a hand-over record: each cell's formula with inputs, method, sources and cautions. */
 import type { CellInput } from "../../../core";
 import { resumeWhenReady } from "../pending";
-import type { CellValue } from "../port";
+import type { CellFault, CellValue } from "../port";
 import { isCellFault } from "../port";
 import type { ReadArgument, ReadCall, Reading } from "../reader/read";
 import { addressText, cellsText } from "../reader/reference";
+import { pauseIn, type CopyWork } from "./copyWork";
 import type { DependentCell } from "./dependents";
-import { timeSlices } from "../timeSlices";
+import type { RecordContent, Describe, RecordLine, RecordWords } from "./recordTypes";
+import { amount, inputLines, parts, shown } from "./recordTexts";
 import { isMatrix, isOutcomeFault } from "../values";
 
-/** A function's description of one of its calls. */
-export interface CallDescription {
-  /** The function's sentence: the method. */
-  readonly method: string;
-  readonly inputs: readonly DescribedInput[];
-  readonly unit: string;
-  readonly sources: readonly string[];
-  readonly cautions: readonly { readonly severity: string; readonly text: string }[];
-}
-
-export interface DescribedInput {
-  readonly label: string;
-  readonly value: string | number | boolean;
-  readonly unit: string;
-  /** False if it is the default. */
-  readonly given: boolean;
-}
-
-/** Throws `Pending` if the description isn't available yet. */
-export type Describe = (id: string, args: readonly CellInput[]) => CallDescription | undefined;
-
-type Content = string | number | boolean;
-
-/** Cell, formula, inputs, value, unit, method, source, cautions. */
-export type RecordLine = readonly [string, string, string, Content, string, string, string, string];
-
-/** More lines than these make a row too high for a page: the text continues in the row below. */
-const MOST_LINES = 22;
-/** Characters of a line in the column of inputs. */
-const LINE_LETTERS = 34;
-
-const shown = (value: CellValue): Content =>
-  value === null ? "" : isCellFault(value) ? `${value.code} ${value.message ?? ""}`.trim() : value;
-
-const amount = (value: Content, unit: string): string => {
-  const text = typeof value === "number" ? String(Number(value.toPrecision(7))) : String(value);
-  return unit === "" ? text : `${text} ${unit}`;
-};
-
-const inputText = ({ label, value, unit }: DescribedInput): string => `${label}: ${amount(value, unit)}`;
-
-/** The given inputs, a line each, then the defaults used. An omitted input without a default has no line. */
-const inputLines = (inputs: readonly DescribedInput[]): readonly string[] => {
-  const defaults = inputs.filter(({ given, value }) => !given && value !== "").map(inputText);
-  return [
-    ...inputs.filter(({ given }) => given).map(inputText),
-    ...defaults.map((text, at) => (at === 0 ? `by default: ${text}` : `  ${text}`)),
-  ];
-};
-
-/** Splits lines into parts that each fit one row. */
-const parts = (lines: readonly string[]): readonly string[] => {
-  const found: string[][] = [[]];
-  let high = 0;
-  for (const line of lines) {
-    const own = Math.max(1, Math.ceil(line.length / LINE_LETTERS));
-    if (high > 0 && high + own > MOST_LINES) {
-      found.push([]);
-      high = 0;
-    }
-    found.at(-1)?.push(line);
-    high += own;
-  }
-  return found.map((part) => part.join("\n"));
-};
-
-const rawArguments = (args: readonly ReadArgument[]): readonly CellInput[] | undefined => {
+/** A call's arguments as they go in; undefined if one is an error or can't be read. */
+export const rawArguments = (args: readonly ReadArgument[]): readonly CellInput[] | undefined => {
   const values = args.flatMap((argument) => ("value" in argument ? [argument.value] : []));
   return values.length === args.length ? values : undefined;
 };
@@ -95,9 +32,17 @@ const partText = ({ outcome }: ReadCall, unit: string): readonly string[] => {
   return isMatrix(value) ? [] : [`gives ${amount(shown(value), unit)}`];
 };
 
+/** The message of a fault, which a file doesn't hold. */
+const withMessage = (value: CellValue, { whole, outcome }: ReadCall): CellValue | CellFault =>
+  whole && isCellFault(value) && outcome !== undefined && isOutcomeFault(outcome) && outcome.code === value.code
+    ? { ...outcome, ...value }
+    : value;
+
 /** A cell's value; of a table its place in the copy. */
-const held = ({ area, value }: DependentCell): Content =>
-  area.rows * area.columns > 1 ? `table in ${cellsText(area)}` : shown(value);
+function held({ area, value }: DependentCell, call?: ReadCall): RecordContent {
+  if (area.rows * area.columns > 1) return `table in ${cellsText(area)}`;
+  return shown(call === undefined ? value : withMessage(value, call));
+}
 
 const AS_THERE = "as on its sheet";
 const NO_UNIT = "–";
@@ -110,6 +55,7 @@ const unitText = (cell: DependentCell, call: ReadCall, unit: string): string => 
 
 interface Recorder {
   readonly describe: Describe;
+  readonly words: RecordWords;
   /** The cell with the full record of a call, by function and arguments. */
   readonly recorded: Map<string, string>;
 }
@@ -119,7 +65,7 @@ function callLines(
   cell: DependentCell,
   call: ReadCall,
   first: boolean,
-  { describe, recorded }: Recorder,
+  { describe, recorded, words }: Recorder,
 ): RecordLine[] {
   const raw = rawArguments(call.args);
   const key = raw && JSON.stringify([call.id, raw]);
@@ -136,54 +82,55 @@ function callLines(
   return [
     [
       first ? addressText(cell.address) : "",
-      first ? cell.formula : "in the same formula",
+      first ? words.labelOf(cell.address) : "",
+      first ? words.formulaOf(cell) : "in the same formula",
       top,
-      first ? held(cell) : "",
+      first ? held(cell, call) : "",
       first ? unitText(cell, call, unit) : "",
       own === undefined ? call.id : `${call.id}: ${own.method}`,
       before === undefined ? (own?.sources ?? []).join("; ") : `as ${before}`,
       [...stale, ...cautions, ...(before === undefined ? [] : [`as ${before}`])].join("\n"),
     ],
-    ...below.map((text): RecordLine => ["", "", text, "", "", "", "", ""]),
+    ...below.map((text): RecordLine => ["", "", "", text, "", "", "", "", ""]),
   ];
 }
 
-const dependentLine = (cell: DependentCell): RecordLine => [
+const dependentLine = (cell: DependentCell, { labelOf, formulaOf }: RecordWords): RecordLine => [
   addressText(cell.address),
-  cell.formula,
+  labelOf(cell.address),
+  formulaOf(cell),
   "",
   held(cell),
   AS_THERE,
-  "relies on the cells above",
+  cell.unclear ? "refers to cells that can't be followed" : "depends on the cells above",
   "",
   "",
 ];
 
-/** Options of a caller that waits for the record; `tell` reports how many cells are done. */
-export interface RecordOptions {
-  readonly signal?: AbortSignal | undefined;
-  onProgress?(done: number, of: number): void;
-}
-
-/**
- * Lines for the cells with calls of ours, one or more for each call; then for the cells that depend on them.
- * @param recording `signal` cancels the work on pending descriptions
- */
+/** Lines for the cells with calls of ours, one or more for each call; then for the cells that depend on them. */
 export async function recordLines(
   cells: readonly DependentCell[],
-  readings: readonly Reading[],
+  readings: ReadonlyMap<DependentCell, Reading>,
   describe: Describe,
-  { signal, onProgress }: RecordOptions = {},
+  words: RecordWords,
+  work: CopyWork = {},
 ): Promise<readonly RecordLine[]> {
-  const recorder: Recorder = { describe, recorded: new Map() };
+  const recorder: Recorder = { describe, words, recorded: new Map() };
   const lines: RecordLine[] = [];
-  const pause = timeSlices({}, signal === undefined ? [] : [signal]);
+  const others: DependentCell[] = [];
+  const pause = pauseIn(work);
   for (const [at, cell] of cells.entries()) {
-    onProgress?.(at, cells.length);
-    await pause();
-    for (const [place, call] of (readings[at]?.calls ?? []).entries())
-      lines.push(...(await resumeWhenReady(() => callLines(cell, call, place === 0, recorder), { signal })));
+    const wait = pause();
+    if (wait !== undefined) {
+      work.onProgress?.({ done: at, total: cells.length, text: `${at} of ${cells.length} cells recorded` });
+      await wait;
+    }
+    const calls = readings.get(cell)?.calls ?? [];
+    if (calls.length === 0) others.push(cell);
+    for (const [place, call] of calls.entries())
+      for (const line of await resumeWhenReady(() => callLines(cell, call, place === 0, recorder), work))
+        lines.push(line);
   }
-  const others = cells.filter((_, at) => (readings[at]?.calls.length ?? 0) === 0);
-  return [...lines, ...others.map(dependentLine)];
+  for (const cell of others) lines.push(dependentLine(cell, words));
+  return lines;
 }

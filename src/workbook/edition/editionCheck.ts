@@ -1,7 +1,8 @@
 /** What a workbook of another edition holds against what this edition gives, each difference beside its line of the change log. */
 import type { Address, CellValue, Workbook } from "../port";
 import { mentionsUs } from "../reader/calls";
-import { readCells, type CellToRead, type Engine, type Reading } from "../reader/read";
+import type { CellToRead, Engine } from "../reader/prepare";
+import { readCells, type Reading } from "../reader/read";
 import { readFormulas } from "../reader/sheets";
 import { isOutcomeFault, topLeft } from "../values";
 import { timeSlices } from "../timeSlices";

@@ -1,13 +1,15 @@
 /** The workbook port over Office.js. What a host may lack is tested for when it is needed. */
 import { readAreas } from "./cells";
+import { documentBytes, documentName } from "./documentFile";
 import { RANGE_COST, rangeOf, rangesOf } from "./ranges";
 import { onChange, onSelection, selection } from "./events";
-import { addHandOver } from "./handOver";
+import { openCopy } from "./openCopy";
 import { PICTURES, placePicture } from "./picture";
 import { inPortions } from "./portions";
 import { resolveReferences } from "./references";
 import { reading, supports, writing } from "./run";
 import { codeOf, isMissing } from "./sentences";
+import { addSheetCopies } from "./sheetCopies";
 import { insertStarter } from "./starter";
 import { formulaArea, usedArea } from "./usedAreas";
 import { writeCells } from "./writeCells";
@@ -88,7 +90,10 @@ export function excelWorkbook(): Workbook {
     select,
     write: (cells) => named(sheetsOf(cells), () => writeCells(cells)),
     insert: insertStarter,
-    handOver: (copy) => named(sheetsOf(copy.sheets), () => addHandOver(copy)),
+    documentName,
+    documentBytes,
+    deliverCopy: openCopy,
+    copySheets: (copies) => named(sheetsOf(copies.sheets), () => addSheetCopies(copies)),
     get placePicture() {
       if (!supports(PICTURES)) return undefined;
       return (picture: PlacedPicture, beside: Area) =>

@@ -5,7 +5,7 @@ import type { ReferenceMeaning } from "../reader/reference";
 import { inPortions } from "./portions";
 import { brief, reading, supports } from "./run";
 import { spillSearch } from "./spillSearch";
-import { partOfTable } from "./tableParts";
+import { partOfTable } from "../reader/tableParts";
 
 /** What is asked of Excel, then how its answer is read. */
 interface Asked {

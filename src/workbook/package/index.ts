@@ -33,6 +33,7 @@ export { callsUs, usesOf, type FormulaUses } from "./formula/uses";
 export { patchCells, type Patched } from "./patch/patch";
 export type * from "./patch/changes";
 export { listHidden } from "./copy/inventory";
+export { sheetsOfCopy } from "./copy/chosenSheets";
 export { chooseSheets, type ChosenCopy } from "./copy/choose";
 export { handOverPackage, type HandedOver, type HandOverPlan } from "./copy/handOver";
 export type { CopyChoice, CopyReport, FrozenFormula, HiddenItem, HiddenKind, KeptSheet } from "./copy/choice";

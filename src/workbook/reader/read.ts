@@ -1,7 +1,7 @@
 /** Reads the arguments of our calls in cells and checks that the cells still hold the results. */
 import type { CellInput } from "../../../core";
 import { resumeWhenReady, type WaitOptions } from "../pending";
-import type { Address, CellFault, Workbook } from "../port";
+import type { Address, BookReader, CellFault } from "../port";
 import { collapse, faultIn, type CellOutcome } from "../values";
 import type { FormulaCall } from "./calls";
 import { isUnsupported, type Operand } from "./operators";
@@ -69,7 +69,7 @@ function readCall(site: FormulaCall, done: Worked | undefined, stale: boolean, d
  * Reads many cells with few round trips. Cells without a call of ours have no calls in the answer.
  */
 export async function readCells(
-  book: Workbook,
+  book: BookReader,
   cells: readonly CellToRead[],
   engine: Engine,
   waiting?: WaitOptions,

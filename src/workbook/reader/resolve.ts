@@ -1,5 +1,5 @@
 /** Fetches the cells that formulas refer to, for many formulas at once, in a few round trips. */
-import type { Address, Area, Block, ReferenceText, Workbook } from "../port";
+import type { Address, Area, Block, ReferenceText, BookReader } from "../port";
 import type { ValueMatrix } from "../values";
 import { fault, unsupported, UNSUPPORTED } from "./operators";
 import type { Operand } from "./operators";
@@ -33,7 +33,7 @@ const keyOf = (text: string, { sheet, row, column }: Address): string =>
   text.includes("[") ? `${text}\n${sheet}\n${String(row)}\n${String(column)}` : `${text}\n${sheet}`;
 
 interface Store {
-  readonly book: Workbook;
+  readonly book: BookReader;
   readonly held: Map<string, readonly Block[]>;
   /** Areas by reference; undefined for one without a meaning here. */
   readonly areas: Map<string, Area | undefined>;
@@ -112,7 +112,7 @@ function crossing(area: Area, from: Address): { readonly down: number; readonly 
 }
 
 /** A store of the areas and values of references; `known` sheets aren't read again. */
-export function resolveFormulaReferences(book: Workbook, known: HeldSheets = new Map()): References {
+export function resolveFormulaReferences(book: BookReader, known: HeldSheets = new Map()): References {
   const store: Store = { book, held: new Map(known), areas: new Map(), values: new Map(), names: undefined };
   const read = (area: Area | undefined): Operand => {
     if (area === undefined) return UNSUPPORTED;

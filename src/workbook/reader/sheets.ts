@@ -1,5 +1,5 @@
 /** Reads sheets in blocks that a host can return at once. */
-import type { Address, Area, Block, CellValue, Workbook } from "../port";
+import type { Address, Area, Block, CellValue, BookReader } from "../port";
 import type { ValueMatrix } from "../values";
 
 /** The largest block to request from a host at once. */
@@ -21,7 +21,7 @@ export function blocksOf(area: Area): readonly Area[] {
 }
 
 /** A sheet's used part, block by block; none if it is empty or missing. */
-export async function readSheet(book: Workbook, sheet: string): Promise<readonly Block[]> {
+export async function readSheet(book: BookReader, sheet: string): Promise<readonly Block[]> {
   const used = await book.used(sheet);
   const blocks: Block[] = [];
   for (const area of used === undefined ? [] : blocksOf(used)) blocks.push(...(await book.read([area])));
@@ -46,7 +46,7 @@ interface Plan {
 /** A sheet of more used cells is read for its formulas only, even where texts are asked for. */
 const MOST_WITH_TEXTS = 200_000;
 
-async function planFor(book: Workbook, sheet: string, texts: boolean): Promise<Plan> {
+async function planFor(book: BookReader, sheet: string, texts: boolean): Promise<Plan> {
   const [used, formulas] = await Promise.all([book.used(sheet), book.formulaArea?.(sheet)]);
   if (used === undefined || book.formulaArea === undefined) return { area: used, whole: true };
   if (texts && cellsOf(used) <= MOST_WITH_TEXTS) return { area: used, whole: true };
@@ -77,7 +77,7 @@ function* groupsOf(blocks: readonly Area[]): Generator<readonly Area[]> {
  * @param texts asks for texts too: sheets of up to 200,000 cells are read whole
  */
 export async function readFormulas(
-  book: Workbook,
+  book: BookReader,
   sheets: readonly string[],
   pause: () => Promise<void> | undefined = () => undefined,
   texts = false,

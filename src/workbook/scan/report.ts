@@ -1,6 +1,7 @@
 /** The cautions of a workbook, combined from those of its sheets. */
 import type { RaisedCaution } from "../../../core";
 import type { Address } from "../port";
+import type { NextSlice } from "../timeSlices";
 
 /** One wording of a caution and the cells that raise it. */
 export interface RaisedNote {
@@ -85,9 +86,11 @@ function into<K, V>(map: Map<K, V>, key: K, make: () => V): V {
 }
 
 /** All sheets' notes as one report: by severity, then code, then wording, each with its cells. */
-export function report(sheets: readonly SheetNotes[]): CautionReport {
+export async function report(sheets: readonly SheetNotes[], pause: NextSlice): Promise<CautionReport> {
   const all: Wordings = new Map();
   for (const { caution, id, address } of sheets.flatMap(({ raised }) => raised)) {
+    const wait = pause();
+    if (wait !== undefined) await wait;
     const codes = into(all, caution.severity, () => new Map<string, Coded>());
     const standing = caution.standing === true;
     const { texts } = into(codes, caution.code, () => ({ standing, texts: new Map<string, Wording>() }));

@@ -163,13 +163,17 @@ export function scanner(book: Workbook, engine: CautionEngine, options: SliceOpt
     for (const name of [...kept.keys()]) if (!there.includes(name)) kept.delete(name);
     const sheets = there.filter((name) => due.has(name));
     for (const name of [...due]) if (!there.includes(name)) due.delete(name);
-    const found = await scanSheets(book, sheets, memory, { ...hearing, pause: timeSlices(options, [signal]), signal });
+    const pause = timeSlices(options, [signal]);
+    const found = await scanSheets(book, sheets, memory, { ...hearing, pause, signal });
     for (const [sheet, notes] of found) {
       kept.set(sheet, notes);
       if (notes.uncomputed.length === 0) due.delete(sheet);
     }
     complete = true;
-    return report(there.flatMap((name) => kept.get(name) ?? []));
+    return report(
+      there.flatMap((name) => kept.get(name) ?? []),
+      pause,
+    );
   }
 
   return {

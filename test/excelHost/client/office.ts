@@ -11,35 +11,99 @@ export interface OfficeStub {
   readonly office: Record<string, unknown>;
   /** Tells the page that another cell is selected. */
   selectionChanged(): void;
-  /** The bytes that `getFileAsync` gives. */
-  file: Uint8Array;
+  /** The workbook's file: what `getFileAsync` gives, and how that went. */
+  readonly file: FileStub;
   /** Addresses that the product had opened in a browser of its own. */
   readonly opened: string[];
 }
 
-const succeeded = (value?: unknown): object => ({ status: "succeeded", value });
+/** The file of the workbook as the shared API gives it, and the places where it breaks off. */
+export interface FileStub {
+  bytes: Uint8Array;
+  /** Where the workbook lies: "" before it is saved. */
+  url: string | null;
+  /** How many were opened and not closed: Office holds two at most. */
+  open: number;
+  /** The size of slices that was asked for last, and the size that the host gives at most. */
+  asked: number;
+  largest: number;
+  /** Numbers of the slices that were asked for, in their order. */
+  readonly slices: number[];
+  /** Answers the step with this code of the shared API. */
+  fault: ((step: "open" | "slice" | "close", index: number) => number | undefined) | undefined;
+  /** What a slice holds instead; undefined for what it should. */
+  sliceData: ((index: number) => readonly number[] | undefined) | undefined;
+}
+
+type Answer = { readonly status: string; readonly value?: unknown; readonly error?: object };
+
+const succeeded = (value?: unknown): Answer => ({ status: "succeeded", value });
+
+/** Its message comes in the language of the user: nobody may show it. */
+const failed = (code: number): Answer => ({
+  status: "failed",
+  error: { code, name: "stand-in", message: `stand-in: ${String(code)}` },
+});
+
+/** The most that a slice may have, and the most files that Office holds ("Document.getFileAsync", remarks). */
+const SLICE = 4_194_304;
+const MOST_FILES = 2;
+
+/** Codes of the shared API: "Internal error", "Invalid parameter". */
+const INTERNAL = 5001;
+const INVALID = 2004;
+
+/** Answers come later, as from another process. */
+const later = (done: Done | undefined, answer: () => Answer): void => void setTimeout(() => done?.(answer()), 0);
 
 /** Splits the file into slices, as `getFileAsync` does. */
-function fileOf(bytes: Uint8Array, sliceSize: number): object {
-  return {
+function openFile(stub: FileStub, asked: number): Answer {
+  stub.asked = asked;
+  const code = stub.fault?.("open", 0) ?? (asked > SLICE ? INVALID : stub.open >= MOST_FILES ? INTERNAL : undefined);
+  if (code !== undefined) return failed(code);
+  const { bytes } = stub;
+  const sliceSize = Math.min(asked, stub.largest);
+  stub.open += 1;
+  let closed = false;
+  const sliceOf = (index: number): Answer => {
+    const refused = closed ? INTERNAL : stub.fault?.("slice", index);
+    if (refused !== undefined) return failed(refused);
+    const data = stub.sliceData?.(index) ?? [...bytes.subarray(index * sliceSize, (index + 1) * sliceSize)];
+    return succeeded({ index, size: data.length, data });
+  };
+  return succeeded({
     size: bytes.length,
     sliceCount: Math.ceil(bytes.length / sliceSize),
     getSliceAsync: (index: number, done: Done) => {
-      const data = [...bytes.subarray(index * sliceSize, (index + 1) * sliceSize)];
-      done(succeeded({ index, size: data.length, data }));
+      stub.slices.push(index);
+      later(done, () => sliceOf(index));
     },
-    closeAsync: (done?: Done) => done?.(succeeded()),
-  };
+    closeAsync: (done?: Done) => {
+      if (!closed) stub.open -= 1;
+      closed = true;
+      later(done, () => {
+        const refused = stub.fault?.("close", 0);
+        return refused === undefined ? succeeded() : failed(refused);
+      });
+    },
+  });
 }
-
-const SLICE = 4_194_304;
 
 export function officeStub(profile: Profile): OfficeStub {
   const selection = new Set<Handler>();
   const platform = PLATFORMS[profile.platform];
   const stub: OfficeStub = {
     office: {},
-    file: new Uint8Array(),
+    file: {
+      bytes: new Uint8Array(),
+      url: "https://example.com/shared/Fernhill%20Hall.xlsx",
+      open: 0,
+      asked: 0,
+      largest: SLICE,
+      slices: [],
+      fault: undefined,
+      sliceData: undefined,
+    },
     opened: [],
     selectionChanged: () => {
       for (const handler of selection) handler({ type: "documentSelectionChanged" });
@@ -56,7 +120,10 @@ export function officeStub(profile: Profile): OfficeStub {
     },
     getFileAsync: (_: string, options: { sliceSize?: number } | Done, done?: Done) => {
       const [size, call] = typeof options === "function" ? [SLICE, options] : [options.sliceSize ?? SLICE, done];
-      call?.(succeeded(fileOf(stub.file, size)));
+      later(call, () => openFile(stub.file, size));
+    },
+    get url() {
+      return stub.file.url;
     },
   };
   const info = { host: "Excel", platform };

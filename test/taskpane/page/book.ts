@@ -9,10 +9,11 @@ import type {
   Block,
   CellValue,
   CellWrite,
-  HandOverCopy,
   PlacedPicture,
+  SheetCopies,
   Workbook,
 } from "../../../src/workbook/port";
+import { newWorkbook, packageBytes } from "../../../src/workbook/package";
 import { readCells } from "../../../src/workbook/reader/read";
 import { parseCells } from "../../../src/workbook/reader/reference";
 import { isMatrix, isOutcomeFault, type CellOutcome } from "../../../src/workbook/values";
@@ -25,7 +26,12 @@ interface Cell {
 export interface Book {
   readonly workbook: Workbook;
   readonly inserted: string[];
-  readonly handed: HandOverCopy[];
+  /** Finished copies that were delivered. */
+  readonly delivered: { readonly bytes: Uint8Array; readonly name: string }[];
+  /** Copies of sheets, where the host makes them. */
+  readonly copied: SheetCopies[];
+  /** Why the host doesn't give the workbook's bytes; undefined where it does. */
+  refusal: string | undefined;
   readonly placed: { readonly picture: PlacedPicture; readonly beside?: Area }[];
   readonly written: CellWrite[];
   readonly asked: { used: string[]; recalculated: string[] };
@@ -41,6 +47,20 @@ export interface Book {
   click(sheet: string, at: string): void;
   /** Tells of changes as a host does. */
   changed(...sheets: readonly string[]): void;
+}
+
+/** The workbook as a file. */
+async function storedBytes(sheets: ReadonlyMap<string, ReadonlyMap<string, Cell>>): Promise<Uint8Array> {
+  const pack = await newWorkbook(
+    [...sheets].map(([name, cells]) => ({
+      name,
+      cells: [...cells].map(([place, { formula, value }]) => {
+        const [row = 0, column = 0] = place.split(",").map(Number);
+        return { row, column, value, ...(formula !== "" && { formula: formula.slice(1) }) };
+      }),
+    })),
+  );
+  return packageBytes(pack);
 }
 
 const placeOf = (at: string): { row: number; column: number } => {
@@ -101,7 +121,9 @@ export function makeBook(
   };
   const book: Book = {
     inserted: [],
-    handed: [],
+    delivered: [],
+    copied: [],
+    refusal: undefined,
     placed: [],
     written: [],
     asked: { used: [], recalculated: [] },
@@ -167,9 +189,18 @@ export function makeBook(
         book.inserted.push(sheet.id);
         return sheet.name;
       },
-      async handOver(copy) {
-        book.handed.push(copy);
-        return "the file Copy.xlsx";
+      documentName: async () => "Pool loop.xlsx",
+      async documentBytes() {
+        if (book.refusal !== undefined) throw new Error(book.refusal);
+        return storedBytes(sheets);
+      },
+      async deliverCopy(bytes, name) {
+        book.delivered.push({ bytes, name });
+        return `The copy is the file ${name}.`;
+      },
+      async copySheets(copies) {
+        book.copied.push(copies);
+        return "the new sheets “Pool loop values”, “Record”";
       },
       placePicture: places
         ? async (picture, beside) => {

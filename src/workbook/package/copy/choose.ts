@@ -4,22 +4,21 @@ import type { BookFacts, NameEntry, SheetEntry } from "../book/facts";
 import { dynamicArrays } from "../book/metadata";
 import { nameKey, resolver } from "../formula/resolve";
 import type { Package } from "../parts/package";
-import { relationsOf } from "../parts/relations";
 import type { CellChange } from "../patch/changes";
 import { patchCells } from "../patch/patch";
 import { cellContext } from "../sheet/read";
 import type { PackageWork } from "../work";
 import { copyPart, type Assembly, type CopiedSheet } from "./assemble";
 import { activeOf } from "./bookText";
+import { keptByChoice, keptPivots } from "./chosenSheets";
 import { isKept, type CopyChoice, type CopyReport, type FrozenFormula } from "./choice";
 import { lostRules, sharedUse } from "./cleanSheet";
 import { finish } from "./finish";
 import { lostNames } from "./lostNames";
 import { judgeSheet, verdicts, type Verdict } from "./frozen";
 import { hiddenCells } from "./hiddenCells";
-import { commentsId, nameId, pivotId, sheetId } from "./ids";
-import { keptSheets, type KeptFrame, type SheetChoice } from "./keptSheets";
-import { pivotSource } from "./sheetNeeds";
+import { commentsId, nameId } from "./ids";
+import type { KeptFrame, SheetChoice } from "./keptSheets";
 
 export interface ChosenCopy {
   readonly pack: Package;
@@ -27,25 +26,6 @@ export interface ChosenCopy {
 }
 
 const count = (number: number, one: string, many: string): string => `${number} ${number === 1 ? one : many}`;
-
-const chosenSheets = (book: BookFacts, { sheets, keep, drop }: CopyChoice): readonly string[] => {
-  const added = book.sheets.filter(({ name }) => keep?.has(sheetId(name)) === true && !sheets.includes(name));
-  return [...sheets, ...added.map(({ name }) => name)].filter((name) => drop?.has(sheetId(name)) !== true);
-};
-
-/** Pivot tables that somebody chose to keep and that sum up cells of this workbook. */
-async function keptPivots(pack: Package, book: BookFacts, { keep }: CopyChoice): Promise<ReadonlySet<string>> {
-  const found = new Set<string>();
-  for (const { path } of book.sheets)
-    for (const { kind, target } of await relationsOf(pack, path))
-      if (
-        kind === "pivotTable" &&
-        keep?.has(pivotId(target)) === true &&
-        (await pivotSource(pack, target)) !== undefined
-      )
-        found.add(target);
-  return found;
-}
 
 function emptiedCells({ kept }: SheetChoice, choice: CopyChoice): readonly Area[] {
   return kept.flatMap((frame) =>
@@ -160,8 +140,7 @@ export async function chooseSheets(
 ): Promise<ChosenCopy> {
   const resolve = resolver(book);
   const pivots = await keptPivots(pack, book, choice);
-  const namesChosen = new Set(book.names.filter((entry) => choice.keep?.has(nameId(entry)) === true).map(nameKey));
-  const sheets = await keptSheets(pack, book, chosenSheets(book, choice), resolve, pivots, namesChosen, work);
+  const sheets = await keptByChoice(pack, book, choice, resolve, pivots, work);
   const droppedSheets = new Set(sheets.dropped.map((name) => name.toLowerCase()));
   const emptied = emptiedCells(sheets, choice);
   const lost = lostNames(book, resolve, droppedSheets, choice);

@@ -8,7 +8,7 @@ import type { CellChange, PatchReport } from "../patch/changes";
 import { patchCells } from "../patch/patch";
 import type { PackageWork } from "../work";
 import type { CopyChoice, CopyReport } from "./choice";
-import { chooseSheets } from "./choose";
+import { chooseSheets, type ChosenCopy } from "./choose";
 
 export interface HandOverPlan {
   readonly choice: CopyChoice;
@@ -16,8 +16,8 @@ export interface HandOverPlan {
   readonly changes: readonly CellChange[];
   /** Values for names with calls of ours, by the name in lower case. */
   readonly nameValues?: ReadonlyMap<string, CellValue>;
-  /** Read me, Record, notes. */
-  readonly sheets: readonly NewSheet[];
+  /** Read me, Record, notes; they may say what the copy holds. */
+  readonly sheets: readonly NewSheet[] | ((chosen: ChosenCopy, patch: PatchReport) => Promise<readonly NewSheet[]>);
   readonly names?: readonly NewName[];
 }
 
@@ -32,6 +32,7 @@ export async function handOverPackage(pack: Package, plan: HandOverPlan, work: P
   const { choice, changes, nameValues = new Map<string, CellValue>(), sheets, names = [] } = plan;
   const patched = await patchCells(pack, await readBook(pack), changes, { ours: "freeze", nameValues }, work);
   const chosen = await chooseSheets(patched.pack, await readBook(patched.pack), choice, work);
-  const whole = await addSheets(chosen.pack, sheets, names, work);
+  const own = typeof sheets === "function" ? await sheets(chosen, patched.report) : sheets;
+  const whole = await addSheets(chosen.pack, own, names, work);
   return { pack: whole, patch: patched.report, copy: chosen.report };
 }

@@ -149,7 +149,7 @@ export async function addSheets(
     work.onProgress?.(at, sheets.length);
     while (editor.has(`${folder}worksheets/sheet${number}.xml`)) number++;
     const own = `${folder}worksheets/sheet${number}.xml`;
-    editor.set(own, newSheetText(sheet, { main, styles, dynamic }));
+    editor.set(own, await newSheetText(sheet, { main, styles, dynamic, pause }));
     editor.setType(own, SHEET_TYPE);
     ids.push(await editor.addRelation(book.path, `${base}/worksheet`, own));
     const wait = pause();

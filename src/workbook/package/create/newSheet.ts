@@ -67,6 +67,8 @@ export interface NewPrint {
   readonly area?: string;
   readonly landscape?: boolean;
   readonly fitToWidth?: boolean;
+  /** With `fitToWidth`: all of it on one page. */
+  readonly onePage?: boolean;
   /** Rows on top of every page: "1:4". */
   readonly titleRows?: string;
   readonly footer?: string;

@@ -3,6 +3,7 @@ import type { CellValue } from "../../port";
 import { cellsText } from "../../reader/reference";
 import { cellText, formulaText, needsQuote } from "../sheet/cellText";
 import { keyOf, placeOfKey } from "../sheet/collect";
+import type { NextSlice } from "../../timeSlices";
 import type { StyleBuilder } from "../styles/build";
 import { escapedXml, escapedAttribute } from "../xml/text";
 import { DECLARATION } from "./minimal";
@@ -13,14 +14,18 @@ export interface NewSheetContext {
   readonly styles: StyleBuilder;
   /** The cell metadata that mark a dynamic array, where the workbook has such. */
   readonly dynamic: number | undefined;
+  readonly pause: NextSlice;
 }
 
 /** The cells by key, with what array formulas fill. */
 function filledCells({ cells }: NewSheet): ReadonlyMap<number, NewSheetCell> {
   const found = new Map<number, NewSheetCell>();
-  const put = (row: number, column: number, cell: NewSheetCell): void =>
-    void found.set(keyOf(row, column), { ...found.get(keyOf(row, column)), ...cell });
-  for (const { row, column, ...cell } of cells) put(row, column, cell);
+  const put = (row: number, column: number, cell: NewSheetCell): void => {
+    const key = keyOf(row, column);
+    const before = found.get(key);
+    found.set(key, before === undefined ? cell : { ...before, ...cell });
+  };
+  for (const cell of cells) put(cell.row, cell.column, cell);
   for (const { row, column, spill } of cells)
     spill?.forEach((line, down) =>
       line.forEach((value, right) => {
@@ -48,14 +53,20 @@ function oneCell(key: number, { value = null, formula, spill, style }: NewSheetC
   );
 }
 
-function dataText(sheet: NewSheet, context: NewSheetContext): string {
+async function dataText(sheet: NewSheet, context: NewSheetContext): Promise<string> {
+  const { pause } = context;
   const rows = new Map<number, string[]>();
   const cells = filledCells(sheet);
   for (const key of [...cells.keys()].sort((a, b) => a - b)) {
     const { row } = placeOfKey(key);
-    const line = rows.get(row) ?? [];
-    line.push(oneCell(key, cells.get(key) ?? {}, context));
-    rows.set(row, line);
+    const line = rows.get(row);
+    const text = oneCell(key, cells.get(key) ?? {}, context);
+    if (line !== undefined) line.push(text);
+    else {
+      rows.set(row, [text]);
+      const wait = pause();
+      if (wait !== undefined) await wait;
+    }
   }
   for (const row of Object.keys(sheet.heights ?? {}).map(Number)) if (!rows.has(row)) rows.set(row, []);
   const lines = [...rows]
@@ -111,8 +122,9 @@ function validationText(one: NewValidation): string {
 const list = (name: string, items: readonly string[]): string =>
   items.length === 0 ? "" : `<${name} count="${items.length}">${items.join("")}</${name}>`;
 
-function pageText({ landscape, fitToWidth, footer }: NewPrint): string {
-  const fit = fitToWidth === true ? ' fitToHeight="0"' : "";
+function pageText({ landscape, fitToWidth, onePage, footer }: NewPrint): string {
+  // Without a height in pages it is one.
+  const fit = fitToWidth === true && onePage !== true ? ' fitToHeight="0"' : "";
   const foot =
     footer === undefined || footer === ""
       ? ""
@@ -123,14 +135,14 @@ function pageText({ landscape, fitToWidth, footer }: NewPrint): string {
   );
 }
 
-export function newSheetText(sheet: NewSheet, context: NewSheetContext): string {
+export async function newSheetText(sheet: NewSheet, context: NewSheetContext): Promise<string> {
   const { merged = [], validations = [], print } = sheet;
   const fits = print?.fitToWidth === true ? '<sheetPr><pageSetUpPr fitToPage="1"/></sheetPr>' : "";
   const merges = merged.map((area) => `<mergeCell ref="${cellsText(area)}"/>`);
   return (
     `${DECLARATION}<worksheet xmlns="${context.main}">${fits}${viewText(sheet)}<sheetFormatPr defaultRowHeight="15"/>` +
     columnsText(sheet) +
-    dataText(sheet, context) +
+    (await dataText(sheet, context)) +
     list("mergeCells", merges) +
     list("dataValidations", validations.map(validationText)) +
     (print === undefined ? "" : pageText(print)) +

@@ -78,24 +78,32 @@ export function styleBuilder(path: string, source: string): StyleBuilder {
     known.set(key, place);
     return place;
   };
+  const plain = new WeakMap<NewStyle, number>();
+  const quoted = new WeakMap<NewStyle, number>();
+  const made = (style: NewStyle, quote: boolean): number => {
+    if (Object.keys(style).length === 0 && !quote) return 0;
+    const font = hasFont(style) ? index("fonts", fontText(style, p)) : 0;
+    const fill = style.fill === undefined ? 0 : index("fills", fillText(style.fill, p));
+    const border = style.edges === undefined ? 0 : index("borders", borderText(style.edges, p));
+    const format = style.format === undefined ? 0 : formatId(style.format, formats, p);
+    const alignment = alignmentText(style, p);
+    const protection = style.locked === false ? `<${p}protection locked="0"/>` : "";
+    const applies =
+      (format > 0 ? ' applyNumberFormat="1"' : "") +
+      (font > 0 ? ' applyFont="1"' : "") +
+      (fill > 0 ? ' applyFill="1"' : "") +
+      (border > 0 ? ' applyBorder="1"' : "") +
+      (alignment === "" ? "" : ' applyAlignment="1"') +
+      (protection === "" ? "" : ' applyProtection="1"');
+    const open = `<${p}xf numFmtId="${format}" fontId="${font}" fillId="${fill}" borderId="${border}" xfId="0"${quote ? ' quotePrefix="1"' : ""}${applies}>`;
+    return index("cellXfs", `${open}${alignment}${protection}</${p}xf>`);
+  };
   return {
     of(style, quote) {
-      if (Object.keys(style).length === 0 && !quote) return 0;
-      const font = hasFont(style) ? index("fonts", fontText(style, p)) : 0;
-      const fill = style.fill === undefined ? 0 : index("fills", fillText(style.fill, p));
-      const border = style.edges === undefined ? 0 : index("borders", borderText(style.edges, p));
-      const format = style.format === undefined ? 0 : formatId(style.format, formats, p);
-      const alignment = alignmentText(style, p);
-      const protection = style.locked === false ? `<${p}protection locked="0"/>` : "";
-      const applies =
-        (format > 0 ? ' applyNumberFormat="1"' : "") +
-        (font > 0 ? ' applyFont="1"' : "") +
-        (fill > 0 ? ' applyFill="1"' : "") +
-        (border > 0 ? ' applyBorder="1"' : "") +
-        (alignment === "" ? "" : ' applyAlignment="1"') +
-        (protection === "" ? "" : ' applyProtection="1"');
-      const open = `<${p}xf numFmtId="${format}" fontId="${font}" fillId="${fill}" borderId="${border}" xfId="0"${quote ? ' quotePrefix="1"' : ""}${applies}>`;
-      return index("cellXfs", `${open}${alignment}${protection}</${p}xf>`);
+      const places = quote ? quoted : plain;
+      const place = places.get(style) ?? made(style, quote);
+      places.set(style, place);
+      return place;
     },
     text() {
       const lists = [...nodes].flatMap(([name, node]) => listSplices(source, node, added.get(name) ?? []));

@@ -1,5 +1,5 @@
-/** Puts a hand-over copy beside the originals: copied sheets with values, and the record. */
-import type { CellValue, HandOverCopy, ValueArea } from "../port";
+/** Puts copies of sheets beside the originals: values in place of formulas, and the record. */
+import type { CellValue, SheetCopies, ValueArea } from "../port";
 import { isCellFault } from "../port";
 import { inPortions } from "./portions";
 import { brief, changing, reading, supports } from "./run";
@@ -98,7 +98,7 @@ const isCopyOf = (title: string, sheet: string): boolean => {
 const quoted = (names: readonly string[]): string => names.map((name) => `“${name}”`).join(", ");
 
 /** Adds the copies and shows the record; what was added is taken away again where Excel breaks off. */
-export async function addHandOver({ sheets, record }: HandOverCopy): Promise<string> {
+export async function addSheetCopies({ sheets, record }: SheetCopies): Promise<string> {
   if (!supports("1.7")) throw new Error("this Excel can't copy sheets from an add-in: copy the sheet by hand");
   const before = { sheets: await sheetIds(), names: new Set<string>() };
   try {

@@ -1,8 +1,9 @@
 /** The part of a table that a reference means. */
 import type { Area } from "../port";
-import type { ReferenceMeaning, TablePart } from "../reader/reference";
+import type { ReferenceMeaning, TablePart } from "./reference";
 
-interface TableFacts {
+/** What a host says of a table. */
+export interface TableShape {
   readonly area: Area;
   readonly headers: boolean;
   readonly totals: boolean;
@@ -11,7 +12,7 @@ interface TableFacts {
 
 /** The part of a table that a reference means; undefined where the table has no such part or column. */
 export function partOfTable(
-  facts: TableFacts,
+  facts: TableShape,
   { part, first, last }: ReferenceMeaning & { kind: "table" },
   row: number,
 ): Area | undefined {
@@ -24,7 +25,7 @@ export function partOfTable(
   return { sheet: facts.area.sheet, ...rows, column, columns: Math.abs(to - from) + 1 };
 }
 
-function rowsOfPart(facts: TableFacts, part: TablePart, row: number): { row: number; rows: number } | undefined {
+function rowsOfPart(facts: TableShape, part: TablePart, row: number): { row: number; rows: number } | undefined {
   const { area, headers, totals } = facts;
   const top = area.row + Number(headers);
   const rows = area.rows - Number(headers) - Number(totals);

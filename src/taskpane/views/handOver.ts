@@ -1,0 +1,198 @@
+/** Hand over: the workbook is looked over, the user chooses, a copy is made. */
+import type * as CopyModule from "../../workbook/copy";
+import type { Survey } from "../../workbook/copy/survey";
+import type { CopyProgress } from "../../workbook/copy/copyWork";
+import { WORK_CANCELLED } from "../../workbook/timeSlices";
+import { action, h, replace, type Child } from "../elements";
+import { CANCELLED } from "../jobs/jobQueue";
+import { choiceOf, firstForm, type CopyForm } from "../model/copyChoice";
+import { sentenceOf, type PanelServices } from "../services";
+import { fileDrop } from "./fileDrop";
+import { handOverForm, type HandOverForm } from "./handOverForm";
+import { copyTexts, doubts, hasDoubts, sheetCopyTexts } from "./handOverTexts";
+import { orCancelled, progressBox } from "./progressBox";
+
+const NO_USE = "No cell of this workbook uses these functions.";
+
+/** What reads and writes files is loaded when it is first needed. */
+const copying = (): Promise<typeof CopyModule> => import(/* webpackChunkName: "copy" */ "../../workbook/copy");
+
+/** The date on the user's clock: 2026-11-26. */
+function today(): string {
+  const now = new Date();
+  const two = (number: number): string => String(number).padStart(2, "0");
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+}
+
+interface Section {
+  readonly services: PanelServices;
+  /** What is going on: progress, or the choices. */
+  readonly going: HTMLElement;
+  readonly result: HTMLElement;
+}
+
+const isCancelled = (error: unknown): boolean => error === CANCELLED || error === WORK_CANCELLED;
+
+/** Runs a step with its progress; undefined where it was cancelled or failed, which is then said. */
+async function step<T>(
+  { services, going, result }: Section,
+  what: string,
+  run: (work: { signal: AbortSignal; onProgress: (progress: CopyProgress) => void }) => Promise<T>,
+  failed?: (error: unknown) => readonly Child[],
+): Promise<T | undefined> {
+  const ending = new AbortController();
+  const box = progressBox(services, { what, key: "hand over", cancel: () => ending.abort(), asked: true });
+  replace(result);
+  replace(going, box.root);
+  try {
+    return await orCancelled(run({ signal: ending.signal, onProgress: box.update }), ending.signal);
+  } catch (error) {
+    const text = isCancelled(error) ? "Cancelled: nothing was changed." : `Nothing was changed: ${sentence(error)}`;
+    replace(
+      result,
+      h("p", { class: isCancelled(error) ? undefined : "fault" }, text),
+      isCancelled(error) ? undefined : failed?.(error),
+    );
+    return undefined;
+  } finally {
+    box.end();
+    replace(going);
+  }
+}
+
+/** With a full stop, whoever wrote it. */
+const sentence = (error: unknown): string => sentenceOf(error).replace(/\.?$/, ".");
+
+async function makeFrom(section: Section, survey: Survey, file: string, form: CopyForm): Promise<void> {
+  const { services, going, result } = section;
+  const copy = await step(section, "Making the copy", async (work) => {
+    const { makeCopy } = await copying();
+    const facts = { project: form.project, file, date: today() };
+    return makeCopy(survey, { choice: choiceOf(form, survey), others: form.others, facts }, services.engine, work);
+  });
+  if (copy === undefined) return;
+  // What the host does with it can't be cancelled.
+  replace(going, h("p", { class: "quiet" }, "Handing the copy over…"));
+  try {
+    const { copyName } = await copying();
+    replace(result, copyTexts(copy, await services.workbook.deliverCopy(copy.bytes, copyName(file))));
+  } catch (error) {
+    replace(result, h("p", { class: "fault" }, `Nothing was changed: ${sentence(error)}`));
+  }
+  replace(going);
+}
+
+/** Follows what the chosen sheets come to: the newest choice counts. */
+function consequences(survey: Survey, form: () => HandOverForm): () => void {
+  let newest = new AbortController();
+  return () => {
+    newest.abort();
+    newest = new AbortController();
+    const { signal } = newest;
+    const { form: chosen, show } = form();
+    const find = async (): Promise<void> => {
+      const { listHidden, sheetsOfCopy } = await copying();
+      const choice = choiceOf(chosen(), survey);
+      const { sheets } = await sheetsOfCopy(survey.pack, survey.stored.facts, choice, { signal });
+      const hidden = await listHidden(survey.pack, survey.stored.facts, choice.sheets, { signal });
+      if (!signal.aborted) show({ kept: sheets, hidden });
+    };
+    find().catch((error: unknown) => {
+      if (!signal.aborted) show(sentence(error));
+    });
+  };
+}
+
+function choose(section: Section, survey: Survey, file: string): void {
+  const { services, going } = section;
+  const follow = consequences(survey, () => form);
+  const form = handOverForm(survey, firstForm(survey, ""), { onChange: () => follow() });
+  const label = hasDoubts(survey) ? "Make the copy all the same" : "Make the copy";
+  replace(
+    going,
+    h("h4", { tabindex: -1 }, "What to hand over"),
+    doubts(services, survey),
+    form.root,
+    h(
+      "p",
+      { class: "actions" },
+      action(label, () => makeFrom(section, survey, file, form.form()), { key: "make copy", primary: true }),
+      action("Cancel", () => replace(going), { key: "leave copy", name: "Cancel: make no copy" }),
+    ),
+  );
+  going.querySelector("h4")?.focus();
+  services.readOut("What to hand over: choose sheets and what the copy keeps.");
+  follow();
+}
+
+async function lookOver(
+  section: Section,
+  bytesOf: (signal: AbortSignal) => Promise<Uint8Array>,
+  file: string,
+): Promise<void> {
+  const { services, result } = section;
+  const found = await step(
+    section,
+    "Looking through the workbook",
+    async (work) => {
+      const { surveyBook } = await copying();
+      return { survey: await surveyBook(await bytesOf(work.signal), services.engine, work) };
+    },
+    () => otherWays(section),
+  );
+  if (found === undefined) return;
+  if (found.survey === undefined) replace(result, h("p", {}, NO_USE));
+  else choose(section, found.survey, file);
+}
+
+/** Where the workbook's bytes can't be had: the saved file, and only then copies of sheets beside the originals. */
+function otherWays(section: Section): readonly Child[] {
+  const { workbook, engine } = section.services;
+  const { copySheets } = workbook;
+  if (copySheets === undefined) return [];
+  const take = (bytes: Uint8Array, name: string): void => void lookOver(section, () => Promise.resolve(bytes), name);
+  const within = async (): Promise<void> => {
+    const texts = await step(section, "Copying the sheets", async (work) => {
+      const { sheetCopies } = await copying();
+      const facts = { project: "", file: await workbook.documentName(), date: today() };
+      const made = await sheetCopies(workbook, engine, facts, work);
+      return made === undefined ? [h("p", {}, NO_USE)] : sheetCopyTexts(made, await copySheets(made.copies));
+    });
+    if (texts !== undefined) replace(section.result, texts);
+  };
+  return [
+    fileDrop("Save the workbook and drop its file here, or choose it: the copy is made of the file.", take),
+    h(
+      "p",
+      { class: "quiet" },
+      "The last way: new sheets of this workbook hold the values. Nothing is dropped then, hidden things included, formulas on them refer to your own sheets, and making them empties Excel's undo list.",
+    ),
+    h("p", { class: "actions" }, action("Copy the sheets in this workbook", within, { key: "copy sheets" })),
+  ];
+}
+
+export function handOverSection(services: PanelServices): HTMLElement {
+  const section: Section = {
+    services,
+    going: h("div", { class: "going" }),
+    result: h("div", { role: "status", class: "outcome" }),
+  };
+  const { workbook } = services;
+  const run = async (): Promise<void> =>
+    lookOver(section, (signal) => workbook.documentBytes(signal), await workbook.documentName().catch(() => ""));
+  return h(
+    "section",
+    { "aria-labelledby": "hand-over-title" },
+    h("h3", { id: "hand-over-title" }, "Hand over"),
+    h(
+      "p",
+      {},
+      "A copy for people without this add-in: values in place of every formula that needs it, a record of formula, " +
+        "inputs, method, source and cautions, a Read me and a page for the supplier. You choose what goes into it; what " +
+        "you leave out leaves no trace.",
+    ),
+    h("p", { class: "actions" }, action("Make a hand-over copy", run, { key: "hand over", primary: true })),
+    section.going,
+    section.result,
+  );
+}

@@ -1,0 +1,112 @@
+/** Finds the formulas that refer to an area. Each formula is found once: the work grows with the formulas, not their square. */
+import type { Area } from "../port";
+import { MOST_COLUMNS } from "../reader/reference";
+import type { NextSlice } from "../timeSlices";
+
+/** Areas up to this size are listed cell by cell. */
+const FEW_CELLS = 32;
+
+interface LargeArea {
+  readonly area: Area;
+  readonly readers: number[];
+}
+
+interface SheetReaders {
+  /** Formulas by the single cells that they refer to. */
+  readonly cells: Map<number, number[]>;
+  /** Formulas by the larger areas that they refer to. */
+  large: LargeArea[];
+  readonly largeByText: Map<string, LargeArea>;
+}
+
+export interface ReaderIndex {
+  /** Formulas that refer to a cell of the area and weren't found before. */
+  take(area: Area): readonly number[];
+}
+
+const keyOf = (row: number, column: number): number => row * MOST_COLUMNS + column;
+
+const overlap = (a: Area, b: Area): boolean =>
+  a.row < b.row + b.rows &&
+  b.row < a.row + a.rows &&
+  a.column < b.column + b.columns &&
+  b.column < a.column + a.columns;
+
+function addLarge(sheet: SheetReaders, area: Area, reader: number): void {
+  const text = [area.row, area.column, area.rows, area.columns].join(",");
+  const known = sheet.largeByText.get(text);
+  if (known !== undefined) {
+    known.readers.push(reader);
+    return;
+  }
+  const entry = { area, readers: [reader] };
+  sheet.largeByText.set(text, entry);
+  sheet.large.push(entry);
+}
+
+function addCells({ cells }: SheetReaders, { row, column, rows, columns }: Area, reader: number): void {
+  for (let down = 0; down < rows; down++)
+    for (let over = 0; over < columns; over++) {
+      const key = keyOf(row + down, column + over);
+      const readers = cells.get(key);
+      if (readers === undefined) cells.set(key, [reader]);
+      else readers.push(reader);
+    }
+}
+
+function takeCells({ cells }: SheetReaders, area: Area, found: number[]): void {
+  const take = (key: number): void => {
+    for (const reader of cells.get(key) ?? []) found.push(reader);
+    cells.delete(key);
+  };
+  if (area.rows * area.columns > cells.size) {
+    for (const key of [...cells.keys()]) {
+      const place = { row: Math.floor(key / MOST_COLUMNS), column: key % MOST_COLUMNS, rows: 1, columns: 1 };
+      if (overlap({ ...place, sheet: area.sheet }, area)) take(key);
+    }
+    return;
+  }
+  for (let down = 0; down < area.rows; down++)
+    for (let over = 0; over < area.columns; over++) take(keyOf(area.row + down, area.column + over));
+}
+
+function takeLarge(sheet: SheetReaders, area: Area, found: number[]): void {
+  if (!sheet.large.some((one) => overlap(one.area, area))) return;
+  sheet.large = sheet.large.filter((one) => {
+    if (!overlap(one.area, area)) return true;
+    for (const reader of one.readers) found.push(reader);
+    return false;
+  });
+}
+
+/** @param reads the areas that each formula refers to; one without known areas is never found */
+export async function readerIndex(
+  reads: readonly (readonly Area[] | undefined)[],
+  pause: NextSlice,
+): Promise<ReaderIndex> {
+  const sheets = new Map<string, SheetReaders>();
+  const taken = new Set<number>();
+  for (const [reader, areas] of reads.entries()) {
+    const wait = pause();
+    if (wait !== undefined) await wait;
+    for (const area of areas ?? []) {
+      const name = area.sheet.toLowerCase();
+      const sheet = sheets.get(name) ?? { cells: new Map(), large: [], largeByText: new Map() };
+      sheets.set(name, sheet);
+      if (area.rows * area.columns <= FEW_CELLS) addCells(sheet, area, reader);
+      else addLarge(sheet, area, reader);
+    }
+  }
+  return {
+    take(area) {
+      const sheet = sheets.get(area.sheet.toLowerCase());
+      if (sheet === undefined) return [];
+      const found: number[] = [];
+      takeCells(sheet, area, found);
+      takeLarge(sheet, area, found);
+      const fresh = [...new Set(found)].filter((reader) => !taken.has(reader));
+      for (const reader of fresh) taken.add(reader);
+      return fresh;
+    },
+  };
+}
