@@ -31,11 +31,11 @@ function conditionOf(
   const optional = content === "";
   if (rule === undefined) {
     if (optional) return undefined;
-    return typeof content === "number" ? `ISNUMBER(${cell})` : `${cell}<>""`;
+    return typeof content === "number" ? `ISNUMBER(${cell})` : `LEN(${cell})>0`;
   }
-  if ("filled" in rule) return `${cell}<>""`;
+  if ("filled" in rule) return `LEN(${cell})>0`;
   const held = "list" in rule ? `ISNUMBER(MATCH(${cell}&"",${words(rule.list)},0))` : both(limits(cell, rule));
-  return optional ? `IF(${cell}="",TRUE,${held})` : held;
+  return optional ? `IF(LEN(${cell})=0,TRUE,${held})` : held;
 }
 
 /** The cells of a line that a user fills in, by column. */
@@ -53,7 +53,7 @@ const typedCells = (
 /** A line of a list: blank as a whole, or filled in as it began. */
 function listRule(key: string, conditions: readonly string[], columns: readonly string[]): string {
   const [first = "B", last = first] = [columns.find((column) => column !== "A"), columns.at(-1)];
-  return `IF([${key}@A]="",SUMPRODUCT(--([${key}@${first}]:[${key}@${last}]<>""))=0,${both(conditions)})`;
+  return `IF(LEN([${key}@A])=0,SUMPRODUCT(--(LEN([${key}@${first}]:[${key}@${last}])>0))=0,${both(conditions)})`;
 }
 
 function ruleOf(line: Line): InputRule | undefined {

@@ -103,7 +103,7 @@ export const must = (key: string, label: string, condition: string, note: string
 
 /** A check that waits for a cell: not checked as long as it is blank. */
 export const checkWhen = (key: string, label: string, cell: string, condition: string, note: string): Line =>
-  computed(key, label, `=IF([${cell}]="","${unfinished}",IF(${condition},"${good}","${doubtful}"))`, "", {
+  computed(key, label, `=IF(LEN([${cell}])=0,"${unfinished}",IF(${condition},"${good}","${doubtful}"))`, "", {
     style: "Check Cell",
     note,
   });
@@ -111,7 +111,7 @@ export const checkWhen = (key: string, label: string, cell: string, condition: s
 const peopleCheck: Line = computed(
   "checkPeople",
   "Made and checked by two people",
-  `=IF(OR([madeBy]="",[checkedBy]=""),"${unfinished}",IF(TRIM([madeBy]&"")=TRIM([checkedBy]&""),"${bad}","${good}"))`,
+  `=IF(OR(LEN([madeBy])=0,LEN([checkedBy])=0),"${unfinished}",IF(TRIM([madeBy]&"")=TRIM([checkedBy]&""),"${bad}","${good}"))`,
   "",
   { style: "Check Cell", note: "Their initials, under About." },
 );

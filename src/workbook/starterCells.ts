@@ -28,7 +28,7 @@ export const linkNames = (sheet: StarterSheet): readonly string[] => [
 ];
 
 /** A blank cell behind the name stays blank: it must not read as 0. */
-const linkFormula = (name: string): string => `=IF(${name}="","",${name})`;
+const linkFormula = (name: string): string => `=IF(LEN(${name})=0,"",${name})`;
 
 const rowOf = (address: string): string => address.replace(/^[A-Z]+/, "");
 
@@ -47,8 +47,9 @@ export function linkedSheet(sheet: StarterSheet, exists: (name: string) => boole
   const cells = Object.entries(sheet.cells).map(([address, cell]): readonly [string, SheetCell] => {
     const name = links.get(address);
     if (name !== undefined) {
-      const { validation: _, ...rest } = cell;
-      return [address, { ...rest, content: linkFormula(name), style: "Calculation" }];
+      const { format, indent } = cell;
+      const look = { ...(format !== undefined && { format }), ...(indent && { indent }) };
+      return [address, { content: linkFormula(name), style: "Calculation", ...look }];
     }
     const from = rows.get(rowOf(address));
     return [

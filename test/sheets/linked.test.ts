@@ -87,7 +87,7 @@ describe("all starter sheets in one workbook", () => {
       expect(
         book.read({ sheet: "Recovery sizing", ...addressOf("Length", recoverySizing.cells), rows: 1, columns: 1 })
           .formulas,
-      ).toEqual([['=IF(ProjectLength="","",ProjectLength)']]);
+      ).toEqual([['=IF(LEN(ProjectLength)=0,"",ProjectLength)']]);
     } finally {
       book.dispose();
     }

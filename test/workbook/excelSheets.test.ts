@@ -87,7 +87,7 @@ describe.each(PROFILES)("A starter sheet in Excel, $name", (profile) => {
     });
     await on.book.insert({ ...SMALL, names: {}, cells });
     const sheet = on.sheet("Small sheet");
-    expect(cellAt(sheet, "B2")?.formula).toBe('=IF(ProjectFlow="","",ProjectFlow)');
+    expect(cellAt(sheet, "B2")?.formula).toBe('=IF(LEN(ProjectFlow)=0,"",ProjectFlow)');
     expect(formatAt(sheet, "B2", "style")).toBe("Calculation");
     expect(cellAt(sheet, "D2")?.value).toBe("the workbook's ProjectFlow");
     expect(cellAt(sheet, "B3")?.value).toBe(60);

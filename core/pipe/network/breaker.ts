@@ -6,13 +6,7 @@ import { item } from "../../numeric/series";
 import { notAvailable, valueError } from "../../kernel/values/fault";
 import { quantityMark } from "../../kernel/values/quantityMark";
 import type { GridFlows, HeadAndSlope } from "../../numeric/gradientNetwork";
-import type { Network, PadGrid, SolvedNetwork } from "./network";
-
-export interface BreakerState {
-  readonly open: boolean;
-  /** Gauge head at the node with the loop full, m. */
-  readonly fullHead: number;
-}
+import type { BreakerState, Network, PadGrid, SolvedNetwork } from "./networkTypes";
 
 const MOST_ROUNDS = 60;
 

@@ -7,25 +7,6 @@ const x = symbol("fraction", "opening", 0.05, 1);
 const Kvs = symbol("flow coefficient", "flow coefficient, fully open", 2, 200);
 const head = (description: string) => symbol("head", description, 0.5, 30);
 
-export const transitionFriction = equation({
-  name: "Darcy friction factor between laminar and turbulent flow",
-  form: "f = 7*FA - FB + Re/2000 * (0.128 - 17*FA + 2.5*FB + Re/2000 * (-0.128 + 13*FA - 2*FB + Re/2000 * (0.032 - 3*FA + 0.5*FB)))",
-  kind: "number",
-  symbols: {
-    Re: symbol("number", "Reynolds number", 2000, 4000),
-    FA: symbol("number", "friction factor at Re 4,000", 0.035, 0.06),
-    FB: symbol("number", "twice that, plus Re df/dRe there", 0.05, 0.1),
-  },
-  validity: "Re from 2,000 to 4,000, where friction is uncertain",
-  source: "epanet22",
-  code: ({ Re, FA, FB }) => {
-    const R = Re / 2000;
-    return (
-      7 * FA - FB + R * (0.128 - 17 * FA + 2.5 * FB + R * (-0.128 + 13 * FA - 2 * FB + R * (0.032 - 3 * FA + 0.5 * FB)))
-    );
-  },
-});
-
 export const hazenWilliamsMetric = equation({
   name: "Hazen–Williams, metric form",
   form: "h = 10.67 * L * Q^1.852 / (C^1.852 * D^4.871)",

@@ -2,34 +2,14 @@
 import { normalizeKey } from "../../kernel/define/argument";
 import { notAvailable, valueError } from "../../kernel/values/fault";
 import { nearest } from "../../kernel/call/nearest";
-import { solveGrid, type Grid, type GridFlows } from "../../numeric/gradientNetwork";
+import { solveGrid, type GridFlows } from "../../numeric/gradientNetwork";
 import { lossAt } from "./gridLink";
-import { isBreaker, propertiesAt, readLink, readPump, rowFault, type WaterInPipes, type ReadLink } from "./gridRead";
+import { isBreaker, propertiesAt, readLink, readPump, rowFault, type ReadLink } from "./gridRead";
 import { checkNetwork } from "./networkCheck";
-import { openBreakers, type BreakerState } from "./breaker";
+import { openBreakers } from "./breaker";
+import type { Network, PadGrid, SolvedNetwork } from "./networkTypes";
 import type { LinkRow, NetworkInputs, NodeRow, PumpRow } from "./networkArgs";
 import { pumpsOf } from "./networkPumps";
-
-export type PadGrid = Grid<ReadLink>;
-
-export interface Network {
-  readonly nodes: readonly string[];
-  /** m */
-  readonly heights: readonly number[];
-  readonly links: readonly ReadLink[];
-  /** Rows of vacuum breakers, with their nodes. */
-  readonly breakers: readonly { readonly row: LinkRow; readonly node: number }[];
-  readonly grid: PadGrid;
-  readonly properties: WaterInPipes;
-  /** Whether zeros among the openings counted as blank cells. */
-  readonly zerosAreBlank: boolean;
-}
-
-export interface SolvedNetwork extends GridFlows {
-  readonly breakerStates: readonly BreakerState[];
-  /** Links that run part full below an open breaker. */
-  readonly partFull: ReadonlySet<number>;
-}
 
 /** Gives every new name a place. */
 function namedPlaces(): { readonly names: string[]; at: (name: string) => number } {

@@ -2,7 +2,7 @@
 import { item } from "../../numeric/series";
 import { valueError } from "../../kernel/values/fault";
 import { rowFault } from "./gridRead";
-import type { Network } from "./network";
+import type { Network } from "./networkTypes";
 
 /** Nodes that rows join to a fixed level, shut or not. */
 function joined({ links, grid }: Network): readonly boolean[] {

@@ -4,7 +4,7 @@ import { item } from "../../numeric/series";
 import { risesSomewhere } from "./networkPumps";
 import { reynoldsFactor } from "./gridLink";
 import { TRANSITION } from "../straight/continuousFriction";
-import type { Network, SolvedNetwork } from "./network";
+import type { Network, SolvedNetwork } from "./networkTypes";
 import type { NetworkLine } from "./networkTable";
 
 /** Links from which water reaches a pump's inlet before any free surface. */

@@ -7,7 +7,7 @@ import { vapourPressureOfWater } from "../../water/saturation";
 import { meanVelocity, suctionHead } from "../equations";
 import { gaugePressure } from "./gridEquations";
 import type { HeadAndSlope } from "../../numeric/gradientNetwork";
-import type { Network, SolvedNetwork } from "./network";
+import type { Network, SolvedNetwork } from "./networkTypes";
 import type { NetworkInputs } from "./networkArgs";
 
 export interface NetworkLine {

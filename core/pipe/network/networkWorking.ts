@@ -20,7 +20,7 @@ import {
 import { reynoldsFactor, spanOf } from "./gridLink";
 import { openingOf, type ReadLink } from "./gridRead";
 import { headLostIn } from "./networkTable";
-import type { Network, SolvedNetwork } from "./network";
+import type { Network, SolvedNetwork } from "./networkTypes";
 
 function traceValve({ row, Kv }: ReadLink, Q: number, trace: Trace): void {
   if (Kv === undefined) return;

@@ -9,7 +9,8 @@ import { efficiencyAtSpeed, pumpAtSpeed } from "./gridEquations";
 import { spanOf } from "./gridLink";
 import { headLostIn } from "./networkTable";
 import type { LinkRow, NetworkInputs, PumpRow } from "./networkArgs";
-import { readNetwork, solveNetwork, type Network } from "./network";
+import { readNetwork, solveNetwork } from "./network";
+import type { Network } from "./networkTypes";
 
 export interface EfficiencyPoint {
   readonly efficiency: number;

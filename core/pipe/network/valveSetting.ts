@@ -4,7 +4,8 @@ import { notAvailable, valueError } from "../../kernel/values/fault";
 import { silent, type Trace } from "../../kernel/define/steps";
 import { bracketedRoot } from "../../numeric/root";
 import { item } from "../../numeric/series";
-import { readNetwork, solveNetwork, type Network, type SolvedNetwork } from "./network";
+import { readNetwork, solveNetwork } from "./network";
+import type { Network, SolvedNetwork } from "./networkTypes";
 import type { LinkRow, NetworkInputs, NodeRow, PumpRow } from "./networkArgs";
 
 export interface SettingCase {

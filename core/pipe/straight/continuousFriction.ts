@@ -1,8 +1,27 @@
 /** A friction factor without a step between laminar and turbulent flow, with its slope: a network's solver needs both. */
+import { equation, symbol } from "../../kernel/define/equation";
 import { silent, type Trace } from "../../kernel/define/steps";
 import { laminarFriction } from "../equations";
 import { frictionFactor } from "./friction";
-import { transitionFriction } from "../network/gridEquations";
+
+export const transitionFriction = equation({
+  name: "Darcy friction factor between laminar and turbulent flow",
+  form: "f = 7*FA - FB + Re/2000 * (0.128 - 17*FA + 2.5*FB + Re/2000 * (-0.128 + 13*FA - 2*FB + Re/2000 * (0.032 - 3*FA + 0.5*FB)))",
+  kind: "number",
+  symbols: {
+    Re: symbol("number", "Reynolds number", 2000, 4000),
+    FA: symbol("number", "friction factor at Re 4,000", 0.035, 0.06),
+    FB: symbol("number", "twice that, plus Re df/dRe there", 0.05, 0.1),
+  },
+  validity: "Re from 2,000 to 4,000, where friction is uncertain",
+  source: "epanet22",
+  code: ({ Re, FA, FB }) => {
+    const R = Re / 2000;
+    return (
+      7 * FA - FB + R * (0.128 - 17 * FA + 2.5 * FB + R * (-0.128 + 13 * FA - 2 * FB + R * (0.032 - 3 * FA + 0.5 * FB)))
+    );
+  },
+});
 
 /** Ends of the span between laminar and turbulent flow. */
 export const TRANSITION = [2000, 4000] as const;

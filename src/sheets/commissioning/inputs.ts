@@ -154,7 +154,7 @@ export const HAND_OVER_INPUTS: readonly Line[] = [
 export const UA_TREND: readonly Line[] = [
   heading("group", "3 Yearly UA on that of today"),
   ...[1, 2, 3, 4, 5].map((year) =>
-    computed(`trend${year}`, `Year ${year}`, `=IF([uaYear${year}]="","not yet",[uaYear${year}]/[ua])`, "", {
+    computed(`trend${year}`, `Year ${year}`, `=IF(LEN([uaYear${year}])=0,"not yet",[uaYear${year}]/[ua])`, "", {
       format: "0%",
       source: "quotient",
     }),

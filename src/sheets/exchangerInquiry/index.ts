@@ -55,7 +55,7 @@ const results: readonly Line[] = [
   answer(
     "outMargin",
     "Margin of the offered UA",
-    '=IF([uaOffered]="","open",[uaOffered]/[ua]-1)',
+    '=IF(LEN([uaOffered])=0,"open",[uaOffered]/[ua]-1)',
     "",
     "0%",
     "Open until the supplier answers.",
