@@ -100,9 +100,9 @@ describe("units", () => {
     );
     expect(unknown).toEqual([
       "cooling rating",
-      "flow coefficient",
       "humidity ratio",
       "flow coefficient",
+      "gas flow coefficient",
       "years",
       "fraction",
       "relative humidity",

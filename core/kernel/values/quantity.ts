@@ -72,8 +72,14 @@ const TABLE = {
   /** Head lost over the flow squared. */
   "system curve": kind("s^2/m^5", unit("ft/gpm²", FOOT / (GALLON / 60) ** 2), unit("m/(m³/h)²", HOUR ** 2)),
   "pump slope": kind("s/m^2", unit("ft/gpm", FOOT / (GALLON / 60)), unit("m/(m³/h)", HOUR)),
-  /** Flow of a valve at one unit of pressure drop: Kv in the core. */
-  "flow coefficient": kind("", unit("Cv", 1 / 1.1561), unit("Kv", 1)),
+  /** Cv: gpm of water at 60 °F (999.016 kg/m³) at 1 psi. Kv: m³/h of water of 1,000 kg/m³ at 1 bar; the core computes in it. */
+  "flow coefficient": kind(
+    "",
+    unit("Cv", (GALLON / 60) * HOUR * Math.sqrt((1e5 * 999.016) / (PSI * 1000))),
+    unit("Kv", 1),
+  ),
+  /** The same of a valve in gas, by the factor that IEC 60534 rounds from water of one density: Cv = 1.1561 Kv. */
+  "gas flow coefficient": kind("", unit("Cv", 1 / 1.1561), unit("Kv", 1)),
   "pressure drop": kind("Pa", unit("psi", PSI), unit("kPa", 1000)),
   velocity: kind("m/s", unit("ft/s", FOOT), unit("m/s", 1)),
   "wind speed": kind("m/s", unit("mph", (5280 * FOOT) / HOUR), unit("m/s", 1)),

@@ -57,6 +57,7 @@ const DIMENSIONLESS: Readonly<Partial<Record<KindName, Readonly<Record<string, n
   "yearly rate": { "%": 0.01, "%/year": 0.01, "% a year": 0.01 },
   years: { y: 1, yr: 1, years: 1, a: 1 },
   "flow coefficient": { cv: KINDS["flow coefficient"].US.factor, kv: 1 },
+  "gas flow coefficient": { cv: KINDS["gas flow coefficient"].US.factor, kv: 1 },
   fraction: { "%": 0.01 },
   "relative humidity": { "%": 0.01 },
   number: { "%": 0.01 },

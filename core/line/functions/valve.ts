@@ -30,7 +30,7 @@ export const lineValve = cellFunction({
   ],
   args: {
     refrigerant: REFRIGERANT,
-    flowCoefficient: quantity("flow coefficient", "flow coefficient of the valve, open", {
+    flowCoefficient: quantity("gas flow coefficient", "flow coefficient of the valve, open", {
       above: 0,
       usual: [0.3, 40],
     }),

@@ -1,7 +1,7 @@
 /** Gas through a valve, by the sizing equations of control valves. Strict SI; Kv in m³/h at 1 bar. */
 import { equation, relation, symbol } from "../../kernel/define/equation";
 
-const Kv = symbol("flow coefficient", "flow coefficient", 0.5, 15);
+const Kv = symbol("gas flow coefficient", "flow coefficient", 0.5, 15);
 const P1 = symbol("pressure", "absolute pressure at the inlet", 5e5, 4e6);
 const rho = symbol("density", "density at the inlet", 20, 150);
 const g = symbol("number", "cp/cv of the ideal gas", 1.05, 1.4);

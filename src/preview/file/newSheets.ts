@@ -41,7 +41,7 @@ function rulesOf(cells: readonly CellData[], texts: FormulaTexts): readonly NewV
   }));
 }
 
-export function newSheetOf(sheet: SheetData, texts: FormulaTexts): NewSheet {
+export function fileSheetOf(sheet: SheetData, texts: FormulaTexts): NewSheet {
   const { name, widths, heights, frozenRows, frozenColumns, merged, hidden, print } = sheet;
   const cells = sheet.cells.map((cell): PlacedCell => {
     const { row, column } = cell;

@@ -12,7 +12,7 @@ import type { SheetBook } from "../host/sheetBook";
 import { addedNames } from "./addedNames";
 import { fileChanges } from "./fileChanges";
 import type { FormulaTexts } from "./formulaTexts";
-import { newNames, newSheetOf } from "./newSheets";
+import { newNames, fileSheetOf } from "./newSheets";
 import { openedBook, type OpenedBook } from "./openedBook";
 import { withoutCircles } from "./circles";
 import { openingReport, type OpeningReport } from "./openingReport";
@@ -61,7 +61,7 @@ async function savedFile(
   const patched = await patchCells(opened.pack, opened.facts, cells, { ours: "ignore" }, work);
   let pack: Package = patched.pack;
   if (added.length > 0) {
-    const sheets = added.map((sheet) => newSheetOf(sheet, texts));
+    const sheets = added.map((sheet) => fileSheetOf(sheet, texts));
     pack = await addSheets(pack, sheets, newNames({ sheets: added, names: addedNames(opened, now) }, texts), work);
   }
   const { frozenAreas, frozenCells, sentences } = patched.report;
@@ -91,7 +91,7 @@ export function workbookFile(book: SheetBook, texts: FormulaTexts): WorkbookFile
     await book.whenCalculated();
     if (opened !== undefined) return savedFile(opened, book, texts, work);
     const data = book.data();
-    const sheets = data.sheets.map((sheet) => newSheetOf(sheet, texts));
+    const sheets = data.sheets.map((sheet) => fileSheetOf(sheet, texts));
     const pack = await newWorkbook(sheets, newNames(data, texts), work);
     return { bytes: await packageBytes(pack, work), sentences: [] };
   };

@@ -2,7 +2,7 @@
 import { newWorkbook, packageBytes, type PackageWork } from "../../workbook/package";
 import type { BookData } from "./bookData";
 import type { FormulaTexts } from "./formulaTexts";
-import { newNames, newSheetOf } from "./newSheets";
+import { newNames, fileSheetOf } from "./newSheets";
 import { openedBook } from "./openedBook";
 
 /** Reads a file's bytes; a file that is no workbook is refused with a plain sentence. */
@@ -12,6 +12,6 @@ export async function readXlsx(bytes: ArrayBuffer | Uint8Array, texts: FormulaTe
 
 /** A workbook of our own: formulas keep their text and their last result. */
 export async function writeXlsx(book: BookData, texts: FormulaTexts, work: PackageWork = {}): Promise<Uint8Array> {
-  const sheets = book.sheets.map((sheet) => newSheetOf(sheet, texts));
+  const sheets = book.sheets.map((sheet) => fileSheetOf(sheet, texts));
   return packageBytes(await newWorkbook(sheets, newNames(book, texts), work), work);
 }
