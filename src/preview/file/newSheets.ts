@@ -1,5 +1,14 @@
 /** A workbook of the page as new sheets of a package. */
-import type { NewName, NewSheet, NewSheetCell, NewStyle, NewValidation, PlacedCell } from "../../workbook/package";
+import { STATE_LOOKS, STATE_WORDS, type CheckState } from "../../sheets/states";
+import type {
+  NewCondition,
+  NewName,
+  NewSheet,
+  NewSheetCell,
+  NewStyle,
+  NewValidation,
+  PlacedCell,
+} from "../../workbook/package";
 import type { CellValue } from "../../workbook/port";
 import { cellsText } from "../../workbook/reader/reference";
 import type { BookData, CellData, PlainValue, SheetData, ValidationData } from "./bookData";
@@ -41,6 +50,22 @@ function rulesOf(cells: readonly CellData[], texts: FormulaTexts): readonly NewV
   }));
 }
 
+const STATE_NAMES = Object.keys(STATE_WORDS) as CheckState[];
+
+/** The looks of the cells that say a check's state. */
+function conditionsOf(cells: readonly CellData[]): readonly NewCondition[] {
+  const places = cells
+    .filter(({ state }) => state)
+    .map(({ row, column }) => cellsText({ row, column, rows: 1, columns: 1 }));
+  const [first] = places;
+  if (first === undefined) return [];
+  return STATE_NAMES.map((state) => ({
+    areas: places.join(" "),
+    formula: `OR(${STATE_WORDS[state].map((word) => `${first}="${word}"`).join(",")})`,
+    ...STATE_LOOKS[state],
+  }));
+}
+
 export function fileSheetOf(sheet: SheetData, texts: FormulaTexts): NewSheet {
   const { name, widths, heights, frozenRows, frozenColumns, merged, hidden, print } = sheet;
   const cells = sheet.cells.map((cell): PlacedCell => {
@@ -57,6 +82,7 @@ export function fileSheetOf(sheet: SheetData, texts: FormulaTexts): NewSheet {
     frozenColumns,
     state: hidden ? "hidden" : "visible",
     validations: rulesOf(sheet.cells, texts),
+    conditions: conditionsOf(sheet.cells),
     ...(print !== undefined && { print }),
   };
 }

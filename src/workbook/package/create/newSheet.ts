@@ -62,6 +62,16 @@ export interface NewValidation {
   readonly error?: string;
 }
 
+/** A look of cells while a formula holds, written for the first of them: ECMA-376 part 1, 18.3.1.10. */
+export interface NewCondition {
+  /** The cells: "B2" or "B2:B9 D4". */
+  readonly areas: string;
+  /** In its stored form, without "=". */
+  readonly formula: string;
+  readonly color: string;
+  readonly fill: string;
+}
+
 export interface NewPrint {
   /** "A1:H40"; the whole sheet where missing. */
   readonly area?: string;
@@ -86,6 +96,8 @@ export interface NewSheet {
   readonly frozenColumns?: number;
   readonly state?: SheetState;
   readonly validations?: readonly NewValidation[];
+  /** The first that holds counts. */
+  readonly conditions?: readonly NewCondition[];
   readonly print?: NewPrint;
 }
 

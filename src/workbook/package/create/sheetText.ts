@@ -7,7 +7,7 @@ import type { NextSlice } from "../../timeSlices";
 import type { StyleBuilder } from "../styles/build";
 import { escapedXml, escapedAttribute } from "../xml/text";
 import { DECLARATION } from "./minimal";
-import type { NewSheetCell, NewPrint, NewSheet, NewValidation } from "./newSheet";
+import type { NewCondition, NewSheetCell, NewPrint, NewSheet, NewValidation } from "./newSheet";
 
 export interface NewSheetContext {
   readonly main: string;
@@ -119,6 +119,14 @@ function validationText(one: NewValidation): string {
   return `<dataValidation${attributes.join("")} sqref="${escapedAttribute(one.areas)}">${formulas.join("")}</dataValidation>`;
 }
 
+function conditionText(one: NewCondition, at: number, styles: StyleBuilder): string {
+  const rule = `<cfRule type="expression" dxfId="${styles.difference(one)}" priority="${at + 1}" stopIfTrue="1">`;
+  return (
+    `<conditionalFormatting sqref="${escapedAttribute(one.areas)}">${rule}` +
+    `<formula>${escapedXml(one.formula)}</formula></cfRule></conditionalFormatting>`
+  );
+}
+
 const list = (name: string, items: readonly string[]): string =>
   items.length === 0 ? "" : `<${name} count="${items.length}">${items.join("")}</${name}>`;
 
@@ -136,7 +144,7 @@ function pageText({ landscape, fitToWidth, onePage, footer }: NewPrint): string 
 }
 
 export async function newSheetText(sheet: NewSheet, context: NewSheetContext): Promise<string> {
-  const { merged = [], validations = [], print } = sheet;
+  const { merged = [], validations = [], conditions = [], print } = sheet;
   const fits = print?.fitToWidth === true ? '<sheetPr><pageSetUpPr fitToPage="1"/></sheetPr>' : "";
   const merges = merged.map((area) => `<mergeCell ref="${cellsText(area)}"/>`);
   return (
@@ -144,6 +152,7 @@ export async function newSheetText(sheet: NewSheet, context: NewSheetContext): P
     columnsText(sheet) +
     (await dataText(sheet, context)) +
     list("mergeCells", merges) +
+    conditions.map((one, at) => conditionText(one, at, context.styles)).join("") +
     list("dataValidations", validations.map(validationText)) +
     (print === undefined ? "" : pageText(print)) +
     "</worksheet>"

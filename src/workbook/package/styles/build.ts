@@ -3,12 +3,14 @@ import type { NewStyle } from "../create/newSheet";
 import { brokenFile } from "../refusal";
 import { childOf, type XmlNode } from "../xml/node";
 import { scanXml, rootPrefix } from "../xml/scan";
-import { escapedAttribute, spliced } from "../xml/text";
+import { escapedAttribute, spliced, type Splice } from "../xml/text";
 import { formatId, formatsOf, listSplices, numberFormats } from "./append";
 
 export interface StyleBuilder {
   /** @param quote the content is a text even where it begins with "=" */
   of(style: NewStyle, quote: boolean): number;
+  /** The index of what a conditional format changes. */
+  difference(look: { readonly color: string; readonly fill: string }): number;
   /** The part's text with what was added. */
   text(): string;
 }
@@ -56,6 +58,16 @@ function alignmentText({ align, verticalAlign, wrap, indent }: NewStyle, p: stri
   return attributes === "" ? "" : `<${p}alignment${attributes}/>`;
 }
 
+/** The differences come behind the named styles: ECMA-376 part 1, 18.8.39. */
+function differenceSplices(source: string, root: XmlNode, looks: readonly string[], p: string): readonly Splice[] {
+  if (looks.length === 0) return [];
+  const list = childOf(root, "dxfs");
+  if (list !== undefined) return listSplices(source, list, looks);
+  const before = childOf(root, "cellStyles") ?? childOf(root, "cellXfs");
+  const at = before?.end ?? root.openEnd;
+  return [{ from: at, to: at, text: `<${p}dxfs count="${looks.length}">${looks.join("")}</${p}dxfs>` }];
+}
+
 export function styleBuilder(path: string, source: string): StyleBuilder {
   const root = scanXml(path, source);
   const p = rootPrefix(source);
@@ -78,6 +90,8 @@ export function styleBuilder(path: string, source: string): StyleBuilder {
     known.set(key, place);
     return place;
   };
+  const differences = childOf(root, "dxfs");
+  const looks: string[] = [];
   const plain = new WeakMap<NewStyle, number>();
   const quoted = new WeakMap<NewStyle, number>();
   const made = (style: NewStyle, quote: boolean): number => {
@@ -105,9 +119,17 @@ export function styleBuilder(path: string, source: string): StyleBuilder {
       places.set(style, place);
       return place;
     },
+    difference({ color, fill }) {
+      const text =
+        `<${p}dxf><${p}font><${p}color rgb="${argb(color)}"/></${p}font>` +
+        `<${p}fill><${p}patternFill patternType="solid"><${p}fgColor rgb="${argb(fill)}"/><${p}bgColor rgb="${argb(fill)}"/></${p}patternFill></${p}fill></${p}dxf>`;
+      const known = looks.indexOf(text);
+      return (differences?.children.length ?? 0) + (known < 0 ? looks.push(text) - 1 : known);
+    },
     text() {
       const lists = [...nodes].flatMap(([name, node]) => listSplices(source, node, added.get(name) ?? []));
-      return spliced(source, [...numberFormats(source, root, formats.added, p), ...lists]);
+      const changed = differenceSplices(source, root, looks, p);
+      return spliced(source, [...numberFormats(source, root, formats.added, p), ...lists, ...changed]);
     },
   };
 }
