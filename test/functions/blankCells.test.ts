@@ -45,7 +45,7 @@ it("docs/blank-cells.md is up to date: npm run blank-cells", async () => {
 });
 
 it("the table holds every optional argument, numbers and words, and each is answered when left out", () => {
-  expect(new Set(ROWS.map(({ arg }) => arg.shape.type))).toEqual(new Set(["quantity", "choice", "either", "yes/no"]));
+  expect(new Set(ROWS.map(({ arg }) => arg.shape.type))).toEqual(new Set(["quantity", "choice", "either", "yes/no", "block", "rows"]));
   expect(OWN.filter(({ omitted }) => omitted.refusal !== undefined).map(titleOf)).toEqual([]);
   expect(ROWS.filter(zeroIsWithin).length).toBeGreaterThan(23);
 });

@@ -101,7 +101,7 @@ const missing = (name: string, arg: ArgData): Error =>
 
 /** Whether a 0 in an optional argument counts as left out: some hosts pass a blank cell as 0. */
 const meansBlank = (arg: ArgData, raw: CellInput, context: AdmitContext): boolean =>
-  raw === 0 && arg.presence !== "required" && zeroIsImpossible(arg, context);
+  raw === 0 && arg.presence !== "required" && (!isScalarShape(arg.shape) || zeroIsImpossible(arg, context));
 
 const isScalarShape = ({ type }: Shape): boolean =>
   type !== "block" && type !== "rows" && type !== "sheet" && type !== "repeat";
