@@ -1,7 +1,9 @@
 import { catalogueOf } from "../kernel/define/catalogue";
 import { costCarbon } from "./functions/carbon";
 import { costCompare } from "./functions/compare";
+import { costFactor } from "./functions/factor";
+import { costLifecycle } from "./functions/lifecycle";
 import { costOfHeat } from "./functions/ofHeat";
 import { costPayback } from "./functions/payback";
 
-export const costFunctions = catalogueOf([costOfHeat, costCompare, costCarbon, costPayback]);
+export const costFunctions = catalogueOf([costOfHeat, costCompare, costCarbon, costPayback, costFactor, costLifecycle]);
