@@ -152,4 +152,14 @@ export const exchangerSources = sourceEntries({
     full: "W. F. Stoecker, J. W. Jones: Refrigeration and Air Conditioning, 2nd ed., McGraw-Hill 1982: clearance volumetric efficiency (chapter 11), balance of compressor, condenser and evaporator (chapter 14).",
     seen: "memory",
   },
+  wilson1915: {
+    short: "Wilson 1915",
+    full: "E. E. Wilson: A basis for rational design of heat transfer apparatus, Transactions ASME 37 (1915) 47-70; form as reviewed by J. Fernández-Seara and others, Applied Thermal Engineering 27 (2007) 2745-2757 (abstract).",
+    seen: "copied",
+  },
+  kantorExchanger: {
+    short: "Kantor, double-pipe exchanger",
+    full: "J. Kantor: Chemical engineering laboratory book (github jckantor/cbe31358-book @486752f8, MIT): 24 readings of a double-pipe exchanger.",
+    seen: "opened",
+  },
 });
