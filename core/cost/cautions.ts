@@ -138,3 +138,36 @@ export const noSingleRate = caution({
   when: ({ noRate }) => noRate !== "",
   message: ({ noRate }) => `No single internal rate of return: ${noRate}. Go by net savings.`,
 });
+
+export const savingUnproven = caution({
+  code: "COST-SAVING-UNPROVEN",
+  severity: "Caution",
+  source: "guideline14",
+  description: "An uncertainty of half the saving or more proves little.",
+  needs: { proof: "fraction" },
+  when: ({ proof }) => proof >= 0.5,
+  message: ({ proof }) =>
+    `The saving is known to ${Math.round(100 * Math.min(9.99, proof))} % of itself only: longer records, shorter intervals or a meter on the part that was changed prove more.`,
+});
+
+export const modelOutside = caution({
+  code: "COST-MODEL-OUTSIDE",
+  severity: "Caution",
+  source: "guideline14",
+  description: "The model of before misses the guideline's limits of bias and variation.",
+  needs: { outside: "yes/no" },
+  when: ({ outside }) => outside,
+  message: () => "Bias or variation of the model before lies outside the guideline's limits: mend the model first.",
+});
+
+export const adjustedBaseline = caution({
+  code: "COST-ADJUSTED-BASELINE",
+  severity: "Notice",
+  standing: true,
+  source: "guideline14",
+  description: "What changed besides must be taken off: a leak, a new cover, guests.",
+  needs: {},
+  when: () => true,
+  message: () =>
+    "The expected use must be at the weather of after. Take off what else changed (a leak, a new cover, more guests). On monthly bills only savings above 10 % of the whole show.",
+});

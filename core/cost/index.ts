@@ -5,5 +5,14 @@ import { costFactor } from "./functions/factor";
 import { costLifecycle } from "./functions/lifecycle";
 import { costOfHeat } from "./functions/ofHeat";
 import { costPayback } from "./functions/payback";
+import { costSaved } from "./functions/saved";
 
-export const costFunctions = catalogueOf([costOfHeat, costCompare, costCarbon, costPayback, costFactor, costLifecycle]);
+export const costFunctions = catalogueOf([
+  costOfHeat,
+  costCompare,
+  costCarbon,
+  costPayback,
+  costFactor,
+  costLifecycle,
+  costSaved,
+]);
