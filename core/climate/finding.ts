@@ -5,7 +5,7 @@ import { MONTHS } from "../numeric/calendar";
 const VERDICTS = ["fine", "unlikely", "impossible"] as const;
 type Verdict = (typeof VERDICTS)[number] | "not judged";
 
-export interface Finding {
+export interface WeatherFinding {
   readonly check: string;
   readonly where: string;
   readonly found: string;
@@ -34,7 +34,7 @@ const rankOf = (value: number, { fine, possible }: Test): number => {
   return within(value, possible) ? 1 : 2;
 };
 
-export function findingOf(test: Test, system: System): Finding {
+export function findingOf(test: Test, system: System): WeatherFinding {
   const { check, kind, values, fine, meaning } = test;
   const print = (value: number): string =>
     Number.isFinite(value) ? show(Number(value.toPrecision(4)), kind, system) : "sun in the polar night";

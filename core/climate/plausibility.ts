@@ -6,7 +6,7 @@ import type { Climate } from "../pool/year/climate";
 import { dailySun } from "../pool/year/sunCheck";
 import { vapourPressureAt } from "../pool/year/vapourTable";
 import { monthlyMeans } from "../pool/year/weather";
-import { findingOf, type Finding, type Test } from "./finding";
+import { findingOf, type WeatherFinding, type Test } from "./finding";
 import { TROPIC, centreOfSun, clearnessTest, seasonTests } from "./sunTests";
 
 const foldOver = (
@@ -149,7 +149,7 @@ function commonTests(climate: Climate, air: readonly number[], wind: readonly nu
 }
 
 /** Every test of a climate at a latitude in degrees; texts in the call's units. */
-export function findingsOf(climate: Climate, latitude: number, system: System): readonly Finding[] {
+export function findingsOf(climate: Climate, latitude: number, system: System): readonly WeatherFinding[] {
   const { monthly, columns } = climate;
   const by = (values: Float64Array = new Float64Array(12)): readonly number[] =>
     monthly ? Array.from(values) : monthlyMeans(values);

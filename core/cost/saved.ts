@@ -85,7 +85,7 @@ export interface Record14 {
 }
 
 /** Uncertainty of a saving as a share of it. */
-export function uncertaintyOf(given: Record14, trace: Trace) {
+export function savingUncertaintyOf(given: Record14, trace: Trace) {
   const { count: points, parameters, after, autocorrelation: rho } = given;
   const k = rho >= CORRELATED ? trace.step(effectivePoints, { n: points, rho }) : points;
   if (k - parameters < 1)

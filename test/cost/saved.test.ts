@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { CATALOGUE } from "../../core/catalogue";
-import { uncertaintyOf, type Interval } from "../../core/cost/saved";
+import { savingUncertaintyOf, type Interval } from "../../core/cost/saved";
 import { lookUp } from "../../core/kernel/define/catalogue";
 import { silent } from "../../core/kernel/define/steps";
 import { compile, evaluate } from "../../core/kernel/call/evaluate";
@@ -47,10 +47,10 @@ describe("COST.SAVED", () => {
         share: numberIn(row, "F"),
         confidence: numberIn(row, "conf"),
       };
-      const plain = uncertaintyOf({ ...given, autocorrelation: 0 }, silent);
+      const plain = savingUncertaintyOf({ ...given, autocorrelation: 0 }, silent);
       expect(Math.abs(plain.t / numberIn(row, "t") - 1)).toBeLessThan(1e-5);
       expect(Math.abs((100 * plain.U) / numberIn(row, "U_plain_pct") - 1)).toBeLessThan(1e-4);
-      const { U, k } = uncertaintyOf({ ...given, autocorrelation: numberIn(row, "rho") }, silent);
+      const { U, k } = savingUncertaintyOf({ ...given, autocorrelation: numberIn(row, "rho") }, silent);
       expect(Math.abs(k / numberIn(row, "n_effective") - 1)).toBeLessThan(1e-5);
       expect(Math.abs((100 * U) / numberIn(row, "U_autocorrelated_pct") - 1)).toBeLessThan(1e-4);
     },

@@ -27,17 +27,19 @@ const packed = (row: readonly string[]): string =>
 
 writeFileSync(
   file("../data/stations.ts"),
-  `/**
- * Typical months of 22 stations: NREL, TMY3 (2008, US public data, typical months out of 1973 to 2005), packed by
- * core/climate/fit/pack.ts. Sun of Fairbanks: its hours stand 0.9 h early in the file, which the months don't show.
- */
-
-/** Name, state, WMO number, latitude, longitude, altitude (m), as the files' headers say. */
-export const STATIONS =
-  ${JSON.stringify([...new Set(rows.map(station))].join(";"))};
-
-/** Twelve months a station, columns as in packing.ts, two digits each. */
-export const MONTHLY_MEANS =
-  ${JSON.stringify(rows.map(packed).join(""))};
-`,
+  [
+    "/**",
+    " * Typical months of 22 stations: NREL, TMY3 (2008, US public data, typical months out of 1973 to 2005), packed by",
+    " * core/climate/fit/pack.ts. Sun of Fairbanks: its hours stand 0.9 h early in the file, which the months don't show.",
+    " */",
+    "",
+    "/** Name, state, WMO number, latitude, longitude, altitude (m), as the files' headers say. */",
+    "export const STATIONS =",
+    `  ${JSON.stringify([...new Set(rows.map(station))].join(";"))};`,
+    "",
+    "/** Twelve months a station, columns as in packing.ts, two digits each. */",
+    "export const MONTHLY_MEANS =",
+    `  ${JSON.stringify(rows.map(packed).join(""))};`,
+    "",
+  ].join("\n"),
 );

@@ -4,7 +4,7 @@ import { NO_VALUE, listResult, quantityResult, wordResult } from "../../kernel/d
 import { notAvailable, valueError } from "../../kernel/values/fault";
 import { clamp, sumOf } from "../../numeric/series";
 import { adjustedBaseline, savingUnproven, modelOutside } from "../cautions";
-import { INTERVALS, fitErrors, uncertaintyOf } from "../saved";
+import { INTERVALS, fitErrors, savingUncertaintyOf } from "../saved";
 
 const POINT = {
   measured: quantity("number", "what was measured"),
@@ -93,7 +93,7 @@ export const costSaved = cellFunction({
     const share = saved / expected;
     const basis = { interval, count: before.length, parameters, after: later.length, confidence, autocorrelation: rho };
     // As a share of what is expected: a saving of nothing has an uncertainty too.
-    const { k, U } = uncertaintyOf({ ...basis, variation: Math.abs(fit.variation), share: 1 }, trace);
+    const { k, U } = savingUncertaintyOf({ ...basis, variation: Math.abs(fit.variation), share: 1 }, trace);
     const [most, worst] = LIMITS[interval];
     const outside = Math.abs(fit.bias) > most || Math.abs(fit.variation) > worst;
     recordFacts({ outside, proof: share === 0 ? 9.99 : U / Math.abs(share) });

@@ -5,12 +5,12 @@ import {
   emptyHours,
   given,
   hourOfYear,
-  numberOf,
+  cellNumber,
   yearsText,
   type Quantity,
   type WeatherFile,
 } from "./hours";
-import { cellsOf } from "./table";
+import { splitLine } from "./table";
 
 interface Field {
   readonly at: number;
@@ -73,7 +73,7 @@ function remarksOf({ placed, leap, short, lost }: ReturnType<typeof placeRows>):
 }
 
 export function readEpw(lines: readonly string[]): WeatherFile {
-  const location = cellsOf(lines[0] ?? "", ",");
+  const location = splitLine(lines[0] ?? "", ",");
   const header = lines.findIndex((line) => /^DATA PERIODS/i.test(line));
   if (header < 0) throw new Error("EPW: no line DATA PERIODS above the rows");
   if ((given((lines[header] ?? "").split(",")[2]) ?? 1) !== 1)
@@ -83,7 +83,7 @@ export function readEpw(lines: readonly string[]): WeatherFile {
   const read = ({ at, missing, factor }: Field, quantity: Quantity): Float64Array => {
     const values = emptyHours();
     for (const { cells, hour } of placed) {
-      const value = numberOf(cells[at]);
+      const value = cellNumber(cells[at]);
       values[hour] = value >= missing ? Number.NaN : believed(quantity, factor * value);
     }
     return values;
@@ -100,8 +100,8 @@ export function readEpw(lines: readonly string[]): WeatherFile {
     }
   }
   const night = new Uint8Array(HOURS);
-  for (const { cells, hour } of placed) night[hour] = numberOf(cells[ABOVE_AIR]) === 0 ? 1 : 0;
-  const comment = cellsOf(lines.find((line) => /^COMMENTS 1/i.test(line)) ?? "", ",")
+  for (const { cells, hour } of placed) night[hour] = cellNumber(cells[ABOVE_AIR]) === 0 ? 1 : 0;
+  const comment = splitLine(lines.find((line) => /^COMMENTS 1/i.test(line)) ?? "", ",")
     .slice(1)
     .join(", ");
   return {

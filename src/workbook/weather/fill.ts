@@ -58,7 +58,7 @@ export interface Filled {
 }
 
 /** A quantity without gaps; the sun never by straight lines, which would warm its nights. */
-export function filled(quantity: Quantity, values: Float64Array): Filled {
+export function fillGaps(quantity: Quantity, values: Float64Array): Filled {
   const name = NAMES[quantity];
   const gaps = gapsOf(values);
   const missing = gaps.reduce((total, { length }) => total + length, 0);

@@ -69,11 +69,11 @@ export function yearsText(years: ReadonlySet<number>): string {
 }
 
 /** A cell's number; NaN where it is none. */
-export const numberOf = (cell: string | undefined): number =>
+export const cellNumber = (cell: string | undefined): number =>
   cell === undefined || cell.trim() === "" ? Number.NaN : Number(cell);
 
 /** A number, or undefined where it is none. */
 export const given = (cell: string | undefined): number | undefined => {
-  const value = numberOf(cell);
+  const value = cellNumber(cell);
   return Number.isFinite(value) ? value : undefined;
 };

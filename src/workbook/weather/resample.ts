@@ -6,7 +6,7 @@ import type { Stamp } from "./stamps";
 const ENOUGH = 0.75;
 const DAY = 1440;
 
-export interface Placed {
+export interface PlacedRows {
   /** The hour of each row; undefined where it has none or isn't of the year taken. */
   readonly at: readonly (number | undefined)[];
   /** Readings that an hour should have. */
@@ -56,7 +56,7 @@ export function placeStamps(
   stamps: readonly (Stamp | undefined)[],
   { universal, longitude }: { readonly universal: boolean; readonly longitude: number | undefined },
   remarks: string[],
-): Placed {
+): PlacedRows {
   const known = stamps.filter((stamp) => stamp !== undefined);
   if (known.length === 0) throw new Error("no row has a date that can be read");
   const interval = intervalOf(known);
@@ -81,7 +81,7 @@ export function placeStamps(
 }
 
 /** Means of the rows of each hour; NaN where too few have a value. */
-export function byHour(values: readonly number[], { at, perHour }: Placed): Float64Array {
+export function byHour(values: readonly number[], { at, perHour }: PlacedRows): Float64Array {
   const sums = new Float64Array(HOURS);
   const counts = new Float64Array(HOURS);
   values.forEach((value, row) => {

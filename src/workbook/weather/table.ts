@@ -5,7 +5,7 @@ import { byHour, placeStamps } from "./resample";
 import { stampsOf } from "./stamps";
 
 /** Cells of a line; quoted ones may hold the separator. */
-export function cellsOf(line: string, separator: string): readonly string[] {
+export function splitLine(line: string, separator: string): readonly string[] {
   const cells: string[] = [];
   let cell = "";
   let quoted = false;
@@ -30,7 +30,7 @@ interface Header {
 }
 
 function headerAt(text: string, line: number, separator: string): Header {
-  const heads = cellsOf(text, separator);
+  const heads = splitLine(text, separator);
   const words = new Map<Word, number>();
   heads.forEach((head, at) => {
     const word = wordOf(head);
@@ -55,7 +55,7 @@ function findHeader(lines: readonly string[]): Header | undefined {
 /** Position and name in the lines above the header. */
 function placeIn(lines: readonly string[], header: Header) {
   const above = lines.slice(0, header.line);
-  const first = cellsOf(above[0] ?? "", ",");
+  const first = splitLine(above[0] ?? "", ",");
   if (/^date \(mm\/dd\/yyyy\)/i.test(header.heads[0] ?? "") && first.length >= 7)
     return {
       station: `${first[1] ?? ""}, ${first[2] ?? ""}`,
@@ -65,7 +65,7 @@ function placeIn(lines: readonly string[], header: Header) {
       altitude: given(first[6]),
       source: `TMY3 CSV; station ${first[0] ?? ""}`,
     };
-  const second = cellsOf(above[1] ?? "", ",");
+  const second = splitLine(above[1] ?? "", ",");
   const beside = (name: RegExp): string | undefined => {
     const at = first.findIndex((head) => name.test(head));
     const below = at < 0 ? undefined : second[at];
@@ -91,7 +91,7 @@ function rowsBelow(lines: readonly string[], { line, separator, words }: Header)
     .slice(line + 1)
     .filter((text) => text.trim() !== "")
     .map((text) =>
-      cellsOf(text, separator).map((cell) => (separator === "," ? cell : cell.replace(/^(-?\d+),(\d+)$/, "$1.$2"))),
+      splitLine(text, separator).map((cell) => (separator === "," ? cell : cell.replace(/^(-?\d+),(\d+)$/, "$1.$2"))),
     );
   const air = words.get("air") ?? 0;
   const units = rows[0] && !isNumber(rows[0][air] ?? "") && /[a-z°%]/i.test(rows[0][air] ?? "") ? rows[0] : undefined;

@@ -1,7 +1,7 @@
 /** Reads a weather file: recognised, checked, gaps filled, as the rows that POOL.YEAR takes. No host, no network. */
 import { admitClimate, findingsOf, hoursOf, MONTHS, vapourPressureAt } from "../../../core";
 import { isEpw, readEpw } from "./epw";
-import { filled } from "./fill";
+import { fillGaps } from "./fill";
 import { QUANTITIES, type Hours, type Place, type Quantity, type WeatherFile } from "./hours";
 import { faultsOf, sunLate } from "./judge";
 import { readTable } from "./table";
@@ -105,7 +105,7 @@ function fillAll(file: WeatherFile) {
   const entries = QUANTITIES.flatMap((quantity): [Quantity, Float64Array][] => {
     const values = file.hours[quantity];
     if (values === undefined) return [];
-    const { values: whole, fault } = filled(quantity, values);
+    const { values: whole, fault } = fillGaps(quantity, values);
     if (fault !== undefined) faults.push(fault);
     return whole === undefined ? [] : [[quantity, whole]];
   });
