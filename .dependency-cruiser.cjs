@@ -1,6 +1,6 @@
 /** Imports run one way: src, scripts → the core's doors → catalogue → topics → kernel → numeric; inside a topic functions → solvers → equations → data. */
 
-const TOPICS = "refrigerant|cycle|line|pressure|aircon|pool|air|water|exchanger|pipe|control|cost|sink|note";
+const TOPICS = "climate|refrigerant|cycle|line|pressure|aircon|pool|air|water|exchanger|pipe|control|cost|sink|note";
 /** Files of printed equations: "equations.ts", "sunEquations.ts". */
 const EQUATIONS = "quations\\.ts$";
 

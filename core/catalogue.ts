@@ -1,6 +1,7 @@
 /** Every cell function, by topic. */
 import { airFunctions } from "./air";
 import { airconFunctions } from "./aircon";
+import { climateFunctions } from "./climate";
 import { controlFunctions } from "./control";
 import { costFunctions } from "./cost";
 import { cycleFunctions } from "./cycle";
@@ -30,6 +31,7 @@ export const CATALOGUE = catalogueOf(
   controlFunctions,
   costFunctions,
   sinkFunctions,
+  climateFunctions,
   noteFunctions,
 );
 

@@ -49,6 +49,8 @@ export { matchStreams, ZONE_NAMES } from "./exchanger/zones/zones";
 export { zonesOf } from "./exchanger/zones/working";
 export { FIRST_DAY, HOUR, HOURS_OF_DAY, MONTHS, firstHourOf, hoursOf } from "./numeric/calendar";
 export { admitClimate } from "./pool/year/climate";
+export { findingsOf } from "./climate/plausibility";
+export { vapourPressureAt } from "./pool/year/vapourTable";
 export { yearOf } from "./pool/year/year";
 export { loadRefrigerant } from "./refrigerant/refrigerant";
 export { saturatedState } from "./refrigerant/saturation/saturation";

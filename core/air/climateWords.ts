@@ -3,7 +3,18 @@ import { normalizeKey } from "../kernel/define/argument";
 
 /** Meanings of a column head; "high" and "low" are a day's highest and lowest temperature. */
 export type ClimateWord =
-  "air" | "high" | "low" | "swing" | "humidity" | "dew point" | "wind" | "sun" | "cloud" | "pressure" | "mains";
+  | "air"
+  | "high"
+  | "low"
+  | "swing"
+  | "humidity"
+  | "dew point"
+  | "vapour pressure"
+  | "wind"
+  | "sun"
+  | "cloud"
+  | "pressure"
+  | "mains";
 
 const HEADS: Readonly<Record<ClimateWord, string>> = {
   air: "air temperature|mean air|mean|dry bulb|dry-bulb temperature|Tdb|DBT|T|temp|temperature|temp_air|T2m",
@@ -12,6 +23,7 @@ const HEADS: Readonly<Record<ClimateWord, string>> = {
   swing: "swing|daily swing|temperature swing|diurnal range",
   humidity: "humidity|mean humidity|relative humidity|rh|RHum",
   "dew point": "dew point|dew-point temperature|Tdp|dewpoint|DPT",
+  "vapour pressure": "mean vapour pressure|vapor pressure",
   wind: "wind at 10 m|wind|wind speed|wind 10 m|WS|WS10m|Wspd",
   sun: "sun|sun per day|daily sun|sun a day|global horizontal|global horizontal irradiance|global horizontal radiation|GHI|G(h)",
   cloud: "cloud|cloud tenths|opaque cloud|opaque sky cover",

@@ -1,5 +1,6 @@
 /** Sun on a level surface above the air: the upper bound of any pyranometer reading. Strict SI, angles in radians. */
 import { equation, symbol } from "../kernel/define/equation";
+import { silent, type Trace } from "../kernel/define/steps";
 import { DAYS } from "../numeric/calendar";
 
 const DEGREE = Math.PI / 180;
@@ -54,13 +55,34 @@ export const sunAboveAir = equation({
     (Math.cos(x.lat) * Math.cos(x.dec) * Math.sin(x.ws) + x.ws * Math.sin(x.lat) * Math.sin(x.dec)),
 });
 
+export const yearAngle = equation({
+  name: "Angle of the year",
+  form: "G = 2 * pi * (n - 1) / 365",
+  kind: "number",
+  symbols: { n: symbol("count", "day of the year", 1, 365) },
+  source: "spencer1971",
+  code: (x) => (2 * Math.PI * (x.n - 1)) / 365,
+});
+
+export const sunsetAngle = equation({
+  name: "Hour angle of sunset",
+  form: "ws = acos(max(-1, min(1, -tan(lat) * tan(dec))))",
+  kind: "number",
+  symbols: {
+    lat: symbol("number", "latitude, radians", -1.5, 1.5),
+    dec: symbol("number", "declination, radians", -0.41, 0.41),
+  },
+  source: "duffieBeckman2013",
+  code: (x) => Math.acos(Math.max(-1, Math.min(1, -Math.tan(x.lat) * Math.tan(x.dec)))),
+});
+
 /** J/m² of a day (1 to 365) at a latitude in degrees. */
-export function extraterrestrialOfDay(latitude: number, day: number): number {
+export function extraterrestrialOfDay(latitude: number, day: number, trace: Trace = silent): number {
   const lat = latitude * DEGREE;
-  const yearAngle = (2 * Math.PI * (day - 1)) / 365;
-  const dec = spencerDeclination.code({ G: yearAngle });
-  const ws = Math.acos(Math.max(-1, Math.min(1, -Math.tan(lat) * Math.tan(dec))));
-  return sunAboveAir.code({ E: spencerDistance.code({ G: yearAngle }), lat, dec, ws });
+  const G = trace.step(yearAngle, { n: day });
+  const dec = trace.step(spencerDeclination, { G });
+  const ws = trace.step(sunsetAngle, { lat, dec });
+  return trace.step(sunAboveAir, { E: trace.step(spencerDistance, { G }), lat, dec, ws });
 }
 
 /** Mean of the days of a month (0 to 11), J/m² a day. */

@@ -94,3 +94,80 @@ export const costEstimate = caution({
   message: () =>
     "Weather, use and wind change a pool's saving by 30 % and more: try the saving 30 % lower and higher. Tax, grants and residual value are excluded. Give discount and escalation both with or both without inflation.",
 });
+
+export const realOrNominal = caution({
+  code: "COST-REAL-OR-NOMINAL",
+  severity: "Notice",
+  standing: true,
+  source: "nistHandbook135",
+  description: "Rates of discount and of rise: both with inflation or both without it.",
+  needs: {},
+  when: () => true,
+  message: () => "Give discount and escalation both with inflation (nominal) or both without it (real), never mixed.",
+});
+
+export const lifeCyclePrices = caution({
+  code: "COST-LIFECYCLE-PRICES",
+  severity: "Notice",
+  standing: true,
+  source: "nistHandbook135",
+  description:
+    "A life-cycle cost is as good as its prices and rates: try them higher and lower. Tax and grants are excluded.",
+  needs: {},
+  when: () => true,
+  message: () =>
+    "As good as its prices: official US forecasts for the same year moved by 15 % for electricity and 16 % for propane in two years. Try energy, saving and discount rate 30 % lower and higher. Give all rates with or all without inflation. Tax and grants are excluded.",
+});
+
+export const losingAlternative = caution({
+  code: "COST-LOSING",
+  severity: "Caution",
+  source: "nistHandbook135",
+  description: "An alternative costs more over the years than the base.",
+  needs: { losing: "word" },
+  when: ({ losing }) => losing !== "",
+  message: ({ losing }) => `Costs more over the years counted than the base: ${losing}.`,
+});
+
+export const noSingleRate = caution({
+  code: "COST-NO-SINGLE-RATE",
+  severity: "Notice",
+  source: "nistHandbook135",
+  description: "No rate, or more than one, makes the savings worth nothing: an internal rate means nothing then.",
+  needs: { noRate: "word" },
+  when: ({ noRate }) => noRate !== "",
+  message: ({ noRate }) => `No single internal rate of return: ${noRate}. Go by net savings.`,
+});
+
+export const savingUnproven = caution({
+  code: "COST-SAVING-UNPROVEN",
+  severity: "Caution",
+  source: "guideline14",
+  description: "An uncertainty of half the saving or more proves little.",
+  needs: { proof: "fraction" },
+  when: ({ proof }) => proof >= 0.5,
+  message: ({ proof }) =>
+    `The saving is known to ${Math.round(100 * Math.min(9.99, proof))} % of itself only: longer records, shorter intervals or a meter on the part that was changed prove more.`,
+});
+
+export const modelOutside = caution({
+  code: "COST-MODEL-OUTSIDE",
+  severity: "Caution",
+  source: "guideline14",
+  description: "The model of before misses the guideline's limits of bias and variation.",
+  needs: { outside: "yes/no" },
+  when: ({ outside }) => outside,
+  message: () => "Bias or variation of the model before lies outside the guideline's limits: mend the model first.",
+});
+
+export const adjustedBaseline = caution({
+  code: "COST-ADJUSTED-BASELINE",
+  severity: "Notice",
+  standing: true,
+  source: "guideline14",
+  description: "What changed besides must be taken off: a leak, a new cover, guests.",
+  needs: {},
+  when: () => true,
+  message: () =>
+    "The expected use must be at the weather of after. Take off what else changed (a leak, a new cover, more guests). On monthly bills only savings above 10 % of the whole show.",
+});

@@ -107,3 +107,56 @@ export const discountedPayback = equation({
   source: "nistHandbook135",
   code: (x) => (x.q === 1 ? x.r : Math.log1p((-x.r * (1 - x.q)) / x.q) / Math.log(x.q)),
 });
+
+/** Present value of 1 at today's prices, paid once at the end of year n (SPV). */
+export const singleFactor = equation({
+  name: "Single present value factor",
+  form: "F = q^n",
+  kind: "number",
+  symbols: { q, n },
+  source: "nistHandbook135",
+  code: (x) => x.q ** x.n,
+});
+
+export const midYearFactor = equation({
+  name: "Uniform present value factor, paid at mid-year",
+  form: "F = U / sqrt(q)",
+  kind: "number",
+  symbols: { U: symbol("number", "factor of payments at the years' ends", 0, 60), q },
+  source: "nistHandbook135",
+  code: (x) => x.U / Math.sqrt(x.q),
+});
+
+export const capitalRecovery = equation({
+  name: "Capital recovery factor",
+  form: "A = 1 / U",
+  kind: "number",
+  symbols: { U: symbol("number", "uniform present value factor", 0.5, 60) },
+  source: "nistHandbook135",
+  code: (x) => 1 / x.U,
+});
+
+export const savingsRatio = equation({
+  name: "Savings-to-investment ratio",
+  form: "SIR = S / I",
+  kind: "number",
+  symbols: {
+    S: symbol("money", "present value of operating savings", -1e6, 1e6),
+    I: symbol("money", "present value of extra investment, replacements and residual values inside", 1, 1e6),
+  },
+  source: "nistHandbook135",
+  code: (x) => x.S / x.I,
+});
+
+export const adjustedRate = equation({
+  name: "Adjusted internal rate of return",
+  form: "r = (1 + d) * SIR^(1 / n) - 1",
+  kind: "yearly rate",
+  symbols: {
+    d: symbol("yearly rate", "discount rate", 0, 0.5),
+    SIR: symbol("number", "savings-to-investment ratio", 0, 20),
+    n,
+  },
+  source: "nistHandbook135",
+  code: (x) => (1 + x.d) * x.SIR ** (1 / x.n) - 1,
+});

@@ -14,6 +14,7 @@ import { exchangerUa } from "./functions/ua";
 import { exchangerWaterDuty } from "./functions/waterDuty";
 import { exchangerWaterFlow } from "./functions/waterFlow";
 import { exchangerWaterRise } from "./functions/waterRise";
+import { exchangerWilson } from "./functions/wilson";
 import { exchangerZones } from "./functions/zones";
 
 export const exchangerFunctions = catalogueOf([
@@ -33,4 +34,5 @@ export const exchangerFunctions = catalogueOf([
   exchangerZones,
   exchangerBalance,
   exchangerCoil,
+  exchangerWilson,
 ]);

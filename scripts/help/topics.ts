@@ -13,6 +13,7 @@ export const TOPICS: Readonly<Record<string, string>> = {
   control: "Controls and sensors",
   cost: "Money",
   sink: "Other uses of the heat",
+  climate: "Weather",
   note: "Working, checks and notes",
 };
 

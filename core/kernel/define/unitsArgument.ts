@@ -22,6 +22,8 @@ const argCarries = ({ shape }: ArgData): boolean => {
       return Object.values(shape.entries).some(argCarries);
     case "rows":
       return Object.values(shape.columns).some(argCarries);
+    case "sheet":
+      return true;
     default:
       return false;
   }

@@ -42,6 +42,11 @@ export const airAndWaterSources = sourceEntries({
     full: "IAPWS: Revised release on the pressure along the melting and sublimation curves of ordinary water substance, R14-08(2011) (W. Wagner, T. Riethmann, R. Feistel, A. H. Harvey, J. Phys. Chem. Ref. Data 40 (2011) 043103); coefficients from memory, checked against its value at 230 K.",
     seen: "memory",
   },
+  fao56: {
+    short: "FAO 56, example 8",
+    full: "R. G. Allen, L. S. Pereira, D. Raes, M. Smith: Crop evapotranspiration, FAO Irrigation and Drainage Paper 56, Rome 1998, example 8; as carried by the tests of open-source code (PyETo).",
+    seen: "copied",
+  },
   spencer1971: {
     short: "Spencer 1971",
     full: "J. W. Spencer: Fourier series representation of the position of the sun, Search 2 (1971) 172; from memory.",

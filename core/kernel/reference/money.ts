@@ -37,4 +37,14 @@ export const moneySources = sourceEntries({
     full: "S. K. Fuller, S. R. Petersen: Life-Cycle Costing Manual for the Federal Energy Management Program, NIST Handbook 135, 1996: single and uniform present-value factors (SPV, UPV, UPV*), end-of-year payments.",
     seen: "memory",
   },
+  nistBlcc: {
+    short: "NIST BLCC 5.3-19",
+    full: "NIST: Building Life Cycle Cost program BLCC 5.3-19, printed report of the heat pump example (github usnistgov/blcc @3cfbded1, US government work); the yearly fall of the energy price is backed out of its printed present value of 13,784 $.",
+    seen: "opened",
+  },
+  guideline14: {
+    short: "ASHRAE Guideline 14",
+    full: "ASHRAE Guideline 14, Measurement of Energy, Demand, and Water Savings: bias, variation and uncertainty of savings, with the factors of Sun and Baltazar; forms as carried by open-source code (kW-Labs/nmecr @e789ebcc).",
+    seen: "copied",
+  },
 });

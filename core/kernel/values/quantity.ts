@@ -84,6 +84,8 @@ const TABLE = {
   velocity: kind("m/s", unit("ft/s", FOOT), unit("m/s", 1)),
   "wind speed": kind("m/s", unit("mph", (5280 * FOOT) / HOUR), unit("m/s", 1)),
   length: kind("m", unit("ft", FOOT), unit("m", 1)),
+  /** Between places on the map. */
+  distance: kind("m", unit("mi", 5280 * FOOT), unit("km", 1000)),
   diameter: kind("m", unit("in", INCH), unit("mm", 0.001)),
   area: kind("m^2", unit("ft²", FOOT ** 2), unit("m²", 1)),
   "pool volume": kind("m^3", unit("gal", GALLON), unit("m³", 1)),

@@ -27,7 +27,7 @@ export interface Climate {
 }
 
 const MONTHLY_ROWS = 12;
-const MONTHLY_COLUMNS: readonly Column[] = [...MONTHLY_ORDER, "high", "low"];
+const MONTHLY_COLUMNS: readonly Column[] = [...MONTHLY_ORDER, "vapourPressure", "high", "low"];
 /** Nine columns, a header, and month, day and hour as weather files have them. */
 export const MOST_CLIMATE_CELLS = 13 * (HOURS_OF_YEAR + 8);
 

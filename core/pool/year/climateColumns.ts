@@ -4,7 +4,18 @@ import { climateWord, type ClimateWord } from "../../air/climateWords";
 import type { KindName } from "../../kernel/values/quantity";
 
 export type Column =
-  "air" | "high" | "low" | "swing" | "humidity" | "dewPoint" | "windAt10m" | "sun" | "cloud" | "pressure" | "mains";
+  | "air"
+  | "high"
+  | "low"
+  | "swing"
+  | "humidity"
+  | "dewPoint"
+  | "vapourPressure"
+  | "windAt10m"
+  | "sun"
+  | "cloud"
+  | "pressure"
+  | "mains";
 
 export const NAMES: Readonly<Record<Column, string>> = {
   air: "air",
@@ -13,6 +24,7 @@ export const NAMES: Readonly<Record<Column, string>> = {
   swing: "swing",
   humidity: "humidity",
   dewPoint: "dew point",
+  vapourPressure: "vapour pressure",
   windAt10m: "wind at 10 m",
   sun: "sun",
   cloud: "cloud",
@@ -21,9 +33,13 @@ export const NAMES: Readonly<Record<Column, string>> = {
 };
 
 /** Columns that are passed over. */
-const PASSED_OVER: ReadonlySet<string> = new Set(["month", "day", "hour"]);
+const PASSED_OVER: ReadonlySet<string> = new Set(["month", "day", "hour", "station", "distance"]);
 
-const COLUMNS: Readonly<Partial<Record<ClimateWord, Column>>> = { "dew point": "dewPoint", wind: "windAt10m" };
+const COLUMNS: Readonly<Partial<Record<ClimateWord, Column>>> = {
+  "dew point": "dewPoint",
+  "vapour pressure": "vapourPressure",
+  wind: "windAt10m",
+};
 
 /** The column that a head names, without its unit; undefined where it is none. */
 export function columnOf(head: string): Column | "skip" | undefined {
@@ -61,6 +77,7 @@ const RULES: Readonly<Record<Column, Rule>> = {
   swing: { kind: "temperature difference", from: 0, to: 40, hint: "a mean daily maximum less minimum" },
   humidity: { kind: "relative humidity", from: 0.005, to: 1, hint: "a fraction: type 60% or 0.6" },
   dewPoint: { kind: "temperature", from: degC(-75), to: degC(40), hint: "another unit, or missing data?" },
+  vapourPressure: { kind: "pressure", from: 1, to: 8000, hint: "of the water in the air; another unit?" },
   windAt10m: { kind: "wind speed", from: 0, to: 60, hint: "another unit, or a mark for missing data?" },
   sun: { kind: "irradiance", from: 0, to: 1500, hint: "on a level surface; another unit?" },
   cloud: { kind: "number", from: 0, to: 10, hint: "opaque cloud in tenths of the sky" },

@@ -1,5 +1,5 @@
 /** The hours of a year made from twelve rows of monthly means, by published shapes of day and month. */
-import { standardDeviation } from "../../numeric/series";
+import { standardDeviation, sumOf } from "../../numeric/series";
 import { DAYS, FIRST_DAY, HOUR, HOURS_OF_DAY, HOURS_OF_YEAR, firstHourOf } from "../../numeric/calendar";
 import { daySpread } from "../../aircon/climate";
 import type { Climate } from "./climate";
@@ -32,15 +32,21 @@ interface MadeDay {
   readonly sun: number;
 }
 
-/** Writes one day into the year from its first hour on; the dew point holds through the day. */
-function fillDay(first: number, day: MadeDay, shape: DayShape, to: Made): void {
+/** Saturation by the hour of a day, Pa, and the mean of its inverse. */
+function saturationOf(air: number, warmth: readonly number[]) {
   let inverse = 0;
   const saturated = new Float64Array(HOURS_OF_DAY);
   for (let hour = 0; hour < HOURS_OF_DAY; hour++) {
-    const pressure = vapourPressureAt(day.air + (shape.warmth[hour] ?? 0));
+    const pressure = vapourPressureAt(air + (warmth[hour] ?? 0));
     saturated[hour] = pressure;
     inverse += 1 / pressure / HOURS_OF_DAY;
   }
+  return { saturated, inverse };
+}
+
+/** Writes one day into the year from its first hour on; the dew point holds through the day. */
+function fillDay(first: number, day: MadeDay, shape: DayShape, to: Made): void {
+  const { saturated, inverse } = saturationOf(day.air, shape.warmth);
   // The mean of the day's humidity is this vapour pressure times the mean of 1/ps.
   const vapour = day.humidity / inverse;
   const dewPoint = dewPointOver(vapour);
@@ -73,12 +79,19 @@ function fillMonth(month: number, { columns }: Climate, lat: number, sigma: numb
     wind: byHour((t) => hourOfWind.code({ m: at(columns.windAt10m), t })),
     sun: middle.shares,
   };
-  for (let day = 0; day < days; day++) {
-    const share = ((warmth[day] ?? 0) + 0.5) / days;
-    const air = mean + s * Math.log(share / (1 - share));
+  const airs = warmth.map((rank) => {
+    const share = (rank + 0.5) / days;
+    return mean + s * Math.log(share / (1 - share));
+  });
+  // All days share one humidity: the month's own, or that which gives its mean vapour pressure.
+  const { vapourPressure } = columns;
+  const humidity = vapourPressure
+    ? (days * at(vapourPressure)) / sumOf(airs, (air) => 1 / saturationOf(air, shape.warmth).inverse)
+    : at(columns.humidity);
+  for (const [day, air] of airs.entries()) {
     const sun = (clearness[dullness[day] ?? 0] ?? K) * middle.outside;
     const first = firstHourOf(month) + HOURS_OF_DAY * day;
-    fillDay(first, { air, humidity: at(columns.humidity), cloud, sun }, shape, to);
+    fillDay(first, { air, humidity, cloud, sun }, shape, to);
   }
 }
 

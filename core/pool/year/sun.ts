@@ -1,4 +1,5 @@
 /** Sun and cloud of the days of a year at a latitude. */
+import { sunsetAngle } from "../../air/extraterrestrial";
 import { HOUR, HOURS_OF_DAY } from "../../numeric/calendar";
 import {
   clearSun,
@@ -9,7 +10,6 @@ import {
   heightOfSun,
   hourOfSun,
   sunOutside,
-  sunsetAngle,
 } from "./sunEquations";
 
 /** Hour angle at the middle of an hour of the day, noon at 12. */

@@ -8,7 +8,7 @@ import type { Climate } from "./climate";
 import { monthlyMeans } from "./weather";
 
 /** Sun on a level surface by month, J/m² a day. */
-function dailySun({ monthly, columns: { sun } }: Climate): readonly number[] {
+export function dailySun({ monthly, columns: { sun } }: Climate): readonly number[] {
   if (sun === undefined) return [];
   return monthly ? Array.from(sun) : monthlyMeans(sun).map((mean) => mean * DAY);
 }
@@ -36,7 +36,7 @@ const SLIPS_OF_HOURS: Slips = [
 ];
 
 /** What would explain the sun: the other hemisphere, or a slip of the unit. */
-function explanation(
+export function sunExplanation(
   { monthly }: Climate,
   latitude: number,
   daily: readonly number[],
@@ -63,7 +63,7 @@ export function refuseImpossibleSun(climate: Climate, latitude: number | undefin
   if (month === undefined) return;
   const outside = extraterrestrialOfMonth(latitude, month);
   throw valueError(
-    `climate, ${MONTHS[month] ?? ""}, sun: must be at most the sun above the air at latitude ${latitude}, ${quantityMark("daily sun", outside)}, got ${quantityMark("daily sun", daily[month] ?? 0)}, ${(check.clearness[month] ?? 0).toFixed(2)} times as much: ${explanation(climate, latitude, daily, check)}`,
+    `climate, ${MONTHS[month] ?? ""}, sun: must be at most the sun above the air at latitude ${latitude}, ${quantityMark("daily sun", outside)}, got ${quantityMark("daily sun", daily[month] ?? 0)}, ${(check.clearness[month] ?? 0).toFixed(2)} times as much: ${sunExplanation(climate, latitude, daily, check)}`,
   );
 }
 
@@ -77,6 +77,6 @@ export function oddSunFacts(climate: Climate, latitude: number | undefined) {
   return {
     oddSunMonths: check.unlikely.map((month) => MONTHS[month]).join(", "),
     oddSun: check.clearness[first] ?? 0,
-    oddSunReason: explanation(climate, latitude, daily, check),
+    oddSunReason: sunExplanation(climate, latitude, daily, check),
   };
 }

@@ -17,15 +17,6 @@ export const declination = equation({
   code: (x) => 23.45 * DEGREE * Math.sin((2 * Math.PI * (284 + x.n)) / 365),
 });
 
-export const sunsetAngle = equation({
-  name: "Hour angle of sunset",
-  form: "ws = acos(max(-1, min(1, -tan(lat) * tan(dec))))",
-  kind: "number",
-  symbols: { lat, dec },
-  source: "duffieBeckman2013",
-  code: (x) => Math.acos(Math.max(-1, Math.min(1, -Math.tan(x.lat) * Math.tan(x.dec)))),
-});
-
 /** On a level surface outside the air in a day, J/m². */
 export const sunOutside = equation({
   name: "Sun outside the air",

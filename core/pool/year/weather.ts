@@ -94,8 +94,10 @@ const mainsOf = (given: readonly number[] | undefined, air: Float64Array): Float
 const weatherFromHours = ({ columns }: Climate, site: Site): Weather => {
   const air = columns.air ?? new Float64Array(HOURS_OF_YEAR);
   const sun = columns.sun ?? new Float64Array(HOURS_OF_YEAR);
-  const { dewPoint: given, humidity } = columns;
-  const vapour = given ? given.map(vapourPressureAt) : air.map((T, i) => (humidity?.[i] ?? 1) * vapourPressureAt(T));
+  const { dewPoint: given, humidity, vapourPressure } = columns;
+  const vapour =
+    vapourPressure ??
+    (given ? given.map(vapourPressureAt) : air.map((T, i) => (humidity?.[i] ?? 1) * vapourPressureAt(T)));
   const pressure =
     columns.pressure ?? new Float64Array(HOURS_OF_YEAR).fill(standardAtmosphere.code({ z: site.altitude }));
   return {

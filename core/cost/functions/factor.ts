@@ -1,0 +1,60 @@
+import { choice, quantity } from "../../kernel/define/argument";
+import { cellFunction } from "../../kernel/define/cellFunction";
+import { quantityResult } from "../../kernel/define/result";
+import { notAvailable } from "../../kernel/values/fault";
+import { realOrNominal } from "../cautions";
+import { capitalRecovery, midYearFactor, presentValueFactor, singleFactor, yearlyRatio } from "../equations";
+
+export const costFactor = cellFunction({
+  id: "COST.FACTOR",
+  topic: "cost",
+  summary: "Present-value factor: what a payment of 1, once or every year, is worth now.",
+  keywords: ["SPV", "UPV", "UPV*", "annuity", "discount factor", "capital recovery", "present worth"],
+  details: [
+    "SPV: paid once at the end of the last year. UPV: at every year's end; with an escalation this is the UPV* of NIST's tables. UPV mid-year: in the middle of every year. Capital recovery: 1/UPV, the yearly value of a first cost.",
+    "Escalation and discount both with inflation (nominal) or both without it (real): nominal = (1 + real) (1 + inflation) - 1.",
+  ],
+  args: {
+    kind: choice("PresentValueFactor", ["SPV", "UPV", "UPV mid-year", "capital recovery"], "which factor", {
+      "single present value": "SPV",
+      "uniform present value": "UPV",
+      "UPV mid": "UPV mid-year",
+      "mid-year": "UPV mid-year",
+      CRF: "capital recovery",
+      UCR: "capital recovery",
+    }),
+    years: quantity("years", "years", { from: 0, to: 100 }),
+    discount: quantity("yearly rate", "discount rate, 3% or 0.03", { from: -0.2, to: 0.5 }),
+    escalation: quantity("yearly rate", "yearly rise of the payment, 2% or 0.02", { from: -0.2, to: 0.3 }).default(0),
+  },
+  returns: quantityResult("number", "present value of 1"),
+  cautions: [{ rule: realOrNominal, raisedBy: { kind: "UPV", years: 15, discount: 0.03 } }],
+  checks: [
+    ...(
+      [
+        ["SPV", 0.642, 0.0005],
+        ["UPV", 11.94, 0.005],
+      ] as const
+    ).map(([kind, expected, tolerance]) => ({
+      inputs: { kind, years: 15, discount: 0.03 },
+      expected,
+      tolerance,
+      source: "nistHandbook135" as const,
+    })),
+    {
+      inputs: { kind: "UPV*", years: 5, discount: 0.03, escalation: 0.02 },
+      expected: 4.8562,
+      tolerance: 0.00005,
+      source: "nistHandbook135",
+    },
+  ],
+  compute({ kind, years: n, discount: d, escalation: e }, { step }) {
+    const q = step(yearlyRatio, { e, d });
+    if (kind === "SPV") return step(singleFactor, { q, n });
+    const U = step(presentValueFactor, { q, n });
+    if (kind === "UPV") return U;
+    if (kind === "UPV mid-year") return step(midYearFactor, { U, q });
+    if (U === 0) throw notAvailable("years: 0 recover nothing: must be above 0 for capital recovery");
+    return step(capitalRecovery, { U });
+  },
+});
