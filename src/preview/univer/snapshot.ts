@@ -1,8 +1,9 @@
 import { CellValueType, LocaleType } from "@univerjs/core";
 import type { ICellData, IRange, IStyleData, IWorkbookData, IWorksheetData, Nullable } from "@univerjs/core";
 
-import type { PrintSetUp } from "../../sheets/sheet";
+import type { PrintSetUp, SheetChart } from "../../sheets/sheet";
 import type { BookData, CellData, MergedArea, NameData, PlainValue, SheetData, ValidationData } from "../file/bookData";
+import { markCorners, movedCharts } from "./chartCells";
 import { cellStyleOf, styleOf } from "./styles";
 
 /** Between a workbook as data and the engine's snapshot of it. */
@@ -58,12 +59,17 @@ const rangeOf = ({ row, column, rows, columns }: MergedArea): IRange => ({
 export const engineSheet = (id: string, sheet: SheetData): Partial<IWorksheetData> => {
   const cellData: Record<number, Record<number, ICellData>> = {};
   for (const cell of sheet.cells) (cellData[cell.row] ??= {})[cell.column] = engineCell(cell);
-  const { frozenRows, frozenColumns } = sheet;
+  const { frozenRows, frozenColumns, charts = [] } = sheet;
+  markCorners(cellData, charts);
   return {
     id,
     name: sheet.name,
     cellData,
-    custom: { ...(sheet.print && { print: sheet.print }), ...(sheet.names && { names: sheet.names }) },
+    custom: {
+      ...(sheet.print && { print: sheet.print }),
+      ...(sheet.names && { names: sheet.names }),
+      ...(charts.length > 0 && { charts }),
+    },
     rowCount: Math.max(sheet.room?.rows ?? LEAST_ROWS, ...sheet.cells.map((cell) => cell.row + SPARE)),
     columnCount: Math.max(sheet.room?.columns ?? LEAST_COLUMNS, ...sheet.cells.map((cell) => cell.column + 10)),
     columnData: mapValues(sheet.widths, (width) => ({ w: widthToPixels(width) })),
@@ -147,6 +153,10 @@ const cellOf = (reading: Reading, sheetId: string, row: number, column: number, 
 export const sheetNames = (sheet: Partial<IWorksheetData>): readonly NameData[] =>
   (sheet.custom?.["names"] as readonly NameData[] | undefined) ?? [];
 
+/** A sheet's charts where they are now. */
+export const sheetCharts = ({ custom, cellData }: Partial<IWorksheetData>): readonly SheetChart[] =>
+  movedCharts((custom?.["charts"] as readonly SheetChart[] | undefined) ?? [], cellData);
+
 /** A sheet of a snapshot as data. */
 export const sheetData = (reading: Reading, sheet: Partial<IWorksheetData>): SheetData => {
   const sheetId = sheet.id ?? "";
@@ -158,8 +168,10 @@ export const sheetData = (reading: Reading, sheet: Partial<IWorksheetData>): She
   );
   const print = sheet.custom?.["print"] as PrintSetUp | undefined;
   const names = sheetNames(sheet);
+  const charts = sheetCharts(sheet);
   return {
     name: sheet.name ?? "",
+    ...(charts.length > 0 && { charts }),
     ...(print !== undefined && { print }),
     ...(names.length > 0 && { names }),
     cells: numbered(sheet.cellData).flatMap(([row, line]) =>

@@ -1,4 +1,5 @@
 /** Sheets that are made anew, as plain data. Rows and columns count from 0, colours are #rrggbb, sizes are points. */
+import type { SheetChart } from "../../../sheets/sheet";
 import type { Area, CellValue } from "../../port";
 import type { SheetState } from "../book/facts";
 
@@ -85,6 +86,8 @@ export interface NewSheet {
   readonly state?: SheetState;
   readonly validations?: readonly NewValidation[];
   readonly print?: NewPrint;
+  /** Their cells are those of this sheet. */
+  readonly charts?: readonly SheetChart[];
 }
 
 export interface NewName {

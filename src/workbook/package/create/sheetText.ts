@@ -13,10 +13,12 @@ export interface NewSheetContext {
   readonly styles: StyleBuilder;
   /** The cell metadata that mark a dynamic array, where the workbook has such. */
   readonly dynamic: number | undefined;
+  /** The element that names the sheet's drawing; empty where it has none. */
+  readonly drawing: string;
 }
 
 /** The cells by key, with what array formulas fill. */
-function filledCells({ cells }: NewSheet): ReadonlyMap<number, NewSheetCell> {
+export function filledCells({ cells }: NewSheet): ReadonlyMap<number, NewSheetCell> {
   const found = new Map<number, NewSheetCell>();
   const put = (row: number, column: number, cell: NewSheetCell): void =>
     void found.set(keyOf(row, column), { ...found.get(keyOf(row, column)), ...cell });
@@ -134,6 +136,7 @@ export function newSheetText(sheet: NewSheet, context: NewSheetContext): string 
     list("mergeCells", merges) +
     list("dataValidations", validations.map(validationText)) +
     (print === undefined ? "" : pageText(print)) +
+    context.drawing +
     "</worksheet>"
   );
 }
