@@ -39,7 +39,12 @@ const usualDay = (hourly: Hourly, month: number): readonly number[] => {
 const points = (values: readonly number[], of: (base: number) => number): readonly PicturePoint[] =>
   values.map((value, at): PicturePoint => [at, of(value)]);
 
-/** Daily means of the pool left to itself, with the set point. */
+/** "1 Jan" to "31 Dec". */
+const DAYS: readonly string[] = MONTHS.flatMap((name, month) =>
+  Array.from({ length: hoursOf(month) / HOURS_OF_DAY }, (_, day) => `${String(day + 1)} ${name}`),
+);
+
+/** Daily means of the pool left to itself, with set point and high limit. */
 export const temperaturePicture = ({ inputs, free, machine }: Year, system: System): Picture => {
   const temperature = inUnit("temperature", system);
   const line = (name: string, pool: PoolYear, look: Pick<PictureCurve, "tone" | "dashed">): PictureCurve => ({
@@ -56,16 +61,27 @@ export const temperaturePicture = ({ inputs, free, machine }: Year, system: Syst
     ([name, each]) => `${name} ${String(Math.min(...each))} to ${String(Math.max(...each))} ${temperature.unit}`,
   );
   const set = `${String(roundedForTable(temperature.of(inputs.setPoint)))} ${temperature.unit}`;
+  const limit =
+    machine === undefined
+      ? ""
+      : `, high limit ${String(roundedForTable(temperature.of(inputs.highLimit)))} ${temperature.unit}`;
   return {
     title: "Pool temperature through the year, left to itself",
-    description: `Daily means of the pool's temperature through the year; monthly means ${span.join(", ")}; set point ${set}.`,
-    x: { label: "month", ticks: MONTHS.map((name, month) => ({ at: FIRST_DAY[month] ?? 0, text: name.slice(0, 1) })) },
+    description: `Daily means of the pool's temperature through the year; monthly means ${span.join(", ")}; set point ${set}${limit}.`,
+    x: {
+      label: "month",
+      ticks: MONTHS.map((name, month) => ({ at: FIRST_DAY[month] ?? 0, text: name.slice(0, 1) })),
+      pointNames: DAYS,
+    },
     y: { label: `temperature, ${temperature.unit}` },
     curves: [
       line("without recovery", free.without, { tone: "second", dashed: true }),
       ...(machine === undefined ? [] : [line("with recovery", free.with, { tone: "first" })]),
     ],
-    levels: [{ at: temperature.of(inputs.setPoint), label: "set point" }],
+    levels: [
+      { at: temperature.of(inputs.setPoint), label: "set point" },
+      ...(machine === undefined ? [] : [{ at: temperature.of(inputs.highLimit), label: "high limit" }]),
+    ],
     head: ["month", ...columns.map(([name]) => `${name}, mean, ${temperature.unit}`)],
     rows: MONTHS.map((name, month) => [name, ...columns.map(([, each]) => each[month] ?? 0)]),
   };
@@ -142,7 +158,11 @@ export const dayPicture = (
   return {
     title: `The usual day of ${name}, pool left to itself`,
     description: sentenceOfDay(name, taken, system),
-    x: { label: "hour of the day", ticks: [0, 6, 12, 18, 23].map((at) => ({ at, text: String(at) })) },
+    x: {
+      label: "hour of the day",
+      ticks: [0, 6, 12, 18, 23].map((at) => ({ at, text: String(at) })),
+      pointNames: HOURS.map((hour) => `${String(hour)} h`),
+    },
     y: { label: `heat, ${rate.unit}` },
     curves: shares.map(({ name: of, tone, values }) => ({
       name: of,

@@ -83,18 +83,19 @@ const stackMarks = ({ stacks = [], x: { names = [] } }: Picture): readonly Marki
   });
 
 const levelMarks = ({ levels = [] }: Picture): readonly Markish[] =>
-  levels.flatMap(({ at, label }) => [
+  levels.flatMap(({ at, label }, place) => [
     ruleY([at], { stroke: INK, strokeDasharray: "2 3" }),
     text([label], {
       y: () => at,
-      frameAnchor: "left",
-      textAnchor: "start",
+      // One label at the left, the next at the right: levels may be close.
+      frameAnchor: place % 2 === 0 ? "left" : "right",
+      textAnchor: place % 2 === 0 ? "start" : "end",
       text: (each: string) => each,
       fill: INK,
       stroke: GROUND,
       strokeWidth: 4,
       fontSize: TEXT_SIZE,
-      dx: 4,
+      dx: place % 2 === 0 ? 4 : -4,
       dy: -8,
     }),
   ]);
@@ -123,12 +124,20 @@ const axisBelow = ({ x }: Picture, width: number): Markish => {
   );
 };
 
+/** A drawing, and where values of its x axis are in it. */
+export interface DrawnPicture {
+  readonly svg: Element;
+  readonly across: (x: number | string) => number;
+}
+
 /** The picture at a width in pixels. */
-export function drawn(picture: Picture, width: number): Element {
+export const drawn = (picture: Picture, width: number): Element => drawnWithScale(picture, width).svg;
+
+export function drawnWithScale(picture: Picture, width: number, height = HEIGHT): DrawnPicture {
   const { curves, description, x, y } = picture;
   const made = plot({
     width,
-    height: HEIGHT,
+    height,
     ...MARGIN,
     ariaLabel: description,
     x: x.names === undefined ? { inset: 8 } : { type: "band", domain: [...x.names] },
@@ -153,5 +162,7 @@ export function drawn(picture: Picture, width: number): Element {
   made.setAttribute("role", "img");
   // A screen reader gets one sentence: the content adds nothing to it.
   for (const part of made.querySelectorAll("[aria-label]")) part.removeAttribute("aria-label");
-  return made;
+  const scale = made.scale("x");
+  const half = (scale?.bandwidth ?? 0) / 2;
+  return { svg: made, across: (at) => Number(scale?.apply(at) ?? 0) + half };
 }
