@@ -69,6 +69,8 @@ export interface Picture {
   readonly marks?: readonly Mark[];
   readonly stretches?: readonly Stretch[];
   readonly stacks?: readonly Stack[];
+  /** Bars beside each other, in place of stacked ones. */
+  readonly groups?: readonly Stack[];
   readonly levels?: readonly Level[];
   readonly head: readonly string[];
   readonly rows: readonly (readonly (string | number)[])[];

@@ -84,6 +84,7 @@ describe.skipIf(!HAS_CHROMIUM)("Reading a picture in Explain", { timeout: 60_000
   test("the pointer shows the values below it", async () => {
     await open();
     const bars = pane.page.locator("figure").nth(1);
+    await bars.locator(".reading-text").scrollIntoViewIfNeeded();
     const box = await bars.locator("svg").boundingBox();
     if (box === null) throw new Error("no drawing");
     await pane.page.mouse.move(box.x + box.width * 0.62, box.y + box.height / 2);

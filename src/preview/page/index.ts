@@ -8,6 +8,7 @@ import { formulaTexts } from "../file/formulaTexts";
 import { connectFiles, deliverFile, deliverPicture } from "./files";
 import { followScheme, movablePanel } from "./layout";
 import { connectMessage } from "./message";
+import { showSheetCharts } from "./sheetCharts";
 import { starterBook } from "../file/starterBook";
 import { startOnScreen } from "../univer/screen";
 import { previewWorkbook } from "../host/previewWorkbook";
@@ -60,6 +61,7 @@ const start = async (): Promise<void> => {
     file: element("file") as HTMLInputElement,
     status: element("status"),
   });
+  showSheetCharts(book, book.charts, element("sheet"));
   movablePanel(element("splitter"), element("side"), element("toggle"));
   globalThis.warmbackPreview = { workbook: previewWorkbook(book, deliverFile(texts), deliverPicture) };
   await addScript(`taskpane.js?v=${BUILD}`);

@@ -15,7 +15,10 @@ interface CanvasPlan {
 /** What is drawn on the canvas, and what reads its values. */
 export function canvas(picture: Picture | Scheme, drawing: Drawing, plan: CanvasPlan): readonly HTMLElement[] {
   const { key, least = 0, heightAt } = plan;
-  const box = h("div", { class: "picture" });
+  const isWide = least > 0;
+  const box = isWide
+    ? h("div", { class: "picture wide", tabindex: 0, role: "group", "aria-label": picture.title })
+    : h("div", { class: "picture" });
   const reading = "parts" in picture ? undefined : readingOf(picture, key);
   let width = 0;
   const draw = (): void => {

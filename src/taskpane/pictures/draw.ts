@@ -82,6 +82,24 @@ const stackMarks = ({ stacks = [], x: { names = [] } }: Picture): readonly Marki
     return barY(bars, { x: "name", y1: "from", y2: "to", fill, insetLeft: side, insetRight: side, insetTop: 0.5 });
   });
 
+/** Share of the axis that a band's bars take. */
+const BAND = 0.85;
+
+/** Bars of one name beside each other. */
+const groupMarks = ({ groups = [], x: { names = [] } }: Picture, width: number): readonly Markish[] =>
+  groups.map(({ tone, values }, place) => {
+    const bars = names.map((name, at) => ({ name, to: values[at] ?? 0 }));
+    const band = (BAND * (width - MARGIN.marginLeft - MARGIN.marginRight)) / Math.max(1, names.length);
+    const each = band / groups.length;
+    return barY(bars, {
+      x: "name",
+      y: "to",
+      fill: toneOf(tone),
+      insetLeft: place * each,
+      insetRight: (groups.length - 1 - place) * each,
+    });
+  });
+
 const levelMarks = ({ levels = [] }: Picture): readonly Markish[] =>
   levels.flatMap(({ at, label }, place) => [
     ruleY([at], { stroke: INK, strokeDasharray: "2 3" }),
@@ -152,6 +170,7 @@ export function drawnWithScale(picture: Picture, width: number, height = HEIGHT)
       axisY({ ...style, ticks: 5, label: y.label, tickFormat: tickText(y) }),
       ...stretchMarks(picture),
       ...stackMarks(picture),
+      ...groupMarks(picture, width),
       ...levelMarks(picture),
       ...curves.map(curveMark),
       ...markMarks(picture),

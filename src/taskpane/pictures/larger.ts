@@ -18,7 +18,7 @@ export function largerButton(picture: Picture | Scheme, drawing: Drawing, key: s
       "dialog",
       { class: "larger pictures", "aria-label": picture.title },
       h("h3", {}, picture.title),
-      h("div", { class: "wide", tabindex: 0, role: "group", "aria-label": picture.title }, drawn),
+      drawn,
       h("p", { class: "actions" }, close),
     );
     dialog.addEventListener("close", () => {

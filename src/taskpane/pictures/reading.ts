@@ -33,6 +33,13 @@ function cursorIn(drawing: Element): SVGLineElement {
   return line;
 }
 
+/** Scrolls a drawing that is wider than its place until the cursor shows. */
+function inSight(line: SVGLineElement | undefined, x: number): void {
+  const place = line?.closest(".picture");
+  if (!place || place.scrollWidth <= place.clientWidth) return;
+  place.scrollLeft = x - place.clientWidth / 2;
+}
+
 /** Undefined where a picture has no values along it. */
 export function readingOf(picture: Picture, key: string): Reading | undefined {
   const stops = stopsOf(picture);
@@ -59,7 +66,10 @@ export function readingOf(picture: Picture, key: string): Reading | undefined {
     line?.setAttribute("visibility", "visible");
   };
   slider.setAttribute("aria-valuetext", stops[0]?.text ?? "");
-  slider.addEventListener("input", show);
+  slider.addEventListener("input", () => {
+    show();
+    inSight(line, scale?.(stops[Number(slider.value)]?.x ?? 0) ?? 0);
+  });
   return {
     root: h("div", { class: "reading" }, slider, output),
     attach(drawing, across) {

@@ -16,11 +16,11 @@ function split({ label }: Axis): readonly [name: string, unit: string] {
   return at < 0 ? [label, ""] : [label.slice(0, at), ` ${label.slice(at + 2)}`];
 }
 
-function stopsOfBars({ x: { names = [] }, y, stacks = [] }: Picture): readonly Stop[] {
+function stopsOfBars({ x: { names = [] }, y, stacks = [], groups = [] }: Picture): readonly Stop[] {
   const [, unit] = split(y);
   return names.map((name, at) => ({
     x: name,
-    text: `${name}: ${stacks.map((stack) => `${stack.name} ${shown(stack.values[at] ?? 0)}${unit}`).join("; ")}`,
+    text: `${name}: ${[...stacks, ...groups].map((stack) => `${stack.name} ${shown(stack.values[at] ?? 0)}${unit}`).join("; ")}`,
   }));
 }
 
