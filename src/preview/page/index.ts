@@ -61,7 +61,7 @@ const start = async (): Promise<void> => {
     file: element("file") as HTMLInputElement,
     status: element("status"),
   });
-  showSheetCharts(book, book.charts, element("sheet"));
+  showSheetCharts(book, book.charts, element("work"));
   movablePanel(element("splitter"), element("side"), element("toggle"));
   globalThis.warmbackPreview = { workbook: previewWorkbook(book, deliverFile(texts), deliverPicture) };
   await addScript(`taskpane.js?v=${BUILD}`);
