@@ -2,6 +2,7 @@
 import { FIRST_DAY, HOUR, HOURS_OF_DAY, MONTHS, firstHourOf, hoursOf } from "../index";
 import type { System } from "../kernel/values/quantity";
 import type { PoolYear, Year } from "../pool/year/results";
+import { DAYS } from "./days";
 import {
   inUnit,
   roundedForTable,
@@ -14,6 +15,7 @@ import {
 } from "./picture";
 
 const HOURS = Array.from({ length: HOURS_OF_DAY }, (_, hour) => hour);
+const HOUR_TICKS = [0, 6, 12, 18, 23].map((at) => ({ at, text: String(at) }));
 
 type Hourly = Float64Array;
 
@@ -39,11 +41,6 @@ const usualDay = (hourly: Hourly, month: number): readonly number[] => {
 const points = (values: readonly number[], of: (base: number) => number): readonly PicturePoint[] =>
   values.map((value, at): PicturePoint => [at, of(value)]);
 
-/** "1 Jan" to "31 Dec". */
-const DAYS: readonly string[] = MONTHS.flatMap((name, month) =>
-  Array.from({ length: hoursOf(month) / HOURS_OF_DAY }, (_, day) => `${String(day + 1)} ${name}`),
-);
-
 /** Daily means of the pool left to itself, with set point and high limit. */
 export const temperaturePicture = ({ inputs, free, machine }: Year, system: System): Picture => {
   const temperature = inUnit("temperature", system);
@@ -60,11 +57,9 @@ export const temperaturePicture = ({ inputs, free, machine }: Year, system: Syst
   const span = columns.map(
     ([name, each]) => `${name} ${String(Math.min(...each))} to ${String(Math.max(...each))} ${temperature.unit}`,
   );
-  const set = `${String(roundedForTable(temperature.of(inputs.setPoint)))} ${temperature.unit}`;
-  const limit =
-    machine === undefined
-      ? ""
-      : `, high limit ${String(roundedForTable(temperature.of(inputs.highLimit)))} ${temperature.unit}`;
+  const shown = (base: number): string => `${String(roundedForTable(temperature.of(base)))} ${temperature.unit}`;
+  const set = shown(inputs.setPoint);
+  const limit = machine === undefined ? "" : `, high limit ${shown(inputs.highLimit)}`;
   return {
     title: "Pool temperature through the year, left to itself",
     description: `Daily means of the pool's temperature through the year; monthly means ${span.join(", ")}; set point ${set}${limit}.`,
@@ -158,11 +153,7 @@ export const dayPicture = (
   return {
     title: `The usual day of ${name}, pool left to itself`,
     description: sentenceOfDay(name, taken, system),
-    x: {
-      label: "hour of the day",
-      ticks: [0, 6, 12, 18, 23].map((at) => ({ at, text: String(at) })),
-      pointNames: HOURS.map((hour) => `${String(hour)} h`),
-    },
+    x: { label: "hour of the day", ticks: HOUR_TICKS, pointNames: HOURS.map((hour) => `${String(hour)} h`) },
     y: { label: `heat, ${rate.unit}` },
     curves: shares.map(({ name: of, tone, values }) => ({
       name: of,
