@@ -2,7 +2,7 @@
 import { FIRST_DAY, HOUR, HOURS_OF_DAY, MONTHS, firstHourOf, hoursOf } from "../index";
 import type { System } from "../kernel/values/quantity";
 import type { PoolYear, Year } from "../pool/year/results";
-import { DAYS } from "./days";
+import { DAY_NAMES } from "./days";
 import {
   inUnit,
   roundedForTable,
@@ -51,8 +51,8 @@ export const temperaturePicture = ({ inputs, free, machine }: Year, system: Syst
   });
   const means = (pool: PoolYear): readonly number[] =>
     MONTHS.map((_, month) => roundedForTable(temperature.of(meanOf(ofMonth(pool.temperature, month)))));
-  const pairs = [["without recovery", free.without] as const];
-  const all = machine === undefined ? pairs : [...pairs, ["with recovery", free.with] as const];
+  const without = ["without recovery", free.without] as const;
+  const all = machine === undefined ? [without] : [without, ["with recovery", free.with] as const];
   const columns = all.map(([name, pool]) => [name, means(pool)] as const);
   const span = columns.map(
     ([name, each]) => `${name} ${String(Math.min(...each))} to ${String(Math.max(...each))} ${temperature.unit}`,
@@ -66,7 +66,7 @@ export const temperaturePicture = ({ inputs, free, machine }: Year, system: Syst
     x: {
       label: "month",
       ticks: MONTHS.map((name, month) => ({ at: FIRST_DAY[month] ?? 0, text: name.slice(0, 1) })),
-      pointNames: DAYS,
+      pointNames: DAY_NAMES,
     },
     y: { label: `temperature, ${temperature.unit}` },
     curves: [

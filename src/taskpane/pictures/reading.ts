@@ -8,7 +8,7 @@ const SVG = "http://www.w3.org/2000/svg";
 /** Where a value of the x axis is in the drawing, in pixels. */
 export type Across = (x: number | string) => number;
 
-export interface Reading {
+export interface PictureReading {
   /** The slider and the line that shows the values. */
   readonly root: HTMLElement;
   /** Follows the pointer over a new drawing. */
@@ -41,7 +41,7 @@ function inSight(line: SVGLineElement | undefined, x: number): void {
 }
 
 /** Undefined where a picture has no values along it. */
-export function readingOf(picture: Picture, key: string): Reading | undefined {
+export function readingOf(picture: Picture, key: string): PictureReading | undefined {
   const stops = stopsOf(picture);
   if (stops.length < 2) return undefined;
   const slider = h("input", {
