@@ -48,6 +48,7 @@ export { bothSides } from "./exchanger/balance/working";
 export { matchStreams, ZONE_NAMES } from "./exchanger/zones/zones";
 export { zonesOf } from "./exchanger/zones/working";
 export { FIRST_DAY, HOUR, HOURS_OF_DAY, MONTHS, firstHourOf, hoursOf } from "./numeric/calendar";
+export { loopLines } from "./pipe/network/loop";
 export { admitClimate } from "./pool/year/climate";
 export { findingsOf } from "./climate/plausibility";
 export { vapourPressureAt } from "./pool/year/vapourTable";

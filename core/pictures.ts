@@ -9,9 +9,11 @@ import type { CellMatrix } from "./kernel/values/cellInput";
 import { balancePictures } from "./picture/balance";
 import { cyclePicture } from "./picture/cycle";
 import type { ShownPicture } from "./picture/picture";
+import { loopScheme } from "./picture/scheme";
 import { yearPictures } from "./picture/year";
 import { zonesPicture } from "./picture/zones";
 
+export type { Scheme, SchemePart, SchemeSymbol } from "./picture/schemeParts";
 export type {
   Axis,
   PictureCurve,
@@ -27,6 +29,12 @@ export type {
   Tone,
 } from "./picture/picture";
 
+type LoopCall = { readonly items: Parameters<typeof loopScheme>[0] } & Parameters<typeof loopScheme>[1];
+
+/** A single row needs no schematic. */
+const loopPictures = ({ items, ...at }: LoopCall, system: System): readonly ShownPicture[] =>
+  items.length < 2 ? [] : [loopScheme(items, at, system)];
+
 type Values = Readonly<Record<string, unknown>>;
 
 const alongZones = ({ inputs }: Values, system: System): readonly ShownPicture[] => [
@@ -39,6 +47,7 @@ const PICTURES: Readonly<Record<string, (values: Values, system: System) => read
   "EXCHANGER.ZONES": alongZones,
   "EXCHANGER.COIL": alongZones,
   "EXCHANGER.BALANCE": ({ inputs }, system) => balancePictures(inputs as BalanceEntries, system),
+  "PIPE.LOOP": (values, system) => loopPictures(values as unknown as LoopCall, system),
   "POOL.YEAR": ({ inputs, climate }, system) =>
     yearPictures(yearOf(inputs as Parameters<typeof yearOf>[0], admitClimate(climate as CellMatrix, system)), system),
 };

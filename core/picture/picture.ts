@@ -1,6 +1,7 @@
 /** A function's picture as data: the drawing in the cell's units, and the same numbers as a table. */
 import { fromBase, KINDS } from "../index";
 import type { KindName, System } from "../kernel/values/quantity";
+import type { Scheme } from "./schemeParts";
 
 /** Colours by role, from the stylesheet. Lines differ by dashes and labels too, never by colour alone. */
 export type Tone = "first" | "second" | "third" | "fourth" | "outline";
@@ -21,6 +22,8 @@ export interface Axis {
   readonly span?: readonly [least: number, highest: number];
   /** Names of the bars. */
   readonly names?: readonly string[];
+  /** Names of the curves' points along the axis: "14 Mar". */
+  readonly pointNames?: readonly string[];
 }
 
 export interface PictureCurve {
@@ -66,6 +69,8 @@ export interface Picture {
   readonly marks?: readonly Mark[];
   readonly stretches?: readonly Stretch[];
   readonly stacks?: readonly Stack[];
+  /** Bars beside each other, in place of stacked ones. */
+  readonly groups?: readonly Stack[];
   readonly levels?: readonly Level[];
   readonly head: readonly string[];
   readonly rows: readonly (readonly (string | number)[])[];
@@ -80,8 +85,8 @@ export interface PictureChoice {
   readonly options: readonly { readonly name: string; readonly picture: Picture }[];
 }
 
-/** One picture, or a choice of pictures. */
-export type ShownPicture = Picture | PictureChoice;
+/** A picture, a choice of pictures, or a schematic. */
+export type ShownPicture = Picture | PictureChoice | Scheme;
 
 /** A kind in the cell's units: values for the axes, numbers and units for the table. */
 export interface InUnit {

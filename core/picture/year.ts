@@ -2,6 +2,7 @@
 import { FIRST_DAY, HOUR, HOURS_OF_DAY, MONTHS, firstHourOf, hoursOf } from "../index";
 import type { System } from "../kernel/values/quantity";
 import type { PoolYear, Year } from "../pool/year/results";
+import { DAY_NAMES } from "./days";
 import {
   inUnit,
   roundedForTable,
@@ -14,6 +15,7 @@ import {
 } from "./picture";
 
 const HOURS = Array.from({ length: HOURS_OF_DAY }, (_, hour) => hour);
+const HOUR_TICKS = [0, 6, 12, 18, 23].map((at) => ({ at, text: String(at) }));
 
 type Hourly = Float64Array;
 
@@ -39,7 +41,7 @@ const usualDay = (hourly: Hourly, month: number): readonly number[] => {
 const points = (values: readonly number[], of: (base: number) => number): readonly PicturePoint[] =>
   values.map((value, at): PicturePoint => [at, of(value)]);
 
-/** Daily means of the pool left to itself, with the set point. */
+/** Daily means of the pool left to itself, with set point and high limit. */
 export const temperaturePicture = ({ inputs, free, machine }: Year, system: System): Picture => {
   const temperature = inUnit("temperature", system);
   const line = (name: string, pool: PoolYear, look: Pick<PictureCurve, "tone" | "dashed">): PictureCurve => ({
@@ -49,23 +51,32 @@ export const temperaturePicture = ({ inputs, free, machine }: Year, system: Syst
   });
   const means = (pool: PoolYear): readonly number[] =>
     MONTHS.map((_, month) => roundedForTable(temperature.of(meanOf(ofMonth(pool.temperature, month)))));
-  const pairs = [["without recovery", free.without] as const];
-  const all = machine === undefined ? pairs : [...pairs, ["with recovery", free.with] as const];
+  const without = ["without recovery", free.without] as const;
+  const all = machine === undefined ? [without] : [without, ["with recovery", free.with] as const];
   const columns = all.map(([name, pool]) => [name, means(pool)] as const);
   const span = columns.map(
     ([name, each]) => `${name} ${String(Math.min(...each))} to ${String(Math.max(...each))} ${temperature.unit}`,
   );
-  const set = `${String(roundedForTable(temperature.of(inputs.setPoint)))} ${temperature.unit}`;
+  const shown = (base: number): string => `${String(roundedForTable(temperature.of(base)))} ${temperature.unit}`;
+  const set = shown(inputs.setPoint);
+  const limit = machine === undefined ? "" : `, high limit ${shown(inputs.highLimit)}`;
   return {
     title: "Pool temperature through the year, left to itself",
-    description: `Daily means of the pool's temperature through the year; monthly means ${span.join(", ")}; set point ${set}.`,
-    x: { label: "month", ticks: MONTHS.map((name, month) => ({ at: FIRST_DAY[month] ?? 0, text: name.slice(0, 1) })) },
+    description: `Daily means of the pool's temperature through the year; monthly means ${span.join(", ")}; set point ${set}${limit}.`,
+    x: {
+      label: "month",
+      ticks: MONTHS.map((name, month) => ({ at: FIRST_DAY[month] ?? 0, text: name.slice(0, 1) })),
+      pointNames: DAY_NAMES,
+    },
     y: { label: `temperature, ${temperature.unit}` },
     curves: [
       line("without recovery", free.without, { tone: "second", dashed: true }),
       ...(machine === undefined ? [] : [line("with recovery", free.with, { tone: "first" })]),
     ],
-    levels: [{ at: temperature.of(inputs.setPoint), label: "set point" }],
+    levels: [
+      { at: temperature.of(inputs.setPoint), label: "set point" },
+      ...(machine === undefined ? [] : [{ at: temperature.of(inputs.highLimit), label: "high limit" }]),
+    ],
     head: ["month", ...columns.map(([name]) => `${name}, mean, ${temperature.unit}`)],
     rows: MONTHS.map((name, month) => [name, ...columns.map(([, each]) => each[month] ?? 0)]),
   };
@@ -142,7 +153,7 @@ export const dayPicture = (
   return {
     title: `The usual day of ${name}, pool left to itself`,
     description: sentenceOfDay(name, taken, system),
-    x: { label: "hour of the day", ticks: [0, 6, 12, 18, 23].map((at) => ({ at, text: String(at) })) },
+    x: { label: "hour of the day", ticks: HOUR_TICKS, pointNames: HOURS.map((hour) => `${String(hour)} h`) },
     y: { label: `heat, ${rate.unit}` },
     curves: shares.map(({ name: of, tone, values }) => ({
       name: of,

@@ -2,7 +2,7 @@
  * Builds a starter sheet from lines in reading order. A line with a key can be named in formulas as [key]; the builder
  * puts the cell's address there, so that lines can be moved without touching formulas.
  */
-import type { PrintSetUp, SheetCell, SheetStyle, StarterSheet, Validation } from "./sheet";
+import type { PrintSetUp, SheetCell, SheetChart, SheetStyle, StarterSheet, Validation } from "./sheet";
 
 const VALUE_COLUMN = "B";
 
@@ -199,6 +199,16 @@ export interface SheetPlan {
   readonly landscape?: boolean;
   /** Other columns for unit, source and note than C, D and E. */
   readonly columns?: ColumnPlan;
+  /** Their cells and places are named by keys: "[first@B]:[last@B]". */
+  readonly charts?: readonly SheetChart[];
+}
+
+/** The chart with addresses in place of keys. */
+function placedChart(chart: SheetChart, rows: ReadonlyMap<string, number>): SheetChart {
+  const plain = (text: string): string => resolved(text, rows).replaceAll("$", "");
+  const [first, ...more] = chart.series.map((one) => ({ ...one, x: plain(one.x), y: plain(one.y) }));
+  if (first === undefined) throw new Error(`the chart "${chart.title}" has no series`);
+  return { ...chart, place: plain(chart.place), series: [first, ...more] };
 }
 
 /** Lays out the lines and returns the sheet. */
@@ -225,5 +235,6 @@ export const sheetOf = (plan: SheetPlan): StarterSheet => {
     frozenRows: plan.frozenRows,
     frozenColumns: 1,
     print,
+    ...(plan.charts === undefined ? {} : { charts: plan.charts.map((chart) => placedChart(chart, rows)) }),
   };
 };

@@ -38,6 +38,34 @@ export interface SheetCell {
   readonly wrap?: boolean;
 }
 
+/** A line or a row of columns of a chart: two rows of cells of the same sheet, "B60:B68". */
+export interface ChartSeries {
+  readonly name: string;
+  /** Numbers of a chart of curves; else the names along the axis. */
+  readonly x: string;
+  readonly y: string;
+  /** How the line is drawn; whole where missing. */
+  readonly stroke?: "dashed" | "dotted" | "dash-dotted";
+}
+
+/** Curves have numbers along both axes; lines and columns have names along the x axis. */
+export type ChartKind = "curves" | "lines" | "columns";
+
+export interface SheetChart {
+  readonly kind: ChartKind;
+  readonly title: string;
+  /** What the chart shows, in a sentence. */
+  readonly description: string;
+  /** Titles of the axes, with units. */
+  readonly x: string;
+  readonly y: string;
+  readonly series: readonly [ChartSeries, ...ChartSeries[]];
+  /** Curves go smoothly through their points. */
+  readonly smooth?: true;
+  /** The cells that the chart covers; they are kept free. */
+  readonly place: string;
+}
+
 export interface PrintSetUp {
   readonly area: string;
   readonly landscape: boolean;
@@ -64,4 +92,5 @@ export interface StarterSheet {
   /** Columns that stay in sight; none where missing. */
   readonly frozenColumns?: number;
   readonly print: PrintSetUp;
+  readonly charts?: readonly SheetChart[];
 }

@@ -13,6 +13,7 @@ import {
 } from "../../core/pictures";
 import { MIAMI_MONTHS } from "../../core/pool/data/miami";
 import { COMPILED } from "../../core/catalogue";
+import { LIGHT_PICTURES } from "../../src/taskpane/pictures/light";
 import { panelEngine } from "../../src/taskpane/engine";
 import { sessionLog } from "../../src/workbook/callLog";
 import { isMatrix, isOutcomeFault } from "../../src/workbook/values";
@@ -34,9 +35,12 @@ const placesOf = (id: string, args: readonly CellInput[]): readonly ShownPicture
   return shownOf(compiled, args);
 };
 
-/** All pictures, of a choice every one. */
+/** All pictures, of a choice every one; no schematics. */
 const picturesOf = (id: string, args: readonly CellInput[]): readonly Picture[] =>
-  placesOf(id, args).flatMap((shown) => ("options" in shown ? shown.options.map(({ picture }) => picture) : [shown]));
+  placesOf(id, args).flatMap((shown) => {
+    if ("parts" in shown) return [];
+    return "options" in shown ? shown.options.map(({ picture }) => picture) : [shown];
+  });
 
 const numbers = ({ curves, stacks = [] }: Picture): readonly number[] => [
   ...curves.flatMap(({ points }) => points.flat()),
@@ -59,12 +63,13 @@ const BALANCE: CellInput = [
   ["entering water", 82],
 ];
 describe("Pictures as data", () => {
-  test("pictures belong to functions that exist and that the panel runs in a worker", () => {
-    expect(PICTURED).toHaveLength(5);
-    for (const id of PICTURED) expect(lookUp(CATALOGUE, id)?.memoised, id).toBe(true);
+  test("pictures belong to functions that exist, and those that no worker runs are named as light", () => {
+    expect(PICTURED).toHaveLength(6);
+    for (const id of PICTURED) expect(lookUp(CATALOGUE, id)?.memoised === true, id).toBe(!LIGHT_PICTURES.includes(id));
+    for (const id of LIGHT_PICTURES) expect(PICTURED).toContain(id);
   });
 
-  test.each([...PICTURED])(
+  test.each(PICTURED.filter((id) => !LIGHT_PICTURES.includes(id)))(
     "the pictures of %s have finite numbers, a sentence and a table for its own examples",
     (id) => {
       const definition = lookUp(CATALOGUE, id);
@@ -158,6 +163,12 @@ describe("Pictures as data", () => {
     column("back up with").forEach((heat, at) => expect((backUp[at] ?? 0) * 1e6).toBeCloseTo(heat, -1));
     expect(months?.y.label).toBe("heat, million BTU");
     expect(temperature?.curves.map(({ points }) => points.length)).toEqual([365, 365]);
+    expect(temperature?.levels?.map(({ label }) => label)).toEqual(["set point", "high limit"]);
+    expect(temperature?.x.pointNames?.filter((_, at) => [0, 59, 364].includes(at))).toEqual([
+      "1 Jan",
+      "1 Mar",
+      "31 Dec",
+    ]);
     expect(day?.rows).toHaveLength(24);
   });
 

@@ -36,6 +36,20 @@ export const SMALL: StarterSheet = {
   names: { small_flow: "B2", small_block: "A2:C4" },
   frozenRows: 1,
   print: PRINT,
+  charts: [
+    {
+      kind: "curves",
+      title: "Flow twice",
+      description: "Two cells against two others, in two lines.",
+      x: "flow (gpm)",
+      y: "twice the flow (gpm)",
+      place: "E2:F9",
+      series: [
+        { name: "twice", x: "B2:B3", y: "B4:B5" },
+        { name: "again", x: "B2:B3", y: "B5:B6", stroke: "dashed" },
+      ],
+    },
+  ],
 };
 
 interface Input {

@@ -109,6 +109,49 @@ describe.each(PROFILES)("A starter sheet in Excel, $name", (profile) => {
     expect(on.titles()).toContain("Small sheet");
   });
 
+  it("has its charts, with cells, titles, looks and place", async () => {
+    await on.book.insert(SMALL);
+    const [chart, ...more] = on.sheet("Small sheet").charts;
+    expect(more).toEqual([]);
+    expect(Object.fromEntries(chart?.settings ?? [])).toMatchObject({
+      chartType: "XYScatterLinesNoMarkers",
+      name: "Flow twice",
+      place: "E2:F9",
+      "title.text": "Flow twice",
+      "x.text": "flow (gpm)",
+      "y.text": "twice the flow (gpm)",
+      "legend.position": "Bottom",
+    });
+    expect(chart?.series.map((one) => Object.fromEntries(one))).toEqual([
+      {
+        name: "twice",
+        x: "B2:B3",
+        y: "B4:B5",
+        "line.color": "#0b5c6e",
+        "line.weight": 2,
+        "line.lineStyle": "Continuous",
+        markerStyle: "None",
+      },
+      {
+        name: "again",
+        x: "B2:B3",
+        y: "B5:B6",
+        "line.color": "#ad1f1a",
+        "line.weight": 2,
+        "line.lineStyle": "Dash",
+        markerStyle: "None",
+      },
+    ]);
+  });
+
+  it("stays without a chart that Excel breaks off", async () => {
+    on.host.fault = ({ label }) =>
+      label.startsWith("set ChartAxisTitle") || label.includes("Title.Text") ? "GeneralException" : undefined;
+    await on.book.insert(SMALL);
+    expect(on.titles()).toContain("Small sheet");
+    expect(on.sheet("Small sheet").charts).toEqual([]);
+  });
+
   it("draws the rule under a record's line with a style", async () => {
     await on.book.insert({ ...SMALL, cells: { A1: { content: "line", entry: true } } });
     expect(formatAt(on.sheet("Small sheet"), "A1", "EdgeBottom.style")).toBe("Continuous");

@@ -155,6 +155,8 @@ export const exchangerSources = sourceEntries({
   stopFlowRows: {
     short: "stopped exchangers in Python",
     full: "Made-up exchangers whose water stops, worked in Python as one lump at constant heat: 8.3171 lb a gallon, titanium at 0.125 BTU/(lb °F).",
+    seen: "opened",
+  },
   wilson1915: {
     short: "Wilson 1915",
     full: "E. E. Wilson: A basis for rational design of heat transfer apparatus, Transactions ASME 37 (1915) 47-70; form as reviewed by J. Fernández-Seara and others, Applied Thermal Engineering 27 (2007) 2745-2757 (abstract).",

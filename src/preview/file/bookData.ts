@@ -1,4 +1,4 @@
-import type { PrintSetUp } from "../../sheets/sheet";
+import type { PrintSetUp, SheetChart } from "../../sheets/sheet";
 
 /** A whole workbook as data: between .xlsx files, starter sheets and the sheet engine. Rows and columns count from 0. */
 
@@ -99,6 +99,8 @@ export interface SheetData {
   readonly locked?: boolean;
   readonly merged: readonly MergedArea[];
   readonly print?: PrintSetUp;
+  /** Charts over its cells: their cells follow rows and columns that come and go. */
+  readonly charts?: readonly SheetChart[];
   /** Names that only this sheet knows. */
   readonly names?: readonly NameData[];
   /** Rows and columns that the sheet must at least have. */

@@ -67,7 +67,7 @@ function conditionsOf(cells: readonly CellData[]): readonly NewCondition[] {
 }
 
 export function fileSheetOf(sheet: SheetData, texts: FormulaTexts): NewSheet {
-  const { name, widths, heights, frozenRows, frozenColumns, merged, hidden, print } = sheet;
+  const { name, widths, heights, frozenRows, frozenColumns, merged, hidden, print, charts } = sheet;
   const cells = sheet.cells.map((cell): PlacedCell => {
     const { row, column } = cell;
     return { row, column, ...cellOf(cell, texts) };
@@ -84,6 +84,7 @@ export function fileSheetOf(sheet: SheetData, texts: FormulaTexts): NewSheet {
     validations: rulesOf(sheet.cells, texts),
     conditions: conditionsOf(sheet.cells),
     ...(print !== undefined && { print }),
+    ...(charts !== undefined && { charts }),
   };
 }
 

@@ -86,6 +86,7 @@ export const starterData = (plan: StarterSheet, title: string, taken: ReadonlySe
     frozenRows: starter.frozenRows,
     frozenColumns: starter.frozenColumns ?? 0,
     print: starter.print,
+    ...(starter.charts !== undefined && { charts: starter.charts }),
     names: own,
   };
   return { sheet, names: names.filter(({ name }) => !taken.has(name.toLowerCase())) };

@@ -8,6 +8,7 @@ import { formulaTexts } from "../file/formulaTexts";
 import { connectFiles, deliverFile, deliverPicture } from "./files";
 import { followScheme, movablePanel } from "./layout";
 import { connectMessage } from "./message";
+import { showSheetCharts } from "./sheetCharts";
 import { starterBook } from "../file/starterBook";
 import { startOnScreen } from "../univer/screen";
 import { previewWorkbook } from "../host/previewWorkbook";
@@ -62,6 +63,7 @@ const start = async (): Promise<void> => {
     status: element("status"),
     report: element("opening"),
   });
+  showSheetCharts(book, book.charts, element("work"));
   movablePanel(element("splitter"), element("side"), element("toggle"));
   globalThis.warmbackPreview = { workbook: previewWorkbook(book, { ...files, deliver: deliverFile }, deliverPicture) };
   await addScript(`taskpane.js?v=${BUILD}`);

@@ -17,6 +17,7 @@ import type { Address } from "../../workbook/port";
 import type { SheetBook } from "../host/sheetBook";
 import { createCallSites } from "../host/callSites";
 import type { BookData } from "../file/bookData";
+import { chartScreen, type ChartScreen } from "./chartPlaces";
 import { functionInfo } from "./functions";
 import { functionClasses } from "./start";
 import type { FunctionSet } from "./start";
@@ -24,6 +25,7 @@ import { showStates } from "./stateLooks";
 import { univerBook } from "./univerBook";
 
 export interface ScreenBook extends SheetBook {
+  readonly charts: ChartScreen;
   setDark(dark: boolean): void;
 }
 
@@ -66,6 +68,7 @@ export const startOnScreen = (container: HTMLElement, set: FunctionSet, first: B
   showStates(univer);
   return {
     ...book,
+    charts: chartScreen(univer),
     select: (cell) => {
       book.select(cell);
       // The sheet that came to the front draws first.

@@ -1,7 +1,7 @@
 import { CellValueType, LocaleType } from "@univerjs/core";
 import type { ICellData, IRange, IStyleData, IWorkbookData, IWorksheetData, Nullable } from "@univerjs/core";
 
-import type { PrintSetUp } from "../../sheets/sheet";
+import type { PrintSetUp, SheetChart } from "../../sheets/sheet";
 import { MOST_COLUMNS, MOST_ROWS } from "../../workbook/reader/reference";
 import type {
   BookData,
@@ -13,6 +13,7 @@ import type {
   SheetData,
   ValidationData,
 } from "../file/bookData";
+import { markCorners, movedCharts } from "./chartCells";
 import { cellStyleOf, styleOf } from "./styles";
 
 /** Between a workbook as data and the engine's snapshot of it. */
@@ -87,7 +88,8 @@ const rangeOf = ({ row, column, rows, columns }: MergedArea): IRange => ({
 export const engineSheet = (id: string, sheet: SheetData): Partial<IWorksheetData> => {
   const cellData: Record<number, Record<number, ICellData>> = {};
   for (const cell of sheet.cells) (cellData[cell.row] ??= {})[cell.column] = engineCell(cell);
-  const { frozenRows, frozenColumns } = sheet;
+  const { frozenRows, frozenColumns, charts = [] } = sheet;
+  markCorners(cellData, charts);
   return {
     id,
     name: sheet.name,
@@ -96,6 +98,7 @@ export const engineSheet = (id: string, sheet: SheetData): Partial<IWorksheetDat
       ...(sheet.print && { print: sheet.print }),
       ...(sheet.names && { names: sheet.names }),
       ...(sheet.locked && { locked: true }),
+      ...(charts.length > 0 && { charts }),
     },
     rowCount: Math.min(
       MOST_ROWS,
@@ -209,6 +212,10 @@ const cellOf = (reading: Reading, sheetId: string, row: number, column: number, 
 export const sheetNames = (sheet: Partial<IWorksheetData>): readonly NameData[] =>
   (sheet.custom?.["names"] as readonly NameData[] | undefined) ?? [];
 
+/** A sheet's charts where they are now. */
+export const sheetCharts = ({ custom, cellData }: Partial<IWorksheetData>): readonly SheetChart[] =>
+  movedCharts((custom?.["charts"] as readonly SheetChart[] | undefined) ?? [], cellData);
+
 /** A sheet of a snapshot as data. */
 export const sheetData = (reading: Reading, sheet: Partial<IWorksheetData>): SheetData => {
   const sheetId = sheet.id ?? "";
@@ -220,8 +227,10 @@ export const sheetData = (reading: Reading, sheet: Partial<IWorksheetData>): She
   );
   const print = sheet.custom?.["print"] as PrintSetUp | undefined;
   const names = sheetNames(sheet);
+  const charts = sheetCharts(sheet);
   return {
     name: sheet.name ?? "",
+    ...(charts.length > 0 && { charts }),
     ...(print !== undefined && { print }),
     ...(names.length > 0 && { names }),
     cells: numbered(sheet.cellData).flatMap(([row, line]) =>

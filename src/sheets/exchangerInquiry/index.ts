@@ -1,20 +1,20 @@
 /** Starter sheet "Exchanger inquiry": what a supplier needs to know and to answer, for the invented Fernhill Hall. */
 import { computed, gap, heading, sheetOf, type Line } from "../layout";
+import { ALONG_CHART, ALONG_LINES } from "./along";
 import { ANSWER_LINES, CLAUSE_LINES, DUTY_LINES, LIMIT_LINES } from "./parts";
 import { FROZEN_ROWS, WIDTHS, check, checkWhen, starterLines } from "../sections";
 import { answer } from "../technicianParts";
+import { zone } from "./zones";
 import type { StarterSheet } from "../sheet";
-
-const ZONES = "WARMBACK.EXCHANGER.ZONES([[refrigerant:direction]])";
-
-/** A cell of the zones' table: rows and columns count from 1, the first row names the columns. */
-const zone = (row: number, column: number): string => `=INDEX(${ZONES},${row},${column})`;
 
 const [GAS, CONDENSING, LIQUID, TOTAL] = [2, 3, 4, 5] as const;
 const [DUTY, REFRIGERANT_IN, REFRIGERANT_OUT, WATER_OUT, UA, LEAST, PLACE] = [2, 3, 4, 6, 8, 10, 11] as const;
 
 const from = (key: string, label: string, row: number, column: number, unit: string, format = "0.0"): Line =>
-  computed(key, label, zone(row, column), unit, { ...(format === "" ? {} : { format }), source: "EXCHANGER.ZONES" });
+  computed(key, label, `=${zone(row, column)}`, unit, {
+    ...(format === "" ? {} : { format }),
+    source: "EXCHANGER.ZONES",
+  });
 
 const calculation: readonly Line[] = [
   heading("part", "Calculation"),
@@ -148,12 +148,13 @@ export const exchangerInquiry: StarterSheet = sheetOf({
   name: "Exchanger inquiry",
   summary: "An inquiry that a supplier can answer: duty, limits, pressures, materials, clauses, blanks, comparison.",
   widths: WIDTHS,
+  charts: [ALONG_CHART],
   frozenRows: FROZEN_ROWS,
   lines: starterLines({
     title: "Exchanger inquiry: a condenser for pool water",
     project: "Fernhill Hall, outdoor lap pool (invented)",
     answer: results,
-    body: [...DUTY_LINES, ...LIMIT_LINES, ...CLAUSE_LINES, ...ANSWER_LINES, ...calculation],
+    body: [...DUTY_LINES, ...LIMIT_LINES, ...CLAUSE_LINES, ...ANSWER_LINES, ...calculation, ...ALONG_LINES],
     checks,
   }),
   named: { InquiryUA: "uaAsked", InquiryDuty: "duty", InquiryCheck: "masterCheck" },

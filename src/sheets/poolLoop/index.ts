@@ -3,6 +3,7 @@ import { computed, gap, heading, input, sheetOf, type Line } from "../layout";
 import { FROZEN_ROWS, check, must, starterLines } from "../sections";
 import { INVENTED, above, betweenLimits, oneOf, warning } from "../technicianParts";
 import { ADDED_LINES, CURVE_LINES, EXISTING_LINES, LOOP_COLUMNS, LOOP_WIDTHS, PART_HEADS } from "./parts";
+import { CURVES_OF_LOOP, LOOP_CHART } from "./curves";
 import { LOOP_CALCULATION } from "./results";
 import type { StarterSheet } from "../sheet";
 
@@ -164,9 +165,11 @@ export const poolLoop: StarterSheet = sheetOf({
         ...CURVE_LINES,
         gap,
         ...LOOP_CALCULATION,
+        ...CURVES_OF_LOOP,
       ],
       checks,
     }),
   ),
+  charts: [LOOP_CHART],
   named: { FlowBefore: "flow", FlowLost: "flowLost" },
 });

@@ -121,4 +121,5 @@ export const CURVE_LINES: readonly Line[] = [
   })),
 ];
 
+export const CURVE_POINTS = CURVE.length;
 export const PUMP_CURVE = `[curve1]:[curve${CURVE.length}@C]`;

@@ -6,6 +6,7 @@ import { answer } from "../technicianParts";
 import { coolerInputs, loopInputs, moneyInputs, poolInputs } from "./inputs";
 import { LOSS_LINES, LOSS_RESULTS } from "./losses";
 import { exchangerResults, heatResults, loopResults, moneyResults, poolResults, warmUpResults } from "./results";
+import { MONTH_CHARTS, MONTH_LINES } from "./months";
 import { YEAR_LINES, YEAR_RESULTS } from "./year";
 import type { StarterSheet } from "../sheet";
 
@@ -167,9 +168,11 @@ export const recoverySizing: StarterSheet = sheetOf({
       ...warmUpResults,
       ...moneyResults,
       ...YEAR_RESULTS,
+      ...MONTH_LINES,
     ],
     checks,
   }),
+  charts: MONTH_CHARTS,
   named: {
     PoolLoss: "loss",
     PoolShare: "yearShare",

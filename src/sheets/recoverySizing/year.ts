@@ -3,7 +3,7 @@
  * climate, and the year's totals. Fernhill Hall is invented; its climate here is that of Houston, Texas (NREL TMY3, station
  * "Houston Bush Intercontinental", 30.00° N, public data of the United States), to be replaced by the site's own.
  */
-import { CATALOGUE, lookUp } from "../../../core";
+import { CATALOGUE, MONTHS, lookUp } from "../../../core";
 import { computed, gap, heading, input, type ExtraCell, type Line } from "../layout";
 import { INVENTED, above, betweenLimits, oneOf } from "../technicianParts";
 
@@ -22,8 +22,6 @@ const HOUSTON = [
   [17.1, 12.13, 0.7576, 3.741, 3.1881, 21.75],
   [12.54, 12.2, 0.6978, 3.56, 2.6079, 19.34],
 ] as const;
-
-const MONTHS = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"] as const;
 
 const HEADS = [
   "air (°F)",
@@ -149,7 +147,7 @@ export const YEAR_LINES: readonly Line[] = [
   ...MONTHS.map((month, place) => climateLine(`climate${month}`, month, inSheetUnits(HOUSTON[place] ?? HOUSTON[0]))),
 ];
 
-const YEAR = "WARMBACK.POOL.YEAR([[yearArea:yearHotPrice]],[climateHead@A]:[climateDec@G])";
+export const YEAR = "WARMBACK.POOL.YEAR([[yearArea:yearHotPrice]],[climateHead@A]:[climateDec@G])";
 
 /** The year in two shelters: the wind at the water is the largest unknown of a survey. */
 const SPREAD =
@@ -164,7 +162,7 @@ const columnsOf = (id: string): readonly string[] => {
 };
 
 /** The place of a column, from 1 on. */
-function placeOf(id: string, column: string): number {
+export function columnPlace(id: string, column: string): number {
   const place = columnsOf(id).indexOf(column) + 1;
   if (place === 0) throw new Error(`${id} has no column ${column}`);
   return place;
@@ -181,7 +179,7 @@ const total = (key: string, label: string, column: string, unit: string, { note,
   computed(
     key,
     label,
-    `=INDEX(${YEAR},${TOTAL_ROW},${placeOf("POOL.YEAR", column)})${millions ? "/1000000" : ""}`,
+    `=INDEX(${YEAR},${TOTAL_ROW},${columnPlace("POOL.YEAR", column)})${millions ? "/1000000" : ""}`,
     millions ? `million ${unit}` : unit,
     {
       format: "#,##0",
@@ -205,7 +203,7 @@ const LABELS: Readonly<Record<string, string>> = {
   moneySaved: "money saved",
 };
 
-const WARMEST = `INDEX(${YEAR},0,${placeOf("POOL.YEAR", "poolWithHighest")})`;
+const WARMEST = `INDEX(${YEAR},0,${columnPlace("POOL.YEAR", "poolWithHighest")})`;
 const MONTH_WORDS = `{${MONTHS.map((month) => `"${month}"`).join(",")}}`;
 
 /** Money saved where the pool lies in another shelter: a heading comes first. */
@@ -213,7 +211,7 @@ const moneyIn = (key: string, shelter: string, row: number): Line =>
   computed(
     key,
     `The same, ${shelter}`,
-    `=INDEX(${SPREAD},${row + 1},${placeOf("POOL.SPREAD", "moneySaved")})`,
+    `=INDEX(${SPREAD},${row + 1},${columnPlace("POOL.SPREAD", "moneySaved")})`,
     "money",
     { format: "#,##0", source: `POOL.SPREAD, shelter ${shelter}` },
   );

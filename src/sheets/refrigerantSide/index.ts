@@ -12,7 +12,7 @@ import {
   oneOf,
 } from "../technicianParts";
 import { REFRIGERANT_WARNINGS } from "./cautions";
-import { PRESSURE_CHART, READING_RESULTS, WORK_RESULTS } from "./results";
+import { PRESSURE_CHART, PRESSURE_PICTURE, READING_RESULTS, WORK_RESULTS } from "./results";
 import type { StarterSheet } from "../sheet";
 
 const machineInputs: readonly Line[] = [
@@ -168,7 +168,8 @@ export const refrigerantSide: StarterSheet = sheetOf({
   id: "refrigerant-side",
   name: "Refrigerant side",
   summary: "For the technician: pressure chart, superheat and subcooling, pressure test, vacuum, added charge.",
-  widths: WIDTHS,
+  widths: [...WIDTHS, 12, 14],
+  charts: [PRESSURE_PICTURE],
   frozenRows: FROZEN_ROWS,
   lines: starterLines({
     title: "Refrigerant side: readings, test, vacuum, charge",

@@ -1,8 +1,19 @@
 /** Pressure chart and calculations of the sheet "Refrigerant side". */
-import { computed, gap, heading, input, type Line } from "../layout";
+import { cellsBetween } from "../charts";
+import { computed, gap, heading, input, type ExtraCell, type Line } from "../layout";
+import type { SheetChart } from "../sheet";
 import { betweenLimits } from "../technicianParts";
 
 const CHART_ROWS = 13;
+
+/** A pressure for the chart: #N/A leaves a gap where a text would be drawn as 0. */
+const drawn = (column: string): ExtraCell => ({
+  content: `=IF(ISNUMBER($${column}[@]),$${column}[@],NA())`,
+  style: "Calculation",
+  format: "0.0",
+});
+
+const headCell = (content: string): ExtraCell => ({ content, style: "Heading 3" });
 
 export const PRESSURE_CHART: readonly Line[] = [
   heading("part", "Pressure chart"),
@@ -13,8 +24,8 @@ export const PRESSURE_CHART: readonly Line[] = [
     labelStyle: "Heading 3",
     value: "Dew (psig)",
     style: "Heading 3",
-    extra: { C: { content: "Bubble (psig)", style: "Heading 3" } },
-    source: "Dew for superheat, bubble for subcooling",
+    extra: { C: headCell("Bubble (psig)"), F: headCell("Chart: dew"), G: headCell("Chart: bubble") },
+    source: "REFRIG.PRESSURE: dew for superheat, bubble for subcooling",
   },
   ...Array.from({ length: CHART_ROWS }, (_, place): Line => {
     const at = `[chartFrom]+${place}*[chartStep]`;
@@ -26,15 +37,33 @@ export const PRESSURE_CHART: readonly Line[] = [
       value: pressure("dew"),
       style: "Calculation",
       format: "0.0",
-      source: "REFRIG.PRESSURE",
       extra: {
         A: { content: `=${at}`, style: "Calculation", format: "0" },
         C: { content: pressure("bubble"), style: "Calculation", format: "0.0" },
+        F: drawn("B"),
+        G: drawn("C"),
       },
     };
   }),
   gap,
 ];
+
+const column = (letter: string): string => cellsBetween("chart1", `chart${CHART_ROWS}`, letter);
+
+export const PRESSURE_PICTURE: SheetChart = {
+  kind: "curves",
+  smooth: true,
+  title: "Pressure against saturation temperature",
+  description:
+    "Gauge pressure of the chosen refrigerant over its saturation temperature, at the dew and at the bubble point.",
+  x: "saturation temperature (°F)",
+  y: "pressure (psig)",
+  place: `[chart1@D]:[chart${CHART_ROWS}@E]`,
+  series: [
+    { name: "dew", x: column("A"), y: column("F") },
+    { name: "bubble", x: column("A"), y: column("G"), stroke: "dashed" },
+  ],
+};
 
 export const READING_RESULTS: readonly Line[] = [
   heading("part", "Calculation"),

@@ -1,11 +1,12 @@
 /** Inserts a picture into the sheet or saves it as a file, depending on the host. */
-import type { Picture } from "../../../core/pictures";
+import type { Picture, Scheme } from "../../../core/pictures";
 import type { Area, PlacedPicture } from "../../workbook/port";
 import type { PanelServices } from "../services";
 import { action, h } from "../elements";
+import { largerButton } from "./larger";
 import type * as Pictures from ".";
 
-type Drawing = typeof Pictures;
+export type Drawing = typeof Pictures;
 
 /** What pictures belong to. */
 export interface PicturesOf {
@@ -15,23 +16,28 @@ export interface PicturesOf {
   readonly area: Area;
 }
 
-async function made(picture: Picture, { onPaper }: Drawing, id: string, from: Element): Promise<PlacedPicture> {
+async function made(
+  picture: Picture | Scheme,
+  { onPaper }: Drawing,
+  id: string,
+  from: Element,
+): Promise<PlacedPicture> {
   const panel = from.closest(".panel");
   if (panel === null) throw new Error("the picture is no longer shown");
   const { title, description } = picture;
   return { name: `${id}: ${title}`, altText: description, ...(await onPaper(picture, panel)) };
 }
 
-/** The buttons below a picture; none if the host supports neither. */
+/** The buttons below a picture. */
 export function pictureActions(
   services: PanelServices,
-  picture: Picture,
+  picture: Picture | Scheme,
   drawing: Drawing,
   { id, area }: Pick<PicturesOf, "id" | "area">,
   key: string,
 ): readonly HTMLElement[] {
   const { placePicture, savePicture } = services.workbook;
-  const line = h("p", { class: "actions" });
+  const line = h("p", { class: "actions" }, largerButton(picture, drawing, key));
   const exportButton = (label: string, done: string, to: (ready: PlacedPicture) => Promise<string>): HTMLElement => {
     const run = async (): Promise<void> => {
       await services.attempt(async () =>
@@ -43,5 +49,5 @@ export function pictureActions(
   if (placePicture !== undefined)
     line.append(exportButton("Insert as picture", "Inserted", (ready) => placePicture(ready, area)));
   else if (savePicture !== undefined) line.append(exportButton("Save as picture", "Saved as", savePicture));
-  return line.childElementCount === 0 ? [] : [line];
+  return [line];
 }

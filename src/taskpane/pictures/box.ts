@@ -1,15 +1,14 @@
 /** A call's pictures. The script that draws them is loaded when one is first shown. */
-import type { Picture, PictureChoice, ShownPicture } from "../../../core/pictures";
+import type { Picture, PictureChoice, Scheme, ShownPicture } from "../../../core/pictures";
+import type { CellInput } from "../../../core";
 import type { PanelServices } from "../services";
 import { h, markScrollable, replace } from "../elements";
-import { legendOf } from "./legend";
-import type * as Pictures from ".";
-import { pictureActions, type PicturesOf } from "./actions";
+import { pictureActions, type Drawing, type PicturesOf } from "./actions";
+import { canvas } from "./canvas";
+import { LIGHT_PICTURES } from "./light";
 import { valueText } from "../views/result";
 
-type Drawing = typeof Pictures;
-
-const table = ({ head, rows, title }: Picture): HTMLElement =>
+const table = ({ head, rows, title }: Picture | Scheme): HTMLElement =>
   h(
     "div",
     { class: "wide", role: "group", "aria-label": `Numbers of the picture: ${title}` },
@@ -39,43 +38,15 @@ const table = ({ head, rows, title }: Picture): HTMLElement =>
     ),
   );
 
-/** What the lines and bars mean: a sample of each beside its name. */
-function legend(picture: Picture): HTMLElement | undefined {
-  const entries = legendOf(picture);
-  if (entries.length === 0) return undefined;
-  return h(
-    "ul",
-    { class: "legend" },
-    entries.map(({ name, tone, look }) =>
-      h("li", {}, h("span", { class: `sample ${look} ${tone}`, "aria-hidden": "true" }), name),
-    ),
-  );
-}
-
-/** Draws again when the panel's width changes. */
-function canvas(picture: Picture, { drawn }: Drawing): HTMLElement {
-  const box = h("div", { class: "picture" });
-  let width = 0;
-  const draw = (): void => {
-    const now = Math.floor(box.clientWidth);
-    if (now === 0 || now === width) return;
-    width = now;
-    box.replaceChildren(drawn(picture, width));
-  };
-  new ResizeObserver(draw).observe(box);
-  return box;
-}
-
 /** Everything of a picture below its title. */
 const parts = (
   services: PanelServices,
-  picture: Picture,
+  picture: Picture | Scheme,
   drawing: Drawing,
   of: PicturesOf,
   key: string,
 ): readonly HTMLElement[] => [
-  ...[legend(picture) ?? []].flat(),
-  canvas(picture, drawing),
+  ...canvas(picture, drawing, { key }),
   ...pictureActions(services, picture, drawing, of, key),
   h(
     "details",
@@ -85,7 +56,12 @@ const parts = (
   ),
 ];
 
-const plainFigure = (services: PanelServices, picture: Picture, drawing: Drawing, of: PicturesOf): HTMLElement =>
+const plainFigure = (
+  services: PanelServices,
+  picture: Picture | Scheme,
+  drawing: Drawing,
+  of: PicturesOf,
+): HTMLElement =>
   h(
     "figure",
     {},
@@ -132,18 +108,21 @@ function choiceFigure(
   return h("figure", {}, caption, h("label", { class: "choice" }, h("span", {}, label), select), body);
 }
 
-/** A place for pictures; undefined if there are none. */
+/** A place for pictures; undefined if there are none. Those of a light call are made here, of its arguments. */
 export function picturesBox(
   services: PanelServices,
-  all: readonly ShownPicture[],
+  known: readonly ShownPicture[],
   of: PicturesOf,
+  args: readonly CellInput[] | undefined,
 ): HTMLElement | undefined {
-  if (all.length === 0) return undefined;
+  const light = args !== undefined && LIGHT_PICTURES.includes(of.id) ? args : undefined;
+  if (known.length === 0 && light === undefined) return undefined;
   const box = h("div", { class: "pictures" });
   const fill = async (): Promise<void> => {
     const drawing = await import(/* webpackChunkName: "pictures" */ ".");
     const figure = (shown: ShownPicture): HTMLElement =>
       "options" in shown ? choiceFigure(services, shown, drawing, of) : plainFigure(services, shown, drawing, of);
+    const all = light === undefined ? known : drawing.lightPictures(of.id, light);
     box.append(...all.map(figure));
     markScrollable(box);
   };

@@ -82,19 +82,38 @@ const stackMarks = ({ stacks = [], x: { names = [] } }: Picture): readonly Marki
     return barY(bars, { x: "name", y1: "from", y2: "to", fill, insetLeft: side, insetRight: side, insetTop: 0.5 });
   });
 
+/** Share of the axis that a band's bars take. */
+const BAND = 0.85;
+
+/** Bars of one name beside each other. */
+const groupMarks = ({ groups = [], x: { names = [] } }: Picture, width: number): readonly Markish[] =>
+  groups.map(({ tone, values }, place) => {
+    const bars = names.map((name, at) => ({ name, to: values[at] ?? 0 }));
+    const band = (BAND * (width - MARGIN.marginLeft - MARGIN.marginRight)) / Math.max(1, names.length);
+    const each = band / groups.length;
+    return barY(bars, {
+      x: "name",
+      y: "to",
+      fill: toneOf(tone),
+      insetLeft: place * each,
+      insetRight: (groups.length - 1 - place) * each,
+    });
+  });
+
 const levelMarks = ({ levels = [] }: Picture): readonly Markish[] =>
-  levels.flatMap(({ at, label }) => [
+  levels.flatMap(({ at, label }, place) => [
     ruleY([at], { stroke: INK, strokeDasharray: "2 3" }),
     text([label], {
       y: () => at,
-      frameAnchor: "left",
-      textAnchor: "start",
+      // One label at the left, the next at the right: levels may be close.
+      frameAnchor: place % 2 === 0 ? "left" : "right",
+      textAnchor: place % 2 === 0 ? "start" : "end",
       text: (each: string) => each,
       fill: INK,
       stroke: GROUND,
       strokeWidth: 4,
       fontSize: TEXT_SIZE,
-      dx: 4,
+      dx: place % 2 === 0 ? 4 : -4,
       dy: -8,
     }),
   ]);
@@ -123,12 +142,20 @@ const axisBelow = ({ x }: Picture, width: number): Markish => {
   );
 };
 
+/** A drawing, and where values of its x axis are in it. */
+export interface DrawnPicture {
+  readonly svg: Element;
+  readonly across: (x: number | string) => number;
+}
+
 /** The picture at a width in pixels. */
-export function drawn(picture: Picture, width: number): Element {
+export const drawn = (picture: Picture, width: number): Element => drawnWithScale(picture, width).svg;
+
+export function drawnWithScale(picture: Picture, width: number, height = HEIGHT): DrawnPicture {
   const { curves, description, x, y } = picture;
   const made = plot({
     width,
-    height: HEIGHT,
+    height,
     ...MARGIN,
     ariaLabel: description,
     x: x.names === undefined ? { inset: 8 } : { type: "band", domain: [...x.names] },
@@ -143,6 +170,7 @@ export function drawn(picture: Picture, width: number): Element {
       axisY({ ...style, ticks: 5, label: y.label, tickFormat: tickText(y) }),
       ...stretchMarks(picture),
       ...stackMarks(picture),
+      ...groupMarks(picture, width),
       ...levelMarks(picture),
       ...curves.map(curveMark),
       ...markMarks(picture),
@@ -153,5 +181,7 @@ export function drawn(picture: Picture, width: number): Element {
   made.setAttribute("role", "img");
   // A screen reader gets one sentence: the content adds nothing to it.
   for (const part of made.querySelectorAll("[aria-label]")) part.removeAttribute("aria-label");
-  return made;
+  const scale = made.scale("x");
+  const half = (scale?.bandwidth ?? 0) / 2;
+  return { svg: made, across: (at) => Number(scale?.apply(at) ?? 0) + half };
 }

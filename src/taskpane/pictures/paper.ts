@@ -1,8 +1,9 @@
 /** A picture for paper: dark on white whatever the panel's colours, with its title and the names of its lines, as a PNG. */
-import type { Picture } from "../../../core/pictures";
+import type { Picture, Scheme } from "../../../core/pictures";
 import { h } from "../elements";
 import { legendOf, type LegendEntry } from "./legend";
 import { drawn } from "./draw";
+import { drawnScheme } from "./scheme";
 
 /** A picture as a PNG, and its size on paper. */
 export interface Paper {
@@ -128,11 +129,11 @@ function brushOf(canvas: HTMLCanvasElement): CanvasRenderingContext2D {
 }
 
 /** Title, names and drawing one below the other. */
-function compose(picture: Picture, image: HTMLImageElement, look: Look): Paper {
+function compose(picture: Picture | Scheme, image: HTMLImageElement, look: Look): Paper {
   const canvas = h("canvas");
   const measuring = brushOf(canvas);
   measuring.font = `${TEXT} ${look.family}`;
-  const legend = placeLegend(legendOf(picture), (text) => measuring.measureText(text).width);
+  const legend = placeLegend("parts" in picture ? [] : legendOf(picture), (text) => measuring.measureText(text).width);
   const below = MARGIN + LINE + 4;
   const legendHeight = legend.length === 0 ? 0 : (legend.at(-1)?.y ?? 0) + LINE + 4;
   const height = below + legendHeight + image.naturalHeight + MARGIN;
@@ -158,8 +159,8 @@ function compose(picture: Picture, image: HTMLImageElement, look: Look): Paper {
 }
 
 /** @param panel whose stylesheet says how pictures look on paper */
-export async function onPaper(picture: Picture, panel: Element): Promise<Paper> {
-  const drawing = drawn(picture, WIDTH);
+export async function onPaper(picture: Picture | Scheme, panel: Element): Promise<Paper> {
+  const drawing = "parts" in picture ? drawnScheme(picture, WIDTH) : drawn(picture, WIDTH);
   const sheet = h("div", { class: "paper", "aria-hidden": "true" }, drawing);
   panel.append(sheet);
   try {

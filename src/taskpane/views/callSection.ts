@@ -52,19 +52,28 @@ const working = (services: PanelServices, explained: ExplainedCall, key: string)
     workingOf(services, explained.working),
   );
 
+/** The argument values of a call; undefined if one couldn't be read or is an error. */
+const valuesOf = ({ args }: ReadCall): readonly CellInput[] | undefined => {
+  const values = args.flatMap((argument) => ("value" in argument ? [argument.value] : []));
+  return values.length === args.length ? values : undefined;
+};
+
 const explainedParts = (
   services: PanelServices,
   definition: CellFunction,
   explained: ExplainedCall,
-  { args }: ReadCall,
+  call: ReadCall,
   { key, area }: CallPlace,
 ): readonly Child[] => {
+  const { args } = call;
   const { outcome, pictures, system } = explained;
   const refused = isOutcomeFault(outcome) && explained.working.nodes.length === 0;
   return [
     resultOf(definition, outcome, system),
     cautionList(explained),
-    isOutcomeFault(outcome) ? undefined : picturesBox(services, pictures, { id: definition.id, key, area }),
+    isOutcomeFault(outcome)
+      ? undefined
+      : picturesBox(services, pictures, { id: definition.id, key, area }, valuesOf(call)),
     refused ? readArguments(definition, args) : explainedArguments(explained.args),
     refused ? undefined : working(services, explained, key),
   ];
@@ -74,12 +83,6 @@ const unexplained = (definition: CellFunction, { args, outcome }: ReadCall): rea
   outcome !== undefined && isOutcomeFault(outcome) ? faultText(outcome.code, outcome.message) : undefined,
   readArguments(definition, args),
 ];
-
-/** The argument values of a call; undefined if one couldn't be read or is an error. */
-const valuesOf = ({ args }: ReadCall): readonly CellInput[] | undefined => {
-  const values = args.flatMap((argument) => ("value" in argument ? [argument.value] : []));
-  return values.length === args.length ? values : undefined;
-};
 
 interface Due {
   readonly definition: CellFunction;

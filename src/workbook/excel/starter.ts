@@ -2,6 +2,7 @@
 import type { SheetCell, StarterSheet } from "../../sheets/sheet";
 import { freeName, linkNames, linkedSheet, placedCells } from "../starterCells";
 import type { Placed } from "../starterCells";
+import { addSheetCharts } from "./charts";
 import { dressings } from "./dress";
 import { inPortions } from "./portions";
 import { brief, changing, reading, supports, writing } from "./run";
@@ -157,5 +158,6 @@ export async function insertStarter(starter: StarterSheet): Promise<string> {
     await takeAway({ before: plan, isOurs: (title) => title === plan.title, names: Object.keys(sheet.names) });
   });
   await setUpPage(plan.title, sheet);
+  await addSheetCharts(plan.title, sheet);
   return plan.title;
 }

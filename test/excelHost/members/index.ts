@@ -1,5 +1,6 @@
 /** Every object that the stand-in knows. */
 import type { Types } from "../host/objects";
+import { CHART_TYPES } from "./charts";
 import { CONDITIONAL_TYPES } from "./conditional";
 import { FORMAT_TYPES } from "./format";
 import { RANGE_TYPES } from "./range";
@@ -15,6 +16,7 @@ export const TYPES: Types = {
   ...SHEET_PART_TYPES,
   ...RANGE_TYPES,
   ...FORMAT_TYPES,
+  ...CHART_TYPES,
   ...CONDITIONAL_TYPES,
   ...TABLE_TYPES,
   ...SERVICE_TYPES,

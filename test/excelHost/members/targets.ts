@@ -1,5 +1,5 @@
 /** What the members know of each object of Excel's: its target, by the object's name. */
-import type { Place, SheetModel, TableModel, NameModel } from "../model/workbook";
+import type { ChartModel, Place, SheetModel, TableModel, NameModel } from "../model/workbook";
 
 /** Where a range is. A range that the client keeps moves with its cells. */
 export interface RangeTarget {
@@ -40,6 +40,20 @@ export interface ShapeTarget {
   readonly shape: Map<string, unknown>;
 }
 
+export interface ChartTarget {
+  readonly sheet: SheetModel;
+  readonly chart: ChartModel;
+}
+
+/** A part of a chart, and before what its properties' names are kept. */
+export interface ChartPartTarget extends ChartTarget {
+  readonly prefix: string;
+}
+
+export interface SeriesTarget extends ChartTarget {
+  readonly series: Map<string, unknown>;
+}
+
 /** A list of names: the workbook's, or a sheet's own. */
 export interface NamesTarget {
   readonly names: Map<string, NameModel>;
@@ -67,6 +81,18 @@ export interface Targets {
   readonly HeaderFooter: SheetModel;
   readonly ShapeCollection: SheetModel;
   readonly Shape: ShapeTarget;
+  readonly ChartCollection: SheetModel;
+  readonly Chart: ChartTarget;
+  readonly ChartTitle: ChartTarget;
+  readonly ChartLegend: ChartTarget;
+  readonly ChartAxes: ChartTarget;
+  readonly ChartAxis: ChartPartTarget;
+  readonly ChartAxisTitle: ChartPartTarget;
+  readonly ChartSeriesCollection: ChartTarget;
+  readonly ChartSeries: SeriesTarget;
+  readonly ChartSeriesFormat: SeriesTarget;
+  readonly ChartFill: SeriesTarget;
+  readonly ChartLineFormat: SeriesTarget;
   readonly NamedItemCollection: NamesTarget;
   readonly NamedItem: NameTarget;
   readonly TableCollection: readonly SheetModel[];

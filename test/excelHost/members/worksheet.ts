@@ -100,6 +100,7 @@ const worksheet: ObjectType<SheetModel> = {
       return object("NamedItemCollection", { names: sheet.names });
     },
     Tables: (sheet) => object("TableCollection", [sheet]),
+    Charts: (sheet) => object("ChartCollection", sheet),
     Shapes: (sheet) => object("ShapeCollection", sheet),
     FreezePanes: (sheet) => object("WorksheetFreezePanes", sheet),
     PageLayout: (sheet) => object("PageLayout", sheet),

@@ -45,6 +45,12 @@ export interface NameModel {
   area: Box;
 }
 
+/** A chart: what was set for it and its parts, by dotted names, and its series. */
+export interface ChartModel {
+  readonly settings: Map<string, unknown>;
+  readonly series: Map<string, unknown>[];
+}
+
 export interface SheetModel {
   readonly id: string;
   name: string;
@@ -55,6 +61,7 @@ export interface SheetModel {
   readonly tables: TableModel[];
   /** Pictures over the cells. */
   readonly shapes: Map<string, unknown>[];
+  readonly charts: ChartModel[];
   readonly merged: Box[];
   /** Areas that may be edited though the sheet is protected. */
   readonly unlocked: Box[];
@@ -132,6 +139,7 @@ export function newSheet(book: BookModel, name: string): SheetModel {
     names: new Map(),
     tables: [],
     shapes: [],
+    charts: [],
     merged: [],
     unlocked: [],
     filteredRows: new Set(),

@@ -1,5 +1,4 @@
 /** Adds sheets and names that are made anew. */
-import { addressText } from "../../reader/reference";
 import type { BookFacts } from "../book/facts";
 import { readBookPart } from "../book/read";
 import { dynamicArrays } from "../book/metadata";
@@ -12,6 +11,8 @@ import { pauseOf, type PackageWork } from "../work";
 import { appended, childOf, numberOf, type XmlNode } from "../xml/node";
 import { scanXml, rootPrefix } from "../xml/scan";
 import { escapedXml, escapedAttribute, spliced, type Splice } from "../xml/text";
+import { absoluteCells, sheetPrefix } from "./absolute";
+import { addCharts } from "./charts";
 import { MAIN, MINIMAL_STYLES, SHEET_TYPE, STRICT_MAIN, STYLES_TYPE } from "./minimal";
 import type { NewName, NewSheet } from "./newSheet";
 import { newSheetText } from "./sheetText";
@@ -29,10 +30,6 @@ function checkName(name: string, taken: Set<string>): void {
   taken.add(name.toLowerCase());
 }
 
-const sheetPrefix = (sheet: string): string => addressText({ sheet, row: 0, column: 0 }).slice(0, -"A1".length);
-
-const absolute = (area: string): string => area.replace(/([A-Z]+)(\d+)/g, "$$$1$$$2");
-
 /** Names of print areas and title rows. */
 function printNames({ name, print }: NewSheet): readonly NewName[] {
   const { area, titleRows } = print ?? {};
@@ -40,7 +37,7 @@ function printNames({ name, print }: NewSheet): readonly NewName[] {
   return [
     ...(area === undefined || area === ""
       ? []
-      : [{ name: "_xlnm.Print_Area", sheet: name, formula: place + absolute(area) }]),
+      : [{ name: "_xlnm.Print_Area", sheet: name, formula: place + absoluteCells(area) }]),
     ...(titleRows === undefined || titleRows === ""
       ? []
       : [{ name: "_xlnm.Print_Titles", sheet: name, formula: place + titleRows.replace(/\d+/g, "$$$&") }]),
@@ -149,7 +146,8 @@ export async function addSheets(
     work.onProgress?.(at, sheets.length);
     while (editor.has(`${folder}worksheets/sheet${number}.xml`)) number++;
     const own = `${folder}worksheets/sheet${number}.xml`;
-    editor.set(own, await newSheetText(sheet, { main, styles, dynamic, pause }));
+    const drawing = await addCharts(editor, sheet, { folder, own, strict: book.strict });
+    editor.set(own, await newSheetText(sheet, { main, styles, dynamic, pause, drawing }));
     editor.setType(own, SHEET_TYPE);
     ids.push(await editor.addRelation(book.path, `${base}/worksheet`, own));
     const wait = pause();

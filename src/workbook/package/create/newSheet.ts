@@ -1,4 +1,5 @@
 /** Sheets that are made anew, as plain data. Rows and columns count from 0, colours are #rrggbb, sizes are points. */
+import type { SheetChart } from "../../../sheets/sheet";
 import type { Area, CellValue } from "../../port";
 import type { SheetState } from "../book/facts";
 
@@ -99,6 +100,8 @@ export interface NewSheet {
   /** The first that holds counts. */
   readonly conditions?: readonly NewCondition[];
   readonly print?: NewPrint;
+  /** Their cells are those of this sheet. */
+  readonly charts?: readonly SheetChart[];
 }
 
 export interface NewName {

@@ -15,10 +15,12 @@ export interface NewSheetContext {
   /** The cell metadata that mark a dynamic array, where the workbook has such. */
   readonly dynamic: number | undefined;
   readonly pause: NextSlice;
+  /** The element that names the sheet's drawing; empty where it has none. */
+  readonly drawing: string;
 }
 
 /** The cells by key, with what array formulas fill. */
-function filledCells({ cells }: NewSheet): ReadonlyMap<number, NewSheetCell> {
+export function filledCells({ cells }: NewSheet): ReadonlyMap<number, NewSheetCell> {
   const found = new Map<number, NewSheetCell>();
   const put = (row: number, column: number, cell: NewSheetCell): void => {
     const key = keyOf(row, column);
@@ -155,6 +157,7 @@ export async function newSheetText(sheet: NewSheet, context: NewSheetContext): P
     conditions.map((one, at) => conditionText(one, at, context.styles)).join("") +
     list("dataValidations", validations.map(validationText)) +
     (print === undefined ? "" : pageText(print)) +
+    context.drawing +
     "</worksheet>"
   );
 }

@@ -1,0 +1,144 @@
+/**
+ * Draws a schematic as SVG: the water goes down the line from the pool and back up on its left. The symbols are plain ones
+ * of flow diagrams: a circle with a triangle is a pump, a bow tie a valve, a circle with a zigzag an exchanger.
+ */
+import type { Scheme, SchemePart, SchemeSymbol } from "../../../core/pictures";
+
+const SVG = "http://www.w3.org/2000/svg";
+const INK = "currentColor";
+const GROUND = "var(--picture-ground)";
+
+/** Pixels: the way back, the line, the texts. */
+const [BACK, LINE, TEXT] = [16, 52, 84] as const;
+const ROW = 22;
+const LETTER = 6.4;
+const TEXT_LINE = 16;
+const SYMBOL = 14;
+
+type Attributes = Readonly<Record<string, string | number>>;
+
+function part(name: string, attributes: Attributes, ...children: readonly (Element | string)[]): Element {
+  const element = document.createElementNS(SVG, name);
+  for (const [key, value] of Object.entries(attributes)) element.setAttribute(key, String(value));
+  element.append(...children);
+  return element;
+}
+
+const path = (d: string, fill = "none", more: Attributes = {}): Element =>
+  part("path", { d, fill, stroke: INK, "stroke-width": 1.75, "stroke-linejoin": "round", ...more });
+
+const circle = (r: number): Element => part("circle", { r, fill: GROUND, stroke: INK, "stroke-width": 1.75 });
+
+const box = (width: number, height: number): Element =>
+  part("rect", {
+    x: -width / 2,
+    y: -height / 2,
+    width,
+    height,
+    fill: GROUND,
+    stroke: INK,
+    "stroke-width": 1.75,
+  });
+
+const BOW_TIE = "M-9 -12H9L-9 12H9Z";
+
+/** Each symbol around its middle, water coming from above. */
+const SYMBOLS: Readonly<Record<SchemeSymbol, () => readonly Element[]>> = {
+  pool: () => [box(44, 26), path("M-18 0q4.5 -5 9 0t9 0t9 0t9 0")],
+  pump: () => [circle(13), path("M-10 -7H10L0 12Z", INK)],
+  run: () => [part("circle", { r: 3, fill: INK })],
+  valve: () => [path(BOW_TIE, GROUND)],
+  "check valve": () => [path("M-9 -12H9L0 6Z", INK), path("M-10 8H10")],
+  strainer: () => [box(24, 24), path("M-12 12L12 -12", "none", { "stroke-dasharray": "3 2" })],
+  filter: () => [box(24, 28), path("M-12 0H12", "none", { "stroke-dasharray": "4 3" })],
+  exchanger: () => [circle(13), path("M-20 0H-7L-3 -7L3 7L7 0H20")],
+  heater: () => [box(24, 24), path("M-5 7Q-8 -1 0 -8Q8 -1 5 7Z")],
+  sensor: () => [path("M0 0H14"), part("circle", { cx: 18, r: 6, fill: GROUND, stroke: INK, "stroke-width": 1.75 })],
+  part: () => [box(24, 20)],
+};
+
+/** A text in lines of so many letters. */
+function inLines(text: string, letters: number): readonly string[] {
+  const lines: string[] = [];
+  for (const word of text.split(" ")) {
+    const last = lines.at(-1);
+    if (last !== undefined && last.length + word.length + 1 <= letters) lines[lines.length - 1] = `${last} ${word}`;
+    else lines.push(word);
+  }
+  return lines;
+}
+
+interface Placed {
+  readonly part: SchemePart;
+  readonly name: readonly string[];
+  readonly details: readonly string[];
+  readonly top: number;
+  readonly height: number;
+}
+
+function placed(parts: readonly SchemePart[], width: number): readonly Placed[] {
+  const letters = Math.max(12, Math.floor((width - TEXT) / LETTER));
+  let top = 6;
+  return parts.map((each) => {
+    const name = inLines(each.name, letters);
+    const details = inLines(each.details.join(" · "), letters);
+    const height = Math.max(2 * SYMBOL, (name.length + details.length) * TEXT_LINE) + ROW;
+    const at = top;
+    top += height;
+    return { part: each, name, details, top: at, height };
+  });
+}
+
+function texts({ name, details, top, height }: Placed): Element {
+  const count = name.length + details.length;
+  const first = top + height / 2 - ((count - 1) * TEXT_LINE) / 2 + 4;
+  const line = (words: string, at: number): Element =>
+    part(
+      "text",
+      {
+        x: TEXT,
+        y: first + at * TEXT_LINE,
+        fill: INK,
+        "font-size": 12.5,
+        ...(at < name.length && { "font-weight": 600 }),
+      },
+      words,
+    );
+  return part("g", {}, ...[...name, ...details].map(line));
+}
+
+const arrow = (x: number, y: number, up: boolean): Element =>
+  path(up ? `M${x - 5} ${y + 5}H${x + 5}L${x} ${y - 5}Z` : `M${x - 5} ${y - 5}H${x + 5}L${x} ${y + 5}Z`, INK);
+
+/** The schematic at a width in pixels. */
+export function drawnScheme({ parts, description }: Scheme, width: number): Element {
+  const all = placed(parts, width);
+  const last = all.at(-1);
+  const height = (last?.top ?? 0) + (last?.height ?? 0) + 14;
+  const middle = ({ top, height: own }: Placed): number => top + own / 2;
+  const first = all[0] === undefined ? 0 : middle(all[0]);
+  const foot = height - 10;
+  return part(
+    "svg",
+    {
+      width,
+      height,
+      viewBox: `0 0 ${width} ${height}`,
+      role: "img",
+      "aria-label": description,
+      color: INK,
+      "font-family": "inherit",
+    },
+    path(`M${LINE} ${first}V${foot}H${BACK}V${first}H${LINE}`),
+    arrow(BACK, (first + foot) / 2, true),
+    ...all.slice(1).map((one) => arrow(LINE, one.top + 2, false)),
+    ...all.map((one) =>
+      part(
+        "g",
+        { transform: `translate(${one.part.symbol === "pool" ? (LINE + BACK) / 2 : LINE} ${middle(one)})` },
+        ...SYMBOLS[one.part.symbol](),
+      ),
+    ),
+    ...all.map(texts),
+  );
+}
