@@ -4,6 +4,46 @@ import { CATALOGUE, type ChoiceShape, COMPILED, evaluate } from "../core";
 type Tips = Readonly<Record<string, string>>;
 
 const TIPS: Readonly<Record<string, Tips>> = {
+  DesignPressureRule: {
+    "ASHRAE 15": "Temperatures of the US safety standard for refrigeration",
+    "EN 378": "Temperatures of the European standard for refrigeration",
+  },
+  PresentValueFactor: {
+    SPV: "Present value of one payment in the last year",
+    UPV: "Present value of a yearly payment, at the year's end; rises by the escalation",
+    "UPV mid-year": "Present value of a yearly payment, at the middle of each year",
+    "capital recovery": "Yearly payment that repays one of today",
+  },
+  PressureSide: {
+    low: "Evaporator and suction line",
+    "high air": "Condenser cooled by outdoor air, and its lines",
+    "high water": "Condenser cooled by water, the pool coil among them",
+  },
+  PressureTubeMaterial: {
+    copper: "Copper C12200, of refrigeration tube",
+    "titanium grade 1": "Unalloyed titanium, the softest grade; estimate",
+    "titanium grade 2": "Unalloyed titanium, the usual grade of tube; estimate",
+    "cupronickel 90-10": "Copper with 10 % nickel; estimate",
+    "cupronickel 70-30": "Copper with 30 % nickel; estimate",
+  },
+  RecordInterval: {
+    month: "Each record is a month",
+    day: "Each record is a day",
+    hour: "Each record is an hour",
+  },
+  RoomMethod: {
+    unventilated: "Without fan or detection; never less than the clause's cap",
+    "unventilated as printed": "The formula alone, as tables of manuals print it",
+    "circulation 0.5": "With leak detection and air circulation, half of the flammability limit",
+  },
+  TubeSizes: {
+    mill: "Least wall and greatest diameter of the tube's standard",
+    "as given": "Diameter and wall as they are given",
+  },
+  TubeTemper: {
+    annealed: "Soft, or brazed: heat takes the hardness out",
+    drawn: "Hard, with fittings that need no heat",
+  },
   DivertMode: {
     pool: "Heat goes to the pool",
     outdoor: "Heat goes to the outdoor coil, as without power",

@@ -28,35 +28,39 @@ describe("all starter sheets in one workbook", () => {
   const start = (): SheetBook =>
     startHeadless(loadFunctions(inject("build")), { sheets: [emptySheet("Start")], names: [] });
 
-  test("take water, machine, lines and prices from the project, and follow it when it changes", async () => {
-    const book = start();
-    try {
-      const workbook = previewWorkbook(book);
-      for (const sheet of STARTER_SHEETS) await workbook.insert(sheet);
-      const all = (): readonly unknown[] => [
-        valueAt(book, "Recovery sizing", "Water through the exchanger"),
-        valueAt(book, "Exchanger inquiry", "Water flow"),
-        valueAt(book, "Survey and decision", "Flow through the suction fittings"),
-      ];
-      expect(all()).toEqual([75, 75, 75]);
-      expect(valueAt(book, "Exchanger inquiry", "Heat rejected")).toBeCloseTo(
-        Number(valueAt(book, "Recovery sizing", "Heat rejected at rating")),
-        6,
-      );
-      expect(valueAt(book, "Other sinks", "Share of that heat which the pool takes")).toBe(
-        valueAt(book, "Recovery sizing", "Share of the rejected heat that the pool takes"),
-      );
-      const flow = { sheet: "Project", ...addressOf("Water through the exchanger", project.cells) };
-      await workbook.write([{ ...flow, content: 60 }]);
-      expect(all()).toEqual([60, 60, 60]);
-      await workbook.write([{ ...flow, content: null }]);
-      expect(all()).toEqual(["", "", ""]);
-      const master = book.read({ sheet: "Recovery sizing", row: 1, column: 1, rows: 1, columns: 1 }).values[0]?.[0];
-      expect(master).toBe("FAILS");
-    } finally {
-      book.dispose();
-    }
-  });
+  test(
+    "take water, machine, lines and prices from the project, and follow it when it changes",
+    { timeout: 180_000 },
+    async () => {
+      const book = start();
+      try {
+        const workbook = previewWorkbook(book);
+        for (const sheet of STARTER_SHEETS) await workbook.insert(sheet);
+        const all = (): readonly unknown[] => [
+          valueAt(book, "Recovery sizing", "Water through the exchanger"),
+          valueAt(book, "Exchanger inquiry", "Water flow"),
+          valueAt(book, "Survey and decision", "Flow through the suction fittings"),
+        ];
+        expect(all()).toEqual([75, 75, 75]);
+        expect(valueAt(book, "Exchanger inquiry", "Heat rejected")).toBeCloseTo(
+          Number(valueAt(book, "Recovery sizing", "Heat rejected at rating")),
+          6,
+        );
+        expect(valueAt(book, "Other sinks", "Share of that heat which the pool takes")).toBe(
+          valueAt(book, "Recovery sizing", "Share of the rejected heat that the pool takes"),
+        );
+        const flow = { sheet: "Project", ...addressOf("Water through the exchanger", project.cells) };
+        await workbook.write([{ ...flow, content: 60 }]);
+        expect(all()).toEqual([60, 60, 60]);
+        await workbook.write([{ ...flow, content: null }]);
+        expect(all()).toEqual(["", "", ""]);
+        const master = book.read({ sheet: "Recovery sizing", row: 1, column: 1, rows: 1, columns: 1 }).values[0]?.[0];
+        expect(master).toBe("FAILS");
+      } finally {
+        book.dispose();
+      }
+    },
+  );
 
   test("keep values of their own where there is no project", async () => {
     const book = start();
