@@ -31,7 +31,7 @@ const bundle = (name: string, target: string, folder: string) =>
     performance: false,
   }) as const satisfies Configuration;
 
-/** The panel and its worker take the core from the functions script: one catalogue, one memo. */
+/** The panel, its worker and the page take the core from the functions script: one catalogue, one memo. */
 const coreFromFunctions: NonNullable<Configuration["externals"]> = ({ context = "", request = "" }, decide) => {
   const id = request.startsWith(".") ? relative(ROOT, join(context, request)).split(sep).join("/") : "";
   if (!/^core(\/|$)/.test(id) || /^core\/pictures?(\/|$)/.test(id)) decide();
@@ -79,6 +79,7 @@ const page = ({ folder, build }: BuildSettings): Configuration => {
     entry: { shim: join(PREVIEW, "page/shim.ts"), preview: join(PREVIEW, "page/index.ts") },
     output: { ...base.output, chunkFilename: "preview-[name].[contenthash].js" },
     module: { rules: [...base.module.rules, { test: /\.css$/, use: ["style-loader", "css-loader"] }] },
+    externals: [coreFromFunctions],
     plugins: [
       new webpack.DefinePlugin({ BUILD_HASH: JSON.stringify(build) }),
       withFiles("page", () => ({

@@ -1,11 +1,11 @@
 /** A small server of a finished build, on this machine only, with the headers that are published. */
 import { execFile } from "node:child_process";
-import { readFile } from "node:fs/promises";
 import { createServer } from "node:http";
 import type { IncomingMessage, ServerResponse } from "node:http";
 import type { AddressInfo } from "node:net";
 import { join, normalize, sep } from "node:path";
 import { headersFor } from "../manifest/headers";
+import { acceptedCoding, servedFiles } from "./servedFiles";
 
 export interface Served {
   readonly address: string;
@@ -30,7 +30,12 @@ const pathOf = (url: string): string | undefined => {
   return path.endsWith("/") ? `${path}index.html` : path;
 };
 
-const answer = async (folder: string, request: IncomingMessage, response: ServerResponse): Promise<void> => {
+const answer = async (
+  folder: string,
+  read: ReturnType<typeof servedFiles>,
+  request: IncomingMessage,
+  response: ServerResponse,
+): Promise<void> => {
   const refuse = (status: number, text: string): void => {
     response.writeHead(status, { "Content-Type": "text/plain; charset=utf-8" }).end(text);
   };
@@ -38,8 +43,19 @@ const answer = async (folder: string, request: IncomingMessage, response: Server
   try {
     const path = pathOf(request.url ?? "/");
     if (path === undefined) return refuse(404, "not found");
-    const content = await readFile(join(folder, path.split("/").join(sep)));
-    response.writeHead(200, headersFor(path)).end(request.method === "HEAD" ? undefined : content);
+    const { headers } = request;
+    const { body, coding, tag } = await read(
+      join(folder, path.split("/").join(sep)),
+      acceptedCoding(headers["accept-encoding"]?.toString()),
+    );
+    const caching = { ...headersFor(path), ETag: tag, Vary: "Accept-Encoding" };
+    if (headers["if-none-match"] === tag) {
+      response.writeHead(304, caching).end();
+      return;
+    }
+    response
+      .writeHead(200, { ...caching, "Content-Length": body.length, ...(coding && { "Content-Encoding": coding }) })
+      .end(request.method === "HEAD" ? undefined : body);
   } catch {
     refuse(404, "not found");
   }
@@ -55,7 +71,8 @@ const openBrowser = (address: string): void => {
 
 /** Serves a build until it is closed. */
 export const serve = async ({ folder, port, open }: ServeOptions): Promise<Served> => {
-  const server = createServer((request, response) => void answer(folder, request, response));
+  const read = servedFiles();
+  const server = createServer((request, response) => void answer(folder, read, request, response));
   const listen = (at: number): Promise<void> =>
     new Promise((resolve, reject) => {
       server.once("error", reject);

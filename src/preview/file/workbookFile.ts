@@ -10,6 +10,7 @@ import {
 import { timeSlices } from "../../workbook/timeSlices";
 import type { SheetBook } from "../host/sheetBook";
 import { addedNames } from "./addedNames";
+import type { BookData } from "./bookData";
 import { fileChanges } from "./fileChanges";
 import type { FormulaTexts } from "./formulaTexts";
 import { newNames, fileSheetOf } from "./newSheets";
@@ -30,6 +31,8 @@ export interface WorkbookFile {
    * @throws a sentence for the user where it can't be read; the open workbook stays
    */
   open(bytes: Uint8Array, work?: PackageWork, onShown?: () => void): Promise<OpeningReport>;
+  /** Takes a workbook that no file holds. */
+  replace(data: BookData): void;
   /** Whether something was changed since the workbook was opened or saved last. */
   isEdited(): boolean;
   /** The workbook as Save gives it, and what there is to say of it. */
@@ -114,6 +117,12 @@ export function workbookFile(book: SheetBook, texts: FormulaTexts): WorkbookFile
         await book.whenCalculated();
       }
       return openingReport(opened, book, pauseOf({ ...work, signal: undefined }));
+    },
+    replace: (data) => {
+      opened = undefined;
+      book.keepStructure(undefined);
+      book.load(data);
+      clean = book.edits();
     },
     save: async (work) => {
       const edits = book.edits();

@@ -3,6 +3,8 @@ import type { FormulaTexts } from "../file/formulaTexts";
 import type { WorkbookFile } from "../file/workbookFile";
 import { downloadFile, WORKBOOK_TYPE } from "../../workbook/downloadFile";
 import type { DeliverPicture, WorkbookFiles } from "../host/previewWorkbook";
+import { autosave, type Offer } from "./autosave";
+import type { KeptBook } from "./keptBooks";
 import { reportLine, showReport } from "./opening";
 
 /** Opening and saving .xlsx files from the page. */
@@ -16,6 +18,8 @@ export interface FileControls {
   readonly status: HTMLElement;
   /** Lists what can't be read of an opened file, and what differs. */
   readonly report: HTMLElement;
+  /** Offers a workbook that the browser kept. */
+  readonly offer: Offer;
 }
 
 /** Where the page puts hand-over copies. */
@@ -44,23 +48,12 @@ interface Work {
   onProgress(done: number, of: number): void;
 }
 
-/** @returns the workbook as a file */
-export function connectFiles(
-  book: SheetBook,
-  texts: FormulaTexts,
-  controls: FileControls,
-): Pick<WorkbookFiles, "name" | "savedBytes"> {
-  const { open, save, file, status, cancel, report } = controls;
-  let name = "Workbook.xlsx";
+/** Runs one piece of work at a time: a new one ends the one before. */
+function workRunner({ cancel, status }: FileControls) {
   let ending: AbortController | undefined;
-  let behind: Promise<WorkbookFile> | undefined;
-  const workbook = (): Promise<WorkbookFile> =>
-    (behind ??= import(/* webpackChunkName: "xlsx" */ "../file/workbookFile").then(({ workbookFile }) => {
-      const made = workbookFile(book, texts);
-      made.onRefusal((sentence) => (status.textContent = sentence));
-      return made;
-    }));
-  const attempt = async (verb: string, work: (slices: Work) => Promise<string>): Promise<void> => {
+  cancel.addEventListener("click", () => ending?.abort());
+  /** Answers whether the work was done. */
+  return async (verb: string, work: (slices: Work) => Promise<string>): Promise<boolean> => {
     ending?.abort();
     const own = new AbortController();
     ending = own;
@@ -70,41 +63,133 @@ export function connectFiles(
         if (of > 0 && !own.signal.aborted) status.textContent = `${verb} ${Math.round((100 * done) / of)} %`;
       };
       status.textContent = await work({ signal: own.signal, onProgress });
+      return true;
     } catch (thrown) {
       const said = thrown instanceof Error ? thrown.message : String(thrown);
       status.textContent = own.signal.aborted ? "Cancelled: the workbook is as it was." : said;
+      return false;
     } finally {
       if (ending === own) cancel.hidden = true;
     }
   };
-  const load = async (chosen: File, work: Work): Promise<string> => {
-    const there = await workbook();
-    const question = `${name} has changes that aren't saved. Open ${chosen.name} and lose them?`;
-    if (there.isEdited() && !confirm(question)) return `${name} stays open.`;
-    const bytes = new Uint8Array(await chosen.arrayBuffer());
-    const found = await there.open(bytes, work, () => {
-      name = chosen.name;
+}
+
+/** Ctrl+S saves, and a file dropped anywhere on the page is opened. */
+function connectShortcuts(save: () => void, open: (file: File) => void): void {
+  addEventListener(
+    "keydown",
+    (event) => {
+      if (event.key.toLowerCase() !== "s" || event.altKey || event.shiftKey || !(event.ctrlKey || event.metaKey))
+        return;
+      event.preventDefault();
+      event.stopImmediatePropagation();
+      save();
+    },
+    { capture: true },
+  );
+  const holdsFile = ({ dataTransfer }: DragEvent): boolean => dataTransfer?.types.includes("Files") === true;
+  const mark = (dropping: boolean): void => void document.body.classList.toggle("dropping", dropping);
+  const take = (event: DragEvent): boolean => {
+    if (!holdsFile(event)) return false;
+    event.preventDefault();
+    event.stopImmediatePropagation();
+    return true;
+  };
+  addEventListener("dragover", (event) => mark(take(event)), { capture: true });
+  addEventListener("dragleave", ({ relatedTarget }) => relatedTarget === null && mark(false), { capture: true });
+  addEventListener(
+    "drop",
+    (event) => {
+      mark(false);
+      const [dropped] = take(event) ? (event.dataTransfer?.files ?? []) : [];
+      if (dropped !== undefined) open(dropped);
+    },
+    { capture: true },
+  );
+}
+
+/** @returns the workbook as a file */
+export function connectFiles(
+  book: SheetBook,
+  texts: FormulaTexts,
+  controls: FileControls,
+): Pick<WorkbookFiles, "name" | "savedBytes"> {
+  const { open, save, file, cancel, status, report } = controls;
+  const run = workRunner(controls);
+  let name = "Workbook.xlsx";
+  let made: WorkbookFile | undefined;
+  /** Whether a file lies behind the workbook. */
+  let fromFile = false;
+  /** A restored workbook is in no file as it is. */
+  let restored = false;
+  let behind: Promise<WorkbookFile> | undefined;
+  const workbook = (): Promise<WorkbookFile> =>
+    (behind ??= import(/* webpackChunkName: "xlsx" */ "../file/workbookFile").then(({ workbookFile }) => {
+      made = workbookFile(book, texts);
+      made.onRefusal((sentence) => (status.textContent = sentence));
+      return made;
+    }));
+  const isEdited = (): boolean => restored || (made?.isEdited() ?? book.edits() > 0);
+  const load = async (bytes: Uint8Array, title: string, work: Work): Promise<string> => {
+    const found = await (
+      await workbook()
+    ).open(bytes, work, () => {
+      name = title;
+      fromFile = true;
+      restored = false;
       cancel.hidden = true;
       report.hidden = true;
       status.textContent = `${name} shows the file's results, which are being checked…`;
     });
     showReport(report, found, (cell) => book.select(cell));
-    return `${name} is open. ${reportLine(found)}`;
+    return reportLine(found);
   };
-  const store = async (work: Work): Promise<string> => {
-    const { bytes, sentences } = await (await workbook()).save(work);
-    downloadFile(bytes as Uint8Array<ArrayBuffer>, name, WORKBOOK_TYPE);
-    const usual = "Excel shows formulas of an add-in that it lacks with their last result.";
-    return [`${name} is saved.`, ...sentences, usual].join(" ");
-  };
+  const restore = (kept: KeptBook): Promise<boolean> =>
+    run("Restoring…", async (work) => {
+      const { content } = kept;
+      if ("bytes" in content) await load(content.bytes, kept.name, work);
+      else {
+        (await workbook()).replace(content.data);
+        [name, fromFile] = [kept.name, false];
+        report.hidden = true;
+      }
+      restored = true;
+      return `${name} is restored, and isn't saved yet.`;
+    });
+  const content = async (): Promise<KeptBook["content"]> =>
+    fromFile ? { bytes: await (await workbook()).savedBytes() } : { data: book.data() };
+  const kept = autosave(book, { name: () => name, isEdited, content, restore }, controls.offer, (sentence) => {
+    status.textContent = sentence;
+  });
+  const choose = (chosen: File): Promise<boolean> =>
+    run("Opening…", async (work) => {
+      const question = `${name} has changes that aren't saved. Open ${chosen.name} and lose them?`;
+      if (isEdited() && !confirm(question)) return `${name} stays open.`;
+      const bytes = new Uint8Array(await chosen.arrayBuffer());
+      await kept.setAside();
+      const line = await load(bytes, chosen.name, work);
+      return `${name} is open. ${line}`;
+    });
+  const store = (): Promise<boolean> =>
+    run("Saving…", async (work) => {
+      const { bytes, sentences } = await (await workbook()).save(work);
+      downloadFile(bytes as Uint8Array<ArrayBuffer>, name, WORKBOOK_TYPE);
+      restored = false;
+      kept.saved();
+      const usual = "Excel shows formulas of an add-in that it lacks with their last result.";
+      return [`${name} is saved.`, ...sentences, usual].join(" ");
+    });
   open.addEventListener("click", () => file.click());
-  cancel.addEventListener("click", () => ending?.abort());
   file.addEventListener("change", () => {
     const [chosen] = file.files ?? [];
     if (chosen === undefined) return;
     // The same file may be chosen again.
-    void attempt("Opening…", (work) => load(chosen, work)).finally(() => (file.value = ""));
+    void choose(chosen).finally(() => (file.value = ""));
   });
-  save.addEventListener("click", () => void attempt("Saving…", store));
+  save.addEventListener("click", () => void store());
+  connectShortcuts(
+    () => void store(),
+    (dropped) => void choose(dropped),
+  );
   return { name: () => name, savedBytes: async () => (await workbook()).savedBytes() };
 }

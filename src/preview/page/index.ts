@@ -5,12 +5,15 @@ import type { Workbook } from "../../workbook/port";
 import type { BookData } from "../file/bookData";
 import type { FunctionsMetadata } from "../host/functionsMetadata";
 import { formulaTexts } from "../file/formulaTexts";
+import { cycleAreas, focusFirst } from "./areas";
 import { connectFiles, deliverFile, deliverPicture } from "./files";
-import { followScheme, movablePanel } from "./layout";
+import { laterWorkbook } from "./laterWorkbook";
+import { followScheme, followWindow, movablePanel } from "./layout";
 import { connectMessage } from "./message";
 import { showSheetCharts } from "./sheetCharts";
 import { starterBook } from "../file/starterBook";
-import { startOnScreen } from "../univer/screen";
+import type { ScreenBook } from "../univer/screen";
+import type { FunctionSet } from "../univer/start";
 import { previewWorkbook } from "../host/previewWorkbook";
 
 /** The preview page: the sheet engine with the very functions script and panel that Excel runs. */
@@ -19,6 +22,8 @@ declare global {
   /** The panel's script finds its workbook here. */
   var warmbackPreview: { readonly workbook: Workbook } | undefined;
 }
+
+type ExplainCall = NonNullable<typeof globalThis.warmback>["explain"];
 
 const element = (id: string): HTMLElement => {
   const found = document.getElementById(id);
@@ -41,7 +46,7 @@ const FIRST = ["recovery-sizing", "project"];
 const firstBook = (): BookData =>
   starterBook(FIRST.flatMap((id) => STARTER_SHEETS.find((starter) => starter.id === id) ?? []));
 
-const start = async (): Promise<void> => {
+const functionSet = async (): Promise<FunctionSet & { readonly explain: ExplainCall }> => {
   const { warmback, warmbackShim } = globalThis;
   const fault = functionsFault(warmback);
   if (fault !== undefined) throw new Error(fault);
@@ -49,28 +54,96 @@ const start = async (): Promise<void> => {
   const answer = await fetch("functions.json");
   if (!answer.ok) throw new Error("functions.json can't be loaded");
   const metadata = (await answer.json()) as FunctionsMetadata;
-  const { namespace } = warmback;
-  const set = { namespace, metadata, associated: warmbackShim.associated };
-  const book = startOnScreen(element("sheet"), set, firstBook());
+  const { namespace, explain } = warmback;
+  return { namespace, metadata, associated: warmbackShim.associated, explain };
+};
+
+/** Two frames: what was changed before is on the screen then. A page in the background draws none. */
+const painted = (): Promise<void> =>
+  new Promise((resolve) => {
+    setTimeout(resolve, 200);
+    requestAnimationFrame(() => requestAnimationFrame(() => resolve()));
+  });
+
+/** The sheet engine is most of the page's script: it is fetched at once and run when the panel shows. */
+const sheetEngine = () => import(/* webpackChunkName: "sheet", webpackPrefetch: true */ "../univer/screen");
+
+const connectAreas = (book: ScreenBook): void => {
+  const [top, message, sheet, side] = [element("top"), element("message"), element("sheet"), element("side")];
+  const enterSheet = (): boolean => {
+    book.focus();
+    return true;
+  };
+  const enterMessage = (): boolean => {
+    if (!focusFirst(message)) message.focus();
+    return true;
+  };
+  cycleAreas(
+    [
+      { element: top, enter: () => focusFirst(top) },
+      { element: message, enter: enterMessage },
+      { element: sheet, enter: enterSheet },
+      { element: side, enter: () => focusFirst(side) },
+    ],
+    2,
+  );
+};
+
+const startSheet = async (drawn: Promise<void>): Promise<Workbook> => {
+  const set = await functionSet();
+  await drawn;
+  const { startOnScreen } = await sheetEngine();
+  const sheet = element("sheet");
+  sheet.replaceChildren();
+  const book = startOnScreen(sheet, set, firstBook());
   followScheme(book.setDark);
-  connectMessage(book, element("message"), (id, args) => warmback.explain(id, args).cautions.length);
-  const texts = formulaTexts(namespace, metadata);
-  const files = connectFiles(book, texts, {
+  followWindow(book.allowFrozen);
+  const line = { said: element("said"), choice: element("choice") };
+  connectMessage(book, line, (id, args) => set.explain(id, args).cautions.length);
+  connectAreas(book);
+  const files = connectFiles(book, formulaTexts(set.namespace, set.metadata), {
     open: element("open"),
     save: element("save"),
     file: element("file") as HTMLInputElement,
     cancel: element("cancel"),
     status: element("status"),
     report: element("opening"),
+    offer: {
+      bar: element("offer"),
+      question: element("question"),
+      restore: element("restore"),
+      discard: element("discard"),
+    },
   });
   showSheetCharts(book, book.charts, element("work"));
-  movablePanel(element("splitter"), element("side"), element("toggle"));
-  globalThis.warmbackPreview = { workbook: previewWorkbook(book, { ...files, deliver: deliverFile }, deliverPicture) };
-  await addScript(`taskpane.js?v=${BUILD}`);
+  for (const id of ["open", "save"]) element(id).removeAttribute("disabled");
+  return previewWorkbook(book, { ...files, deliver: deliverFile }, deliverPicture);
 };
 
-start().catch((thrown: unknown) => {
-  const text = `The sheet didn't start: ${thrown instanceof Error ? thrown.message : String(thrown)}`;
+const say = (thrown: unknown, part: "panel" | "sheet"): void => {
+  const text = `The ${part} didn't start: ${thrown instanceof Error ? thrown.message : String(thrown)}`;
   element("status").textContent = text.replace(/\.?$/, ".");
-  element("panel").textContent = "The panel needs the sheet.";
-});
+};
+
+const start = async (): Promise<void> => {
+  movablePanel(element("splitter"), element("side"), element("toggle"));
+  let panelDrawn: () => void = () => undefined;
+  const drawn = new Promise<void>((resolve) => (panelDrawn = resolve));
+  const starting = startSheet(drawn);
+  starting.catch((thrown: unknown) => {
+    say(thrown, "sheet");
+    element("sheet").textContent = "";
+    element("panel").textContent = "The panel needs the sheet.";
+  });
+  globalThis.warmbackPreview = { workbook: laterWorkbook(starting) };
+  try {
+    await addScript(`taskpane.js?v=${BUILD}`);
+    await painted();
+  } catch (thrown) {
+    say(thrown, "panel");
+    element("panel").textContent = "The panel isn't there. Reload the page to try again.";
+  }
+  panelDrawn();
+};
+
+void start();

@@ -11,7 +11,20 @@ export const followScheme = (setDark: (dark: boolean) => void): void => {
   dark.addEventListener("change", () => setDark(dark.matches));
 };
 
-/** Lets the panel be widened by dragging or by arrow keys, and folded away. */
+/** Windows that hold the sheet or the panel, not both: phones, and a desktop's window at 200 %. */
+const SMALL = "(max-width: 700px), (max-height: 560px)";
+
+/** Frozen rows and columns would fill a low or narrow window. */
+export const followWindow = (allowFrozen: (rows: boolean, columns: boolean) => void): void => {
+  const low = matchMedia("(max-height: 560px)");
+  const narrow = matchMedia("(max-width: 700px)");
+  const adapt = (): void => allowFrozen(!low.matches, !narrow.matches);
+  adapt();
+  low.addEventListener("change", adapt);
+  narrow.addEventListener("change", adapt);
+};
+
+/** Lets the panel be widened by dragging or by arrow keys, and folded away; a small window begins with it folded. */
 export const movablePanel = (splitter: HTMLElement, side: HTMLElement, toggle: HTMLElement): void => {
   const setWidth = (width: number): void => {
     const widest = Math.max(NARROWEST, innerWidth * WIDEST_SHARE);
@@ -34,8 +47,14 @@ export const movablePanel = (splitter: HTMLElement, side: HTMLElement, toggle: H
     event.preventDefault();
     setWidth(side.getBoundingClientRect().width + direction * STEP);
   });
-  toggle.addEventListener("click", () => {
-    const folded = document.body.classList.toggle("folded");
+  const fold = (folded: boolean): void => {
+    document.body.classList.toggle("folded", folded);
     toggle.setAttribute("aria-expanded", String(!folded));
+  };
+  toggle.addEventListener("click", () => fold(!document.body.classList.contains("folded")));
+  const small = matchMedia(SMALL);
+  fold(small.matches);
+  small.addEventListener("change", () => {
+    if (!side.contains(document.activeElement)) fold(small.matches);
   });
 };

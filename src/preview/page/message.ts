@@ -2,9 +2,10 @@ import { isCellFault } from "../../workbook/port";
 import type { Address } from "../../workbook/port";
 import { cellsText } from "../../workbook/reader/reference";
 import type { SheetBook } from "../host/sheetBook";
-import type { ValidationData } from "../file/bookData";
+import { entryFault, listWords } from "../file/entryFault";
 import type { HostArgument } from "../host/hostValues";
 import { plainMessage } from "../host/faultMessages";
+import type { ScreenBook } from "../univer/screen";
 
 /** How many cautions a call has. */
 export type CountCautions = (id: string, args: readonly HostArgument[]) => number;
@@ -23,37 +24,99 @@ export const messageFor = (book: SheetBook, cell: Address, countCautions: CountC
   return [error, stored, cautionText(count), prompt].filter((part) => part !== "").join(" · ");
 };
 
-/** The words of a list that its rule holds itself. */
-export const listOf = (validation: ValidationData | undefined): readonly string[] | undefined => {
-  const source = validation?.type === "list" ? validation.formulae[0] : undefined;
-  return typeof source === "string" && source.startsWith('"') ? source.slice(1, -1).split(",") : undefined;
-};
+const one = (cell: Address) => ({ ...cell, rows: 1, columns: 1 });
 
-const choiceFor = (book: SheetBook, cell: Address): HTMLElement | undefined => {
-  const words = listOf(book.validation(cell));
+/** What is wrong with what was typed into a cell; "" where nothing is. */
+export function invalidEntry(book: SheetBook, cell: Address): string {
+  const { formulas, values } = book.read(one(cell));
+  const value = values[0]?.[0] ?? null;
+  if ((formulas[0]?.[0] ?? "") !== "" || isCellFault(value)) return "";
+  const fault = entryFault(book.validation(cell), value, cell);
+  return fault === undefined ? "" : `✕ Invalid entry. Expected: ${fault}`;
+}
+
+const choiceFor = (book: SheetBook, cell: Address): HTMLSelectElement | undefined => {
+  const rule = book.validation(cell);
+  const words = rule?.type === "list" ? listWords(rule.formulae) : undefined;
   if (words === undefined) return undefined;
-  const current = book.read({ ...cell, rows: 1, columns: 1 }).values[0]?.[0] ?? null;
+  const current = book.read(one(cell)).values[0]?.[0] ?? null;
   const select = document.createElement("select");
-  select.setAttribute("aria-label", `Choices for ${cellsText({ ...cell, rows: 1, columns: 1 })}`);
+  select.setAttribute("aria-label", `Choices for ${cellsText(one(cell))}`);
   const shown = words.includes(String(current)) ? words : ["", ...words];
   for (const word of shown) select.add(new Option(word, word, false, word === String(current)));
   select.addEventListener("change", () => book.write([{ ...cell, content: select.value }]));
   return select;
 };
 
+export interface MessageLine {
+  /** A live region: it is read aloud when it changes, so it holds no control. */
+  readonly said: HTMLElement;
+  /** Where the list of a cell's choices goes. */
+  readonly choice: HTMLElement;
+}
+
+type MessageBook = SheetBook & Pick<ScreenBook, "shown" | "focus">;
+
+const part = (tag: string, text: string, kind = ""): HTMLElement => {
+  const made = document.createElement(tag);
+  made.textContent = text;
+  made.className = kind;
+  return made;
+};
+
+/** Alt+Down opens the list of the selected cell, as in other spreadsheets; Enter and Esc go back to the cell. */
+const connectChoiceKeys = (book: MessageBook, choice: HTMLElement): void => {
+  const outside = "#side, .top, #message";
+  addEventListener(
+    "keydown",
+    (event) => {
+      const select = choice.querySelector("select");
+      const within = event.target instanceof Element && event.target.closest(outside) !== null;
+      if (select === null || within || !event.altKey || event.key !== "ArrowDown") return;
+      event.preventDefault();
+      event.stopImmediatePropagation();
+      select.focus();
+      select.showPicker();
+    },
+    { capture: true },
+  );
+  choice.addEventListener("keydown", ({ key }) => {
+    if (key === "Enter" || key === "Escape") book.focus();
+  });
+};
+
 /** Keeps the line above the grid at the selected cell, and follows its results. */
-export const connectMessage = (book: SheetBook, line: HTMLElement, countCautions: CountCautions): void => {
+export const connectMessage = (
+  book: MessageBook,
+  { said, choice }: MessageLine,
+  countCautions: CountCautions,
+): void => {
+  let last = "";
   const show = (): void => {
     const cell = book.selection();
     if (cell === undefined) return;
-    const address = document.createElement("strong");
-    address.textContent = cellsText({ ...cell, rows: 1, columns: 1 });
-    const text = document.createElement("span");
-    text.textContent = messageFor(book, cell, countCautions);
-    const choice = choiceFor(book, cell);
-    line.replaceChildren(address, text, ...(choice === undefined ? [] : [choice]));
+    const address = cellsText(one(cell));
+    const parts = [book.shown(cell), invalidEntry(book, cell), messageFor(book, cell, countCautions)];
+    const now = JSON.stringify([cell, parts]);
+    if (now === last) return;
+    last = now;
+    const [value = "", invalid = "", text = ""] = parts;
+    said.replaceChildren(
+      part("strong", address),
+      " ",
+      part("span", value === "" ? "blank" : value, "value"),
+      ...(invalid === "" ? [] : [" ", part("em", invalid, "invalid")]),
+      " ",
+      part("span", invalid === "" ? text : ""),
+    );
+    const select = choiceFor(book, cell);
+    // The list that has the focus stays while its own choice shows.
+    if (select?.ariaLabel === choice.querySelector("select")?.ariaLabel && choice.contains(document.activeElement))
+      return;
+    choice.replaceChildren(...(select === undefined ? [] : [select]));
   };
   book.onSelection(show);
   book.onChange(show);
+  connectChoiceKeys(book, choice);
   show();
 };

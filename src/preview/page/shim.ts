@@ -10,3 +10,18 @@ declare global {
 const shim = createShim();
 globalThis.warmbackShim = shim;
 (globalThis as { CustomFunctions: unknown }).CustomFunctions = shim.CustomFunctions;
+
+/** A script of the page that doesn't come leaves it as it is: this says so. Later scripts speak for themselves. */
+addEventListener(
+  "error",
+  ({ target }) => {
+    if (!(target instanceof HTMLScriptElement)) return;
+    const file = new URL(target.src).pathname.split("/").at(-1) ?? "";
+    const sentence = `${file} didn't load. Check the connection, then reload the page.`;
+    for (const id of ["status", "said"]) {
+      const place = document.getElementById(id);
+      if (place !== null) place.textContent = sentence;
+    }
+  },
+  { capture: true },
+);

@@ -1,4 +1,13 @@
-import { ICommandService, LocaleType, LogLevel, ThemeService, Univer } from "@univerjs/core";
+import {
+  ICommandService,
+  IUniverInstanceService,
+  LocaleType,
+  LogLevel,
+  ThemeService,
+  Univer,
+  UniverInstanceType,
+} from "@univerjs/core";
+import type { Workbook } from "@univerjs/core";
 import { UniverDocsPlugin } from "@univerjs/docs";
 import { UniverDocsUIPlugin } from "@univerjs/docs-ui";
 import { UniverFormulaEnginePlugin } from "@univerjs/engine-formula";
@@ -18,7 +27,10 @@ import type { SheetBook } from "../host/sheetBook";
 import { createCallSites } from "../host/callSites";
 import type { BookData } from "../file/bookData";
 import { chartScreen, type ChartScreen } from "./chartPlaces";
+import { frozenPanes } from "./frozenPanes";
 import { functionInfo } from "./functions";
+import { showInvalid } from "./invalidLooks";
+import { guardFocus } from "./keyboardFocus";
 import { functionClasses } from "./start";
 import type { FunctionSet } from "./start";
 import { showStates } from "./stateLooks";
@@ -27,6 +39,12 @@ import { univerBook } from "./univerBook";
 export interface ScreenBook extends SheetBook {
   readonly charts: ChartScreen;
   setDark(dark: boolean): void;
+  /** Puts the keyboard into the grid. */
+  focus(): void;
+  /** What a cell shows, its number format applied. */
+  shown(cell: Address): string;
+  /** Whether sheets may keep their frozen rows and columns on the screen; a file holds them in any case. */
+  allowFrozen(rows: boolean, columns: boolean): void;
 }
 
 const registerPlugins = (
@@ -37,7 +55,7 @@ const registerPlugins = (
 ): void => {
   univer.registerPlugin(UniverDocsPlugin);
   univer.registerPlugin(UniverRenderEnginePlugin);
-  univer.registerPlugin(UniverUIPlugin, { container, ribbonType: "simple" });
+  univer.registerPlugin(UniverUIPlugin, { container, ribbonType: "simple", disableAutoFocus: true });
   univer.registerPlugin(UniverDocsUIPlugin);
   univer.registerPlugin(UniverFormulaEnginePlugin, { function: classes });
   univer.registerPlugin(UniverSheetsPlugin);
@@ -59,21 +77,34 @@ export const startOnScreen = (container: HTMLElement, set: FunctionSet, first: B
     locales: { [LocaleType.EN_US]: english },
     logLevel: LogLevel.ERROR,
   });
+  // Before the engine's own listeners.
+  const focus = guardFocus(univer, container);
   registerPlugins(univer, container, set, functionClasses(set, log));
+  const injector = univer.__getInjector();
   const scrollTo = ({ row, column }: Address): void => {
     const range = { startRow: row, endRow: row, startColumn: column, endColumn: column };
-    univer.__getInjector().get(ICommandService).syncExecuteCommand(ScrollToRangeOperation.id, { range });
+    injector.get(ICommandService).syncExecuteCommand(ScrollToRangeOperation.id, { range });
   };
   const book = univerBook(univer, log, first);
   showStates(univer);
+  showInvalid(univer);
+  const panes = frozenPanes(univer);
   return {
     ...book,
     charts: chartScreen(univer),
+    data: () => panes.restored(book.data()),
     select: (cell) => {
       book.select(cell);
       // The sheet that came to the front draws first.
       requestAnimationFrame(() => scrollTo(cell));
     },
-    setDark: (dark) => univer.__getInjector().get(ThemeService).setDarkMode(dark),
+    setDark: (dark) => injector.get(ThemeService).setDarkMode(dark),
+    focus,
+    shown: ({ sheet, row, column }) => {
+      const open = injector.get(IUniverInstanceService).getCurrentUnitOfType<Workbook>(UniverInstanceType.UNIVER_SHEET);
+      const value = open?.getSheetBySheetName(sheet)?.getCell(row, column)?.v;
+      return value === null || value === undefined ? "" : String(value);
+    },
+    allowFrozen: (rows, columns) => panes.allow(rows, columns),
   };
 };

@@ -1,0 +1,222 @@
+/** The page around the sheet: by keyboard alone, over a reload, with a dropped file, in small windows. */
+import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import { strFromU8, unzipSync } from "fflate";
+import type { Browser, BrowserContext, Page } from "playwright-core";
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, inject, test } from "vitest";
+import { serve } from "../../scripts/serve";
+import type { Served } from "../../scripts/serve";
+import { connectBrowser, HAS_CHROMIUM } from "../setup/chromium";
+
+const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+
+/** In which area of the page the focus is. */
+const areaOf = (page: Page): Promise<string> =>
+  page.evaluate(() => {
+    const { activeElement } = document;
+    const areas = ["top", "message", "sheet", "side"];
+    return areas.find((id) => document.getElementById(id)?.contains(activeElement)) ?? "none";
+  });
+
+const said = (page: Page, text: string | RegExp) => page.locator("#said", { hasText: text }).waitFor();
+
+const started = async (page: Page): Promise<void> => {
+  await said(page, /^A1 /);
+  await page.locator("#save:enabled").waitFor();
+};
+
+const press = async (page: Page, key: string, times: number): Promise<void> => {
+  for (let time = 0; time < times; time += 1) await page.keyboard.press(key);
+};
+
+const goTo = async (page: Page, area: string): Promise<void> => {
+  for (let step = 0; step < 4 && (await areaOf(page)) !== area; step += 1) await page.keyboard.press("F6");
+  expect(await areaOf(page)).toBe(area);
+};
+
+/** Types into "Water before warm-up", the first input of the sizing sheet that has limits of its own. */
+const typeTemperature = async (page: Page, text: string): Promise<void> => {
+  await page.evaluate(() =>
+    globalThis.warmbackPreview?.workbook.select({ sheet: "Recovery sizing", row: 30, column: 1 }),
+  );
+  await said(page, /^B31 /);
+  await goTo(page, "sheet");
+  await page.keyboard.type(text);
+  await page.keyboard.press("Enter");
+  await page.keyboard.press("ArrowUp");
+};
+
+const kept = (page: Page): Promise<number> =>
+  page.evaluate(
+    () =>
+      new Promise<number>((resolve) => {
+        const opening = indexedDB.open("warmback", 1);
+        opening.onsuccess = () => {
+          const open = opening.result;
+          const count = open.transaction("workbooks").objectStore("workbooks").count();
+          count.onsuccess = () => {
+            open.close();
+            resolve(count.result);
+          };
+        };
+      }),
+  );
+
+describe.skipIf(!HAS_CHROMIUM)("The page", { timeout: 90_000 }, () => {
+  let served: Served;
+  let browser: Browser;
+  let context: BrowserContext;
+  let page: Page;
+  beforeAll(async () => {
+    served = await serve({ folder: inject("build"), port: 0, open: false });
+    browser = await connectBrowser();
+  }, 180_000);
+  afterAll(async () => {
+    await browser.close();
+    await served.close();
+  });
+  beforeEach(async () => {
+    context = await browser.newContext({ viewport: { width: 1280, height: 800 } });
+    page = await context.newPage();
+    await page.goto(served.address);
+    await started(page);
+  }, 60_000);
+  afterEach(() => context.close());
+
+  test("leaves the focus alone while it starts, and F6 goes round its areas both ways", async () => {
+    expect(await areaOf(page)).toBe("none");
+    const forth: string[] = [];
+    const back: string[] = [];
+    for (let step = 0; step < 5; step += 1) {
+      await page.keyboard.press("F6");
+      forth.push(await areaOf(page));
+    }
+    for (let step = 0; step < 5; step += 1) {
+      await page.keyboard.press("Shift+F6");
+      back.push(await areaOf(page));
+    }
+    expect(forth).toEqual(["top", "message", "sheet", "side", "top"]);
+    expect(back).toEqual(["side", "sheet", "message", "top", "side"]);
+    expect(await page.getByText("F6 leaves the grid").isVisible()).toBe(true);
+  });
+
+  test("says a cell's value with its address, and lists its choices on Alt+Down", async () => {
+    await goTo(page, "sheet");
+    await press(page, "ArrowDown", 7);
+    await page.keyboard.press("ArrowRight");
+    await said(page, /^B8 \d+%/);
+    await press(page, "ArrowDown", 30);
+    await said(page, /^B38 suburban/);
+    await page.keyboard.press("Alt+ArrowDown");
+    expect(await areaOf(page)).toBe("message");
+    await page.keyboard.press("ArrowUp");
+    await page.keyboard.press("Enter");
+    await page.keyboard.press("Enter");
+    await said(page, /^B38 open/);
+    expect(await areaOf(page)).toBe("sheet");
+  });
+
+  test("marks an entry that breaks its cell's rule until it is put right", async () => {
+    await typeTemperature(page, "-5");
+    await said(page, /^B31 -5 ✕ Invalid entry\. Expected: 33 to 104 °F/);
+    await page.keyboard.type("60");
+    await page.keyboard.press("Enter");
+    await page.keyboard.press("ArrowUp");
+    await said(page, /^B31 60 33 to 104 °F/);
+  });
+
+  test("asks before it closes over changes, and gives them back after a reload", async () => {
+    await typeTemperature(page, "61.5");
+    await expect.poll(() => kept(page), { timeout: 20_000 }).toBe(1);
+    const asked: string[] = [];
+    page.on("dialog", (dialog) => {
+      asked.push(dialog.type());
+      void dialog.accept();
+    });
+    await page.reload();
+    expect(asked).toEqual(["beforeunload"]);
+    await page.locator("#question", { hasText: /^Restore Workbook\.xlsx of .+\?$/ }).waitFor();
+    await started(page);
+    await page.getByRole("button", { name: "Restore" }).click();
+    await page.locator("#status", { hasText: "Workbook.xlsx is restored" }).waitFor();
+    await page.evaluate(() =>
+      globalThis.warmbackPreview?.workbook.select({ sheet: "Recovery sizing", row: 30, column: 1 }),
+    );
+    await said(page, /^B31 61\.5/);
+    // Ctrl+S puts it into a file: nothing is kept then.
+    const [download] = await Promise.all([page.waitForEvent("download"), page.keyboard.press("Control+s")]);
+    expect(download.suggestedFilename()).toBe("Workbook.xlsx");
+    await expect.poll(() => kept(page), { timeout: 20_000 }).toBe(0);
+  });
+
+  test("opens a dropped file under its name, and offers the workbook that it replaced", async () => {
+    await typeTemperature(page, "62.5");
+    page.once("dialog", (dialog) => void dialog.accept());
+    await page.evaluate(async () => {
+      const bytes = (await globalThis.warmbackPreview?.workbook.documentBytes()) as Uint8Array<ArrayBuffer>;
+      const dataTransfer = new DataTransfer();
+      dataTransfer.items.add(new File([bytes], "Fernhill Hall.xlsx"));
+      const sheet = document.getElementById("sheet");
+      for (const type of ["dragover", "drop"])
+        sheet?.dispatchEvent(new DragEvent(type, { dataTransfer, bubbles: true, cancelable: true }));
+    });
+    await page.locator("#status", { hasText: "Fernhill Hall.xlsx is open." }).waitFor();
+    await page.locator("#question", { hasText: /^Restore Workbook\.xlsx of/ }).waitFor();
+    const [download] = await Promise.all([page.waitForEvent("download"), page.keyboard.press("Control+s")]);
+    expect(download.suggestedFilename()).toBe("Fernhill Hall.xlsx");
+  });
+
+  test("gives a small window to the sheet: no frozen panes, the panel folded; a file keeps the panes", async () => {
+    const panes = async (): Promise<readonly string[]> => {
+      const bytes = await page.evaluate(async () =>
+        Array.from((await globalThis.warmbackPreview?.workbook.documentBytes()) ?? []),
+      );
+      const parts = Object.entries(unzipSync(Uint8Array.from(bytes)));
+      return parts.flatMap(([name, part]) =>
+        name.startsWith("xl/worksheets/sheet") ? (/<pane [^>]*>/.exec(strFromU8(part)) ?? []) : [],
+      );
+    };
+    const before = await panes();
+    expect(before).not.toEqual([]);
+    await page.setViewportSize({ width: 720, height: 450 });
+    expect(await page.getByRole("button", { name: "Panel" }).getAttribute("aria-expanded")).toBe("false");
+    const room = await page.locator("#sheet").boundingBox();
+    expect(room?.height).toBeGreaterThan(300);
+    expect(await panes()).toEqual(before);
+    await page.setViewportSize({ width: 1280, height: 800 });
+    expect(await page.getByRole("button", { name: "Panel" }).getAttribute("aria-expanded")).toBe("true");
+  });
+
+  test("breaks no rule of accessibility outside the sheet engine's own parts", async () => {
+    await page.getByRole("tab", { name: "Cautions" }).waitFor();
+    await page.evaluate(AXE);
+    const broken = await page.evaluate(async () => {
+      const { axe } = globalThis as unknown as {
+        axe: { run(place: object): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
+      };
+      // What the sheet engine draws is inside #sheet; the region itself is the page's.
+      const found = await axe.run({ exclude: [["#sheet > *"]] });
+      return found.violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html.slice(0, 160)}`));
+    });
+    expect(broken).toEqual([]);
+  });
+});
+
+test.skipIf(!HAS_CHROMIUM)("A script that doesn't come leaves a sentence", { timeout: 90_000 }, async () => {
+  const served = await serve({ folder: inject("build"), port: 0, open: false });
+  const browser = await connectBrowser();
+  for (const [file, sentence] of [
+    ["functions.js", /functions\.js didn't load\./],
+    ["preview.js", /preview\.js didn't load\./],
+    ["preview-sheet.*.js", /The sheet didn't start: /],
+    ["taskpane.js?v=*", /The panel didn't start: /],
+  ] as const) {
+    const page = await browser.newPage();
+    await page.route(`**/${file}`, (route) => route.abort());
+    await page.goto(served.address);
+    await page.locator("#status", { hasText: sentence }).waitFor();
+    await page.close();
+  }
+  await browser.close();
+  await served.close();
+});
