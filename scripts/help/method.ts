@@ -27,11 +27,13 @@ const symbolList = ({ symbols, constants }: Printed): string => {
 
 /** The longest form that fits on paper, which can't scroll; a longer one is printed as computed only. */
 const MOST_ON_PAPER = 90;
+/** A longer one takes both columns. */
+const MOST_IN_COLUMN = 56;
 
 const equationCard = (printed: Printed): string => {
   const { name, form, validity, source } = printed;
   const range = validity === undefined ? "" : ` Holds for: ${escaped(validity)}.`;
-  return `<article class="equation">
+  return `<article class="equation${form.length > MOST_IN_COLUMN ? " wide" : ""}">
 <h3>${escaped(name)}</h3>
 <div class="math${form.length > MOST_ON_PAPER ? " long" : ""}" tabindex="0" role="group" aria-label="${escaped(name)}">${mathmlFor(form)}</div>
 <p class="plain">As computed, in strict SI units: <code>${escaped(form)}</code></p>

@@ -1,12 +1,16 @@
 /** The help pages: one for each cell function and a list of all. */
 import { readFileSync } from "node:fs";
 import { CATALOGUE, type CellFunction, EDITION, signatureOf, NAMESPACE } from "../../core";
+import { STARTER_SHEETS } from "../../src/sheets";
 import { helpPage, PAGES } from "../manifest/manifest";
 import { argumentTables, resultText } from "./arguments";
 import { checkTable, workedExample } from "./example";
 import { collectHelp } from "./gather";
 import { escaped, html, list, page, sections, table } from "./html";
 import { cautionTable, dataList, equationCards, rangeList, sourceList } from "./method";
+import { panelPage } from "./panelPage";
+import { searchScript } from "./searchIndex";
+import { sheetFile, sheetPage, sheetRows } from "./sheetPages";
 import { topicTitle, TOPICS } from "./topics";
 
 const FOOTER = `<p>${escaped(EDITION)}. A number in a cell carries no unit: its unit is the one that this page names, or the other system's where <code>units</code> is <code>"SI"</code>.</p>`;
@@ -70,6 +74,17 @@ const indexPage = (): string => {
   const main = `<main id="main" tabindex="-1">
 <h1>Warmback cell functions</h1>
 ${INTRODUCTION}
+<div id="search" role="search" hidden>
+<label for="search-words">Search functions, starter sheets and the panel</label>
+<input id="search-words" type="search" autocomplete="off">
+<p id="search-count" role="status"></p>
+<ul id="search-found"></ul>
+</div>
+<p>Also: <a href="panel.html">the panel</a>.</p>
+<section id="starter-sheets">
+<h2>Starter sheets</h2>
+${table("Whole calculations of the invented Fernhill Hall, to fill in anew", ["Sheet", "What it answers"], sheetRows())}
+</section>
 <nav aria-label="Topics">
 ${list(
   Object.keys(TOPICS)
@@ -77,7 +92,8 @@ ${list(
     .map((topic) => html(`<a href="#${topic}">${escaped(topicTitle(topic))}</a>`)),
 )}
 </nav>
-${Object.keys(TOPICS).map(topicTable).join("")}</main>`;
+${Object.keys(TOPICS).map(topicTable).join("")}</main>
+<script src="../assets/help.js"></script>`;
   return page("Warmback cell functions", "All cell functions by topic.", main, FOOTER);
 };
 
@@ -85,5 +101,8 @@ ${Object.keys(TOPICS).map(topicTable).join("")}</main>`;
 export const helpPages = (): Readonly<Record<string, string>> => ({
   [PAGES.help]: indexPage(),
   "assets/help.css": readFileSync(new URL("help.css", import.meta.url), "utf8"),
+  "assets/help.js": searchScript(),
+  "help/panel.html": panelPage(),
+  ...Object.fromEntries(STARTER_SHEETS.map((sheet) => [`help/${sheetFile(sheet)}`, sheetPage(sheet)])),
   ...Object.fromEntries(CATALOGUE.map((definition) => [helpPage(definition.id), functionPage(definition)])),
 });

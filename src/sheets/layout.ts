@@ -223,7 +223,9 @@ export const sheetOf = (plan: SheetPlan): StarterSheet => {
     landscape: plan.landscape ?? true,
     fitToWidth: true,
     titleRows: `1:${plan.frozenRows}`,
-    footer: `${plan.name}: sheet &P of &N`,
+    footer: "&A",
+    footerLeft: "&D  &F",
+    footerRight: "Page &P of &N",
   };
   return {
     id: plan.id,

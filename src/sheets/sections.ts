@@ -46,6 +46,13 @@ const quoted = (text: string): string => `"${text.replaceAll('"', '""')}"`;
 const listed = (pieces: readonly Piece[]): string =>
   pieces.map(({ when, says }) => `IF(${when},${quoted(`${says}; `)},"")`).join("&");
 
+/** Letters of a list that three lines of a note hold: this one repeats on every page. */
+const LISTED_LETTERS = 72;
+
+/** The beginning of a text that a formula makes. */
+const cut = (text: string): string =>
+  `LEFT(${text},${LISTED_LETTERS})&IF(LEN(${text})>${LISTED_LETTERS},"… and more.","")`;
+
 /** The worst of the checks; an error in a check is a failure, and a blank one is not checked. */
 const worst = (checks: string): string =>
   `=IF(SUMPRODUCT(--ISERROR(${checks}))+COUNTIF(${checks},"${bad}")>0,"${bad}",` +
@@ -59,14 +66,15 @@ function head(title: string, checks: readonly (Line & { readonly key: string })[
   const [first, last] = [checks[0]?.key ?? "", checks.at(-1)?.key ?? ""];
   const open = checks.map(({ key, label }) => ({ when: `IFERROR([${key}]<>"${good}",TRUE)`, says: label }));
   return [
-    heading("title", title),
+    // On every page of paper too: the head repeats there.
+    { ...heading("title", title, '=[project]&""'), noteStyle: "Explanatory Text" },
     {
       key: "masterCheck",
       label: "Master check",
       value: worst(`[${first}]:[${last}]`),
       style: "Check Cell",
       source: "=WARMBACK.NOTE.EDITION()",
-      note: `=IF([masterCheck]="${good}","Every check at the foot reads ${good}.",${listed(open)})`,
+      note: `=IF([masterCheck]="${good}","Every check at the foot reads ${good}.",${cut(listed(open))})`,
     },
     legend,
     columnHeads,
@@ -237,4 +245,4 @@ const revisions: readonly Line[] = [
 ];
 
 /** Widths of the five columns, in characters. */
-export const WIDTHS: readonly number[] = [34, 19, 14, 40, 46];
+export const WIDTHS: readonly number[] = [34, 19, 14, 36, 46];

@@ -74,7 +74,14 @@ export interface PrintSetUp {
   readonly onePage?: true;
   /** Rows repeated on every page: "1:4". */
   readonly titleRows: string;
+  /** In the middle; `&P`, `&N`, `&F`, `&D` and `&A` are page, pages, file, date and sheet. */
   readonly footer: string;
+  readonly footerLeft?: string;
+  readonly footerRight?: string;
+  /** What the user's program proposes where missing. */
+  readonly paper?: "Letter" | "A4";
+  /** Rows, counted from 1, above which a page ends. */
+  readonly breaks?: readonly number[];
 }
 
 export interface StarterSheet {

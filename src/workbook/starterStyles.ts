@@ -2,6 +2,7 @@
 import type { SheetCell, SheetStyle, StarterSheet } from "../sheets/sheet";
 import type { NewEdge, NewStyle } from "./package";
 import { placedCells } from "./starterCells";
+import { textLines } from "./textLines";
 
 const line = (color: string, style: NewEdge["style"] = "thin"): NewEdge => ({ style, color });
 const box = (edge: NewEdge): NonNullable<NewStyle["edges"]> => ({ top: edge, bottom: edge, left: edge, right: edge });
@@ -41,12 +42,10 @@ const LINE_POINTS = 13;
 const LETTERS_PER_DIGIT = 1.2;
 /** Height of a row with large text, over the text's size. */
 const LARGE_TEXT = 1.4;
+/** A title's row has room for the project in two lines at its end. */
+const TITLE_POINTS = 30;
 /** No row can be higher in a file. */
 const HIGHEST_POINTS = 409;
-
-/** Lines that a text takes in a column of so many letters. */
-const linesOf = (text: string, letters: number): number =>
-  text.split("\n").reduce((sum, part) => sum + Math.max(1, Math.ceil(part.length / letters)), 0);
 
 /** No note of ours needs more lines for what its formula comes to. */
 const MOST_FORMULA_LINES = 3;
@@ -62,8 +61,7 @@ function formulaLines(formula: string, letters: number): number {
 
 /** The height of a row whose wrapped text stands in a column of so many characters; undefined where one line holds it. */
 export function wrappedHeight(text: string, width = 8, isFormula = false): number | undefined {
-  const letters = width * LETTERS_PER_DIGIT;
-  const lines = isFormula ? formulaLines(text, letters) : linesOf(text, letters);
+  const lines = isFormula ? formulaLines(text, width * LETTERS_PER_DIGIT) : textLines(text, width);
   return lines > 1 ? Math.min(HIGHEST_POINTS, lines * LINE_POINTS + 3) : undefined;
 }
 
@@ -72,7 +70,8 @@ export function rowHeights(starter: StarterSheet): Readonly<Record<number, numbe
   const heights: Record<number, number> = {};
   for (const { row, column, cell } of placedCells(starter)) {
     const { size = 0 } = cell.style === undefined ? {} : STYLES[cell.style];
-    if (size > 11) heights[row] = Math.max(heights[row] ?? 0, size * LARGE_TEXT);
+    const large = cell.style === "Title" ? TITLE_POINTS : size * LARGE_TEXT;
+    if (size > 11) heights[row] = Math.max(heights[row] ?? 0, large);
     if (cell.wrap !== true || typeof cell.content !== "string") continue;
     const isFormula = cell.content.startsWith("=") && cell.text !== true;
     const points = wrappedHeight(cell.content, starter.widths[column], isFormula);

@@ -7,6 +7,7 @@ import { printedEquations } from "../../scripts/help/forms";
 import { collectHelp } from "../../scripts/help/gather";
 import { helpPages } from "../../scripts/help/pages";
 import { mathmlFor, symbolTex, texFor } from "../../scripts/help/tex";
+import { STARTER_SHEETS } from "../../src/sheets";
 import { TOPICS } from "../../scripts/help/topics";
 
 const PAGES = helpPages();
@@ -55,6 +56,15 @@ describe("help pages", () => {
     expect(text).toContain('<html lang="en">');
     expect(text).toContain('<a class="skip" href="#main">');
     expect(text.match(/<h1>/g)).toHaveLength(1);
+  });
+
+  test("every starter sheet and the panel have a help page that the index links to", () => {
+    for (const { id, name } of STARTER_SHEETS) {
+      expect(PAGES[`help/sheet-${id}.html`], name).toContain(`<h1>${name}</h1>`);
+      expect(PAGES["help/index.html"]).toContain(`href="sheet-${id}.html"`);
+    }
+    expect(PAGES["help/index.html"]).toContain('href="panel.html"');
+    expect(PAGES["help/sheet-recovery-sizing.html"]).toContain('<a href="POOL.YEAR.html">POOL.YEAR</a>');
   });
 
   test("a help page says once not to point at a blank cell if an argument may be left out", () => {

@@ -44,26 +44,67 @@ describe.skipIf(!HAS_CHROMIUM)("Help pages in a browser", () => {
       await page.evaluate(() => document.querySelectorAll("details").forEach((each) => (each.open = true)));
       for (const width of WINDOWS) if ((await tooWide(width)) > 0) wide.push(`${name} at ${String(width)} px`);
     }
-    expect(names).toHaveLength(116);
+    expect(names).toHaveLength(134);
     expect(wide).toEqual([]);
   }, 60_000);
 
-  test("no help page is cut off on paper, where a folded working is open", async () => {
+  test("no help page is cut off on paper, where a folded working stays folded", async () => {
     await page.emulateMedia({ media: "print" });
     const wide: string[] = [];
-    const shut: string[] = [];
+    const unfolded: string[] = [];
     for (const name of names) {
       await open(name);
       if ((await tooWide(PAPER)) > 0) wide.push(name);
       const heights = await page.evaluate(() =>
         [...document.querySelectorAll("details.working table")].map((each) => each.clientHeight),
       );
-      if (heights.includes(0)) shut.push(name);
+      if (heights.some((height) => height > 0)) unfolded.push(name);
     }
     await page.emulateMedia({ media: "screen" });
     expect(wide).toEqual([]);
-    expect(shut).toEqual([]);
+    expect(unfolded).toEqual([]);
   }, 60_000);
+
+  test("EXCHANGER.COIL, the longest help page, prints on fewer than 8 pages of either paper", async () => {
+    await open("help/EXCHANGER.COIL.html");
+    for (const format of ["Letter", "A4"]) {
+      const pdf = await page.pdf({ format, preferCSSPageSize: false });
+      const pages = pdf.toString("latin1").match(/\/Type\s*\/Page\b(?!s)/g) ?? [];
+      expect(pages.length).toBeGreaterThan(2);
+      expect(pages.length, format).toBeLessThan(8);
+    }
+  });
+
+  test("a fraction within a fraction keeps its size", async () => {
+    await open("help/EXCHANGER.COIL.html");
+    const sizes = await page.evaluate(() =>
+      [...document.querySelectorAll(".equation .math mfrac > *")].map((part) => {
+        const whole = part.parentElement;
+        return whole === null
+          ? 1
+          : parseFloat(getComputedStyle(part).fontSize) / parseFloat(getComputedStyle(whole).fontSize);
+      }),
+    );
+    expect(sizes.length).toBeGreaterThan(20);
+    expect(Math.min(...sizes)).toBeGreaterThan(0.99);
+  });
+
+  test("the index finds functions, starter sheets and the panel by words, without a request", async () => {
+    const asked: string[] = [];
+    page.on("request", (request) => asked.push(request.url()));
+    await open("help/index.html");
+    const loaded = asked.length;
+    const found = async (words: string): Promise<string> => {
+      await page.fill("#search-words", words);
+      return page.locator("#search-found").innerText();
+    };
+    expect(await found("head loss")).toContain("PIPE.HEADLOSS");
+    expect(await found("cut-out")).toContain("Starter sheet: Commissioning");
+    expect(await found("panel")).toContain("The panel");
+    expect(await found("zzqx")).toBe("");
+    expect(await page.locator("#search-count").innerText()).toBe("No page has all of these words.");
+    expect(asked.length).toBe(loaded);
+  });
 
   test("the keyboard reaches and scrolls a table that is wider than its window", async () => {
     await open("help/AIRCON.HOURS.html");

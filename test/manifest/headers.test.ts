@@ -120,8 +120,9 @@ describe("content security", () => {
     expect(policy("other.html").get("default-src")).toEqual(["'none'"]);
   });
 
-  test("the policy of help pages allows no script", () => {
-    expect(policy("help/index.html").has("script-src")).toBe(false);
+  test("the policy of help pages allows scripts of their own files alone, and no connection", () => {
+    expect(policy("help/index.html").get("script-src")).toEqual(["'self'"]);
+    expect(policy("help/index.html").has("connect-src")).toBe(false);
     expect(policy("help/index.html").get("default-src")).toEqual(["'none'"]);
   });
 });

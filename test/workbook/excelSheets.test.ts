@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import { validationRule } from "../../src/workbook/excel/dress";
 import { STATE_LOOKS, STATE_WORDS, type CheckState } from "../../src/sheets/states";
 import { cellAt, formatAt, PROFILES, WEB, WINDOWS_10, type Profile } from "../excelHost";
+import type { SheetCell } from "../../src/sheets/sheet";
 import { SMALL } from "./contractSheets";
 import { onExcel, RAW, sentenceOf } from "./onExcel";
 
@@ -44,8 +45,27 @@ describe.each(PROFILES)("A starter sheet in Excel, $name", (profile) => {
       orientation: "Portrait",
       zoom: { horizontalFitToPages: 1 },
       centerFooter: "Page &P of &N",
+      leftMargin: 36,
+      rightMargin: 36,
+      topMargin: 36,
+      bottomMargin: 50.4,
     });
     expect(on.host.book.active.sheet.name).toBe("Small sheet");
+  });
+
+  it("has its footer in three parts, and page ends where a page would split a group", async () => {
+    const group = (row: number): Record<string, SheetCell> => ({
+      [`A${String(row)}`]: { content: `Group ${String(row)}`, style: "Heading 3" },
+      [`A${String(row + 1)}`]: { content: "Water flow" },
+    });
+    const print = { ...SMALL.print, area: "A1:C80", footer: "&A", footerLeft: "&F", footerRight: "&P" };
+    await on.book.insert({ ...SMALL, cells: { ...group(2), ...group(30), ...group(60) }, names: {}, print });
+    expect(Object.fromEntries(on.sheet("Small sheet").settings)).toMatchObject({
+      leftFooter: "&F",
+      centerFooter: "&A",
+      rightFooter: "&P",
+      rowBreaks: [30, 60],
+    });
   });
 
   it("shows each state of a check with a look of its own", async () => {

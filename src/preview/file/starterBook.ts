@@ -1,5 +1,6 @@
 import type { StarterSheet, Validation } from "../../sheets/sheet";
 import { linkedSheet, placedCells } from "../../workbook/starterCells";
+import { starterPrint } from "../../workbook/starterPrint";
 import { rowHeights, starterStyle } from "../../workbook/starterStyles";
 import { cellsText } from "../../workbook/reader/reference";
 import { absoluteText, areaOf } from "./address";
@@ -85,7 +86,7 @@ export const starterData = (plan: StarterSheet, title: string, taken: ReadonlySe
     heights: rowHeights(starter),
     frozenRows: starter.frozenRows,
     frozenColumns: starter.frozenColumns ?? 0,
-    print: starter.print,
+    print: starterPrint(starter),
     ...(starter.charts !== undefined && { charts: starter.charts }),
     names: own,
   };

@@ -4,7 +4,7 @@ import { above, betweenLimits, oneOf } from "../technicianParts";
 
 /** Columns of the sheet: A to G a part as PIPE.LOOP takes it (A to C elsewhere before and after), H the head of a part. */
 export const LOOP_COLUMNS = { unit: "D", source: "E", note: "F", last: "H" } as const;
-export const LOOP_WIDTHS: readonly number[] = [36, 14, 14, 14, 26, 42, 18, 12];
+export const LOOP_WIDTHS: readonly number[] = [34, 14, 13, 13, 24, 34, 15, 10];
 
 const headCell = (content: string): ExtraCell => ({ content, style: "Heading 3" });
 

@@ -1,6 +1,6 @@
 /** Starter sheet "Recovery sizing": the main job in its order, for the invented Fernhill Hall. */
 import { gap, heading, sheetOf, type Line } from "../layout";
-import { FROZEN_ROWS, WIDTHS, check, must, starterLines } from "../sections";
+import { FROZEN_ROWS, check, must, starterLines } from "../sections";
 import { STATES } from "../states";
 import { answer } from "../technicianParts";
 import { coolerInputs, loopInputs, moneyInputs, poolInputs } from "./inputs";
@@ -20,7 +20,7 @@ const verdict: readonly Line[] = [
       `IF(AND([surveyed]="GO",[masterCheck]="${STATES.good}"),"nothing found against it","open conditions"))`,
     style: "Check Cell",
     source: "survey and checks of this sheet",
-    note: '="Survey: "&[surveyed]&". Checks: "&[masterCheck@E]',
+    note: '="Survey: "&[surveyed]&"; the open checks are named above."',
   },
 ];
 
@@ -143,7 +143,7 @@ export const recoverySizing: StarterSheet = sheetOf({
   id: "recovery-sizing",
   name: "Recovery sizing",
   summary: "An air conditioner's heat into a pool: what it brings, exchanger, pressures, loop, warm-up, money.",
-  widths: [...WIDTHS, 17, 12],
+  widths: [34, 19, 14, 31, 33, 18, 11],
   columns: { unit: "C", source: "D", note: "E", last: "G" },
   frozenRows: FROZEN_ROWS,
   lines: starterLines({

@@ -4,7 +4,7 @@ import { betweenLimits, oneOf } from "../technicianParts";
 
 /** Columns of the sheet: A item, B quantity, C unit, D price each, E amount, F source, G note. */
 export const TAKE_OFF_COLUMNS = { unit: "C", source: "F", note: "G", last: "G" } as const;
-export const TAKE_OFF_WIDTHS: readonly number[] = [40, 14, 14, 15, 16, 30, 46];
+export const TAKE_OFF_WIDTHS: readonly number[] = [37, 14, 13, 13, 15, 26, 40];
 
 const headCell = (content: string): ExtraCell => ({ content, style: "Heading 3" });
 

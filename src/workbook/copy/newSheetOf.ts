@@ -2,6 +2,7 @@
 import type { StarterSheet } from "../../sheets/sheet";
 import type { NewSheet, NewStyle, PlacedCell } from "../package";
 import { placedCells } from "../starterCells";
+import { starterPrint } from "../starterPrint";
 import { rowHeights, starterStyle, wrappedHeight } from "../starterStyles";
 import type { NextSlice } from "../timeSlices";
 import type { CopyFacts } from "./copyFacts";
@@ -21,7 +22,7 @@ export function newSheetOf(sheet: StarterSheet, name: string): NewSheet {
     widths: Object.fromEntries(sheet.widths.entries()),
     heights: rowHeights(sheet),
     frozenRows: sheet.frozenRows,
-    print: sheet.print,
+    print: starterPrint(sheet),
   };
 }
 

@@ -5,6 +5,7 @@ import type { Placed } from "../starterCells";
 import { addSheetCharts } from "./charts";
 import { dressings } from "./dress";
 import { inPortions } from "./portions";
+import { columnPoints, MARGINS, starterPrint } from "../starterPrint";
 import { brief, changing, reading, supports, writing } from "./run";
 import { codeOf } from "./sentences";
 import { takeAway, type Before } from "./takeAway";
@@ -23,9 +24,6 @@ function grid(cells: readonly Placed[]): Content[][] {
   for (const { row, column, cell } of cells) (found[row] ?? [])[column] = typedCell(cell);
   return found;
 }
-
-/** Points of a column that shows so many characters of the usual font: 7 pixels each and 5 beside, at 96 to the inch. */
-const columnPoints = (characters: number): number => (characters * 7 + 5) * 0.75;
 
 /** What the workbook has already, and the sheet's free title. */
 interface Plan extends Before {
@@ -126,15 +124,23 @@ async function build(context: Excel.RequestContext, sheet: StarterSheet, { title
 }
 
 /** A sheet without its page set-up is of use: where there is no printer, Excel refuses to set one. */
-async function setUpPage(title: string, { print }: StarterSheet): Promise<void> {
+async function setUpPage(title: string, starter: StarterSheet): Promise<void> {
   if (!supports("1.9")) return;
+  const print = starterPrint(starter);
   await changing(async (context) => {
-    const page = context.workbook.worksheets.getItem(title).pageLayout;
+    const sheetNamed = (): Excel.Worksheet => context.workbook.worksheets.getItem(title);
+    const page = sheetNamed().pageLayout;
     page.setPrintArea(print.area);
     page.setPrintTitleRows(`$${print.titleRows.replace(":", ":$")}`);
     page.orientation = print.landscape ? "Landscape" : "Portrait";
     page.zoom = { horizontalFitToPages: 1 };
-    page.headersFooters.defaultForAllPages.centerFooter = print.footer;
+    for (const [side, points] of Object.entries(MARGINS)) page[side as keyof typeof MARGINS] = points;
+    const footers = page.headersFooters.defaultForAllPages;
+    footers.centerFooter = print.footer;
+    if (print.footerLeft !== undefined) footers.leftFooter = print.footerLeft;
+    if (print.footerRight !== undefined) footers.rightFooter = print.footerRight;
+    for (const row of print.breaks ?? [])
+      sheetNamed().horizontalPageBreaks.add(brief(sheetNamed().getRange(`A${String(row)}`)));
     await context.sync();
   }).catch(() => undefined);
 }

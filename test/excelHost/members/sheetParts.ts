@@ -61,6 +61,16 @@ const find = (sheet: SheetModel, key: unknown): ShapeTarget | undefined => {
   return shape && { sheet, shape };
 };
 
+const MARGIN_NAMES = ["LeftMargin", "RightMargin", "TopMargin", "BottomMargin"] as const;
+
+/** Adds a break above a range's first row. */
+function addBreak(sheet: SheetModel, place: unknown): number {
+  const { row } = (place as { target: { row: number } }).target;
+  const breaks = (sheet.settings.get("rowBreaks") as readonly number[] | undefined) ?? [];
+  put(sheet, "rowBreaks", [...breaks, row + 1]);
+  return row;
+}
+
 export const SHEET_PART_TYPES = {
   WorksheetFreezePanes: {
     changes: {
@@ -77,10 +87,14 @@ export const SHEET_PART_TYPES = {
     },
   },
   PageLayout: {
-    properties: settings("Orientation", "Zoom", "PaperSize", "CenterHorizontally"),
+    properties: settings("Orientation", "Zoom", "PaperSize", "CenterHorizontally", ...MARGIN_NAMES),
     parts: { HeadersFooters: (sheet) => object("HeaderFooterGroup", sheet) },
     changes: { ...setting("PrintArea"), ...setting("PrintTitleRows"), ...setting("PrintTitleColumns") },
   },
+  PageBreakCollection: {
+    changes: { Add: (sheet, [place]) => object("PageBreak", addBreak(sheet, place)) },
+  },
+  PageBreak: {},
   HeaderFooterGroup: { parts: { DefaultForAllPages: (sheet) => object("HeaderFooter", sheet) } },
   HeaderFooter: {
     properties: settings("CenterFooter", "LeftFooter", "RightFooter", "CenterHeader", "LeftHeader", "RightHeader"),

@@ -77,6 +77,9 @@ export interface Targets {
   readonly WorksheetProtection: SheetModel;
   readonly WorksheetFreezePanes: SheetModel;
   readonly PageLayout: SheetModel;
+  readonly PageBreakCollection: SheetModel;
+  /** The row below the break. */
+  readonly PageBreak: number;
   readonly HeaderFooterGroup: SheetModel;
   readonly HeaderFooter: SheetModel;
   readonly ShapeCollection: SheetModel;

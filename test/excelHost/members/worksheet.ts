@@ -104,6 +104,7 @@ const worksheet: ObjectType<SheetModel> = {
     Shapes: (sheet) => object("ShapeCollection", sheet),
     FreezePanes: (sheet) => object("WorksheetFreezePanes", sheet),
     PageLayout: (sheet) => object("PageLayout", sheet),
+    HorizontalPageBreaks: (sheet) => object("PageBreakCollection", sheet),
     Protection: (sheet) => object("WorksheetProtection", sheet),
   },
   methods: {

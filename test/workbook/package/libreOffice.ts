@@ -17,7 +17,10 @@ const SETTINGS = `<?xml version="1.0" encoding="UTF-8"?>
 <oor:items xmlns:oor="http://openoffice.org/2001/registry" xmlns:xs="http://www.w3.org/2001/XMLSchema" xmlns:xsi="http://www.w3.org/2001/XMLSchema-instance"><item oor:path="/org.openoffice.Office.Calc/Formula/Load"><prop oor:name="OOXMLRecalcMode" oor:op="fuse"><value>0</value></prop></item></oor:items>`;
 
 /** @returns the workbook as LibreOffice writes it again; throws where it can't open one */
-export function recalculated(bytes: Uint8Array, extension = "xlsx"): Uint8Array {
+export const recalculated = (bytes: Uint8Array, extension = "xlsx"): Uint8Array => converted(bytes, extension, "xlsx");
+
+/** @returns the workbook in another format, recalculated; throws where LibreOffice can't open one */
+export function converted(bytes: Uint8Array, extension: string, to: string): Uint8Array {
   if (SOFFICE === undefined) throw new Error("LibreOffice is not installed");
   const folder = mkdtempSync(join(tmpdir(), "warmback-package-"));
   try {
@@ -31,13 +34,13 @@ export function recalculated(bytes: Uint8Array, extension = "xlsx"): Uint8Array 
       `-env:UserInstallation=file://${profile}`,
       "--headless",
       "--convert-to",
-      "xlsx",
+      to,
       "--outdir",
       join(folder, "out"),
       file,
     ];
     execFileSync(SOFFICE, args, { stdio: "pipe", timeout: 150_000 });
-    return new Uint8Array(readFileSync(join(folder, "out/book.xlsx")));
+    return new Uint8Array(readFileSync(join(folder, `out/book.${to}`)));
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }

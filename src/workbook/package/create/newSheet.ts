@@ -82,7 +82,13 @@ export interface NewPrint {
   readonly onePage?: boolean;
   /** Rows on top of every page: "1:4". */
   readonly titleRows?: string;
+  /** In the middle. */
   readonly footer?: string;
+  readonly footerLeft?: string;
+  readonly footerRight?: string;
+  readonly paper?: "Letter" | "A4";
+  /** Rows, counted from 1, above which a page ends. */
+  readonly breaks?: readonly number[];
 }
 
 export interface NewSheet {

@@ -1,0 +1,82 @@
+/** Where a starter sheet's pages end: no part or group is split if one page can hold it, and no heading is a page's last row. */
+import type { PrintSetUp, SheetStyle, StarterSheet } from "../sheets/sheet";
+import { placedCells } from "./starterCells";
+import { rowHeights } from "./starterStyles";
+
+/** In points. The lower one has room for the footer. */
+export const MARGINS = { leftMargin: 36, rightMargin: 36, topMargin: 36, bottomMargin: 50.4 } as const;
+
+/** The smaller side of both papers, in points: Letter is 612 × 792, A4 is 595.3 × 841.9. */
+const [NARROW, SHORT] = [595.3, 792] as const;
+/** A program draws rows a little higher than a file says. */
+const SLACK = 0.96;
+/** Of a row without a height of its own. */
+const ROW_POINTS = 15;
+
+const HEADINGS: readonly (SheetStyle | undefined)[] = ["Heading 2", "Heading 3"];
+
+/** Points of a column that shows so many figures of the usual font: 7 pixels each and 5 beside, at 96 to the inch. */
+export const columnPoints = (figures: number): number => (figures * 7 + 5) * 0.75;
+
+/** The scale at which a sheet's width fits the narrower paper; never enlarged. */
+export function printScale({ widths, print }: Pick<StarterSheet, "widths" | "print">): number {
+  const sides = MARGINS.leftMargin + MARGINS.rightMargin;
+  const across = (print.landscape ? SHORT : NARROW) - sides;
+  return Math.min(1, across / widths.reduce((sum, width) => sum + columnPoints(width), 0));
+}
+
+interface Row {
+  readonly points: number;
+  readonly isHeading: boolean;
+}
+
+function rowsOf(sheet: StarterSheet): readonly Row[] {
+  const last = Number(/\d+$/.exec(sheet.print.area)?.[0] ?? 0);
+  const heights = rowHeights(sheet);
+  const headings = new Set(placedCells(sheet).flatMap(({ row, cell }) => (HEADINGS.includes(cell.style) ? [row] : [])));
+  return Array.from({ length: last }, (_, row) => ({
+    points: Math.max(ROW_POINTS, heights[row] ?? 0),
+    isHeading: headings.has(row),
+  }));
+}
+
+const pointsOf = (rows: readonly Row[]): number => rows.reduce((sum, { points }) => sum + points, 0);
+
+/** First rows of what belongs together: a heading that follows no other heading. */
+const groupStarts = (rows: readonly Row[], from: number): readonly number[] =>
+  rows.flatMap(({ isHeading }, row) =>
+    row === from || (row > from && isHeading && !rows[row - 1]?.isHeading) ? [row] : [],
+  );
+
+/** Rows, counted from 1, above which a page ends. */
+function pageBreaks(sheet: StarterSheet): readonly number[] {
+  const rows = rowsOf(sheet);
+  const down = (sheet.print.landscape ? NARROW : SHORT) - MARGINS.topMargin - MARGINS.bottomMargin;
+  const room = (down / printScale(sheet)) * SLACK - pointsOf(rows.slice(0, sheet.frozenRows));
+  const starts = groupStarts(rows, sheet.frozenRows);
+  const breaks: number[] = [];
+  let left = room;
+  const breakAbove = (row: number): void => {
+    breaks.push(row + 1);
+    left = room;
+  };
+  starts.forEach((start, at) => {
+    const group = rows.slice(start, starts[at + 1] ?? rows.length);
+    if (pointsOf(group) > left && left < room && pointsOf(group) <= room) breakAbove(start);
+    group.forEach(({ points, isHeading }, down) => {
+      // A heading needs the rows up to its first result beside it.
+      const first = group.slice(down).findIndex((row) => !row.isHeading);
+      const need = isHeading ? pointsOf(group.slice(down, down + first + 1)) : points;
+      if (need > left) breakAbove(start + down);
+      left -= points;
+    });
+  });
+  return breaks;
+}
+
+/** The sheet's print set-up with its pages' ends; a sheet on one page has none. */
+export function starterPrint(sheet: StarterSheet): PrintSetUp {
+  if (sheet.print.onePage === true) return sheet.print;
+  const breaks = pageBreaks(sheet);
+  return { ...sheet.print, ...(breaks.length > 0 && { breaks }) };
+}

@@ -1,0 +1,61 @@
+/** Lines that a text takes in a column, word by word, without a host to measure it. */
+
+/**
+ * Characters by their width in thousandths of the text's size: those of Liberation Sans 2 (its hmtx table), which was
+ * drawn to Arial's widths.
+ */
+const BY_WIDTH: readonly (readonly [width: number, characters: string])[] = [
+  [191, "'"],
+  [222, "ijl"],
+  [260, "|"],
+  [278, " !,./:;I[\\]ft"],
+  [334, '()-`r{}"'],
+  [389, "*"],
+  [500, "Jcksvxyz^"],
+  [584, "+<=>~"],
+  [611, "FTZ"],
+  [667, "&ABEKPSVXY"],
+  [722, "CDHNRUw"],
+  [778, "GOQ"],
+  [833, "Mm"],
+  [889, "%"],
+  [944, "W"],
+  [1015, "@"],
+];
+
+/** Figures, the other small letters, and most accented ones and signs. */
+const USUAL = 556;
+
+const WIDTHS: ReadonlyMap<string, number> = new Map(
+  BY_WIDTH.flatMap(([width, characters]) => [...characters].map((each) => [each, width] as const)),
+);
+
+/** Width of a text in ems. */
+const ems = (text: string): number => [...text].reduce((sum, each) => sum + (WIDTHS.get(each) ?? USUAL), 0) / 1000;
+
+/** Pixels at 96 to the inch: text of 10 points, and a column that shows one figure of the usual font. */
+const EM_PIXELS = 10 * (96 / 72);
+const FIGURE_PIXELS = 7;
+/** Programs round the widths of letters up or down; a line is taken to hold this share of its column. */
+const USABLE = 0.96;
+
+/** Breaks at spaces; a word wider than its column goes on in the next line. */
+export function textLines(text: string, columnFigures: number): number {
+  const room = (columnFigures * FIGURE_PIXELS * USABLE) / EM_PIXELS;
+  return text.split("\n").reduce((sum, part) => sum + linesOf(part, room), 0);
+}
+
+function linesOf(text: string, room: number): number {
+  let [lines, used] = [1, 0];
+  for (const word of text.split(" ")) {
+    const width = ems(word);
+    const along = used === 0 ? width : used + ems(" ") + width;
+    if (along <= room) used = along;
+    else {
+      const own = Math.max(1, Math.ceil(width / room));
+      lines += used === 0 ? own - 1 : own;
+      used = width - (own - 1) * room;
+    }
+  }
+  return lines;
+}
