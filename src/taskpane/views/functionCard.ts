@@ -10,24 +10,19 @@ import {
   placedArgs,
 } from "../../../core";
 import { resumeWhenReady } from "../../workbook/pending";
-import { addressText } from "../../workbook/reader/reference";
 import { sentenceOf, type PanelServices } from "../services";
 import { action, h, markScrollable, replace, type Child } from "../elements";
-import { exampleOf, insertionOf, type CallExample } from "../model/insertion";
-import { freeCellsRefusal } from "../model/freeCells";
+import { insertChosen } from "../model/insertChosen";
+import { exampleOf, type CallExample } from "../model/insertion";
 import { helpLink } from "./callSection";
 import { resultLine } from "./result";
 
 async function insert(services: PanelServices, definition: CellFunction, example: CallExample): Promise<void> {
   const at = await services.workbook.selection();
   if (at === undefined) throw new Error("Select a cell first.");
-  const { area, cells } = insertionOf(definition, example, at);
-  const [block] = await services.workbook.read([area]);
-  const refusal = block && freeCellsRefusal(block);
-  if (refusal !== undefined) throw new Error(refusal);
-  await services.workbook.write(cells);
-  await services.workbook.select(at);
-  services.announce(`Inserted ${definition.id} at ${addressText(at)}.`);
+  const host = { book: services.workbook, engine: services.engine };
+  const { sentence } = await insertChosen(host, { definition, example }, at);
+  services.announce(sentence);
 }
 
 const limits = (arg: ArgData): string => {
