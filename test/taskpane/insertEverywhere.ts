@@ -26,14 +26,14 @@ export interface Card {
 export const CARDS: readonly Card[] = CATALOGUE.flatMap((definition) => {
   const compiled = COMPILED.get(definition.id);
   if (compiled === undefined) throw new Error(`no function ${definition.id}`);
-  const example = exampleOf(definition, (raw) => outcomeOf(evaluate(compiled, raw as readonly CellInput[], CATALOGUE)));
+  const example = exampleOf(definition, (raw) => outcomeOf(evaluate(compiled, raw, CATALOGUE)));
   return example === undefined ? [] : [{ definition, example }];
 });
 
 /** How many cells hold an error, or the text of one. */
 const faultsAmong = (cells: readonly CellValue[]): readonly string[] =>
   cells.flatMap((cell) => {
-    const text = isCellFault(cell) ? (cell as CellFault).code : cell;
+    const text = isCellFault(cell) ? (cell).code : cell;
     return typeof text === "string" && /^#[A-Z]/.test(text) ? [text] : [];
   });
 

@@ -17,7 +17,7 @@ afterAll(() => Object.assign(globalThis, { CustomFunctions: before }));
 
 const OURS: FunctionSet = {
   namespace: "WARMBACK",
-  metadata: metadataOf(CATALOGUE, (id) => id) as FunctionSet["metadata"],
+  metadata: metadataOf(CATALOGUE, (id) => id),
   associated: new Map([...COMPILED].map(([id, compiled]) => [id, cellCall(compiled) as CustomFunction])),
 };
 

@@ -32,7 +32,7 @@ export function cellLabels(book: Pick<Workbook, "read">): CellLabels {
       const blocks = await book.read(batch.map(({ address }) => leftOf(address)));
       for (const [at, { answer }] of batch.entries()) {
         const values = blocks[at]?.values[0] ?? [];
-        const text = values.findLast((value) => typeof value === "string" && value.trim() !== "");
+        const text = [...values].reverse().find((value) => typeof value === "string" && value.trim() !== "");
         answer(typeof text === "string" ? cut(text.trim()) : "");
       }
     } catch {
