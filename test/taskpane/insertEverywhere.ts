@@ -1,19 +1,12 @@
 /** Inserts every function at several places of a workbook, and tells what its cell then holds. */
-import { CATALOGUE, COMPILED, evaluate, type CellFunction, type CellInput } from "../../core";
+import { CATALOGUE, COMPILED, evaluate, type CellFunction } from "../../core";
 import { panelEngine } from "../../src/taskpane/engine";
 import { outcomeOf } from "../../src/functions/outcome";
 import { insertChosen } from "../../src/taskpane/model/insertChosen";
 import { exampleOf, insertionOf, type CallExample } from "../../src/taskpane/model/insertion";
 import { sessionLog } from "../../src/workbook/callLog";
 import { isMatrix, isOutcomeFault } from "../../src/workbook/values";
-import {
-  isCellFault,
-  type Address,
-  type Area,
-  type CellFault,
-  type CellValue,
-  type Workbook,
-} from "../../src/workbook/port";
+import { isCellFault, type Address, type Area, type CellValue, type Workbook } from "../../src/workbook/port";
 import { MOST_COLUMNS, MOST_ROWS } from "../../src/workbook/reader/reference";
 
 export const ENGINE = panelEngine(sessionLog());
@@ -33,7 +26,7 @@ export const CARDS: readonly Card[] = CATALOGUE.flatMap((definition) => {
 /** How many cells hold an error, or the text of one. */
 const faultsAmong = (cells: readonly CellValue[]): readonly string[] =>
   cells.flatMap((cell) => {
-    const text = isCellFault(cell) ? (cell).code : cell;
+    const text = isCellFault(cell) ? cell.code : cell;
     return typeof text === "string" && /^#[A-Z]/.test(text) ? [text] : [];
   });
 
