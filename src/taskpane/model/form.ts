@@ -61,7 +61,7 @@ export function fieldsOf(definition: CellFunction, { raw }: CallExample): readon
 }
 
 /** The system that the fields choose. */
-export const systemOf = (fields: readonly FormField[], texts: readonly string[]): System =>
+export const chosenSystem = (fields: readonly FormField[], texts: readonly string[]): System =>
   texts[fields.findIndex(({ name }) => name === "units")]?.trim().toUpperCase() === "SI" ? "SI" : "US";
 
 /** The unit of a plain number; where another argument decides on the kind, by that argument's text. */
@@ -149,7 +149,7 @@ export async function filledCall(filling: Filling, texts: readonly string[], fro
   }
   while (raw.length > 0 && raw.at(-1) === null && !references.has(raw.length - 1)) raw.pop();
   const outcome = await resumeWhenReady(() => engine.call(definition.id, raw));
-  const call = { raw, formula: formulaOf(definition, raw), system: systemOf(fields, texts), outcome };
+  const call = { raw, formula: formulaOf(definition, raw), system: chosenSystem(fields, texts), outcome };
   return { definition, example: call, references };
 }
 

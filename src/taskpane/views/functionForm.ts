@@ -2,7 +2,7 @@
 import type { CellFunction } from "../../../core";
 import type { Address } from "../../workbook/port";
 import { action, h, replace, type Child } from "../elements";
-import { blankText, fieldUnit, filledCall, systemOf, takenText, type Filling, type FormField } from "../model/form";
+import { blankText, fieldUnit, filledCall, chosenSystem, takenText, type Filling, type FormField } from "../model/form";
 import { insertChosen, type Chosen } from "../model/insertChosen";
 import { insertionOf, type CallExample } from "../model/insertion";
 import { sentenceOf, type PanelServices } from "../services";
@@ -171,7 +171,7 @@ export function functionForm(
   const entries: Entry[] = [];
   const texts = (): readonly string[] => entries.map((entry) => entry.text());
   const relabel = (): void => {
-    const system = systemOf(fields, texts());
+    const system = chosenSystem(fields, texts());
     const textAt = (name: string): string => entries.find(({ field }) => field.name === name)?.text() ?? "";
     for (const { field, label } of entries) label(fieldUnit(field, system, textAt), blankText(field, system));
   };

@@ -1,24 +1,9 @@
 /** Starter sheets with buttons that insert each, alone or with the sheet whose values it takes. */
 import type { StarterSheet } from "../../sheets/sheet";
 import { stamped } from "../../workbook/edition/stamp";
-import { linkNames } from "../../workbook/starterCells";
+import { hasNamesOf, projectFor } from "../model/linkedStarters";
 import type { PanelServices } from "../services";
 import { action, h, replace } from "../elements";
-
-/** The sheet that holds the names which another one takes values from. */
-const projectFor = (starters: readonly StarterSheet[], sheet: StarterSheet): StarterSheet | undefined => {
-  const links = linkNames(sheet);
-  return starters.find((each) => each !== sheet && links.some((name) => name in each.names));
-};
-
-/** Whether the workbook has a name that the sheet would bring. */
-async function isThere({ workbook }: PanelServices, { names }: StarterSheet): Promise<boolean> {
-  const [name] = Object.keys(names);
-  const [{ name: sheet } = { name: "" }] = await workbook.sheets();
-  if (name === undefined || sheet === "") return false;
-  const [area] = await workbook.resolve([{ text: name, from: { sheet, row: 0, column: 0 } }]);
-  return area !== undefined;
-}
 
 const insertAll = (services: PanelServices, starters: readonly StarterSheet[]) => async (): Promise<void> => {
   services.announce(`Inserting ${starters.map(({ name }) => name).join(" and ")}…`);
@@ -37,10 +22,10 @@ function withProject(services: PanelServices, starter: StarterSheet, key: string
   const project = projectFor(services.starters, starter);
   if (project === undefined) return place;
   const draw = async (): Promise<void> => {
-    const there = await isThere(services, project).catch(() => true);
+    const there = await hasNamesOf(services.workbook, project).catch(() => true);
     const insert = async (): Promise<void> => {
       // The workbook may have got the sheet since the button was drawn.
-      const missing = !(await isThere(services, project).catch(() => false));
+      const missing = !(await hasNamesOf(services.workbook, project).catch(() => false));
       await insertAll(services, missing ? [project, starter] : [starter])();
       await draw();
     };
