@@ -29,9 +29,9 @@ function spansOfPoints(name: string, points: readonly PumpRow[]): { spans: reado
 function curveOf(name: string, own: readonly PumpRow[]): { spans: readonly PumpSpan[]; end: number } {
   const coefficients = own.find(({ H0 }) => H0 !== undefined);
   if (!coefficients) return spansOfPoints(name, own);
-  const { H0 = 0, b, c, flow, head } = coefficients;
-  // Some hosts pass a blank flow as 0.
-  if (own.length > 1 || flow || (flow === 0 && head))
+  const { H0 = 0, b, c } = coefficients;
+  // Some hosts pass a blank as 0.
+  if (own.length > 1 || coefficients.flow || coefficients.head)
     throw valueError(`pumps, ${name}: give points or H0, b, c, not both, and H0 in one row only`);
   if (c === undefined) throw valueError(`pumps, ${name}: c is blank: a curve by coefficients needs H0 and c`);
   return { spans: [{ from: 0, H0, b, c }], end: (b + Math.sqrt(b * b + 4 * c * H0)) / (2 * c) };

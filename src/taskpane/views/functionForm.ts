@@ -2,7 +2,8 @@
 import type { CellFunction } from "../../../core";
 import type { Address } from "../../workbook/port";
 import { action, h, replace, type Child } from "../elements";
-import { blankText, fieldUnit, filledCall, chosenSystem, takenText, type Filling, type FormField } from "../model/form";
+import { blankText, fieldUnit, filledCall, chosenSystem, type Filling, type FormField } from "../model/form";
+import { entryOf, type FormEntry, type FormEvents } from "./formEntry";
 import { insertChosen, type Chosen } from "../model/insertChosen";
 import { insertionOf, type CallExample } from "../model/insertion";
 import { sentenceOf, type PanelServices } from "../services";
@@ -10,110 +11,6 @@ import { resultLine } from "./result";
 
 /** Delay between the last keystroke and the calculation, in milliseconds. */
 const AFTER_TYPING = 300;
-
-/** A field in the page. */
-interface Entry {
-  readonly field: FormField;
-  readonly row: HTMLElement;
-  text(): string;
-  /** Fills it as a user would. */
-  fill(text: string): void;
-  /** Writes unit and greyed default. */
-  label(unit: string, blank: string): void;
-}
-
-interface Events {
-  changed(): void;
-  submit(): void;
-}
-
-type Control = HTMLInputElement | HTMLSelectElement;
-
-const option = (value: string, text = value): HTMLElement => h("option", { value }, text);
-
-function controlOf(field: FormField, id: string, key: string): { control: Control; list: Child } {
-  const { words, hints, text } = field;
-  if (words !== undefined) {
-    const control = h("select", { id, "data-key": key }, option(""), ...words.map((word) => option(word)));
-    control.value = text;
-    return { control, list: undefined };
-  }
-  const listId = `${id}-words`;
-  const control = h("input", {
-    type: "text",
-    id,
-    autocomplete: "off",
-    "data-key": key,
-    list: hints === undefined ? undefined : listId,
-    "aria-describedby": `${id}-about`,
-  });
-  control.value = text;
-  const list = hints && h("datalist", { id: listId }, ...hints.map((word) => option(word)));
-  return { control, list };
-}
-
-function fill(control: Control, text: string): void {
-  if (control instanceof HTMLSelectElement && ![...control.options].some(({ value }) => value === text))
-    control.append(option(text));
-  control.value = text;
-}
-
-function entryOf(services: PanelServices, id: string, field: FormField, { changed, submit }: Events): Entry {
-  const key = `form ${id} ${field.name}`;
-  const own = `form-${id}-${field.name}`.replace(/[^\w-]/g, "-");
-  const { control, list } = controlOf(field, own, key);
-  const unitPlace = h("span", { class: "unit" });
-  control.addEventListener("input", changed);
-  control.addEventListener("keydown", (event) => {
-    if (!(event instanceof KeyboardEvent) || event.key !== "Enter" || event.isComposing) return;
-    event.preventDefault();
-    submit();
-  });
-  const take = (): void =>
-    void services.attempt(async () => {
-      fill(control, await takenText(services.workbook, field));
-      services.readOut(`${field.label}: ${control.value}`);
-      changed();
-    });
-  const takeName = `Take ${field.label} from the selected cell`;
-  const optional = field.arg.presence === "required" ? undefined : h("span", { class: "tag" }, "optional");
-  const row = h(
-    "div",
-    { class: "form-field" },
-    h("label", { for: own }, field.label, optional),
-    h(
-      "div",
-      { class: "form-line" },
-      control,
-      unitPlace,
-      h(
-        "button",
-        {
-          type: "button",
-          class: "cell",
-          "data-key": `${key} take`,
-          "aria-label": takeName,
-          title: takeName,
-          click: take,
-        },
-        "Take cell",
-      ),
-    ),
-    list,
-    h("p", { class: "quiet", id: `${own}-about` }, field.arg.description),
-  );
-  return {
-    field,
-    row,
-    text: () => control.value,
-    fill: (text) => fill(control, text),
-    label(unit, blank) {
-      unitPlace.textContent = unit;
-      if (control instanceof HTMLInputElement) control.placeholder = blank;
-      else if (control.options[0] !== undefined) control.options[0].textContent = blank;
-    },
-  };
-}
 
 /** The formula, unless ranges of inputs fill it: their places are known on inserting only. */
 const formulaLine = ({ definition, example, references }: Chosen): Child => {
@@ -168,7 +65,7 @@ export function functionForm(
 ): HTMLElement {
   const { id } = definition;
   const filling: Filling = { book: services.workbook, engine: services.engine, definition, example, fields };
-  const entries: Entry[] = [];
+  const entries: FormEntry[] = [];
   const texts = (): readonly string[] => entries.map((entry) => entry.text());
   const relabel = (): void => {
     const system = chosenSystem(fields, texts());
@@ -189,7 +86,7 @@ export function functionForm(
     });
     busy = false;
   };
-  const events: Events = {
+  const events: FormEvents = {
     changed() {
       relabel();
       live.later();
