@@ -6,12 +6,14 @@ import { sentenceOf, type PanelServices } from "./services";
 import { h } from "./elements";
 import { panelEngine } from "./engine";
 import { mathSource } from "./mathml";
+import { cellLabels } from "./model/cellLabels";
 import type { FinderTexts } from "./model/search";
 import { markedList } from "./model/markedList";
 import { workerEngine } from "./jobs/workerEngine";
 import { startJobQueue } from "./jobs/jobQueue";
 import { heardWhileShown } from "./hostEvents";
 import { tabs } from "./tabs";
+import { symbolSource } from "./note/symbols";
 import { paneVisibility } from "./visibility";
 import { cautionsView } from "./views/cautions";
 import { explainView } from "./views/explain";
@@ -51,8 +53,10 @@ function panelServices(workbook: Workbook, { shown, unseen }: Lines, options: Pa
     engine: workerEngine(panelEngine(options.log ?? sessionLog()), jobs),
     jobs,
     math: mathSource(),
+    symbols: symbolSource(),
     starters: options.starters ?? [],
     finderTexts: options.finderTexts ?? {},
+    labels: cellLabels(workbook),
     marked: markedList(),
     announce,
     readOut(text) {

@@ -3,7 +3,9 @@ import type { StarterSheet } from "../sheets/sheet";
 import type { Address, Workbook } from "../workbook/port";
 import type { PanelEngine } from "./engine";
 import type { MathSource } from "./mathml";
+import type { SymbolSource } from "./note/symbols";
 import type { FinderTexts } from "./model/search";
+import type { CellLabels } from "./model/cellLabels";
 import type { MarkedList } from "./model/markedList";
 import type { JobQueue } from "./jobs/jobQueue";
 
@@ -13,8 +15,10 @@ export interface PanelServices {
   readonly engine: PanelEngine;
   readonly jobs: JobQueue;
   readonly math: MathSource;
+  readonly symbols: SymbolSource;
   readonly starters: readonly StarterSheet[];
   readonly finderTexts: FinderTexts;
+  readonly labels: CellLabels;
   /** The cells that the user marked. */
   readonly marked: MarkedList;
   /** Shows a sentence and has it read out. */

@@ -106,6 +106,8 @@ export interface Workbook extends BookReader {
   select(address: Address): Promise<void>;
   /** Writes cells, as one undo step if the host supports that. */
   write(cells: readonly CellWrite[]): Promise<void>;
+  /** Makes a sheet large enough for an area; missing where every sheet has all rows and columns. */
+  readonly makeRoom?: ((area: Area) => Promise<void>) | undefined;
   /** Adds a sheet from its description and shows it; returns its name (a taken name gets a number appended). */
   insert(sheet: StarterSheet): Promise<string>;
   /** The name of the workbook's file; "" where it has none yet. */

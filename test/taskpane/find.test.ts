@@ -49,6 +49,6 @@ describe.skipIf(!HAS_CHROMIUM)("The view Find", { timeout: 30_000 }, () => {
     await pane.open();
     await pane.tab("Find");
     await pane.page.locator("fluent-text-input input").fill("zebra");
-    await pane.page.locator("#view-find", { hasText: "No function matches “zebra”." }).waitFor();
+    await pane.page.locator("#view-find", { hasText: "No function or sheet matches “zebra”." }).waitFor();
   });
 });

@@ -25,6 +25,7 @@ const pond = cellFunction({
         length: quantity("length", "length of the pond", { above: 0 }),
         meanDepth: quantity("depth", "mean depth", { above: 0 }).default(us("depth", 4)),
         note: quantity("length", "width, as text with its unit", { above: 0 }),
+        cover: quantity("area", "area under a cover", { from: 0 }).optional(),
       },
       "the pond",
     ),
@@ -52,24 +53,30 @@ const at = (cells: readonly CellWrite[], row: number, column: number): unknown =
 describe("An example's insertion", () => {
   const example = exampleOf(pond, call(pond, [pond]));
   if (example === undefined) throw new Error("no example");
-  const { area, cells, formula } = insertionOf(pond, example, AT);
+  const { area, cells, formula, result } = insertionOf(pond, example, AT);
 
-  test("writes the whole block beside the formula, with units and what each entry is", () => {
-    expect(at(cells, 4, 3)).toBe("length");
-    expect(at(cells, 4, 4)).toBe(50);
-    expect(at(cells, 4, 5)).toBe("ft");
-    expect(at(cells, 4, 6)).toBe("length of the pond (needed)");
-    expect([at(cells, 5, 3), at(cells, 5, 4), at(cells, 5, 5)]).toEqual(["mean depth", 4, "ft"]);
+  test("writes the block from the selected cell on, with units and what each entry is", () => {
+    expect(at(cells, 4, 1)).toBe("length");
+    expect(at(cells, 4, 2)).toBe(50);
+    expect(at(cells, 4, 3)).toBe("ft");
+    expect(at(cells, 4, 4)).toBe("length of the pond (needed)");
+    expect([at(cells, 5, 1), at(cells, 5, 2), at(cells, 5, 3)]).toEqual(["mean depth", 4, "ft"]);
   });
 
   test("writes no unit behind a text that has its own", () => {
-    expect([at(cells, 6, 4), at(cells, 6, 5)]).toEqual(["7 m", undefined]);
+    expect([at(cells, 6, 2), at(cells, 6, 3)]).toEqual(["7 m", undefined]);
   });
 
-  test("refers to the ranges that it writes and covers them all", () => {
-    expect(formula).toBe("=WARMBACK.POND.VOLUME(D5:F7,I5:J6)");
-    expect([at(cells, 4, 8), at(cells, 5, 8)]).toEqual(["length", 10]);
-    expect(area).toEqual({ sheet: "Inputs", row: 4, column: 1, rows: 3, columns: 9 });
+  test("leaves out an optional line without a value", () => {
+    expect(cells.map(({ content }) => content)).not.toContain("cover");
+  });
+
+  test("refers to the ranges that it writes, has its formula below them and covers them all", () => {
+    expect(formula).toBe("=WARMBACK.POND.VOLUME(B5:D7,B9:C10)");
+    expect([at(cells, 8, 1), at(cells, 9, 1)]).toEqual(["length", 10]);
+    expect(result).toEqual({ sheet: "Inputs", row: 11, column: 1 });
+    expect(at(cells, 11, 1)).toBe(formula);
+    expect(area).toEqual({ sheet: "Inputs", row: 4, column: 1, rows: 8, columns: 4 });
     for (const cell of cells) {
       expect(cell.row - area.row).toBeLessThan(area.rows);
       expect(cell.column - area.column).toBeLessThan(area.columns);

@@ -5,7 +5,14 @@ import { compile } from "../../core/kernel/call/evaluate";
 import { explain } from "../../core/kernel/explain/explain";
 import { workingLines } from "../../core/kernel/explain/working";
 import { counted, listed, scanSentence } from "../../src/taskpane/model/summary";
-import { symbolOf, titleOf, workingTree, type WorkingNode } from "../../src/taskpane/model/workingTree";
+import {
+  answersOf,
+  symbolOf,
+  titleOf,
+  withLn,
+  workingTree,
+  type WorkingNode,
+} from "../../src/taskpane/model/workingTree";
 import { contrast, pageTheme } from "../../src/taskpane/theme";
 import { report, type SheetNotes } from "../../src/workbook/scan/report";
 
@@ -81,6 +88,21 @@ describe("The working as a tree", () => {
     expect(velocity?.base).toMatch(/^1\.18\d* m\/s$/);
     const [metric] = workingTree(steps, "SI", 200).nodes.filter(({ line }) => line.form !== undefined);
     expect(metric?.base).toBeUndefined();
+  });
+
+  test("an iteration is shown by its answer", () => {
+    const all = (nodes: readonly WorkingNode[]): readonly WorkingNode[] =>
+      nodes.flatMap((node) => [node, ...all(node.below)]);
+    const { steps } = stepsOf("PIPE.HEADLOSS", 40, "2 in", 100);
+    const relation = all(workingTree(steps, "US", 200).nodes).find(({ line }) => line.form?.startsWith("1 / sqrt(f)"));
+    const [[name, value] = ["", 0]] = relation === undefined ? [] : answersOf(relation);
+    expect(name).toBe("f");
+    expect(value).toBeGreaterThan(0.01);
+    expect(value).toBeLessThan(0.03);
+  });
+
+  test("the natural logarithm is written ln, others stay", () => {
+    expect(withLn("R = log(a / b) + log10(c)")).toBe("R = ln(a / b) + log10(c)");
   });
 
   test("a title is parted from its form, and a symbol from a relation", () => {

@@ -1,7 +1,9 @@
 import { expect, test, describe } from "vitest";
 import { CATALOGUE } from "../../core/catalogue";
 import { finderTextsOf } from "../../core/help";
-import { indexOf, search, wordsIn } from "../../src/taskpane/model/search";
+import { STARTER_SHEETS } from "../../src/sheets";
+import { TRADE_WORDS } from "../../src/taskpane/model/tradeWords";
+import { indexOf, search, searchStarters, wordsIn } from "../../src/taskpane/model/search";
 
 const INDEX = indexOf(CATALOGUE, finderTextsOf(CATALOGUE));
 const ids = (question: string): readonly string[] => search(INDEX, question).map(({ id }) => id);
@@ -19,6 +21,19 @@ const TASKS: readonly (readonly [string, string])[] = [
   ["superheat", "REFRIG.SUPERHEAT"],
   ["saturation temperature of a refrigerant", "REFRIG.TEMPERATURE"],
   ["input block", "NOTE.INPUTS"],
+  ["R22", "REFRIG.PRESSURE"],
+  ["R-410A", "REFRIG.PRESSURE"],
+  ["hotgas", "LINE.VALVE"],
+  ["chiller", "AIRCON.REJECTED"],
+  ["glue", "PIPE.CEMENT"],
+  ["TDH", "PIPE.OPERATING"],
+  ["payback", "COST.PAYBACK"],
+  ["pool heater payback", "COST.PAYBACK"],
+  ["lineset", "LINE.DROP"],
+  ["desuperheater", "EXCHANGER.ZONES"],
+  ["PT chart", "REFRIG.CHART"],
+  ["microns", "LINE.BOILING"],
+  ["water hammer", "PIPE.HAMMER"],
 ];
 
 describe("A search", () => {
@@ -54,4 +69,29 @@ describe("A search", () => {
 
 test("Words are read without case, accents, punctuation and plural endings", () => {
   expect(wordsIn("Pools' Café-losses: R-410A")).toEqual(["pool", "cafe", "losse", "r", "410a"]);
+});
+
+describe("A search for starter sheets", () => {
+  const names = (question: string): readonly string[] =>
+    searchStarters(STARTER_SHEETS, question).map(({ name }) => name);
+
+  test("finds a sheet by the words of its name", () => {
+    for (const { name } of STARTER_SHEETS) expect(names(name)[0]).toBe(name);
+  });
+
+  test.each([
+    ["commissioning", "Commissioning"],
+    ["pump and pipes of the loop", "Pool loop"],
+    ["price", "Take-off and price"],
+  ])("a search for “%s” finds %s", (question, name) => expect(names(question)).toContain(name));
+
+  test("a search for nothing gives all sheets, one for words of no sheet gives none", () => {
+    expect(names("")).toHaveLength(STARTER_SHEETS.length);
+    expect(names("zebra xylophone")).toEqual([]);
+  });
+});
+
+test("the trade's words lead to functions that exist", () => {
+  const ids = new Set(CATALOGUE.map(({ id }) => id));
+  expect(Object.values(TRADE_WORDS).flatMap((those) => those.split(" ").filter((id) => !ids.has(id)))).toEqual([]);
 });

@@ -41,6 +41,38 @@ describe("The selected cell", () => {
     expect(selected).toMatchObject({ state: "ours", address: at("Loop", "D4"), inSpill: at("Loop", "F7") });
   });
 
+  test("a plain reference leads to the cell that calculates", async () => {
+    const book = await loop();
+    book.type("Loop", "B5", "=$B$2");
+    book.type("Loop", "B6", "=Loop!B5");
+    await book.calculate();
+    for (const cell of ["B5", "B6"])
+      expect(await read(book, cell)).toMatchObject({
+        state: "ours",
+        address: at("Loop", "B2"),
+        shownBy: at("Loop", cell),
+        reading: { calls: [{ id: "PIPE.VELOCITY" }] },
+      });
+  });
+
+  test("a plain reference to a cell without a call of ours says which cell it shows", async () => {
+    const book = await loop();
+    book.type("Loop", "B5", "=B1");
+    expect(await read(book, "B5")).toEqual({
+      state: "other",
+      address: at("Loop", "B5"),
+      formula: "=B1",
+      refersTo: at("Loop", "B1"),
+    });
+  });
+
+  test("references in a circle end", async () => {
+    const book = await loop();
+    book.type("Loop", "B5", "=B6");
+    book.type("Loop", "B6", "=B5");
+    expect((await read(book, "B5")).state).toBe("other");
+  });
+
   test("a cell beside a spill belongs to no one", async () => {
     const book = await loop();
     book.type("Loop", "L7", "a remark");

@@ -30,7 +30,8 @@ function curveOf(name: string, own: readonly PumpRow[]): { spans: readonly PumpS
   const coefficients = own.find(({ H0 }) => H0 !== undefined);
   if (!coefficients) return spansOfPoints(name, own);
   const { H0 = 0, b, c } = coefficients;
-  if (own.length > 1 || coefficients.flow !== undefined)
+  // Some hosts pass a blank as 0.
+  if (own.length > 1 || coefficients.flow || coefficients.head)
     throw valueError(`pumps, ${name}: give points or H0, b, c, not both, and H0 in one row only`);
   if (c === undefined) throw valueError(`pumps, ${name}: c is blank: a curve by coefficients needs H0 and c`);
   return { spans: [{ from: 0, H0, b, c }], end: (b + Math.sqrt(b * b + 4 * c * H0)) / (2 * c) };

@@ -79,6 +79,10 @@ export const previewWorkbook = (
     book.write(cells);
     await book.whenCalculated();
   },
+  makeRoom: async (area) => {
+    requireSheet(book, area.sheet);
+    book.makeRoom(area);
+  },
   insert: async (starter) => {
     const title = freeName(
       starter.name,

@@ -23,6 +23,8 @@ export interface SheetBook {
   data(): BookData;
   /** Writes cells as one undo step. */
   write(cells: readonly CellWrite[]): void;
+  /** Adds rows and columns behind the last ones where an area goes beyond them. */
+  makeRoom(area: Area): void;
   /** Adds a sheet and its names behind the others as one undo step, and shows it; answers the name it got. */
   addSheet(sheet: SheetData, names: readonly NameData[]): string;
   /**

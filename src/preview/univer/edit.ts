@@ -5,6 +5,8 @@ import {
   InsertSheetCommand,
   SetRangeValuesCommand,
   SetSelectionsOperation,
+  SetWorksheetColumnCountMutation,
+  SetWorksheetRowCountMutation,
   SetWorksheetActiveOperation,
 } from "@univerjs/sheets";
 
@@ -52,6 +54,18 @@ export const writeBookCells = (open: OpenBook, cells: readonly CellWrite[]): voi
       });
     }
   });
+};
+
+/** Adds rows and columns behind the last ones; they stay when what was written into them is undone. */
+export const makeRoom = (open: OpenBook, { sheet, row, column, rows, columns }: Area): void => {
+  const worksheet = open.sheet(sheet);
+  const { commands } = open.services;
+  const place = { unitId: open.unitId(), subUnitId: worksheet.getSheetId() };
+  const [rowCount, columnCount] = [row + rows, column + columns];
+  if (rowCount > worksheet.getRowCount())
+    commands.syncExecuteCommand(SetWorksheetRowCountMutation.id, { ...place, rowCount });
+  if (columnCount > worksheet.getColumnCount())
+    commands.syncExecuteCommand(SetWorksheetColumnCountMutation.id, { ...place, columnCount });
 };
 
 /** Marks areas dirty; without areas everything calculates again. */

@@ -6,7 +6,7 @@ import type { SheetBook } from "../host/sheetBook";
 import type { CallSites } from "../host/callSites";
 import { isCellFault } from "../../workbook/port";
 import type { BookData, CellData, NameData } from "../file/bookData";
-import { addSheet, markDirty, selectCell, selectedCell, writeBookCells } from "./edit";
+import { addSheet, makeRoom, markDirty, selectCell, selectedCell, writeBookCells } from "./edit";
 import { openBook } from "./open";
 import type { OpenBook } from "./open";
 import { MOST_OPERATORS, operatorsIn } from "./engineFixes";
@@ -133,6 +133,7 @@ export const univerBook = (univer: Univer, log: CallSites, first: BookData, engi
       settling.touch();
       writeBookCells(open, cells);
     },
+    makeRoom: (area) => makeRoom(open, area),
     addSheet: (sheet, names) => {
       const name = open.workbook().uniqueSheetName(sheet.name);
       edits += 1;

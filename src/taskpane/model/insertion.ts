@@ -39,41 +39,51 @@ export function exampleOf(
   return { raw, formula: formulaOf(definition, raw), system, outcome: call(raw) };
 }
 
-/** The whole block with the example's values in it: label, value, unit, what it is. */
-const fullBlock = (shape: BlockShape, given: CellMatrix, system: System): CellMatrix => {
+/**
+ * The block with the example's values in it: label, value, unit, what it is. An optional line without a value is left
+ * out: desktop Excel hands a blank cell of a range over as 0.
+ */
+const filledBlock = (shape: BlockShape, given: CellMatrix, system: System): CellMatrix => {
   const values = new Map(given.map(([label, value]) => [normalizeKey(String(label)), value ?? null]));
-  const abouts = Object.values(shape.entries).map((arg) =>
-    arg.presence === "required" ? `${arg.description} (needed)` : arg.description,
-  );
-  return blockRows(shape, system).map(([label, preset, unit], place) => {
-    const own = values.get(normalizeKey(label));
-    const value = own === undefined ? preset : own;
-    return [label, value, typeof value === "string" ? "" : unit, abouts[place] ?? ""];
+  const entries = Object.values(shape.entries);
+  return blockRows(shape, system).flatMap(([label, preset, unit], place) => {
+    const arg = entries[place];
+    const needed = arg?.presence === "required";
+    const value = values.get(normalizeKey(label)) ?? preset;
+    if (value === "" && !needed) return [];
+    const about = arg?.description ?? "";
+    return [[label, value, typeof value === "string" ? "" : unit, needed ? `${about} (needed)` : about]];
   });
 };
 
-interface Beside {
+/** A range of inputs. */
+interface Inputs {
   readonly matrix: CellMatrix;
   /** The columns that the formula refers to; the description of each label follows them. */
   readonly columns: number;
 }
 
-const beside = (definition: CellFunction, { raw, system }: CallExample): readonly (Beside | undefined)[] =>
-  placedArgs(definition).map(([, { shape }], place) => {
-    const value = raw[place];
+const inputsOf = (definition: CellFunction, { raw, system }: CallExample): readonly (Inputs | undefined)[] =>
+  raw.map((value, place) => {
     if (!Array.isArray(value)) return undefined;
     const matrix = value as CellMatrix;
-    if (shape.type === "block") return { matrix: fullBlock(shape, matrix, system), columns: 3 };
-    return { matrix, columns: matrix[0]?.length ?? 1 };
+    const shape = placedArgs(definition)[place]?.[1].shape;
+    if (shape?.type === "block") return { matrix: filledBlock(shape, matrix, system), columns: BLOCK_COLUMNS };
+    return { matrix, columns: widthOf(matrix) };
   });
 
-const widthOf = ({ matrix }: Beside): number => Math.max(1, ...matrix.map((row) => row.length));
+/** Label, value and unit. */
+const BLOCK_COLUMNS = 3;
+
+const widthOf = (matrix: CellMatrix): number => Math.max(1, ...matrix.map((row) => row.length));
 
 export interface Insertion {
   readonly cells: readonly CellWrite[];
   /** Everything that the cells and the result will cover: it must be empty. */
   readonly area: Area;
   readonly formula: string;
+  /** The cell of the formula. */
+  readonly result: Address;
 }
 
 const sizeOf = (outcome: CellOutcome): { readonly rows: number; readonly columns: number } =>
@@ -81,7 +91,7 @@ const sizeOf = (outcome: CellOutcome): { readonly rows: number; readonly columns
     ? { rows: 1, columns: 1 }
     : { rows: outcome.value.length, columns: outcome.value[0]?.length ?? 1 };
 
-const token = (place: number): string => `\u0001${String(place)}`;
+const token = (place: number): string => `\u0001${String(place)}\u0001`;
 
 const cellsOf = (matrix: CellMatrix, at: Address): readonly CellWrite[] =>
   matrix.flatMap((row, down) =>
@@ -92,26 +102,34 @@ const cellsOf = (matrix: CellMatrix, at: Address): readonly CellWrite[] =>
     ),
   );
 
-/** The cells to write for an example with its formula at `at`. */
-export function insertionOf(definition: CellFunction, example: CallExample, at: Address): Insertion {
-  const result = sizeOf(example.outcome);
+/**
+ * The cells to write for an example: its inputs from `at` down, the formula below them, at `at` where it has none.
+ * @param references texts that stand in the formula for arguments, by place
+ */
+export function insertionOf(
+  definition: CellFunction,
+  example: CallExample,
+  at: Address,
+  references: ReadonlyMap<number, string> = new Map(),
+): Insertion {
+  const size = sizeOf(example.outcome);
   const cells: CellWrite[] = [];
   const raw: CellInput[] = [...example.raw];
-  const references = new Map<number, string>();
-  let column = at.column + result.columns + 1;
-  let rows = result.rows;
-  for (const [place, one] of beside(definition, example).entries()) {
-    if (one === undefined) continue;
-    const area = { row: at.row, column, rows: one.matrix.length, columns: one.columns };
-    cells.push(...cellsOf(one.matrix, { sheet: at.sheet, row: at.row, column }));
-    references.set(place, cellsText(area));
-    raw[place] = token(place);
-    column += widthOf(one) + 1;
-    rows = Math.max(rows, one.matrix.length);
+  const texts = new Map(references);
+  let { row } = at;
+  let { columns } = size;
+  for (const [place, inputs] of inputsOf(definition, example).entries()) {
+    if (inputs === undefined || references.has(place)) continue;
+    const { matrix } = inputs;
+    cells.push(...cellsOf(matrix, { ...at, row }));
+    texts.set(place, cellsText({ row, column: at.column, rows: matrix.length, columns: inputs.columns }));
+    row += matrix.length + 1;
+    columns = Math.max(columns, widthOf(matrix));
   }
+  for (const place of texts.keys()) raw[place] = token(place);
   let formula = formulaOf(definition, raw);
-  for (const [place, reference] of references) formula = formula.replace(`"${token(place)}"`, reference);
-  const columns = Math.max(result.columns, column - 1 - at.column);
-  const area = { ...at, rows, columns: references.size === 0 ? result.columns : columns };
-  return { cells: [...cells, { ...at, content: formula }], area, formula };
+  for (const [place, text] of texts) formula = formula.replace(`"${token(place)}"`, () => text);
+  const result = { ...at, row };
+  const area = { ...at, rows: row - at.row + size.rows, columns };
+  return { cells: [...cells, { ...result, content: formula }], area, formula, result };
 }

@@ -1,5 +1,7 @@
 /** Finds functions by the words of a task. */
 import { type Catalogue, type CellFunction, labelOf } from "../../../core";
+import type { StarterSheet } from "../../sheets/sheet";
+import { tradeWordsOf } from "./tradeWords";
 
 interface Field {
   readonly words: readonly string[];
@@ -44,12 +46,18 @@ const argumentTexts = (definition: CellFunction): readonly string[] =>
 /** By function: texts by which it is found besides those that its definition holds at run time. */
 export type FinderTexts = Readonly<Record<string, Pick<CellFunction, "keywords" | "details">>>;
 
+const tradeFields = (id: string): readonly Field[] => {
+  const { first, other } = tradeWordsOf(id);
+  return [field(7.5, ...first), field(6.5, ...other)];
+};
+
 export const indexOf = (catalogue: Catalogue, texts: FinderTexts): readonly Indexed[] =>
   catalogue.map((definition) => ({
     definition,
     fields: [
       field(8, definition.id),
       field(7, ...(texts[definition.id]?.keywords ?? [])),
+      ...tradeFields(definition.id),
       field(6, definition.summary),
       field(3, definition.returns.description),
       field(2, ...argumentTexts(definition)),
@@ -72,6 +80,36 @@ const meets = (asked: string, word: string): number => {
 const best = (asked: string, fields: readonly Field[]): number =>
   Math.max(0, ...fields.flatMap(({ words, weight }) => words.map((word) => weight * meets(asked, word))));
 
+/** The words of a question that say something about the task; all of them if none does. */
+const askedWords = (question: string): readonly string[] => {
+  const all = wordsIn(question);
+  const telling = all.filter((word) => !EMPTY_WORDS.has(word));
+  return telling.length > 0 ? telling : all;
+};
+
+/** The starter sheets that match most words of a question, best first; all of them for an empty one. */
+export function searchStarters(starters: readonly StarterSheet[], question: string): readonly StarterSheet[] {
+  const asked = askedWords(question);
+  if (asked.length === 0) return starters;
+  return starters
+    .map((starter) => {
+      const titles = Object.values(starter.cells).flatMap(({ content, style }) =>
+        style?.startsWith("Heading") === true && typeof content === "string" ? [content] : [],
+      );
+      const fields = [field(8, starter.name), field(6, starter.summary), field(3, ...titles)];
+      const points = asked.map((word) => best(word, fields));
+      return { starter, met: points.filter((each) => each > LEAST_POINTS).length, points };
+    })
+    .filter(({ met }) => met > 0 && met >= asked.length / 2)
+    .sort((a, b) => sumOf(b.points) - sumOf(a.points))
+    .map(({ starter }) => starter);
+}
+
+/** Less is the beginning of a heading's word only. */
+const LEAST_POINTS = 2;
+
+const sumOf = (points: readonly number[]): number => points.reduce((sum, each) => sum + each, 0);
+
 const inId = (asked: string, { definition }: Indexed): boolean => definition.id.toLowerCase() === asked;
 
 interface Score {
@@ -85,9 +123,7 @@ interface Score {
  * ignored unless there are no others. An empty question matches all functions, in the catalogue's order.
  */
 export const search = (index: readonly Indexed[], question: string): readonly CellFunction[] => {
-  const all = wordsIn(question.replace(/^\s*=?\s*warmback\./i, ""));
-  const telling = all.filter((word) => !EMPTY_WORDS.has(word));
-  const asked = telling.length > 0 ? telling : all;
+  const asked = askedWords(question.replace(/^\s*=?\s*warmback\./i, ""));
   if (asked.length === 0) return index.map(({ definition }) => definition);
   const id = question
     .trim()

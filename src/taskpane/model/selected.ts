@@ -2,6 +2,7 @@
 import type { WaitOptions } from "../../workbook/pending";
 import type { Address, Area, Block, CellValue, Workbook } from "../../workbook/port";
 import { isCellFault } from "../../workbook/port";
+import { parseReference } from "../../workbook/reader/reference";
 import { mentionsUs } from "../../workbook/reader/calls";
 import type { CellToRead } from "../../workbook/reader/prepare";
 import { readCells, type ReadCall, type Reading } from "../../workbook/reader/read";
@@ -11,13 +12,21 @@ import type { PanelEngine } from "../engine";
 export type Selected =
   | { readonly state: "nothing" }
   /** A cell without a call of ours. */
-  | { readonly state: "other"; readonly address: Address; readonly formula: string }
+  | {
+      readonly state: "other";
+      readonly address: Address;
+      readonly formula: string;
+      /** The cell that a plain reference shows. */
+      readonly refersTo?: Address;
+    }
   | {
       readonly state: "ours";
       /** The cell that holds the formula. */
       readonly address: Address;
       /** The selected cell, if it only shows part of a spill. */
       readonly inSpill?: Address;
+      /** The selected cell, if its formula is a plain reference to the explained one. */
+      readonly shownBy?: Address;
       readonly value: CellValue;
       readonly reading: Reading;
     };
@@ -89,15 +98,44 @@ async function spillSource(book: Workbook, at: Address, { engine, waiting }: By)
   });
 }
 
-/** What the selected cell says. */
+/** The one cell that a formula like "=B110", "=Inputs!$B$4" or "=PoolLoss" shows. */
+async function plainReference(book: Workbook, formula: string, from: Address): Promise<Address | undefined> {
+  const text = /^=\s*\+?(.+?)\s*$/.exec(formula)?.[1] ?? "";
+  const meaning = parseReference(text);
+  if (meaning === undefined) return undefined;
+  const isCell = meaning.kind === "cells" && !meaning.spill;
+  const [area] = isCell
+    ? [{ sheet: from.sheet, ...meaning.area, ...(meaning.sheet !== undefined && { sheet: meaning.sheet }) }]
+    : await book.resolve([{ text, from }]);
+  if (area?.rows !== 1 || area.columns !== 1) return undefined;
+  return { sheet: area.sheet, row: area.row, column: area.column };
+}
+
+/** So many references in a row are followed: more are a circle. */
+const MOST_HOPS = 8;
+
+/** What the selected cell says; a plain reference is followed to the cell that calculates. */
 export async function readSelected(
   book: Workbook,
   address: Address | undefined,
   engine: PanelEngine,
   waiting: WaitOptions = {},
 ): Promise<Selected> {
-  const by: By = { engine, waiting };
   if (address === undefined) return { state: "nothing" };
+  const by: By = { engine, waiting };
+  const own = await readAddress(book, address, by);
+  if (own.state !== "other") return own;
+  let there: Selected = own;
+  for (let hop = 0; hop < MOST_HOPS && there.state === "other"; hop++) {
+    const next = await plainReference(book, there.formula, there.address);
+    if (next === undefined) break;
+    there = await readAddress(book, next, by);
+  }
+  if (there.state === "ours") return { ...there, shownBy: address };
+  return there === own || there.state !== "other" ? own : { ...own, refersTo: there.address };
+}
+
+async function readAddress(book: Workbook, address: Address, by: By): Promise<Selected> {
   const [block] = await book.read([one(address)]);
   const formula = block?.formulas[0]?.[0] ?? "";
   const value = block?.values[0]?.[0] ?? null;

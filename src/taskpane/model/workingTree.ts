@@ -73,3 +73,13 @@ export const titleOf = ({ text, form }: WorkingLine): string =>
 /** The symbol that an explicit equation defines; undefined for a relation, whose left side is more than a symbol. */
 export const symbolOf = ({ form }: WorkingLine): string | undefined =>
   form === undefined ? undefined : /^\s*([A-Za-z]\w*)\s*=/.exec(form)?.[1];
+
+/** A form as people write it: mathjs calls the natural logarithm log. */
+export const withLn = (text: string): string => text.replace(/\blog\(/g, "ln(");
+
+/** What a relation was solved for: the symbols of its left side. */
+export function answersOf({ line: { form = "" }, numbers = {} }: WorkingNode): readonly (readonly [string, number])[] {
+  const left = form.slice(0, form.indexOf("="));
+  const symbols = new Set(left.match(/[A-Za-z_]\w*/g) ?? []);
+  return Object.entries(numbers).filter(([name]) => symbols.has(name));
+}

@@ -49,7 +49,7 @@ const working = (services: PanelServices, explained: ExplainedCall, key: string)
     "details",
     { class: "working", open: true, "data-key": `${key} working` },
     h("summary", { "data-key": `${key} working summary` }, "Working"),
-    workingOf(services, explained.working),
+    workingOf(services, explained.working, explained.system),
   );
 
 /** The argument values of a call; undefined if one couldn't be read or is an error. */

@@ -7,11 +7,20 @@ import { h } from "../elements";
 const button = (services: PanelServices, address: Address, key: string, shown: string): HTMLElement => {
   const text = addressText(address);
   const click = (): void => void services.goTo(address);
-  return h(
-    "button",
-    { type: "button", class: "cell", "data-key": `${key}@${text}`, "aria-label": `Go to ${text}`, click },
-    shown,
-  );
+  const properties = {
+    type: "button",
+    class: "cell",
+    "data-key": `${key}@${text}`,
+    "aria-label": `Go to ${text}`,
+    click,
+  };
+  const made = h("button", properties, shown);
+  void services.labels.of(address).then((label) => {
+    if (label === "") return;
+    made.append(h("span", { class: "cell-label" }, ` ${label}`));
+    made.setAttribute("aria-label", `Go to ${text}, ${label}`);
+  });
+  return made;
 };
 
 /** A cell's address as a button that goes there. */

@@ -17,8 +17,14 @@ const emptyText = (selected: Exclude<Selected, { state: "ours" }>): string => {
 };
 
 /** A cell that holds no call of ours. */
-export const noCallParts = (selected: Exclude<Selected, { state: "ours" }>): readonly Child[] => [
+export const noCallParts = (
+  services: PanelServices,
+  selected: Exclude<Selected, { state: "ours" }>,
+): readonly Child[] => [
   h("p", {}, emptyText(selected)),
+  selected.state === "other" && selected.refersTo !== undefined
+    ? h("p", {}, "It shows ", cellButton(services, selected.refersTo, "reference"), ".")
+    : undefined,
   h("p", { class: "quiet" }, "Select a cell whose formula has a WARMBACK function; Find helps to write one."),
 ];
 
@@ -70,11 +76,14 @@ export const callParts = (
   selected: SelectedCall,
   by: Pick<CallPlace, "explainer" | "signal">,
 ): readonly Child[] => {
-  const { address, inSpill, reading } = selected;
+  const { address, inSpill, shownBy, reading } = selected;
   const area = filledBy(selected);
   const { refusal, calls } = reading;
   return [
-    h("p", { class: "where" }, h("strong", {}, addressText(inSpill ?? address)), holding(selected)),
+    h("p", { class: "where" }, h("strong", {}, addressText(shownBy ?? inSpill ?? address)), holding(selected)),
+    shownBy === undefined
+      ? undefined
+      : h("p", {}, `${addressText(shownBy)} shows `, cellButton(services, inSpill ?? address, "reference"), "."),
     inSpill === undefined ? undefined : h("p", {}, "Spilled from ", cellButton(services, address, "spill"), "."),
     h("pre", { class: "source" }, h("code", {}, reading.formula)),
     reading.stale ? outOfDate(services, selected) : undefined,
@@ -88,5 +97,5 @@ export const callParts = (
 export const selectionSentence = (selected: Selected): string => {
   if (selected.state !== "ours") return emptyText(selected);
   const names = selected.reading.calls.map(({ id }) => id).join(", ");
-  return `${addressText(selected.inSpill ?? selected.address)}: ${names}${selected.reading.stale ? ", out of date" : ""}`;
+  return `${addressText(selected.shownBy ?? selected.inSpill ?? selected.address)}: ${names}${selected.reading.stale ? ", out of date" : ""}`;
 };

@@ -39,7 +39,7 @@ function cellPlace(services: PanelServices, content: HTMLElement): CellPlace {
       const parts =
         selected.state === "ours"
           ? callParts(services, selected, { explainer: explains, signal })
-          : noCallParts(selected);
+          : noCallParts(services, selected);
       draw(at === undefined ? "" : addressText(at), ...parts);
       const sentence = selectionSentence(selected);
       if (sentence !== last) services.readOut(sentence);

@@ -1,8 +1,9 @@
 /** Finds functions by the words of a task, and starter sheets. */
 import type { CellFunction } from "../../../core";
+import type { StarterSheet } from "../../sheets/sheet";
 import type { PanelServices, View } from "../services";
 import { h, replace, type Child } from "../elements";
-import { indexOf, search } from "../model/search";
+import { indexOf, search, searchStarters } from "../model/search";
 import { counted } from "../model/summary";
 import { functionCard } from "./functionCard";
 import { startersSection } from "./starters";
@@ -26,7 +27,7 @@ const cards = (services: PanelServices, functions: readonly CellFunction[]): HTM
 
 /** All functions by topic, under the starter sheets. */
 const everything = (services: PanelServices, functions: readonly CellFunction[]): readonly Child[] => [
-  startersSection(services, "starters"),
+  startersSection(services, "starters", services.starters),
   topicsOf(functions).map(([topic, inTopic]) =>
     h(
       "section",
@@ -42,21 +43,33 @@ const everything = (services: PanelServices, functions: readonly CellFunction[])
   ),
 ];
 
-const found = (services: PanelServices, functions: readonly CellFunction[], question: string): readonly Child[] => {
-  if (functions.length === 0)
-    return [
-      h("p", {}, `No function matches “${question}”.`),
-      h(
-        "p",
-        { class: "quiet" },
-        "Try the words of the task: heat loss, pipe size, head, superheat, warm up, price of heat.",
-      ),
-    ];
+/** What a question finds. */
+interface Found {
+  readonly functions: readonly CellFunction[];
+  readonly starters: readonly StarterSheet[];
+}
+
+const nothing = (question: string): readonly Child[] => [
+  h("p", {}, `No function or sheet matches “${question}”.`),
+  h(
+    "p",
+    { class: "quiet" },
+    "Try the words of the task: heat loss, pipe size, head, superheat, warm up, price of heat.",
+  ),
+];
+
+const found = (services: PanelServices, { functions, starters }: Found, question: string): readonly Child[] => {
+  if (functions.length + starters.length === 0) return nothing(question);
   const left = functions.length - MOST_SHOWN;
   return [
-    h("h3", {}, "Functions", h("span", { class: "count" }, String(functions.length))),
-    cards(services, functions.slice(0, MOST_SHOWN)),
-    left > 0 ? h("p", { class: "quiet" }, `${String(left)} more: add a word.`) : undefined,
+    functions.length === 0
+      ? undefined
+      : [
+          h("h3", {}, "Functions", h("span", { class: "count" }, String(functions.length))),
+          cards(services, functions.slice(0, MOST_SHOWN)),
+          left > 0 ? h("p", { class: "quiet" }, `${String(left)} more: add a word.`) : undefined,
+        ],
+    startersSection(services, "starters", starters),
   ];
 };
 
@@ -72,8 +85,13 @@ export function findView(services: PanelServices): View {
     const first = drawn === undefined;
     drawn = question;
     const functions = search(index, question);
-    replace(results, question === "" ? everything(services, functions) : found(services, functions, question));
-    if (!first) services.readOut(`${counted(functions.length, "function")} found.`);
+    const starters = searchStarters(services.starters, question);
+    replace(
+      results,
+      question === "" ? everything(services, functions) : found(services, { functions, starters }, question),
+    );
+    const sheets = starters.length === 0 ? "" : ` and ${counted(starters.length, "starter sheet")}`;
+    if (!first) services.readOut(`${counted(functions.length, "function")}${sheets} found.`);
   };
 
   const input = h(

@@ -1,4 +1,4 @@
-/** A function as a card of the finder: its summary and, opened, its arguments, an example and a button that inserts it. */
+/** A function as a card of the finder: its summary and, opened, a form that inserts it and what its arguments take. */
 import {
   type ArgData,
   type Args,
@@ -10,25 +10,12 @@ import {
   placedArgs,
 } from "../../../core";
 import { resumeWhenReady } from "../../workbook/pending";
-import { addressText } from "../../workbook/reader/reference";
 import { sentenceOf, type PanelServices } from "../services";
-import { action, h, markScrollable, replace, type Child } from "../elements";
-import { exampleOf, insertionOf, type CallExample } from "../model/insertion";
-import { freeCellsRefusal } from "../model/freeCells";
+import { h, markScrollable, replace, type Child } from "../elements";
+import { fieldsOf } from "../model/form";
+import { exampleOf, type CallExample } from "../model/insertion";
 import { helpLink } from "./callSection";
-import { resultLine } from "./result";
-
-async function insert(services: PanelServices, definition: CellFunction, example: CallExample): Promise<void> {
-  const at = await services.workbook.selection();
-  if (at === undefined) throw new Error("Select a cell first.");
-  const { area, cells } = insertionOf(definition, example, at);
-  const [block] = await services.workbook.read([area]);
-  const refusal = block && freeCellsRefusal(block);
-  if (refusal !== undefined) throw new Error(refusal);
-  await services.workbook.write(cells);
-  await services.workbook.select(at);
-  services.announce(`Inserted ${definition.id} at ${addressText(at)}.`);
-}
+import { functionForm } from "./functionForm";
 
 const limits = (arg: ArgData): string => {
   const us = limitsText(arg.shape, "US");
@@ -68,20 +55,10 @@ const exampleParts = (
   example: CallExample | undefined,
 ): readonly Child[] => {
   if (example === undefined) return [h("p", { class: "quiet" }, "The help page has an example.")];
-  const run = async (): Promise<void> => {
-    await services.attempt(() => insert(services, definition, example));
-  };
-  const button = action("Insert at the selected cell", run, {
-    key: `insert ${definition.id}`,
-    primary: true,
-    name: `Insert at the selected cell: ${definition.id}`,
-  });
-  return [
-    h("h4", {}, "Example"),
-    h("pre", { class: "source" }, h("code", {}, example.formula)),
-    h("div", { class: "gives" }, "gives ", resultLine(definition, example.outcome, example.system)),
-    h("p", { class: "actions" }, button),
-  ];
+  const fields = fieldsOf(definition, example);
+  return fields === undefined
+    ? [h("p", { class: "quiet" }, "The help page has an example.")]
+    : [functionForm(services, definition, example, fields)];
 };
 
 /** The example, at once or when a heavy one is ready. */
@@ -100,12 +77,12 @@ const argumentList = (definition: CellFunction): Child => {
   const all = placedArgs(definition);
   return all.length === 0
     ? undefined
-    : [h("h4", {}, "Arguments"), h("dl", { class: "arguments" }, all.map(argumentRow))];
+    : [h("h4", {}, "What the arguments take"), h("dl", { class: "arguments" }, all.map(argumentRow))];
 };
 
 const body = (services: PanelServices, definition: CellFunction): readonly Child[] => [
   h("pre", { class: "source form" }, h("code", {}, signatureOf(definition))),
-  // Before the arguments: those of a block fill pages, and most users look for the example.
+  // Before what the arguments take: the lines of a block fill pages.
   exampleBox(services, definition),
   argumentList(definition),
   h("p", {}, helpLink(definition.id, definition.id)),

@@ -5,7 +5,7 @@ import { noteCalculation, type NoteCalculation, type NoteHead } from "../note/ca
 import { noteSheet } from "../note/noteSheets";
 import { noteText } from "../note/noteText";
 import { layPaper, removePaper } from "../note/paper";
-import { symbolSource, type SymbolSource } from "../note/symbols";
+import type { SymbolSource } from "../note/symbols";
 import { explainer, type Explainer } from "../model/explainer";
 import { counted } from "../model/summary";
 import type { PanelServices } from "../services";
@@ -105,7 +105,7 @@ export function noteActions(
   key: string,
   head?: () => NoteHead,
 ): HTMLElement {
-  const maker: Maker = { explains: explainer(services.engine, services.jobs), symbols: symbolSource() };
+  const maker: Maker = { explains: explainer(services.engine, services.jobs), symbols: services.symbols };
   const blank = (): NoteHead => ({
     project: "",
     by: "",

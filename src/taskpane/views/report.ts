@@ -141,7 +141,7 @@ const unworkedSection = (services: PanelServices, unworked: readonly Address[], 
 const firstRun = (services: PanelServices): readonly Child[] => [
   h("p", {}, "No cell of this workbook uses these functions yet. Their cautions will appear here."),
   h("p", { class: "quiet" }, "Look for a function under Find, or type =WARMBACK. in a cell."),
-  startersSection(services, "first"),
+  startersSection(services, "first", services.starters),
 ];
 
 const allQuiet = (): HTMLElement =>

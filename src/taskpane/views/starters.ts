@@ -1,18 +1,44 @@
-/** Starter sheets with a button that inserts each. */
+/** Starter sheets with buttons that insert each, alone or with the sheet whose values it takes. */
 import type { StarterSheet } from "../../sheets/sheet";
 import { stamped } from "../../workbook/edition/stamp";
+import { hasNamesOf, projectFor } from "../model/linkedStarters";
 import type { PanelServices } from "../services";
-import { action, h } from "../elements";
+import { action, h, replace } from "../elements";
 
-const card = (services: PanelServices, starter: StarterSheet, key: string): HTMLElement => {
-  const insert = async (): Promise<void> => {
-    services.announce(`Inserting ${starter.name}…`);
-    await services.attempt(async () => {
-      const name = await services.workbook.insert(stamped(starter, services.engine.edition));
-      services.announce(`Inserted as the sheet “${name}”.`);
-    });
+const insertAll = (services: PanelServices, starters: readonly StarterSheet[]) => async (): Promise<void> => {
+  services.announce(`Inserting ${starters.map(({ name }) => name).join(" and ")}…`);
+  await services.attempt(async () => {
+    const names: string[] = [];
+    for (const starter of starters)
+      names.push(await services.workbook.insert(stamped(starter, services.engine.edition)));
+    const sheets = names.map((name) => `“${name}”`).join(" and ");
+    services.announce(`Inserted as the ${names.length === 1 ? "sheet" : "sheets"} ${sheets}.`);
+  });
+};
+
+/** The button that inserts a sheet after the one that it takes values from, while the workbook lacks that one. */
+function withProject(services: PanelServices, starter: StarterSheet, key: string): HTMLElement {
+  const place = h("span");
+  const project = projectFor(services.starters, starter);
+  if (project === undefined) return place;
+  const draw = async (): Promise<void> => {
+    const there = await hasNamesOf(services.workbook, project).catch(() => true);
+    const insert = async (): Promise<void> => {
+      // The workbook may have got the sheet since the button was drawn.
+      const missing = !(await hasNamesOf(services.workbook, project).catch(() => false));
+      await insertAll(services, missing ? [project, starter] : [starter])();
+      await draw();
+    };
+    const label = `Insert with ${project.name}`;
+    const options = { key: `${key} ${starter.id} linked`, name: `${label}: ${starter.name}` };
+    replace(place, there ? undefined : action(label, insert, options));
   };
-  return h(
+  void draw();
+  return place;
+}
+
+const card = (services: PanelServices, starter: StarterSheet, key: string): HTMLElement =>
+  h(
     "li",
     { class: "card" },
     h("h4", {}, starter.name),
@@ -20,14 +46,21 @@ const card = (services: PanelServices, starter: StarterSheet, key: string): HTML
     h(
       "p",
       { class: "actions" },
-      action("Insert sheet", insert, { key: `${key} ${starter.id}`, name: `Insert sheet: ${starter.name}` }),
+      action("Insert sheet", insertAll(services, [starter]), {
+        key: `${key} ${starter.id}`,
+        name: `Insert sheet: ${starter.name}`,
+      }),
+      withProject(services, starter, key),
     ),
   );
-};
 
-/** A section of all starter sheets; undefined if there are none. */
-export const startersSection = (services: PanelServices, key: string): HTMLElement | undefined =>
-  services.starters.length === 0
+/** A section of starter sheets; undefined if there are none. */
+export const startersSection = (
+  services: PanelServices,
+  key: string,
+  starters: readonly StarterSheet[],
+): HTMLElement | undefined =>
+  starters.length === 0
     ? undefined
     : h(
         "section",
@@ -37,6 +70,6 @@ export const startersSection = (services: PanelServices, key: string): HTMLEleme
         h(
           "ul",
           { class: "plain" },
-          services.starters.map((starter) => card(services, starter, key)),
+          starters.map((starter) => card(services, starter, key)),
         ),
       );
