@@ -2,12 +2,12 @@
 import type { CellValue } from "../../port";
 import { cellsText } from "../../reader/reference";
 import { cellText, formulaText, needsQuote } from "../sheet/cellText";
-import { keyOf, placeOfKey } from "../sheet/collect";
+import { keyOf } from "../sheet/collect";
 import type { NextSlice } from "../../timeSlices";
 import type { StyleBuilder } from "../styles/build";
 import { escapedXml, escapedAttribute } from "../xml/text";
 import { DECLARATION } from "./minimal";
-import type { NewSheetCell, NewPrint, NewSheet, NewValidation } from "./newSheet";
+import type { NewPrint, NewSheet, NewValidation, PlacedCell } from "./newSheet";
 
 export interface NewSheetContext {
   readonly main: string;
@@ -17,26 +17,37 @@ export interface NewSheetContext {
   readonly pause: NextSlice;
 }
 
-/** The cells by key, with what array formulas fill. */
-function filledCells({ cells }: NewSheet): ReadonlyMap<number, NewSheetCell> {
-  const found = new Map<number, NewSheetCell>();
-  const put = (row: number, column: number, cell: NewSheetCell): void => {
+/** Row by row, as most sheets are made. */
+function isOrdered(cells: readonly PlacedCell[]): boolean {
+  let last = -1;
+  for (const { row, column, spill } of cells) {
     const key = keyOf(row, column);
+    if (key <= last || spill !== undefined) return false;
+    last = key;
+  }
+  return true;
+}
+
+/** The cells row by row, with what array formulas fill. */
+function orderedCells({ cells }: NewSheet): readonly PlacedCell[] {
+  if (isOrdered(cells)) return cells;
+  const found = new Map<number, PlacedCell>();
+  const put = (cell: PlacedCell): void => {
+    const key = keyOf(cell.row, cell.column);
     const before = found.get(key);
     found.set(key, before === undefined ? cell : { ...before, ...cell });
   };
-  for (const cell of cells) put(cell.row, cell.column, cell);
+  for (const cell of cells) put(cell);
   for (const { row, column, spill } of cells)
     spill?.forEach((line, down) =>
       line.forEach((value, right) => {
-        if (down + right > 0) put(row + down, column + right, { value });
+        if (down + right > 0) put({ row: row + down, column: column + right, value });
       }),
     );
-  return found;
+  return [...found.keys()].sort((a, b) => a - b).flatMap((key) => found.get(key) ?? []);
 }
 
-function oneCell(key: number, { value = null, formula, spill, style }: NewSheetCell, context: NewSheetContext): string {
-  const { row, column } = placeOfKey(key);
+function oneCell({ row, column, value = null, formula, spill, style }: PlacedCell, context: NewSheetContext): string {
   const isArray = formula !== undefined && spill !== undefined;
   const area = isArray ? cellsText({ row, column, rows: spill.length, columns: spill[0]?.length ?? 1 }) : undefined;
   const shown: CellValue = value ?? spill?.[0]?.[0] ?? null;
@@ -55,27 +66,23 @@ function oneCell(key: number, { value = null, formula, spill, style }: NewSheetC
 
 async function dataText(sheet: NewSheet, context: NewSheetContext): Promise<string> {
   const { pause } = context;
-  const rows = new Map<number, string[]>();
-  const cells = filledCells(sheet);
-  for (const key of [...cells.keys()].sort((a, b) => a - b)) {
-    const { row } = placeOfKey(key);
-    const line = rows.get(row);
-    const text = oneCell(key, cells.get(key) ?? {}, context);
-    if (line !== undefined) line.push(text);
-    else {
-      rows.set(row, [text]);
-      const wait = pause();
-      if (wait !== undefined) await wait;
-    }
+  const { heights = {} } = sheet;
+  const rows = new Map<number, string>();
+  for (const cell of orderedCells(sheet)) {
+    const text = oneCell(cell, context);
+    const line = rows.get(cell.row);
+    rows.set(cell.row, line === undefined ? text : line + text);
+    if (line !== undefined) continue;
+    const wait = pause();
+    if (wait !== undefined) await wait;
   }
-  for (const row of Object.keys(sheet.heights ?? {}).map(Number)) if (!rows.has(row)) rows.set(row, []);
-  const lines = [...rows]
-    .sort(([a], [b]) => a - b)
-    .map(([row, line]) => {
-      const height = sheet.heights?.[row];
-      const ht = height === undefined ? "" : ` ht="${height}" customHeight="1"`;
-      return `<row r="${row + 1}"${ht}>${line.join("")}</row>`;
-    });
+  for (const row of Object.keys(heights).map(Number)) if (!rows.has(row)) rows.set(row, "");
+  const lines: string[] = [];
+  for (const row of [...rows.keys()].sort((a, b) => a - b)) {
+    const height = heights[row];
+    const ht = height === undefined ? "" : ` ht="${height}" customHeight="1"`;
+    lines.push(`<row r="${row + 1}"${ht}>${rows.get(row) ?? ""}</row>`);
+  }
   return `<sheetData>${lines.join("")}</sheetData>`;
 }
 
