@@ -14,7 +14,7 @@ import { scanXml, rootPrefix } from "../xml/scan";
 import { escapedXml, escapedAttribute, spliced, type Splice } from "../xml/text";
 import { MAIN, MINIMAL_STYLES, SHEET_TYPE, STRICT_MAIN, STYLES_TYPE } from "./minimal";
 import type { NewName, NewSheet } from "./newSheet";
-import { newSheetText } from "./sheetText";
+import { newSheetBytes } from "./sheetText";
 
 const LONGEST_NAME = 31;
 
@@ -149,7 +149,7 @@ export async function addSheets(
     work.onProgress?.(at, sheets.length);
     while (editor.has(`${folder}worksheets/sheet${number}.xml`)) number++;
     const own = `${folder}worksheets/sheet${number}.xml`;
-    editor.set(own, await newSheetText(sheet, { main, styles, dynamic, pause }));
+    editor.set(own, await newSheetBytes(sheet, { main, styles, dynamic, pause }));
     editor.setType(own, SHEET_TYPE);
     ids.push(await editor.addRelation(book.path, `${base}/worksheet`, own));
     const wait = pause();

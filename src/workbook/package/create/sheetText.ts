@@ -6,6 +6,7 @@ import { keyOf } from "../sheet/collect";
 import type { NextSlice } from "../../timeSlices";
 import type { StyleBuilder } from "../styles/build";
 import { escapedXml, escapedAttribute } from "../xml/text";
+import { joined } from "../zip/write";
 import { DECLARATION } from "./minimal";
 import type { NewPrint, NewSheet, NewValidation, PlacedCell } from "./newSheet";
 
@@ -64,26 +65,35 @@ function oneCell({ row, column, value = null, formula, spill, style }: PlacedCel
   );
 }
 
-async function dataText(sheet: NewSheet, context: NewSheetContext): Promise<string> {
-  const { pause } = context;
+/** Each row's element, those that have nothing but a height included. */
+function* rowTexts(sheet: NewSheet, context: NewSheetContext): Generator<string> {
   const { heights = {} } = sheet;
-  const rows = new Map<number, string>();
-  for (const cell of orderedCells(sheet)) {
-    const text = oneCell(cell, context);
-    const line = rows.get(cell.row);
-    rows.set(cell.row, line === undefined ? text : line + text);
-    if (line !== undefined) continue;
-    const wait = pause();
-    if (wait !== undefined) await wait;
-  }
-  for (const row of Object.keys(heights).map(Number)) if (!rows.has(row)) rows.set(row, "");
-  const lines: string[] = [];
-  for (const row of [...rows.keys()].sort((a, b) => a - b)) {
-    const height = heights[row];
+  const high = Object.keys(heights)
+    .map(Number)
+    .sort((a, b) => a - b);
+  let next = 0;
+  const element = (at: number, content: string): string => {
+    const height = heights[at];
     const ht = height === undefined ? "" : ` ht="${height}" customHeight="1"`;
-    lines.push(`<row r="${row + 1}"${ht}>${rows.get(row) ?? ""}</row>`);
+    return `<row r="${at + 1}"${ht}>${content}</row>`;
+  };
+  function* emptyBefore(limit: number): Generator<string> {
+    for (; (high[next] ?? Infinity) < limit; next++) yield element(high[next] ?? 0, "");
+    if (high[next] === limit) next++;
   }
-  return `<sheetData>${lines.join("")}</sheetData>`;
+  let row = -1;
+  let cells = "";
+  for (const cell of orderedCells(sheet)) {
+    if (cell.row !== row) {
+      if (row >= 0) yield element(row, cells);
+      yield* emptyBefore(cell.row);
+      row = cell.row;
+      cells = "";
+    }
+    cells += oneCell(cell, context);
+  }
+  if (row >= 0) yield element(row, cells);
+  yield* emptyBefore(Infinity);
 }
 
 function viewText({ frozenRows = 0, frozenColumns = 0 }: NewSheet): string {
@@ -142,17 +152,35 @@ function pageText({ landscape, fitToWidth, onePage, footer }: NewPrint): string 
   );
 }
 
-export async function newSheetText(sheet: NewSheet, context: NewSheetContext): Promise<string> {
+/** Rows that are encoded together: the text of a large sheet is never held as one. */
+const ROWS_AT_ONCE = 256;
+
+/** The part's bytes. */
+export async function newSheetBytes(sheet: NewSheet, context: NewSheetContext): Promise<Uint8Array> {
   const { merged = [], validations = [], print } = sheet;
+  const { main, pause } = context;
   const fits = print?.fitToWidth === true ? '<sheetPr><pageSetUpPr fitToPage="1"/></sheetPr>' : "";
   const merges = merged.map((area) => `<mergeCell ref="${cellsText(area)}"/>`);
-  return (
-    `${DECLARATION}<worksheet xmlns="${context.main}">${fits}${viewText(sheet)}<sheetFormatPr defaultRowHeight="15"/>` +
-    columnsText(sheet) +
-    (await dataText(sheet, context)) +
-    list("mergeCells", merges) +
-    list("dataValidations", validations.map(validationText)) +
-    (print === undefined ? "" : pageText(print)) +
-    "</worksheet>"
-  );
+  const encoder = new TextEncoder();
+  const pieces: Uint8Array[] = [];
+  let texts = [
+    `${DECLARATION}<worksheet xmlns="${main}">${fits}${viewText(sheet)}<sheetFormatPr defaultRowHeight="15"/>`,
+    `${columnsText(sheet)}<sheetData>`,
+  ];
+  for (const row of rowTexts(sheet, context)) {
+    texts.push(row);
+    if (texts.length >= ROWS_AT_ONCE) pieces.push(encoder.encode(texts.splice(0).join("")));
+    const wait = pause();
+    if (wait !== undefined) await wait;
+  }
+  texts = [
+    ...texts,
+    "</sheetData>",
+    list("mergeCells", merges),
+    list("dataValidations", validations.map(validationText)),
+    print === undefined ? "" : pageText(print),
+    "</worksheet>",
+  ];
+  pieces.push(encoder.encode(texts.join("")));
+  return joined(pieces);
 }
