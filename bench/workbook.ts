@@ -32,7 +32,9 @@ const knowledge = mendKnowledge(engine.catalogue);
 const COLUMNS = [44, 10, 18] as const;
 
 function row(...texts: readonly string[]): void {
-  console.log(texts.map((text, at) => (at === 0 ? text.padEnd(COLUMNS[0]) : text.padStart(COLUMNS[at] ?? 12))).join(""));
+  console.log(
+    texts.map((text, at) => (at === 0 ? text.padEnd(COLUMNS[0]) : text.padStart(COLUMNS[at] ?? 12))).join(""),
+  );
 }
 
 /** Runs a step and prints its row. */
@@ -95,7 +97,12 @@ async function inThePage(bytes: Uint8Array): Promise<void> {
   await book.write([{ sheet: sheetName(0), row: 0, column: 0, content: 50 }]);
   await timed("save with one changed input", () => file.save());
   await book.write(
-    Array.from({ length: BROKEN }, (_, at) => ({ sheet: sheetName(0), row: at >> 1, column: 12 + (at % 2), content: lost(at >> 1) })),
+    Array.from({ length: BROKEN }, (_, at) => ({
+      sheet: sheetName(0),
+      row: at >> 1,
+      column: 12 + (at % 2),
+      content: lost(at >> 1),
+    })),
   );
   await mend(book, "the page");
   sheets.dispose();
