@@ -34,7 +34,11 @@ export function unreadKinds({ sheets }: BookData): readonly UnreadKind[] {
   const kinds = new Map<string, Address[]>();
   for (const { name: sheet, cells } of sheets)
     for (const { row, column, kept } of cells)
-      if (kept !== undefined) kinds.set(kept.why, [...(kinds.get(kept.why) ?? []), { sheet, row, column }]);
+      if (kept !== undefined) {
+        const of = kinds.get(kept.why);
+        if (of === undefined) kinds.set(kept.why, [{ sheet, row, column }]);
+        else of.push({ sheet, row, column });
+      }
   return [...kinds].map(([why, cells]) => ({ why, cells }));
 }
 

@@ -131,6 +131,10 @@ export async function recordLines(
       for (const line of await resumeWhenReady(() => callLines(cell, call, place === 0, recorder), work))
         lines.push(line);
   }
-  for (const cell of others) lines.push(dependentLine(cell, words));
+  for (const cell of others) {
+    const wait = pause();
+    if (wait !== undefined) await wait;
+    lines.push(dependentLine(cell, words));
+  }
   return lines;
 }

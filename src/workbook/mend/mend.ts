@@ -6,9 +6,11 @@ import { plainName } from "../reader/evaluate";
 import type { Engine } from "../reader/prepare";
 import { readCells } from "../reader/read";
 import { boundValue } from "../reader/scope";
+import { groupsOf } from "../reader/sheets";
 import { isRefusal } from "../reader/tokens";
 import { parse } from "../reader/tree";
 import { isOutcomeFault } from "../values";
+import { coveringAreas } from "./coveringAreas";
 import type { Damage } from "./damage";
 
 export interface MendOutcome {
@@ -21,8 +23,22 @@ export interface MendOutcome {
 
 const cellArea = ({ sheet, row, column }: Address): Area => ({ sheet, row, column, rows: 1, columns: 1 });
 
-const read = async (book: Workbook, cells: readonly Address[]): Promise<readonly Block[]> =>
-  cells.length === 0 ? [] : book.read(cells.map(cellArea));
+/** The cells one by one, out of few areas of the host. */
+async function read(book: Workbook, cells: readonly Address[]): Promise<readonly Block[]> {
+  if (cells.length === 0) return [];
+  const { areas, areaOf } = coveringAreas(cells);
+  const blocks: Block[] = [];
+  for (const group of groupsOf(areas)) for (const block of await book.read(group)) blocks.push(block);
+  return cells.map((cell, at) => {
+    const block = blocks[areaOf[at] ?? -1];
+    const [down, over] = [cell.row - (block?.area.row ?? 0), cell.column - (block?.area.column ?? 0)];
+    return {
+      area: cellArea(cell),
+      formulas: [[block?.formulas[down]?.[over] ?? ""]],
+      values: [[block?.values[down]?.[over] ?? null]],
+    };
+  });
+}
 
 const formulaOf = (block: Block | undefined): string => block?.formulas[0]?.[0] ?? "";
 const valueOf = (block: Block | undefined): CellValue => block?.values[0]?.[0] ?? null;
@@ -111,7 +127,7 @@ export async function mendCells(
     cells.map(({ address }) => address),
   );
   const due = cells.filter((cell, at) => holds(before[at], cell));
-  const changed = cells.filter((cell) => !due.includes(cell));
+  const changed = cells.filter((cell, at) => !holds(before[at], cell));
   if (due.length > 0)
     await book.write(
       due.map(({ address: { sheet, row, column }, meant, kind }) => ({

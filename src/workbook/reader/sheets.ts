@@ -56,7 +56,7 @@ async function planFor(book: BookReader, sheet: string, texts: boolean): Promise
 }
 
 /** Blocks in groups that a host can give at once. */
-function* groupsOf(blocks: readonly Area[]): Generator<readonly Area[]> {
+export function* groupsOf(blocks: readonly Area[]): Generator<readonly Area[]> {
   let group: Area[] = [];
   let cells = 0;
   for (const block of blocks) {

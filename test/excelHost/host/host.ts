@@ -164,9 +164,10 @@ export function makeHost(profile: Profile, sheets: readonly string[], parts: Hos
       return type && object(type, null);
     },
     meet(request, action, index) {
+      if (host.fault === undefined) return;
       // The runtime of the custom functions starts by itself: tests break off what goes to the workbook, or makes one.
       if (isAside(request) && request.customData !== "WacPartition") return;
-      const code = host.fault?.({ request, action, index, label: labelOf(request, action) });
+      const code = host.fault({ request, action, index, label: labelOf(request, action) });
       if (code !== undefined) throw new HostError(code);
     },
     receive,

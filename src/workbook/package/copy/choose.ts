@@ -6,7 +6,6 @@ import { nameKey, resolver } from "../formula/resolve";
 import type { Package } from "../parts/package";
 import type { CellChange } from "../patch/changes";
 import { patchCells } from "../patch/patch";
-import { cellContext } from "../sheet/read";
 import type { PackageWork } from "../work";
 import { copyPart, type Assembly, type CopiedSheet } from "./assemble";
 import { activeOf } from "./bookText";
@@ -50,19 +49,19 @@ async function judge(
   verdict: Verdict,
   work: PackageWork,
 ): Promise<Judged> {
-  const context = await cellContext(pack, book, work);
   const changes: CellChange[] = [];
   const frozen: FrozenFormula[] = [];
   const usedNames = new Set<string>();
   let linkedValues = 0;
-  for (const { entry } of kept) {
+  for (const frame of kept) {
+    const { entry } = frame;
     if (entry.kind !== "worksheet") continue;
     const areas = emptied.filter(({ sheet }) => sheet === entry.name);
-    const found = await judgeSheet(pack, book, entry.name, areas, verdict, context, work);
+    const found = await judgeSheet(pack, book, frame, areas, verdict, work);
     for (const change of found.changes) changes.push(change);
     for (const one of found.frozen) frozen.push(one);
     for (const name of found.usedNames) usedNames.add(name);
-    linkedValues += found.linkedValues;
+    linkedValues += frame.linkedValues;
   }
   return { changes, frozen, usedNames, linkedValues };
 }

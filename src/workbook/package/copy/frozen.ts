@@ -1,14 +1,15 @@
 /** Which formulas of the kept sheets can't stay live in the copy, and which cells are emptied. */
-import type { Area, CellValue } from "../../port";
+import type { Area } from "../../port";
 import type { BookFacts } from "../book/facts";
 import type { Resolver } from "../formula/resolve";
-import { type cellContext, readStoredSheet } from "../sheet/read";
+import { cellContext, readStoredSheet } from "../sheet/read";
 import { contains } from "../sheet/formulas";
-import type { FileCell, StoredSheetFacts } from "../sheet/facts";
+import type { FileCell } from "../sheet/facts";
 import type { Package } from "../parts/package";
 import type { CellChange } from "../patch/changes";
-import type { PackageWork } from "../work";
+import { pauseOf, type PackageWork } from "../work";
 import type { FrozenFormula } from "./choice";
+import type { KeptFrame } from "./keptSheets";
 
 /** Why a formula can't stay; undefined where it can. */
 export type Verdict = (formula: string, sheet: string) => { reason: string } | { names: ReadonlySet<string> };
@@ -76,20 +77,16 @@ export function verdicts({ book, resolve, droppedSheets, lostNames, emptied }: V
   };
 }
 
-const formulaOf = ({ formula }: FileCell): string | undefined =>
-  formula === undefined || formula.kind === "filled" || formula.kind === "dataTable" ? undefined : formula.text;
-
 export interface SheetVerdict {
   readonly changes: readonly CellChange[];
   readonly frozen: readonly FrozenFormula[];
   readonly usedNames: ReadonlySet<string>;
-  readonly facts: StoredSheetFacts;
-  /** Cells whose value has a picture or linked data behind it. */
-  readonly linkedValues: number;
 }
 
+type Place = Pick<FileCell, "row" | "column">;
+
 /** Headings stay even in a column that is emptied: the table needs them. */
-function isHeading(book: BookFacts, sheet: string, cell: FileCell): boolean {
+function isHeading(book: BookFacts, sheet: string, cell: Place): boolean {
   return book.tables.some(
     ({ area, headerRows }) => area.sheet === sheet && contains(area, cell) && cell.row < area.row + headerRows,
   );
@@ -99,33 +96,36 @@ function isHeading(book: BookFacts, sheet: string, cell: FileCell): boolean {
 export async function judgeSheet(
   pack: Package,
   book: BookFacts,
-  sheet: string,
+  { entry: { name: sheet }, ...frame }: KeptFrame,
   emptied: readonly Area[],
   verdict: Verdict,
-  context: Awaited<ReturnType<typeof cellContext>>,
   work: PackageWork,
 ): Promise<SheetVerdict> {
   const changes: CellChange[] = [];
   const frozen: FrozenFormula[] = [];
   const usedNames = new Set<string>();
-  let linkedValues = 0;
-  const onCell = (cell: FileCell): void => {
-    const { row, column } = cell;
-    if (cell.valueMetadata !== undefined) linkedValues++;
-    if (emptied.some((area) => contains(area, cell)) && !isHeading(book, sheet, cell)) {
-      const nothing: CellValue = null;
-      changes.push({ sheet, row, column, content: { kind: "value", value: nothing } });
-      return;
-    }
-    const formula = formulaOf(cell);
-    if (formula === undefined) return;
+  const isEmptied = (cell: Place): boolean =>
+    emptied.some((area) => contains(area, cell)) && !isHeading(book, sheet, cell);
+  if (emptied.length > 0) {
+    const context = await cellContext(pack, book, work);
+    const onCell = (cell: FileCell): void => {
+      const { row, column } = cell;
+      if (isEmptied(cell)) changes.push({ sheet, row, column, content: { kind: "value", value: null } });
+    };
+    await readStoredSheet(pack, book, sheet, context, onCell, work);
+  }
+  const pause = pauseOf(work);
+  for (const cell of frame.formulas) {
+    const wait = pause();
+    if (wait !== undefined) await wait;
+    if (isEmptied(cell)) continue;
+    const { row, column, text: formula } = cell;
     const found = verdict(formula, sheet);
     if ("names" in found) for (const name of found.names) usedNames.add(name);
     else {
       changes.push({ sheet, row, column, content: { kind: "frozen" } });
       frozen.push({ sheet, row, column, formula, reason: found.reason });
     }
-  };
-  const facts = await readStoredSheet(pack, book, sheet, context, onCell, work);
-  return { changes, frozen, usedNames, facts, linkedValues };
+  }
+  return { changes, frozen, usedNames };
 }

@@ -3,8 +3,7 @@ import type { BookFacts, NameEntry, SheetEntry } from "../book/facts";
 import { nameKey, resolver } from "../formula/resolve";
 import { hasPart, partTree, type Package } from "../parts/package";
 import { relationsOf } from "../parts/relations";
-import { cellContext, readStoredSheet } from "../sheet/read";
-import type { PackageWork } from "../work";
+import { pauseOf, type PackageWork } from "../work";
 import { named } from "../xml/node";
 import type { HiddenItem, HiddenKind } from "./choice";
 import { hiddenCells } from "./hiddenCells";
@@ -81,7 +80,7 @@ function nameItem(entry: NameEntry, used: boolean): HiddenItem {
 /** Names that formulas and rules of the sheets use, by key. */
 async function usedNames(pack: Package, book: BookFacts, frames: readonly KeptFrame[], work: PackageWork) {
   const resolve = resolver(book);
-  const context = await cellContext(pack, book, work);
+  const pause = pauseOf(work);
   const used = new Set<string>();
   const items: HiddenItem[] = [];
   const add = (formula: string, sheet: string): void => {
@@ -108,17 +107,11 @@ async function usedNames(pack: Package, book: BookFacts, frames: readonly KeptFr
         alwaysDropped: true,
       });
     for (const need of await needsOfSheet(pack, sheet, frame.elements, new Set())) add(need.formula, sheet.name);
-    if (sheet.kind !== "worksheet") continue;
-    await readStoredSheet(
-      pack,
-      book,
-      sheet.name,
-      context,
-      ({ formula }) => {
-        if (formula !== undefined && "text" in formula) add(formula.text, sheet.name);
-      },
-      work,
-    );
+    for (const { text } of frame.formulas) {
+      const wait = pause();
+      if (wait !== undefined) await wait;
+      add(text, sheet.name);
+    }
   }
   return { used, items };
 }

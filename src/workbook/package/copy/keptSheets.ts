@@ -6,7 +6,7 @@ import { refusal } from "../refusal";
 import { sheetNamed } from "../sheet/read";
 import type { PackageWork } from "../work";
 import type { KeptSheet } from "./choice";
-import { frameOf, needsOfSheet, type Need, type SheetFrame } from "./sheetNeeds";
+import { frameOf, needsOfSheet, NO_FRAME, type Need, type SheetFrame } from "./sheetNeeds";
 
 export interface KeptFrame extends SheetFrame {
   readonly entry: SheetEntry;
@@ -81,7 +81,7 @@ export async function keptSheets(
   }
   const kept = book.sheets.filter((sheet) => search.reasons.has(sheet));
   return {
-    kept: kept.map((entry) => ({ entry, ...(search.frames.get(entry) ?? { elements: [], rows: [] }) })),
+    kept: kept.map((entry) => ({ entry, ...(search.frames.get(entry) ?? NO_FRAME) })),
     reasons: kept.map((sheet) => ({ name: sheet.name, reasons: search.reasons.get(sheet) ?? [] })),
     dropped: book.sheets.filter((sheet) => !search.reasons.has(sheet)).map(({ name }) => name),
     names: search.names,

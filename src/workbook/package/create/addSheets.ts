@@ -15,7 +15,7 @@ import { absoluteCells, sheetPrefix } from "./absolute";
 import { addCharts } from "./charts";
 import { MAIN, MINIMAL_STYLES, SHEET_TYPE, STRICT_MAIN, STYLES_TYPE } from "./minimal";
 import type { NewName, NewSheet } from "./newSheet";
-import { newSheetText } from "./sheetText";
+import { newSheetBytes } from "./sheetText";
 
 const LONGEST_NAME = 31;
 
@@ -147,7 +147,7 @@ export async function addSheets(
     while (editor.has(`${folder}worksheets/sheet${number}.xml`)) number++;
     const own = `${folder}worksheets/sheet${number}.xml`;
     const drawing = await addCharts(editor, sheet, { folder, own, strict: book.strict });
-    editor.set(own, await newSheetText(sheet, { main, styles, dynamic, pause, drawing }));
+    editor.set(own, await newSheetBytes(sheet, { main, styles, dynamic, pause, drawing }));
     editor.setType(own, SHEET_TYPE);
     ids.push(await editor.addRelation(book.path, `${base}/worksheet`, own));
     const wait = pause();

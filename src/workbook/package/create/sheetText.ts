@@ -2,12 +2,13 @@
 import type { CellValue } from "../../port";
 import { cellsText } from "../../reader/reference";
 import { cellText, formulaText, needsQuote } from "../sheet/cellText";
-import { keyOf, placeOfKey } from "../sheet/collect";
+import { keyOf } from "../sheet/collect";
 import type { NextSlice } from "../../timeSlices";
 import type { StyleBuilder } from "../styles/build";
 import { escapedXml, escapedAttribute } from "../xml/text";
+import { joined } from "../zip/write";
 import { DECLARATION } from "./minimal";
-import type { NewCondition, NewSheetCell, NewPrint, NewSheet, NewValidation } from "./newSheet";
+import type { NewCondition, PlacedCell, NewPrint, NewSheet, NewValidation } from "./newSheet";
 
 export interface NewSheetContext {
   readonly main: string;
@@ -19,26 +20,43 @@ export interface NewSheetContext {
   readonly drawing: string;
 }
 
-/** The cells by key, with what array formulas fill. */
-export function filledCells({ cells }: NewSheet): ReadonlyMap<number, NewSheetCell> {
-  const found = new Map<number, NewSheetCell>();
-  const put = (row: number, column: number, cell: NewSheetCell): void => {
+/** Row by row, as most sheets are made. */
+function isOrdered(cells: readonly PlacedCell[]): boolean {
+  let last = -1;
+  for (const { row, column, spill } of cells) {
     const key = keyOf(row, column);
+    if (key <= last || spill !== undefined) return false;
+    last = key;
+  }
+  return true;
+}
+
+/** The cells by key, with what array formulas fill. */
+export function filledCells({ cells }: NewSheet): ReadonlyMap<number, PlacedCell> {
+  const found = new Map<number, PlacedCell>();
+  const put = (cell: PlacedCell): void => {
+    const key = keyOf(cell.row, cell.column);
     const before = found.get(key);
     found.set(key, before === undefined ? cell : { ...before, ...cell });
   };
-  for (const cell of cells) put(cell.row, cell.column, cell);
+  for (const cell of cells) put(cell);
   for (const { row, column, spill } of cells)
     spill?.forEach((line, down) =>
       line.forEach((value, right) => {
-        if (down + right > 0) put(row + down, column + right, { value });
+        if (down + right > 0) put({ row: row + down, column: column + right, value });
       }),
     );
   return found;
 }
 
-function oneCell(key: number, { value = null, formula, spill, style }: NewSheetCell, context: NewSheetContext): string {
-  const { row, column } = placeOfKey(key);
+/** The cells row by row, with what array formulas fill. */
+function orderedCells(sheet: NewSheet): readonly PlacedCell[] {
+  if (isOrdered(sheet.cells)) return sheet.cells;
+  const found = filledCells(sheet);
+  return [...found.keys()].sort((a, b) => a - b).flatMap((key) => found.get(key) ?? []);
+}
+
+function oneCell({ row, column, value = null, formula, spill, style }: PlacedCell, context: NewSheetContext): string {
   const isArray = formula !== undefined && spill !== undefined;
   const area = isArray ? cellsText({ row, column, rows: spill.length, columns: spill[0]?.length ?? 1 }) : undefined;
   const shown: CellValue = value ?? spill?.[0]?.[0] ?? null;
@@ -55,30 +73,35 @@ function oneCell(key: number, { value = null, formula, spill, style }: NewSheetC
   );
 }
 
-async function dataText(sheet: NewSheet, context: NewSheetContext): Promise<string> {
-  const { pause } = context;
-  const rows = new Map<number, string[]>();
-  const cells = filledCells(sheet);
-  for (const key of [...cells.keys()].sort((a, b) => a - b)) {
-    const { row } = placeOfKey(key);
-    const line = rows.get(row);
-    const text = oneCell(key, cells.get(key) ?? {}, context);
-    if (line !== undefined) line.push(text);
-    else {
-      rows.set(row, [text]);
-      const wait = pause();
-      if (wait !== undefined) await wait;
-    }
+/** Each row's element, those that have nothing but a height included. */
+function* rowTexts(sheet: NewSheet, context: NewSheetContext): Generator<string> {
+  const { heights = {} } = sheet;
+  const high = Object.keys(heights)
+    .map(Number)
+    .sort((a, b) => a - b);
+  let next = 0;
+  const element = (at: number, content: string): string => {
+    const height = heights[at];
+    const ht = height === undefined ? "" : ` ht="${height}" customHeight="1"`;
+    return `<row r="${at + 1}"${ht}>${content}</row>`;
+  };
+  function* emptyBefore(limit: number): Generator<string> {
+    for (; (high[next] ?? Infinity) < limit; next++) yield element(high[next] ?? 0, "");
+    if (high[next] === limit) next++;
   }
-  for (const row of Object.keys(sheet.heights ?? {}).map(Number)) if (!rows.has(row)) rows.set(row, []);
-  const lines = [...rows]
-    .sort(([a], [b]) => a - b)
-    .map(([row, line]) => {
-      const height = sheet.heights?.[row];
-      const ht = height === undefined ? "" : ` ht="${height}" customHeight="1"`;
-      return `<row r="${row + 1}"${ht}>${line.join("")}</row>`;
-    });
-  return `<sheetData>${lines.join("")}</sheetData>`;
+  let row = -1;
+  let cells = "";
+  for (const cell of orderedCells(sheet)) {
+    if (cell.row !== row) {
+      if (row >= 0) yield element(row, cells);
+      yield* emptyBefore(cell.row);
+      row = cell.row;
+      cells = "";
+    }
+    cells += oneCell(cell, context);
+  }
+  if (row >= 0) yield element(row, cells);
+  yield* emptyBefore(Infinity);
 }
 
 function viewText({ frozenRows = 0, frozenColumns = 0 }: NewSheet): string {
@@ -163,19 +186,37 @@ function pageText(print: NewPrint): string {
   );
 }
 
-export async function newSheetText(sheet: NewSheet, context: NewSheetContext): Promise<string> {
+/** Rows that are encoded together: the text of a large sheet is never held as one. */
+const ROWS_AT_ONCE = 256;
+
+/** The part's bytes. */
+export async function newSheetBytes(sheet: NewSheet, context: NewSheetContext): Promise<Uint8Array> {
   const { merged = [], validations = [], conditions = [], print } = sheet;
+  const { main, pause, styles, drawing } = context;
   const fits = print?.fitToWidth === true ? '<sheetPr><pageSetUpPr fitToPage="1"/></sheetPr>' : "";
   const merges = merged.map((area) => `<mergeCell ref="${cellsText(area)}"/>`);
-  return (
-    `${DECLARATION}<worksheet xmlns="${context.main}">${fits}${viewText(sheet)}<sheetFormatPr defaultRowHeight="15"/>` +
-    columnsText(sheet) +
-    (await dataText(sheet, context)) +
-    list("mergeCells", merges) +
-    conditions.map((one, at) => conditionText(one, at, context.styles)).join("") +
-    list("dataValidations", validations.map(validationText)) +
-    (print === undefined ? "" : pageText(print)) +
-    context.drawing +
-    "</worksheet>"
-  );
+  const encoder = new TextEncoder();
+  const pieces: Uint8Array[] = [];
+  let texts = [
+    `${DECLARATION}<worksheet xmlns="${main}">${fits}${viewText(sheet)}<sheetFormatPr defaultRowHeight="15"/>`,
+    `${columnsText(sheet)}<sheetData>`,
+  ];
+  for (const row of rowTexts(sheet, context)) {
+    texts.push(row);
+    if (texts.length >= ROWS_AT_ONCE) pieces.push(encoder.encode(texts.splice(0).join("")));
+    const wait = pause();
+    if (wait !== undefined) await wait;
+  }
+  texts = [
+    ...texts,
+    "</sheetData>",
+    list("mergeCells", merges),
+    ...conditions.map((one, at) => conditionText(one, at, styles)),
+    list("dataValidations", validations.map(validationText)),
+    print === undefined ? "" : pageText(print),
+    drawing,
+    "</worksheet>",
+  ];
+  pieces.push(encoder.encode(texts.join("")));
+  return joined(pieces);
 }

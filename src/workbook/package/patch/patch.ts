@@ -81,9 +81,10 @@ async function patchSheet(
   { book, editor, context, styles, options, work }: Session,
 ): Promise<SheetResult> {
   const pause = pauseOf(work);
+  const untouched = { sheet: sheet.name, plan: NO_PLAN, outside: [], changesFormulas: false };
+  if (changes.length === 0 && options.ours === "ignore") return untouched;
   const source = await editor.text(sheet.path);
-  if (changes.length === 0 && (options.ours === "ignore" || !MENTION.test(source)))
-    return { sheet: sheet.name, plan: NO_PLAN, outside: [], changesFormulas: false };
+  if (changes.length === 0 && !MENTION.test(source)) return untouched;
   const plans = changesByCell(changes);
   const collected = await collect(sheet.path, source, plans.keys(), pause);
   if (plans.size > 0 && collected.data === undefined)

@@ -1,7 +1,7 @@
 /** A cell as the file writes it. */
 import type { CellValue } from "../../port";
 import { isCellFault } from "../../port";
-import { cellsText } from "../../reader/reference";
+import { columnLetters } from "../../reader/reference";
 import { refusal } from "../refusal";
 import { escapedXml, escapedAttribute, escapedCellText } from "../xml/text";
 
@@ -35,9 +35,14 @@ interface Typed {
   readonly content: string;
 }
 
+const NOTHING: Typed = { type: "", content: "" };
+
+const attribute = (name: string, value: string | number | undefined): string =>
+  value === undefined || value === "" ? "" : ` ${name}="${value}"`;
+
 function typed(value: CellValue, hasFormula: boolean, prefix: string): Typed {
+  if (value === null) return NOTHING;
   const v = (text: string): string => `<${prefix}v>${text}</${prefix}v>`;
-  if (value === null) return { type: "", content: "" };
   if (isCellFault(value)) return { type: "e", content: v(ERRORS.has(value.code) ? value.code : "#VALUE!") };
   if (typeof value === "boolean") return { type: "b", content: v(value ? "1" : "0") };
   if (typeof value === "number") {
@@ -58,9 +63,7 @@ function typed(value: CellValue, hasFormula: boolean, prefix: string): Typed {
 /** @param prefix of the sheet's own vocabulary, mostly empty */
 export function cellText(cell: CellParts, prefix: string): string {
   const { type, content } = typed(cell.value, cell.formula !== undefined, prefix);
-  const attribute = (name: string, value: string | number | undefined): string =>
-    value === undefined || value === "" ? "" : ` ${name}="${value}"`;
-  const address = cellsText({ row: cell.row, column: cell.column, rows: 1, columns: 1 });
+  const address = columnLetters(cell.column) + String(cell.row + 1);
   const attributes =
     attribute("r", address) +
     attribute("s", cell.style === 0 ? undefined : cell.style) +

@@ -28,9 +28,11 @@ export function encoded(text: string): Uint8Array {
 
 const ESCAPES: Readonly<Record<string, string>> = { "&": "&amp;", "<": "&lt;", ">": "&gt;", '"': "&quot;" };
 
+const SPECIAL = /[&<>"]/;
+
 /** For element content and for attributes in double quotes. Line ends of attributes stay line ends. */
 export function escapedXml(text: string): string {
-  return text.replace(/[&<>"]/g, (char) => ESCAPES[char] ?? char);
+  return SPECIAL.test(text) ? text.replace(/[&<>"]/g, (char) => ESCAPES[char] ?? char) : text;
 }
 
 export function escapedAttribute(text: string): string {
@@ -42,11 +44,15 @@ export function escapedAttribute(text: string): string {
  * underscore written: ECMA-376 part 1, 22.9.2.19.
  */
 export function escapedCellText(text: string): string {
+  if (USUAL.test(text)) return escapedXml(text);
   const marked = text
     .replace(/_(?=x[0-9A-Fa-f]{4}_)/g, "_x005F_")
     .replace(UNWRITABLE, (char) => `_x${char.charCodeAt(0).toString(16).toUpperCase().padStart(4, "0")}_`);
   return escapedXml(marked);
 }
+
+/** No character that needs a mark. */
+const USUAL = /^[\n\t -\^`-\u{d7ff}]*$/u;
 
 /** What XML 1.0 leaves out, half surrogates, and CR, which a reader would turn into a line end. */
 const UNWRITABLE = new RegExp(

@@ -1,8 +1,8 @@
 /** Writes a zip: packed files as they came, new ones deflated. Times are those of 1980, so that no clock shows. */
-import { Deflate } from "fflate";
 import type { NextSlice } from "../../timeSlices";
 import { crc32 } from "./crc";
 import type { ZipEntry } from "./directory";
+import { packerFor } from "./packer";
 
 const STEP = 65_536;
 const VERSION = 20;
@@ -14,16 +14,16 @@ const FIRST_DAY = 0x0021;
 /** Packs bytes with pauses between. */
 export async function packed(path: string, bytes: Uint8Array, pause: NextSlice): Promise<ZipEntry> {
   const pieces: Uint8Array[] = [];
-  const deflate = new Deflate({ level: 6 }, (piece) => pieces.push(piece));
+  const packer = packerFor(bytes.length, (piece) => pieces.push(piece));
   let sum = 0;
   for (let at = 0; at < bytes.length || at === 0; at += STEP) {
     const piece = bytes.subarray(at, at + STEP);
     sum = crc32(piece, sum);
-    // The packer may keep and change what it is given.
-    deflate.push(piece.slice(), at + STEP >= bytes.length);
+    await packer.push(piece, at + STEP >= bytes.length);
     const wait = pause();
     if (wait !== undefined) await wait;
   }
+  await packer.done();
   const small = joined(pieces);
   const isSmaller = small.length < bytes.length;
   return { path, method: isSmaller ? 8 : 0, crc: sum, size: bytes.length, packed: isSmaller ? small : bytes };
