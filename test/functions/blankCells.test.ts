@@ -45,7 +45,9 @@ it("docs/blank-cells.md is up to date: npm run blank-cells", async () => {
 });
 
 it("the table holds every optional argument, numbers and words, and each is answered when left out", () => {
-  expect(new Set(ROWS.map(({ arg }) => arg.shape.type))).toEqual(new Set(["quantity", "choice", "either", "yes/no", "block", "rows"]));
+  expect(new Set(ROWS.map(({ arg }) => arg.shape.type))).toEqual(
+    new Set(["quantity", "choice", "either", "yes/no", "block", "rows", "text"]),
+  );
   expect(OWN.filter(({ omitted }) => omitted.refusal !== undefined).map(titleOf)).toEqual([]);
   expect(ROWS.filter(zeroIsWithin).length).toBeGreaterThan(23);
 });
@@ -67,12 +69,15 @@ it("a 0 in SI counts as the table says, wherever the same numbers are answered i
 });
 
 /** Given alone they are refused in words: each needs a second argument. */
-const NEEDS_ANOTHER = new Set(["POOL.WARMUP, air"]);
+const NEEDS_ANOTHER = new Set(["POOL.WARMUP, air", "CLIMATE.MONTHS, latitude", "CLIMATE.MONTHS, longitude"]);
 
 it("a 0 is refused only where the argument needs another one, and the message names both", () => {
   const refused = OWN.filter(({ zero }) => zero.refusal !== undefined);
   expect(new Set(refused.map(titleOf))).toEqual(NEEDS_ANOTHER);
-  for (const { zero } of refused) expect(zero.refusal).toMatch(/^area: is needed with air:/);
+  for (const { zero } of refused)
+    expect(zero.refusal).toMatch(
+      /^(?:area: is needed with air:|latitude: is blank: a posit|longitude: is blank: a posit)/,
+    );
 });
 
 describe.each(CASES)("A blank in %s", (_, row) => {

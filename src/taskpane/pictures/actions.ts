@@ -4,9 +4,7 @@ import type { Area, PlacedPicture } from "../../workbook/port";
 import type { PanelServices } from "../services";
 import { action, h } from "../elements";
 import { largerButton } from "./larger";
-import type * as Pictures from ".";
-
-export type Drawing = typeof Pictures;
+import type { Drawing } from "./drawing";
 
 /** What pictures belong to. */
 export interface PicturesOf {

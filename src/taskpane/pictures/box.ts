@@ -3,7 +3,8 @@ import type { Picture, PictureChoice, Scheme, ShownPicture } from "../../../core
 import type { CellInput } from "../../../core";
 import type { PanelServices } from "../services";
 import { h, markScrollable, replace } from "../elements";
-import { pictureActions, type Drawing, type PicturesOf } from "./actions";
+import { pictureActions, type PicturesOf } from "./actions";
+import type { Drawing } from "./drawing";
 import { canvas } from "./canvas";
 import { LIGHT_PICTURES } from "./light";
 import { valueText } from "../views/result";

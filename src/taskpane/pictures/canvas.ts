@@ -1,7 +1,7 @@
 /** Puts a picture into the page: drawn again when its place changes its width, with its values below. */
 import type { Picture, Scheme } from "../../../core/pictures";
 import { h } from "../elements";
-import type { Drawing } from "./actions";
+import type { Drawing } from "./drawing";
 import { legend } from "./legendList";
 import { readingOf } from "./reading";
 

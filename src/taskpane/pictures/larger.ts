@@ -1,7 +1,7 @@
 /** A picture in a dialog over the whole panel. Esc closes it, and the focus goes back to its button. */
 import type { Picture, Scheme } from "../../../core/pictures";
 import { action, h } from "../elements";
-import type { Drawing } from "./actions";
+import type { Drawing } from "./drawing";
 import { canvas } from "./canvas";
 
 /** The least width, and height by width: a narrow panel scrolls sideways. */

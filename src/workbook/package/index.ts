@@ -20,23 +20,23 @@
  * `handOverPackage`: cells frozen, sheets chosen, nothing left of the rest, Read me and Record behind them. Its three
  * steps can be called alone: `patchCells`, `chooseSheets`, `addSheets`.
  */
-export { isPackageRefusal, type PackageRefusal, type RefusalCode } from "./refusal";
+export { isPackageRefusal } from "./refusal";
 export type { PackageWork } from "./work";
 export { openParts as openPackage, packageBytes, type Package } from "./parts/package";
-export { PACKAGE_LIMITS, type PackageLimits } from "./zip/limits";
+export { PACKAGE_LIMITS } from "./zip/limits";
 export { readBook } from "./book/read";
 export type * from "./book/facts";
-export { cellContext, readStoredSheet, type CellContext } from "./sheet/read";
+export { cellContext, readStoredSheet } from "./sheet/read";
 export type * from "./sheet/facts";
 export { readLooks } from "./styles/looks";
-export { callsUs, usesOf, type FormulaUses } from "./formula/uses";
-export { patchCells, type Patched } from "./patch/patch";
+export { callsUs, usesOf } from "./formula/uses";
+export { patchCells } from "./patch/patch";
 export type * from "./patch/changes";
 export { listHidden } from "./copy/inventory";
 export { sheetsOfCopy } from "./copy/chosenSheets";
 export { chooseSheets, type ChosenCopy } from "./copy/choose";
-export { handOverPackage, type HandedOver, type HandOverPlan } from "./copy/handOver";
-export type { CopyChoice, CopyReport, FrozenFormula, HiddenItem, HiddenKind, KeptSheet } from "./copy/choice";
+export { handOverPackage, type HandOverPlan } from "./copy/handOver";
+export type { CopyChoice, CopyReport, HiddenItem, KeptSheet } from "./copy/choice";
 export { addSheets } from "./create/addSheets";
 export { newWorkbook } from "./create/newBook";
 export { cellsFromRows } from "./create/newSheet";
