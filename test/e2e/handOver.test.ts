@@ -49,6 +49,7 @@ describe.skipIf(!HAS_CHROMIUM)("The panel in the preview", { timeout: 90_000 }, 
     await book.xlsx.readFile(await saved(download));
     expect(book.worksheets.map(({ name }) => name)).toEqual([
       "Recovery sizing",
+      "Project",
       "Read me",
       "Record",
       "For the supplier",

@@ -110,10 +110,10 @@ describe.skipIf(!HAS_CHROMIUM)("The preview in a browser", { timeout: 90_000 }, 
 
   test("offers the words of a list above the grid, and takes the chosen one", async () => {
     const sheet = await readSheet(page);
-    const address = beside(sheet, "Pipe size");
+    const address = beside(sheet, "Cover");
     await select(page, address);
-    await page.getByRole("combobox", { name: `Choices for ${address}` }).selectOption("3 in");
-    await eventually(async () => expect((await readSheet(page)).values.flat()).toContain("3 in"));
+    await page.getByRole("combobox", { name: `Choices for ${address}` }).selectOption("bubble");
+    await eventually(async () => expect((await readSheet(page)).values.flat()).toContain("bubble"));
   });
 
   test("shows the full text of an error above the grid", async () => {
@@ -135,7 +135,7 @@ describe.skipIf(!HAS_CHROMIUM)("The preview in a browser", { timeout: 90_000 }, 
   test("finds a function and inserts its example at the selected cell", async () => {
     await page.getByRole("tab", { name: "Find" }).click();
     await select(page, "H5");
-    await page.locator("#panel input").first().fill("head loss");
+    await page.getByRole("searchbox").fill("head loss");
     await page.locator("#panel summary", { hasText: "PIPE.HEADLOSS" }).first().click();
     await page.locator("#panel").getByText("Insert at the selected cell").first().click();
     const inserted = () =>

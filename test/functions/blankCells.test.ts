@@ -44,11 +44,14 @@ it("docs/blank-cells.md is up to date: npm run blank-cells", async () => {
   expect(readFileSync("docs/blank-cells.md", "utf8")).toBe(await blankCellsPage());
 });
 
+/** Needed, and behind an optional argument: Excel takes no required one there. */
+const BY_FORM = new Set(["NOTE.VERDICT, computed"]);
+
 it("the table holds every optional argument, numbers and words, and each is answered when left out", () => {
   expect(new Set(ROWS.map(({ arg }) => arg.shape.type))).toEqual(
     new Set(["quantity", "choice", "either", "yes/no", "block", "rows", "text"]),
   );
-  expect(OWN.filter(({ omitted }) => omitted.refusal !== undefined).map(titleOf)).toEqual([]);
+  expect(OWN.filter((row) => row.omitted.refusal !== undefined && !BY_FORM.has(titleOf(row))).map(titleOf)).toEqual([]);
   expect(ROWS.filter(zeroIsWithin).length).toBeGreaterThan(23);
 });
 

@@ -95,7 +95,7 @@ describe("the functions script", () => {
         }
       }
     // These take no argument and are given three, which a host may append; all others refuse each of the odd values.
-    expect([...answering]).toEqual(["REFRIG.LIST", "NOTE.EDITION", "NOTE.SELFTEST"]);
+    expect([...answering]).toEqual(["REFRIG.LIST", "CLIMATE.PLACES", "NOTE.EDITION", "NOTE.SELFTEST"]);
   });
 
   test("spreads the list in which a host passes repeated arguments", () => {

@@ -55,12 +55,12 @@ describe.skipIf(!HAS_CHROMIUM)("Help pages in a browser", () => {
     for (const name of names) {
       await open(name);
       if ((await tooWide(PAPER)) > 0) wide.push(name);
-      const heights = await page.evaluate(() =>
-        [...document.querySelectorAll("details.working table")].map((each) => each.clientHeight),
+      const shown = await page.evaluate(() =>
+        [...document.querySelectorAll("details.working table")].map((each) => each.checkVisibility()),
       );
-      if (heights.some((height) => height > 0)) unfolded.push(name);
+      if (shown.includes(true)) unfolded.push(name);
     }
-    await page.emulateMedia({ media: "screen" });
+    await page.emulateMedia({ media: null });
     expect(wide).toEqual([]);
     expect(unfolded).toEqual([]);
   }, 60_000);

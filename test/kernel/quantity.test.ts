@@ -103,6 +103,7 @@ describe("units", () => {
       "humidity ratio",
       "flow coefficient",
       "gas flow coefficient",
+      "distance",
       "years",
       "fraction",
       "relative humidity",

@@ -116,8 +116,12 @@ describe("A workbook with every kind of part", () => {
     expect(changedIn(before, after)).toEqual([
       "[Content_Types].xml",
       "xl/_rels/workbook.xml.rels",
+      "xl/charts/chart2.xml",
+      "xl/drawings/_rels/drawing2.xml.rels",
+      "xl/drawings/drawing2.xml",
       "xl/styles.xml",
       "xl/workbook.xml",
+      "xl/worksheets/_rels/sheet6.xml.rels",
       "xl/worksheets/sheet6.xml",
     ]);
     expect(cellIn(after["xl/worksheets/sheet6.xml"]!, "B2")).toContain("<v>55</v>");

@@ -260,7 +260,9 @@ describe.skipIf(!HAS_CHROMIUM)("Long work of the panel", { timeout: 60_000 }, ()
     expect(await focused()).toBe("Scan again");
     release();
     await pane.page.keyboard.press("Enter");
-    await pane.page.locator("#view-cautions .code", { hasText: "POOL-ESTIMATE" }).waitFor({ timeout: 30_000 });
+    await pane.page
+      .locator("#view-cautions .code", { hasText: "POOL-ESTIMATE" })
+      .waitFor({ state: "attached", timeout: 30_000 });
     expect(await pane.text("#view-cautions")).not.toContain("Cancelled");
   });
 
@@ -278,7 +280,9 @@ describe.skipIf(!HAS_CHROMIUM)("Long work of the panel", { timeout: 60_000 }, ()
     expect(await pane.violations()).toEqual([]);
     await pane.page.unroute(SCRIPT);
     await button(/^Scan again$/).press("Enter");
-    await pane.page.locator("#view-cautions .code", { hasText: "POOL-ESTIMATE" }).waitFor({ timeout: 30_000 });
+    await pane.page
+      .locator("#view-cautions .code", { hasText: "POOL-ESTIMATE" })
+      .waitFor({ state: "attached", timeout: 30_000 });
     expect(await left.count()).toBe(0);
   });
 

@@ -76,7 +76,7 @@ const results: readonly Line[] = [
   ),
   answer(
     "outFlow",
-    "Water through the exchanger",
+    "Flow through the exchanger",
     "=[flow]",
     "gpm",
     "0",

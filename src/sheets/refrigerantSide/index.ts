@@ -168,7 +168,7 @@ export const refrigerantSide: StarterSheet = sheetOf({
   id: "refrigerant-side",
   name: "Refrigerant side",
   summary: "For the technician: pressure chart, superheat and subcooling, pressure test, vacuum, added charge.",
-  widths: [...WIDTHS, 12, 14],
+  widths: [...WIDTHS, 8, 9],
   charts: [PRESSURE_PICTURE],
   frozenRows: FROZEN_ROWS,
   lines: starterLines({

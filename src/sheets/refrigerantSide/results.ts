@@ -24,7 +24,7 @@ export const PRESSURE_CHART: readonly Line[] = [
     labelStyle: "Heading 3",
     value: "Dew (psig)",
     style: "Heading 3",
-    extra: { C: headCell("Bubble (psig)"), F: headCell("Chart: dew"), G: headCell("Chart: bubble") },
+    extra: { C: headCell("Bubble (psig)"), F: headCell("Dew"), G: headCell("Bubble") },
     source: "REFRIG.PRESSURE: dew for superheat, bubble for subcooling",
   },
   ...Array.from({ length: CHART_ROWS }, (_, place): Line => {

@@ -72,7 +72,7 @@ export function entryOf(
       services.readOut(`${field.label}: ${control.value}`);
       changed();
     });
-  const takeName = `Take ${field.label} from the selected cell`;
+  const takeName = `Take cell for ${field.label}`;
   const optional = field.arg.presence === "required" ? undefined : h("span", { class: "tag" }, "optional");
   const row = h(
     "div",
