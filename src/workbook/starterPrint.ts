@@ -6,10 +6,13 @@ import { rowHeights } from "./starterStyles";
 /** In points. The lower one has room for the footer. */
 export const MARGINS = { leftMargin: 36, rightMargin: 36, topMargin: 36, bottomMargin: 50.4 } as const;
 
-/** The smaller side of both papers, in points: Letter is 612 × 792, A4 is 595.3 × 841.9. */
-const [NARROW, SHORT] = [595.3, 792] as const;
+/** Short and long side in points: Letter, A4. */
+const PAPERS = [
+  [612, 792],
+  [595.3, 841.9],
+] as const;
 /** A program draws rows a little higher than a file says. */
-const SLACK = 0.96;
+const SLACK = 0.92;
 /** Of a row without a height of its own. */
 const ROW_POINTS = 15;
 
@@ -18,12 +21,25 @@ const HEADINGS: readonly (SheetStyle | undefined)[] = ["Heading 2", "Heading 3"]
 /** Points of a column that shows so many figures of the usual font: 7 pixels each and 5 beside, at 96 to the inch. */
 export const columnPoints = (figures: number): number => (figures * 7 + 5) * 0.75;
 
-/** The scale at which a sheet's width fits the narrower paper; never enlarged. */
-export function printScale({ widths, print }: Pick<StarterSheet, "widths" | "print">): number {
-  const sides = MARGINS.leftMargin + MARGINS.rightMargin;
-  const across = (print.landscape ? SHORT : NARROW) - sides;
+type Printed = Pick<StarterSheet, "widths" | "print">;
+
+/** The scale at which a sheet's width fits a paper; never enlarged. */
+function scaleOn([short, long]: (typeof PAPERS)[number], { widths, print }: Printed): number {
+  const across = (print.landscape ? long : short) - MARGINS.leftMargin - MARGINS.rightMargin;
   return Math.min(1, across / widths.reduce((sum, width) => sum + columnPoints(width), 0));
 }
+
+/** The scale on the paper that needs the smaller one. */
+export const printScale = (sheet: Printed): number => Math.min(...PAPERS.map((paper) => scaleOn(paper, sheet)));
+
+/** Points of rows that a page of either paper holds. */
+const roomOf = (sheet: Printed): number =>
+  Math.min(
+    ...PAPERS.map((paper) => {
+      const down = (sheet.print.landscape ? paper[0] : paper[1]) - MARGINS.topMargin - MARGINS.bottomMargin;
+      return down / scaleOn(paper, sheet);
+    }),
+  );
 
 interface Row {
   readonly points: number;
@@ -51,8 +67,7 @@ const groupStarts = (rows: readonly Row[], from: number): readonly number[] =>
 /** Rows, counted from 1, above which a page ends. */
 function pageBreaks(sheet: StarterSheet): readonly number[] {
   const rows = rowsOf(sheet);
-  const down = (sheet.print.landscape ? NARROW : SHORT) - MARGINS.topMargin - MARGINS.bottomMargin;
-  const room = (down / printScale(sheet)) * SLACK - pointsOf(rows.slice(0, sheet.frozenRows));
+  const room = roomOf(sheet) * SLACK - pointsOf(rows.slice(0, sheet.frozenRows));
   const starts = groupStarts(rows, sheet.frozenRows);
   const breaks: number[] = [];
   let left = room;

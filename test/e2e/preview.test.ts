@@ -135,7 +135,7 @@ describe.skipIf(!HAS_CHROMIUM)("The preview in a browser", { timeout: 90_000 }, 
   test("finds a function and inserts its example at the selected cell", async () => {
     await page.getByRole("tab", { name: "Find" }).click();
     await select(page, "H5");
-    await page.getByRole("searchbox").fill("head loss");
+    await page.locator("#view-find fluent-text-input input").first().fill("head loss");
     await page.locator("#panel summary", { hasText: "PIPE.HEADLOSS" }).first().click();
     await page.locator("#panel").getByText("Insert at the selected cell").first().click();
     const inserted = () =>

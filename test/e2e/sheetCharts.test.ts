@@ -1,5 +1,5 @@
 /** The charts of a sheet in the page: over their cells, scrolling with them, drawn again on change. */
-import type { Browser, Page } from "playwright-core";
+import type { Browser, Locator, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, test, vi } from "vitest";
 import { serve, type Served } from "../../scripts/serve";
 import { recoverySizing } from "../../src/sheets/recoverySizing";
@@ -36,6 +36,16 @@ describe.skipIf(!HAS_CHROMIUM)("The charts of a sheet in the page", { timeout: 1
     if (folder !== undefined) await page.screenshot({ path: `${folder}/${name}.png` });
   };
 
+  /** Where the figure is once it lies still. */
+  const still = async (figure: Locator): Promise<{ readonly x: number; readonly y: number } | null> => {
+    for (let last = await figure.boundingBox(); ;) {
+      await page.waitForTimeout(1_000);
+      const now = await figure.boundingBox();
+      if (now?.y === last?.y) return now;
+      last = now;
+    }
+  };
+
   test("lie over the cells kept free for them, and scroll with them", async () => {
     await select(page, PLACE.row + 17);
     await chart().waitFor();
@@ -47,7 +57,7 @@ describe.skipIf(!HAS_CHROMIUM)("The charts of a sheet in the page", { timeout: 1
     });
     expect(bars).toBeGreaterThanOrEqual(36);
     await shot("sheet");
-    const before = await figure.boundingBox();
+    const before = await still(figure);
     await page.mouse.move(400, 500);
     await page.mouse.wheel(0, 100);
     await eventually(async () => {

@@ -18,9 +18,10 @@ addEventListener(
     if (!(target instanceof HTMLScriptElement)) return;
     const file = new URL(target.src).pathname.split("/").at(-1) ?? "";
     const sentence = `${file} didn't load. Check the connection, then reload the page.`;
-    for (const id of ["status", "said"]) {
+    const says = { status: sentence, said: sentence, panel: "The panel needs the sheet." };
+    for (const [id, text] of Object.entries(says)) {
       const place = document.getElementById(id);
-      if (place !== null) place.textContent = sentence;
+      if (place !== null) place.textContent = text;
     }
   },
   { capture: true },

@@ -42,8 +42,17 @@ function boxOf(place: string, skeleton: SpreadsheetSkeleton): ScreenBox {
   return { left: first.startX, top: first.startY, width: last.endX - first.startX, height: last.endY - first.startY };
 }
 
+/** The engine makes a sheet's parts one after the other: before all are there, asking for one throws. */
+function skeletonOf(render: IRender): SpreadsheetSkeleton | undefined {
+  try {
+    return render.with(SheetSkeletonManagerService).getCurrentSkeleton() ?? undefined;
+  } catch {
+    return undefined;
+  }
+}
+
 function viewOf(render: IRender, sheet: string, charts: readonly SheetChart[]): ChartsView | undefined {
-  const skeleton = render.with(SheetSkeletonManagerService).getCurrentSkeleton();
+  const skeleton = skeletonOf(render);
   const main = render.scene.getViewport(SHEET_VIEWPORT_KEY.VIEW_MAIN);
   if (!skeleton || main === undefined) return undefined;
   const { scaleX, scaleY } = render.scene.getAncestorScale();

@@ -47,6 +47,9 @@ export interface ScreenBook extends SheetBook {
   allowFrozen(rows: boolean, columns: boolean): void;
 }
 
+/** About four seconds. */
+const MOST_FRAMES = 240;
+
 const registerPlugins = (
   univer: Univer,
   container: HTMLElement,
@@ -85,6 +88,15 @@ export const startOnScreen = (container: HTMLElement, set: FunctionSet, first: B
     const range = { startRow: row, endRow: row, startColumn: column, endColumn: column };
     injector.get(ICommandService).syncExecuteCommand(ScrollToRangeOperation.id, { range });
   };
+  /** The engine makes a sheet's parts one after the other: before all are there, a command for the screen throws. */
+  const scrollSoon = (cell: Address, frames: number): void => {
+    try {
+      scrollTo(cell);
+    } catch (thrown) {
+      if (frames === 0) throw thrown;
+      requestAnimationFrame(() => scrollSoon(cell, frames - 1));
+    }
+  };
   const book = univerBook(univer, log, first);
   showStates(univer);
   showInvalid(univer);
@@ -96,7 +108,7 @@ export const startOnScreen = (container: HTMLElement, set: FunctionSet, first: B
     select: (cell) => {
       book.select(cell);
       // The sheet that came to the front draws first.
-      requestAnimationFrame(() => scrollTo(cell));
+      requestAnimationFrame(() => scrollSoon(cell, MOST_FRAMES));
     },
     setDark: (dark) => injector.get(ThemeService).setDarkMode(dark),
     focus,
