@@ -136,8 +136,8 @@ describe.skipIf(!HAS_CHROMIUM)("The preview in a browser", { timeout: 90_000 }, 
     await page.getByRole("tab", { name: "Find" }).click();
     await select(page, "H5");
     await page.locator("#view-find fluent-text-input input").first().fill("head loss");
-    await page.locator("#panel summary", { hasText: "PIPE.HEADLOSS" }).first().click();
-    await page.locator("#panel").getByText("Insert at the selected cell").first().click();
+    await page.locator("#view-find summary", { hasText: "PIPE.HEADLOSS" }).first().click();
+    await page.getByRole("button", { name: "Insert at the selected cell: PIPE.HEADLOSS" }).click();
     const inserted = () =>
       page.evaluate(
         async (area) => {
