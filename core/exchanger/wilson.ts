@@ -51,7 +51,7 @@ export function wilsonFit(readings: readonly Reading[], exponent: number) {
 export function wilsonSplit(readings: readonly Reading[], m: number, V: number, trace: Trace) {
   const { constant: R, slope: b, constantError, slopeError, determination } = wilsonFit(readings, m);
   if (b <= 0)
-    throw notAvailable("readings: UA doesn't rise with the flow: the water's film can't be told from the rest");
+    throw notAvailable("readings: UA doesn't rise with the flow: the water's film can't be separated from the rest");
   if (R + b * V ** -m <= 0) throw notAvailable("flow: beyond the readings: the line gives no UA there");
   const ua = trace.step(wilsonLine, { R, b, V, m });
   const film = V ** m / b;

@@ -2,7 +2,7 @@
 import type { Line } from "./layout";
 import type { Validation } from "./sheet";
 
-/** A condition, and the label that stands for it where it doesn't hold. */
+/** A condition, and the label to show where it doesn't hold. */
 export interface InputRule {
   readonly label: string;
   readonly condition: string;

@@ -10,7 +10,7 @@ export const STATE_WORDS: Readonly<Record<CheckState, readonly string[]>> = {
   good: [STATES.good, "go", "GO", "nothing found against it", "agrees"],
   unfinished: [STATES.unfinished, "open", "open conditions", "not checked"],
   doubtful: [STATES.doubtful, "look", "GO WITH CONDITIONS"],
-  bad: [STATES.bad, "no-go", "NO-GO", "don't, as it stands", "differs"],
+  bad: [STATES.bad, "no-go", "NO-GO", "don't do it as planned", "differs"],
 };
 
 /** Text on ground with a contrast of at least 4.5 to 1; the word carries the meaning, the colour repeats it. */
@@ -21,7 +21,7 @@ export const STATE_LOOKS: Readonly<Record<CheckState, { readonly color: string; 
   bad: { color: "#ffffff", fill: "#a3001d" },
 };
 
-/** The state that a cell's value stands for; undefined where it is none of the words. */
+/** The state that a cell's value means; undefined where it is none of the words. */
 export const stateOf = (value: unknown): CheckState | undefined =>
   typeof value === "string"
     ? (Object.keys(STATE_WORDS) as CheckState[]).find((state) => STATE_WORDS[state].some((word) => word === value))

@@ -59,7 +59,7 @@ function formulaLines(formula: string, letters: number): number {
   return Math.min(MOST_FORMULA_LINES, Math.max(1, Math.ceil((literals + VALUE_LETTERS * cells) / letters)));
 }
 
-/** The height of a row whose wrapped text stands in a column of so many characters; undefined where one line holds it. */
+/** The height of a row with wrapped text in a column of so many characters; undefined where one line holds it. */
 export function wrappedHeight(text: string, width = 8, isFormula = false): number | undefined {
   const lines = isFormula ? formulaLines(text, width * LETTERS_PER_DIGIT) : textLines(text, width);
   return lines > 1 ? Math.min(HIGHEST_POINTS, lines * LINE_POINTS + 3) : undefined;

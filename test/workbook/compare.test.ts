@@ -110,14 +110,14 @@ describe("A comparison of calculated sheets", () => {
     const [slow, fast] = [await readSide(on.book, ENGINE, ["Slow"]), await readSide(on.book, ENGINE, ["Fast"])];
     const found = compareWorkbooks(slow, fast);
     expect(found.inputs.map(({ label }) => label)).toEqual(["Flow"]);
-    expect(found.came.map(({ label, caution }) => [label, caution.code])).toContainEqual([
+    expect(found.raised.map(({ label, caution }) => [label, caution.code])).toContainEqual([
       "Head lost",
       "PIPE-FAST-WATER",
     ]);
-    expect(found.went.map(({ caution }) => caution.code)).not.toContain("PIPE-FAST-WATER");
+    expect(found.cleared.map(({ caution }) => caution.code)).not.toContain("PIPE-FAST-WATER");
     expect(found.results.length).toBeGreaterThan(5);
     const back = compareWorkbooks(fast, slow);
-    expect(back.went).toHaveLength(found.came.length);
+    expect(back.cleared).toHaveLength(found.raised.length);
   });
 });
 

@@ -135,7 +135,7 @@ describe("Mending", () => {
       },
       Pool: { C3: "=WARMBACK.POOL.AREA(B9)" },
     });
-    const came = await mendAll(book);
+    const outcomes = await mendAll(book);
     expect(written).toHaveLength(1);
     expect(written[0]?.map(({ content, fromText }) => [content, fromText])).toEqual([
       [AREA, undefined],
@@ -143,7 +143,7 @@ describe("Mending", () => {
       ["=WARMBACK.POOL.AREA(BAD)", undefined],
       ["=WARMBACK.POOL.AREA(B9)", true],
     ]);
-    expect(came.map((one) => one.came)).toEqual([
+    expect(outcomes.map((one) => one.outcome)).toEqual([
       { value: 1 },
       { failing: "#NAME?", message: "UNKNOWN can't be followed here" },
       { failing: "#VALUE!", message: "BAD can't be followed here" },
@@ -153,7 +153,7 @@ describe("Mending", () => {
 
   test("gives the call's own message where the host has none", async () => {
     const { book } = writable({ Loop: { A1: cell('=_xldudf_WARMBACK_POOL_AREA("BAD")') } });
-    expect((await mendAll(book))[0]?.came).toEqual({
+    expect((await mendAll(book))[0]?.outcome).toEqual({
       failing: "#VALUE!",
       message: "bore: must be above 0 in, got 0 in",
     });
@@ -163,8 +163,8 @@ describe("Mending", () => {
     const { book, written } = writable({ Loop: { A1: cell(LOST), A2: cell(LOST) } });
     const { damaged } = await findDamage(book, KNOWLEDGE);
     await book.write([{ ...at("Loop", "A1"), content: "=1" }]);
-    const came = await mendCells(book, ENGINE, damaged);
+    const outcomes = await mendCells(book, ENGINE, damaged);
     expect(written.at(-1)).toEqual([{ ...at("Loop", "A2"), content: AREA }]);
-    expect(came.map((one) => one.came)).toEqual([{ value: 1 }, { left: "it was changed since the list was made" }]);
+    expect(outcomes.map((one) => one.outcome)).toEqual([{ value: 1 }, { left: "it was changed since the list was made" }]);
   });
 });

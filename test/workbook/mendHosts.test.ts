@@ -61,7 +61,7 @@ describe("In the preview's sheet engine, mending", () => {
     );
     const speed = came.filter(({ formula }) => formula === '=WARMBACK.PIPE.VELOCITY(40,"2 in")');
     expect(speed.length).toBeGreaterThan(20);
-    for (const { came: one } of speed) expect("value" in one && one.value).toBeCloseTo(3.892, 2);
+    for (const { outcome: one } of speed) expect("value" in one && one.value).toBeCloseTo(3.892, 2);
   });
 });
 

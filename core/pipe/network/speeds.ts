@@ -117,7 +117,7 @@ export function pumpInSystem(system: System, pump: readonly Omit<PumpRow, "name"
       const { H0, b, c } = spanOf(own, flow / speed);
       trace.step(pumpAtSpeed, { w: speed, H0, b, Q: flow, c });
     }
-    // Without flow the pump stands at its head at no flow.
+    // Without flow the pump gives its shut-off head.
     const head = flow > 0 ? -headLostIn(network, solved, place) : item(network.links, place).lift;
     return { flow, head };
   };

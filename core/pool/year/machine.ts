@@ -55,7 +55,7 @@ function outdoorCurve(rating: Rating): OutdoorCurve {
   return { cooling, power };
 }
 
-/** The machine's net cooling at the design outdoor temperature, W: what the load is there unless told. */
+/** The machine's net cooling at the design outdoor temperature, W: the load there unless it is given. */
 export const coolingAtDesign = (rating: Rating, designOutdoor: number): number =>
   performanceAtOutdoor(rating, withinCurve(designOutdoor), rating.wetBulb).cooling;
 

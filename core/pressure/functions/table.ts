@@ -42,7 +42,7 @@ export const pressureTable = cellFunction({
     "Nameplate first. The machine's own sides are held against the rule of PRESSURE.DESIGN, every other part against the greater of that and the nameplate of its side, which the machine may reach.",
     "Test: the least rating of all connected parts, which is often the nameplate's low side; with the high side shut off by service valves that of each side. Strength test: 1.1 × design with gas, of an added part alone, before it is joined.",
     "Cut-out: at most the least rating of the high side, and 90 % of a relief setting (common practice). Lines are annealed copper at their temperature; titanium and cupronickel without a stamped pressure are estimates.",
-    "Pressures in the block are gauge readings at sea level. Steps, ports and valve positions stand in the cautions.",
+    "Pressures in the block are gauge readings at sea level. Steps, ports and valve positions are in the cautions.",
   ],
   args: { inputs: PRESSURE_INPUTS },
   returns: tableResult("pressures of the changed circuit", {

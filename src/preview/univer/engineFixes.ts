@@ -17,7 +17,7 @@ import type { CallSites } from "../host/callSites";
 import { findCycles } from "./cycles";
 import { limitSizes } from "./sizeLimits";
 
-/** How a program with an engine wants it watched; the page takes what stands here. */
+/** What a program watches of its engine; the page uses these defaults. */
 export interface EngineWatch {
   /** Hears of each formula before it is calculated. */
   readonly onFormula?: (sheetId: string, row: number, column: number) => void;

@@ -115,7 +115,7 @@ const checks: readonly Line[] = [
   ),
   checkWhen(
     "checkRefrigerantDesign",
-    "Refrigerant side stands its design pressure",
+    "Refrigerant side rated for its design pressure",
     "refrigerantDesignOffered",
     "[refrigerantDesignOffered]>=[refrigerantDesign]",
     "Never below the machine's high side.",
@@ -129,14 +129,14 @@ const checks: readonly Line[] = [
   ),
   checkWhen(
     "checkWaterDesign",
-    "Water side stands its design pressure",
+    "Water side rated for its design pressure",
     "waterDesignOffered",
     "[waterDesignOffered]>=[waterDesign]",
     "",
   ),
   checkWhen(
     "checkWaterHottest",
-    "Water side stands its design temperature",
+    "Water side rated for its design temperature",
     "waterHottestOffered",
     "[waterHottestOffered]>=[waterHottest]",
     "At loss of flow the tube reaches the hot gas.",

@@ -89,7 +89,7 @@ const spaceInputs: readonly Line[] = [
   input("floorResistance", "Floor resistance", 0.6, "h·ft²·°F/BTU", {
     validation: above("above 0"),
     source: "floor loop only; maker's figure",
-    note: "0.6 stands for tiles on screed (common practice).",
+    note: "0.6 suits tiles on screed (common practice).",
   }),
 ];
 

@@ -10,13 +10,13 @@ import { MONTH_CHARTS, MONTH_LINES } from "./months";
 import { YEAR_LINES, YEAR_RESULTS } from "./year";
 import type { StarterSheet } from "../sheet";
 
-/** What stands against the job, from the survey and the checks. */
+/** What speaks against the job, from the survey and the checks. */
 const verdict: readonly Line[] = [
   {
     key: "verdict",
     label: "Verdict",
     value:
-      `=IF(OR([surveyed]="NO-GO",IFERROR([masterCheck]="${STATES.bad}",TRUE)),"don't, as it stands",` +
+      `=IF(OR([surveyed]="NO-GO",IFERROR([masterCheck]="${STATES.bad}",TRUE)),"don't do it as planned",` +
       `IF(AND([surveyed]="GO",[masterCheck]="${STATES.good}"),"nothing found against it","open conditions"))`,
     style: "Check Cell",
     source: "survey and checks of this sheet",

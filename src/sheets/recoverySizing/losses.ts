@@ -82,7 +82,7 @@ export const LOSS_RESULTS: readonly Line[] = [
     {
       format: "0.0",
       source: "POOL.EVAPORATION, Smith, Löf and Jones",
-      note: "Other published relations stand 1.5 to 2.6 apart.",
+      note: "Published relations differ by a factor of 1.5 to 2.6.",
     },
   ),
   part("lossEvaporation", "Evaporation", 2),

@@ -96,7 +96,7 @@ export const SURVEY_INPUTS: readonly Line[] = [
     "Water kept to range (chlorine, pH, salt)",
     "yes",
     YES_NO,
-    "Titanium stands it, other metals don't.",
+    "Titanium resists it, other metals don't.",
   ),
   gap,
 ];

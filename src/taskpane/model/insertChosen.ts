@@ -12,7 +12,7 @@ import { insertionOf, type CallExample } from "./insertion";
 export interface Chosen {
   readonly definition: CellFunction;
   readonly example: CallExample;
-  /** Texts that stand in the formula for arguments, by place. */
+  /** Texts used in the formula in place of arguments, by place. */
   readonly references?: ReadonlyMap<number, string>;
 }
 

@@ -104,7 +104,7 @@ const cellsOf = (matrix: CellMatrix, at: Address): readonly CellWrite[] =>
 
 /**
  * The cells to write for an example: its inputs from `at` down, the formula below them, at `at` where it has none.
- * @param references texts that stand in the formula for arguments, by place
+ * @param references texts used in the formula in place of arguments, by place
  */
 export function insertionOf(
   definition: CellFunction,

@@ -110,15 +110,16 @@ const sheetLine = (where: string, names: readonly string[]): Child =>
       );
 
 function comparisonParts(services: PanelServices, found: Comparison, sides: Sides): readonly Child[] {
-  const { inputs, results, formulas, came, went, onlyBefore, onlyAfter, sheetsBefore, sheetsAfter, compared } = found;
-  const changes = inputs.length + results.length + formulas.length + came.length + went.length;
+  const { inputs, results, formulas, raised, cleared, onlyBefore, onlyAfter, sheetsBefore, sheetsAfter, compared } =
+    found;
+  const changes = inputs.length + results.length + formulas.length + raised.length + cleared.length;
   return [
     h(
       "p",
       {},
       compared === 0
         ? "These sheets have no line in common."
-        : `${counted(compared, "cell")} compared: ${changes === 0 ? "no difference." : `${counted(inputs.length, "input")} and ${counted(results.length, "result")} differ, ${counted(came.length, "caution")} came and ${String(went.length)} went.`}`,
+        : `${counted(compared, "cell")} compared: ${changes === 0 ? "no difference." : `${counted(inputs.length, "input")} and ${counted(results.length, "result")} differ, ${counted(raised.length, "caution")} raised and ${String(cleared.length)} cleared.`}`,
     ),
     sheetLine("before", sheetsBefore),
     sheetLine("after", sheetsAfter),
@@ -127,8 +128,10 @@ function comparisonParts(services: PanelServices, found: Comparison, sides: Side
     part("Formulas that differ, with the same result", formulas, "cmp formulas", (one) =>
       differenceItem(services, one, sides, "cmp formulas"),
     ),
-    part("Cautions that came", came, "cmp came", (one) => cautionItem(services, one, sides.after, "cmp came")),
-    part("Cautions that went", went, "cmp went", (one) => cautionItem(services, one, sides.before, "cmp went")),
+    part("Cautions raised since", raised, "cmp raised", (one) => cautionItem(services, one, sides.after, "cmp raised")),
+    part("Cautions no longer raised", cleared, "cmp cleared", (one) =>
+      cautionItem(services, one, sides.before, "cmp cleared"),
+    ),
     part("Only before", onlyBefore, "cmp only before", (one) =>
       aloneItem(services, one, sides.before, "cmp only before"),
     ),

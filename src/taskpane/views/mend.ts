@@ -1,4 +1,4 @@
-/** Mending of damaged formulas: first the list, then the write, then what came of each cell. */
+/** Mending of damaged formulas: first the list, then the write, then the outcome of each cell. */
 import { briefValue } from "../../workbook/check/markedCells";
 import { findDamage, type Damage, type DamageList, type Unmendable } from "../../workbook/mend/damage";
 import { mendKnowledge } from "../../workbook/mend/knowledge";
@@ -50,13 +50,14 @@ const unmendableItem = (services: PanelServices, { address, now, why }: Unmendab
     h("p", { class: "fault" }, `Not mended: ${why}${why.endsWith("?") ? "" : "."}`),
   );
 
-function outcomeText({ came }: MendOutcome): string {
-  if ("left" in came) return `not mended: ${came.left}`;
-  if ("failing" in came) return `mended, still ${came.failing}${came.message === "" ? "" : `: ${came.message}`}`;
-  return `mended, ${briefValue(came.value)}`;
+function outcomeText({ outcome }: MendOutcome): string {
+  if ("left" in outcome) return `not mended: ${outcome.left}`;
+  if ("failing" in outcome)
+    return `mended, still ${outcome.failing}${outcome.message === "" ? "" : `: ${outcome.message}`}`;
+  return `mended, ${briefValue(outcome.value)}`;
 }
 
-const isWell = ({ came }: MendOutcome): boolean => "value" in came;
+const isWell = ({ outcome }: MendOutcome): boolean => "value" in outcome;
 
 function outcomeParts(services: PanelServices, all: readonly MendOutcome[]): readonly Child[] {
   const well = all.filter(isWell);

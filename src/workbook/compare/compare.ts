@@ -1,4 +1,4 @@
-/** Compares sheets: inputs that differ, results that differ and by how much, cautions that came or went. Pure. */
+/** Compares sheets: inputs that differ, results that differ and by how much, cautions raised since or no longer raised. Pure. */
 import type { CellValue } from "../port";
 import { sameCell } from "../values";
 import { keyedCells, type ComparedCaution, type ComparedCell, type ComparedSheet } from "./keyedCells";
@@ -26,8 +26,8 @@ export interface Comparison {
   readonly results: readonly LineDifference[];
   /** Formulas that differ and give the same. */
   readonly formulas: readonly LineDifference[];
-  readonly came: readonly CautionChange[];
-  readonly went: readonly CautionChange[];
+  readonly raised: readonly CautionChange[];
+  readonly cleared: readonly CautionChange[];
   /** Cells without a counterpart. */
   readonly onlyBefore: readonly ComparedCell[];
   readonly onlyAfter: readonly ComparedCell[];
@@ -42,8 +42,8 @@ const NOTHING: Comparison = {
   inputs: [],
   results: [],
   formulas: [],
-  came: [],
-  went: [],
+  raised: [],
+  cleared: [],
   onlyBefore: [],
   onlyAfter: [],
   sheetsBefore: [],
@@ -62,7 +62,7 @@ const folded = (formula: string): string => formula.replace(/\s+/g, "").toUpperC
 
 const isComputed = ({ formula, spilled }: ComparedCell): boolean => formula !== "" || spilled;
 
-/** The same caution about other numbers neither came nor went. */
+/** The same caution about other numbers is neither new nor gone. */
 const cautionKey = ({ code, text }: ComparedCaution): string => `${code}|${text.replace(/[-\d.,]+/g, "#")}`;
 
 /** The cautions of `cell` that `other` hasn't. */
@@ -93,21 +93,21 @@ function compareCell(before: ComparedCell, after: ComparedCell, draft: Draft): v
 export function compareSheets(before: ComparedSheet, after: ComparedSheet): Comparison {
   const [left, right] = [keyedCells(before), keyedCells(after)];
   const draft: Draft = { inputs: [], results: [], formulas: [] };
-  const [came, went]: [CautionChange[], CautionChange[]] = [[], []];
+  const [raised, cleared]: [CautionChange[], CautionChange[]] = [[], []];
   const onlyBefore: ComparedCell[] = [];
   let compared = 0;
   for (const [key, cell] of left) {
     const other = right.get(key);
-    went.push(...missing(cell, other));
+    cleared.push(...missing(cell, other));
     if (other === undefined) onlyBefore.push(cell);
     else {
       compared++;
       compareCell(cell, other, draft);
     }
   }
-  for (const [key, cell] of right) came.push(...missing(cell, left.get(key)));
+  for (const [key, cell] of right) raised.push(...missing(cell, left.get(key)));
   const onlyAfter = [...right].filter(([key]) => !left.has(key)).map(([, cell]) => cell);
-  return { ...NOTHING, ...draft, came, went, onlyBefore, onlyAfter, compared };
+  return { ...NOTHING, ...draft, raised, cleared, onlyBefore, onlyAfter, compared };
 }
 
 const joined = (a: Comparison, b: Comparison): Comparison => ({
@@ -115,8 +115,8 @@ const joined = (a: Comparison, b: Comparison): Comparison => ({
   inputs: [...a.inputs, ...b.inputs],
   results: [...a.results, ...b.results],
   formulas: [...a.formulas, ...b.formulas],
-  came: [...a.came, ...b.came],
-  went: [...a.went, ...b.went],
+  raised: [...a.raised, ...b.raised],
+  cleared: [...a.cleared, ...b.cleared],
   onlyBefore: [...a.onlyBefore, ...b.onlyBefore],
   onlyAfter: [...a.onlyAfter, ...b.onlyAfter],
   compared: a.compared + b.compared,

@@ -160,10 +160,10 @@ export async function makeCopy(
   engine: RecordingEngine,
   work: CopyWork = {},
 ): Promise<FinishedCopy> {
-  let told: Omit<FinishedCopy, "bytes"> | undefined;
+  let record: Omit<FinishedCopy, "bytes"> | undefined;
   const making: Making = {
     ...{ survey, plan, engine, work },
-    finished: (summary, report, added) => void (told = { summary, report, added }),
+    finished: (summary, report, added) => void (record = { summary, report, added }),
   };
   const copy = await handOverPackage(
     survey.pack,
@@ -176,6 +176,6 @@ export async function makeCopy(
     packageWork(work, "writing the copy"),
   );
   const bytes = await packageBytes(copy.pack, packageWork(work, "packing the copy"));
-  if (told === undefined) throw new Error("the copy has no record");
-  return { bytes, ...told };
+  if (record === undefined) throw new Error("the copy has no record");
+  return { bytes, ...record };
 }

@@ -1,4 +1,4 @@
-/** Writes mended formulas in one undo step, and reads from the host what came of each. */
+/** Writes mended formulas in one undo step, and reads the outcome of each from the host. */
 import type { Address, Area, Block, CellValue, Workbook } from "../port";
 import { isCellFault } from "../port";
 import { walkTree } from "../reader/calls";
@@ -17,7 +17,7 @@ export interface MendOutcome {
   readonly address: Address;
   readonly formula: string;
   /** `value`: what the cell shows now. `failing`: its error, with the reason. `left`: why the cell wasn't written. */
-  readonly came:
+  readonly outcome:
     { readonly value: CellValue } | { readonly failing: string; readonly message: string } | { readonly left: string };
 }
 
@@ -99,12 +99,13 @@ async function outcomes(
   for (const [at, cell] of cells.entries()) {
     const { address, meant: formula } = cell;
     const value = valueOf(blocks[at]);
-    if (formulaOf(blocks[at]) === "") found.push({ address, formula, came: { left: "the cell keeps it as a text" } });
-    else if (!isCellFault(value)) found.push({ address, formula, came: { value } });
+    if (formulaOf(blocks[at]) === "")
+      found.push({ address, formula, outcome: { left: "the cell keeps it as a text" } });
+    else if (!isCellFault(value)) found.push({ address, formula, outcome: { value } });
     else {
       const message =
         explained++ < MOST_EXPLAINED ? await messageFor(book, engine, cell, value) : (value.message ?? "");
-      found.push({ address, formula, came: { failing: value.code, message } });
+      found.push({ address, formula, outcome: { failing: value.code, message } });
     }
   }
   return found;
@@ -139,7 +140,7 @@ export async function mendCells(
   if (due.length > 0) await book.recalculate(addresses.map(cellArea));
   const after = await outcomes(book, engine, due, await calculated(book, addresses));
   const left = changed.map(({ address, meant }): MendOutcome => {
-    return { address, formula: meant, came: { left: "it was changed since the list was made" } };
+    return { address, formula: meant, outcome: { left: "it was changed since the list was made" } };
   });
   return [...after, ...left];
 }

@@ -1,4 +1,4 @@
-/** What a copy to hand over keeps, what it drops, and what is told of it. */
+/** What a copy to hand over keeps, what it drops, and what the report says of it. */
 import type { Address } from "../../port";
 
 export type HiddenKind =

@@ -7,13 +7,13 @@ export interface FormulaUses {
   /** Sheets by name as the formula spells them; a 3-D reference gives its first and its last. */
   readonly sheets: readonly string[];
   readonly spans: readonly (readonly [first: string, last: string])[];
-  /** Names, and functions that may be names of LAMBDAs; `sheet` where one stands before it. */
+  /** Names, and functions that may be names of LAMBDAs; `sheet` where it is named. */
   readonly names: readonly { readonly name: string; readonly sheet?: string }[];
   readonly tables: readonly string[];
-  /** Cells, with the sheet where one stands before them. */
+  /** Cells, with the sheet where it is named. */
   readonly areas: readonly { readonly sheet?: string; readonly area: Omit<Area, "sheet"> }[];
   readonly external: boolean;
-  /** Builds references out of text, so what it leans on can't be told. */
+  /** Builds references out of text, so its inputs can't be known. */
   readonly indirect: boolean;
   readonly ours: boolean;
   /** No formula that can be cut into tokens. */

@@ -1,4 +1,4 @@
-/** What is changed in a workbook, and what is told of it. */
+/** What is changed in a workbook, and what the report says of it. */
 import type { Address, Area, CellValue } from "../../port";
 
 export type CellContent =
