@@ -30,7 +30,7 @@ writeFileSync(
   [
     "/**",
     " * Typical months of 22 stations: NREL, TMY3 (2008, US public data, typical months out of 1973 to 2005), packed by",
-    " * core/climate/fit/pack.ts. Sun of Fairbanks: its hours stand 0.9 h early in the file, which the months don't show.",
+    " * core/climate/fit/pack.ts. Sun of Fairbanks: its hours are 0.9 h early in the file, which the months don't show.",
     " */",
     "",
     "/** Name, state, WMO number, latitude, longitude, altitude (m), as the files' headers say. */",

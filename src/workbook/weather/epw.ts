@@ -68,7 +68,7 @@ function remarksOf({ placed, leap, short, lost }: ReturnType<typeof placeRows>):
     ...(leap > 0 ? [`29 February left out (${leap} hours)`] : []),
     ...(short > 0 ? [`${short} rows end before the wind and were passed over`] : []),
     ...(lost > 0 ? [`${lost} rows have no month, day and hour and were passed over`] : []),
-    ...(placed.length > hours ? [`${placed.length - hours} hours stand twice: the last of each was taken`] : []),
+    ...(placed.length > hours ? [`${placed.length - hours} hours appear twice: the last of each was taken`] : []),
   ];
 }
 

@@ -60,7 +60,7 @@ function clockFaults(file: WeatherFile, sun: Float64Array): readonly string[] {
     const dark = night ? sun.reduce((count, each, hour) => count + (each > 0 && night[hour] === 1 ? 1 : 0), 0) : 0;
     const inNight = dark > 0 ? `; ${dark} hours have sun at night by the file's own column of sun above the air` : "";
     faults.push(
-      `the sun stands ${Math.abs(late).toFixed(2)} h ${late < 0 ? "early" : "late"} on the yearly mean (${cause})${inNight}`,
+      `the sun is ${Math.abs(late).toFixed(2)} h ${late < 0 ? "early" : "late"} on the yearly mean (${cause})${inNight}`,
     );
   }
   const days = lateness(sun, longitude, utc);
