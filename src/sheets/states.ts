@@ -26,3 +26,17 @@ export const stateOf = (value: unknown): CheckState | undefined =>
   typeof value === "string"
     ? (Object.keys(STATE_WORDS) as CheckState[]).find((state) => STATE_WORDS[state].some((word) => word === value))
     : undefined;
+
+/** A conditional look: a formula without "=", and the colours while it holds. */
+export interface StateCondition {
+  readonly formula: string;
+  readonly color: string;
+  readonly fill: string;
+}
+
+/** The conditional looks of cells that say a state; `first` is the address of the first of them. */
+export const stateConditions = (first: string): readonly StateCondition[] =>
+  (Object.keys(STATE_WORDS) as CheckState[]).map((state) => ({
+    formula: `OR(${STATE_WORDS[state].map((word) => `${first}="${word}"`).join(",")})`,
+    ...STATE_LOOKS[state],
+  }));

@@ -79,6 +79,25 @@ describe("all starter sheets in one workbook", () => {
     expect(asked.filter((name) => !given.has(name))).toEqual([]);
   });
 
+  test("begin with the project's own values, so that the example is one", () => {
+    const shared = new Map(
+      Object.entries(project.names).map(
+        ([name, address]) => [name, project.cells[address.replaceAll("$", "")]?.content] as const,
+      ),
+    );
+    const typed = [...shared].filter(([, content]) => !String(content).startsWith("="));
+    const values = new Map(typed);
+    const apart = STARTER_SHEETS.flatMap(({ name, cells }) =>
+      Object.entries(cells).flatMap(([address, { link, content }]) =>
+        link !== undefined && values.has(link) && link !== "ProjectTitle" && values.get(link) !== content
+          ? [`${name} ${address}: ${String(content)}, ${link}: ${String(values.get(link))}`]
+          : [],
+      ),
+    );
+    expect(values.size).toBeGreaterThan(25);
+    expect(apart).toEqual([]);
+  });
+
   test("stand in the first workbook linked, without an error", async () => {
     const book = startHeadless(loadFunctions(inject("build")), starterBook([recoverySizing, project]));
     try {

@@ -1,5 +1,5 @@
 /** A workbook of the page as new sheets of a package. */
-import { STATE_LOOKS, STATE_WORDS, type CheckState } from "../../sheets/states";
+import { stateConditions } from "../../sheets/states";
 import type {
   NewCondition,
   NewName,
@@ -50,20 +50,13 @@ function rulesOf(cells: readonly CellData[], texts: FormulaTexts): readonly NewV
   }));
 }
 
-const STATE_NAMES = Object.keys(STATE_WORDS) as CheckState[];
-
 /** The looks of the cells that say a check's state. */
 function conditionsOf(cells: readonly CellData[]): readonly NewCondition[] {
   const places = cells
     .filter(({ state }) => state)
     .map(({ row, column }) => cellsText({ row, column, rows: 1, columns: 1 }));
   const [first] = places;
-  if (first === undefined) return [];
-  return STATE_NAMES.map((state) => ({
-    areas: places.join(" "),
-    formula: `OR(${STATE_WORDS[state].map((word) => `${first}="${word}"`).join(",")})`,
-    ...STATE_LOOKS[state],
-  }));
+  return first === undefined ? [] : stateConditions(first).map((look) => ({ ...look, areas: places.join(" ") }));
 }
 
 export function fileSheetOf(sheet: SheetData, texts: FormulaTexts): NewSheet {

@@ -1,5 +1,5 @@
 /** How a starter sheet's cells look and what may be typed into them, set area by area: few requests, short ones. */
-import { STATE_LOOKS, STATE_WORDS, type CheckState } from "../../sheets/states";
+import { stateConditions } from "../../sheets/states";
 import type { SheetStyle, Validation } from "../../sheets/sheet";
 import { cellsText } from "../reader/reference";
 import type { Placed } from "../starterCells";
@@ -120,17 +120,13 @@ const validated = ({ row, column, cell: { validation } }: Placed): readonly Dres
         }),
       ];
 
-const STATE_NAMES = Object.keys(STATE_WORDS) as CheckState[];
-
 /** The look of each state, where a cell says one of its words. */
 function stateLooks(range: Excel.Range, { row, column }: Box): void {
-  const first = cellsText({ row, column, rows: 1, columns: 1 });
-  for (const state of STATE_NAMES) {
-    const words = STATE_WORDS[state].map((word) => `${first}="${word}"`);
+  for (const { formula, color, fill } of stateConditions(cellsText({ row, column, rows: 1, columns: 1 }))) {
     const { custom } = range.conditionalFormats.add("Custom");
-    custom.rule.formula = `=OR(${words.join(",")})`;
-    custom.format.font.color = STATE_LOOKS[state].color;
-    custom.format.fill.color = STATE_LOOKS[state].fill;
+    custom.rule.formula = `=${formula}`;
+    custom.format.font.color = color;
+    custom.format.fill.color = fill;
   }
 }
 
