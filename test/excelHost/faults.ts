@@ -1,6 +1,6 @@
 /** Breaks commands off at chosen actions and says what each leaves behind. */
 import { excelHost, install, type Profile } from "./index";
-import type { Host } from "./host/host";
+import type { Host } from "./host/objects";
 import { quiet } from "./running";
 import type { BookModel, SheetModel } from "./model/workbook";
 

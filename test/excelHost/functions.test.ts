@@ -1,6 +1,6 @@
 /** Cell functions called as Excel calls them: by Microsoft's custom-functions runtime, over the wire. */
 import { beforeEach, describe, expect, it } from "vitest";
-import { BLANK, type Argument, type FunctionFacts } from "./host/functions";
+import { BLANK, type Argument, type FunctionFacts } from "./host/cellCalls";
 import { excelHost, MAC_20, sheetNamed, WEB, WINDOWS_14, WINDOWS_20, type ExcelStandIn, type Profile } from "./index";
 
 const FACTS: FunctionFacts = { id: "PIPE.BORE", parameters: [{}, {}, { dimensionality: "matrix" }] };

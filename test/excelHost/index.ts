@@ -20,7 +20,8 @@
  * To break a command off at an action: faults.ts.
  */
 import { GROUP_HEADER } from "./host/interpret";
-import { makeHost, type Host } from "./host/host";
+import { makeHost } from "./host/host";
+import type { Host } from "./host/objects";
 import { functionCalls } from "./host/functions";
 import { loadClient, type Client } from "./client/load";
 import { officeStub, type OfficeStub } from "./client/office";

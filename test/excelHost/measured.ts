@@ -4,7 +4,7 @@
  */
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
-import type { Platform, Profile } from "./profiles";
+import type { Platform, Profile } from "./profile";
 
 /** What the probe prints, as far as a profile needs it. */
 export interface Measured {

@@ -1,5 +1,5 @@
 /** States that a real workbook or a real Excel can be in, one function each. oddities.test.ts shows each through the client. */
-import type { Host } from "./host/host";
+import type { Host } from "./host/objects";
 import { addTable } from "./members/tables";
 import type { Scalar, TableModel } from "./model/workbook";
 import { boxOf, keyOf, sheetNamed, type Box, type SheetModel } from "./model/workbook";

@@ -1,5 +1,5 @@
 /** Short ways for tests that ask the client themselves. */
-import type { Host } from "./host/host";
+import type { Host } from "./host/objects";
 import type { ExcelStandIn } from "./index";
 
 export function run<T>(

@@ -18,7 +18,7 @@ import {
 import type { BlankCellRow } from "../../scripts/blankCells";
 import { metadataOf } from "../../scripts/metadata";
 import { cellCall } from "../../src/functions/call";
-import { BLANK, type Argument } from "../excelHost/host/functions";
+import { BLANK, type Argument } from "../excelHost/host/cellCalls";
 import { excelHost, install, MAC_20, WEB, WINDOWS_20, type Profile } from "../excelHost";
 
 const ROWS = blankCellRows();

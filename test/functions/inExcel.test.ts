@@ -10,7 +10,7 @@ import { workerEngine } from "../../src/taskpane/jobs/workerEngine";
 import { sheetCopies } from "../../src/workbook/copy/sheetCopies";
 import { sessionLog } from "../../src/workbook/callLog";
 import { readCells } from "../../src/workbook/reader/read";
-import { BLANK, type Argument, type FunctionFacts } from "../excelHost/host/functions";
+import { BLANK, type Argument, type FunctionFacts } from "../excelHost/host/cellCalls";
 import type { CellModel } from "../excelHost/model/workbook";
 import { busyCell } from "../excelHost/oddities";
 import { excelHost, install, MAC_20, PROFILES, type, WEB, WINDOWS_20, type Profile } from "../excelHost";

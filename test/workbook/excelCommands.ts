@@ -5,7 +5,7 @@ import type { SheetCopies, ReferenceText } from "../../src/workbook/port";
 import { quiet } from "../excelHost/running";
 import { brokenAt, type Command } from "../excelHost/faults";
 import { addTable, selectByHand, sheetNamed, type, type Profile } from "../excelHost";
-import type { Host } from "../excelHost/host/host";
+import type { Host } from "../excelHost/host/objects";
 import { spill } from "../excelHost/oddities";
 import { SMALL } from "./contractSheets";
 import { area } from "./onExcel";

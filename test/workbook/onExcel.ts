@@ -3,7 +3,7 @@ import { afterEach, beforeEach, expect } from "vitest";
 import { excelWorkbook } from "../../src/workbook/excel/excelWorkbook";
 import type { Area, Workbook } from "../../src/workbook/port";
 import { atMost, excelHost, install, sheetNamed, type ExcelStandIn, type Profile } from "../excelHost";
-import type { Host } from "../excelHost/host/host";
+import type { Host } from "../excelHost/host/objects";
 import type { SheetModel } from "../excelHost/model/workbook";
 
 export interface OnExcel {

@@ -2,34 +2,8 @@
 import type { FunctionResult } from "../members/targets";
 import { setResult, type Result } from "../model/cells";
 import { addressOf, keyOf, type CellModel, type Place, type Scalar, type SheetModel } from "../model/workbook";
-import type { Host } from "./host";
-
-/** A blank cell as an argument. */
-export const BLANK: unique symbol = Symbol("a blank cell");
-
-type One = Scalar | typeof BLANK | { readonly error: string };
-/** An argument: null is one that was left out. */
-export type Argument = One | null | readonly (readonly One[])[];
-
-/** What Excel knows of a function from its metadata. */
-export interface FunctionFacts {
-  readonly id: string;
-  readonly parameters: readonly {
-    readonly repeating?: true | undefined;
-    readonly dimensionality?: string | undefined;
-  }[];
-}
-
-export interface FunctionCalls {
-  /** Types a formula and calls its function; the cell shows #BUSY! until the result comes. */
-  call(sheet: SheetModel, place: Place, facts: FunctionFacts, args: readonly Argument[]): Promise<CellModel>;
-  finish(result: FunctionResult): void;
-}
-
-export const noFunctions: FunctionCalls = {
-  call: () => Promise.reject(new Error("this host has no custom functions: see attachFunctions")),
-  finish: () => undefined,
-};
+import { BLANK, type Argument, type FunctionCalls, type FunctionFacts, type One } from "./cellCalls";
+import type { Host } from "./objects";
 
 /** Numbers by which the runtime tells errors, as it maps them (`_getCustomFunctionResultErrorCodeFromErrorCode`). */
 const CODES: Readonly<Record<number, string>> = {

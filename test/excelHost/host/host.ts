@@ -1,66 +1,15 @@
 /** The host's side: takes the client's requests, holds the workbook, tells of events. */
-import type { Answer, Action, Reply, Request, RequestBody } from "../client/protocol";
+import type { Answer, Reply, Request, RequestBody } from "../client/protocol";
 import { DELAY_FOR_CELL_EDIT, HostError, REFUSED } from "../client/protocol";
 import type { Result, ResultOf } from "../model/cells";
-import { newBook, type BookModel } from "../model/workbook";
-import type { TypeName } from "../members/targets";
+import { newBook } from "../model/workbook";
 import type { Profile } from "../profiles";
-import { eventHub, type EventHub } from "./events";
+import { eventHub } from "./events";
 import { interpret, labelOf } from "./interpret";
-import { object, type HostObject, type Types } from "./objects";
-import { noFunctions, type FunctionCalls } from "./functions";
-import { isAside, trafficLog, type TrafficLog } from "./traffic";
-import { undoList, type UndoList } from "./undo";
-
-/** Which action a fault hits, and the code that it answers. */
-export type Fault = (met: { request: Request; action: Action; index: number; label: string }) => string | undefined;
-
-export interface Host {
-  readonly profile: Profile;
-  readonly types: Types;
-  readonly book: BookModel;
-  readonly events: EventHub;
-  readonly traffic: TrafficLog;
-  readonly undo: UndoList;
-  /** Members that the stand-in was asked for and doesn't know: a test that leaves one here fails. */
-  readonly unknown: string[];
-  /** Objects that the client keeps between requests. */
-  readonly references: Map<string, HostObject>;
-  /** Base-64 files of workbooks that were made and opened. */
-  readonly created: string[];
-  /** Areas that were marked dirty, "Sheet1!A1:B2". */
-  readonly dirty: string[];
-  /** Calls of cell functions that are out. */
-  functions: FunctionCalls;
-  /** The pane shows; else its page runs hidden. */
-  paneVisible: boolean;
-  /** What formulas come to, where a test says so. */
-  resultOf: ResultOf;
-  /** Requests that have no answer yet. */
-  readonly pending: () => number;
-  /** The user edits a cell. */
-  editing: boolean;
-  /** The workbook has the focus; else another one has. */
-  inFront: boolean;
-  fault: Fault | undefined;
-  /** Refuses whole requests, by the name of the common API's error. */
-  refusal: ((number: number) => keyof typeof REFUSED | undefined) | undefined;
-  /** Runs before a request is carried out: someone else's edit between two syncs. Counts from 0. */
-  before: ((number: number, request: Request) => void) | undefined;
-  keep(on: HostObject): string;
-  root(request: Request): HostObject;
-  service(name: string): HostObject | undefined;
-  meet(request: Request, action: Action, index: number): void;
-  receive(message: readonly unknown[]): Promise<Reply>;
-  /** The user finishes editing: requests that wait go on. */
-  finishEditing(): void;
-}
-
-/** The objects that the host knows, and how the client names those that it makes itself. */
-export interface HostParts {
-  readonly types: Types;
-  readonly services: Readonly<Record<string, TypeName>>;
-}
+import { object, type Host, type HostParts } from "./objects";
+import { noFunctions } from "./cellCalls";
+import { isAside, trafficLog } from "./traffic";
+import { undoList } from "./undo";
 
 const NO_RESULT: ResultOf = (): Result | undefined => undefined;
 

@@ -2,7 +2,7 @@
 import type { Action, Answer, ArgumentInfo, ObjectPath, QueryInfo, Request } from "../client/protocol";
 import { HostError } from "../client/protocol";
 import { checkSet, checkUndo, documented } from "./gate";
-import type { Host } from "./host";
+import type { Host } from "./objects";
 import { isObject, type Given, type HostObject, type ObjectType } from "./objects";
 import { query, stamp } from "./query";
 

@@ -1,7 +1,7 @@
 /** Answers what was loaded of an object. */
 import { HostError, type QueryInfo } from "../client/protocol";
 import { checkSet, documented } from "./gate";
-import type { Host } from "./host";
+import type { Host } from "./objects";
 import type { HostObject, ObjectType } from "./objects";
 
 const typeOf = (host: Host, { type }: HostObject): ObjectType<unknown> => host.types[type] as ObjectType<unknown>;

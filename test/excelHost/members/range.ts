@@ -1,5 +1,5 @@
 /** Excel.Range, Excel.RangeAreas. */
-import type { Host } from "../host/host";
+import type { Host } from "../host/objects";
 import { NOTHING, object, objectOrNull, type Given, type ObjectType, type SomeTypes } from "../host/objects";
 import { isEditable } from "../model/cells";
 import { refuse } from "../model/limits";

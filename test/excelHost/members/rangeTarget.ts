@@ -1,6 +1,6 @@
 /** Ranges as the members know them, and what several members ask of one. */
 import { HostError } from "../client/protocol";
-import type { Host } from "../host/host";
+import type { Host } from "../host/objects";
 import { checkBox, MOST_CELLS_READ, refuse } from "../model/limits";
 import { isEditable, writeCell } from "../model/cells";
 import type { RangeTarget } from "./targets";

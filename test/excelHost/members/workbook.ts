@@ -1,6 +1,6 @@
 /** Excel.Workbook, its names, and what belongs to the application. */
 import { NOTHING, object, objectOrNull, type Given, type SomeTypes } from "../host/objects";
-import type { Host } from "../host/host";
+import type { Host } from "../host/objects";
 import { checkName, refuse } from "../model/limits";
 import { addressOf, boxOf, findSheet, type NameModel } from "../model/workbook";
 import { rangeOn } from "./rangeTarget";

@@ -1,6 +1,6 @@
 /** Excel.Worksheet, its collection, and its protection. */
 import { HostError } from "../client/protocol";
-import type { Host } from "../host/host";
+import type { Host } from "../host/objects";
 import { NOTHING, object, objectOrNull, type Given, type ObjectType, type SomeTypes } from "../host/objects";
 import { checkSheetName, refuse } from "../model/limits";
 import { findSheet, MOST_COLUMNS, MOST_ROWS, newSheet, type SheetModel } from "../model/workbook";

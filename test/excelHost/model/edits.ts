@@ -1,5 +1,5 @@
 /** Edits by hand: by the user, or by someone else who has the workbook open too. Each is told as an event. */
-import type { Host } from "../host/host";
+import type { Host } from "../host/objects";
 import { setResult, writeCell, type Result } from "./cells";
 import { checkSheetName } from "./limits";
 import {
