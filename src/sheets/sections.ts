@@ -42,16 +42,16 @@ interface Piece {
 
 const quoted = (text: string): string => `"${text.replaceAll('"', '""')}"`;
 
-/** Texts one after the other, each where its condition holds. */
+/** Texts one after the other, each where its condition holds, with two letters in front of each to leave out. */
 const listed = (pieces: readonly Piece[]): string =>
-  pieces.map(({ when, says }) => `IF(${when},${quoted(`${says}; `)},"")`).join("&");
+  pieces.map(({ when, says }) => `IF(${when},${quoted(`; ${says}`)},"")`).join("&");
 
 /** Letters of a list that three lines of a note hold: this one repeats on every page. */
 const LISTED_LETTERS = 72;
 
-/** The beginning of a text that a formula makes. */
+/** The beginning of a list that a formula makes. */
 const cut = (text: string): string =>
-  `LEFT(${text},${LISTED_LETTERS})&IF(LEN(${text})>${LISTED_LETTERS},"… and more.","")`;
+  `MID(${text},3,${LISTED_LETTERS})&IF(LEN(${text})>${LISTED_LETTERS + 2},"… and more.","")`;
 
 /** The worst of the checks; an error in a check is a failure, and a blank one is not checked. */
 const worst = (checks: string): string =>
@@ -174,7 +174,7 @@ function inputsChecks(body: readonly Line[], note: string): readonly Line[] {
       label,
       `[${key}@${note}]="${ALL_THERE}"`,
       // The list once: what is left of the frame where nothing is listed says that all are there.
-      `=SUBSTITUTE("Look at: "&${listed(part)}&".","Look at: .","${ALL_THERE}")`,
+      `=SUBSTITUTE("Look at: "&MID(${listed(part)},3,9999)&".","Look at: .","${ALL_THERE}")`,
     );
   });
 }

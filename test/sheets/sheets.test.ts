@@ -33,6 +33,10 @@ describe.each(STARTER_SHEETS.map((sheet) => [sheet.name, sheet] as const))("star
     typeof content === "string" && content.startsWith("=") ? [[address, content] as const] : [],
   );
 
+  test("has no formula that is longer than Excel takes", () => {
+    for (const [address, formula] of formulas) expect(formula.length, address).toBeLessThanOrEqual(8192);
+  });
+
   test("has a name that Excel takes, widths for its columns and its print area", () => {
     expect(sheet.name.length).toBeLessThanOrEqual(31);
     expect(sheet.name).not.toMatch(/[\\/?*[\]:]/);

@@ -86,7 +86,7 @@ const surveyed = async (functions: string, from: string, recalculate: boolean): 
   return survey;
 };
 
-/** What can be chosen: sheets, and what doesn't meet the eye. */
+/** What can be chosen: sheets, and what is hidden. */
 export const listForHandOver = async (
   functions: string,
   from: string,

@@ -47,6 +47,9 @@ export interface ScreenBook extends SheetBook {
   allowFrozen(rows: boolean, columns: boolean): void;
 }
 
+/** Rows shown above the one to go to. */
+const ROWS_ABOVE = 2;
+
 /** About four seconds. */
 const MOST_FRAMES = 240;
 
@@ -84,8 +87,16 @@ export const startOnScreen = (container: HTMLElement, set: FunctionSet, first: B
   const focus = guardFocus(univer, container);
   registerPlugins(univer, container, set, functionClasses(set, log));
   const injector = univer.__getInjector();
+  const front = () =>
+    injector
+      .get(IUniverInstanceService)
+      .getCurrentUnitOfType<Workbook>(UniverInstanceType.UNIVER_SHEET)
+      ?.getActiveSheet();
   const scrollTo = ({ row, column }: Address): void => {
-    const range = { startRow: row, endRow: row, startColumn: column, endColumn: column };
+    const { ySplit } = front()?.getFreeze() ?? { ySplit: 0 };
+    // The engine leaves the first row of the range half behind the frozen ones.
+    const startRow = Math.max(Math.min(row, ySplit), row - ROWS_ABOVE);
+    const range = { startRow, endRow: row, startColumn: column, endColumn: column };
     injector.get(ICommandService).syncExecuteCommand(ScrollToRangeOperation.id, { range });
   };
   /** The engine makes a sheet's parts one after the other: before all are there, a command for the screen throws. */

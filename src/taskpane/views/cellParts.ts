@@ -23,7 +23,7 @@ export const noCallParts = (
 ): readonly Child[] => [
   h("p", {}, emptyText(selected)),
   selected.state === "other" && selected.refersTo !== undefined
-    ? h("p", {}, "It shows ", cellButton(services, selected.refersTo, "reference"), ".")
+    ? h("p", {}, "It shows ", cellButton(services, selected.refersTo, "reference"))
     : undefined,
   h("p", { class: "quiet" }, "Select a cell whose formula has a WARMBACK function; Find helps to write one."),
 ];

@@ -1,4 +1,4 @@
-/** What doesn't meet the eye in a workbook, each thing to keep or to drop. */
+/** What is hidden in a workbook, each thing to keep or to drop. */
 import type { HiddenItem } from "../../workbook/package";
 import { h, type Child } from "../elements";
 import { counted } from "../model/summary";
@@ -53,11 +53,11 @@ export function hiddenThings(items: readonly HiddenItem[], keeps: Map<string, bo
   return h(
     "details",
     { "data-key": "hidden", class: "hidden-things" },
-    h("summary", { "data-key": "hidden summary" }, `What doesn't meet the eye: ${counted(items.length, "thing")}`),
+    h("summary", { "data-key": "hidden summary" }, `What is hidden: ${counted(items.length, "thing")}`),
     h(
       "fieldset",
       {},
-      h("legend", { class: "unseen" }, "What to keep of what doesn't meet the eye"),
+      h("legend", { class: "unseen" }, "What to keep of what is hidden"),
       hiddenList(items, keeps, onChange),
     ),
   );

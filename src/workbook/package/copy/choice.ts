@@ -18,7 +18,7 @@ export type HiddenKind =
   | "printer settings"
   | "other";
 
-/** Something that doesn't meet the eye. */
+/** Something that is hidden. */
 export interface HiddenItem {
   /** For the choice; equal as long as the workbook is. */
   readonly id: string;

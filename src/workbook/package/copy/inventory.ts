@@ -1,4 +1,4 @@
-/** Lists what doesn't meet the eye in a workbook, each item to keep or to drop. */
+/** Lists what is hidden in a workbook, each item to keep or to drop. */
 import type { BookFacts, NameEntry, SheetEntry } from "../book/facts";
 import { nameKey, resolver } from "../formula/resolve";
 import { hasPart, partTree, type Package } from "../parts/package";
