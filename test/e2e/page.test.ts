@@ -179,12 +179,12 @@ describe.skipIf(!HAS_CHROMIUM)("The page", { timeout: 90_000 }, () => {
     const before = await panes();
     expect(before).not.toEqual([]);
     await page.setViewportSize({ width: 720, height: 450 });
-    expect(await page.getByRole("button", { name: "Panel" }).getAttribute("aria-expanded")).toBe("false");
+    await page.getByRole("button", { name: "Panel", expanded: false }).waitFor();
     const room = await page.locator("#sheet").boundingBox();
     expect(room?.height).toBeGreaterThan(300);
     expect(await panes()).toEqual(before);
     await page.setViewportSize({ width: 1280, height: 800 });
-    expect(await page.getByRole("button", { name: "Panel" }).getAttribute("aria-expanded")).toBe("true");
+    await page.getByRole("button", { name: "Panel", expanded: true }).waitFor();
   });
 
   test("breaks no rule of accessibility outside the sheet engine's own parts", async () => {
