@@ -1,5 +1,6 @@
 /** The balance on pool and outdoor coil with its record in the working. */
 import { silent, type Trace } from "../../kernel/define/steps";
+import { heatOfFlow } from "../../cycle/equations";
 import { cycleOf } from "../../cycle/working";
 import { loadRefrigerant } from "../../refrigerant/refrigerant";
 import { densityOfWater, heatCapacityOfWater } from "../../water/equations";
@@ -8,7 +9,6 @@ import {
   coilConductance,
   conductanceOfHeat,
   evaporatorLine,
-  heatOfFlow,
   effectiveConductance,
   pumpedFlow,
   settledHeat,
