@@ -2,6 +2,7 @@ import { catalogueOf } from "../kernel/define/catalogue";
 import { airconAtOutdoor } from "./functions/atOutdoor";
 import { airconGain } from "./functions/gain";
 import { airconHours } from "./functions/hours";
+import { airconSeason } from "./functions/season";
 import { airconRejected } from "./functions/rejected";
 import { airconRejectedByRating } from "./functions/rejectedByRating";
 
@@ -11,4 +12,5 @@ export const airconFunctions = catalogueOf([
   airconAtOutdoor,
   airconGain,
   airconHours,
+  airconSeason,
 ]);
