@@ -75,3 +75,14 @@ export const narrowSpan = caution({
   message: ({ balance, design }, show) =>
     `Design is only ${show(design - balance, "temperature difference")} above balance: an error of one degree changes the hours by a tenth or more.`,
 });
+
+export const grossRows = caution({
+  code: "AIRCON-TABLE-GROSS",
+  severity: "Caution",
+  source: "commonPractice",
+  description: "Gross capacity: the table's power must be without the indoor fan, whose heat is in the room.",
+  needs: { capacityIs: "word" },
+  when: ({ capacityIs }) => capacityIs === "gross",
+  message: () =>
+    "Gross capacity counts the indoor fan's heat as load: the power column must not hold that fan, else its heat counts twice. COP and EER are then those without it.",
+});

@@ -1,5 +1,6 @@
 import { catalogueOf } from "../kernel/define/catalogue";
 import { airconAtOutdoor } from "./functions/atOutdoor";
+import { airconFromTable } from "./functions/fromTable";
 import { airconGain } from "./functions/gain";
 import { airconHours } from "./functions/hours";
 import { airconSeason } from "./functions/season";
@@ -13,4 +14,5 @@ export const airconFunctions = catalogueOf([
   airconGain,
   airconHours,
   airconSeason,
+  airconFromTable,
 ]);
