@@ -7,7 +7,7 @@ import { us } from "../../kernel/values/quantity";
 import { COOLING, MACHINE_POWER } from "../args";
 import { assumedLoss, seasonNotField } from "../season/cautions";
 import { singleSpeedSeason, stagedSeason, type Test } from "../season/season";
-import { MACHINE_TYPE, STAGE_LOSS } from "../staged/inputs";
+import { MACHINE_TYPE, STAGE_LOSS } from "../../cycle/machine/inputs";
 
 const cooling = (at: string) => COOLING.describedAs(`net cooling ${at}`).optional();
 const power = (at: string) => MACHINE_POWER.describedAs(`power of the whole machine ${at}`).optional();

@@ -1,4 +1,4 @@
-import { choice, either, sheet } from "../../kernel/define/argument";
+import { sheet } from "../../kernel/define/argument";
 import { cellFunction } from "../../kernel/define/cellFunction";
 import { listResult, NO_VALUE, quantityResult } from "../../kernel/define/result";
 import { notAvailable, valueError } from "../../kernel/values/fault";
@@ -11,11 +11,12 @@ import { CONDENSING_TEMPERATURE, EVAPORATING_TEMPERATURE, SUBCOOLING, SUPERHEAT 
 import { hotDischarge } from "../cautions";
 import { SAMPLE_MAP } from "../data/sampleMap";
 import { heatOfFlow } from "../equations";
+import { MAP_SUPERHEAT } from "../map/args";
 import { envelopeUnknown, ratedWithin, returnGasWarm, unlikelyMap } from "../map/cautions";
 import { coefficientsOf } from "../map/coefficients";
-import { mapPoint, mappedCycle, mapSuperheatAt, RETURN_GAS, type CompressorMap } from "../map/map";
+import { mapPoint, mappedCycle, mapSuperheatAt, type CompressorMap } from "../map/map";
 
-const MAP_SUPERHEAT = us("temperature difference", 20);
+const USUAL_SUPERHEAT = us("temperature difference", 20);
 
 const sample = { coefficients: SAMPLE_MAP, suction: 45, discharge: 130, refrigerant: "R-410A" } as const;
 
@@ -44,14 +45,10 @@ export const cycleMap = cellFunction({
     coefficients: sheet("ten coefficients each of mass flow and power, in the standard's order", 80),
     suction: EVAPORATING_TEMPERATURE.describedAs("suction dew temperature"),
     discharge: CONDENSING_TEMPERATURE.describedAs("discharge dew temperature"),
-    superheat: SUPERHEAT.describedAs("superheat at the compressor, all of it useful cooling").default(MAP_SUPERHEAT),
+    superheat: SUPERHEAT.describedAs("superheat at the compressor, all of it useful cooling").default(USUAL_SUPERHEAT),
     subcooling: SUBCOOLING,
     refrigerant: REFRIGERANT.describedAs("refrigerant; left out: flow and power only").optional(),
-    mapSuperheat: either(
-      choice("MapSuperheat", [RETURN_GAS], "return gas of one temperature"),
-      SUPERHEAT,
-      "superheat at which the map was measured",
-    ).default(MAP_SUPERHEAT),
+    mapSuperheat: MAP_SUPERHEAT,
     leastCondensing: CONDENSING_TEMPERATURE.describedAs("least condensing temperature of the envelope").optional(),
     greatestCondensing: CONDENSING_TEMPERATURE.describedAs(
       "greatest condensing temperature of the envelope",

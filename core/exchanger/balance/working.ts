@@ -1,6 +1,7 @@
 /** The balance on pool and outdoor coil with its record in the working. */
 import { silent, type Trace } from "../../kernel/define/steps";
 import { heatOfFlow } from "../../cycle/equations";
+import { mappedCycle } from "../../cycle/map/map";
 import { cycleOf } from "../../cycle/working";
 import { loadRefrigerant } from "../../refrigerant/refrigerant";
 import { densityOfWater, heatCapacityOfWater } from "../../water/equations";
@@ -28,7 +29,8 @@ import {
 import { coilBalanceOf, coilDuty, type CoilExchanger } from "./withCoil";
 import { rateCoil, type CoilRating } from "../coil/coil";
 import { zonesOf } from "../zones/working";
-import { machineOf, meanCondensing, type CoolingMachine, type MachineRating } from "./machine";
+import type { CoolingMachine, MachineRating } from "./compressor";
+import { machineOf, meanCondensing } from "./machine";
 
 export interface BalanceInput {
   readonly machine: Omit<MachineRating, "fluid"> & { readonly refrigerant: string };
@@ -58,19 +60,24 @@ export interface BothSides {
 }
 
 const cycleAt = (
-  { rating: { fluid, superheat, subcooling, efficiency } }: CoolingMachine,
-  at: Temperatures,
+  { rating: { fluid, superheat, subcooling } }: CoolingMachine,
+  { evaporating, condensing, efficiency }: Running,
   trace: Trace,
-) => cycleOf({ ...at, superheat, subcooling, efficiency, refrigerant: fluid.name }, trace);
+) => cycleOf({ evaporating, condensing, superheat, subcooling, efficiency, refrigerant: fluid.name }, trace);
 
-interface Temperatures {
+interface Running {
   readonly evaporating: number;
   readonly condensing: number;
+  readonly efficiency: number;
 }
 
 const traceMachine = (machine: CoolingMachine, trace: Trace): void =>
   trace.within("Machine at its rating", () => {
-    const { rating, ratedRatio, exponent } = machine;
+    const { rating, ratedRatio, exponent, map } = machine;
+    if (map !== undefined) {
+      mappedCycle(map, rating.fluid, rating, trace);
+      return;
+    }
     const { cooling: q, suction } = cycleAt(machine, rating, trace);
     trace.step(sweptVolume, { Q: rating.cooling, e: rating.volumetricEfficiency, rho: suction.density, q });
     trace.remark(
@@ -78,9 +85,26 @@ const traceMachine = (machine: CoolingMachine, trace: Trace): void =>
     );
   });
 
+/** The flow of the compressor, kg/s: by its map, or by its swept volume. */
+function traceFlow(
+  { map, rating, ratedRatio, exponent, swept }: CoolingMachine,
+  { evaporating, condensing }: OperatingState,
+  { ratio, rho }: Readonly<Record<"ratio" | "rho", number>>,
+  trace: Trace,
+): number {
+  if (map !== undefined) return mappedCycle(map, rating.fluid, { ...rating, evaporating, condensing }, trace).massFlow;
+  const e = trace.step(volumetricEfficiencyAt, {
+    e0: rating.volumetricEfficiency,
+    r: ratio,
+    r0: ratedRatio,
+    n: exponent,
+  });
+  return trace.step(pumpedFlow, { V: swept, e, rho });
+}
+
 /** Recomputes the answer step by step, to show that it satisfies the balance. */
 const traceEquilibrium = (machine: CoolingMachine, operating: OperatingState, wetBulb: number, trace: Trace): void => {
-  const { rating, ratedRatio, exponent, swept } = machine;
+  const { rating } = machine;
   const { sink, search } = operating;
   if (search)
     trace.solution({
@@ -98,9 +122,12 @@ const traceEquilibrium = (machine: CoolingMachine, operating: OperatingState, we
     operating,
     trace,
   );
-  const r = condensingPressure / evaporatingPressure;
-  const e = trace.step(volumetricEfficiencyAt, { e0: rating.volumetricEfficiency, r, r0: ratedRatio, n: exponent });
-  const m = trace.step(pumpedFlow, { V: swept, e, rho: suction.density });
+  const m = traceFlow(
+    machine,
+    operating,
+    { ratio: condensingPressure / evaporatingPressure, rho: suction.density },
+    trace,
+  );
   trace.within("Cooling", () => trace.step(heatOfFlow, { m, q: cooling }));
   trace.step(evaporatorLine, {
     Qr: rating.cooling,

@@ -2,6 +2,7 @@ import { cellFunction } from "../../kernel/define/cellFunction";
 import { tableResult } from "../../kernel/define/result";
 import { spaLimitPassed, warmPool } from "../cautions";
 import { evaporationMethodSpread } from "../evaporation/cautions";
+import { boardDrivesMachine } from "../../cycle/machine/cautions";
 import { coverInUse, poolEstimate, noCover } from "../losses/cautions";
 import { COLD_MONTHS, MIAMI_MACHINE, MIAMI_MONTHS, MIAMI_POOL } from "../data/miami";
 import { sharedYear } from "../year/sharedYear";
@@ -18,6 +19,7 @@ import {
   morePower,
   noRecovery,
   notMet,
+  singleSpeedYear,
   tankUnpriced,
   tankWall,
 } from "../year/cautions";
@@ -38,7 +40,7 @@ const TANK = {
 /** A pool let too warm for its exchanger. */
 const HOT = { ...MIAMI_MACHINE, exchangerUA: 2000, highLimit: 36 } as const;
 
-const at = (inputs: Readonly<Record<string, string | number>>) =>
+const at = (inputs: Readonly<Record<string, string | number | boolean>>) =>
   ({ inputs: { ...MIAMI_POOL, ...inputs }, climate: MIAMI_MONTHS, units: "SI" }) as const;
 
 export const poolYear = cellFunction({
@@ -126,6 +128,8 @@ export const poolYear = cellFunction({
     { rule: scald, raisedBy: at(TANK) },
     { rule: coolStorage, raisedBy: at({ ...TANK, hotWater: 55 }) },
     { rule: tankUnpriced, raisedBy: at(TANK) },
+    { rule: singleSpeedYear, raisedBy: at(MIAMI_MACHINE) },
+    { rule: boardDrivesMachine, raisedBy: at({ ...MIAMI_MACHINE, communicating: true }) },
   ],
   example: at({
     designLoad: 22,

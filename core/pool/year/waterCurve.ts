@@ -4,7 +4,8 @@
  */
 import { RATED_WET_BULB } from "../../aircon/outdoorRating";
 import { effectiveConductance } from "../../exchanger/balance/equations";
-import { machineOf, machineState, type CoolingMachine as Compressor } from "../../exchanger/balance/machine";
+import type { CoolingMachine as Compressor } from "../../exchanger/balance/compressor";
+import { machineOf, machineState } from "../../exchanger/balance/machine";
 import { waterRate } from "../../exchanger/zones/zones";
 import { valueError, notAvailable } from "../../kernel/values/fault";
 import { cubicAt, monotoneCubic, type MonotoneCubic } from "../../numeric/monotoneCubic";
@@ -97,7 +98,12 @@ const SPACING = 0.05;
 type Balances = Pick<WaterCurve, "water" | "condensing" | "capacityRate">;
 
 /** The curve's points between the coldest and the warmest of the balances. */
-function evenlySpaced(cooling: MonotoneCubic, power: MonotoneCubic, balances: Balances, warmest: number): WaterCurve {
+export function evenlySpaced(
+  cooling: MonotoneCubic,
+  power: MonotoneCubic,
+  balances: Balances,
+  warmest: number,
+): WaterCurve {
   const { water } = balances;
   const low = water[0] ?? FREEZING;
   const high = water.at(-1) ?? warmest;

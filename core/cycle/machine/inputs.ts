@@ -1,9 +1,9 @@
 /** Labels that describe a machine beyond its single rating: stages, speeds, the maker's rows, a compressor's map. */
-import { choice, either, quantity, several, yesNo } from "../../kernel/define/argument";
+import { choice, quantity, several, yesNo } from "../../kernel/define/argument";
 import { us } from "../../kernel/values/quantity";
-import { CONDENSING_TEMPERATURE, EVAPORATING_TEMPERATURE, SUPERHEAT } from "../../cycle/args";
-import { RETURN_GAS } from "../../cycle/map/map";
-import { COOLING, MACHINE_POWER } from "../args";
+import { HEAT_RATE as COOLING } from "../../kernel/define/glossary";
+import { CONDENSING_TEMPERATURE, EVAPORATING_TEMPERATURE } from "../args";
+import { MAP_SUPERHEAT } from "../map/args";
 
 export const MACHINE_TYPE = choice(
   "MachineType",
@@ -16,6 +16,8 @@ export const STAGE_LOSS = quantity("fraction", "loss of starting and stopping (d
   from: 0,
   to: 0.5,
 });
+
+const MACHINE_POWER = quantity("electric power", "power of the whole machine", { above: 0 });
 
 const COUNTS = Array.from({ length: 15 }, (_, place) => place + 2);
 
@@ -60,11 +62,7 @@ export const STAGE_ENTRIES = {
   mapPower: coefficients("power of the compressor"),
   lowMapFlow: coefficients("mass flow of the compressor at low stage or least speed"),
   lowMapPower: coefficients("power of the compressor there"),
-  mapSuperheat: either(
-    choice("MapSuperheat", [RETURN_GAS], "return gas of one temperature"),
-    SUPERHEAT,
-    "superheat at which the map was measured",
-  ).default(us("temperature difference", 20)),
+  mapSuperheat: MAP_SUPERHEAT,
   mapUnits: choice("MapUnits", ["US", "SI"], "map in °F, lb/h, W or °C, kg/h, W; left out: as the call").optional(),
   communicating: yesNo("whether a communicating board runs fans, expansion valve and oil return").default(false),
 } as const;
