@@ -52,6 +52,7 @@ export { loopLines } from "./pipe/network/loop";
 export { admitClimate } from "./pool/year/climate";
 export { findingsOf } from "./climate/plausibility";
 export { vapourPressureAt } from "./pool/year/vapourTable";
+export { withMapUnits } from "./pool/year/sharedYear";
 export { yearOf } from "./pool/year/year";
 export { loadRefrigerant } from "./refrigerant/refrigerant";
 export { saturatedState } from "./refrigerant/saturation/saturation";

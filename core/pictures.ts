@@ -1,5 +1,5 @@
 /** The pictures of calls as data: what the hosts draw. Loaded only where pictures are shown. */
-import { admit, admitClimate, silent, yearOf, zonesOf } from "./index";
+import { admit, admitClimate, silent, withMapUnits, yearOf, zonesOf } from "./index";
 import type { NamedCycle } from "./cycle/working";
 import type { BalanceEntries } from "./exchanger/balance/inputs";
 import type { DutyInputs } from "./exchanger/zones/working";
@@ -49,7 +49,10 @@ const PICTURES: Readonly<Record<string, (values: Values, system: System) => read
   "EXCHANGER.BALANCE": ({ inputs }, system) => balancePictures(inputs as BalanceEntries, system),
   "PIPE.LOOP": (values, system) => loopPictures(values as unknown as LoopCall, system),
   "POOL.YEAR": ({ inputs, climate }, system) =>
-    yearPictures(yearOf(inputs as Parameters<typeof yearOf>[0], admitClimate(climate as CellMatrix, system)), system),
+    yearPictures(
+      yearOf(withMapUnits(inputs as Parameters<typeof yearOf>[0], system), admitClimate(climate as CellMatrix, system)),
+      system,
+    ),
 };
 
 /** The functions that have pictures. */

@@ -216,7 +216,7 @@ describe("a machine that settles on a coil known by its geometry", () => {
     const { trace, steps } = recorder();
     bothSides(
       {
-        machine: { ...rating, refrigerant: "R-410A" },
+        machine: readyFor("R-410A"),
         exchanger: exchangerOf(18, 0.0025),
         coil: { ratedOutdoor: degF(95) },
         conditions: { enteringWater: 300, wetBulb, outdoor: degF(95) },

@@ -59,7 +59,7 @@ export const volumetricEfficiency = ({ rating, ratedRatio, exponent }: CoolingMa
     }),
   );
 
-const gasAt = (fluid: Fluid, evaporating: number, superheat: number): PhaseState => {
+export const gasAt = (fluid: Fluid, evaporating: number, superheat: number): PhaseState => {
   const pressure = refrigerantSaturationPressure(fluid, evaporating, "dew");
   if (superheat === 0) return saturatedStateAtPressure(fluid, pressure, "dew");
   checkRange(fluid, pressure, evaporating + superheat);
@@ -67,7 +67,7 @@ const gasAt = (fluid: Fluid, evaporating: number, superheat: number): PhaseState
 };
 
 /** Evaporating is looked for so far below the wet bulb on a map, K. */
-export const MAP_SPAN = 45;
+export const MAP_SPAN = 30;
 
 export const suctionAt = ({ rating: { fluid, superheat } }: CoolingMachine, evaporating: number): PhaseState =>
   gasAt(fluid, evaporating, superheat);
@@ -76,21 +76,25 @@ export const suctionAt = ({ rating: { fluid, superheat } }: CoolingMachine, evap
 const mapSuction = (map: CompressorMap, fluid: Fluid, evaporating: number): PhaseState =>
   gasAt(fluid, evaporating, mapSuperheatAt(map, evaporating));
 
-export function massFlowAt(
-  machine: CoolingMachine,
+/** Flow of a mapped compressor, kg/s. */
+export const mappedFlow = (
+  map: CompressorMap,
+  fluid: Fluid,
   suction: PhaseState,
-  { evaporating, condensing, pressure }: Between,
-): number {
+  { evaporating, condensing }: Omit<Between, "pressure">,
+): number =>
+  flowAtSuperheat.code({
+    m0: mapPoint(map, evaporating, condensing, silent).massFlow,
+    rho: suction.density,
+    rho0: mapSuction(map, fluid, evaporating).density,
+  });
+
+export function massFlowAt(machine: CoolingMachine, suction: PhaseState, at: Between): number {
   const { map, rating } = machine;
-  if (map !== undefined)
-    return flowAtSuperheat.code({
-      m0: mapPoint(map, evaporating, condensing, silent).massFlow,
-      rho: suction.density,
-      rho0: mapSuction(map, rating.fluid, evaporating).density,
-    });
+  if (map !== undefined) return mappedFlow(map, rating.fluid, suction, at);
   return pumpedFlow.code({
     V: machine.swept,
-    e: volumetricEfficiency(machine, pressure / suction.pressure),
+    e: volumetricEfficiency(machine, at.pressure / suction.pressure),
     rho: suction.density,
   });
 }

@@ -3,7 +3,6 @@ import { silent, type Trace } from "../../kernel/define/steps";
 import { heatOfFlow } from "../../cycle/equations";
 import { mappedCycle } from "../../cycle/map/map";
 import { cycleOf } from "../../cycle/working";
-import { loadRefrigerant } from "../../refrigerant/refrigerant";
 import { densityOfWater, heatCapacityOfWater } from "../../water/equations";
 import {
   changeOfHeat,
@@ -29,11 +28,11 @@ import {
 import { coilBalanceOf, coilDuty, type CoilExchanger } from "./withCoil";
 import { rateCoil, type CoilRating } from "../coil/coil";
 import { zonesOf } from "../zones/working";
-import type { CoolingMachine, MachineRating } from "./compressor";
-import { machineOf, meanCondensing } from "./machine";
+import type { CoolingMachine } from "./compressor";
+import { meanCondensing } from "./machine";
 
 export interface BalanceInput {
-  readonly machine: Omit<MachineRating, "fluid"> & { readonly refrigerant: string };
+  readonly machine: CoolingMachine;
   readonly exchanger: GivenExchanger | CoilExchanger;
   readonly coil: OutdoorCoil;
   readonly conditions: BalanceConditions & { readonly outdoor: number };
@@ -211,8 +210,7 @@ const settledOn = (
 
 /** Both sides and the change from the outdoor coil to the pool. */
 export const bothSides = (input: BalanceInput, trace: Trace = silent): BothSides => {
-  const { conditions } = input;
-  const machine = machineOf({ ...input.machine, fluid: loadRefrigerant(input.machine.refrigerant) });
+  const { conditions, machine } = input;
   const { pool, coil } = settledOn(machine, input.exchanger, conditions);
   const outdoors = outdoorBalanceOf(machine, input.coil, conditions.outdoor, conditions.wetBulb, input.leastCondensing);
   if (trace.on) {

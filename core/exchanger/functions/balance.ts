@@ -1,5 +1,6 @@
 import { cellFunction } from "../../kernel/define/cellFunction";
 import { listResult, NO_VALUE, quantityResult, wordResult } from "../../kernel/define/result";
+import { boardDrivesMachine, boardFacts } from "../../cycle/machine/cautions";
 import { EQUATION_SOURCES, TRANSPORT_SOURCES } from "../../refrigerant/sources";
 import {
   aboveGreatestCondensing,
@@ -68,6 +69,7 @@ export const exchangerBalance = cellFunction({
     "Exchanger: the given UA, with all heat at the mean of dew and bubble temperature; the true UA changes with water flow and load. Outdoor coil: its temperature difference is proportional to the heat; cutting its fan holds condensing at the machine's least, but the fan's power counts in full.",
     "Rated power, of the whole machine with its fans, gives the compressor's efficiency as in POOL.YEAR: both then draw the same.",
     "In place of UA: the coil's geometry with the labels of EXCHANGER.COIL. Condensing then settles where the coil has no spare area at the machine's own heat; UA is the conductance that gives the same answer with all heat at the mean condensing temperature (none if water leaves above that). Cautions on tube, films and water are those of EXCHANGER.COIL, which shows films and drops.",
+    "A stage or speed by label stage: low cooling and low power, or a share between least and full speed. A ten-coefficient map (map flow, map power, numbers parted by ;) takes the place of efficiency and swept volume: it is read at the condensing dew temperature where it settles, on pool and outdoor coil alike; the evaporator follows from rated cooling at rated condensing.",
     "Pressure is absolute. Power and COP on the outdoor coil include its fan if given; pumps are extra.",
   ],
   args: { inputs: BALANCE_INPUTS },
@@ -108,6 +110,7 @@ export const exchangerBalance = cellFunction({
     hottestFilm: "temperature",
     insideFouling: "fouling resistance",
     outsideFouling: "fouling resistance",
+    boardDriven: "word",
   },
   memoised: true,
   cautions: [
@@ -128,6 +131,7 @@ export const exchangerBalance = cellFunction({
     { rule: freezingShell, raisedBy: { inputs: coiled } },
     { rule: singleWall, raisedBy: { inputs: coiled } },
     { rule: balanceFilms, raisedBy: { inputs: coiled } },
+    { rule: boardDrivesMachine, raisedBy: { inputs: { ...fernhill, communicating: true } } },
   ],
   sources: [...EQUATION_SOURCES, ...TRANSPORT_SOURCES],
   checks: [
@@ -159,8 +163,8 @@ export const exchangerBalance = cellFunction({
     },
     { inputs: { inputs: machine }, expected: "#VALUE!", source: "identity", remark: "neither UA nor coil" },
   ],
-  compute({ inputs }, { trace, recordFacts }) {
-    const sides = bothSides(balanceInputOf(inputs, trace), trace);
+  compute({ inputs }, { trace, recordFacts, system }) {
+    const sides = bothSides(balanceInputOf(inputs, system, trace), trace);
     const { pool, coil, outdoors, cooling, power, coolingOutdoors, powerOutdoors, change } = sides;
     recordFacts({
       least: inputs.leastCondensing,
@@ -171,6 +175,7 @@ export const exchangerBalance = cellFunction({
       ...(typeof inputs.material === "string" && { tubeMaterial: inputs.material }),
       insideFouling: inputs.insideFouling,
       outsideFouling: inputs.outsideFouling,
+      ...boardFacts(inputs),
       ...(coil && coilFacts(coil)),
     });
     return {
