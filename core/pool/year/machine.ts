@@ -1,5 +1,5 @@
 /** The air conditioner through a year: its load and what it does outdoors by the hour, and on water by the water's temperature. */
-import type { Stage } from "./stages";
+import type { Stage } from "../../aircon/machine/stage";
 import type { WaterCurve } from "./waterCurve";
 import type { Weather } from "./weather";
 

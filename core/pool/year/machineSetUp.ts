@@ -1,18 +1,16 @@
 /** From the input block of the year to its air conditioner. */
+import { USUAL_DIFFERENCE, type Rating, type Stage } from "../../aircon/machine/stage";
+import { middleOf, stagesOf } from "../../aircon/machine/stages";
 import { checkStages } from "../../cycle/machine/description";
-import { valueError } from "../../kernel/values/fault";
 import { us } from "../../kernel/values/quantity";
 import { quantityMark } from "../../kernel/values/quantityMark";
 import { densityOfWater, heatCapacityOfWater } from "../../water/equations";
 import type { YearInputs } from "./inputs";
 import { coolingAtDesign, yearMachine, type Machine, type StageOnWater, type WaterCurves } from "./machine";
-import { stagesOf, USUAL_DIFFERENCE, type Exchanger, type Stage, type Stages } from "./stages";
+import { stageOnWater, type Exchanger } from "./stages";
 import { needed } from "./tankSetUp";
-import { tooSmall, type Rating, type WaterCurve } from "./waterCurve";
+import { tooSmall, type WaterCurve } from "./waterCurve";
 import type { Weather } from "./weather";
-
-/** Outdoor air of the test at the intermediate speed, K. */
-const INTERMEDIATE_OUTDOOR = us("temperature", 87);
 
 /** Comfort machines are cut out by pressure near here. */
 const GREATEST_CONDENSING = us("temperature", 155);
@@ -41,8 +39,9 @@ const tankExchanger = (inputs: YearInputs, flow: number): Exchanger => ({
 /** A stage on pool and tank; depends on the rating, the exchangers and their limits only. */
 function waterCurves(inputs: YearInputs, stage: Stage, flow: number): WaterCurves {
   const { exchangerUA } = inputs;
+  const onWater = stageOnWater(stage);
   const curveOn = (exchanger: Exchanger): WaterCurve => {
-    const curve = stage.onWater(exchanger);
+    const curve = onWater(exchanger);
     const highest = curve.condensing.at(-1) ?? 0;
     if (highest > GREATEST_CONDENSING)
       throw tooSmall(exchanger.named, highest, `above ${quantityMark("temperature", GREATEST_CONDENSING)}`);
@@ -52,21 +51,6 @@ function waterCurves(inputs: YearInputs, stage: Stage, flow: number): WaterCurve
     poolCurve: exchangerUA === undefined ? undefined : curveOn(poolExchanger(inputs, exchangerUA, flow)),
     tankCurve: inputs.secondSink === "none" ? undefined : curveOn(tankExchanger(inputs, flow)),
   };
-}
-
-/** The intermediate speed as shares of the way from least to full at its test, 87 °F outdoors. */
-function middleOf(inputs: YearInputs, { full }: Stages, low: Stage): readonly [number, number] | undefined {
-  const { intermediateCooling: cooling, intermediatePower: power } = inputs;
-  if (cooling === undefined || power === undefined) return undefined;
-  const [least, most] = [low.outdoors(INTERMEDIATE_OUTDOOR), full.outdoors(INTERMEDIATE_OUTDOOR)];
-  const shares = [
-    (cooling - least.cooling) / (most.cooling - least.cooling),
-    (power - least.power) / (most.power - least.power),
-  ] as const;
-  if (shares.every((share) => share > 0 && share < 1)) return shares;
-  throw valueError(
-    `inputs: intermediate cooling and power at ${quantityMark("temperature", INTERMEDIATE_OUTDOOR)} must be between those of least and full speed there: ${quantityMark("heat rate", least.cooling)} to ${quantityMark("heat rate", most.cooling)} and ${quantityMark("electric power", least.power)} to ${quantityMark("electric power", most.power)}`,
-  );
 }
 
 /** The air conditioner through the year; undefined where none is given. */
@@ -86,7 +70,7 @@ export function setUpMachine(inputs: YearInputs, weather: Weather): Machine | un
   const staging = low && {
     low: onWater(low),
     variable: inputs.machineType === "variable speed",
-    middle: middleOf(inputs, stages, low),
+    middle: middleOf(inputs, full, low),
     lockout: inputs.lockout,
   };
   return yearMachine(onWater(full), staging, load, inputs.cyclingLoss, weather);

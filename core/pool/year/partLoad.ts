@@ -2,6 +2,7 @@
  * How the machine meets a load: one speed starts and stops; two stages cycle below the low stage and mix above it; a
  * variable-speed machine runs at the speed that meets the load and cycles only below its least.
  */
+import { powerBetweenSpeeds, runShareFor } from "../../aircon/machine/partLoad";
 import type { LowStage, Machine } from "./machine";
 import { coolingAt, powerAt, type WaterCurve } from "./waterCurve";
 
@@ -20,37 +21,12 @@ export interface PartLoad {
 
 export const emptyPartLoad = (): PartLoad => ({ met: 0, runShare: 0, electricity: 0, rejected: 0 });
 
-/** The share of a step that the machine runs for a load, with the loss of starting and stopping. */
-export function runShareFor(load: number, cooling: number, cyclingLoss: number): number {
-  if (load >= cooling) return 1;
-  const part = load / cooling;
-  return part / (1 - cyclingLoss * (1 - part));
-}
-
 function curveOf(stage: LowStage, side: Side): WaterCurve | undefined {
   if (side === "outdoors") return undefined;
   return side === "pool" ? stage.poolCurve : stage.tankCurve;
 }
 
 const fanOf = (stage: LowStage, side: Side): number => (side === "outdoors" ? stage.outdoorFan : 0);
-
-/** Electricity of a variable-speed machine between least and full speed, W: its COP is straight over the load. */
-function powerBetween(
-  load: number,
-  [qLow, pLow]: readonly [number, number],
-  [qFull, pFull]: readonly [number, number],
-  middle: readonly [number, number] | undefined,
-): number {
-  let [qa, pa, qb, pb] = [qLow, pLow, qFull, pFull];
-  if (middle !== undefined) {
-    const q = qLow + middle[0] * (qFull - qLow);
-    const p = pLow + middle[1] * (pFull - pLow);
-    if (load <= q) [qb, pb] = [q, p];
-    else [qa, pa] = [q, p];
-  }
-  const t = (load - qa) / (qb - qa);
-  return load / ((1 - t) * (qa / pa) + t * (qb / pb));
-}
 
 /** Writes what the machine does for a load (W), its water at T (K) where it is on pool or tank. */
 export function meetLoad(machine: Machine, load: number, hour: number, side: Side, T: number, into: PartLoad): void {
@@ -72,7 +48,7 @@ export function meetLoad(machine: Machine, load: number, hour: number, side: Sid
     const part = (load - lowCooling) / (cooling - lowCooling);
     into.runShare = 1;
     into.electricity = machine.variable
-      ? powerBetween(load, [lowCooling, lowPower], [cooling, power], machine.middle)
+      ? powerBetweenSpeeds(load, lowCooling, lowPower, cooling, power, machine.middle)
       : (1 - part) * lowPower + part * power;
     into.rejected = load + into.electricity - (1 - part) * fanOf(low, side) - part * fanOf(machine, side);
     return;

@@ -2,6 +2,7 @@
  * The maker's rows on water: each row's outdoor temperature means a condensing temperature, at which the machine does the
  * same on water without its outdoor fan.
  */
+import type { Rating } from "../../aircon/machine/stage";
 import { RATED_OUTDOOR } from "../../aircon/outdoorRating";
 import { rowAt, type ListedRows } from "../../cycle/machine/description";
 import { effectiveConductance } from "../../exchanger/balance/equations";
@@ -10,14 +11,7 @@ import { waterRate } from "../../exchanger/zones/zones";
 import { monotoneCubic } from "../../numeric/monotoneCubic";
 import { loadRefrigerant } from "../../refrigerant/refrigerant";
 import { refrigerantSaturationPressure } from "../../refrigerant/saturation/saturation";
-import {
-  evenlySpaced,
-  tooSmall,
-  type ExchangerWords,
-  type Rating,
-  type WaterCurve,
-  type WaterExchanger,
-} from "./waterCurve";
+import { evenlySpaced, tooSmall, type ExchangerWords, type WaterCurve, type WaterExchanger } from "./waterCurve";
 
 const POINTS = 13;
 

@@ -3,6 +3,7 @@
  * temperature is all there is: exact balances of compressor, evaporator and exchanger, joined monotonely.
  */
 import { RATED_WET_BULB } from "../../aircon/outdoorRating";
+import type { Rating } from "../../aircon/machine/stage";
 import { effectiveConductance } from "../../exchanger/balance/equations";
 import type { CoolingMachine as Compressor } from "../../exchanger/balance/compressor";
 import { machineOf, machineState } from "../../exchanger/balance/machine";
@@ -12,20 +13,6 @@ import { cubicAt, monotoneCubic, type MonotoneCubic } from "../../numeric/monoto
 import { quantityMark } from "../../kernel/values/quantityMark";
 import { loadRefrigerant } from "../../refrigerant/refrigerant";
 import { FREEZING } from "../equations";
-
-/** The machine at its rating: net cooling and power of all of it with its fans, W; dew temperatures, K. */
-export interface Rating {
-  readonly cooling: number;
-  readonly power: number;
-  readonly outdoorFan: number;
-  readonly indoorFan: number;
-  readonly refrigerant: string;
-  readonly evaporating: number;
-  readonly condensing: number;
-  readonly wetBulb: number;
-  readonly superheat: number;
-  readonly subcooling: number;
-}
 
 /** The machine at evenly spaced water temperatures, without its outdoor fan. */
 export interface WaterCurve {
