@@ -46,8 +46,8 @@ export const singleSpeedOnly = caution({
   standing: true,
   source: "cutler2013",
   description: "The curves are means of single-speed machines; two-stage and inverter machines differ.",
-  needs: {},
-  when: () => true,
+  needs: { singleSpeed: "yes/no" },
+  when: ({ singleSpeed }) => singleSpeed,
   message: () =>
     "Mean curves of single-speed machines at full load. Two-stage and inverter machines at part load keep their efficiency much better in mild weather, and one machine differs from the mean by several per cent: the maker's table overrides these curves.",
 });
