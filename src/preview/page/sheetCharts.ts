@@ -68,14 +68,17 @@ export function showSheetCharts(book: SheetBook, screen: ChartScreen, work: HTML
     put(layer, { ...clip, left: own.left - around.left + clip.left, top: own.top - around.top + clip.top });
     for (const [at, box] of places.entries()) {
       const shown = all[at];
-      if (shown !== undefined) put(shown.root, { ...box, left: box.left - clip.left, top: box.top - clip.top });
+      if (shown === undefined) continue;
+      put(shown.root, { ...box, left: box.left - clip.left, top: box.top - clip.top });
+      // Its rows are folded.
+      shown.root.hidden = box.height < 1;
     }
   };
   const update = (): void => {
     isDue = false;
     const now = screen.charts();
     if (now.sheet !== front.sheet || JSON.stringify(now.charts) !== JSON.stringify(front.charts)) settle();
-    const view = front.charts.length === 0 ? undefined : screen.view(front.charts);
+    const view = front.charts.length === 0 ? undefined : screen.view(front.charts.map(({ place: area }) => area));
     layer.hidden = view === undefined;
     if (view === undefined) return;
     place(view);
