@@ -41,6 +41,7 @@ export interface Line {
   readonly validation?: Validation;
   /** A workbook's name: a sheet that is inserted where the name exists takes its value from there. */
   readonly link?: string;
+  /** A formula where it begins with "=". */
   readonly unit?: string;
   readonly unitStyle?: SheetStyle;
   readonly source?: string;
@@ -169,7 +170,7 @@ const cellsOf = (
   if (line.unit)
     cells.push([
       `${columns.unit}${row}`,
-      { content: line.unit, indent: true, ...(line.unitStyle ? { style: line.unitStyle } : {}) },
+      { content: content(line.unit, rows), indent: true, ...(line.unitStyle ? { style: line.unitStyle } : {}) },
     ]);
   if (line.source)
     cells.push([
