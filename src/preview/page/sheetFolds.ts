@@ -26,7 +26,12 @@ const groupAt = (groups: readonly FoldingRows[], row: number): FoldingRows | und
  */
 export function showSheetFolds(book: FoldBook, work: HTMLElement, line: HTMLElement): void {
   const { charts, folds } = book;
-  const layer = h("div", { class: "sheet-folds", role: "group", "aria-label": "Rows that fold", hidden: true });
+  const layer = h("div", {
+    class: "sheet-folds",
+    role: "group",
+    "aria-label": "Fold beside the numbers of the rows",
+    hidden: true,
+  });
   work.append(layer);
   let isDue = false;
   let [beside, above] = ["", ""];
@@ -34,9 +39,10 @@ export function showSheetFolds(book: FoldBook, work: HTMLElement, line: HTMLElem
   const fold = (groups: readonly FoldingRows[], folded: boolean): void => {
     const cell = book.selection();
     folds.fold(groups, folded);
+    // The selected cell stays in sight; from folded rows the selection goes to their heading.
     const around = groups.find(({ first, last }) => cell !== undefined && first <= cell.row && cell.row <= last);
-    // The selected cell stays in sight.
-    if (folded && cell !== undefined && around !== undefined) book.select({ ...cell, row: around.first - 1 });
+    if (cell !== undefined)
+      book.select(folded && around !== undefined ? { ...cell, row: around.first - 1, column: 0 } : cell);
     later();
   };
   const place = (groups: readonly FoldingRows[]): void => {
