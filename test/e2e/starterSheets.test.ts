@@ -129,6 +129,14 @@ describe.skipIf(!HAS_CHROMIUM)("Starter sheets in the page", { timeout: 120_000 
     await eventually(async () => expect(await line().allTextContents()).toEqual(["Fold all", "Fold Calculation"]));
   });
 
+  test("the buttons beside the rows reach the foot of a window that grows", async () => {
+    await page.setViewportSize({ width: 1280, height: 2400 });
+    const reach = () => page.locator(".sheet-folds").evaluate((layer) => layer.getBoundingClientRect().bottom);
+    await eventually(async () => expect(await reach()).toBeGreaterThan(2300));
+    await page.setViewportSize({ width: 1280, height: 800 });
+    await eventually(async () => expect(await reach()).toBeLessThan(801));
+  });
+
   test("all parts fold at once, and a saved file holds them folded", async () => {
     await line().first().click();
     await eventually(async () => expect(await line().first().textContent()).toBe("Unfold all"));

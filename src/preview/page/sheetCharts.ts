@@ -53,6 +53,7 @@ export function showSheetCharts(book: SheetBook, screen: ChartScreen, work: HTML
     hidden: true,
   });
   work.append(layer);
+  const sizes = new ResizeObserver(() => changed());
   let front = NOTHING;
   let all: readonly Shown[] = [];
   let pictures: typeof Pictures | undefined;
@@ -81,6 +82,8 @@ export function showSheetCharts(book: SheetBook, screen: ChartScreen, work: HTML
     const view = front.charts.length === 0 ? undefined : screen.view(front.charts.map(({ place: area }) => area));
     layer.hidden = view === undefined;
     if (view === undefined) return;
+    // It takes its size after the element around it.
+    sizes.observe(view.canvas);
     place(view);
     if (pictures === undefined) return void load();
     for (const [at, chart] of front.charts.entries()) {
@@ -106,6 +109,6 @@ export function showSheetCharts(book: SheetBook, screen: ChartScreen, work: HTML
   };
   screen.onMove(later);
   book.onChange(changed);
-  new ResizeObserver(changed).observe(work);
+  sizes.observe(work);
   later();
 }

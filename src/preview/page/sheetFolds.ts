@@ -33,6 +33,7 @@ export function showSheetFolds(book: FoldBook, work: HTMLElement, line: HTMLElem
     hidden: true,
   });
   work.append(layer);
+  const sizes = new ResizeObserver(() => later());
   let isDue = false;
   let [beside, above] = ["", ""];
 
@@ -50,6 +51,8 @@ export function showSheetFolds(book: FoldBook, work: HTMLElement, line: HTMLElem
     layer.hidden = view === undefined;
     if (view === undefined) return;
     const { canvas, clip, places } = view;
+    // It takes its size after the element around it.
+    sizes.observe(canvas);
     const [own, around] = [canvas.getBoundingClientRect(), work.getBoundingClientRect()];
     Object.assign(layer.style, {
       transform: `translate(${own.left - around.left}px, ${own.top - around.top + clip.top}px)`,
@@ -114,6 +117,6 @@ export function showSheetFolds(book: FoldBook, work: HTMLElement, line: HTMLElem
   charts.onMove(later);
   book.onSelection(later);
   book.onChange(later);
-  new ResizeObserver(later).observe(work);
+  sizes.observe(work);
   later();
 }
