@@ -19,7 +19,7 @@ const LOOKS = {
 } as const;
 
 /** Of a row on the screen, and of what is around the sheet. */
-const [ROW_PIXELS, AROUND_PIXELS] = [25, 260];
+const [ROW_PIXELS, AROUND_PIXELS] = [30, 260];
 const WIDTH = 1700;
 /** Of one picture: a longer one can't be read as it is shown. */
 const SLICE = 1_300;
