@@ -65,7 +65,7 @@ export function readableCells<C>(returns: ResultShape, cells: Cells<C>, system: 
       const [label, value] = line;
       const single = rows[at];
       const known = single !== undefined && !isFault(value) && typeof value === "number" && line.length === 3;
-      return known ? [label, value, resultUnit(single, value, system, basis) as unknown] : line;
+      return known ? [label, value, resultUnit(single, value, system, basis)] : line;
     }) as Cells<C>;
   }
   if (returns.type !== "table") return cells;

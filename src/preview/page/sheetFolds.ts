@@ -20,6 +20,15 @@ interface FoldBook extends Pick<SheetBook, "selection" | "select" | "onSelection
 const groupAt = (groups: readonly FoldingRows[], row: number): FoldingRows | undefined =>
   groups.filter(({ first, last }) => first - 1 <= row && row <= last).at(-1);
 
+const besideButton = (group: FoldingRows, click: () => void): HTMLElement =>
+  h(
+    "button",
+    { type: "button", tabindex: "-1", title: nameOf(group), "aria-label": nameOf(group), click },
+    sign(group),
+  );
+
+const lineButton = (text: string, click: () => void): HTMLElement => h("button", { type: "button", click }, text);
+
 /**
  * @param work the element around the sheet
  * @param line where the buttons for the selected cell go
@@ -70,21 +79,7 @@ export function showSheetFolds(book: FoldBook, work: HTMLElement, line: HTMLElem
     const now = JSON.stringify(groups);
     if (now === beside) return;
     beside = now;
-    layer.replaceChildren(
-      ...groups.map((group) =>
-        h(
-          "button",
-          {
-            type: "button",
-            tabindex: "-1",
-            title: nameOf(group),
-            "aria-label": nameOf(group),
-            click: () => fold([group], !group.isFolded),
-          },
-          sign(group),
-        ),
-      ),
-    );
+    layer.replaceChildren(...groups.map((group) => besideButton(group, () => fold([group], !group.isFolded))));
   };
   const drawLine = (groups: readonly FoldingRows[]): void => {
     const cell = book.selection();
@@ -95,10 +90,9 @@ export function showSheetFolds(book: FoldBook, work: HTMLElement, line: HTMLElem
     if (now === above) return;
     above = now;
     const hadFocus = [...line.children].indexOf(document.activeElement ?? line);
-    const button = (text: string, click: () => void): HTMLElement => h("button", { type: "button", click }, text);
     line.replaceChildren(
-      ...(outer.length === 0 ? [] : [button(folded ? "Unfold all" : "Fold all", () => fold(outer, !folded))]),
-      ...(group === undefined ? [] : [button(nameOf(group), () => fold([group], !group.isFolded))]),
+      ...(outer.length === 0 ? [] : [lineButton(folded ? "Unfold all" : "Fold all", () => fold(outer, !folded))]),
+      ...(group === undefined ? [] : [lineButton(nameOf(group), () => fold([group], !group.isFolded))]),
     );
     (line.children[hadFocus] as HTMLElement | undefined)?.focus();
   };
