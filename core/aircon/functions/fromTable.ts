@@ -6,7 +6,7 @@ import { OUTDOOR_FAN, checkFan } from "../args";
 import { grossRows, missingFanPower, unlikelyEfficiency } from "../cautions";
 import { coefficientOfPerformance, rejectedHeat } from "../equations";
 import { interpolateTable } from "../table/interpolate";
-import { readTable } from "../table/read";
+import { readMakersTable } from "../table/read";
 
 /** Printed heating rows of a split heat pump, page 28 of its manual: the mechanics of any table. */
 const PRINTED = [
@@ -87,7 +87,7 @@ export const airconFromTable = cellFunction({
     { inputs: { table: PRINTED, outdoor: 59 }, expected: "#N/A", source: "identity", remark: "outside the rows" },
   ],
   compute({ table, outdoor, indoorWetBulb, stage, outdoorFan, airflow, capacityIs }, { trace, step, system }) {
-    const rows = readTable(table, system);
+    const rows = readMakersTable(table, system);
     const { capacity, power } = interpolateTable(rows, {
       outdoor,
       wetBulb: indoorWetBulb,

@@ -6,7 +6,7 @@ import { valueError } from "../../kernel/values/fault";
 import { us } from "../../kernel/values/quantity";
 import { COOLING, MACHINE_POWER } from "../args";
 import { assumedLoss, seasonNotField } from "../season/cautions";
-import { singleSpeedSeason, stagedSeason, type Test } from "../season/season";
+import { singleSpeedSeason, stagedSeason, type RatingTest } from "../season/season";
 import { MACHINE_TYPE, STAGE_LOSS } from "../../cycle/machine/inputs";
 
 const cooling = (at: string) => COOLING.describedAs(`net cooling ${at}`).optional();
@@ -45,7 +45,7 @@ type Inputs = ValueOf<typeof SEASON_INPUTS>;
 type TestKey = "full95" | "full82" | "low82" | "low67" | "intermediate87";
 
 /** A test that the machine's type needs. */
-function testOf(inputs: Inputs, key: TestKey): Test {
+function testOf(inputs: Inputs, key: TestKey): RatingTest {
   const [stage, at] = [key.slice(0, -2), key.slice(-2)];
   const value = (figure: "Cooling" | "Power"): number => {
     const name = `${stage}${figure}At${at}` as keyof Inputs;

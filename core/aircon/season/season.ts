@@ -24,19 +24,19 @@ const BIN_HOURS = [0.214, 0.231, 0.216, 0.161, 0.104, 0.052, 0.018, 0.004];
 const binAt = (place: number): number => degF(67 + 5 * place);
 
 /** Net cooling and power, W. */
-export interface Test {
+export interface RatingTest {
   readonly cooling: number;
   readonly power: number;
 }
 
 export interface StagedTests {
   /** Full capacity at 95 and 82 °F; least at 82 and 67 °F. */
-  readonly full95: Test;
-  readonly full82: Test;
-  readonly low82: Test;
-  readonly low67: Test;
+  readonly full95: RatingTest;
+  readonly full82: RatingTest;
+  readonly low82: RatingTest;
+  readonly low67: RatingTest;
   /** At the intermediate speed, at 87 °F. */
-  readonly intermediate87?: Test;
+  readonly intermediate87?: RatingTest;
 }
 
 export interface SeasonRules {
@@ -58,20 +58,28 @@ export interface Season {
   readonly bins: readonly string[];
 }
 
-const between = (a: Test, b: Test, Ta: number, Tb: number, T: number, of: string, trace: Trace): Test => ({
+const between = (
+  a: RatingTest,
+  b: RatingTest,
+  Ta: number,
+  Tb: number,
+  T: number,
+  of: string,
+  trace: Trace,
+): RatingTest => ({
   cooling: trace.step(coolingBetween, { Q1: a.cooling, Q2: b.cooling, T, T1: Ta, T2: Tb }, of),
   power: trace.step(powerBetween, { P1: a.power, P2: b.power, T, T1: Ta, T2: Tb }, of),
 });
 
-const lowAt = ({ low67, low82 }: StagedTests, T: number, trace: Trace): Test =>
+const lowAt = ({ low67, low82 }: StagedTests, T: number, trace: Trace): RatingTest =>
   between(low67, low82, AT_67, AT_82, T, "least", trace);
-const fullAt = ({ full82, full95 }: StagedTests, T: number, trace: Trace): Test =>
+const fullAt = ({ full82, full95 }: StagedTests, T: number, trace: Trace): RatingTest =>
   between(full82, full95, AT_82, AT_95, T, "full", trace);
 
 type Lines = readonly [value: number, slope: number];
 
 /** The intermediate line of one figure: its test at 87 °F, its slope between those of least and full. */
-function intermediateLine(tests: StagedTests, mid: Test, figure: keyof Test, silent: Trace): Lines {
+function intermediateLine(tests: StagedTests, mid: RatingTest, figure: keyof RatingTest, silent: Trace): Lines {
   const low = lowAt(tests, AT_87, silent)[figure];
   const full = fullAt(tests, AT_87, silent)[figure];
   if (!(mid[figure] > low && mid[figure] < full))
@@ -89,12 +97,12 @@ interface Intermediate {
   readonly power: Lines;
 }
 
-const intermediateOf = (tests: StagedTests, mid: Test, trace: Trace): Intermediate => ({
+const intermediateOf = (tests: StagedTests, mid: RatingTest, trace: Trace): Intermediate => ({
   cooling: intermediateLine(tests, mid, "cooling", trace),
   power: intermediateLine(tests, mid, "power", trace),
 });
 
-const ratingOf = ({ cooling, power }: Test): number => cooling / power;
+const ratingOf = ({ cooling, power }: RatingTest): number => cooling / power;
 
 /** Where a line of capacity meets the load, K: both are straight, so two points of the difference are enough. */
 function balancePoint(capacity: (T: number) => number, load: (T: number) => number): number {
@@ -103,7 +111,7 @@ function balancePoint(capacity: (T: number) => number, load: (T: number) => numb
 }
 
 /** Rating at a load between least and full speed. */
-type Middle = (T: number, load: number, low: Test, full: Test) => number;
+type Middle = (T: number, load: number, low: RatingTest, full: RatingTest) => number;
 
 function byLoad(mid: Intermediate, trace: Trace): Middle {
   return (T, L, low, full) => {
@@ -133,7 +141,7 @@ function byParabola(
   };
 }
 
-interface Bin extends Test {
+interface Bin extends RatingTest {
   readonly met: string;
 }
 
@@ -141,13 +149,13 @@ interface Bin extends Test {
 function binOf(
   T: number,
   L: number,
-  low: Test,
-  full: Test,
+  low: RatingTest,
+  full: RatingTest,
   rules: SeasonRules,
   middle: Middle | undefined,
   trace: Trace,
 ): Bin {
-  const cycling = ({ cooling, power }: Test, C: number, met: string): Bin => ({
+  const cycling = ({ cooling, power }: RatingTest, C: number, met: string): Bin => ({
     cooling: L,
     power: trace.step(cyclingPower, { X: L / cooling, P0: power, C }),
     met,
@@ -184,5 +192,5 @@ export function stagedSeason(tests: StagedTests, rules: SeasonRules, trace: Trac
   return { rating: trace.step(seasonalRating, { Q: cooling, E: power }), cooling, power, bins };
 }
 
-export const singleSpeedSeason = ({ cooling, power }: Test, loss: number, trace: Trace): number =>
+export const singleSpeedSeason = ({ cooling, power }: RatingTest, loss: number, trace: Trace): number =>
   trace.step(singleSpeedRating, { C: loss, Q: cooling, P: power });

@@ -2,9 +2,9 @@
 import { normalizeKey } from "../../kernel/define/argument";
 import type { KindName } from "../../kernel/values/quantity";
 
-export type Column = "outdoor" | "wetBulb" | "stage" | "airflow" | "capacity" | "power";
+export type MakerColumn = "outdoor" | "wetBulb" | "stage" | "airflow" | "capacity" | "power";
 
-export const COLUMN_KINDS: Readonly<Record<Exclude<Column, "stage">, KindName>> = {
+export const COLUMN_KINDS: Readonly<Record<Exclude<MakerColumn, "stage">, KindName>> = {
   outdoor: "temperature",
   wetBulb: "temperature",
   airflow: "air flow",
@@ -13,7 +13,7 @@ export const COLUMN_KINDS: Readonly<Record<Exclude<Column, "stage">, KindName>> 
 };
 
 export interface Head {
-  readonly column: Column;
+  readonly column: MakerColumn;
   /** Empty: the unit of the call. */
   readonly unit: string;
 }
@@ -23,14 +23,14 @@ const PASSED_OVER =
   /sens|shc|shr|s\/t|latent|^eer|^cop|psi|pressure|amp|current|subcool|superheat|ratio|edb|idb|entering(air)?drybulb|indoor(air)?drybulb|return/;
 
 /** In this order: the first that fits decides. Tested on the name without its unit, then on the whole head. */
-const NAMES: readonly (readonly [Column, RegExp])[] = [
+const NAMES: readonly (readonly [MakerColumn, RegExp])[] = [
   ["wetBulb", /wetbulb|^e?wb|id?wb|^wbt/],
   ["airflow", /airflow|airvolume|cfm|airquantity|l\/s/],
   ["stage", /stage|speed|^step|^mode|^hz|frequency|rpm/],
   ["outdoor", /outdoor|outside|ambient|^od|^oat|^oa|condenser|^t?out|^to$|drybulb/],
   ["capacity", /capacity|cooling|cap$|^tc$|^qc?$/],
 ];
-const BY_UNIT: readonly (readonly [Column, RegExp])[] = [
+const BY_UNIT: readonly (readonly [MakerColumn, RegExp])[] = [
   ["power", /power|kw|watt|input|^w$|^pi?$/],
   ["capacity", /mbt?u?h|btu|total|gross|net|^tons?$/],
 ];
@@ -47,7 +47,7 @@ function splitHead(text: string): readonly [string, string] {
 }
 
 /** What a head means; undefined for a column that doesn't count. */
-export function headOf(text: string): Head | undefined {
+export function tableHeadOf(text: string): Head | undefined {
   const [name, unit] = splitHead(text.trim());
   const [own, whole] = [normalizeKey(name), normalizeKey(text)];
   const named = NAMES.find(([, words]) => words.test(own))?.[0];
@@ -58,7 +58,7 @@ export function headOf(text: string): Head | undefined {
 }
 
 /** A unit as the unit reader knows it. */
-export const unitText = (unit: string): string => {
+export const tableUnit = (unit: string): string => {
   const key = normalizeKey(unit);
   if (/^(deg)?f$/.test(key)) return "°F";
   if (/^(deg)?c$/.test(key)) return "°C";

@@ -4,7 +4,7 @@ import { valueError } from "../../kernel/values/fault";
 import { describeInput, quoteText, type CellMatrix, type CellScalar } from "../../kernel/values/cellInput";
 import { KINDS, show, toBase, type System } from "../../kernel/values/quantity";
 import { readQuantityText } from "../../kernel/values/quantityText";
-import { COLUMN_KINDS, headOf, unitText, type Column, type Head } from "./heads";
+import { COLUMN_KINDS, tableHeadOf, tableUnit, type MakerColumn, type Head } from "./heads";
 
 /** Temperatures in K, air flow in m³/s, capacity and power in W; undefined where the table has no such column. */
 export interface TableRow {
@@ -20,7 +20,7 @@ interface Place extends Head {
   readonly at: number;
 }
 
-const WORDS: Readonly<Record<Column, string>> = {
+const WORDS: Readonly<Record<MakerColumn, string>> = {
   outdoor: "outdoor temperature",
   wetBulb: "indoor wet bulb",
   stage: "stage",
@@ -34,7 +34,7 @@ const isEmpty = (cell: CellScalar | undefined): boolean =>
 
 function placesOf(line: readonly CellScalar[], units: readonly CellScalar[] | undefined): readonly Place[] {
   const places = line.flatMap((cell, at): Place[] => {
-    const head = typeof cell === "string" ? headOf(cell) : undefined;
+    const head = typeof cell === "string" ? tableHeadOf(cell) : undefined;
     const below = units?.[at];
     const unit = head?.unit === "" && typeof below === "string" ? below.trim() : (head?.unit ?? "");
     return head ? [{ column: head.column, unit, at }] : [];
@@ -57,10 +57,10 @@ function placesOf(line: readonly CellScalar[], units: readonly CellScalar[] | un
 }
 
 function valueAt(cell: CellScalar, { column, unit }: Place, row: number, system: System): number {
-  const kind = COLUMN_KINDS[column as Exclude<Column, "stage">];
+  const kind = COLUMN_KINDS[column as Exclude<MakerColumn, "stage">];
   const where = `table, row ${row}, ${WORDS[column]}`;
   const refuse = (why: string): Error => valueError(`${where}: ${why}`);
-  const own = unitText(unit);
+  const own = tableUnit(unit);
   const bare = typeof cell === "number" || (typeof cell === "string" && /^[-+.,\d\s]+$/.test(cell));
   if (typeof cell === "number" && own === "") return toBase(cell, KINDS[kind][system]);
   const read = readQuantityText(bare ? `${String(cell)} ${own}`.trim() : String(cell), kind, system);
@@ -84,13 +84,13 @@ function checkRow({ outdoor, capacity, power }: TableRow, row: number, system: S
 }
 
 /** The rows below the header; a key left blank below another repeats it, as merged cells do. */
-export function readTable(range: CellMatrix, system: System): readonly TableRow[] {
+export function readMakersTable(range: CellMatrix, system: System): readonly TableRow[] {
   const [header = [], second = []] = range;
   // A second line of texts alone holds the units.
   const hasUnits =
     second.some((cell) => !isEmpty(cell)) && second.every((cell) => isEmpty(cell) || !/\d/.test(String(cell)));
   const places = placesOf(header, hasUnits ? second : undefined);
-  const above: Partial<Record<Column, CellScalar>> = {};
+  const above: Partial<Record<MakerColumn, CellScalar>> = {};
   const rows = range.slice(hasUnits ? 2 : 1).flatMap((line, place): TableRow[] => {
     const row = place + (hasUnits ? 3 : 2);
     if (line.every(isEmpty) || places.every(({ at }) => isEmpty(line[at]) || line[at] === 0)) return [];
@@ -103,7 +103,7 @@ export function readTable(range: CellMatrix, system: System): readonly TableRow[
         return [column, cell];
       }),
     );
-    const read = (column: Exclude<Column, "stage">): number | undefined => {
+    const read = (column: Exclude<MakerColumn, "stage">): number | undefined => {
       const at = places.find((each) => each.column === column);
       return at && valueAt(cells[column] ?? null, at, row, system);
     };

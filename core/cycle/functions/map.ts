@@ -70,7 +70,7 @@ export const cycleMap = cellFunction({
   },
   cautions: [
     { rule: envelopeUnknown, raisedBy: sample },
-    { rule: unlikelyMap, raisedBy: { ...sample, refrigerant: "R-32" } },
+    { rule: unlikelyMap, raisedBy: { ...sample, refrigerant: "R-454B" } },
     { rule: hotDischarge, raisedBy: { ...sample, suction: 30, discharge: 140 } },
     { rule: returnGasWarm, raisedBy: { ...sample, superheat: 45 } },
     { rule: ratedWithin, raisedBy: sample },

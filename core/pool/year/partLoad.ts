@@ -7,7 +7,7 @@ import type { LowStage, Machine } from "./machine";
 import { coolingAt, powerAt, type WaterCurve } from "./waterCurve";
 
 /** What takes the heat: outdoor coil, pool or tank. */
-export type Side = "outdoors" | "pool" | "tank";
+export type HeatSide = "outdoors" | "pool" | "tank";
 
 /** What the machine does in a step; written anew for each load. */
 export interface PartLoad {
@@ -21,15 +21,22 @@ export interface PartLoad {
 
 export const emptyPartLoad = (): PartLoad => ({ met: 0, runShare: 0, electricity: 0, rejected: 0 });
 
-function curveOf(stage: LowStage, side: Side): WaterCurve | undefined {
+function curveOf(stage: LowStage, side: HeatSide): WaterCurve | undefined {
   if (side === "outdoors") return undefined;
   return side === "pool" ? stage.poolCurve : stage.tankCurve;
 }
 
-const fanOf = (stage: LowStage, side: Side): number => (side === "outdoors" ? stage.outdoorFan : 0);
+const fanOf = (stage: LowStage, side: HeatSide): number => (side === "outdoors" ? stage.outdoorFan : 0);
 
 /** Writes what the machine does for a load (W), its water at T (K) where it is on pool or tank. */
-export function meetLoad(machine: Machine, load: number, hour: number, side: Side, T: number, into: PartLoad): void {
+export function meetLoad(
+  machine: Machine,
+  load: number,
+  hour: number,
+  side: HeatSide,
+  T: number,
+  into: PartLoad,
+): void {
   const { low, cyclingLoss } = machine;
   const curve = curveOf(machine, side);
   const cooling = curve ? coolingAt(curve, T) : (machine.outdoorCooling[hour] ?? 0);
