@@ -21,7 +21,7 @@ const LEE = [
   [148.5, 3.518, -5.636, 0.1661, -0.1253, 0.08603, 6.465e-4, -2.105e-3, 1.114e-3, -3.855e-4],
   [520.2, -11.83, -3.596, 0.02135, 0.2093, 0.02781, 7.176e-5, -7.415e-4, -6.77e-4, 1.233e-4],
 ];
-const [US_MAP, LEE_MAP] = [SAMPLE_MAP as unknown as CellInput, LEE as CellInput];
+const [US_MAP, LEE_MAP] = [SAMPLE_MAP, LEE as CellInput];
 
 const rows = cellsIn("compressor-map.csv");
 const ownOf = (map: string) => rows.filter((row) => wordIn(row, "map").includes(map));

@@ -14,6 +14,8 @@ const valuesOf = (out: unknown): Record<string, number> => {
   return Object.fromEntries((out as Rows).map(([label, value]) => [String(label), Number(value)]));
 };
 const balance = (inputs: Labels) => call("EXCHANGER.BALANCE", Object.entries(inputs));
+const without = (inputs: Labels, label: string): Labels =>
+  Object.fromEntries(Object.entries(inputs).filter(([each]) => each !== label));
 const refusal = (out: unknown): string => (isFault(out) ? `${out.code} ${out.message}` : JSON.stringify(out));
 
 const [flow, power] = [0, 1].map((place) => SAMPLE_MAP.map((line) => line[place]).join("; ")) as [string, string];
@@ -48,15 +50,7 @@ describe("EXCHANGER.BALANCE by a map", () => {
       [" outdoors", 0.5],
     ] as const) {
       const own = valuesOf(
-        call(
-          "CYCLE.MAP",
-          SAMPLE_MAP as unknown as CellInput,
-          found[`evaporating${side}`]!,
-          found[`condensing${side}`]!,
-          20,
-          10,
-          "R-410A",
-        ),
+        call("CYCLE.MAP", SAMPLE_MAP, found[`evaporating${side}`]!, found[`condensing${side}`]!, 20, 10, "R-410A"),
       );
       const heat = side === "" ? found["heat into pool"]! : found["heat outdoors"]!;
       expect(own["rejected"]! / heat).toBeCloseTo(1, 6);
@@ -81,7 +75,7 @@ describe("EXCHANGER.BALANCE by a map", () => {
       pitch: 1.2,
       "shell diameter": 14,
     };
-    const { UA: _, ...rest } = mapped;
+    const rest = without(mapped, "UA");
     const byCoil = valuesOf(balance({ ...rest, ...coil }));
     const byUA = valuesOf(balance({ ...rest, UA: byCoil["UA"]! }));
     expect(byUA["condensing"]).toBeCloseTo(byCoil["condensing"]!, 4);
@@ -131,7 +125,7 @@ describe("EXCHANGER.BALANCE by stages", () => {
   });
 
   it("takes the maker's rows as its rating", () => {
-    const { ["rated power"]: _, ...rest } = two;
+    const rest = without(two, "rated power");
     const rows = {
       "table outdoor": "75; 95; 115 °F",
       "table cooling": "51200; 47500; 43000",

@@ -13,7 +13,7 @@ import { cellsIn, numberIn, wordIn, type GoldenCells } from "../golden/rows";
 type Labels = Readonly<Record<string, number | string | boolean>>;
 type Rows = readonly (readonly (string | number)[])[];
 const call = (id: string, ...raw: readonly CellInput[]) => evaluate(compile(lookUp(CATALOGUE, id)!), raw, CATALOGUE);
-const year = (inputs: Labels) => call("POOL.YEAR", Object.entries(inputs), MIAMI_MONTHS as unknown as CellInput, "SI");
+const year = (inputs: Labels) => call("POOL.YEAR", Object.entries(inputs), MIAMI_MONTHS, "SI");
 const refusal = (out: unknown): string => (isFault(out) ? `${out.code} ${out.message}` : JSON.stringify(out));
 
 /** The year's last row by column. */
@@ -122,9 +122,7 @@ describe("POOL.YEAR by stages", () => {
 
   it("says that a single-speed rating is one, and warns of inverter and communicating boards", () => {
     const cautions = (inputs: Labels) =>
-      JSON.stringify(
-        call("NOTE.CAUTIONS", "POOL.YEAR", Object.entries(inputs), MIAMI_MONTHS as unknown as CellInput, "SI"),
-      );
+      JSON.stringify(call("NOTE.CAUTIONS", "POOL.YEAR", Object.entries(inputs), MIAMI_MONTHS, "SI"));
     expect(cautions(single)).toMatch(/A single-speed machine/);
     expect(cautions(two)).not.toMatch(/A single-speed machine|its board drives/);
     expect(cautions(variable)).toMatch(/inverter.*written consent/);
