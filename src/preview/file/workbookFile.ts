@@ -7,6 +7,7 @@ import {
   type Package,
   type PackageWork,
 } from "../../workbook/package";
+import type { Area } from "../../workbook/port";
 import { timeSlices } from "../../workbook/timeSlices";
 import type { SheetBook } from "../host/sheetBook";
 import { addedNames } from "./addedNames";
@@ -51,6 +52,18 @@ const MOST_NAMED = 24;
 function listed(addresses: readonly string[]): string {
   const rest = addresses.length - MOST_NAMED;
   return addresses.slice(0, MOST_NAMED).join(", ") + (rest > 0 ? ` and ${rest} more` : "");
+}
+
+/** The cells to calculate again; undefined for all of them. */
+async function checkedCells(
+  { data, facts }: OpenedBook,
+  book: SheetBook,
+  work: PackageWork,
+): Promise<readonly Area[] | undefined> {
+  // The check knows one cell a formula, and no circles.
+  const isPlain = data.sheets.every(({ cells }) => cells.every(({ spill }) => spill === undefined));
+  if (!isPlain || facts.calculation.iterate) return undefined;
+  return book.outdated({ pause: pauseOf(work), onProgress: work.onProgress?.bind(work) });
 }
 
 async function savedFile(
@@ -102,12 +115,15 @@ export function workbookFile(book: SheetBook, texts: FormulaTexts): WorkbookFile
     open: async (bytes, work = {}, onShown = () => undefined) => {
       const pause = pauseOf(work);
       const found = await openedBook(bytes, texts, work, pause);
-      await pause();
-      book.load(found.data);
+      await book.show(found.data, pause);
       opened = found;
       book.keepStructure((sentence) => refused(sentence));
       clean = book.edits();
       onShown();
+      const later = { ...work, signal: undefined };
+      const outdated = await checkedCells(found, book, later);
+      if (outdated === undefined) book.recalculateAll();
+      else book.recalculate(outdated);
       await book.whenCalculated();
       const { data, changed } = withoutCircles(found, book);
       if (changed) {
@@ -116,7 +132,7 @@ export function workbookFile(book: SheetBook, texts: FormulaTexts): WorkbookFile
         clean = book.edits();
         await book.whenCalculated();
       }
-      return openingReport(opened, book, pauseOf({ ...work, signal: undefined }));
+      return openingReport(opened, outdated?.length === 0 ? undefined : book, pauseOf(later));
     },
     replace: (data) => {
       opened = undefined;

@@ -85,9 +85,19 @@ const rangeOf = ({ row, column, rows, columns }: MergedArea): IRange => ({
   endColumn: column + columns - 1,
 });
 
-export const engineSheet = (id: string, sheet: SheetData): Partial<IWorksheetData> => {
-  const cellData: Record<number, Record<number, ICellData>> = {};
-  for (const cell of sheet.cells) (cellData[cell.row] ??= {})[cell.column] = engineCell(cell);
+type CellRows = Record<number, Record<number, ICellData>>;
+
+function cellRows(cells: readonly CellData[]): CellRows {
+  const rows: CellRows = {};
+  for (const cell of cells) (rows[cell.row] ??= {})[cell.column] = engineCell(cell);
+  return rows;
+}
+
+export const engineSheet = (
+  id: string,
+  sheet: SheetData,
+  cellData: CellRows = cellRows(sheet.cells),
+): Partial<IWorksheetData> => {
   const { frozenRows, frozenColumns, charts = [] } = sheet;
   markCorners(cellData, charts);
   return {
@@ -145,8 +155,7 @@ const namesResource = (names: readonly NameData[]): string =>
     ),
   );
 
-export const engineBook = (id: string, book: BookData): IWorkbookData => {
-  const sheets = book.sheets.map((sheet, place) => engineSheet(`${id}-${place}`, sheet));
+const bookOf = (id: string, sheets: readonly Partial<IWorksheetData>[], { names }: BookData): IWorkbookData => {
   return {
     id,
     name: "Workbook",
@@ -155,9 +164,34 @@ export const engineBook = (id: string, book: BookData): IWorkbookData => {
     styles: {},
     sheetOrder: sheets.map((sheet) => sheet.id ?? ""),
     sheets: Object.fromEntries(sheets.map((sheet) => [sheet.id ?? "", sheet] as const)),
-    resources: [{ name: NAMES_RESOURCE, data: namesResource(book.names) }],
+    resources: [{ name: NAMES_RESOURCE, data: namesResource(names) }],
   };
 };
+
+export const engineBook = (id: string, book: BookData): IWorkbookData =>
+  bookOf(
+    id,
+    book.sheets.map((sheet, place) => engineSheet(`${id}-${place}`, sheet)),
+    book,
+  );
+
+/** The same with pauses between the rows. */
+export async function engineBookInSlices(
+  id: string,
+  book: BookData,
+  pause: () => Promise<void> | undefined,
+): Promise<IWorkbookData> {
+  const sheets: Partial<IWorksheetData>[] = [];
+  for (const [place, sheet] of book.sheets.entries()) {
+    const cellData: CellRows = {};
+    for (const cell of sheet.cells) {
+      (cellData[cell.row] ??= {})[cell.column] = engineCell(cell);
+      await pause();
+    }
+    sheets.push(engineSheet(`${id}-${place}`, sheet, cellData));
+  }
+  return bookOf(id, sheets, book);
+}
 
 const numbered = <T>(record: Readonly<Record<number, T>> | undefined): readonly (readonly [number, T])[] =>
   Object.entries(record ?? {}).map(([key, value]) => [Number(key), value] as const);

@@ -14,6 +14,7 @@ import type { EngineWatch } from "./engineFixes";
 import { calculationDone } from "./calculationDone";
 import { isLocked, keptOf, sheetData, sheetNames, validationOf } from "./snapshot";
 import { bookEvents } from "./events";
+import { outdatedCells } from "./storedCheck";
 import { structureGuard } from "./structure";
 
 const namesOf = (open: OpenBook): readonly NameData[] =>
@@ -110,8 +111,13 @@ export const univerBook = (univer: Univer, log: CallSites, first: BookData, engi
   const { patience } = engine;
   const settling = calculationDone(univer.__getInjector(), () => log.begin(), { progress, patience });
   let edits = 0;
+  /** Counts workbooks as well. */
+  let changes = 0;
+  /** The count when the workbook came with its results. */
+  let shown = 0;
   const touched = (): void => {
     edits += 1;
+    changes += 1;
     settling.touch();
   };
   const watch = bookEvents(open, touched);
@@ -124,11 +130,29 @@ export const univerBook = (univer: Univer, log: CallSites, first: BookData, engi
   return {
     ...readingOf(open),
     load: (data) => {
+      changes += 1;
       open.replace(data);
       settling.replaced();
       calculateAll();
       watch.everything();
     },
+    show: async (data, pause) => {
+      // What is left to calculate of the old workbook would calculate the new one with it.
+      await settling.whenCalculated();
+      await open.replaceInSlices(data, pause);
+      changes += 1;
+      shown = changes;
+      settling.replaced();
+      watch.everything();
+    },
+    outdated: async ({ pause, onProgress }) => {
+      await settling.whenCalculated();
+      const isStale = (): boolean => changes !== shown;
+      if (isStale()) return undefined;
+      log.begin();
+      return outdatedCells(univer.__getInjector(), open.workbook(), { pause, onProgress, isStale });
+    },
+    recalculateAll: calculateAll,
     write: (cells) => {
       settling.touch();
       writeBookCells(open, cells);
