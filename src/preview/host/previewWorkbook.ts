@@ -71,9 +71,10 @@ export const previewWorkbook = (
     book.select(cell);
   },
   write: async (cells) => {
-    for (const { sheet } of cells) {
+    const all = book.sheets();
+    for (const sheet of new Set(cells.map((cell) => cell.sheet))) {
       requireSheet(book, sheet);
-      const facts = book.sheets().find(({ name }) => name.toLowerCase() === sheet.toLowerCase());
+      const facts = all.find(({ name }) => name.toLowerCase() === sheet.toLowerCase());
       if (facts?.protected === true) throw new Error(`the sheet "${facts.name}" is protected`);
     }
     book.write(cells);

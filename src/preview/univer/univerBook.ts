@@ -11,6 +11,7 @@ import { openBook } from "./open";
 import type { OpenBook } from "./open";
 import { MOST_OPERATORS, operatorsIn } from "./engineFixes";
 import type { EngineWatch } from "./engineFixes";
+import { endProgress } from "./engineSpeed";
 import { calculationDone } from "./calculationDone";
 import { isLocked, keptOf, sheetData, sheetNames, validationOf } from "./snapshot";
 import { bookEvents } from "./events";
@@ -186,6 +187,7 @@ export const univerBook = (univer: Univer, log: CallSites, first: BookData, engi
       structure.dispose();
       watch.dispose();
       settling.dispose();
+      endProgress(univer.__getInjector());
       univer.dispose();
     },
   };
