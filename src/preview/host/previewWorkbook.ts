@@ -66,6 +66,7 @@ export const previewWorkbook = (
   },
   resolve: async (references) => references.map((reference) => resolveOne(book, reference)),
   selection: async () => book.selection(),
+  selectedAreas: async () => book.selectedAreas(),
   select: async (cell) => {
     requireSheet(book, cell.sheet);
     book.select(cell);

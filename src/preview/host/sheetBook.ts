@@ -49,6 +49,7 @@ export interface SheetBook {
   /** Marks areas dirty. */
   recalculate(areas: readonly Area[]): void;
   selection(): Address | undefined;
+  selectedAreas(): readonly Area[];
   select(cell: Address): void;
   undo(): void;
   redo(): void;

@@ -6,7 +6,7 @@ import type { SheetBook } from "../host/sheetBook";
 import type { CallSites } from "../host/callSites";
 import { isCellFault } from "../../workbook/port";
 import type { BookData, CellData, NameData } from "../file/bookData";
-import { addSheet, makeRoom, markDirty, selectCell, selectedCell, writeBookCells } from "./edit";
+import { addSheet, makeRoom, markDirty, selectCell, selectedAreas, selectedCell, writeBookCells } from "./edit";
 import { openBook } from "./open";
 import type { OpenBook } from "./open";
 import { MOST_OPERATORS, operatorsIn } from "./engineFixes";
@@ -176,6 +176,7 @@ export const univerBook = (univer: Univer, log: CallSites, first: BookData, engi
       markDirty(open, areas);
     },
     selection: () => selectedCell(open),
+    selectedAreas: () => selectedAreas(open),
     select: (cell) => selectCell(open, cell),
     undo: () => inFocus(open, UndoCommand.id),
     redo: () => inFocus(open, RedoCommand.id),
