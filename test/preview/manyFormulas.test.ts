@@ -13,7 +13,7 @@ const chain = (columns: number): SheetData => ({
   cells: Array.from({ length: ROWS * columns }, (_, at) => {
     const [row, column] = [Math.floor(at / columns), at % columns];
     const before = column === 0 ? `A${row}` : `${columnLetters(column - 1)}${row + 1}`;
-    return { row, column, value: null, ...(at === 0 ? { value: 1 } : { formula: `=${before}+1` }) };
+    return at === 0 ? { row, column, value: 1 } : { row, column, value: null, formula: `=${before}+1` };
   }),
 });
 
