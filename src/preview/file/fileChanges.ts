@@ -49,10 +49,10 @@ const shownBy = (cell: CellData | undefined): ShownValue => cell?.spill ?? cell?
 
 function typedContent({ now }: Pair, texts: FormulaTexts): CellContent {
   if (now?.formula === undefined) return { kind: "value", value: fileValue(now?.value ?? null) };
-  const { formula, value, spill } = now;
+  const { formula, source = formula, value, spill } = now;
   return {
     kind: "formula",
-    formula: texts.toFile(formula),
+    formula: texts.toFile(source),
     value: fileValue(value),
     ...(spill !== undefined && { spill: fileSpill(spill) }),
   };

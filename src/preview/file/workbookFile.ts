@@ -18,6 +18,7 @@ import { newNames, fileSheetOf } from "./newSheets";
 import { openedBook, type OpenedBook } from "./openedBook";
 import { withoutCircles } from "./circles";
 import { openingReport, type OpeningReport } from "./openingReport";
+import { typedReader } from "./readable/typed";
 
 export interface SavedFile {
   readonly bytes: Uint8Array;
@@ -118,6 +119,7 @@ export function workbookFile(book: SheetBook, texts: FormulaTexts): WorkbookFile
       await book.show(found.data, pause);
       opened = found;
       book.keepStructure((sentence) => refused(sentence));
+      book.readTyped(typedReader(found.known));
       clean = book.edits();
       onShown();
       const later = { ...work, signal: undefined };
@@ -137,6 +139,7 @@ export function workbookFile(book: SheetBook, texts: FormulaTexts): WorkbookFile
     replace: (data) => {
       opened = undefined;
       book.keepStructure(undefined);
+      book.readTyped(undefined);
       book.load(data);
       clean = book.edits();
     },

@@ -46,6 +46,8 @@ export interface SheetBook {
    * Undefined lets them go.
    */
   keepStructure(refused: ((sentence: string) => void) | undefined): void;
+  /** How formulas that are typed from now on are written for the engine; the cell keeps what was typed. */
+  readTyped(read: ((formula: string, at: Address) => string | undefined) | undefined): void;
   /** Marks areas dirty. */
   recalculate(areas: readonly Area[]): void;
   selection(): Address | undefined;

@@ -15,6 +15,7 @@ import type {
 } from "../file/bookData";
 import { markCorners, movedCharts } from "./chartCells";
 import { cellStyleOf, styleOf } from "./styles";
+import { typedOf } from "./typedFormulas";
 
 /** Between a workbook as data and the engine's snapshot of it. */
 
@@ -228,11 +229,13 @@ const cellOf = (reading: Reading, sheetId: string, row: number, column: number, 
   const spill = formula === "" ? undefined : reading.spillAt(sheetId, row, column);
   const validation = validationOf(cell);
   const kept = keptOf(cell);
+  const source = typedOf(cell, formula);
   return {
     row,
     column,
     value: plainValue(cell),
     ...(formula !== "" && { formula }),
+    ...(source !== undefined && { source }),
     ...(look !== undefined && { look }),
     ...(format !== undefined && { format }),
     ...(validation !== undefined && { validation }),

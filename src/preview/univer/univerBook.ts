@@ -17,6 +17,7 @@ import { isLocked, keptOf, sheetData, sheetNames, validationOf } from "./snapsho
 import { bookEvents } from "./events";
 import { outdatedCells } from "./storedCheck";
 import { structureGuard } from "./structure";
+import { typedFormulas } from "./typedFormulas";
 
 const namesOf = (open: OpenBook): readonly NameData[] =>
   Object.values(open.services.definedNames.getDefinedNameMap(open.unitId()) ?? {}).map(
@@ -123,6 +124,7 @@ export const univerBook = (univer: Univer, log: CallSites, first: BookData, engi
   };
   const watch = bookEvents(open, touched);
   const structure = structureGuard(open);
+  const typed = typedFormulas(open);
   const calculateAll = (): void => {
     settling.touch();
     markDirty(open, []);
@@ -169,6 +171,7 @@ export const univerBook = (univer: Univer, log: CallSites, first: BookData, engi
       return name;
     },
     keepStructure: structure.keep,
+    readTyped: typed.read,
     edits: () => edits,
     recalculate: (areas) => {
       if (areas.length === 0) return;
@@ -186,6 +189,7 @@ export const univerBook = (univer: Univer, log: CallSites, first: BookData, engi
     unreadable: (formula) => unreadable(open, formula, engine.mostOperators ?? MOST_OPERATORS),
     dispose: () => {
       structure.dispose();
+      typed.dispose();
       watch.dispose();
       settling.dispose();
       endProgress(univer.__getInjector());
