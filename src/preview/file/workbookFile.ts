@@ -73,7 +73,7 @@ async function savedFile(
   texts: FormulaTexts,
   work: PackageWork,
 ): Promise<SavedFile> {
-  const now = book.data();
+  const now = await book.dataInSlices(pauseOf(work));
   const { cells, added, outdated } = await fileChanges(opened, now, texts, pauseOf(work));
   const patched = await patchCells(opened.pack, opened.facts, cells, { ours: "ignore" }, work);
   let pack: Package = patched.pack;
@@ -107,7 +107,7 @@ export function workbookFile(book: SheetBook, texts: FormulaTexts): WorkbookFile
   const save = async (work: PackageWork = {}): Promise<SavedFile> => {
     await book.whenCalculated();
     if (opened !== undefined) return savedFile(opened, book, texts, work);
-    const data = book.data();
+    const data = await book.dataInSlices(pauseOf(work));
     const sheets = data.sheets.map((sheet) => fileSheetOf(sheet, texts));
     const pack = await newWorkbook(sheets, newNames(data, texts), work);
     return { bytes: await packageBytes(pack, work), sentences: [] };

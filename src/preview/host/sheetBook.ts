@@ -35,6 +35,8 @@ export interface SheetBook {
   outdated(work: SlicedWork): Promise<readonly Area[] | undefined>;
   recalculateAll(): void;
   data(): BookData;
+  /** The same once all is calculated, with pauses. */
+  dataInSlices(pause: () => Promise<void> | undefined): Promise<BookData>;
   /** Writes cells as one undo step. */
   write(cells: readonly CellWrite[]): void;
   /** Adds rows and columns behind the last ones where an area goes beyond them. */

@@ -194,7 +194,7 @@ export async function engineBookInSlices(
   return bookOf(id, sheets, book);
 }
 
-const numbered = <T>(record: Readonly<Record<number, T>> | undefined): readonly (readonly [number, T])[] =>
+export const numbered = <T>(record: Readonly<Record<number, T>> | undefined): readonly (readonly [number, T])[] =>
   Object.entries(record ?? {}).map(([key, value]) => [Number(key), value] as const);
 
 /** The formula that a cell can't work out; none once something else is in the cell. */
@@ -213,17 +213,17 @@ export const validationOf = (cell: Nullable<ICellData>): ValidationData | undefi
 /** Whether a cell says a check's state. */
 export const saysState = (cell: Nullable<ICellData>): boolean => cell?.custom?.["state"] === true;
 
-interface Reading {
+export interface Reading {
   readonly styles: IWorkbookData["styles"];
   /** The formula of a cell, shared formulas resolved; "" where there is none. */
-  formulaAt(sheetId: string, row: number, column: number): string;
+  formulaAt(sheetId: string, row: number, column: number, cell: ICellData): string;
   /** What a formula spills, undefined where it doesn't. */
   spillAt(sheetId: string, row: number, column: number): CellData["spill"];
 }
 
 const cellOf = (reading: Reading, sheetId: string, row: number, column: number, cell: ICellData): CellData => {
   const style: Nullable<IStyleData> = typeof cell.s === "string" ? reading.styles[cell.s] : cell.s;
-  const formula = reading.formulaAt(sheetId, row, column);
+  const formula = reading.formulaAt(sheetId, row, column, cell);
   const look = cellStyleOf(style);
   const format = style?.n?.pattern;
   const spill = formula === "" ? undefined : reading.spillAt(sheetId, row, column);
@@ -253,9 +253,23 @@ export const sheetNames = (sheet: Partial<IWorksheetData>): readonly NameData[] 
 export const sheetCharts = ({ custom, cellData }: Partial<IWorksheetData>): readonly SheetChart[] =>
   movedCharts((custom?.["charts"] as readonly SheetChart[] | undefined) ?? [], cellData);
 
+type CellsOfRow = readonly CellData[];
+
+export const rowCells = (
+  reading: Reading,
+  sheetId: string,
+  row: number,
+  line: Readonly<Record<number, ICellData>>,
+): CellsOfRow => numbered(line).map(([column, cell]) => cellOf(reading, sheetId, row, column, cell));
+
 /** A sheet of a snapshot as data. */
-export const sheetData = (reading: Reading, sheet: Partial<IWorksheetData>): SheetData => {
-  const sheetId = sheet.id ?? "";
+export const sheetData = (
+  reading: Reading,
+  sheet: Partial<IWorksheetData>,
+  cells: readonly CellData[] = numbered(sheet.cellData).flatMap(([row, line]) =>
+    rowCells(reading, sheet.id ?? "", row, line),
+  ),
+): SheetData => {
   const widths = numbered(sheet.columnData).flatMap(([column, data]) =>
     data.w === undefined ? [] : [[column, pixelsToWidth(data.w)] as const],
   );
@@ -270,9 +284,7 @@ export const sheetData = (reading: Reading, sheet: Partial<IWorksheetData>): She
     ...(charts.length > 0 && { charts }),
     ...(print !== undefined && { print }),
     ...(names.length > 0 && { names }),
-    cells: numbered(sheet.cellData).flatMap(([row, line]) =>
-      numbered(line).map(([column, cell]) => cellOf(reading, sheetId, row, column, cell)),
-    ),
+    cells,
     widths: Object.fromEntries(widths),
     heights: Object.fromEntries(heights),
     frozenRows: sheet.freeze?.ySplit ?? 0,

@@ -65,7 +65,7 @@ function referencesOf(node: AstNode, at: Pick<FormulaCell, "sheetId" | "row" | "
         inputs.push({ sheetId, range });
       }
     }
-    for (const child of one.getChildren()) visit(child as AstNode);
+    for (const child of one.getChildren()) visit(child);
   };
   visit(node);
   return { cell: { ...at, inputs }, isUnclear };
@@ -145,13 +145,14 @@ export async function outdatedCells(
   const outdated: Area[] = [];
   try {
     for (const [place, sheet] of sheets.entries()) {
+      const isOver = async (wait: Promise<void>): Promise<boolean> => {
+        onProgress?.(place, sheets.length);
+        await wait;
+        return isStale();
+      };
       for (const found of formulasOf(sheet)) {
         const wait = pause();
-        if (wait !== undefined) {
-          onProgress?.(place, sheets.length);
-          await wait;
-          if (isStale()) return undefined;
-        }
+        if (wait !== undefined && (await isOver(wait))) return undefined;
         const made = run(sheet, found);
         if (made === undefined) return undefined;
         cells.push(made.cell);

@@ -1,7 +1,9 @@
 /** Equations with quantities put in: numbers in the user's own units, each with its unit. */
-import { fromBase, KINDS, showNumber, type KindName, type System, type Unit } from "../../../core";
+import { fromBase, KINDS, showNumber, type KindName, type System } from "../../../core";
 import { symbolOf, type WorkingNode } from "../model/workingTree";
 import type { SymbolTable } from "./symbols";
+
+type Unit = (typeof KINDS)[KindName]["US"];
 
 /** Equations take temperatures from absolute zero. */
 const ABSOLUTE: Readonly<Record<System, Unit>> = {
