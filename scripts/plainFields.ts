@@ -21,7 +21,7 @@ export function accessorsIn(source: string): readonly string[] {
 }
 
 /** Getters and setters of all of the engine's packages, which extend each other's classes. */
-function engineAccessors(): ReadonlySet<string> {
+export function engineAccessors(): ReadonlySet<string> {
   const folder = join(ROOT, ENGINE);
   const files = readdirSync(folder).map((name) => join(folder, name, "lib/es/index.js"));
   return new Set(files.filter(existsSync).flatMap((file) => accessorsIn(readFileSync(file, "utf8"))));
