@@ -15,7 +15,7 @@ import type {
 } from "../file/bookData";
 import { markCorners, movedCharts } from "./chartCells";
 import { cellStyleOf, styleOf } from "./styles";
-import { typedOf } from "./typedFormulas";
+import { typedOf } from "./typedCell";
 
 /** Between a workbook as data and the engine's snapshot of it. */
 

@@ -1,29 +1,18 @@
 /** Formulas that are typed or written, as the engine takes them; the cell keeps what was typed. */
-import type { ICellData, IDisposable, Nullable } from "@univerjs/core";
+import type { ICellData, IDisposable } from "@univerjs/core";
 import { SetRangeValuesMutation } from "@univerjs/sheets";
 import type { Address } from "../../workbook/port";
 import type { OpenBook } from "./open";
 
 /** As the engine takes a formula; undefined where it stays as it is. */
-export type FormulaReader = (formula: string, at: Address) => string | undefined;
-
-interface TypedFormula {
-  readonly source: string;
-  readonly formula: string;
-}
-
-/** What was typed, where the cell's formula is still the one that was made of it. */
-export const typedOf = (cell: Nullable<ICellData>, formula: string): string | undefined => {
-  const typed = cell?.custom?.["typed"] as TypedFormula | undefined;
-  return typed?.formula === formula ? typed.source : undefined;
-};
+type FormulaReader = (formula: string, at: Address) => string | undefined;
 
 interface Written {
   readonly subUnitId: string;
   readonly cellValue?: Readonly<Record<number, Readonly<Record<number, ICellData | null>>>>;
 }
 
-export interface TypedFormulas extends IDisposable {
+interface TypedFormulas extends IDisposable {
   read(reader: FormulaReader | undefined): void;
 }
 

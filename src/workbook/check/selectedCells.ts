@@ -2,9 +2,9 @@
 import type { Address, Area, Block, Workbook } from "../port";
 
 /** More cells than these in one go are a slip of the mouse. */
-export const MOST_SELECTED = 200;
+const MOST_SELECTED = 200;
 
-export type SelectedCells = { readonly cells: readonly Address[] } | { readonly why: string };
+type SelectedCells = { readonly cells: readonly Address[] } | { readonly why: string };
 
 function shared(a: Area, b: Area): Area | undefined {
   const [row, column] = [Math.max(a.row, b.row), Math.max(a.column, b.column)];
