@@ -3,7 +3,7 @@ import { expect, test } from "vitest";
 import { emptySheet } from "../../src/preview/file/bookData";
 import { formulaTexts } from "../../src/preview/file/formulaTexts";
 import { workbookFile } from "../../src/preview/file/workbookFile";
-import { mayCircle, type FormulaCell } from "../../src/preview/univer/formulaOrder";
+import { mayCircle, type OrderedFormula } from "../../src/preview/univer/formulaOrder";
 import { startHeadless } from "../../src/preview/univer/start";
 import { isCellFault } from "../../src/workbook/port";
 import { parseCells } from "../../src/workbook/reader/reference";
@@ -73,7 +73,7 @@ test("formulas of a circle differ though each gives its stored result", async ()
   book.dispose();
 });
 
-const cell = (row: number, column: number, ...inputs: readonly string[]): FormulaCell => ({
+const cell = (row: number, column: number, ...inputs: readonly string[]): OrderedFormula => ({
   sheetId: "s",
   row,
   column,
@@ -86,7 +86,7 @@ const cell = (row: number, column: number, ...inputs: readonly string[]): Formul
   }),
 });
 
-const hasCircle = (...cells: readonly FormulaCell[]): Promise<boolean> => mayCircle(cells, ["s"], () => undefined);
+const hasCircle = (...cells: readonly OrderedFormula[]): Promise<boolean> => mayCircle(cells, ["s"], () => undefined);
 
 test("references to later formulas are no circle", async () => {
   expect(await hasCircle(cell(0, 0, "A2"), cell(1, 0, "B1:B9"), cell(4, 1, "C1"))).toBe(false);

@@ -136,7 +136,7 @@ export const selectedCell = (open: OpenBook): Address | undefined => {
 };
 
 /** All selected ranges of the sheet in front; whole rows and columns end with the sheet. */
-export const selectedAreas = (open: OpenBook): readonly Area[] => {
+export const frontSelection = (open: OpenBook): readonly Area[] => {
   const front = open.workbook().getActiveSheet(true);
   if (front === undefined || front === null) return [];
   const sheet = front.getName();

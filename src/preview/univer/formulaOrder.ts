@@ -2,7 +2,7 @@
 import type { IRange } from "@univerjs/core";
 import { circular } from "./cycles";
 
-export interface FormulaCell {
+export interface OrderedFormula {
   readonly sheetId: string;
   readonly row: number;
   readonly column: number;
@@ -12,13 +12,13 @@ export interface FormulaCell {
 /** Looking into more cells than these costs more than a calculation. */
 const MOST_LOOKS = 5_000_000;
 
-type Order = (cell: Pick<FormulaCell, "sheetId" | "row" | "column">) => number;
+type Order = (cell: Pick<OrderedFormula, "sheetId" | "row" | "column">) => number;
 
 const WIDTH = 16_384;
 const SHEET_SIZE = WIDTH * 1_048_576;
 
 /** Formulas by place: those of a range are found in it, or one by one where the range is larger than their number. */
-function formulasInRanges(cells: readonly FormulaCell[]) {
+function formulasInRanges(cells: readonly OrderedFormula[]) {
   const sheets = new Map<string, Map<number, number>>();
   for (const [id, { sheetId, row, column }] of cells.entries()) {
     const places = sheets.get(sheetId) ?? new Map<number, number>();
@@ -28,7 +28,7 @@ function formulasInRanges(cells: readonly FormulaCell[]) {
   let looks = 0;
   return {
     isTooMuch: () => looks > MOST_LOOKS,
-    within({ sheetId, range }: FormulaCell["inputs"][number]): readonly number[] {
+    within({ sheetId, range }: OrderedFormula["inputs"][number]): readonly number[] {
       const places = sheets.get(sheetId);
       if (places === undefined || looks > MOST_LOOKS) return [];
       const found: number[] = [];
@@ -60,7 +60,7 @@ function formulasInRanges(cells: readonly FormulaCell[]) {
  * @param sheetIds in the order of the tabs
  */
 export async function mayCircle(
-  cells: readonly FormulaCell[],
+  cells: readonly OrderedFormula[],
   sheetIds: readonly string[],
   pause: () => Promise<void> | undefined,
 ): Promise<boolean> {
@@ -71,7 +71,7 @@ export async function mayCircle(
   for (const [id, cell] of cells.entries()) {
     await pause();
     const own = order(cell);
-    const isLater = ({ sheetId, range: { endRow, endColumn } }: FormulaCell["inputs"][number]): boolean =>
+    const isLater = ({ sheetId, range: { endRow, endColumn } }: OrderedFormula["inputs"][number]): boolean =>
       !(order({ sheetId, row: endRow, column: endColumn }) < own);
     if (cell.inputs.some((input) => isLater(input) && index.within(input).length > 0)) forward.push(id);
   }

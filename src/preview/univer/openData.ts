@@ -4,14 +4,14 @@ import { isCellFault } from "../../workbook/port";
 import type { BookData, CellData, NameData, SheetData } from "../file/bookData";
 import type { OpenBook } from "./open";
 import { numbered, rowCells, sheetData } from "./snapshot";
-import type { Reading } from "./snapshot";
+import type { DataReading } from "./snapshot";
 
 export const namesOf = (open: OpenBook): readonly NameData[] =>
   Object.values(open.services.definedNames.getDefinedNameMap(open.unitId()) ?? {}).map(
     ({ name, formulaOrRefString }) => ({ name, refersTo: formulaOrRefString }),
   );
 
-const readingData = (open: OpenBook, { styles }: Pick<IWorkbookData, "styles">): Reading => {
+const readingData = (open: OpenBook, { styles }: Pick<IWorkbookData, "styles">): DataReading => {
   const formulaAt = (sheetId: string, row: number, column: number, { f, si }: ICellData): string =>
     (si ?? "") === ""
       ? (f ?? "")
@@ -41,7 +41,7 @@ export const dataOf = (open: OpenBook): BookData => {
 
 /** A sheet of a snapshot as data, with pauses between its rows. */
 async function sheetDataInSlices(
-  reading: Reading,
+  reading: DataReading,
   sheet: Partial<IWorksheetData>,
   pause: () => Promise<void> | undefined,
 ): Promise<SheetData> {

@@ -213,7 +213,7 @@ export const validationOf = (cell: Nullable<ICellData>): ValidationData | undefi
 /** Whether a cell says a check's state. */
 export const saysState = (cell: Nullable<ICellData>): boolean => cell?.custom?.["state"] === true;
 
-export interface Reading {
+export interface DataReading {
   readonly styles: IWorkbookData["styles"];
   /** The formula of a cell, shared formulas resolved; "" where there is none. */
   formulaAt(sheetId: string, row: number, column: number, cell: ICellData): string;
@@ -221,7 +221,7 @@ export interface Reading {
   spillAt(sheetId: string, row: number, column: number): CellData["spill"];
 }
 
-const cellOf = (reading: Reading, sheetId: string, row: number, column: number, cell: ICellData): CellData => {
+const cellOf = (reading: DataReading, sheetId: string, row: number, column: number, cell: ICellData): CellData => {
   const style: Nullable<IStyleData> = typeof cell.s === "string" ? reading.styles[cell.s] : cell.s;
   const formula = reading.formulaAt(sheetId, row, column, cell);
   const look = cellStyleOf(style);
@@ -256,7 +256,7 @@ export const sheetCharts = ({ custom, cellData }: Partial<IWorksheetData>): read
 type CellsOfRow = readonly CellData[];
 
 export const rowCells = (
-  reading: Reading,
+  reading: DataReading,
   sheetId: string,
   row: number,
   line: Readonly<Record<number, ICellData>>,
@@ -264,7 +264,7 @@ export const rowCells = (
 
 /** A sheet of a snapshot as data. */
 export const sheetData = (
-  reading: Reading,
+  reading: DataReading,
   sheet: Partial<IWorksheetData>,
   cells: readonly CellData[] = numbered(sheet.cellData).flatMap(([row, line]) =>
     rowCells(reading, sheet.id ?? "", row, line),

@@ -20,7 +20,7 @@ import type { Area } from "../../workbook/port";
 import type { PlainValue } from "../file/bookData";
 import { sameAsFile } from "../file/differences";
 import type { SlicedWork } from "../host/sheetBook";
-import { mayCircle, type FormulaCell } from "./formulaOrder";
+import { mayCircle, type OrderedFormula } from "./formulaOrder";
 import { plainValue } from "./snapshot";
 
 export interface CheckWork extends SlicedWork {
@@ -48,13 +48,13 @@ function oneResult(given: EngineValue): PlainValue | null | undefined {
 }
 
 interface References {
-  readonly cell: FormulaCell;
+  readonly cell: OrderedFormula;
   /** OFFSET and the like: the cells that they mean aren't known before. */
   readonly isUnclear: boolean;
 }
 
-function referencesOf(node: AstNode, at: Pick<FormulaCell, "sheetId" | "row" | "column">): References {
-  const inputs: { sheetId: string; range: FormulaCell["inputs"][number]["range"] }[] = [];
+function referencesOf(node: AstNode, at: Pick<OrderedFormula, "sheetId" | "row" | "column">): References {
+  const inputs: { sheetId: string; range: OrderedFormula["inputs"][number]["range"] }[] = [];
   let isUnclear = false;
   const visit = (one: AstNode): void => {
     if (one.nodeType === FUNCTION && (one as unknown as { isAddress(): boolean }).isAddress()) isUnclear = true;
@@ -141,7 +141,7 @@ export async function outdatedCells(
   loadValues(injector);
   const run = formulaRunner(injector, workbook);
   const sheets = workbook.getSheets();
-  const cells: FormulaCell[] = [];
+  const cells: OrderedFormula[] = [];
   const outdated: Area[] = [];
   try {
     for (const [place, sheet] of sheets.entries()) {

@@ -5,7 +5,7 @@ import { isRefusal, tokens } from "../../workbook/reader/tokens";
 import type { SheetBook } from "../host/sheetBook";
 import type { CallSites } from "../host/callSites";
 import type { BookData } from "../file/bookData";
-import { addSheet, makeRoom, markDirty, selectCell, selectedAreas, selectedCell, writeBookCells } from "./edit";
+import { addSheet, makeRoom, markDirty, selectCell, selectedCell, frontSelection, writeBookCells } from "./edit";
 import { openBook } from "./open";
 import type { OpenBook } from "./open";
 import { dataInSlices, dataOf, namesOf } from "./openData";
@@ -179,7 +179,7 @@ export const univerBook = (univer: Univer, log: CallSites, first: BookData, engi
       markDirty(open, areas);
     },
     selection: () => selectedCell(open),
-    selectedAreas: () => selectedAreas(open),
+    selectedAreas: () => frontSelection(open),
     select: (cell) => selectCell(open, cell),
     undo: () => inFocus(open, UndoCommand.id),
     redo: () => inFocus(open, RedoCommand.id),
