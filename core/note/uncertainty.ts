@@ -1,12 +1,12 @@
 /** Any function of one value as a calculation with uncertain arguments. */
-import { labelOf, normalizeKey, type ArgData, type BlockShape } from "../kernel/define/argument";
+import { labelOf, normalizeKey, type ArgData } from "../kernel/define/argument";
 import type { Catalogue, CellFunction } from "../kernel/define/cellFunction";
 import { silent } from "../kernel/define/steps";
 import { numberKind } from "../kernel/call/admitLabel";
 import { admit, asFault, compile, runAdmitted } from "../kernel/call/evaluate";
 import { nearest } from "../kernel/call/nearest";
 import { unitText } from "../kernel/call/present";
-import { notAvailable, valueError } from "../kernel/values/fault";
+import { hostError, notAvailable, valueError } from "../kernel/values/fault";
 import { placedArgs } from "../kernel/define/unitsArgument";
 import { uncertainInputs, type UncertainRange } from "../uncertainty/ranges";
 import type { UncertainModel } from "../uncertainty/study";
@@ -23,7 +23,7 @@ interface Place {
 const placesOf = (definition: CellFunction): readonly Place[] =>
   placedArgs(definition).flatMap(([name, arg], at): readonly Place[] =>
     arg.shape.type === "block"
-      ? Object.entries((arg.shape as BlockShape).entries).map(([key, entry]) => ({
+      ? Object.entries(arg.shape.entries).map(([key, entry]) => ({
           at,
           name,
           arg: entry,
@@ -95,17 +95,14 @@ export function functionModel(
   };
   const compute = (at: readonly number[]): readonly number[] => {
     try {
-      const { out } = runAdmitted(
-        compiled,
-        admit(compiled, callWith(raw, places, at)),
-        catalogue,
-        silent,
-        () => undefined,
-      );
+      const call = admit(compiled, callWith(raw, places, at));
+      const { out } = runAdmitted(compiled, call, catalogue, silent, () => undefined);
       if (typeof out === "number") return [out];
       throw notAvailable(`${id} has no number here: ${String(out)}`);
     } catch (thrown) {
-      throw asFault(thrown, system);
+      // In the units of the call: those of NOTE.UNCERTAINTY itself aren't known.
+      const { code, message } = asFault(thrown, system);
+      throw hostError(code, message);
     }
   };
   return { inputs: uncertainInputs(ranges, kindAt, system), compute, unit: unitText(returns, system) };

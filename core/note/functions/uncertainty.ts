@@ -20,7 +20,7 @@ const AREA = {
 } as const;
 
 const COST = {
-  function: "COST.HEAT",
+  function: "COST.OFHEAT",
   ranges: [
     ["price", "rectangular", 1.2, null, 1.8],
     ["efficiency", "rectangular", 0.7, null, 0.85],
@@ -61,14 +61,20 @@ export const noteUncertainty = cellFunction({
       expected: { row: "P90", column: "value", value: 4290.25 },
       tolerance: "0.5 %",
       source: "distributionRows",
-      remark: "Product of two log-normal lengths, medians 50 and 60 m, geometric deviations 1.1 and 1.3.",
+      remark: "Two log-normal lengths, medians 50 and 60 m, geometric deviations 1.1 and 1.3",
     },
     {
-      inputs: AREA,
-      expected: { row: "mean", column: "value", value: 3119.19 },
+      inputs: COST,
+      expected: { row: "mean", column: "value", value: 1.94156 },
+      tolerance: "0.1 %",
+      source: "distributionRows",
+      remark: "1.5 · ln(0.85/0.7)/0.15",
+    },
+    {
+      inputs: COST,
+      expected: { row: "P10", column: "value", value: 1.61218 },
       tolerance: "0.5 %",
       source: "distributionRows",
-      remark: "The same.",
     },
   ],
   compute({ function: name, ranges, arguments: raw }, { catalogue, recordFacts }) {
