@@ -142,6 +142,17 @@ export const YEAR_LINES: readonly Line[] = [
     source: "the main heater",
   }),
   computed("yearHotPrice", "Hot water price", "=[gasPrice]", "money/therm"),
+  input("yearCost", "Installed cost", 4500, "money", {
+    validation: above("above 0"),
+    format: "#,##0",
+    source: "offers",
+    note: INVENTED,
+  }),
+  input("yearUpkeep", "Yearly upkeep", 100, "money", { source: "offers", note: INVENTED }),
+  input("yearWithin", "Payback within", 15, "year", {
+    validation: betweenLimits(1, 60, "1 to 60 years"),
+    source: "owner",
+  }),
   heading("group", "The year: climate by month", "Houston, Texas (NREL TMY3): replace by the climate of the site."),
   climateLine("climateHead", "month", HEADS),
   ...MONTHS.map((month, place) => climateLine(`climate${month}`, month, inSheetUnits(HOUSTON[place] ?? HOUSTON[0]))),
@@ -149,9 +160,8 @@ export const YEAR_LINES: readonly Line[] = [
 
 export const YEAR = "WARMBACK.POOL.YEAR([[yearArea:yearHotPrice]],[climateHead@A]:[climateDec@G])";
 
-/** The year in two shelters: the wind at the water is the largest unknown of a survey. */
-const SPREAD =
-  'WARMBACK.POOL.SPREAD([[yearArea:yearHotPrice]],[climateHead@A]:[climateDec@G],"shelter",{"open";"sheltered"})';
+/** The block goes on with the money that only the range of the answer reads. */
+export const UNCERTAIN_BLOCK = "[[yearArea:yearWithin]]";
 
 /** The year's row follows a heading and twelve months. */
 const TOTAL_ROW = 14;
@@ -206,16 +216,6 @@ const LABELS: Readonly<Record<string, string>> = {
 const WARMEST = `INDEX(${YEAR},0,${columnPlace("POOL.YEAR", "poolWithHighest")})`;
 const MONTH_WORDS = `{${MONTHS.map((month) => `"${month}"`).join(",")}}`;
 
-/** Money saved where the pool lies in another shelter: a heading comes first. */
-const moneyIn = (key: string, shelter: string, row: number): Line =>
-  computed(
-    key,
-    `The same, ${shelter}`,
-    `=INDEX(${SPREAD},${row + 1},${columnPlace("POOL.SPREAD", "moneySaved")})`,
-    "money",
-    { format: "#,##0", source: `POOL.SPREAD, shelter ${shelter}` },
-  );
-
 /** The totals of the year. */
 export const YEAR_RESULTS: readonly Line[] = [
   heading("group", "8 The year, hour by hour"),
@@ -257,7 +257,4 @@ export const YEAR_RESULTS: readonly Line[] = [
   total("yearMoney", "Money saved in the year", "moneySaved", "money", {
     note: "Against the back-up source, pool held at the set point; pump and cooling electricity counted.",
   }),
-  moneyIn("moneyOpen", "open", 1),
-  moneyIn("moneySheltered", "sheltered", 2),
-  gap,
 ];
