@@ -15,7 +15,7 @@ import { distributionPictures, rankPictures } from "./picture/distribution";
 import { UNCERTAIN, uncertainCall } from "./picture/uncertainCall";
 import { zonesPicture } from "./picture/zones";
 
-export { longStudy, STUDY_RUNS, type LongStudy } from "./picture/longStudy";
+export { longStudy, STUDY_RUNS } from "./picture/longStudy";
 export type { Scheme, SchemePart, SchemeSymbol } from "./picture/schemeParts";
 export type {
   Axis,

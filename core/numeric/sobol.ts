@@ -70,13 +70,17 @@ function scrambled(bits: number, seed: number): number {
   return reversed(x);
 }
 
-/** A coordinate of a point of the plain sequence, 0 to below 1. */
-export function sobolAt(index: number, dimension: number): number {
+/** A coordinate of a point of the plain sequence, from 0 to below 1. */
+function plainAt(index: number, dimension: number): number {
   return (sobolBits(index, dimension) >>> 0) / 2 ** BITS;
 }
 
-/** A coordinate of a point of the scrambled sequence, above 0 and below 1; the same for the same seed. */
-export function scrambledSobolAt(index: number, dimension: number, seed = 1): number {
+/**
+ * A coordinate of a point, scrambled: above 0 and below 1, and the same for the same seed. Seed 0 is the plain sequence, whose
+ * first point is the origin.
+ */
+export function sobolAt(index: number, dimension: number, seed = 1): number {
+  if (seed === 0) return plainAt(index, dimension);
   const own = Math.imul(seed * 64 + dimension + 1, 0x9e3779b1);
   return ((scrambled(sobolBits(index, dimension), own) >>> 0) + 0.5) / 2 ** BITS;
 }

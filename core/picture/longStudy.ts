@@ -10,7 +10,7 @@ import { uncertainCall, type UncertainCall } from "./uncertainCall";
 export const STUDY_RUNS = 2048;
 const PAIRS = 256;
 
-export interface LongStudy {
+interface LongStudy {
   readonly total: number;
   /** What a run is: "year". */
   readonly run: string;

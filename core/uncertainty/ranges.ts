@@ -5,12 +5,13 @@ import { fromBase, KINDS, showNumber, type KindName, type System } from "../kern
 import { readQuantityText } from "../kernel/values/quantityText";
 import { silent, type Trace } from "../kernel/define/steps";
 import { normalQuantile } from "../numeric/normal";
+import { SOBOL_DIMENSIONS } from "../numeric/sobol";
 import { logNormalAt, normalAt, rectangularAt, triangularAt } from "./equations";
 
 const DISTRIBUTIONS = ["rectangular", "triangular", "normal", "log-normal"] as const;
 
 /** Two dimensions of the sequence for each: shares need a second sample. */
-export const MOST_RANGES = 20;
+const MOST_RANGES = SOBOL_DIMENSIONS / 2;
 
 const value = (about: string) => quantity("number", about);
 

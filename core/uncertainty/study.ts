@@ -1,6 +1,6 @@
 /** Runs of a calculation with uncertain inputs, and what they show. */
 import { isFault, notAvailable, type Fault } from "../kernel/values/fault";
-import { scrambledSobolAt } from "../numeric/sobol";
+import { sobolAt } from "../numeric/sobol";
 import { ascending, sampleQuantile } from "../numeric/sample";
 import type { UncertainInput } from "./ranges";
 
@@ -24,7 +24,7 @@ const MOST_REFUSED = 0.1;
 
 /** The values of a run's inputs: always the same for its number. A second sample is independent of the first. */
 export function valuesOfRun({ inputs }: UncertainModel, run: number, second = false): readonly number[] {
-  return inputs.map((input, place) => input.at(scrambledSobolAt(run, second ? inputs.length + place : place)));
+  return inputs.map((input, place) => input.at(sobolAt(run, second ? inputs.length + place : place)));
 }
 
 export function likelyValues({ inputs }: UncertainModel): readonly number[] {

@@ -5,7 +5,7 @@ import { YEAR_ENTRIES } from "./inputs";
 
 const factor = (of: string) => quantity("number", `factor on ${of}`, { above: 0, to: 5 }).default(1);
 
-export const UNCERTAIN_ENTRIES = {
+const UNCERTAIN_ENTRIES = {
   ...YEAR_ENTRIES,
   evaporationFactor: factor("evaporation"),
   sunFactor: factor("the sun"),
