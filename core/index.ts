@@ -60,5 +60,6 @@ export { saturatedState } from "./refrigerant/saturation/saturation";
 export { functionNamed } from "./note/args";
 export { functionModel, runsFor } from "./note/uncertainty";
 export { ascending, rankCorrelation } from "./numeric/sample";
+export { uncertainRuns } from "./pool/year/uncertainRuns";
 export { OUTCOMES, uncertainYear } from "./pool/year/uncertainYear";
 export { addRun, computeInto, noRuns, percentilesOf, runAll, valuesOfRun } from "./uncertainty/study";

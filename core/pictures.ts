@@ -1,5 +1,5 @@
 /** The pictures of calls as data: what the hosts draw. Loaded only where pictures are shown. */
-import { admit, admitClimate, runAll, silent, yearOf, zonesOf } from "./index";
+import { admit, admitClimate, silent, yearOf, zonesOf } from "./index";
 import type { NamedCycle } from "./cycle/working";
 import type { BalanceEntries } from "./exchanger/balance/inputs";
 import type { DutyInputs } from "./exchanger/zones/working";
@@ -61,7 +61,7 @@ export const PICTURED: readonly string[] = [...Object.keys(PICTURES), ...UNCERTA
 /** Distribution and ranking of a call with ranges. */
 function uncertaintyPictures(compiled: Compiled, args: readonly unknown[]): readonly ShownPicture[] {
   const call = uncertainCall(compiled, args);
-  const runs = runAll(call.model, call.cellRuns, call.outcomes.length);
+  const runs = call.cellRuns();
   return [...distributionPictures(call, runs), ...rankPictures(call, runs)];
 }
 

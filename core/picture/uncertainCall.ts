@@ -6,13 +6,15 @@ import {
   functionModel,
   functionNamed,
   OUTCOMES,
+  runAll,
   runsFor,
+  uncertainRuns,
   uncertainYear,
   type CellMatrix,
   type Compiled,
   type KindName,
 } from "../index";
-import type { UncertainModel } from "../uncertainty/study";
+import type { Runs, UncertainModel } from "../uncertainty/study";
 import { inUnit, type InUnit } from "./picture";
 
 export interface NamedOutcome extends InUnit {
@@ -24,8 +26,8 @@ export interface UncertainCall {
   readonly outcomes: readonly NamedOutcome[];
   /** What a run is: "year". */
   readonly run: string;
-  /** As many as the cell runs. */
-  readonly cellRuns: number;
+  /** The cell's own runs. */
+  cellRuns(): Runs;
 }
 
 const NAMES: Readonly<Record<(typeof OUTCOMES)[number], readonly [name: string, kind: KindName]>> = {
@@ -45,14 +47,15 @@ function yearCall(compiled: Compiled, args: readonly unknown[]): UncertainCall {
     readonly ranges: YearArgs[2];
     readonly runs: number;
   };
+  const model = uncertainYear(inputs, admitClimate(climate, system), ranges, system);
   return {
-    model: uncertainYear(inputs, admitClimate(climate, system), ranges, system),
+    model,
     outcomes: OUTCOMES.map((key) => {
       const [name, kind] = NAMES[key];
       return { name, ...inUnit(kind, system) };
     }),
     run: "year",
-    cellRuns: runs,
+    cellRuns: () => uncertainRuns(model, inputs, climate, ranges, runs, system),
   };
 }
 
@@ -73,7 +76,7 @@ function functionCall(compiled: Compiled, args: readonly unknown[]): UncertainCa
     model,
     outcomes: [{ name: description, unit: model.unit, of: (value) => value }],
     run: "run",
-    cellRuns: runsFor(definition),
+    cellRuns: () => runAll(model, runsFor(definition), 1),
   };
 }
 

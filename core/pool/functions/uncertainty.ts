@@ -4,7 +4,7 @@ import { renderMarks, valueError } from "../../kernel/values/fault";
 import { tableResult } from "../../kernel/define/result";
 import { mayNotPay, rangesAsGiven, refusedRuns } from "../../uncertainty/cautions";
 import { RANGES } from "../../uncertainty/ranges";
-import { likelyValues, refusedShare, runAll } from "../../uncertainty/study";
+import { likelyValues, refusedShare } from "../../uncertainty/study";
 import { evaporationMethodSpread } from "../evaporation/cautions";
 import { poolEstimate } from "../losses/cautions";
 import { MIAMI_MACHINE, MIAMI_MONTHS, MIAMI_POOL } from "../data/miami";
@@ -14,7 +14,8 @@ import { CLIMATE } from "../year/inputs";
 import { UNCERTAIN_INPUTS } from "../year/uncertainInputs";
 import { UNCERTAINTY_COLUMNS, shareInTime, uncertaintyRows } from "../year/uncertainTable";
 import { traceUncertainty } from "../year/uncertainWorking";
-import { OUTCOMES, uncertainYear } from "../year/uncertainYear";
+import { uncertainRuns } from "../year/uncertainRuns";
+import { uncertainYear } from "../year/uncertainYear";
 
 /** More years keep a cell too long: the panel runs them. */
 const MOST_RUNS = 256;
@@ -107,7 +108,7 @@ export const poolUncertainty = cellFunction({
     const climate = admitClimate(cells, system);
     const model = uncertainYear(inputs, climate, ranges, system);
     const likely = model.trace(likelyValues(model), trace);
-    const found = runAll(model, runs, OUTCOMES.length);
+    const found = uncertainRuns(model, inputs, cells, ranges, runs, system);
     const refused = refusedShare(found, runs);
     if (trace.on) traceUncertainty(model, found, trace);
     const { paybackWithin } = inputs;

@@ -4,7 +4,7 @@
  * "Houston Bush Intercontinental", 30.00° N, public data of the United States), to be replaced by the site's own.
  */
 import { CATALOGUE, MONTHS, lookUp } from "../../../core";
-import { computed, gap, heading, input, type ExtraCell, type Line } from "../layout";
+import { computed, heading, input, type ExtraCell, type Line } from "../layout";
 import { INVENTED, above, betweenLimits, oneOf } from "../technicianParts";
 
 /** As published: air °C, swing K, humidity, wind m/s, sun kWh/(m²·day), mains °C. */
