@@ -2,7 +2,7 @@
 import { gap, heading, sheetOf, type Line } from "../layout";
 import { FROZEN_ROWS, check, must, starterLines } from "../sections";
 import { STATES } from "../states";
-import { answer } from "../technicianParts";
+import { MONEY, answer, moneyText } from "../technicianParts";
 import { coolerInputs, loopInputs, moneyInputs, poolInputs } from "./inputs";
 import { LOSS_LINES, LOSS_RESULTS } from "./losses";
 import { exchangerResults, heatResults, loopResults, moneyResults, poolResults, warmUpResults } from "./results";
@@ -47,9 +47,9 @@ const results: readonly Line[] = [
     "outMoney",
     "A year saves",
     "=[yearMoney]",
-    "money",
+    MONEY,
     "#,##0",
-    '="From "&TEXT([moneyLow],"#,##0")&" to "&TEXT([moneyHigh],"#,##0")&" in eight years of ten, against "&[yearBackUp]&"; "&[rulesFirst]&" rules. It pays back within "&[yearWithin]&" years in "&TEXT([paybackChance],"0%")&" of the cases."',
+    `="From "&${moneyText("[moneyLow]")}&" to "&${moneyText("[moneyHigh]")}&" in eight years of ten, against "&[yearBackUp]&"; "&[rulesFirst]&" rules. It pays back within "&[yearWithin]&" years in "&TEXT([paybackChance],"0%")&" of the cases."`,
   ),
   answer(
     "outRejected",
@@ -57,7 +57,7 @@ const results: readonly Line[] = [
     "=[rejected]",
     "BTU/h",
     "#,##0",
-    '=TEXT([yearTaken],"#,##0")&" of "&TEXT([yearRejected],"#,##0")&" million BTU a year go into the pool."',
+    '=TEXT([yearTaken],"#,##0")&" of "&TEXT([yearRejected],"#,##0")&" MMBtu a year go into the pool; that is "&TEXT([rejected]/12000,"0.0")&" tons (12,000 BTU/h)."',
   ),
   answer(
     "outUa",

@@ -1,5 +1,6 @@
 /** What the year's inputs may be, and the range of the answer. Distributions as POOL.UNCERTAINTY takes them. */
 import { computed, gap, heading, type ExtraCell, type Line } from "../layout";
+import { MONEY } from "../technicianParts";
 import { columnPlace, UNCERTAIN_BLOCK } from "./year";
 
 interface Range {
@@ -132,9 +133,9 @@ const figure = (key: string, label: string, row: number, column: string, unit: s
 
 /** The range of the answer. */
 export const UNCERTAIN_RESULTS: readonly Line[] = [
-  figure("moneyLow", "Money saved: nine years of ten reach", P10, "moneySaved", "money"),
-  figure("moneyMiddle", "Money saved: every second year reaches", P50, "moneySaved", "money"),
-  figure("moneyHigh", "Money saved: one year of ten reaches", P90, "moneySaved", "money"),
+  figure("moneyLow", "Money saved: nine years of ten reach", P10, "moneySaved", MONEY),
+  figure("moneyMiddle", "Money saved: every second year reaches", P50, "moneySaved", MONEY),
+  figure("moneyHigh", "Money saved: one year of ten reaches", P90, "moneySaved", MONEY),
   figure("daysLow", "Warm days with recovery: nine years of ten reach", P10, "warmDays", "day"),
   figure("daysHigh", "Warm days with recovery: one year of ten reaches", P90, "warmDays", "day"),
   figure("paybackMiddle", "Payback in every second case within", P50, "payback", "year", "0.0"),
