@@ -25,7 +25,7 @@ const compiledOf = (id: string) => {
 };
 
 const raw = (ranges: readonly Row[], more: object = {}, runs: number | null = 8) => [
-  rawOfExample({ ...BLOCK, ...more } as never),
+  rawOfExample({ ...BLOCK, ...more }),
   MIAMI_MONTHS,
   ranges,
   runs,
@@ -60,7 +60,7 @@ describe("POOL.UNCERTAINTY", () => {
     const wind = Math.sqrt(0.5 * 1.7);
     const found = tableOf(raw([WIND], more));
     const year = tableOf(
-      [rawOfExample({ ...BLOCK, ...more, windAtWater: wind } as never), MIAMI_MONTHS, "SI"],
+      [rawOfExample({ ...BLOCK, ...more, windAtWater: wind }), MIAMI_MONTHS, "SI"],
       "POOL.YEAR",
     );
     const total = (column: string): number => Number(at(year, "Year", column));
@@ -78,7 +78,7 @@ describe("POOL.UNCERTAINTY", () => {
     );
     const [shifted, moved] = [MIAMI_MONTHS, warmer].map((climate, place) =>
       tableOf([
-        rawOfExample({ ...BLOCK, ...(place === 0 ? { airShift: 1, sunFactor: 1.1 } : {}) } as never),
+        rawOfExample({ ...BLOCK, ...(place === 0 ? { airShift: 1, sunFactor: 1.1 } : {}) }),
         climate,
         [["installed cost", "rectangular", 1000, null, 2000]],
         8,
