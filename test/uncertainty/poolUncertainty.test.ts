@@ -59,10 +59,7 @@ describe("POOL.UNCERTAINTY", () => {
   ])("has POOL.YEAR's own totals at the likely inputs, for a pool %s", (_, more) => {
     const wind = Math.sqrt(0.5 * 1.7);
     const found = tableOf(raw([WIND], more));
-    const year = tableOf(
-      [rawOfExample({ ...BLOCK, ...more, windAtWater: wind }), MIAMI_MONTHS, "SI"],
-      "POOL.YEAR",
-    );
+    const year = tableOf([rawOfExample({ ...BLOCK, ...more, windAtWater: wind }), MIAMI_MONTHS, "SI"], "POOL.YEAR");
     const total = (column: string): number => Number(at(year, "Year", column));
     const likely = (column: string): number => Number(at(found, "likely inputs", column));
     expect(likely("heat taken") / (total("heat taken") + total("heat to tank"))).toBeCloseTo(1, 4);

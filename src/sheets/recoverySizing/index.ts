@@ -49,7 +49,7 @@ const results: readonly Line[] = [
     "=[yearMoney]",
     MONEY,
     "#,##0",
-    `="From "&${moneyText("[moneyLow]")}&" to "&${moneyText("[moneyHigh]")}&" in eight years of ten, against "&[yearBackUp]&"; "&[rulesFirst]&" rules. It pays back within "&[yearWithin]&" years in "&TEXT([paybackChance],"0%")&" of the cases."`,
+    `="From "&${moneyText("[moneyLow]")}&" to "&${moneyText("[moneyHigh]")}&" in eight cases of ten, against "&[yearBackUp]&"; "&[rulesFirst]&" rules. It pays back within "&[yearWithin]&" years in "&TEXT([paybackChance],"0%")&" of the cases."`,
   ),
   answer(
     "outRejected",
@@ -137,7 +137,7 @@ const checks: readonly Line[] = [
     "[pressure]<=0.9*[cutOut]",
     "Common practice; the setting of the machine governs.",
   ),
-  check("checkSaving", "A year saves money", "MIN([yearMoney],[moneyLow])>0", "In nine years of ten."),
+  check("checkSaving", "A year saves money", "MIN([yearMoney],[moneyLow])>0", "In nine cases of ten."),
 ];
 
 export const recoverySizing: StarterSheet = sheetOf({

@@ -133,11 +133,11 @@ const figure = (key: string, label: string, row: number, column: string, unit: s
 
 /** The range of the answer. */
 export const UNCERTAIN_RESULTS: readonly Line[] = [
-  figure("moneyLow", "Money saved: nine years of ten reach", P10, "moneySaved", MONEY),
-  figure("moneyMiddle", "Money saved: every second year reaches", P50, "moneySaved", MONEY),
-  figure("moneyHigh", "Money saved: one year of ten reaches", P90, "moneySaved", MONEY),
-  figure("daysLow", "Warm days with recovery: nine years of ten reach", P10, "warmDays", "day"),
-  figure("daysHigh", "Warm days with recovery: one year of ten reaches", P90, "warmDays", "day"),
+  figure("moneyLow", "Money saved: nine cases of ten reach", P10, "moneySaved", MONEY),
+  figure("moneyMiddle", "Money saved: every second case reaches", P50, "moneySaved", MONEY),
+  figure("moneyHigh", "Money saved: one case of ten reaches", P90, "moneySaved", MONEY),
+  figure("daysLow", "Warm days with recovery: nine cases of ten reach", P10, "warmDays", "day"),
+  figure("daysHigh", "Warm days with recovery: one case of ten reaches", P90, "warmDays", "day"),
   figure("paybackMiddle", "Payback in every second case within", P50, "payback", "year", "0.0"),
   figure("paybackChance", "Chance that it pays back in time", IN_TIME, "share", "", "0%"),
   figure("rulesFirst", "Input that rules the saving most", FIRST_INPUT, "statistic", "", "General"),
