@@ -63,3 +63,11 @@ export { vapourPressureAt } from "./pool/year/vapourTable";
 export { yearOf } from "./pool/year/year";
 export { loadRefrigerant } from "./refrigerant/refrigerant";
 export { saturatedState } from "./refrigerant/saturation/saturation";
+
+// What long studies of uncertain inputs are made from.
+export { functionNamed } from "./note/args";
+export { functionModel, runsFor } from "./note/uncertainty";
+export { ascending, rankCorrelation } from "./numeric/sample";
+export { uncertainRuns } from "./pool/year/uncertainRuns";
+export { OUTCOMES, uncertainYear } from "./pool/year/uncertainYear";
+export { addRun, computeInto, noRuns, percentilesOf, runAll, valuesOfRun } from "./uncertainty/study";

@@ -4,14 +4,8 @@ import { picturesOf, PICTURED } from "../../../core/pictures";
 import { outcomeOf } from "../../functions/outcome";
 import { callDescription } from "../model/callRecord";
 import { explainedOf } from "../model/explanationData";
-import type { JobCall, CheckedValue, ExplainedCall, JobResult, JobKind, JobInput, Progress, CallReport } from "./job";
-
-export interface JobContext {
-  /** Reports the progress of the job. */
-  report(progress: Progress): void;
-  /** Yields to other tasks; throws if the job was cancelled. */
-  yieldTurn(): Promise<void>;
-}
+import { studyCall } from "./studyCall";
+import type { JobCall, CheckedValue, ExplainedCall, JobResult, JobKind, JobInput, CallReport, JobContext } from "./job";
 
 const compiledOf = (id: string): Compiled => {
   const compiled = COMPILED.get(id);
@@ -62,6 +56,7 @@ const RUNNERS: {
   report: reportCall,
   describe: ({ id, args }) => callDescription(explain(compiledOf(id), args, CATALOGUE)),
   explain: explainCall,
+  study: ({ id, args }, context) => studyCall(compiledOf(id), args, context),
   check: (_, context) => checkAll(context),
 };
 
