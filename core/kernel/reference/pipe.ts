@@ -177,4 +177,19 @@ export const pipeSources = sourceEntries({
     full: "Losses of water pipes and hot-gas lines, exposed and buried, worked in Python by Churchill and Chu, Churchill and Bernstein, and the shape factor; both film relations repeat ht (C. Bell) to 1e-15.",
     seen: "opened",
   },
+  freezeRows: {
+    short: "freezing pipes in Python",
+    full: "Times of still water in PVC pipes and shells to 32 °F, to a tenth of ice and to all ice, worked in Python (quad of SciPy) with the loss at each temperature and Plank's form of slow freezing inwards.",
+    seen: "opened",
+  },
+  ashraeFreezing: {
+    short: "ASHRAE Fundamentals ch. 23",
+    full: "ASHRAE Handbook, Fundamentals (2009), chapter 23, equation 1 and its table of times to cool water to freezing, as quoted in engineers' pages; the handbook was not opened.",
+    seen: "copied",
+  },
+  gordon1996: {
+    short: "Gordon 1996",
+    full: "J. R. Gordon: An Investigation into Freezing and Bursting Water Pipes in Residential Construction, University of Illinois, Building Research Council, 1996, as retold in builders' pages; the report was not opened.",
+    seen: "copied",
+  },
 });
