@@ -5,18 +5,18 @@ export const shortCycling = caution({
   code: "CONTROL-CYCLING-SHORT",
   severity: "Warning",
   source: "commonPractice",
-  description: "By its band alone the control would switch faster than the least on or off time.",
+  description: "The band alone switches faster than the least times.",
   needs: { bandOn: "minutes", bandOff: "minutes" },
   when: () => true,
   message: ({ bandOn, bandOff }, show) =>
-    `By the band alone it is on for ${show(bandOn, "minutes")} and off for ${show(bandOff, "minutes")}: less than the least times. It must latch and wait; a compressor that short-cycles fails early. Its maker's least times govern.`,
+    `By the band alone it is on for ${show(bandOn, "minutes")} and off for ${show(bandOff, "minutes")}: it must latch and wait. A compressor that short-cycles fails early; its maker's least times govern.`,
 });
 
 export const wideSwing = caution({
   code: "CONTROL-CYCLING-SWING",
   severity: "Caution",
   source: "commonPractice",
-  description: "Sensor lag or least times let the water swing by more than one and a half bands.",
+  description: "The water swings by more than one and a half bands.",
   needs: { swing: "temperature difference", band: "temperature difference" },
   when: ({ swing, band }) => swing > 1.5 * band,
   message: ({ swing, band }, show) =>
@@ -28,9 +28,8 @@ export const startsEstimate = caution({
   severity: "Notice",
   standing: true,
   source: "commonPractice",
-  description: "Starts an hour are estimates; makers of compressor, valve and motor state what they allow.",
+  description: "Starts an hour are estimates; makers state what they allow.",
   needs: {},
   when: () => true,
-  message: () =>
-    "An estimate of one well-mixed mass. Makers of compressor and valve state the starts they allow; a diverting valve should switch no more often than the compressor.",
+  message: () => "An estimate of one well-mixed mass. Makers of compressor and valve state the starts they allow.",
 });

@@ -114,7 +114,7 @@ export const pipeFreeze = cellFunction({
     },
     {
       inputs: { inputs: BARE },
-      expected: { untilFreezing: 1.12, thenTenthIce: 2.44, thenAllIce: 25 },
+      expected: { untilFreezing: 1.117, thenTenthIce: 2.435, thenAllIce: 25.37 },
       tolerance: "0.5 %",
       source: "freezeRows",
     },

@@ -7,22 +7,22 @@ export const drainDown = caution({
   severity: "Danger",
   standing: true,
   source: "gordon1996",
-  description: "Ice shuts water in, and the pressure of shut-in water bursts pipe, coil and shell: drain them.",
+  description: "Water shut in by ice bursts pipe, coil and shell: drain them.",
   needs: {},
   when: () => true,
   message: () =>
-    "Before frost drain pipes, pump, filter and exchanger by their plugs; a coil keeps water below its ports: blow it out. Water shut in between ice and a closed valve can pass 3,000 psi, and plastic shatters. Insulation only delays. The makers' instructions govern.",
+    "Before frost drain pipes, pump, filter and exchanger by their plugs and blow out the coil, which keeps water below its ports. Water shut in by ice can pass 3,000 psi; plastic shatters. Insulation only delays. The makers' instructions govern.",
 });
 
 export const coldNight = caution({
   code: "PIPE-FREEZE-NIGHT",
   severity: "Warning",
   source: "commonPractice",
-  description: "Ice begins within a winter's night of 14 hours without flow.",
+  description: "Ice begins within a night of 14 hours without flow.",
   needs: { untilFreezing: "time" },
   when: ({ untilFreezing }) => untilFreezing < us("time", 14),
   message: ({ untilFreezing }, show) =>
-    `Standing water begins to freeze after ${show(untilFreezing, "time")}, within one night without power: drain it, do not rely on pump or heater.`,
+    `Standing water begins to freeze after ${show(untilFreezing, "time")}, within a night without power: drain it.`,
 });
 
 export const trickleNeedsPower = caution({
@@ -33,7 +33,7 @@ export const trickleNeedsPower = caution({
   needs: { trickle: "water flow" },
   when: () => true,
   message: ({ trickle }, show) =>
-    `A flow of ${show(trickle, "water flow")} leaves at 34 °F, if it runs through every branch, bypassed ones too; it ends with the power. Start it by the outdoor air, above freezing.`,
+    `A flow of ${show(trickle, "water flow")} protects only where it runs, so through every branch, and ends with the power. Start it by the outdoor air, above freezing.`,
 });
 
 export const stillAirOnly = caution({
@@ -44,5 +44,5 @@ export const stillAirOnly = caution({
   needs: { wind: "wind speed", insulation: "diameter" },
   when: ({ wind, insulation }) => wind === 0 && insulation === 0,
   message: (_, show) =>
-    `Still air: bare in a wind of ${show(us("wind speed", 15), "wind speed")} it takes about a third of the time.`,
+    `Still air: in a wind of ${show(us("wind speed", 15), "wind speed")} it takes about a third of the time.`,
 });
