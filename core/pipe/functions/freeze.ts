@@ -6,7 +6,7 @@ import { notAvailable, valueError } from "../../kernel/values/fault";
 import { us } from "../../kernel/values/quantity";
 import { NOMINAL_SIZE, SCHEDULE, STRAIGHT_LENGTH } from "../args";
 import { EXPOSURE, FOAM, INSULATION } from "../heat/args";
-import { FREEZING, frostTimes } from "../heat/freeze";
+import { ICE_POINT, frostTimes } from "../heat/freeze";
 import { coldNight, drainDown, stillAirOnly, trickleNeedsPower } from "../heat/freezeCautions";
 import { boreOf, pvcPipe, type Schedule } from "../straight/bore";
 
@@ -130,7 +130,7 @@ export const pipeFreeze = cellFunction({
   compute({ inputs }, { trace, recordFacts }) {
     const { size, schedule, outsideDiameter, wall, air, wind, insulation } = inputs;
     const [bore, outside] = diametersOf(size, schedule, outsideDiameter, wall);
-    if (!(air < FREEZING - 0.01)) throw notAvailable("inputs: air: is not below 32 °F: the water does not freeze");
+    if (!(air < ICE_POINT - 0.01)) throw notAvailable("inputs: air: is not below 32 °F: the water does not freeze");
     const found = frostTimes(
       {
         ...inputs,

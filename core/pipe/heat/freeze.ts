@@ -3,9 +3,9 @@ import { silent, type Trace } from "../../kernel/define/steps";
 import { frostCapacity, handbookFreezing, iceTime, trickleFlow } from "./freezeEquations";
 import { layersResistance, lostToAir, type Layer, type Surroundings } from "./pipeHeat";
 
-export const FREEZING = 273.15;
+export const ICE_POINT = 273.15;
 /** Water that leaves a trickle at 34 °F. */
-const TRICKLE_END = FREEZING + 2 / 1.8;
+const TRICKLE_END = ICE_POINT + 2 / 1.8;
 const INTERVALS = 24;
 
 export interface FrostCase {
@@ -33,7 +33,7 @@ export interface FrostTimes {
 
 /** Seconds from the start to the freezing point: Simpson's rule over ln(T - Ta), where the resistance hardly changes. */
 function cooling(C: number, start: number, air: number, resistance: (T: number) => number): number {
-  const from = Math.log(FREEZING - air);
+  const from = Math.log(ICE_POINT - air);
   const width = (Math.log(start - air) - from) / INTERVALS;
   let sum = 0;
   for (let i = 0; i <= INTERVALS; i++) {
@@ -52,10 +52,10 @@ export function frostTimes(given: FrostCase, around: Surroundings, trace: Trace 
   const resistance = (T: number, own: Trace = silent): number => (T - Ta) / lostToAir(D, T, layers, around, own).loss;
   const m = given.metalCapacity;
   const C = trace.step(frostCapacity, { s, Di: bore, Do: outside, c: wall.capacity, m });
-  const R = trace.within("Loss at the freezing point", () => resistance(FREEZING, trace));
+  const R = trace.within("Loss at the freezing point", () => resistance(ICE_POINT, trace));
   const ri = bore / 2;
   const ice = (f: number, own: Trace): number =>
-    own.step(iceTime, { s, ri, f, R, j: f < 1 ? f + (1 - f) * Math.log(1 - f) : 1, Tf: FREEZING, Ta });
+    own.step(iceTime, { s, ri, f, R, j: f < 1 ? f + (1 - f) * Math.log(1 - f) : 1, Tf: ICE_POINT, Ta });
   const toFreezing = cooling(C, Ti, Ta, resistance);
   if (trace.on)
     trace.remark("Time to the freezing point: the sum of C R dT/(T − Ta), R found at 25 temperatures on the way.");
@@ -65,7 +65,7 @@ export function frostTimes(given: FrostCase, around: Surroundings, trace: Trace 
     allIce: ice(1, trace),
     insulationAlone:
       insulation > 0
-        ? trace.step(handbookFreezing, { ri, R: layersResistance([cover]), Ti, Ta, Tf: FREEZING })
+        ? trace.step(handbookFreezing, { ri, R: layersResistance([cover]), Ti, Ta, Tf: ICE_POINT })
         : undefined,
     trickle:
       Ti > TRICKLE_END ? trace.step(trickleFlow, { L, G: 1 / resistance(Ti), Ti, To: TRICKLE_END, Ta }) : undefined,
