@@ -57,6 +57,8 @@ export { matchStreams, ZONE_NAMES } from "./exchanger/zones/zones";
 export { zonesOf } from "./exchanger/zones/working";
 export { FIRST_DAY, HOUR, HOURS_OF_DAY, MONTHS, firstHourOf, hoursOf } from "./numeric/calendar";
 export { loopLines } from "./pipe/network/loop";
+export { readNetwork, solveNetwork } from "./pipe/network/network";
+export { networkLines } from "./pipe/network/networkTable";
 export { admitClimate } from "./pool/year/climate";
 export { findingsOf } from "./climate/plausibility";
 export { vapourPressureAt } from "./pool/year/vapourTable";

@@ -9,6 +9,7 @@ import type { CellMatrix } from "./kernel/values/cellInput";
 import { balancePictures } from "./picture/balance";
 import { cyclePicture } from "./picture/cycle";
 import type { ShownPicture } from "./picture/picture";
+import { networkScheme, type NetworkCall } from "./picture/networkScheme";
 import { loopScheme } from "./picture/scheme";
 import { yearPictures } from "./picture/year";
 import { distributionPictures, rankPictures } from "./picture/distribution";
@@ -51,6 +52,7 @@ const PICTURES: Readonly<Record<string, (values: Values, system: System) => read
   "EXCHANGER.COIL": alongZones,
   "EXCHANGER.BALANCE": ({ inputs }, system) => balancePictures(inputs as BalanceEntries, system),
   "PIPE.LOOP": (values, system) => loopPictures(values as unknown as LoopCall, system),
+  "PIPE.NETWORK": (values, system) => [networkScheme(values as unknown as NetworkCall, system)],
   "POOL.YEAR": ({ inputs, climate }, system) =>
     yearPictures(yearOf(inputs as Parameters<typeof yearOf>[0], admitClimate(climate as CellMatrix, system)), system),
 };

@@ -20,10 +20,11 @@ const SHIPPED: Readonly<Record<string, readonly [calls: number, master: string, 
   "Recovery sizing": [110, "LOOK", 10],
   "Survey and decision": [6, "LOOK", 3],
   "Exchanger inquiry": [20, "NOT CHECKED", 6],
-  "Pool loop": [37, "NOT CHECKED", 9],
+  "Pool loop": [43, "NOT CHECKED", 10],
   "Refrigerant side": [36, "FAILS", 10],
   "Take-off and price": [7, "NOT CHECKED", 6],
   "Other sinks": [12, "NOT CHECKED", 6],
+  "What if": [30, "NOT CHECKED", 8],
   Commissioning: [15, "FAILS", 15],
 };
 

@@ -11,7 +11,7 @@ import {
   SUPERHEAT,
 } from "../../cycle/args";
 import { REFRIGERANT } from "../../refrigerant/args";
-import { CONDUCTANCE, DIRECTION } from "../args";
+import { CONDUCTANCE, DIRECTION, HEAT_LOST } from "../args";
 import { COIL_ENTRIES } from "../coil/inputs";
 
 const degF = (value: number): number => us("temperature", value);
@@ -75,6 +75,7 @@ export const BALANCE_INPUTS = block(
       from: 0,
       usual: [0, si("electric power", 5)],
     }).default(0),
+    ...HEAT_LOST,
   },
   "input block: machine at its rating, UA or coil, water, air, limits",
 );
