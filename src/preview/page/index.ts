@@ -114,6 +114,9 @@ const startSheet = async (drawn: Promise<void>): Promise<Workbook> => {
       restore: element("restore"),
       discard: element("discard"),
     },
+    showPanel: () => {
+      if (document.body.classList.contains("folded")) element("toggle").click();
+    },
   });
   showSheetCharts(book, book.charts, element("work"));
   for (const id of ["open", "save"]) element(id).removeAttribute("disabled");
