@@ -26,11 +26,14 @@ export interface ChartsView {
   readonly places: readonly ScreenBox[];
 }
 
+/** Cells of the sheet in front, "B4" or "B4:D9". */
+type OverCells = Pick<SheetChart, "place">;
+
 export interface ChartScreen {
   /** The sheet in front and its charts, as they lie now; it is asked for after changes. */
   charts(): { readonly sheet: string; readonly charts: readonly SheetChart[] };
-  /** Where they are now; undefined before the sheet is drawn. */
-  view(charts: readonly SheetChart[]): ChartsView | undefined;
+  /** Where cells or charts over them are now; undefined before the sheet is drawn. */
+  view(over: readonly OverCells[]): ChartsView | undefined;
   /** Whatever the engine does may move them: it scrolls by commands too. */
   onMove(call: () => void): void;
 }
@@ -51,7 +54,7 @@ function skeletonOf(render: IRender): SpreadsheetSkeleton | undefined {
   }
 }
 
-function viewOf(render: IRender, sheet: string, charts: readonly SheetChart[]): ChartsView | undefined {
+function viewOf(render: IRender, sheet: string, charts: readonly OverCells[]): ChartsView | undefined {
   const skeleton = skeletonOf(render);
   const main = render.scene.getViewport(SHEET_VIEWPORT_KEY.VIEW_MAIN);
   if (!skeleton || main === undefined) return undefined;

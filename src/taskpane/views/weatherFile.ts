@@ -1,6 +1,6 @@
 /** A weather file or a logger's file, dropped or chosen, becomes a sheet of this workbook. */
 import type { RecordedFile } from "../../workbook/weather/readFile";
-import { YEAR_INPUTS, recordedSheet, recordedTitle, usedAs } from "../../workbook/weather/weatherSheet";
+import { YEAR_INPUTS, bareSource, recordedSheet, recordedTitle, usedAs } from "../../workbook/weather/weatherSheet";
 import { freeName } from "../../workbook/starterCells";
 import type { Workbook } from "../../workbook/port";
 import type { PanelServices } from "../services";
@@ -38,7 +38,7 @@ async function insertFile(
   const what = found.station === "" ? file : found.station;
   return [
     h("p", {}, `${what}: ${rowsText(found)} on the sheet “${name}”.`),
-    h("p", { class: "quiet" }, found.period === "" ? found.source : `${found.source}. Period: ${found.period}`),
+    h("p", { class: "quiet" }, found.period === "" ? found.source : `${bareSource(found)}. Period: ${found.period}`),
     h(
       "p",
       { class: "quiet" },

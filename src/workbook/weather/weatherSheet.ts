@@ -21,7 +21,7 @@ export const YEAR_INPUTS = "YearInputs";
 const COLUMNS = "ABCDEFGHIJKLMNOPQRSTUVWXYZ";
 /** Rows that CLIMATE.CHECK may take. */
 const CHECKS = 16;
-const WIDTHS = [22, 12, 12, 12, 18, 18, 18];
+const WIDTHS = [28, 14, 18, 18, 18, 18, 21];
 
 /** A sentence as lines. */
 function linesOf(text: string): readonly string[] {
@@ -110,6 +110,10 @@ export function recordedTitle(file: RecordedFile, name: string): string {
     .trim();
 }
 
+/** The source without the period, which is told beside it. */
+export const bareSource = ({ source, period }: RecordedFile): string =>
+  period === "" ? source : source.replace(`; ${period}`, "");
+
 function head(at: Page, file: RecordedFile, name: string): number | undefined {
   at.next(text(file.kind === "weather" ? `Weather: ${file.station || name}` : `Log: ${file.station || name}`, "Title"));
   at.next(text(`Read from ${name} on this computer; nothing was sent anywhere.`, "Explanatory Text"));
@@ -126,10 +130,8 @@ function head(at: Page, file: RecordedFile, name: string): number | undefined {
     fact(at, "Altitude", file.altitude, "m");
     fact(at, "Time zone", file.utc, "h from universal time");
   }
-  const { source, period } = file;
-  const bare = period === "" ? source : source.replace(`; ${period}`, "");
-  linesOf(bare).forEach((line, place) => at.next(place === 0 ? text("Source") : undefined, text(line)));
-  linesOf(period || "the file doesn't say").forEach((line, place) =>
+  linesOf(bareSource(file)).forEach((line, place) => at.next(place === 0 ? text("Source") : undefined, text(line)));
+  linesOf(file.period || "the file doesn't say").forEach((line, place) =>
     at.next(place === 0 ? text("Period") : undefined, text(line)),
   );
   at.next();
