@@ -50,7 +50,7 @@ export { zonesOf } from "./exchanger/zones/working";
 export { FIRST_DAY, HOUR, HOURS_OF_DAY, MONTHS, firstHourOf, hoursOf } from "./numeric/calendar";
 export { loopLines } from "./pipe/network/loop";
 export { admitClimate } from "./pool/year/climate";
-export { findingsOf } from "./climate/plausibility";
+export { findingsOf } from "./pool/year/plausibility";
 export { vapourPressureAt } from "./pool/year/vapourTable";
 export { yearOf } from "./pool/year/year";
 export { loadRefrigerant } from "./refrigerant/refrigerant";
