@@ -7,6 +7,7 @@ import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, inject, t
 import { serve } from "../../scripts/serve";
 import type { Served } from "../../scripts/serve";
 import { connectBrowser, HAS_CHROMIUM } from "../setup/chromium";
+import { said, started } from "./driver";
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 
@@ -17,13 +18,6 @@ const areaOf = (page: Page): Promise<string> =>
     const areas = ["top", "message", "sheet", "side"];
     return areas.find((id) => document.getElementById(id)?.contains(activeElement)) ?? "none";
   });
-
-const said = (page: Page, text: string | RegExp) => page.locator("#said", { hasText: text }).waitFor();
-
-const started = async (page: Page): Promise<void> => {
-  await said(page, /^A1 /);
-  await page.locator("#save:enabled").waitFor();
-};
 
 const press = async (page: Page, key: string, times: number): Promise<void> => {
   for (let time = 0; time < times; time += 1) await page.keyboard.press(key);
