@@ -35,7 +35,15 @@ export { boundedMemo, type Memo } from "./kernel/call/memo";
 export { explain, type ExplainedArg, type Explanation } from "./kernel/explain/explain";
 export { isFault, type Fault } from "./kernel/values/fault";
 export { unitText, type CellOut, type Out } from "./kernel/call/present";
-export { fromBase, KINDS, showNumber, type KindName, type System } from "./kernel/values/quantity";
+export {
+  basisOf,
+  readableCell,
+  readableCells,
+  readableUnit,
+  resultUnit,
+  type ShownBasis,
+} from "./kernel/explain/readable";
+export { fromBase, KINDS, readableNumber, showNumber, type KindName, type System } from "./kernel/values/quantity";
 export type { CellInput, CellMatrix, CellScalar } from "./kernel/values/cellInput";
 export { silent, type Step } from "./kernel/define/steps";
 export { workingLines, type WorkingLine } from "./kernel/explain/working";

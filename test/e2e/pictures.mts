@@ -7,7 +7,7 @@ import { join } from "node:path";
 import { chromium, type Locator, type Page } from "playwright-core";
 import { ensureBuilt } from "../../scripts/ensureBuilt.mjs";
 import { serve } from "../../scripts/serve";
-import { CHROMIUM, FLAGS } from "../setup/flags";
+import { CHROMIUM, FLAGS } from "../setup/chromiumProgram";
 import { goToCell, rowOfCall, started } from "./driver";
 
 const FOLDER = "docs/pictures";

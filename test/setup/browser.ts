@@ -6,7 +6,7 @@ import { chromium } from "playwright-core";
 import type { TestProject } from "vitest/node";
 import { panelScripts } from "../taskpane/bundle";
 import { HAS_CHROMIUM } from "./chromium";
-import { CHROMIUM, FLAGS } from "./flags";
+import { CHROMIUM, FLAGS } from "./chromiumProgram";
 
 declare module "vitest" {
   interface ProvidedContext {

@@ -1,8 +1,8 @@
-/** Debian's Chromium: where it lies, how it is started, and the one that a run of tests shares. */
+/** The Chromium that a run of tests shares. */
 import { existsSync } from "node:fs";
 import { chromium, type Browser } from "playwright-core";
 import { inject } from "vitest";
-import { CHROMIUM } from "./flags";
+import { CHROMIUM } from "./chromiumProgram";
 
 declare module "vitest" {
   interface ProvidedContext {

@@ -3,6 +3,7 @@ import type { FileCell, FileFormula, NewStyle, StoredSheetFacts, ValidationFacts
 import { isCellFault, type CellValue } from "../../workbook/port";
 import { parseCells } from "../../workbook/reader/reference";
 import type { CellData, KeptFormula, PlainValue, SheetData, ValidationData } from "./bookData";
+import { openedGroups } from "./openedGroups";
 import { readFormula } from "./readable/formula";
 import type { ReadableBook } from "./readable/pass";
 
@@ -138,9 +139,11 @@ function sheetOf(name: string, facts: StoredSheetFacts, hidden: boolean, cells: 
       isHidden,
     })),
   );
+  const groups = openedGroups(facts.rows);
   return {
     name,
     cells,
+    ...(groups.length > 0 && { groups }),
     widths: Object.fromEntries(spans.flatMap(({ column, width }) => (width === undefined ? [] : [[column, width]]))),
     heights: Object.fromEntries(facts.rows.flatMap(({ row, height }) => (height === undefined ? [] : [[row, height]]))),
     frozenRows: facts.frozenRows,

@@ -19,7 +19,7 @@ const wordsOf = (book: SheetBook, cell: Address): readonly string[] | undefined 
 
 /** Where a cell is over the page's part that holds the sheet; undefined where it isn't in sight. */
 function placeOf(book: ChoiceBook, { sheet, row, column }: Address, work: HTMLElement): ScreenBox | undefined {
-  const view = book.charts.view([{ place: cellsText({ row, column, rows: 1, columns: 1 }) }]);
+  const view = book.charts.view([cellsText({ row, column, rows: 1, columns: 1 })]);
   const [box] = view?.places ?? [];
   if (view === undefined || box === undefined || view.sheet !== sheet) return undefined;
   const { clip } = view;

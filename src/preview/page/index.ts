@@ -12,6 +12,7 @@ import { laterWorkbook } from "./laterWorkbook";
 import { followScheme, followWindow, movablePanel } from "./layout";
 import { connectMessage } from "./message";
 import { showSheetCharts } from "./sheetCharts";
+import { showSheetFolds } from "./sheetFolds";
 import { starterBook } from "../file/starterBook";
 import type { ScreenBook } from "../univer/screen";
 import type { FunctionSet } from "../univer/start";
@@ -132,6 +133,7 @@ const startSheet = async (drawn: Promise<void>): Promise<Workbook> => {
     },
   });
   showSheetCharts(book, book.charts, element("work"));
+  showSheetFolds(book, element("work"), element("folds"));
   for (const id of ["open", "save"]) element(id).removeAttribute("disabled");
   return previewWorkbook(book, { ...files, deliver: deliverFile }, deliverPicture);
 };

@@ -26,14 +26,11 @@ export interface ChartsView {
   readonly places: readonly ScreenBox[];
 }
 
-/** Cells of the sheet in front, "B4" or "B4:D9". */
-type OverCells = Pick<SheetChart, "place">;
-
 export interface ChartScreen {
   /** The sheet in front and its charts, as they lie now; it is asked for after changes. */
   charts(): { readonly sheet: string; readonly charts: readonly SheetChart[] };
-  /** Where cells or charts over them are now; undefined before the sheet is drawn. */
-  view(over: readonly OverCells[]): ChartsView | undefined;
+  /** Where cells are now; undefined before the sheet is drawn. */
+  view(places: readonly string[]): ChartsView | undefined;
   /** Whatever the engine does may move them: it scrolls by commands too. */
   onMove(call: () => void): void;
 }
@@ -54,7 +51,7 @@ function skeletonOf(render: IRender): SpreadsheetSkeleton | undefined {
   }
 }
 
-function viewOf(render: IRender, sheet: string, charts: readonly OverCells[]): ChartsView | undefined {
+function viewOf(render: IRender, sheet: string, areas: readonly string[]): ChartsView | undefined {
   const skeleton = skeletonOf(render);
   const main = render.scene.getViewport(SHEET_VIEWPORT_KEY.VIEW_MAIN);
   if (!skeleton || main === undefined) return undefined;
@@ -66,8 +63,8 @@ function viewOf(render: IRender, sheet: string, charts: readonly OverCells[]): C
     sheet,
     canvas,
     clip: { left: x, top: y, width: canvas.clientWidth - x, height: canvas.clientHeight - y },
-    places: charts.map(({ place }) => {
-      const box = boxOf(place, skeleton);
+    places: areas.map((area) => {
+      const box = boxOf(area, skeleton);
       return {
         left: (box.left - viewportScrollX) * scaleX,
         top: (box.top - viewportScrollY) * scaleY,
@@ -88,10 +85,10 @@ export function chartScreen(univer: Univer): ChartScreen {
       const sheet = front()?.getActiveSheet();
       return sheet ? { sheet: sheet.getName(), charts: sheetCharts(sheet.getConfig()) } : { sheet: "", charts: [] };
     },
-    view(charts) {
+    view(areas) {
       const workbook = front();
       const render = workbook ? renders.getRenderById(workbook.getUnitId()) : null;
-      return workbook && render ? viewOf(render, workbook.getActiveSheet().getName(), charts) : undefined;
+      return workbook && render ? viewOf(render, workbook.getActiveSheet().getName(), areas) : undefined;
     },
     onMove(call) {
       injector.get(ICommandService).onCommandExecuted(call);

@@ -13,7 +13,7 @@ import type {
   SheetData,
   ValidationData,
 } from "../file/bookData";
-import { markCorners, movedCharts } from "./chartCells";
+import { chartAreas, markCorners, movedCharts, movedGroups } from "./chartCells";
 import { cellStyleOf, styleOf } from "./styles";
 
 /** Between a workbook as data and the engine's snapshot of it. */
@@ -88,8 +88,8 @@ const rangeOf = ({ row, column, rows, columns }: MergedArea): IRange => ({
 export const engineSheet = (id: string, sheet: SheetData): Partial<IWorksheetData> => {
   const cellData: Record<number, Record<number, ICellData>> = {};
   for (const cell of sheet.cells) (cellData[cell.row] ??= {})[cell.column] = engineCell(cell);
-  const { frozenRows, frozenColumns, charts = [] } = sheet;
-  markCorners(cellData, charts);
+  const { frozenRows, frozenColumns, charts = [], groups = [] } = sheet;
+  markCorners(cellData, [...chartAreas(charts), ...groups]);
   return {
     id,
     name: sheet.name,
@@ -99,6 +99,7 @@ export const engineSheet = (id: string, sheet: SheetData): Partial<IWorksheetDat
       ...(sheet.names && { names: sheet.names }),
       ...(sheet.locked && { locked: true }),
       ...(charts.length > 0 && { charts }),
+      ...(groups.length > 0 && { groups }),
     },
     rowCount: Math.min(
       MOST_ROWS,
@@ -216,6 +217,10 @@ export const sheetNames = (sheet: Partial<IWorksheetData>): readonly NameData[] 
 export const sheetCharts = ({ custom, cellData }: Partial<IWorksheetData>): readonly SheetChart[] =>
   movedCharts((custom?.["charts"] as readonly SheetChart[] | undefined) ?? [], cellData);
 
+/** A sheet's groups of rows where they are now. */
+export const sheetGroups = ({ custom, cellData }: Partial<IWorksheetData>): readonly string[] =>
+  movedGroups((custom?.["groups"] as readonly string[] | undefined) ?? [], cellData);
+
 /** A sheet of a snapshot as data. */
 export const sheetData = (reading: Reading, sheet: Partial<IWorksheetData>): SheetData => {
   const sheetId = sheet.id ?? "";
@@ -228,8 +233,10 @@ export const sheetData = (reading: Reading, sheet: Partial<IWorksheetData>): She
   const print = sheet.custom?.["print"] as PrintSetUp | undefined;
   const names = sheetNames(sheet);
   const charts = sheetCharts(sheet);
+  const groups = sheetGroups(sheet);
   return {
     name: sheet.name ?? "",
+    ...(groups.length > 0 && { groups }),
     ...(charts.length > 0 && { charts }),
     ...(print !== undefined && { print }),
     ...(names.length > 0 && { names }),

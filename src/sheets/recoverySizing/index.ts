@@ -2,7 +2,7 @@
 import { gap, heading, sheetOf, type Line } from "../layout";
 import { FROZEN_ROWS, check, must, starterLines } from "../sections";
 import { STATES } from "../states";
-import { answer } from "../technicianParts";
+import { MONEY, answer, moneyText } from "../technicianParts";
 import { coolerInputs, loopInputs, moneyInputs, poolInputs } from "./inputs";
 import { LOSS_LINES, LOSS_RESULTS } from "./losses";
 import { exchangerResults, heatResults, loopResults, moneyResults, poolResults, warmUpResults } from "./results";
@@ -46,9 +46,9 @@ const results: readonly Line[] = [
     "outMoney",
     "A year saves",
     "=[yearMoney]",
-    "money",
+    MONEY,
     "#,##0",
-    '="From "&TEXT(MIN([moneyOpen],[moneySheltered],[yearMoney]),"#,##0")&" to "&TEXT(MAX([moneyOpen],[moneySheltered],[yearMoney]),"#,##0")&" by wind (sheltered to open), against "&[yearBackUp]&"."',
+    `="From "&${moneyText("MIN([moneyOpen],[moneySheltered],[yearMoney])")}&" to "&${moneyText("MAX([moneyOpen],[moneySheltered],[yearMoney])")}&" by wind (sheltered to open), against "&[yearBackUp]&"."`,
   ),
   answer(
     "outRejected",
@@ -56,7 +56,7 @@ const results: readonly Line[] = [
     "=[rejected]",
     "BTU/h",
     "#,##0",
-    '=TEXT([yearTaken],"#,##0")&" of "&TEXT([yearRejected],"#,##0")&" million BTU a year go into the pool."',
+    '=TEXT([yearTaken],"#,##0")&" of "&TEXT([yearRejected],"#,##0")&" MMBtu a year go into the pool; that is "&TEXT([rejected]/12000,"0.0")&" tons (12,000 BTU/h)."',
   ),
   answer(
     "outUa",

@@ -1,5 +1,5 @@
 /** One call of ours in the selected cell: result, cautions, arguments, working. */
-import { type CellFunction, NAMESPACE, type CellInput } from "../../../core";
+import { basisOf, type CellFunction, NAMESPACE, type CellInput } from "../../../core";
 import type { Area } from "../../workbook/port";
 import type { ReadCall } from "../../workbook/reader/read";
 import { isOutcomeFault } from "../../workbook/values";
@@ -69,7 +69,7 @@ const explainedParts = (
   const { outcome, pictures, system } = explained;
   const refused = isOutcomeFault(outcome) && explained.working.nodes.length === 0;
   return [
-    resultOf(definition, outcome, system),
+    resultOf(definition, outcome, system, basisOf(explained.args)),
     cautionList(explained),
     isOutcomeFault(outcome)
       ? undefined

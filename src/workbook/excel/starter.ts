@@ -160,6 +160,16 @@ async function setUpPage(title: string, starter: StarterSheet): Promise<void> {
   }).catch(() => undefined);
 }
 
+/** Rows that fold; a sheet without them is of use. */
+async function groupRows(title: string, { groups = [] }: StarterSheet): Promise<void> {
+  if (groups.length === 0 || !supports("1.10")) return;
+  await changing(async (context) => {
+    const worksheet = context.workbook.worksheets.getItem(title);
+    for (const group of groups) brief(worksheet.getRange(group)).group("ByRows");
+    await context.sync();
+  }).catch(() => undefined);
+}
+
 /** Adds the sheet and shows it; answers its name. A sheet that can't be finished is taken away again. */
 export async function insertStarter(starter: StarterSheet, options: InsertOptions = {}): Promise<string> {
   const plan = await planFor(starter);
@@ -179,6 +189,7 @@ export async function insertStarter(starter: StarterSheet, options: InsertOption
     await takeAway({ before: plan, isOurs: (title) => title === plan.title, names: Object.keys(sheet.names) });
   });
   await setUpPage(plan.title, sheet);
+  await groupRows(plan.title, sheet);
   await addSheetCharts(plan.title, sheet);
   return plan.title;
 }

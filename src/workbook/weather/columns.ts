@@ -33,15 +33,30 @@ const WORDS: ReadonlyMap<string, Word> = new Map(
 
 const plain = (text: string): string => text.toLowerCase().replace(/[^a-z0-9/:&]/g, "");
 
-/** A unit behind a blank or a low line: "Temp F", "wind_m_s". */
-const LOOSE_UNIT =
-  /[\s_](°\s?[CFK]|deg\s?[CF]|degrees?[CF]|[CFK]|%|percent|frac(?:tion)?|mph|kph|km[/_]?h|m[/_]?s|knots|kt|W[/_]?m.?|tenths|oktas?|hPa|mbar|inHg|kPa|Pa)\.?$/i;
+/** Units behind an underscore or a blank, as data files write them: air_degC, wind m/s, sun_W_m2, humidity_frac. */
+const SUFFIX =
+  /[_ ](deg(?:rees?)?[_ ]?[cf]|°?\s?[cfk]|%|[kh]?pa|mbar|m[_/ ]?s|mps|km[_/ ]?h|kph|mph|inhg|hpa|kt|kn(?:ots)?|k?wh?[_/ ]?m[2²]?|mj[_/ ]?m2|frac(?:tion)?|pct|percent|tenths|oktas?)$/i;
+
+const WRITTEN: readonly (readonly [RegExp, string])[] = [
+  [/^m[_ ]?s$|^mps$/i, "m/s"],
+  [/^km[_ ]?h$/i, "km/h"],
+  [/^(k?wh?|mj)[_ ]?m2$/i, "$1/m2"],
+  [/^frac(tion)?$/i, "fraction"],
+  [/^pct$|^percent$/i, "%"],
+  [/^deg[_ ]/i, "deg"],
+];
+
+const suffixUnit = (head: string): string => {
+  const unit = SUFFIX.exec(head.trim())?.[1] ?? "";
+  const written = WRITTEN.find(([spelling]) => spelling.test(unit));
+  return written ? unit.replace(...written) : unit;
+};
 
 /** The names of a head from the whole to the barest: its unit in brackets, behind a comma or at its end doesn't count. */
 function namesOf(head: string): readonly string[] {
   const bare = head.replace(/[([{].*$/, "").trim();
   const first = bare.split(",")[0] ?? "";
-  return [head, bare, first, first.trim().replace(LOOSE_UNIT, "")].map(plain);
+  return [head, bare, first, first.trim().replace(SUFFIX, "")].map(plain);
 }
 
 const WATER = /^(t?(pool|water)|(pool|water|spa).*t(emp(erature)?)?|t(emp(erature)?)?.*(pool|water))$/;
@@ -107,10 +122,9 @@ const UNITS: Readonly<Partial<Record<Quantity, Spellings>>> = {
 
 /** The unit in a head: in brackets, behind a comma, or at its end; one that is known before one that isn't. */
 export function unitOf(head: string): string {
-  const found = [/[([{]\s*([^)\]}]*)/, /,\s*([^,(]+)/, LOOSE_UNIT].flatMap((place) => {
-    const unit = place.exec(head.trim())?.[1]?.trim().replace("_", "/");
-    return unit === undefined || unit === "" ? [] : [unit];
-  });
+  const found = [/[([{]\s*([^)\]}]*)/.exec(head)?.[1], /,\s*([^,(]+)/.exec(head)?.[1], suffixUnit(head)].flatMap(
+    (unit) => (unit === undefined || unit.trim() === "" ? [] : [unit.trim()]),
+  );
   const isKnown = (unit: string): boolean =>
     Object.values(UNITS).some((spellings) => spellings.some(([spelling]) => spelling.test(unit)));
   return found.find(isKnown) ?? found[0] ?? "";

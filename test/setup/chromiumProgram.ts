@@ -1,4 +1,4 @@
-/** Where Debian's Chromium lies and how it is started. */
+/** Debian's Chromium: where it lies and how it is started. */
 export const CHROMIUM = process.env["WARMBACK_CHROMIUM"] ?? "/usr/bin/chromium";
 
 export const FLAGS = [
