@@ -7,6 +7,7 @@ import { CATALOGUE } from "./core";
 import { finderTextsOf } from "./core/help";
 import { assetFiles, metadataHash, withFiles } from "./scripts/assets";
 import { TARGET } from "./scripts/bundle";
+import { withPlainFields } from "./scripts/plainFields";
 import { ROOT } from "./scripts/root";
 import type { BuildSettings } from "./scripts/settings";
 import { stillSheet } from "./scripts/stillSheet";
@@ -84,6 +85,7 @@ const page = ({ folder, build }: BuildSettings): Configuration => {
     externals: [coreFromFunctions],
     plugins: [
       new webpack.DefinePlugin({ BUILD_HASH: JSON.stringify(build) }),
+      withPlainFields(),
       withFiles("page", () => ({
         "index.html": previewFile("page/preview.html").replace("<!-- still -->", stillSheet(recoverySizing)),
         "preview.css": previewFile("page/preview.css"),

@@ -108,6 +108,8 @@ export interface BookReader {
 export interface Workbook extends BookReader {
   readonly host: "excel" | "preview";
   selection(): Promise<Address | undefined>;
+  /** All that is selected; undefined where that can't be asked. A host without it knows the selected cell alone. */
+  selectedAreas?(): Promise<readonly Area[] | undefined>;
   /** Goes to the cell and shows it. */
   select(address: Address): Promise<void>;
   /** Writes cells, as one undo step if the host supports that. */

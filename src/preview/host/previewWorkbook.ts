@@ -67,14 +67,16 @@ export const previewWorkbook = (
   },
   resolve: async (references) => references.map((reference) => resolveOne(book, reference)),
   selection: async () => book.selection(),
+  selectedAreas: async () => book.selectedAreas(),
   select: async (cell) => {
     requireSheet(book, cell.sheet);
     book.select(cell);
   },
   write: async (cells) => {
-    for (const { sheet } of cells) {
+    const all = book.sheets();
+    for (const sheet of new Set(cells.map((cell) => cell.sheet))) {
       requireSheet(book, sheet);
-      const facts = book.sheets().find(({ name }) => name.toLowerCase() === sheet.toLowerCase());
+      const facts = all.find(({ name }) => name.toLowerCase() === sheet.toLowerCase());
       if (facts?.protected === true) throw new Error(`the sheet "${facts.name}" is protected`);
     }
     book.write(cells);

@@ -27,6 +27,7 @@ export function laterWorkbook(starting: Promise<Workbook>): Workbook {
     read: async (areas) => (await starting).read(areas),
     resolve: async (references) => (await starting).resolve(references),
     selection: async () => (await starting).selection(),
+    selectedAreas: async () => (await starting).selectedAreas?.(),
     select: async (address) => (await starting).select(address),
     write: async (cells) => (await starting).write(cells),
     insert: async (sheet, options) => (await starting).insert(sheet, options),
