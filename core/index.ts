@@ -60,7 +60,7 @@ export { loopLines } from "./pipe/network/loop";
 export { readNetwork, solveNetwork } from "./pipe/network/network";
 export { networkLines } from "./pipe/network/networkTable";
 export { admitClimate } from "./pool/year/climate";
-export { findingsOf } from "./climate/plausibility";
+export { findingsOf } from "./pool/year/plausibility";
 export { vapourPressureAt } from "./pool/year/vapourTable";
 export { yearOf } from "./pool/year/year";
 export { loadRefrigerant } from "./refrigerant/refrigerant";

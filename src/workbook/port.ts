@@ -82,6 +82,12 @@ export type ReferenceText = { readonly text: string; readonly from: Address };
 
 export type Unsubscribe = () => void;
 
+/** How the writing of a large sheet is followed and stopped. */
+export interface InsertOptions {
+  readonly signal?: AbortSignal;
+  onProgress?(done: number, of: number): void;
+}
+
 /** What a reader of formulas asks of a workbook: one that a host has open, or one as its file stores it. */
 export interface BookReader {
   sheets(): Promise<readonly SheetFacts[]>;
@@ -110,8 +116,11 @@ export interface Workbook extends BookReader {
   write(cells: readonly CellWrite[]): Promise<void>;
   /** Makes a sheet large enough for an area; missing where every sheet has all rows and columns. */
   readonly makeRoom?: ((area: Area) => Promise<void>) | undefined;
-  /** Adds a sheet from its description and shows it; returns its name (a taken name gets a number appended). */
-  insert(sheet: StarterSheet): Promise<string>;
+  /**
+   * Adds a sheet from its description and shows it; returns its name (a taken name gets a number appended). Cancelled, it
+   * leaves no sheet.
+   */
+  insert(sheet: StarterSheet, options?: InsertOptions): Promise<string>;
   /** The name of the workbook's file; "" where it has none yet. */
   documentName(): Promise<string>;
   /**

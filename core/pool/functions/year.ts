@@ -21,7 +21,14 @@ import {
   tankUnpriced,
   tankWall,
 } from "../year/cautions";
-import { assumedDesignLoad, hotYearCondensing, hotPoolReturn, limitPassed, unlikelySun } from "../year/inputCautions";
+import {
+  assumedDesignLoad,
+  hotYearCondensing,
+  hotPoolReturn,
+  limitPassed,
+  oddWeather,
+  unlikelySun,
+} from "../year/inputCautions";
 import { unusualInput } from "../../cost/prices";
 import { legionella, coolStorage, scald } from "../../sink/cautions";
 import { YEAR_TABLE_COLUMNS } from "../year/columns";
@@ -37,6 +44,11 @@ const TANK = {
 
 /** A pool let too warm for its exchanger. */
 const HOT = { ...MIAMI_MACHINE, exchangerUA: 2000, highLimit: 36 } as const;
+
+/** Wind in miles an hour in a column of m/s. */
+const GALES = MIAMI_MONTHS.map((row) =>
+  row.map((cell, place) => (place === 3 && typeof cell === "number" ? 2.237 * cell : cell)),
+);
 
 const at = (inputs: Readonly<Record<string, string | number>>) =>
   ({ inputs: { ...MIAMI_POOL, ...inputs }, climate: MIAMI_MONTHS, units: "SI" }) as const;
@@ -120,6 +132,7 @@ export const poolYear = cellFunction({
     { rule: hotPoolReturn, raisedBy: at(HOT) },
     { rule: limitPassed, raisedBy: at({ ...MIAMI_MACHINE, highLimit: 29 }) },
     { rule: unlikelySun, raisedBy: at({ latitude: -25.82 }) },
+    { rule: oddWeather, raisedBy: { ...at({}), climate: GALES } },
     { rule: assumedDesignLoad, raisedBy: at(MIAMI_MACHINE) },
     { rule: unusualInput, raisedBy: at({ ...MIAMI_MACHINE, electricityPrice: 15 }) },
     { rule: tankWall, raisedBy: at(TANK) },
@@ -164,7 +177,7 @@ export const poolYear = cellFunction({
   ],
   compute({ inputs, climate }, { trace, recordFacts, system }) {
     const { year: found, climate: admitted } = sharedYear(inputs, climate, system, trace);
-    recordFacts(() => yearFacts(found, admitted));
+    recordFacts(() => yearFacts(found, admitted, system));
     return yearRows(found);
   },
 });

@@ -1,5 +1,6 @@
 import { freeName } from "../../workbook/starterCells";
 import type { Area, PlacedPicture, ReferenceText, Workbook } from "../../workbook/port";
+import { WORK_CANCELLED } from "../../workbook/timeSlices";
 import { parseReference } from "../../workbook/reader/reference";
 import type { SheetBook } from "./sheetBook";
 import { areaOf } from "../file/address";
@@ -85,7 +86,8 @@ export const previewWorkbook = (
     requireSheet(book, area.sheet);
     book.makeRoom(area);
   },
-  insert: async (starter) => {
+  insert: async (starter, { signal } = {}) => {
+    if (signal?.aborted === true) throw WORK_CANCELLED;
     const title = freeName(
       starter.name,
       book.sheets().map(({ name }) => name),

@@ -30,7 +30,7 @@ export function laterWorkbook(starting: Promise<Workbook>): Workbook {
     selectedAreas: async () => (await starting).selectedAreas?.(),
     select: async (address) => (await starting).select(address),
     write: async (cells) => (await starting).write(cells),
-    insert: async (sheet) => (await starting).insert(sheet),
+    insert: async (sheet, options) => (await starting).insert(sheet, options),
     documentName: async () => (await starting).documentName(),
     documentBytes: async (signal) => (await starting).documentBytes(signal),
     deliverCopy: async (bytes, name) => (await starting).deliverCopy(bytes, name),

@@ -181,6 +181,7 @@ export const recoverySizing: StarterSheet = sheetOf({
     PoolShare: "yearShare",
     HeatRejected: "rejected",
     ExchangerUA: "ua",
+    YearInputs: "[[yearArea:yearHotPrice]]",
     MasterCheck: "masterCheck",
   },
 });

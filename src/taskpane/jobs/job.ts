@@ -3,6 +3,7 @@ import type { ExplainedArg, RaisedCaution, System, CellInput } from "../../../co
 import type { ShownPicture } from "../../../core/pictures";
 import type { CallDescription } from "../../workbook/copy/recordTypes";
 import type { CellOutcome } from "../../workbook/values";
+import type { RecordedFile } from "../../workbook/weather/readFile";
 import type { WorkingTree } from "../model/workingTree";
 
 export interface JobCall {
@@ -47,6 +48,10 @@ export interface JobTypes {
   readonly describe: { readonly input: JobCall; readonly result: CallDescription };
   readonly explain: { readonly input: JobCall; readonly result: ExplainedCall };
   readonly study: { readonly input: JobCall; readonly result: StudiedCall };
+  readonly weather: {
+    readonly input: { readonly bytes: Uint8Array; readonly hourly: boolean };
+    readonly result: RecordedFile;
+  };
   readonly check: { readonly input: object; readonly result: readonly CheckedValue[] };
 }
 

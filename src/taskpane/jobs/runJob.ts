@@ -2,6 +2,7 @@
 import { CATALOGUE, cite, type Compiled, COMPILED, explain, type CheckResult, runCheck } from "../../../core";
 import { picturesOf, PICTURED } from "../../../core/pictures";
 import { outcomeOf } from "../../functions/outcome";
+import { readRecordedFile } from "../../workbook/weather/readFile";
 import { callDescription } from "../model/callRecord";
 import { explainedOf } from "../model/explanationData";
 import { studyCall } from "./studyCall";
@@ -57,6 +58,11 @@ const RUNNERS: {
   describe: ({ id, args }) => callDescription(explain(compiledOf(id), args, CATALOGUE)),
   explain: explainCall,
   study: ({ id, args }, context) => studyCall(compiledOf(id), args, context),
+  weather: async ({ bytes, hourly }, { report, yieldTurn }) => {
+    report({ done: 0, total: 1, text: "reading, checking, filling gaps" });
+    await yieldTurn();
+    return readRecordedFile(bytes, hourly);
+  },
   check: (_, context) => checkAll(context),
 };
 
