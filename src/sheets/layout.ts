@@ -197,7 +197,7 @@ export interface SheetPlan {
   readonly summary: string;
   readonly widths: readonly number[];
   readonly lines: readonly Line[];
-  /** Keys whose cells get a defined name. */
+  /** Keys whose cells get a defined name, or a block "[[from:to]]". */
   readonly named: Readonly<Record<string, string>>;
   readonly frozenRows: number;
   readonly landscape?: boolean;
@@ -238,7 +238,9 @@ export const sheetOf = (plan: SheetPlan): StarterSheet => {
     summary: plan.summary,
     widths: plan.widths,
     cells: Object.fromEntries(lines.flatMap(([row, line]) => cellsOf(row, line, rows, columns))),
-    names: Object.fromEntries(Object.entries(plan.named).map(([name, key]) => [name, resolved(`[${key}]`, rows)])),
+    names: Object.fromEntries(
+      Object.entries(plan.named).map(([name, key]) => [name, resolved(key.startsWith("[") ? key : `[${key}]`, rows)]),
+    ),
     frozenRows: plan.frozenRows,
     frozenColumns: 1,
     print,

@@ -80,12 +80,27 @@ describe("A calculation note", () => {
     expect(velocity?.inSI).toMatch(/^2\.669\d* m\/s$/);
   });
 
+  test("puts the user's own quantities into equations that hold in any units, with SI base units below", () => {
+    const velocity = head.steps.find(({ title }) => title === "Mean velocity");
+    expect(velocity?.numbers).toBe("= 4 * (90 gpm) / (pi * (2.049 in)^2)");
+    expect(velocity?.baseNumbers).toMatch(/^= 4 \* 0\.00567\d* \/ \(pi \* 0\.0520\d*\^2\)$/);
+    expect(noteText([head], HEAD)).toContain("= 4 * (90 gpm) / (pi * (2.049 in)^2)");
+    const loss = head.steps.find(({ form }) => /\bg\b/.test(form));
+    expect(loss?.numbers).toContain("(32.174 ft/s²)");
+  });
+
+  test("leaves an equation in SI base units whose own numbers have units", () => {
+    const all = [head, inSI, states].flatMap(({ steps }) => steps).filter(({ form }) => form !== "");
+    expect(all.some(({ numbers }) => numbers === "")).toBe(true);
+    for (const { numbers } of all) expect(numbers).not.toMatch(/°[FC]\)/);
+  });
+
   test("has a source for every equation and describes every symbol", () => {
-    for (const { form, symbols, source, numbers } of [head, inSI, states].flatMap(({ steps }) => steps)) {
+    for (const { form, symbols, source, baseNumbers } of [head, inSI, states].flatMap(({ steps }) => steps)) {
       if (form === "") continue;
       expect(source, form).not.toBe("");
       expect(symbols.length, form).toBeGreaterThan(0);
-      expect(numbers, form).not.toBe("");
+      expect(baseNumbers, form).not.toBe("");
     }
   });
 

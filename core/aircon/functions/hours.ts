@@ -6,7 +6,7 @@ import { valueError } from "../../kernel/values/fault";
 import { show, us } from "../../kernel/values/quantity";
 import { NO_VALUE, quantityResult, tableResult, wordResult } from "../../kernel/define/result";
 import { boardDrivesMachine, boardFacts } from "../../cycle/machine/cautions";
-import { hoursOverstate, narrowSpan, singleSpeedOnly } from "../cautions";
+import { hoursOverstate, narrowSpan, oddMeans, singleSpeedOnly } from "../cautions";
 import { MACHINE_BLOCK } from "../machine/inputs";
 import { machineMonths, totalRun } from "../machine/months";
 import { yearOfLoad, type MonthOfLoad } from "../fullLoadHours";
@@ -89,7 +89,6 @@ export const airconHours = cellFunction({
     },
     { total: true },
   ),
-  facts: { singleSpeed: "yes/no", boardDriven: "word" },
   cautions: [
     {
       rule: boardDrivesMachine,
@@ -117,7 +116,18 @@ export const airconHours = cellFunction({
       rule: narrowSpan,
       raisedBy: { monthlyMeans: MONTHS.map((_, place) => ({ mean: 60 + 2 * place })), balance: 75, design: 85 },
     },
+    {
+      rule: oddMeans,
+      raisedBy: { monthlyMeans: MONTHS.map((_, place) => ({ mean: 10 + place })), balance: 65, design: 91 },
+    },
   ],
+  facts: {
+    coolestMonth: "temperature",
+    warmestMonth: "temperature",
+    jump: "temperature difference",
+    singleSpeed: "yes/no",
+    boardDriven: "word",
+  },
   checks: [
     {
       inputs: { monthlyMeans: MIAMI, balance: 65, design: 91 },
@@ -140,11 +150,16 @@ export const airconHours = cellFunction({
         `design: must be at least ${show(us("temperature difference", 5), "temperature difference", system)} above balance, got ${show(design, "temperature", system)} over ${show(balance, "temperature", system)}`,
       );
     const means = monthlyMeans.map(({ mean }) => mean);
+    recordFacts({
+      coolestMonth: Math.min(...means),
+      warmestMonth: Math.max(...means),
+      jump: Math.max(...means.map((mean, month) => Math.abs(mean - (means.at(month - 1) ?? mean)))),
+      ...(machine && { singleSpeed: machine.machineType === "single speed", ...boardFacts(machine) }),
+    });
     const months = yearOfLoad(means, { balance, design, yearlySpread }, trace);
     const runs =
       machine &&
       machineMonths({ ...machine, mapUnits: machine.mapUnits ?? system }, months, { balance, design, yearlySpread });
-    if (machine) recordFacts({ singleSpeed: machine.machineType === "single speed", ...boardFacts(machine) });
     return [...months, total(months)].map(({ mean, load, time }, place) => ({
       month: MONTHS[place] ?? "Year",
       mean,

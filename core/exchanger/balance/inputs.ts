@@ -13,7 +13,7 @@ import {
 import type { StageInputs } from "../../cycle/machine/description";
 import { STAGE_ENTRIES } from "../../cycle/machine/inputs";
 import { REFRIGERANT } from "../../refrigerant/args";
-import { CONDUCTANCE, DIRECTION } from "../args";
+import { CONDUCTANCE, DIRECTION, HEAT_LOST } from "../args";
 import { COIL_ENTRIES } from "../coil/inputs";
 
 const degF = (value: number): number => us("temperature", value);
@@ -77,6 +77,7 @@ export const BALANCE_INPUTS = block(
       from: 0,
       usual: [0, si("electric power", 5)],
     }).default(0),
+    ...HEAT_LOST,
     ...STAGE_ENTRIES,
     stage: either(
       choice("Stage", ["full", "low"], "full capacity, or low stage"),

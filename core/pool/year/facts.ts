@@ -1,5 +1,6 @@
 /** The facts that the cautions of the year read. */
 import { HOUR } from "../../numeric/calendar";
+import type { System } from "../../kernel/values/quantity";
 import type { Climate } from "./climate";
 import { hotFacts, overLimitFacts } from "./extremes";
 import { boardFacts } from "../../cycle/machine/cautions";
@@ -7,6 +8,7 @@ import { ODD_INPUT_FACTS, oddInputFacts } from "./oddInputs";
 import type { Year } from "./results";
 import { totalOf } from "./sums";
 import { oddSunFacts } from "./sunCheck";
+import { oddWeatherFacts } from "./weatherCheck";
 
 const beyondCurve = ({ machine, weather }: Year): number => {
   const [from, to] = machine?.covers ?? [0, 0];
@@ -56,6 +58,7 @@ export const YEAR_FACTS = {
   oddSunMonths: "word",
   oddSun: "fraction",
   oddSunReason: "word",
+  oddWeather: "word",
   ...ODD_INPUT_FACTS,
 } as const;
 
@@ -96,7 +99,7 @@ const tankFacts = ({ inputs, machine, free }: Year) =>
       }
     : {};
 
-export const yearFacts = (year: Year, climate: Climate) => {
+export const yearFacts = (year: Year, climate: Climate, system: System) => {
   const { inputs, machine, free, held } = year;
   const recovers = machine !== undefined && (machine.poolCurve ?? machine.tankCurve) !== undefined;
   const load = machine ? HOUR * totalOf(machine.load) : 0;
@@ -118,6 +121,7 @@ export const yearFacts = (year: Year, climate: Climate) => {
     }),
     ...oddInputFacts(year),
     ...oddSunFacts(climate, inputs.latitude),
+    ...oddWeatherFacts(climate, inputs.latitude, system),
     ...(recovers ? { ...recoveryFacts(year), ...hotFacts(year) } : {}),
     ...(machine?.poolCurve ? { ...poolFacts(year), ...overLimitFacts(year) } : {}),
     ...tankFacts(year),

@@ -19,6 +19,7 @@ import { REFRIGERANT } from "../../refrigerant/args";
 import { ACTIVITY, COEFFICIENT, SHELTER, SURFACE, WATER_DEPTH, WIND_AT_WATER } from "../args";
 import { MOST_CLIMATE_CELLS } from "./climate";
 import { COVER_KINDS } from "../data/covers";
+import { PAD } from "./padInputs";
 
 const degF = (value: number): number => us("temperature", value);
 
@@ -198,6 +199,7 @@ export const YEAR_ENTRIES = {
   ...RECOVERY,
   ...MONEY,
   ...SECOND_SINK,
+  ...PAD,
   ...STAGE_ENTRIES,
 } as const;
 

@@ -11,6 +11,7 @@ import { admitClimate, type Climate } from "./climate";
 import type { YearInputs } from "./inputs";
 import type { Year } from "./results";
 import { runLabels } from "./touched";
+import { refuseImpossibleWeather } from "./weatherCheck";
 import { yearOf } from "./year";
 import { traceYear } from "./working";
 
@@ -31,7 +32,9 @@ export function sharedYear(given: YearInputs, climate: CellMatrix, system: Syste
   const inputs = withMapUnits(given, system);
   const found = YEARS.getOrCompute("year", [runLabels(inputs), climate, system], () => {
     const admitted = admitClimate(climate, system);
-    return { year: yearOf(inputs, admitted), climate: admitted };
+    const found = yearOf(inputs, admitted);
+    refuseImpossibleWeather(admitted, inputs.latitude, system);
+    return { year: found, climate: admitted };
   });
   // Prices may differ from those of the call that made it.
   const year = { ...found.year, inputs };

@@ -119,6 +119,7 @@ export const startOnScreen = (container: HTMLElement, set: FunctionSet, first: B
     charts: chartScreen(univer),
     folds: foldScreen(univer),
     data: () => panes.restored(book.data()),
+    dataInSlices: async (pause) => panes.restored(await book.dataInSlices(pause)),
     select: (cell) => {
       book.select(cell);
       // The sheet that came to the front draws first.

@@ -5,6 +5,7 @@ import { INVENTED, MONEY, above, betweenLimits, currencyInput, moneyPer, oneOf, 
 import { ADDED_LINES, CURVE_LINES, EXISTING_LINES, LOOP_COLUMNS, LOOP_WIDTHS, PART_HEADS } from "./parts";
 import { CURVES_OF_LOOP, LOOP_CHART } from "./curves";
 import { LOOP_CALCULATION } from "./results";
+import { BRANCH_LINES, COVER_INPUTS } from "./branches";
 import type { StarterSheet } from "../sheet";
 
 /** The shared head, with both values' columns named. */
@@ -133,8 +134,8 @@ const checks: readonly Line[] = [
   must(
     "checkCover",
     "Drain covers carry the flow",
-    "MAX([flow],[flow@C])<=[coverRating]",
-    "With one blocked: suction entrapment.",
+    "AND(MAX([flow],[flow@C],[highestFlow])<=[coverRating],[oneBlocked]<=[coverMarked])",
+    "With one blocked, filter clean, bypass open: suction entrapment.",
   ),
 ];
 
@@ -164,8 +165,10 @@ export const poolLoop: StarterSheet = sheetOf({
         heading("group", "Added with the exchanger"),
         ...ADDED_LINES,
         ...CURVE_LINES,
+        ...COVER_INPUTS,
         gap,
         ...LOOP_CALCULATION,
+        ...BRANCH_LINES,
         ...CURVES_OF_LOOP,
       ],
       checks,

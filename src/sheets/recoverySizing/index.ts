@@ -7,6 +7,7 @@ import { coolerInputs, loopInputs, moneyInputs, poolInputs } from "./inputs";
 import { LOSS_LINES, LOSS_RESULTS } from "./losses";
 import { exchangerResults, heatResults, loopResults, moneyResults, poolResults, warmUpResults } from "./results";
 import { MONTH_CHARTS, MONTH_LINES } from "./months";
+import { RANGE_LINES, UNCERTAIN_RESULTS } from "./uncertainty";
 import { YEAR_LINES, YEAR_RESULTS } from "./year";
 import type { StarterSheet } from "../sheet";
 
@@ -48,7 +49,7 @@ const results: readonly Line[] = [
     "=[yearMoney]",
     MONEY,
     "#,##0",
-    `="From "&${moneyText("MIN([moneyOpen],[moneySheltered],[yearMoney])")}&" to "&${moneyText("MAX([moneyOpen],[moneySheltered],[yearMoney])")}&" by wind (sheltered to open), against "&[yearBackUp]&"."`,
+    `="From "&${moneyText("[moneyLow]")}&" to "&${moneyText("[moneyHigh]")}&" in eight cases of ten, against "&[yearBackUp]&"; "&[rulesFirst]&" rules. It pays back within "&[yearWithin]&" years in "&TEXT([paybackChance],"0%")&" of the cases."`,
   ),
   answer(
     "outRejected",
@@ -136,7 +137,7 @@ const checks: readonly Line[] = [
     "[pressure]<=0.9*[cutOut]",
     "Common practice; the setting of the machine governs.",
   ),
-  check("checkSaving", "A year saves money", "MIN([yearMoney],[moneyOpen],[moneySheltered])>0", "In each shelter."),
+  check("checkSaving", "A year saves money", "MIN([yearMoney],[moneyLow])>0", "In nine cases of ten."),
 ];
 
 export const recoverySizing: StarterSheet = sheetOf({
@@ -159,6 +160,7 @@ export const recoverySizing: StarterSheet = sheetOf({
       ...loopInputs,
       ...moneyInputs,
       ...YEAR_LINES,
+      ...RANGE_LINES,
       gap,
       ...poolResults,
       ...LOSS_RESULTS,
@@ -168,6 +170,7 @@ export const recoverySizing: StarterSheet = sheetOf({
       ...warmUpResults,
       ...moneyResults,
       ...YEAR_RESULTS,
+      ...UNCERTAIN_RESULTS,
       ...MONTH_LINES,
     ],
     checks,
@@ -178,6 +181,7 @@ export const recoverySizing: StarterSheet = sheetOf({
     PoolShare: "yearShare",
     HeatRejected: "rejected",
     ExchangerUA: "ua",
+    YearInputs: "[[yearArea:yearHotPrice]]",
     MasterCheck: "masterCheck",
   },
 });

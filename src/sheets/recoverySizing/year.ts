@@ -4,7 +4,7 @@
  * "Houston Bush Intercontinental", 30.00° N, public data of the United States), to be replaced by the site's own.
  */
 import { CATALOGUE, MONTHS, lookUp } from "../../../core";
-import { computed, gap, heading, input, type ExtraCell, type Line } from "../layout";
+import { computed, heading, input, type ExtraCell, type Line } from "../layout";
 import { INVENTED, MONEY, above, betweenLimits, moneyPer, oneOf } from "../technicianParts";
 
 /** As published: air °C, swing K, humidity, wind m/s, sun kWh/(m²·day), mains °C. */
@@ -177,6 +177,17 @@ export const YEAR_LINES: readonly Line[] = [
     source: "the main heater",
   }),
   priceOf("yearHotPrice", "Hot water price", "yearHotSource"),
+  input("yearCost", "Installed cost", 4500, MONEY, {
+    validation: above("above 0"),
+    format: "#,##0",
+    source: "offers",
+    note: INVENTED,
+  }),
+  input("yearUpkeep", "Yearly upkeep", 100, MONEY, { source: "offers", note: INVENTED }),
+  input("yearWithin", "Payback within", 15, "year", {
+    validation: betweenLimits(1, 60, "1 to 60 years"),
+    source: "owner",
+  }),
   heading("group", "The year: climate by month", "Houston, Texas (NREL TMY3): replace by the climate of the site."),
   climateLine("climateHead", "month", HEADS),
   ...MONTHS.map((month, place) => climateLine(`climate${month}`, month, inSheetUnits(HOUSTON[place] ?? HOUSTON[0]))),
@@ -184,9 +195,8 @@ export const YEAR_LINES: readonly Line[] = [
 
 export const YEAR = "WARMBACK.POOL.YEAR([[yearArea:yearHotPrice]],[climateHead@A]:[climateDec@G])";
 
-/** The year in two shelters: the wind at the water is the largest unknown of a survey. */
-const SPREAD =
-  'WARMBACK.POOL.SPREAD([[yearArea:yearHotPrice]],[climateHead@A]:[climateDec@G],"shelter",{"open";"sheltered"})';
+/** The block goes on with the money that only the range of the answer reads. */
+export const UNCERTAIN_BLOCK = "[[yearArea:yearWithin]]";
 
 /** The year's row follows a heading and twelve months. */
 const TOTAL_ROW = 14;
@@ -241,16 +251,6 @@ const LABELS: Readonly<Record<string, string>> = {
 const WARMEST = `INDEX(${YEAR},0,${columnPlace("POOL.YEAR", "poolWithHighest")})`;
 const MONTH_WORDS = `{${MONTHS.map((month) => `"${month}"`).join(",")}}`;
 
-/** Money saved where the pool lies in another shelter: a heading comes first. */
-const moneyIn = (key: string, shelter: string, row: number): Line =>
-  computed(
-    key,
-    `The same, ${shelter}`,
-    `=INDEX(${SPREAD},${row + 1},${columnPlace("POOL.SPREAD", "moneySaved")})`,
-    MONEY,
-    { format: "#,##0", source: `POOL.SPREAD, shelter ${shelter}` },
-  );
-
 /** The totals of the year. */
 export const YEAR_RESULTS: readonly Line[] = [
   heading("group", "8 The year, hour by hour"),
@@ -295,7 +295,4 @@ export const YEAR_RESULTS: readonly Line[] = [
   total("yearMoney", "Money saved in the year", "moneySaved", MONEY, {
     note: "Against the back-up source, pool held at the set point; pump and cooling electricity counted.",
   }),
-  moneyIn("moneyOpen", "open", 1),
-  moneyIn("moneySheltered", "sheltered", 2),
-  gap,
 ];

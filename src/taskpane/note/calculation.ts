@@ -18,6 +18,7 @@ import { isMatrix, isOutcomeFault, type CellOutcome } from "../../workbook/value
 import { isCellFault, type CellValue } from "../../workbook/port";
 import type { ExplainedCall } from "../jobs/job";
 import { symbolOf, titleOf, type WorkingNode } from "../model/workingTree";
+import { quantitiesIn } from "./quantities";
 import type { SymbolTable } from "./symbols";
 
 /** A name with its value; `inSI` is empty where the value is in SI already, or has no unit. */
@@ -38,8 +39,10 @@ export interface NoteStep {
   /** The equation as text; "" for a step without. */
   readonly form: string;
   readonly symbols: readonly NoteValue[];
-  /** The right side with its numbers in SI base units, or what else the step says. */
+  /** The right side with its numbers and their units, or what else the step says; "" for an equation in SI alone. */
   readonly numbers: string;
+  /** The right side with its numbers in SI base units; "" for a step without equation. */
+  readonly baseNumbers: string;
   /** "v = 3.89 ft/s", "" where the step has no value. */
   readonly value: string;
   readonly inSI: string;
@@ -99,7 +102,9 @@ function stepsOf(nodes: readonly WorkingNode[], system: System, table: SymbolTab
       title: titleOf(line),
       form: line.form ?? "",
       symbols: symbolsOf(node, system, table),
-      numbers: line.numbers === "" ? "" : symbol === undefined ? line.numbers : `= ${line.numbers}`,
+      numbers: line.form === undefined ? line.numbers : quantitiesIn(node, system, table),
+      baseNumbers:
+        line.form === undefined || line.numbers === "" ? "" : symbol === undefined ? line.numbers : `= ${line.numbers}`,
       value:
         value === ""
           ? ""
