@@ -62,6 +62,7 @@ export { networkLines } from "./pipe/network/networkTable";
 export { admitClimate } from "./pool/year/climate";
 export { findingsOf } from "./pool/year/plausibility";
 export { vapourPressureAt } from "./pool/year/vapourTable";
+export { withMapUnits } from "./pool/year/sharedYear";
 export { yearOf } from "./pool/year/year";
 export { loadRefrigerant } from "./refrigerant/refrigerant";
 export { saturatedState } from "./refrigerant/saturation/saturation";

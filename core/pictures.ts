@@ -1,5 +1,5 @@
 /** The pictures of calls as data: what the hosts draw. Loaded only where pictures are shown. */
-import { admit, admitClimate, silent, yearOf, zonesOf } from "./index";
+import { admit, admitClimate, silent, withMapUnits, yearOf, zonesOf } from "./index";
 import type { NamedCycle } from "./cycle/working";
 import type { BalanceEntries } from "./exchanger/balance/inputs";
 import type { DutyInputs } from "./exchanger/zones/working";
@@ -54,7 +54,10 @@ const PICTURES: Readonly<Record<string, (values: Values, system: System) => read
   "PIPE.LOOP": (values, system) => loopPictures(values as unknown as LoopCall, system),
   "PIPE.NETWORK": (values, system) => [networkScheme(values as unknown as NetworkCall, system)],
   "POOL.YEAR": ({ inputs, climate }, system) =>
-    yearPictures(yearOf(inputs as Parameters<typeof yearOf>[0], admitClimate(climate as CellMatrix, system)), system),
+    yearPictures(
+      yearOf(withMapUnits(inputs as Parameters<typeof yearOf>[0], system), admitClimate(climate as CellMatrix, system)),
+      system,
+    ),
 };
 
 /** The functions that have pictures. */

@@ -3,6 +3,7 @@ import { cycleCop } from "./functions/cop";
 import { cycleDischarge } from "./functions/discharge";
 import { cycleFactor } from "./functions/factor";
 import { cycleGasCooler } from "./functions/gasCooler";
+import { cycleMap } from "./functions/map";
 import { cycleMassFlow } from "./functions/massFlow";
 import { cycleSplit } from "./functions/split";
 import { cycleStates } from "./functions/states";
@@ -15,4 +16,5 @@ export const cycleFunctions = catalogueOf([
   cycleSplit,
   cycleMassFlow,
   cycleGasCooler,
+  cycleMap,
 ]);

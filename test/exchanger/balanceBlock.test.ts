@@ -4,7 +4,8 @@ import { lookUp } from "../../core/kernel/define/catalogue";
 import { compile, evaluate } from "../../core/kernel/call/evaluate";
 import { isFault } from "../../core/kernel/values/fault";
 import { us } from "../../core/kernel/values/quantity";
-import { compressorOf, coolingAt, onWaterCurve, powerAt, type Rating } from "../../core/pool/year/waterCurve";
+import { compressorOf, coolingAt, onWaterCurve, powerAt } from "../../core/pool/year/waterCurve";
+import type { Rating } from "../../core/aircon/machine/stage";
 
 const definition = lookUp(CATALOGUE, "EXCHANGER.BALANCE");
 const degF = (value: number): number => us("temperature", value);

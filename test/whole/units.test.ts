@@ -20,6 +20,8 @@ const cells = (out: Out): readonly CellOut[] => (Array.isArray(out) ? (out as Ce
 
 /** Whether a function's first good arguments are scalars, which this test can turn into the other system's units. */
 const isComparable = (definition: CellFunction): boolean =>
+  // The coefficients of a compressor's map are in the units of the call.
+  definition.id !== "CYCLE.MAP" &&
   goodRaw(definition) !== undefined &&
   compile(definition).unitsAt >= 0 &&
   placedArgs(definition).every(([, { shape }]) => shape.type !== "block" && shape.type !== "rows");

@@ -88,15 +88,6 @@ export const pumpedFlow = equation({
   code: (x) => x.V * x.e * x.rho,
 });
 
-export const heatOfFlow = equation({
-  name: "Heat or work of the flow",
-  form: "Q = m * q",
-  kind: "heat rate",
-  symbols: { m, q: symbol("enthalpy", "by mass of refrigerant", 2e4, 3e5) },
-  source: "identity",
-  code: (x) => x.m * x.q,
-});
-
 /** Heat into the water per kelvin from its entering temperature to the mean condensing temperature. */
 export const effectiveConductance = equation({
   name: "Heat taken per kelvin over the entering water",

@@ -1,6 +1,7 @@
 import { cellFunction } from "../../kernel/define/cellFunction";
 import { listResult, NO_VALUE, quantityResult, wordResult } from "../../kernel/define/result";
 import { valueError } from "../../kernel/values/fault";
+import { boardDrivesMachine, boardFacts } from "../../cycle/machine/cautions";
 import { EQUATION_SOURCES, TRANSPORT_SOURCES } from "../../refrigerant/sources";
 import {
   aboveGreatestCondensing,
@@ -70,6 +71,7 @@ export const exchangerBalance = cellFunction({
     "Exchanger: the given UA, with all heat at the mean of dew and bubble temperature; the true UA changes with water flow and load. Outdoor coil: its temperature difference is proportional to the heat; cutting its fan holds condensing at the machine's least, but the fan's power counts in full.",
     "Rated power, of the whole machine with its fans, gives the compressor's efficiency as in POOL.YEAR: both then draw the same.",
     "In place of UA: the coil's geometry with the labels of EXCHANGER.COIL. Condensing then settles where the coil has no spare area at the machine's own heat; UA is the conductance that gives the same answer with all heat at the mean condensing temperature (none if water leaves above that). Cautions on tube, films and water are those of EXCHANGER.COIL, which shows films and drops.",
+    "A stage or speed by label stage: low cooling and low power, or a share between least and full speed. A ten-coefficient map (map flow, map power, numbers parted by ;) takes the place of efficiency and swept volume: it is read at the condensing dew temperature where it settles, on pool and outdoor coil alike; the evaporator follows from rated cooling at rated condensing.",
     "Pressure is absolute. Power and COP on the outdoor coil include its fan if given; pumps are extra.",
     "Line and pipe loss come off the heat into the pool; condensing settles as if all heat reached the exchanger, a little high.",
   ],
@@ -111,6 +113,7 @@ export const exchangerBalance = cellFunction({
     hottestFilm: "temperature",
     insideFouling: "fouling resistance",
     outsideFouling: "fouling resistance",
+    boardDriven: "word",
   },
   memoised: true,
   cautions: [
@@ -131,6 +134,7 @@ export const exchangerBalance = cellFunction({
     { rule: freezingShell, raisedBy: { inputs: coiled } },
     { rule: singleWall, raisedBy: { inputs: coiled } },
     { rule: balanceFilms, raisedBy: { inputs: coiled } },
+    { rule: boardDrivesMachine, raisedBy: { inputs: { ...fernhill, communicating: true } } },
   ],
   sources: [...EQUATION_SOURCES, ...TRANSPORT_SOURCES],
   checks: [
@@ -162,8 +166,8 @@ export const exchangerBalance = cellFunction({
     },
     { inputs: { inputs: machine }, expected: "#VALUE!", source: "identity", remark: "neither UA nor coil" },
   ],
-  compute({ inputs }, { trace, step, recordFacts }) {
-    const sides = bothSides(balanceInputOf(inputs, trace), trace);
+  compute({ inputs }, { trace, step, recordFacts, system }) {
+    const sides = bothSides(balanceInputOf(inputs, system, trace), trace);
     const { pool, coil, outdoors, cooling, power, coolingOutdoors, powerOutdoors, change } = sides;
     const { lineLoss: Ql, pipeLoss: Qp } = inputs;
     const lost = Ql + Qp > 0;
@@ -179,6 +183,7 @@ export const exchangerBalance = cellFunction({
       ...(typeof inputs.material === "string" && { tubeMaterial: inputs.material }),
       insideFouling: inputs.insideFouling,
       outsideFouling: inputs.outsideFouling,
+      ...boardFacts(inputs),
       ...(coil && coilFacts(coil)),
     });
     return {

@@ -152,6 +152,31 @@ export const refrigerationSources = sourceEntries({
     full: "D. Cutler, J. Winkler, N. Kruis, C. Christensen, M. Brandemuehl: Improved modeling of residential air conditioners and heat pumps for energy calculations, NREL/TP-5500-56354, 2013; single-speed coefficients as carried in public simulation code.",
     seen: "copied",
   },
+  ahri540: {
+    short: "AHRI 540",
+    full: "ANSI/AHRI Standard 540: Performance rating of positive displacement refrigerant compressors (third-order polynomial of ten coefficients); form, order and units as carried in public code, the standard itself not opened.",
+    seen: "copied",
+  },
+  dabiriRice1981: {
+    short: "Dabiri and Rice 1981",
+    full: "A. E. Dabiri, C. K. Rice: A compressor simulation model with corrections for the level of suction gas superheat, ASHRAE Transactions 87 (2), 1981; correction as carried in public simulation code.",
+    seen: "copied",
+  },
+  publicCompressorMap: {
+    short: "Public compressor map",
+    full: "Ten coefficients each of flow and power of a 3-ton R-410A compressor in the samples of a public air conditioner simulation (ACHP); values beside them by CoolProp 8.0.0 (Bell et al. 2014).",
+    seen: "copied",
+  },
+  ahri210Code: {
+    short: "AHRI 210/240-2023",
+    full: "ANSI/AHRI Standard 210/240-2023, section 11 (equations 11.55 to 11.79) as numbered in public code; the 2008 edition's quadratic for variable speed as in public NREL code. The standard itself was not opened.",
+    seen: "copied",
+  },
+  makersTable: {
+    short: "Manual of a split heat pump",
+    full: "A manufacturer's installation manual of a split heat pump, page 28: expanded performance data.",
+    seen: "copied",
+  },
   ahri210: {
     short: "AHRI 210/240",
     full: "ANSI/AHRI Standard 210/240: Performance rating of unitary air-conditioning and air-source heat pump equipment (rating at 95 °F outdoors, 80 °F dry bulb and 67 °F wet bulb indoors; EER and SEER).",

@@ -6,14 +6,14 @@ import { us } from "../../kernel/values/quantity";
 import { quantityMark } from "../../kernel/values/quantityMark";
 import { checkActivity } from "../evaporation/evaporation";
 import type { YearInputs } from "./inputs";
-import { checkTank } from "./tankSetUp";
+import { checkTank, hasMachine } from "./tankSetUp";
 
 const LEAST_SPAN = us("temperature difference", 5);
 
 function checkMachine(inputs: YearInputs): void {
-  if (inputs.ratedCooling !== undefined && inputs.ratedPower === undefined)
+  if (inputs.ratedCooling !== undefined && inputs.ratedPower === undefined && inputs.mapFlow === undefined)
     throw valueError('inputs: the label "rated power" is missing or blank: it is needed with rated cooling');
-  if (inputs.ratedCooling === undefined && inputs.exchangerUA !== undefined)
+  if (!hasMachine(inputs) && inputs.exchangerUA !== undefined)
     throw valueError('inputs: the label "rated cooling" is missing or blank: an exchanger needs an air conditioner');
 }
 

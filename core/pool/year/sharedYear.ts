@@ -23,8 +23,13 @@ export interface SharedYear {
 /** A year holds some 4 MB. */
 const YEARS = boundedMemo<SharedYear>({ entries: 4, cells: 500_000 });
 
+/** A map without units of its own has those of the call. */
+export const withMapUnits = (inputs: YearInputs, system: System): YearInputs =>
+  inputs.mapFlow === undefined ? inputs : { ...inputs, mapUnits: inputs.mapUnits ?? system };
+
 /** The year of a block in a climate as the cell holds it. */
-export function sharedYear(inputs: YearInputs, climate: CellMatrix, system: System, trace: Trace = silent): SharedYear {
+export function sharedYear(given: YearInputs, climate: CellMatrix, system: System, trace: Trace = silent): SharedYear {
+  const inputs = withMapUnits(given, system);
   const found = YEARS.getOrCompute("year", [runLabels(inputs), climate, system], () => {
     const admitted = admitClimate(climate, system);
     const found = yearOf(inputs, admitted);

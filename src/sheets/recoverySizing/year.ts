@@ -103,6 +103,33 @@ export const YEAR_LINES: readonly Line[] = [
   computed("yearPower", "Rated power", "=[power]", "kW"),
   computed("yearFan", "Outdoor fan", "=[outdoorFan]", "kW"),
   computed("yearRefrigerant", "Refrigerant", "=[refrigerant]", ""),
+  input("yearType", "Machine type", "single speed", "", {
+    validation: oneOf("how it meets part load", "single speed", "two stage", "variable speed"),
+    source: "survey",
+  }),
+  input("yearLow", "Low cooling", "", "BTU/h", {
+    format: "#,##0",
+    validation: above("above 0 BTU/h"),
+    source: "data sheet",
+    note: "Low stage or least speed at 95 °F outdoors; blank with a single speed.",
+  }),
+  input("yearLowPower", "Low power", "", "kW", {
+    validation: above("above 0 kW"),
+    source: "data sheet",
+    note: "Of the whole machine there.",
+  }),
+  input("yearLoad", "Design load", "", "BTU/h", {
+    format: "#,##0",
+    validation: above("above 0 BTU/h"),
+    source: "load calculation of the building",
+    note: "Blank: the machine's whole cooling, which overstates heat and saving.",
+  }),
+  input("yearShade", "Shading", 0, "", {
+    validation: betweenLimits(0, 1, "0 to 1"),
+    source: "survey",
+    format: "0%",
+    note: "Share of the sun shaded.",
+  }),
   computed("yearUA", "Exchanger UA", "=[ua]", "BTU/(h·°F)", {
     format: "#,##0",
     source: "as sized below; the supplier's figure when it is there",

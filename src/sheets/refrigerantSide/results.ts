@@ -125,6 +125,39 @@ export const READING_RESULTS: readonly Line[] = [
   }),
 ];
 
+/** A result of the gas line at a share of the full cooling. */
+const drop = (row: number, share: string): string =>
+  `=INDEX(WARMBACK.LINE.DROP([refrigerant],"discharge",[gasSize],[lineLength],[gasCooling]${share},[gasEvaporating],[gasCondensing],"","","",[gasRise]),${row},2)`;
+
+const STAGES = [
+  ["Full", "full capacity", ""],
+  ["Least", "the least stage", "*[leastShare]"],
+] as const;
+
+const STAGE_LINES: readonly Line[] = [
+  ...STAGES.map(([key, words, share]) =>
+    computed(`gas${key}`, `Hot gas line costs at ${words}`, drop(6, share), "°F", {
+      format: "0.0",
+      source: "LINE.DROP",
+      note: "As saturation temperature; up to 2 °F is usual.",
+    }),
+  ),
+  computed(
+    "oil",
+    "Least cooling that carries oil up the gas line",
+    '=INDEX(WARMBACK.LINE.RISER([refrigerant],"discharge",[gasSize],[gasEvaporating],[gasCondensing]),4,2)',
+    "BTU/h",
+    { format: "#,##0", source: "LINE.RISER", note: "Matters where the gas line rises." },
+  ),
+  ...STAGES.map(([key, words, share]) =>
+    computed(`oil${key}`, `Cooling at ${words} over it`, `=[gasCooling]${share}/[oil]`, "", {
+      format: "0.00",
+      source: "ratio",
+      note: "At least 1 in a riser.",
+    }),
+  ),
+];
+
 export const WORK_RESULTS: readonly Line[] = [
   heading("group", "2 Pressure test and vacuum"),
   computed(
@@ -158,6 +191,8 @@ export const WORK_RESULTS: readonly Line[] = [
       note: "The liquid alone: makers' adders are larger and govern. Both condensers: LINE.CHARGEBALANCE.",
     },
   ),
+  heading("group", "4 Added gas line at full and least stage"),
+  ...STAGE_LINES,
   computed("safetyClass", "Safety class", "=INDEX(WARMBACK.REFRIG.FACTS([refrigerant]),2,2)", "", {
     source: "REFRIG.FACTS",
   }),
