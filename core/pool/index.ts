@@ -1,5 +1,6 @@
 import { catalogueOf } from "../kernel/define/catalogue";
 import { poolArea } from "./functions/area";
+import { poolCoolingTest } from "./functions/coolingTest";
 import { poolEvaporation } from "./functions/evaporation";
 import { poolHeat } from "./functions/heat";
 import { poolHours } from "./functions/hours";
@@ -27,4 +28,5 @@ export const poolFunctions = catalogueOf([
   poolYear,
   poolSpread,
   poolHours,
+  poolCoolingTest,
 ]);
