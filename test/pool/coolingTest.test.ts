@@ -145,7 +145,7 @@ describe("POOL.COOLINGTEST", () => {
       [8, 25.9, 20],
     ];
     expect(tableOf(run(log, 50, 1, 0.1, null, "SI")).open["finding"]).toBe("no finding");
-    expect(tableOf(run(log, 50, 1, 0.02, undefined, "SI")).open["finding"]).toBe("found");
+    expect(tableOf(run(log, 50, 1, 0.02, null, "SI")).open["finding"]).toBe("found");
     const cautions = explain(definition, [log, 50, 1, 0.1, null, "SI"], CATALOGUE, { steps: false }).cautions;
     expect(cautions.map(({ code }) => code)).toContain("POOL-COOLING-NO-FINDING");
   });
