@@ -1,5 +1,6 @@
 import { catalogueOf } from "../kernel/define/catalogue";
 import { poolArea } from "./functions/area";
+import { poolCalibrate } from "./functions/calibrate";
 import { poolCoolingTest } from "./functions/coolingTest";
 import { poolEvaporation } from "./functions/evaporation";
 import { poolHeat } from "./functions/heat";
@@ -29,4 +30,5 @@ export const poolFunctions = catalogueOf([
   poolSpread,
   poolHours,
   poolCoolingTest,
+  poolCalibrate,
 ]);
