@@ -48,7 +48,7 @@ describe("COST.TARIFF", () => {
     const working = (day: number): boolean => day > 0 && day < 6;
     const peak = ({ month, hour, day }: (typeof hours)[number]): boolean =>
       month >= 6 && month <= 9 && working(day) && hour >= 16 && hour < 21;
-    const table = bill(ROWS, TARIFF, weekday);
+    const table = bill(ROWS, TARIFF, null, weekday);
     const highest = Array.from({ length: 12 }, (_, month) =>
       Math.max(...hours.filter((at) => at.month === month + 1).map(({ load }) => load)),
     );
