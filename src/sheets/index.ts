@@ -1,4 +1,5 @@
 /** The starter sheets, in the order of the job. */
+import { alternatives } from "./alternatives";
 import { commissioning } from "./commissioning";
 import { exchangerInquiry } from "./exchangerInquiry";
 import { otherSinks } from "./otherSinks";
@@ -19,5 +20,6 @@ export const STARTER_SHEETS: readonly StarterSheet[] = [
   refrigerantSide,
   takeOff,
   otherSinks,
+  alternatives,
   commissioning,
 ];

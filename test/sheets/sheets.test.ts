@@ -24,6 +24,7 @@ const SHIPPED: Readonly<Record<string, readonly [calls: number, master: string, 
   "Refrigerant side": [36, "FAILS", 10],
   "Take-off and price": [7, "NOT CHECKED", 6],
   "Other sinks": [12, "NOT CHECKED", 6],
+  Alternatives: [41, "NOT CHECKED", 7],
   Commissioning: [40, "FAILS", 16],
 };
 

@@ -66,6 +66,13 @@ const climateLine = (key: string, label: string, values: readonly (string | numb
   extra: beside(values),
 });
 
+/** Twelve rows of climate below their heads. */
+export const CLIMATE_LINES: readonly Line[] = [
+  heading("group", "The year: climate by month", "Houston, Texas (NREL TMY3): replace by the climate of the site."),
+  climateLine("climateHead", "month", HEADS),
+  ...MONTHS.map((month, place) => climateLine(`climate${month}`, month, inSheetUnits(HOUSTON[place] ?? HOUSTON[0]))),
+];
+
 /** The block's labels are those of POOL.YEAR; it takes its values from the sheet above. */
 export const YEAR_LINES: readonly Line[] = [
   heading("group", "The year: inputs of the hourly calculation"),
@@ -142,9 +149,7 @@ export const YEAR_LINES: readonly Line[] = [
     source: "the main heater",
   }),
   computed("yearHotPrice", "Hot water price", "=[gasPrice]", "money/therm"),
-  heading("group", "The year: climate by month", "Houston, Texas (NREL TMY3): replace by the climate of the site."),
-  climateLine("climateHead", "month", HEADS),
-  ...MONTHS.map((month, place) => climateLine(`climate${month}`, month, inSheetUnits(HOUSTON[place] ?? HOUSTON[0]))),
+  ...CLIMATE_LINES,
 ];
 
 export const YEAR = "WARMBACK.POOL.YEAR([[yearArea:yearHotPrice]],[climateHead@A]:[climateDec@G])";
