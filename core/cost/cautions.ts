@@ -172,25 +172,25 @@ export const adjustedBaseline = caution({
     "The expected use must be at the weather of after. Take off what else changed (a leak, a new cover, more guests). On monthly bills only savings above 10 % of the whole show.",
 });
 
-export const hourlyDemand = caution({
-  code: "COST-HOURLY-DEMAND",
-  severity: "Caution",
-  source: "commonPractice",
-  description: "Utilities bill the highest 15 or 30 minutes: means of an hour read low.",
-  needs: { charged: "yes/no" },
-  when: ({ charged }) => charged,
-  message: () =>
-    "Demand is billed by the highest 15 or 30 minutes of the whole building: means of an hour of one machine read low, and its peak may not fall into the building's. A cooler condenser cuts the peak only if it works in the peak hour: a pool at its limit cuts nothing.",
-});
-
-export const shiftedHours = caution({
-  code: "COST-SHIFTED-HOURS",
+export const leakEstimate = caution({
+  code: "COST-WARMING-ESTIMATE",
   severity: "Notice",
   standing: true,
   source: "commonPractice",
-  description: "Pump hours that move to a cheap band are no saving of the exchanger. Check the tariff's own text.",
+  description: "Leak rate and recovery are estimates; venting refrigerant is unlawful.",
   needs: {},
   when: () => true,
   message: () =>
-    "Pump hours that move to a cheap band are no saving of the exchanger. Taxes, riders, tiers by energy and power factor are excluded: check the tariff's own text.",
+    "Leak rate and recovery are estimates of practice: logged top-ups tell better. Venting refrigerant is unlawful in most countries: licensed technicians recover it. A report's potentials differ from another's by up to 20 %: name the one used.",
+});
+
+export const warmingRises = caution({
+  code: "COST-WARMING-RISES",
+  severity: "Caution",
+  source: "totalWarming",
+  description: "The change adds more warming than it saves.",
+  needs: { rises: "yes/no", change: "carbon dioxide" },
+  when: ({ rises }) => rises,
+  message: ({ change }, show) =>
+    `The change adds ${show(change, "carbon dioxide")} of carbon dioxide equivalent over the years: look for a smaller charge, tighter joints, or enter the heat no longer bought (COST.CARBON).`,
 });

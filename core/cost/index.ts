@@ -7,6 +7,7 @@ import { costOfHeat } from "./functions/ofHeat";
 import { costPayback } from "./functions/payback";
 import { costSaved } from "./functions/saved";
 import { costTariff } from "./functions/tariff";
+import { costWarming } from "./functions/warming";
 
 export const costFunctions = catalogueOf([
   costOfHeat,
@@ -17,4 +18,5 @@ export const costFunctions = catalogueOf([
   costLifecycle,
   costSaved,
   costTariff,
+  costWarming,
 ]);

@@ -2,6 +2,7 @@ import { catalogueOf } from "../kernel/define/catalogue";
 import { cycleCop } from "./functions/cop";
 import { cycleDischarge } from "./functions/discharge";
 import { cycleFactor } from "./functions/factor";
+import { cycleGasCooler } from "./functions/gasCooler";
 import { cycleMassFlow } from "./functions/massFlow";
 import { cycleSplit } from "./functions/split";
 import { cycleStates } from "./functions/states";
@@ -13,4 +14,5 @@ export const cycleFunctions = catalogueOf([
   cycleFactor,
   cycleSplit,
   cycleMassFlow,
+  cycleGasCooler,
 ]);

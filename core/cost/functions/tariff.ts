@@ -3,7 +3,7 @@ import { cellFunction } from "../../kernel/define/cellFunction";
 import { NO_VALUE, quantityResult, tableResult, wordResult } from "../../kernel/define/result";
 import { HOURS_OF_YEAR, MONTHS, WEEKDAYS } from "../../numeric/calendar";
 import { sumOf } from "../../numeric/series";
-import { hourlyDemand, shiftedHours } from "../cautions";
+import { hourlyDemand, shiftedHours } from "../tariffCautions";
 import { CHARGES, DAY_KINDS, tariffMonths } from "../tariff";
 
 const month = (description: string, usual: number) =>
@@ -98,8 +98,7 @@ export const costTariff = cellFunction({
       expected: { row: "Year", column: "energyCharge", value: 962 },
       tolerance: 1e-9,
       source: "identity",
-      remark:
-        "8,760 kWh at 0.1, and 0.2 more in 5 hours of the 86 weekdays from June to September 2018, by a calendar",
+      remark: "8,760 kWh at 0.1, and 0.2 more in 5 hours of the 86 weekdays from June to September 2018, by a calendar",
     },
   ],
   compute({ kWhByHour, tariff, firstDay }, { trace, recordFacts }) {

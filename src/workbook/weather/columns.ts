@@ -33,16 +33,36 @@ const WORDS: ReadonlyMap<string, Word> = new Map(
 
 const plain = (text: string): string => text.toLowerCase().replace(/[^a-z0-9/:&]/g, "");
 
-/** What a head names; its unit in brackets or behind a comma doesn't count. */
+/** Units behind an underscore or a blank, as data files write them: air_degC, wind m/s, sun_W_m2, humidity_frac. */
+const SUFFIX =
+  /[_ ](deg[_ ]?[cf]|°?[cfk]|[kh]?pa|mbar|m[_/ ]?s|mps|km[_/ ]?h|mph|kn(?:ots)?|k?wh?[_/ ]?m2|mj[_/ ]?m2|frac(?:tion)?|pct|percent|tenths|oktas?)$/i;
+
+const WRITTEN: readonly (readonly [RegExp, string])[] = [
+  [/^m[_ ]?s$|^mps$/i, "m/s"],
+  [/^km[_ ]?h$/i, "km/h"],
+  [/^(k?wh?|mj)[_ ]?m2$/i, "$1/m2"],
+  [/^frac(tion)?$/i, "fraction"],
+  [/^pct$|^percent$/i, "%"],
+  [/^deg[_ ]/i, "deg"],
+];
+
+const suffixUnit = (head: string): string => {
+  const unit = SUFFIX.exec(head.trim())?.[1] ?? "";
+  const written = WRITTEN.find(([spelling]) => spelling.test(unit));
+  return written ? unit.replace(...written) : unit;
+};
+
+/** What a head names; its unit in brackets, behind a comma or an underscore doesn't count. */
 export function wordOf(head: string): Word | undefined {
   const bare = head.replace(/[([{].*$/, "");
   const named = (text: string): Word | undefined => WORDS.get(plain(text));
-  return named(head) ?? named(bare) ?? (bare.includes(",") ? named(bare.split(",")[0] ?? "") : undefined);
+  const word = named(head) ?? named(bare) ?? (bare.includes(",") ? named(bare.split(",")[0] ?? "") : undefined);
+  return word ?? named(bare.trim().replace(SUFFIX, ""));
 }
 
-/** The unit in a head: in brackets, or behind a comma. */
+/** The unit in a head: in brackets, behind a comma, or behind an underscore. */
 export const unitOf = (head: string): string =>
-  (/[([{]\s*([^)\]}]*)/.exec(head)?.[1] ?? /,\s*([^,(]+)/.exec(head)?.[1] ?? "").trim();
+  (/[([{]\s*([^)\]}]*)/.exec(head)?.[1] ?? /,\s*([^,(]+)/.exec(head)?.[1] ?? suffixUnit(head)).trim();
 
 /** Values × factor + shift are in the units of `Hours`. */
 interface Scale {
