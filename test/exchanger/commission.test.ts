@@ -84,7 +84,7 @@ describe("EXCHANGER.COMMISSION", () => {
 
   test("falls back on the balance for power outdoors where the curves don't hold", () => {
     expect(rowIn(test1({ ...AT, outdoor: 60 }), "outdoor: power")[7]).toBe("EXCHANGER.BALANCE");
-    const { "rated power": _, ...without } = PLAN;
+    const without = Object.fromEntries(Object.entries(PLAN).filter(([label]) => label !== "rated power"));
     expect(rowIn(test1(AT, without), "outdoor: power")[7]).toBe("EXCHANGER.BALANCE");
   });
 
@@ -131,7 +131,7 @@ describe("EXCHANGER.COMMISSION", () => {
   });
 
   test("refuses neither UA nor coil", () => {
-    const { UA: _, ...none } = PLAN;
+    const none = Object.fromEntries(Object.entries(PLAN).filter(([label]) => label !== "UA"));
     const out = evaluate(definition, [blockOf(none), blockOf(AT)], CATALOGUE);
     expect(isFault(out) && out.message).toContain("give one of UA and the coil's geometry");
   });

@@ -5,7 +5,7 @@ import { rawOfExample } from "../../core/kernel/explain/describe";
 import { explain } from "../../core/kernel/explain/explain";
 import { compile, evaluate } from "../../core/kernel/call/evaluate";
 import { isFault } from "../../core/kernel/values/fault";
-import type { CellInput, CellMatrix } from "../../core/kernel/values/cellInput";
+import type { CellMatrix } from "../../core/kernel/values/cellInput";
 import { boundedFit } from "../../core/numeric/boundedFit";
 import { cellsIn, numberIn } from "../golden/rows";
 
@@ -16,8 +16,7 @@ const hourly = (city: string): CellMatrix => [
   ...cellsIn(`weather-${city}.csv`).map((row) => FIELDS.map((field) => numberIn(row, field))),
 ];
 
-const run = (id: string, ...raw: readonly unknown[]) =>
-  evaluate(compile(lookUp(CATALOGUE, id)!), raw as readonly CellInput[], CATALOGUE);
+const run = (id: string, ...raw: readonly unknown[]) => evaluate(compile(lookUp(CATALOGUE, id)!), raw, CATALOGUE);
 const call = (id: string, ...raw: readonly unknown[]): CellMatrix => {
   const out = run(id, ...raw);
   if (isFault(out)) throw new Error(out.message);

@@ -74,6 +74,101 @@ function measuredOf(inputs: CommissionInputs, readings: CommissionReadings, trac
   return { rise, heat, conductance };
 }
 
+/** What the lines of both modes are made with. */
+interface Frame {
+  readonly inputs: CommissionInputs;
+  readonly readings: CommissionReadings;
+  readonly at: Modelled;
+  readonly through: ReturnType<typeof conditionErrors>;
+  readonly found: ReturnType<typeof measuredOf>;
+}
+
+const BALANCE = "EXCHANGER.BALANCE";
+
+const line = (
+  key: string,
+  reading: string,
+  kind: CommissionLine["kind"],
+  measured: number | undefined,
+  expected: number | undefined,
+  errors: readonly number[],
+  method = BALANCE,
+): CommissionLine => ({ key, reading, kind, measured, expected, allowed: Math.hypot(...errors), method });
+
+const shares = (value: number, ...parts: readonly number[]): readonly number[] => parts.map((part) => part * value);
+
+const difference = (key: string, name: string, measured: number | undefined, wanted: number, allowed: number) =>
+  line(key, name, "temperature difference", measured, wanted, [allowed], "as wanted");
+
+type SaturationKey = "condensing" | "evaporating" | "outdoorCondensing" | "outdoorEvaporating";
+
+const saturation = ({ inputs, at, through }: Frame, key: SaturationKey, name: string, measured: number | undefined) =>
+  line(key, name, "temperature", measured, at[key], [
+    inputs.temperatureError,
+    inputs.modelTemperatureError,
+    through(key),
+  ]);
+
+function poolLines(frame: Frame): readonly CommissionLine[] {
+  const { inputs, readings, at, through, found } = frame;
+  const { flowError, powerError, riseError, temperatureError, modelError, plannedFlow } = inputs;
+  const rise = found.rise ?? at.rise;
+  const heatError = Math.hypot(flowError, riseError / Math.max(Math.abs(rise), riseError));
+  const apart = Math.max(1, at.condensing - readings.enteringWater - at.rise);
+  const planned = shares(plannedFlow ?? 0, flowError, 0.05);
+  return [
+    line("flow", "pool: water flow", "water flow", readings.waterFlow, plannedFlow, planned, "as planned"),
+    saturation(frame, "condensing", "pool: condensing", readings.poolCondensing),
+    saturation(frame, "evaporating", "pool: evaporating", readings.poolEvaporating),
+    line("rise", "pool: rise of the water", "temperature difference", found.rise, at.rise, [
+      riseError,
+      at.rise * modelError,
+      through("rise"),
+    ]),
+    line("heat", "pool: heat into the water", "heat rate", found.heat, at.heat, [
+      ...shares(at.heat, heatError, modelError),
+      through("heat"),
+    ]),
+    line("power", "pool: power", "electric power", readings.poolPower, at.power, [
+      ...shares(at.power, powerError, modelError),
+      through("power"),
+    ]),
+    line(
+      "conductance",
+      "pool: UA",
+      "heat conductance",
+      found.conductance,
+      at.conductance,
+      shares(at.conductance ?? 0, heatError, modelError, temperatureError / apart),
+    ),
+    difference("superheat", "pool: superheat", readings.poolSuperheat, inputs.superheat, inputs.superheatError),
+    difference("subcooling", "pool: subcooling", readings.poolSubcooling, inputs.subcooling, inputs.subcoolingError),
+  ];
+}
+
+function outdoorLines(frame: Frame): readonly CommissionLine[] {
+  const { inputs, readings, at, through } = frame;
+  const { powerError, temperatureError, modelError, superheatError, subcoolingError } = inputs;
+  const powers = [...shares(at.outdoorPower, powerError, modelError), through("outdoorPower")];
+  const rest = readings.restSaturation === undefined ? undefined : readings.restTemperature;
+  const method = at.byCurves ? "AIRCON.ATOUTDOOR" : BALANCE;
+  const errors = [temperatureError, temperatureError];
+  return [
+    saturation(frame, "outdoorCondensing", "outdoor: condensing", readings.outdoorCondensing),
+    saturation(frame, "outdoorEvaporating", "outdoor: evaporating", readings.outdoorEvaporating),
+    line("outdoorPower", "outdoor: power", "electric power", readings.outdoorPower, at.outdoorPower, powers, method),
+    difference("outdoorSuperheat", "outdoor: superheat", readings.outdoorSuperheat, inputs.superheat, superheatError),
+    difference(
+      "outdoorSubcooling",
+      "outdoor: subcooling",
+      readings.outdoorSubcooling,
+      inputs.subcooling,
+      subcoolingError,
+    ),
+    line("rest", "at rest: saturation", "temperature", readings.restSaturation, rest, errors, "as the condenser"),
+  ];
+}
+
 /** Every reading beside what is expected, pool mode first. */
 export function commissionLines(
   inputs: CommissionInputs,
@@ -83,97 +178,6 @@ export function commissionLines(
   const at = modelled(inputs, readings, trace);
   const through = conditionErrors(inputs, readings, at);
   const found = trace.within("By the readings", () => measuredOf(inputs, readings, trace));
-  const { flowError, powerError, riseError, temperatureError, modelError, modelTemperatureError } = inputs;
-  const balance = "EXCHANGER.BALANCE";
-  const rise = found.rise ?? at.rise;
-  const heatError = Math.hypot(flowError, riseError / Math.max(Math.abs(rise), riseError));
-  const line = (
-    key: string,
-    reading: string,
-    kind: CommissionLine["kind"],
-    measured: number | undefined,
-    expected: number | undefined,
-    errors: readonly number[],
-    method = balance,
-  ): CommissionLine => ({ key, reading, kind, measured, expected, allowed: Math.hypot(...errors), method });
-  const saturation = (
-    key: "condensing" | "evaporating" | "outdoorCondensing" | "outdoorEvaporating",
-    name: string,
-    measured?: number,
-  ) => line(key, name, "temperature", measured, at[key], [temperatureError, modelTemperatureError, through(key)]);
-  const relative = (value: number, ...shares: readonly number[]): readonly number[] =>
-    shares.map((share) => share * value);
-  const difference = (key: string, name: string, measured: number | undefined, wanted: number, allowed: number) =>
-    line(key, name, "temperature difference", measured, wanted, [allowed], "as wanted");
-  const rest = readings.restSaturation === undefined ? undefined : readings.restTemperature;
-  return [
-    line(
-      "flow",
-      "pool: water flow",
-      "water flow",
-      readings.waterFlow,
-      inputs.plannedFlow,
-      relative(inputs.plannedFlow ?? 0, flowError, 0.05),
-      "as planned",
-    ),
-    saturation("condensing", "pool: condensing", readings.poolCondensing),
-    saturation("evaporating", "pool: evaporating", readings.poolEvaporating),
-    line("rise", "pool: rise of the water", "temperature difference", found.rise, at.rise, [
-      riseError,
-      at.rise * modelError,
-      through("rise"),
-    ]),
-    line("heat", "pool: heat into the water", "heat rate", found.heat, at.heat, [
-      ...relative(at.heat, heatError, modelError),
-      through("heat"),
-    ]),
-    line("power", "pool: power", "electric power", readings.poolPower, at.power, [
-      ...relative(at.power, powerError, modelError),
-      through("power"),
-    ]),
-    line("conductance", "pool: UA", "heat conductance", found.conductance, at.conductance, [
-      ...relative(
-        at.conductance ?? 0,
-        heatError,
-        modelError,
-        temperatureError / Math.max(1, at.condensing - readings.enteringWater - at.rise),
-      ),
-    ]),
-    difference("superheat", "pool: superheat", readings.poolSuperheat, inputs.superheat, inputs.superheatError),
-    difference("subcooling", "pool: subcooling", readings.poolSubcooling, inputs.subcooling, inputs.subcoolingError),
-    saturation("outdoorCondensing", "outdoor: condensing", readings.outdoorCondensing),
-    saturation("outdoorEvaporating", "outdoor: evaporating", readings.outdoorEvaporating),
-    line(
-      "outdoorPower",
-      "outdoor: power",
-      "electric power",
-      readings.outdoorPower,
-      at.outdoorPower,
-      [...relative(at.outdoorPower, powerError, modelError), through("outdoorPower")],
-      at.byCurves ? "AIRCON.ATOUTDOOR" : balance,
-    ),
-    difference(
-      "outdoorSuperheat",
-      "outdoor: superheat",
-      readings.outdoorSuperheat,
-      inputs.superheat,
-      inputs.superheatError,
-    ),
-    difference(
-      "outdoorSubcooling",
-      "outdoor: subcooling",
-      readings.outdoorSubcooling,
-      inputs.subcooling,
-      inputs.subcoolingError,
-    ),
-    line(
-      "rest",
-      "at rest: saturation",
-      "temperature",
-      readings.restSaturation,
-      rest,
-      [temperatureError, temperatureError],
-      "as the condenser",
-    ),
-  ];
+  const frame = { inputs, readings, at, through, found };
+  return [...poolLines(frame), ...outdoorLines(frame)];
 }

@@ -1,5 +1,5 @@
 /** A pool run through the hours of a log in the log's own weather. Strict SI. */
-import { DAYS, FIRST_DAY, HOUR, HOURS_OF_DAY, HOURS_OF_YEAR } from "../../numeric/calendar";
+import { FIRST_DAY, HOUR, HOURS_OF_DAY, HOURS_OF_YEAR } from "../../numeric/calendar";
 import { valueError } from "../../kernel/values/fault";
 import type { CellMatrix } from "../../kernel/values/cellInput";
 import type { System } from "../../kernel/values/quantity";
@@ -21,16 +21,20 @@ export interface LogReading {
   readonly heat: number;
 }
 
-/** Days of the sheet's calendar (1 is 1 January 1900) before 1 January 1970. */
-const BEFORE_1970 = 25_569;
+/** Numbers of hours from this on are dates: days of the sheet's calendar, in which 2 January 1900 is 2. */
 const FIRST_DATE = 20_000;
+/** The sheet's calendar has a 29 February 1900. */
+const FALSE_DAY = 2;
 
-/** Hours of the year of a date, as a year without leap day counts them. */
+const isLeap = (year: number): boolean => year % 4 === 0 && (year % 100 !== 0 || year % 400 === 0);
+
+/** Hours of the year of a date, as a year without leap day counts them: 29 February is the 28th once more. */
 function hourOfDate(serial: number): number {
-  const at = new Date(Math.round((serial - BEFORE_1970) * 86_400_000));
-  const [month, day] = [at.getUTCMonth(), at.getUTCDate()];
-  const place = (FIRST_DAY[month] ?? 0) + Math.min(day, DAYS[month] ?? day) - 1;
-  return HOURS_OF_DAY * place + at.getUTCHours() + at.getUTCMinutes() / 60 + at.getUTCSeconds() / HOUR;
+  let day = Math.floor(serial + 1e-9) - FALSE_DAY;
+  let year = 1900;
+  for (; day >= (isLeap(year) ? 366 : 365); year++) day -= isLeap(year) ? 366 : 365;
+  const place = isLeap(year) && day >= (FIRST_DAY[2] ?? 59) ? day - 1 : day;
+  return HOURS_OF_DAY * (place + Math.max(0, serial - Math.floor(serial + 1e-9)));
 }
 
 /** Hours of the year of each reading, from hours or dates. */

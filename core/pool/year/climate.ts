@@ -180,8 +180,7 @@ export function climateLines(matrix: CellMatrix): { readonly header: CellMatrix;
 /** Admits the climate; a fault names row and column, rows counted from the top of the range. */
 export const admitClimate = (matrix: CellMatrix, system: System): Climate => {
   const { header: heads, lines } = climateLines(matrix);
-  const first = heads.length;
-  const header = first > 0;
+  const [first, header] = [heads.length, heads.length > 0];
   const monthly = lines.length === MONTHLY_ROWS;
   if (!monthly && lines.length !== HOURS_OF_YEAR)
     throw valueError(
