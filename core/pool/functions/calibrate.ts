@@ -103,11 +103,11 @@ export const poolCalibrate = cellFunction({
       remark: "the climate isn't the log's own weather",
     },
   ],
-  compute({ inputs, climate, log, labels }, { recordFacts, system }) {
+  compute({ inputs, climate, log, labels }, { trace, recordFacts, system }) {
     const wanted = readLabels(labels, inputs, system);
     if (log.length < wanted.length + 3)
       throw valueError(`log: must have at least ${wanted.length + 3} rows for these labels, got ${log.length}`);
-    const found = calibrate(inputs, climate, log, wanted, system);
+    const found = calibrate(inputs, climate, log, wanted, system, trace);
     const { bias, variation } = found.shares ?? {};
     const outside = Math.abs(bias ?? 0) > MOST_BIAS || (variation ?? 0) > MOST_VARIATION;
     const weak = found.labels.filter(({ finding }) => finding !== "found");

@@ -7,7 +7,8 @@ import type { KindName, System } from "../../kernel/values/quantity";
 import { boundedFit, normalMatrix } from "../../numeric/boundedFit";
 import { linearSolve } from "../../numeric/linearSolve";
 import { clamp, mean, sumOf } from "../../numeric/series";
-import { fitErrors } from "../../cost/saved";
+import { effectivePoints, fitErrors } from "../../cost/saved";
+import { silent, type Trace } from "../../kernel/define/steps";
 import { SHELTERS } from "../data/shelter";
 import { YEAR_INPUTS, type YearInputs } from "../year/inputs";
 import { loggedPool, type LogReading } from "./loggedPool";
@@ -111,6 +112,7 @@ export function calibrate(
   log: readonly LogReading[],
   labels: readonly FittedLabel[],
   system: System,
+  trace: Trace = silent,
 ) {
   const { model } = loggedPool(inputs, climate, log, system);
   const first = log[0]?.water ?? 0;
@@ -155,7 +157,7 @@ export function calibrate(
   }));
   const shares = Math.abs(over) < 1 ? undefined : fitErrors(points, 1);
   const rho = clamp(autocorrelation, 0, 0.99);
-  const effective = (log.length * (1 - rho)) / (1 + rho);
+  const effective = trace.step(effectivePoints, { n: log.length, rho });
   const atBound = labels.map((_, place) => {
     const at = fit.parameters[place] ?? 0.5;
     return at < 1e-4 || at > 1 - 1e-4;
