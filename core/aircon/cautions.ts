@@ -75,3 +75,23 @@ export const narrowSpan = caution({
   message: ({ balance, design }, show) =>
     `Design is only ${show(design - balance, "temperature difference")} above balance: an error of one degree changes the hours by a tenth or more.`,
 });
+
+/** Warmest month below which hardly anybody cools, and above which no month is; widest span of months on land. */
+const [COOLEST, HOTTEST, WIDEST] = [us("temperature", 50), us("temperature", 102), us("temperature difference", 115)];
+
+export const oddMeans = caution({
+  code: "AIRCON-HOURS-WEATHER",
+  severity: "Caution",
+  source: "commonPractice",
+  description: "Monthly means that hardly any cooled place has: another unit, or months out of order?",
+  needs: { coolestMonth: "temperature", warmestMonth: "temperature", jump: "temperature difference" },
+  when: ({ coolestMonth, warmestMonth, jump }) =>
+    warmestMonth < COOLEST ||
+    warmestMonth > HOTTEST ||
+    warmestMonth - coolestMonth > WIDEST ||
+    jump > us("temperature difference", 30),
+  message: ({ coolestMonth, warmestMonth, jump }, show) =>
+    warmestMonth < COOLEST
+      ? `The warmest month has a mean of ${show(warmestMonth, "temperature")} only: are these °C in a column of °F?`
+      : `Monthly means from ${show(coolestMonth, "temperature")} to ${show(warmestMonth, "temperature")}, from one month to the next by up to ${show(jump, "temperature difference")}: check units and the order of the months.`,
+});

@@ -54,8 +54,8 @@ export const RULES: Readonly<Record<Exclude<Relation, "cycle">, Rule>> = {
   "Chen and Gu 2005": (trace, { Tc: outlet }) => trace.step(byChen, { Tc: outlet }),
   "Sarkar 2004": (trace, x) => trace.step(bySarkar, x),
 };
-export const RELATIONS = ["Liao 2000", "Sawalha 2008", "Chen and Gu 2005", "Sarkar 2004", "cycle"] as const;
-type Relation = (typeof RELATIONS)[number];
+export const OPTIMUM_RELATIONS = ["Liao 2000", "Sawalha 2008", "Chen and Gu 2005", "Sarkar 2004", "cycle"] as const;
+type Relation = (typeof OPTIMUM_RELATIONS)[number];
 
 /** Isentropic over electrical. */
 const EFFICIENCY = 0.7;

@@ -10,6 +10,7 @@ import { refrigerantSide } from "./refrigerantSide";
 import type { StarterSheet } from "./sheet";
 import { survey } from "./survey";
 import { takeOff } from "./takeOff";
+import { whatIf } from "./whatIf";
 
 export const STARTER_SHEETS: readonly StarterSheet[] = [
   project,
@@ -21,5 +22,6 @@ export const STARTER_SHEETS: readonly StarterSheet[] = [
   takeOff,
   otherSinks,
   alternatives,
+  whatIf,
   commissioning,
 ];

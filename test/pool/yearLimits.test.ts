@@ -175,7 +175,13 @@ describe("a year in Miami", () => {
       ...bareRun(year.surface),
       capacity: capacityOf(machine),
       machine: year.machine,
-      recovery: { limit: machine.highLimit, band: machine.deadBand, leastTime: machine.leastTime, onCall: true },
+      recovery: {
+        limit: machine.highLimit,
+        band: machine.deadBand,
+        leastTime: machine.leastTime,
+        onCall: true,
+        lost: 0,
+      },
       backUp: { set: machine.setPoint, most: 1e9, months: Array<boolean>(12).fill(true) },
     };
     const whole = repeatingYear(run, 300);

@@ -5,7 +5,7 @@ import { cellFunction } from "../../kernel/define/cellFunction";
 import { valueError } from "../../kernel/values/fault";
 import { show, us } from "../../kernel/values/quantity";
 import { quantityResult, tableResult, wordResult } from "../../kernel/define/result";
-import { hoursOverstate, narrowSpan } from "../cautions";
+import { hoursOverstate, narrowSpan, oddMeans } from "../cautions";
 import { yearOfLoad, type MonthOfLoad } from "../fullLoadHours";
 
 /** Monthly means of the typical year of Miami (TMY3, Miami International Airport). */
@@ -84,7 +84,12 @@ export const airconHours = cellFunction({
       rule: narrowSpan,
       raisedBy: { monthlyMeans: MONTHS.map((_, place) => ({ mean: 60 + 2 * place })), balance: 75, design: 85 },
     },
+    {
+      rule: oddMeans,
+      raisedBy: { monthlyMeans: MONTHS.map((_, place) => ({ mean: 10 + place })), balance: 65, design: 91 },
+    },
   ],
+  facts: { coolestMonth: "temperature", warmestMonth: "temperature", jump: "temperature difference" },
   checks: [
     {
       inputs: { monthlyMeans: MIAMI, balance: 65, design: 91 },
@@ -101,12 +106,17 @@ export const airconHours = cellFunction({
       remark: "2,331 K·days above 65 °F in the year",
     },
   ],
-  compute({ monthlyMeans, balance, design, yearlySpread }, { trace, system }) {
+  compute({ monthlyMeans, balance, design, yearlySpread }, { trace, recordFacts, system }) {
     if (design - balance < us("temperature difference", 5) - 1e-9)
       throw valueError(
         `design: must be at least ${show(us("temperature difference", 5), "temperature difference", system)} above balance, got ${show(design, "temperature", system)} over ${show(balance, "temperature", system)}`,
       );
     const means = monthlyMeans.map(({ mean }) => mean);
+    recordFacts({
+      coolestMonth: Math.min(...means),
+      warmestMonth: Math.max(...means),
+      jump: Math.max(...means.map((mean, month) => Math.abs(mean - (means.at(month - 1) ?? mean)))),
+    });
     const months = yearOfLoad(means, { balance, design, yearlySpread }, trace);
     return [...months, total(months)].map(({ mean, load, time }, place) => ({
       month: MONTHS[place] ?? "Year",

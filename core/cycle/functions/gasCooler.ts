@@ -3,7 +3,7 @@ import { cellFunction } from "../../kernel/define/cellFunction";
 import { listResult, quantityResult } from "../../kernel/define/result";
 import { us } from "../../kernel/values/quantity";
 import { beyondRelation, carbonDioxidePressure, hotDischarge } from "../cautions";
-import { RELATIONS, RULES, bestPressure, checkTranscritical, gasCoolerCycle } from "../gasCooler";
+import { OPTIMUM_RELATIONS, RULES, bestPressure, checkTranscritical, gasCoolerCycle } from "../gasCooler";
 
 const degF = (value: number): number => us("temperature", value);
 const ABOVE = [333.15, 323.15, 313.15] as const;
@@ -25,7 +25,7 @@ export const cycleGasCooler = cellFunction({
   args: {
     gasCoolerOut: quantity("temperature", "refrigerant leaving the gas cooler", { from: degF(75), to: degF(150) }),
     evaporating: quantity("temperature", "evaporating temperature", { from: degF(-60), to: degF(70) }),
-    relation: choice("GasCoolerRelation", RELATIONS, "relation for the optimum", {
+    relation: choice("GasCoolerRelation", OPTIMUM_RELATIONS, "relation for the optimum", {
       liao: "Liao 2000",
       sawalha: "Sawalha 2008",
       chen: "Chen and Gu 2005",

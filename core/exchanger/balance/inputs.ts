@@ -11,7 +11,7 @@ import {
   SUPERHEAT,
 } from "../../cycle/args";
 import { REFRIGERANT } from "../../refrigerant/args";
-import { CONDUCTANCE, DIRECTION } from "../args";
+import { CONDUCTANCE, DIRECTION, HEAT_LOST } from "../args";
 import { COIL_ENTRIES } from "../coil/inputs";
 
 const degF = (value: number): number => us("temperature", value);
@@ -72,6 +72,7 @@ export const BALANCE_ENTRIES = {
     from: 0,
     usual: [0, si("electric power", 5)],
   }).default(0),
+  ...HEAT_LOST,
 } as const;
 
 export const BALANCE_INPUTS = block(

@@ -3,7 +3,7 @@ import { block, quantity, type ValueOf } from "../../kernel/define/argument";
 import { AIR_TEMPERATURE, POOL_WATER, WATER_FLOW } from "../../kernel/define/glossary";
 import { si, us, type KindName } from "../../kernel/values/quantity";
 import { CONDENSING_TEMPERATURE, EVAPORATING_TEMPERATURE } from "../../cycle/args";
-import { CONDUCTANCE } from "../args";
+import { CONDUCTANCE, HEAT_LOST } from "../args";
 import { BALANCE_ENTRIES, GEOMETRY_ENTRIES, MACHINE_ENTRIES } from "../balance/inputs";
 
 const kelvin = (fahrenheit: number): number => us("temperature difference", fahrenheit);
@@ -33,6 +33,7 @@ export const COMMISSION_INPUTS = block(
     modelError: share("heat, power and UA by the model", 0.1),
     modelTemperatureError: band("condensing and evaporating by the model", 4),
     ...GEOMETRY_ENTRIES,
+    ...HEAT_LOST,
   },
   "block of labels: machine at its rating, UA or coil, errors",
 );

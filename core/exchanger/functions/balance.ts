@@ -1,5 +1,6 @@
 import { cellFunction } from "../../kernel/define/cellFunction";
 import { listResult, NO_VALUE, quantityResult, wordResult } from "../../kernel/define/result";
+import { valueError } from "../../kernel/values/fault";
 import { EQUATION_SOURCES, TRANSPORT_SOURCES } from "../../refrigerant/sources";
 import {
   aboveGreatestCondensing,
@@ -11,6 +12,7 @@ import {
   noPoolGain,
   waterTooWarm,
 } from "../balance/cautions";
+import { heatArriving } from "../balance/equations";
 import { BALANCE_INPUTS } from "../balance/inputs";
 import { attackedMetal, cleanCoil } from "../surface/cautions";
 import {
@@ -69,6 +71,7 @@ export const exchangerBalance = cellFunction({
     "Rated power, of the whole machine with its fans, gives the compressor's efficiency as in POOL.YEAR: both then draw the same.",
     "In place of UA: the coil's geometry with the labels of EXCHANGER.COIL. Condensing then settles where the coil has no spare area at the machine's own heat; UA is the conductance that gives the same answer with all heat at the mean condensing temperature (none if water leaves above that). Cautions on tube, films and water are those of EXCHANGER.COIL, which shows films and drops.",
     "Pressure is absolute. Power and COP on the outdoor coil include its fan if given; pumps are extra.",
+    "Line and pipe loss come off the heat into the pool; condensing settles as if all heat reached the exchanger, a little high.",
   ],
   args: { inputs: BALANCE_INPUTS },
   returns: listResult("the equilibrium", {
@@ -159,9 +162,14 @@ export const exchangerBalance = cellFunction({
     },
     { inputs: { inputs: machine }, expected: "#VALUE!", source: "identity", remark: "neither UA nor coil" },
   ],
-  compute({ inputs }, { trace, recordFacts }) {
+  compute({ inputs }, { trace, step, recordFacts }) {
     const sides = bothSides(balanceInputOf(inputs, trace), trace);
     const { pool, coil, outdoors, cooling, power, coolingOutdoors, powerOutdoors, change } = sides;
+    const { lineLoss: Ql, pipeLoss: Qp } = inputs;
+    const lost = Ql + Qp > 0;
+    const heatIntoPool = lost ? step(heatArriving, { Qr: pool.rejected, Ql, Qp }) : pool.rejected;
+    if (!(heatIntoPool > 0)) throw valueError("inputs: line and pipe loss must be below the heat rejected");
+    const leavingWater = pool.leavingWater - (lost ? Ql / pool.capacityRate : 0);
     recordFacts({
       least: inputs.leastCondensing,
       greatest: inputs.greatestCondensing,
@@ -177,11 +185,11 @@ export const exchangerBalance = cellFunction({
       condensing: pool.condensing,
       condensingPressureAbsolute: pool.condensingPressure,
       evaporating: pool.evaporating,
-      heatIntoPool: pool.rejected,
+      heatIntoPool,
       cooling,
       power,
       COP: cooling / power,
-      leavingWater: pool.leavingWater,
+      leavingWater,
       condensingOutdoors: outdoors.condensing,
       condensingPressureOutdoors: outdoors.condensingPressure,
       evaporatingOutdoors: outdoors.evaporating,
@@ -193,7 +201,7 @@ export const exchangerBalance = cellFunction({
       coolingChange: change.cooling,
       powerChange: change.power,
       COPChange: change.COP,
-      limits: limitsOf(pool, inputs),
+      limits: limitsOf({ condensing: pool.condensing, leavingWater }, inputs),
       UA: pool.ua ?? NO_VALUE,
     };
   },

@@ -45,7 +45,7 @@ export function runMachine({ recovery, state }: Simulation, machine: Machine, ho
   state.runShare = runShare;
   state.extraPumpShare = onPool ? runShare * (1 - state.pumpPart) : 0;
   state.rejected = rejected;
-  state.heatToPool = onPool ? rejected : 0;
+  state.heatToPool = onPool ? Math.max(0, rejected - runShare * recovery.lost) : 0;
   state.unmetLoad = load - met;
   state.electricity = runShare * power;
 }

@@ -1,5 +1,6 @@
 /** The facts that the cautions of the year read. */
 import { HOUR } from "../../numeric/calendar";
+import type { System } from "../../kernel/values/quantity";
 import type { Climate } from "./climate";
 import { hotFacts, overLimitFacts } from "./extremes";
 import { CURVE_FROM, CURVE_TO } from "./machine";
@@ -7,6 +8,7 @@ import { ODD_INPUT_FACTS, oddInputFacts } from "./oddInputs";
 import type { Year } from "./results";
 import { totalOf } from "./sums";
 import { oddSunFacts } from "./sunCheck";
+import { oddWeatherFacts } from "./weatherCheck";
 
 const beyondCurve = ({ machine, weather }: Year): number => {
   let time = 0;
@@ -51,6 +53,7 @@ export const YEAR_FACTS = {
   oddSunMonths: "word",
   oddSun: "fraction",
   oddSunReason: "word",
+  oddWeather: "word",
   ...ODD_INPUT_FACTS,
 } as const;
 
@@ -91,7 +94,7 @@ const tankFacts = ({ inputs, machine, free }: Year) =>
       }
     : {};
 
-export const yearFacts = (year: Year, climate: Climate) => {
+export const yearFacts = (year: Year, climate: Climate, system: System) => {
   const { inputs, machine, free, held } = year;
   const recovers = machine !== undefined && (machine.poolCurve ?? machine.tankCurve) !== undefined;
   const load = machine ? HOUR * totalOf(machine.load) : 0;
@@ -107,6 +110,7 @@ export const yearFacts = (year: Year, climate: Climate) => {
     notMetShare: load > 0 ? totalOf(free.with.sums.unmet) / load : 0,
     ...oddInputFacts(year),
     ...oddSunFacts(climate, inputs.latitude),
+    ...oddWeatherFacts(climate, inputs.latitude, system),
     ...(recovers ? { ...recoveryFacts(year), ...hotFacts(year) } : {}),
     ...(machine?.poolCurve ? { ...poolFacts(year), ...overLimitFacts(year) } : {}),
     ...tankFacts(year),

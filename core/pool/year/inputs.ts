@@ -18,6 +18,7 @@ import { REFRIGERANT } from "../../refrigerant/args";
 import { ACTIVITY, COEFFICIENT, SHELTER, SURFACE, WATER_DEPTH, WIND_AT_WATER } from "../args";
 import { MOST_CLIMATE_CELLS } from "./climate";
 import { COVER_KINDS } from "../data/covers";
+import { PAD } from "./padInputs";
 
 const degF = (value: number): number => us("temperature", value);
 
@@ -190,7 +191,7 @@ export const SECOND_SINK = {
   }).optional(),
 } as const;
 
-export const YEAR_ENTRIES = { ...POOL, ...PUMP, ...MACHINE, ...RECOVERY, ...MONEY, ...SECOND_SINK } as const;
+export const YEAR_ENTRIES = { ...POOL, ...PUMP, ...MACHINE, ...RECOVERY, ...MONEY, ...SECOND_SINK, ...PAD } as const;
 
 export const YEAR_INPUTS = block(YEAR_ENTRIES, "block of labels, values and units; NOTE.INPUTS spills the empty one");
 

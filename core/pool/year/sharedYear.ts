@@ -11,6 +11,7 @@ import { admitClimate, type Climate } from "./climate";
 import type { YearInputs } from "./inputs";
 import type { Year } from "./results";
 import { runLabels } from "./touched";
+import { refuseImpossibleWeather } from "./weatherCheck";
 import { yearOf } from "./year";
 import { traceYear } from "./working";
 
@@ -26,7 +27,9 @@ const YEARS = boundedMemo<SharedYear>({ entries: 4, cells: 500_000 });
 export function sharedYear(inputs: YearInputs, climate: CellMatrix, system: System, trace: Trace = silent): SharedYear {
   const found = YEARS.getOrCompute("year", [runLabels(inputs), climate, system], () => {
     const admitted = admitClimate(climate, system);
-    return { year: yearOf(inputs, admitted), climate: admitted };
+    const found = yearOf(inputs, admitted);
+    refuseImpossibleWeather(admitted, inputs.latitude, system);
+    return { year: found, climate: admitted };
   });
   // Prices may differ from those of the call that made it.
   const year = { ...found.year, inputs };
