@@ -6,6 +6,7 @@ import { costLifecycle } from "./functions/lifecycle";
 import { costOfHeat } from "./functions/ofHeat";
 import { costPayback } from "./functions/payback";
 import { costSaved } from "./functions/saved";
+import { costTariff } from "./functions/tariff";
 import { costWarming } from "./functions/warming";
 
 export const costFunctions = catalogueOf([
@@ -16,5 +17,6 @@ export const costFunctions = catalogueOf([
   costFactor,
   costLifecycle,
   costSaved,
+  costTariff,
   costWarming,
 ]);

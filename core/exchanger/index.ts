@@ -2,6 +2,7 @@ import { catalogueOf } from "../kernel/define/catalogue";
 import { exchangerArea } from "./functions/area";
 import { exchangerBalance } from "./functions/balance";
 import { exchangerCoil } from "./functions/coil";
+import { exchangerCommission } from "./functions/commission";
 import { exchangerCorrection } from "./functions/correction";
 import { exchangerDuty } from "./functions/duty";
 import { exchangerEffectiveness } from "./functions/effectiveness";
@@ -35,4 +36,5 @@ export const exchangerFunctions = catalogueOf([
   exchangerBalance,
   exchangerCoil,
   exchangerWilson,
+  exchangerCommission,
 ]);

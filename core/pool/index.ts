@@ -1,5 +1,7 @@
 import { catalogueOf } from "../kernel/define/catalogue";
 import { poolArea } from "./functions/area";
+import { poolCalibrate } from "./functions/calibrate";
+import { poolCoolingTest } from "./functions/coolingTest";
 import { poolEvaporation } from "./functions/evaporation";
 import { poolHeat } from "./functions/heat";
 import { poolHours } from "./functions/hours";
@@ -28,5 +30,7 @@ export const poolFunctions = catalogueOf([
   poolYear,
   poolSpread,
   poolHours,
+  poolCoolingTest,
+  poolCalibrate,
   poolUncertainty,
 ]);

@@ -1,4 +1,5 @@
 /** The starter sheets, in the order of the job. */
+import { alternatives } from "./alternatives";
 import { commissioning } from "./commissioning";
 import { exchangerInquiry } from "./exchangerInquiry";
 import { otherSinks } from "./otherSinks";
@@ -20,6 +21,7 @@ export const STARTER_SHEETS: readonly StarterSheet[] = [
   refrigerantSide,
   takeOff,
   otherSinks,
+  alternatives,
   whatIf,
   commissioning,
 ];

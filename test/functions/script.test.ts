@@ -73,6 +73,7 @@ describe("the built functions script", () => {
       "POOL.YEAR",
       "POOL.SPREAD",
       "POOL.HOURS",
+      "POOL.CALIBRATE",
       "CLIMATE.CHECK",
     ]);
   });

@@ -49,6 +49,19 @@ const agree = (a: number, b: number, single: SingleResult | undefined, systems: 
   return Math.abs(here - there) <= ROUNDING * (Math.max(Math.abs(here), Math.abs(there)) + zero) + 1e-9;
 };
 
+/** Place of a table's column that names the unit of its row; -1 where the columns have units of their own. */
+const unitColumn = ({ returns }: CellFunction): number =>
+  returns.type === "table" ? Object.keys(returns.columns).indexOf("unit") : -1;
+
+/** What a number in a row with its own unit may be: a temperature's row holds differences too. */
+function kindsOfRow(here: unknown, there: unknown, systems: readonly [System, System]): readonly SingleResult[] {
+  const named = (Object.keys(KINDS) as (keyof typeof KINDS)[]).filter(
+    (kind) => KINDS[kind][systems[0]].text === here && KINDS[kind][systems[1]].text === there,
+  );
+  const kinds = named.includes("temperature") ? [...named, "temperature difference" as const] : named;
+  return kinds.map((kind) => ({ type: "quantity", kind, description: "" }));
+}
+
 const rowsOf = (out: Out): readonly (readonly unknown[])[] =>
   Array.isArray(out) ? (out as readonly (readonly unknown[])[]) : [[out]];
 
@@ -67,17 +80,26 @@ export function difference(
   }
   const [rows, others] = [rowsOf(here), rowsOf(there)];
   if (rows.length !== others.length) return `${rows.length} rows against ${others.length}`;
-  for (const [at, row] of rows.entries())
+  const unitAt = unitColumn(definition);
+  for (const [at, row] of rows.entries()) {
+    const ofRow = unitAt < 0 || at === 0 ? [] : kindsOfRow(row[unitAt], others[at]?.[unitAt], systems);
     for (const [place, cell] of row.entries()) {
       const other = others[at]?.[place];
       const single = singleAt(definition, at, place);
       if (isFault(cell) && isFault(other) && cell.code === other.code) continue;
       if (typeof cell === "number" && typeof other === "number" && agree(cell, other, single, systems)) continue;
+      if (
+        typeof cell === "number" &&
+        typeof other === "number" &&
+        ofRow.some((each) => agree(cell, other, each, systems))
+      )
+        continue;
       // Texts may name a unit of the call's system.
       if (typeof cell === "string" && typeof other === "string" && (cell === other || systems[0] !== systems[1]))
         continue;
       if (cell === other) continue;
       return `row ${at + 1}, column ${place + 1}: ${String(cell)} against ${String(other)}`;
     }
+  }
   return "";
 }

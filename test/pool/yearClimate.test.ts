@@ -254,4 +254,24 @@ describe("POOL.SPREAD and POOL.HOURS", () => {
     const pool = hours.slice(1).map((line) => Number(line[2]));
     expect(pool.reduce((sum, each) => sum + each, 0) / 24).toBeCloseTo(Number(cell(year, "Jul", "pool without")), 6);
   });
+
+  test("month 0 gives 8,760 hours whose sums and means are the year's, and a blank month is refused", () => {
+    const machine = { designLoad: 10, ratedCooling: 26, ratedPower: 8, exchangerUA: 3000, waterFlow: 10 };
+    const hours = call("POOL.HOURS", inputs(25.82, machine), MIAMI_MONTHS, 0, "SI");
+    const year = call("POOL.YEAR", inputs(25.82, machine), MIAMI_MONTHS, "SI");
+    expect(hours).toHaveLength(8761);
+    const of = (head: string): readonly number[] => {
+      const place = (hours[0] ?? []).findIndex((each) => String(each).startsWith(head));
+      return hours.slice(1).map((line) => Number(line[place]));
+    };
+    const total = (head: string): number => of(head).reduce((sum, each) => sum + each, 0);
+    expect(total("pool with (") / 8760).toBeCloseTo(Number(cell(year, "Year", "pool with")), 6);
+    expect(total("heat taken")).toBeCloseTo(Number(cell(year, "Year", "heat taken")), 3);
+    expect(total("electricity with (")).toBeCloseTo(Number(cell(year, "Year", "electricity with")), 3);
+    expect(total("electricity with (")).toBeGreaterThan(1000);
+    expect(hours[1]?.at(-1)).toBe("Monday");
+    expect(hours[8760]?.at(-1)).toBe("Monday");
+    expect(hours[25]?.at(-1)).toBe("Tuesday");
+    expect(() => call("POOL.HOURS", inputs(25.82), MIAMI_MONTHS, null, "SI")).toThrow(/month/);
+  });
 });

@@ -24,8 +24,9 @@ const SHIPPED: Readonly<Record<string, readonly [calls: number, master: string, 
   "Refrigerant side": [39, "FAILS", 12],
   "Take-off and price": [7, "NOT CHECKED", 6],
   "Other sinks": [12, "NOT CHECKED", 6],
+  Alternatives: [41, "NOT CHECKED", 7],
   "What if": [30, "NOT CHECKED", 8],
-  Commissioning: [15, "FAILS", 15],
+  Commissioning: [40, "FAILS", 16],
 };
 
 describe.each(STARTER_SHEETS.map((sheet) => [sheet.name, sheet] as const))("starter sheet %s", (_, sheet) => {

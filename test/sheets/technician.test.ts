@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { commissioning } from "../../src/sheets/commissioning";
 import { refrigerantSide } from "../../src/sheets/refrigerantSide";
 import { survey } from "../../src/sheets/survey";
-import { valuesOf, withInputs } from "./calculated";
+import { rowsOf, valuesOf, withInputs } from "./calculated";
 
 describe("Survey and decision", () => {
   test("the survey says for Fernhill Hall: go, but settle the points first", async () => {
@@ -49,6 +49,19 @@ describe("Commissioning", () => {
     const text = JSON.stringify(commissioning);
     expect(text).toContain("In outdoor mode, stop the outdoor fan; never with still water in the exchanger.");
     expect(text).not.toMatch(/stop the water/i);
+  });
+
+  test("sets each reading beside the model, and names a fouled exchanger and non-condensables", async () => {
+    const found = await valuesOf(commissioning);
+    expect(found.get("Readings beside the model")).toBe("agrees");
+    expect(Math.abs(Number(found.get("Pool: condensing")) - Number(found.get("Pool condensing")))).toBeLessThan(4);
+    const fouled = await rowsOf(withInputs(commissioning, { "UA of the exchanger as planned": 14000 }));
+    expect(fouled.get("Readings beside the model")?.slice(1)).toEqual(
+      expect.arrayContaining(["differs", expect.stringContaining("fouling or scale")]),
+    );
+    const air = await rowsOf(withInputs(commissioning, { "Pressure at rest": 280 }));
+    expect(air.get("Readings beside the model")?.[4]).toContain("non-condensables");
+    expect(air.get("Readings agree with the model")?.[1]).toBe("LOOK");
   });
 
   test("reports duties that don't agree", async () => {

@@ -53,38 +53,38 @@ export const GEOMETRY_ENTRIES = {
   direction: DIRECTION,
 } as const;
 
+export const BALANCE_ENTRIES = {
+  ...MACHINE_ENTRIES,
+  UA: CONDUCTANCE.describedAs("conductance of the pool exchanger, in place of its coil").optional(),
+  waterFlow: WATER_FLOW,
+  enteringWater: POOL_WATER.describedAs("pool water entering"),
+  outdoor: AIR_TEMPERATURE.describedAs("outdoor air now").default(degF(95)),
+  indoorWetBulb: bulb("wet bulb entering the evaporator now"),
+  leastCondensing: CONDENSING_TEMPERATURE.describedAs("least condensing temperature of the machine").default(degF(80)),
+  greatestCondensing: CONDENSING_TEMPERATURE.describedAs("greatest condensing temperature of the machine").default(
+    degF(130),
+  ),
+  greatestLeavingWater: POOL_WATER.describedAs("warmest water allowed to leave").default(degF(104)),
+  ...GEOMETRY_ENTRIES,
+  ratedPower: quantity("electric power", "power of the whole machine at the rating", {
+    above: 0,
+    usual: [si("electric power", 0.5), si("electric power", 200)],
+  }).optional(),
+  indoorFan: quantity("electric power", "power of the indoor fan: cooling is then net", {
+    from: 0,
+    usual: [0, si("electric power", 5)],
+  }).default(0),
+  ...HEAT_LOST,
+  ...STAGE_ENTRIES,
+  stage: either(
+    choice("Stage", ["full", "low"], "full capacity, or low stage"),
+    quantity("fraction", "share of the way from least to full speed", { from: 0, to: 1 }),
+    "stage that runs, or a speed by its share of the way from least to full",
+  ).default("full"),
+} as const;
+
 export const BALANCE_INPUTS = block(
-  {
-    ...MACHINE_ENTRIES,
-    UA: CONDUCTANCE.describedAs("conductance of the pool exchanger, in place of its coil").optional(),
-    waterFlow: WATER_FLOW,
-    enteringWater: POOL_WATER.describedAs("pool water entering"),
-    outdoor: AIR_TEMPERATURE.describedAs("outdoor air now").default(degF(95)),
-    indoorWetBulb: bulb("wet bulb entering the evaporator now"),
-    leastCondensing: CONDENSING_TEMPERATURE.describedAs("least condensing temperature of the machine").default(
-      degF(80),
-    ),
-    greatestCondensing: CONDENSING_TEMPERATURE.describedAs("greatest condensing temperature of the machine").default(
-      degF(130),
-    ),
-    greatestLeavingWater: POOL_WATER.describedAs("warmest water allowed to leave").default(degF(104)),
-    ...GEOMETRY_ENTRIES,
-    ratedPower: quantity("electric power", "power of the whole machine at the rating", {
-      above: 0,
-      usual: [si("electric power", 0.5), si("electric power", 200)],
-    }).optional(),
-    indoorFan: quantity("electric power", "power of the indoor fan: cooling is then net", {
-      from: 0,
-      usual: [0, si("electric power", 5)],
-    }).default(0),
-    ...HEAT_LOST,
-    ...STAGE_ENTRIES,
-    stage: either(
-      choice("Stage", ["full", "low"], "full capacity, or low stage"),
-      quantity("fraction", "share of the way from least to full speed", { from: 0, to: 1 }),
-      "stage that runs, or a speed by its share of the way from least to full",
-    ).default("full"),
-  },
+  BALANCE_ENTRIES,
   "input block: machine at its rating, UA or coil, water, air, limits",
 );
 

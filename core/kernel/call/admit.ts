@@ -94,7 +94,8 @@ export const checkLimits = (value: number, kind: KindName, limits: Limits, name:
  * blank cell as 0.
  */
 export const zeroIsImpossible = ({ shape }: ArgData, { before, system }: AdmitContext): boolean => {
-  if (shape.type === "choice" || shape.type === "either" || shape.type === "text") return true;
+  if (shape.type === "choice") return own(shape.aliases ?? {}, "0") === undefined;
+  if (shape.type === "either" || shape.type === "text") return true;
   if (shape.type !== "quantity") return false;
   return !isWithin(toBase(0, KINDS[kindOf(shape.kind, before)][system]), shape);
 };

@@ -187,6 +187,10 @@ export const either = <W extends string>(
 export const block = <const B extends Args>(entries: B, about: string): Arg<ValuesOf<B>, "required"> =>
   make({ type: "block", entries }, about, "required");
 
+/** The values of a block that is left out whole: only for entries whose defaults are plain values. */
+export const literalDefaults = <const B extends Args>(entries: B): ValuesOf<B> =>
+  Object.fromEntries(Object.entries(entries).map(([key, { fallback }]) => [key, fallback])) as ValuesOf<B>;
+
 /** A range of rows with named columns; a header row is optional and then sets order and units. */
 export const rows = <const C extends Args>(
   columns: C,

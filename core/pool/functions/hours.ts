@@ -1,16 +1,21 @@
 import { MONTHS } from "../../numeric/calendar";
 import { choice } from "../../kernel/define/argument";
 import { cellFunction } from "../../kernel/define/cellFunction";
-import { quantityResult, tableResult } from "../../kernel/define/result";
+import { sum } from "../../numeric/series";
+import { quantityResult, tableResult, wordResult } from "../../kernel/define/result";
 import { poolEstimate } from "../losses/cautions";
 import { COLD_MONTHS, MIAMI_MACHINE, MIAMI_MONTHS, MIAMI_POOL } from "../data/miami";
 import { FROZEN } from "../year/monthlyTable";
-import { typicalDay } from "../year/typicalDay";
+import { allHours, typicalDay } from "../year/typicalDay";
 import { sharedYear } from "../year/sharedYear";
 import { frozen, madeHours } from "../year/cautions";
 import { CLIMATE, YEAR_INPUTS } from "../year/inputs";
 
-const MONTH = choice("Month", MONTHS, "month, 1 to 12 or its name", {
+/** The word for all 8,760 hours in place of a month. */
+const ALL_HOURS = "all hours";
+
+const MONTH = choice("Month", [...MONTHS, ALL_HOURS], "month, 1 to 12 or its name; 0 for all hours of the year", {
+  "0": ALL_HOURS,
   ...Object.fromEntries(MONTHS.map((name, place) => [String(place + 1), name])),
   January: "Jan",
   February: "Feb",
@@ -33,10 +38,11 @@ export const poolHours = cellFunction({
   memoised: true,
   slow: true,
   summary:
-    "A month's typical day by the hour out of POOL.YEAR: temperatures, load, heat taken, back-up, electricity; for a chart.",
+    "A month's typical day by the hour out of POOL.YEAR, or all 8,760 hours: temperatures, load, heat, electricity.",
   keywords: ["daily profile", "typical day", "chart", "diurnal", "load curve"],
   details: [
     "Means of all days of the month by the clock's hour (standard time), the hour by its start. Temperatures, heat taken and electricity are of the pool left to itself, back-up heat of the one held at the set point.",
+    "Month 0 gives the 8,760 hours of the year in the same columns, for COST.TARIFF; 1 January is a Monday there. Days of the week mean nothing in a typical year: they only spread tariffs.",
   ],
   args: { inputs: YEAR_INPUTS, climate: CLIMATE, month: MONTH },
   returns: tableResult("the typical day", {
@@ -54,6 +60,9 @@ export const poolHours = cellFunction({
     electricityWith: quantityResult("electric power", "cooling electricity with recovery"),
     heatToTank: quantityResult("heat rate", "heat taken by the preheat tank"),
     tank: quantityResult("temperature", "water in the tank; blank without one", { or: "" }),
+    electricityHeldWithout: quantityResult("electric power", "cooling electricity without recovery, pool held"),
+    electricityHeldWith: quantityResult("electric power", "cooling electricity with recovery, pool held"),
+    weekday: wordResult("day of the week; blank in a typical day"),
   }),
   facts: { lossEstimated: "yes/no", monthlyRows: "yes/no", frozenTime: "time" },
   cautions: [
@@ -78,6 +87,14 @@ export const poolHours = cellFunction({
   ],
   compute({ inputs, climate, month }, { trace, recordFacts, system }) {
     const { year, climate: admitted } = sharedYear(inputs, climate, system, trace);
+    if (month === ALL_HOURS) {
+      recordFacts({
+        lossEstimated: true,
+        monthlyRows: admitted.monthly,
+        frozenTime: sum(year.free.with.sums.frozen),
+      });
+      return allHours(year);
+    }
     const place = MONTHS.indexOf(month);
     const ice = (of: typeof year.free.with): boolean => (of.sums.frozen[place] ?? 0) > 0;
     const [without, warm] = [ice(year.free.without), ice(year.free.with)];

@@ -171,11 +171,16 @@ const filled = (matrix: CellMatrix): number => {
   return last;
 };
 
+/** A range's header row, if it has one, and the filled rows below it. */
+export function climateLines(matrix: CellMatrix): { readonly header: CellMatrix; readonly lines: CellMatrix } {
+  const first = hasHeader(matrix[0] ?? []) ? 1 : 0;
+  return { header: matrix.slice(0, first), lines: matrix.slice(first, filled(matrix)) };
+}
+
 /** Admits the climate; a fault names row and column, rows counted from the top of the range. */
 export const admitClimate = (matrix: CellMatrix, system: System): Climate => {
-  const header = hasHeader(matrix[0] ?? []);
-  const first = header ? 1 : 0;
-  const lines = matrix.slice(first, filled(matrix));
+  const { header: heads, lines } = climateLines(matrix);
+  const [first, header] = [heads.length, heads.length > 0];
   const monthly = lines.length === MONTHLY_ROWS;
   if (!monthly && lines.length !== HOURS_OF_YEAR)
     throw valueError(

@@ -11,6 +11,7 @@ import {
   UA_TREND,
 } from "./inputs";
 import { FROZEN_ROWS, WIDTHS, check, must, starterLines } from "../sections";
+import { MODEL_LINES } from "./model";
 import { answer } from "../technicianParts";
 import { REFRIGERANT_WARNINGS } from "../refrigerantSide/cautions";
 import type { StarterSheet } from "../sheet";
@@ -101,6 +102,7 @@ const results: readonly Line[] = [
   heading("part", "Results"),
   answer("outDuty", "Heat into the pool", "=[waterDuty]", "BTU/h", "#,##0"),
   answer("outUa", "UA to compare with, every year", "=[ua]", "BTU/(h·°F)", "#,##0", "At this flow."),
+  answer("outPattern", "Readings beside the model", "=[pattern]", "", "@", "=[pattern@E]"),
   answer("outCharge", "Total charge for the label", "=[nameplate]+[added]", "lb", "0.0"),
   answer("outTrips", "Safety trips still to prove", `=COUNTIF([${FIRST_TRIP}]:[${LAST_TRIP}],"not yet")`, "", "0"),
   gap,
@@ -133,6 +135,12 @@ const checks: readonly Line[] = [
   ...modeChecks("pool", "Pool"),
   check("checkDuty", "The two duties agree within 15 %", "ABS([apart])<=0.15", "Else look at flow, sensors, charge."),
   check("checkRise", "Water rises by 3 °F or more", "[waterOut]-[waterIn]>=3", "Less: sensor error governs the duty."),
+  check(
+    "checkModel",
+    "Readings agree with the model",
+    '[pattern]="agrees"',
+    "Within instrument and model errors; else look at what the pattern means.",
+  ),
   must("checkLeaving", "Leaving water below 104 °F", "[waterOut]<104", "The usual limit for people."),
   check(
     "checkLift",
@@ -189,6 +197,7 @@ export const commissioning: StarterSheet = sheetOf({
       ...modeResults("outdoor", "1 Outdoor mode"),
       ...modeResults("pool", "2 Pool mode"),
       ...waterResults,
+      ...MODEL_LINES,
       ...UA_TREND,
     ],
     checks,

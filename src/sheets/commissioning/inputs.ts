@@ -20,6 +20,37 @@ export const MACHINE_INPUTS: readonly Line[] = [
     validation: above("above 0 A"),
     source: "nameplate",
   }),
+  input("ratedCooling", "Net cooling at rating", 90000, "BTU/h", {
+    format: "#,##0",
+    validation: above("above 0 BTU/h"),
+    source: "nameplate or data sheet",
+    link: "ProjectCooling",
+  }),
+  input("ratedPower", "Power of the whole machine at rating", 8.1, "kW", {
+    validation: above("above 0 kW"),
+    source: "data sheet",
+    link: "ProjectPower",
+  }),
+  input("fanOutdoor", "Of that the outdoor fan", 0.6, "kW", {
+    validation: betweenLimits(0, 20, "0 to 20 kW"),
+    source: "data sheet",
+    link: "ProjectOutdoorFan",
+  }),
+  input("fanIndoor", "Of that the indoor fan", 0.7, "kW", {
+    validation: betweenLimits(0, 20, "0 to 20 kW"),
+    source: "data sheet",
+  }),
+  input("plannedUa", "UA of the exchanger as planned", 7000, "BTU/(h·°F)", {
+    format: "#,##0",
+    validation: above("above 0 BTU/(h·°F)"),
+    source: "supplier, clean, at the planned flow",
+    note: INVENTED,
+  }),
+  input("plannedFlow", "Water flow as planned", 75, "gpm", {
+    validation: above("above 0 gpm"),
+    source: "sheet Pool loop",
+    link: "ProjectFlow",
+  }),
   input("nameplate", "Charge on the nameplate", 14, "lb", {
     validation: above("above 0 lb"),
     source: "nameplate",
@@ -84,6 +115,23 @@ export const READINGS: readonly Line[] = [
     liquid: 90,
     amps: 16,
     power: 5.3,
+  }),
+  input("outdoorAir", "Air entering the outdoor coil", 95, "°F", {
+    validation: betweenLimits(-40, 130, "-40 to 130 °F"),
+    source: "thermometer in the shade of the coil",
+  }),
+  input("wetBulb", "Wet bulb entering the indoor coil", 67, "°F", {
+    validation: betweenLimits(35, 95, "35 to 95 °F"),
+    source: "psychrometer, both modes alike",
+  }),
+  input("restPressure", "Pressure at rest", 239, "psig", {
+    validation: above("above 0 psig"),
+    source: "gauge, machine off for an hour",
+    note: "Both pressures equal; above saturation there are non-condensables.",
+  }),
+  input("restTemperature", "Condenser at rest", 81, "°F", {
+    validation: betweenLimits(-40, 130, "-40 to 130 °F"),
+    source: "clamp, same moment",
   }),
   input("flow", "Water through the exchanger", 75, "gpm", { validation: above("above 0 gpm"), source: "flow meter" }),
   input("waterIn", "Water in", 82, "°F", {
@@ -152,7 +200,7 @@ export const HAND_OVER_INPUTS: readonly Line[] = [
 
 /** UA of a year on that of the commissioning. */
 export const UA_TREND: readonly Line[] = [
-  heading("group", "3 Yearly UA on that of today"),
+  heading("group", "6 Yearly UA on that of today"),
   ...[1, 2, 3, 4, 5].map((year) =>
     computed(`trend${year}`, `Year ${year}`, `=IF(LEN([uaYear${year}])=0,"not yet",[uaYear${year}]/[ua])`, "", {
       format: "0%",

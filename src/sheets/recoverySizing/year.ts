@@ -66,6 +66,13 @@ const climateLine = (key: string, label: string, values: readonly (string | numb
   extra: beside(values),
 });
 
+/** Twelve rows of climate below their heads. */
+export const CLIMATE_LINES: readonly Line[] = [
+  heading("group", "The year: climate by month", "Houston, Texas (NREL TMY3): replace by the climate of the site."),
+  climateLine("climateHead", "month", HEADS),
+  ...MONTHS.map((month, place) => climateLine(`climate${month}`, month, inSheetUnits(HOUSTON[place] ?? HOUSTON[0]))),
+];
+
 /** The price of what a heat source uses, by its selling unit. */
 const priceOf = (key: string, label: string, source: string): Line => {
   const by = (gas: string, propane: string, power: string): string =>
@@ -188,9 +195,7 @@ export const YEAR_LINES: readonly Line[] = [
     validation: betweenLimits(1, 60, "1 to 60 years"),
     source: "owner",
   }),
-  heading("group", "The year: climate by month", "Houston, Texas (NREL TMY3): replace by the climate of the site."),
-  climateLine("climateHead", "month", HEADS),
-  ...MONTHS.map((month, place) => climateLine(`climate${month}`, month, inSheetUnits(HOUSTON[place] ?? HOUSTON[0]))),
+  ...CLIMATE_LINES,
 ];
 
 export const YEAR = "WARMBACK.POOL.YEAR([[yearArea:yearHotPrice]],[climateHead@A]:[climateDec@G])";
