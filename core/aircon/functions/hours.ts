@@ -75,7 +75,6 @@ export const airconHours = cellFunction({
       "block of the machine with POOL.YEAR's labels: adds its time by stage and electricity",
     ).optional(),
   },
-  unitsAfter: "yearlySpread",
   returns: tableResult(
     "full-load hours by month",
     {
