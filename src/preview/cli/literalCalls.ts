@@ -9,7 +9,7 @@ import type { FoundArgument, FoundCell } from "../host/hostCall";
 import { isFaultValue, isMatrixResult } from "../host/hostValues";
 import type { CallResult, CustomFunction, HostArgument, ResultCell } from "../host/hostValues";
 import type { LoadedFunctions } from "../host/loadFunctions";
-import { ROOM } from "./evaluate";
+import { cautionsOfCalls, RESULT_ROOM } from "./evaluate";
 import type { Evaluated, EvaluatedError } from "./evaluate";
 
 /**
@@ -22,6 +22,8 @@ export type LiteralCalls = (line: string) => Evaluated | undefined;
 const LONGEST_TEXT = 255;
 /** The engine reads such a text as a number. */
 const SCIENTIFIC = /^\d+(?:\.\d+)?E[+-]?\d+$/i;
+/** The engine reads such a text in a result as an error value. */
+const ERROR_TEXT = /^#[A-Z/0]+[!?A]$/;
 
 /** A constant's value; undefined for anything else. */
 function constant(tree: Tree): FoundCell {
@@ -31,7 +33,8 @@ function constant(tree: Tree): FoundCell {
   if (tree.kind !== "sign" && tree.kind !== "percent") return undefined;
   const inner = constant(tree.of);
   if (typeof inner !== "number") return undefined;
-  if (tree.kind === "percent") return inner / 100;
+  // The engine refuses a second percent sign.
+  if (tree.kind === "percent") return tree.of.kind === "number" ? inner / 100 : undefined;
   return tree.sign === "-" ? -inner : tree.sign === "+" ? inner : undefined;
 }
 
@@ -65,11 +68,15 @@ const errorOf = ({ code, message }: EvaluatedError): EvaluatedError => ({
 
 const cellOf = (cell: ResultCell) => (isFaultValue(cell) ? errorOf(cell) : cell);
 
-/** The value or error as the evaluator prints it; undefined where a sheet has no room for it. */
+const isErrorText = (cell: ResultCell): boolean => typeof cell === "string" && ERROR_TEXT.test(cell);
+
+/** The value or error as the evaluator prints it; undefined where a sheet has no room for it or reads it otherwise. */
 function shown(result: CallResult): Pick<Evaluated, "value" | "error"> | undefined {
+  if (isMatrixResult(result) ? result.some((row) => row.some(isErrorText)) : isErrorText(result))
+    return undefined;
   if (!isMatrixResult(result)) return isFaultValue(result) ? { error: errorOf(result) } : { value: result };
   const [rows, columns] = [result.length, result[0]?.length ?? 0];
-  if (rows > ROOM.rows || columns > ROOM.columns) return undefined;
+  if (rows > RESULT_ROOM.rows || columns > RESULT_ROOM.columns) return undefined;
   const first = result[0]?.[0];
   if (rows * columns > 1 || first === undefined) return { value: result.map((row) => row.map(cellOf)) };
   return shown(first);
@@ -93,7 +100,7 @@ export function literalCalls({ namespace, metadata, associated, warmback }: Load
     const value = shown(result);
     if (value === undefined) return undefined;
     // The engine's record of a call that was refused has no arguments.
-    const { cautions } = warmback.explain(entry.id, "fault" in given ? [] : given.args);
-    return { formula: line, ...value, cautions: cautionsOnce(cautions) };
+    const args = "fault" in given ? [] : given.args;
+    return { formula: line, ...value, cautions: cautionsOfCalls([{ id: entry.id, args }], warmback) };
   };
 }
