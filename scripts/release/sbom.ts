@@ -17,6 +17,11 @@ export interface LockFile {
   readonly packages: Readonly<Record<string, Locked>>;
 }
 
+interface Hash {
+  readonly alg: string;
+  readonly content: string;
+}
+
 export interface Component {
   readonly type: "library";
   readonly "bom-ref": string;
@@ -25,7 +30,7 @@ export interface Component {
   /** "required" is shipped; "excluded" is used to build and test only. */
   readonly scope: "required" | "excluded";
   readonly purl: string;
-  readonly hashes?: readonly { readonly alg: string; readonly content: string }[];
+  readonly hashes?: readonly Hash[];
   readonly licenses?: readonly { readonly expression: string }[];
   readonly externalReferences?: readonly { readonly type: "distribution"; readonly url: string }[];
 }
@@ -39,7 +44,7 @@ export const lockedName = (path: string): string => path.slice(path.lastIndexOf(
 
 const ALGORITHMS: Readonly<Record<string, string>> = { sha512: "SHA-512", sha256: "SHA-256", sha1: "SHA-1" };
 
-function hashesOf(integrity: string): Component["hashes"] {
+function hashesOf(integrity: string): readonly Hash[] {
   return integrity.split(/\s+/).flatMap((one) => {
     const [algorithm = "", content = ""] = one.split(/-(.*)/s);
     const alg = ALGORITHMS[algorithm];
@@ -69,7 +74,10 @@ function componentOf(
 }
 
 /** All locked packages, each version once; those of `shipped` are marked. @throws Error if a shipped one isn't locked */
-export function componentsOf(lock: LockFile, shipped: readonly ShippedPackage[]): readonly Component[] {
+export function componentsOf(
+  lock: LockFile,
+  shipped: readonly Pick<ShippedPackage, "name" | "version">[],
+): readonly Component[] {
   const keys = new Set(shipped.map(({ name, version }) => `${name}@${version}`));
   const found = new Map<string, Component>();
   for (const [path, locked] of Object.entries(lock.packages)) {
