@@ -1,6 +1,6 @@
 /** Runs the checks that take minutes: `npm run verify:full`. They are no part of `npm test`. */
 import { startVitest } from "vitest/node";
-import { verifyFunctions } from "./functions";
+import { verifyRandomRuns } from "./randomRuns";
 
 const vitest = await startVitest("test", [], {
   config: false,
@@ -10,4 +10,4 @@ const vitest = await startVitest("test", [], {
 });
 const failed = vitest.state.getCountOfFailedTests() > 0 || vitest.state.getUnhandledErrors().length > 0;
 await vitest.close();
-process.exitCode = verifyFunctions() && !failed ? 0 : 1;
+process.exitCode = verifyRandomRuns() && !failed ? 0 : 1;
