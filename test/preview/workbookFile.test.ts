@@ -253,6 +253,13 @@ test.each(['0.0 "days"', '0.0 "my head"', "[Red]0.0", "[$SAR] 0.0", "0.0\\ \\m",
   },
 );
 
+test("A LAMBDA without anything in it is kept as the file has it, and the file opens", async () => {
+  const cells = `<sheetData><row r="1"><c r="A1"><f>_xlfn.LAMBDA()</f><v>3</v></c><c r="B1"><f>A1+1</f><v>4</v></c></row></sheetData>`;
+  const { unread } = await file.open(zipOf(plainBook({ S: cells })));
+  expect(unread.map(({ why }) => why).join()).toContain("a LAMBDA without a calculation");
+  expect([valueAt("S", "A1"), valueAt("S", "B1")]).toEqual([3, 4]);
+});
+
 describe("A file that can't be opened", () => {
   test.each<[title: string, bytes: () => Uint8Array, message: RegExp]>([
     ["no zip", () => new TextEncoder().encode("not a workbook"), /no \.xlsx workbook\.$/],
