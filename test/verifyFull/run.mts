@@ -1,5 +1,6 @@
-/** Runs the checks that take minutes: `npm run verify:full`. They are no part of `npm test`. */
+/** Runs the checks that take minutes or an hour: `npm run verify:full`. They are no part of `npm test`. */
 import { startVitest } from "vitest/node";
+import { verifyMutants } from "./mutation";
 import { verifyRandomRuns } from "./randomRuns";
 
 const vitest = await startVitest("test", [], {
@@ -10,4 +11,5 @@ const vitest = await startVitest("test", [], {
 });
 const failed = vitest.state.getCountOfFailedTests() > 0 || vitest.state.getUnhandledErrors().length > 0;
 await vitest.close();
-process.exitCode = verifyRandomRuns() && !failed ? 0 : 1;
+const held = [verifyRandomRuns(), verifyMutants()];
+process.exitCode = !failed && held.every(Boolean) ? 0 : 1;
