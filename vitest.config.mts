@@ -9,7 +9,7 @@ const alias = sheetEngineAlias(root);
 const IN_BROWSER = [
   "test/e2e/**/*.test.ts",
   "test/functions/helpLayout.test.ts",
-  "test/taskpane/{cautions,checking,explain,find,longWork,panel,pictures,reading,scheme,slowHost,workbook}.test.ts",
+  "test/taskpane/{cautions,checking,explain,find,longWork,networkScheme,panel,pictures,reading,scheme,slowHost,study,workbook}.test.ts",
 ];
 
 const HOSTS = "test/{functions,manifest,preview,sheets,taskpane,workbook}/**/*.test.ts";

@@ -7,8 +7,11 @@ import { CATALOGUE } from "./core";
 import { finderTextsOf } from "./core/help";
 import { assetFiles, metadataHash, withFiles } from "./scripts/assets";
 import { TARGET } from "./scripts/bundle";
+import { withPlainFields } from "./scripts/plainFields";
 import { ROOT } from "./scripts/root";
 import type { BuildSettings } from "./scripts/settings";
+import { stillSheet } from "./scripts/stillSheet";
+import { recoverySizing } from "./src/sheets/recoverySizing";
 
 const bundle = (name: string, target: string, folder: string) =>
   ({
@@ -82,8 +85,9 @@ const page = ({ folder, build }: BuildSettings): Configuration => {
     externals: [coreFromFunctions],
     plugins: [
       new webpack.DefinePlugin({ BUILD_HASH: JSON.stringify(build) }),
+      withPlainFields(),
       withFiles("page", () => ({
-        "index.html": previewFile("page/preview.html"),
+        "index.html": previewFile("page/preview.html").replace("<!-- still -->", stillSheet(recoverySizing)),
         "preview.css": previewFile("page/preview.css"),
       })),
       // Hyphenation patterns of 70 languages; the engine loads English only.

@@ -35,7 +35,15 @@ export { boundedMemo, type Memo } from "./kernel/call/memo";
 export { explain, type ExplainedArg, type Explanation } from "./kernel/explain/explain";
 export { isFault, type Fault } from "./kernel/values/fault";
 export { unitText, type CellOut, type Out } from "./kernel/call/present";
-export { fromBase, KINDS, showNumber, type KindName, type System } from "./kernel/values/quantity";
+export {
+  basisOf,
+  readableCell,
+  readableCells,
+  readableUnit,
+  resultUnit,
+  type ShownBasis,
+} from "./kernel/explain/readable";
+export { fromBase, KINDS, readableNumber, showNumber, type KindName, type System } from "./kernel/values/quantity";
 export type { CellInput, CellMatrix, CellScalar } from "./kernel/values/cellInput";
 export { silent, type Step } from "./kernel/define/steps";
 export { workingLines, type WorkingLine } from "./kernel/explain/working";
@@ -49,9 +57,20 @@ export { matchStreams, ZONE_NAMES } from "./exchanger/zones/zones";
 export { zonesOf } from "./exchanger/zones/working";
 export { FIRST_DAY, HOUR, HOURS_OF_DAY, MONTHS, firstHourOf, hoursOf } from "./numeric/calendar";
 export { loopLines } from "./pipe/network/loop";
+export { readNetwork, solveNetwork } from "./pipe/network/network";
+export { networkLines } from "./pipe/network/networkTable";
 export { admitClimate } from "./pool/year/climate";
-export { findingsOf } from "./climate/plausibility";
+export { findingsOf } from "./pool/year/plausibility";
 export { vapourPressureAt } from "./pool/year/vapourTable";
+export { withMapUnits } from "./pool/year/sharedYear";
 export { yearOf } from "./pool/year/year";
 export { loadRefrigerant } from "./refrigerant/refrigerant";
 export { saturatedState } from "./refrigerant/saturation/saturation";
+
+// What long studies of uncertain inputs are made from.
+export { functionNamed } from "./note/args";
+export { functionModel, runsFor } from "./note/uncertainty";
+export { ascending, rankCorrelation } from "./numeric/sample";
+export { uncertainRuns } from "./pool/year/uncertainRuns";
+export { OUTCOMES, uncertainYear } from "./pool/year/uncertainYear";
+export { addRun, computeInto, noRuns, percentilesOf, runAll, valuesOfRun } from "./uncertainty/study";

@@ -1,5 +1,5 @@
 /** The pictures of calls as data: what the hosts draw. Loaded only where pictures are shown. */
-import { admit, admitClimate, silent, yearOf, zonesOf } from "./index";
+import { admit, admitClimate, silent, withMapUnits, yearOf, zonesOf } from "./index";
 import type { NamedCycle } from "./cycle/working";
 import type { BalanceEntries } from "./exchanger/balance/inputs";
 import type { DutyInputs } from "./exchanger/zones/working";
@@ -9,10 +9,14 @@ import type { CellMatrix } from "./kernel/values/cellInput";
 import { balancePictures } from "./picture/balance";
 import { cyclePicture } from "./picture/cycle";
 import type { ShownPicture } from "./picture/picture";
+import { networkScheme, type NetworkCall } from "./picture/networkScheme";
 import { loopScheme } from "./picture/scheme";
 import { yearPictures } from "./picture/year";
+import { distributionPictures, rankPictures } from "./picture/distribution";
+import { UNCERTAIN, uncertainCall } from "./picture/uncertainCall";
 import { zonesPicture } from "./picture/zones";
 
+export { longStudy, STUDY_RUNS } from "./picture/longStudy";
 export type { Scheme, SchemePart, SchemeSymbol } from "./picture/schemeParts";
 export type {
   Axis,
@@ -48,18 +52,30 @@ const PICTURES: Readonly<Record<string, (values: Values, system: System) => read
   "EXCHANGER.COIL": alongZones,
   "EXCHANGER.BALANCE": ({ inputs }, system) => balancePictures(inputs as BalanceEntries, system),
   "PIPE.LOOP": (values, system) => loopPictures(values as unknown as LoopCall, system),
+  "PIPE.NETWORK": (values, system) => [networkScheme(values as unknown as NetworkCall, system)],
   "POOL.YEAR": ({ inputs, climate }, system) =>
-    yearPictures(yearOf(inputs as Parameters<typeof yearOf>[0], admitClimate(climate as CellMatrix, system)), system),
+    yearPictures(
+      yearOf(withMapUnits(inputs as Parameters<typeof yearOf>[0], system), admitClimate(climate as CellMatrix, system)),
+      system,
+    ),
 };
 
 /** The functions that have pictures. */
-export const PICTURED: readonly string[] = Object.keys(PICTURES);
+export const PICTURED: readonly string[] = [...Object.keys(PICTURES), ...UNCERTAIN];
+
+/** Distribution and ranking of a call with ranges. */
+function uncertaintyPictures(compiled: Compiled, args: readonly unknown[]): readonly ShownPicture[] {
+  const call = uncertainCall(compiled, args);
+  const runs = call.cellRuns();
+  return [...distributionPictures(call, runs), ...rankPictures(call, runs)];
+}
 
 /** The pictures of a call; none where the function has none or refuses the arguments. */
 export const picturesOf = (compiled: Compiled, args: readonly unknown[]): readonly ShownPicture[] => {
   const make = PICTURES[compiled.definition.id];
-  if (make === undefined) return [];
   try {
+    if (UNCERTAIN.includes(compiled.definition.id)) return uncertaintyPictures(compiled, args);
+    if (make === undefined) return [];
     const { values, system } = admit(compiled, args, true);
     return make(values, system);
   } catch {

@@ -71,7 +71,7 @@ export const withFiles = (name: string, files: () => Files | Promise<Files>): { 
       const stage = webpack.Compilation.PROCESS_ASSETS_STAGE_ADDITIONAL;
       compilation.hooks.processAssets.tapPromise({ name, stage }, async () => {
         for (const [path, content] of Object.entries(await files()))
-          compilation.emitAsset(path, new webpack.sources.RawSource(content));
+          compilation.emitAsset(path, new webpack.sources.RawSource(content), { minimized: true });
       });
     });
   },

@@ -3,18 +3,8 @@
  * object with twelve rows, or 8,760 with `--hours`, in SI units as POOL.YEAR takes them.
  */
 import { readFileSync } from "node:fs";
-import { gunzipSync } from "node:zlib";
+import { fileText } from "../src/workbook/weather/fileText";
 import { readWeather } from "../src/workbook/weather/weather";
-
-const textOf = (path: string): string => {
-  const raw = readFileSync(path);
-  const bytes = raw[0] === 0x1f && raw[1] === 0x8b ? gunzipSync(raw) : raw;
-  try {
-    return new TextDecoder("utf-8", { fatal: true }).decode(bytes);
-  } catch {
-    return new TextDecoder("latin1").decode(bytes);
-  }
-};
 
 try {
   const args = process.argv.slice(2);
@@ -28,7 +18,7 @@ try {
     source,
     faults,
     rows,
-  } = readWeather(textOf(path), args.includes("--hours"));
+  } = readWeather(fileText(readFileSync(path)), args.includes("--hours"));
   process.stdout.write(`${JSON.stringify({ station, latitude, longitude, altitude, source, faults, rows })}\n`);
 } catch (thrown) {
   process.stderr.write(`weather: ${thrown instanceof Error ? thrown.message : String(thrown)}\n`);

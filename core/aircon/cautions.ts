@@ -46,8 +46,8 @@ export const singleSpeedOnly = caution({
   standing: true,
   source: "cutler2013",
   description: "The curves are means of single-speed machines; two-stage and inverter machines differ.",
-  needs: {},
-  when: () => true,
+  needs: { singleSpeed: "yes/no" },
+  when: ({ singleSpeed }) => singleSpeed,
   message: () =>
     "Mean curves of single-speed machines at full load. Two-stage and inverter machines at part load keep their efficiency much better in mild weather, and one machine differs from the mean by several per cent: the maker's table overrides these curves.",
 });
@@ -74,4 +74,35 @@ export const narrowSpan = caution({
   when: ({ balance, design }) => design - balance < us("temperature difference", 15),
   message: ({ balance, design }, show) =>
     `Design is only ${show(design - balance, "temperature difference")} above balance: an error of one degree changes the hours by a tenth or more.`,
+});
+
+/** Warmest month below which hardly anybody cools, and above which no month is; widest span of months on land. */
+const [COOLEST, HOTTEST, WIDEST] = [us("temperature", 50), us("temperature", 102), us("temperature difference", 115)];
+
+export const oddMeans = caution({
+  code: "AIRCON-HOURS-WEATHER",
+  severity: "Caution",
+  source: "commonPractice",
+  description: "Monthly means that hardly any cooled place has: another unit, or months out of order?",
+  needs: { coolestMonth: "temperature", warmestMonth: "temperature", jump: "temperature difference" },
+  when: ({ coolestMonth, warmestMonth, jump }) =>
+    warmestMonth < COOLEST ||
+    warmestMonth > HOTTEST ||
+    warmestMonth - coolestMonth > WIDEST ||
+    jump > us("temperature difference", 30),
+  message: ({ coolestMonth, warmestMonth, jump }, show) =>
+    warmestMonth < COOLEST
+      ? `The warmest month has a mean of ${show(warmestMonth, "temperature")} only: are these °C in a column of °F?`
+      : `Monthly means from ${show(coolestMonth, "temperature")} to ${show(warmestMonth, "temperature")}, from one month to the next by up to ${show(jump, "temperature difference")}: check units and the order of the months.`,
+});
+
+export const grossRows = caution({
+  code: "AIRCON-TABLE-GROSS",
+  severity: "Caution",
+  source: "commonPractice",
+  description: "Gross capacity: the table's power must be without the indoor fan, whose heat is in the room.",
+  needs: { capacityIs: "word" },
+  when: ({ capacityIs }) => capacityIs === "gross",
+  message: () =>
+    "Gross capacity counts the indoor fan's heat as load: the power column must not hold that fan, else its heat counts twice. COP and EER are then those without it.",
 });

@@ -97,3 +97,29 @@ export const inputCurve = equation({
     );
   },
 });
+
+const c = (place: number, of: number) => symbol("number", `coefficient ${place}`, -of, of);
+
+/** Cooling, or power per cooling, of a stage over its rated value; the coefficients are for °F. */
+export const stageCurve = equation({
+  name: "Curve of a stage",
+  form: "r = c1 + c2*(1.8*Twb-459.67) + c3*(1.8*Twb-459.67)^2 + c4*(1.8*To-459.67) + c5*(1.8*To-459.67)^2 + c6*(1.8*Twb-459.67)*(1.8*To-459.67)",
+  kind: "number",
+  symbols: {
+    Twb: wetBulb,
+    To: outdoor,
+    c1: c(1, 4),
+    c2: c(2, 0.2),
+    c3: c(3, 1e-3),
+    c4: c(4, 0.02),
+    c5: c(5, 3e-4),
+    c6: c(6, 3e-4),
+  },
+  validity: "outdoors 65 to 115 °F",
+  source: "cutler2013",
+  code: ({ Twb, To, c1, c2, c3, c4, c5, c6 }) => {
+    const w = 1.8 * Twb - 459.67;
+    const o = 1.8 * To - 459.67;
+    return c1 + c2 * w + c3 * w * w + c4 * o + c5 * o * o + c6 * w * o;
+  },
+});

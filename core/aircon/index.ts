@@ -1,7 +1,9 @@
 import { catalogueOf } from "../kernel/define/catalogue";
 import { airconAtOutdoor } from "./functions/atOutdoor";
+import { airconFromTable } from "./functions/fromTable";
 import { airconGain } from "./functions/gain";
 import { airconHours } from "./functions/hours";
+import { airconSeason } from "./functions/season";
 import { airconRejected } from "./functions/rejected";
 import { airconRejectedByRating } from "./functions/rejectedByRating";
 
@@ -11,4 +13,6 @@ export const airconFunctions = catalogueOf([
   airconAtOutdoor,
   airconGain,
   airconHours,
+  airconSeason,
+  airconFromTable,
 ]);

@@ -171,3 +171,26 @@ export const adjustedBaseline = caution({
   message: () =>
     "The expected use must be at the weather of after. Take off what else changed (a leak, a new cover, more guests). On monthly bills only savings above 10 % of the whole show.",
 });
+
+export const leakEstimate = caution({
+  code: "COST-WARMING-ESTIMATE",
+  severity: "Notice",
+  standing: true,
+  source: "commonPractice",
+  description: "Leak rate and recovery are estimates; venting refrigerant is unlawful.",
+  needs: {},
+  when: () => true,
+  message: () =>
+    "Leak rate and recovery are estimates of practice: logged top-ups tell better. Venting refrigerant is unlawful in most countries: licensed technicians recover it. A report's potentials differ from another's by up to 20 %: name the one used.",
+});
+
+export const warmingRises = caution({
+  code: "COST-WARMING-RISES",
+  severity: "Caution",
+  source: "totalWarming",
+  description: "The change adds more warming than it saves.",
+  needs: { rises: "yes/no", change: "carbon dioxide" },
+  when: ({ rises }) => rises,
+  message: ({ change }, show) =>
+    `The change adds ${show(change, "carbon dioxide")} of carbon dioxide equivalent over the years: look for a smaller charge, tighter joints, or enter the heat no longer bought (COST.CARBON).`,
+});

@@ -160,3 +160,37 @@ export const adjustedRate = equation({
   source: "nistHandbook135",
   code: (x) => (1 + x.d) * x.SIR ** (1 / x.n) - 1,
 });
+
+const GWP = symbol("number", "100-year warming potential", 1, 4500);
+const m = symbol("mass", "charge", 0.1, 100);
+
+export const leakWarming = equation({
+  name: "Warming of leaks",
+  form: "W = GWP * a * m * n",
+  kind: "carbon dioxide",
+  symbols: { GWP, a: symbol("fraction", "leaked in a year", 0, 1), m, n },
+  source: "totalWarming",
+  code: (x) => x.GWP * x.a * x.m * x.n,
+});
+
+export const endOfLifeWarming = equation({
+  name: "Warming of what isn't recovered",
+  form: "W = GWP * m * (1 - r)",
+  kind: "carbon dioxide",
+  symbols: { GWP, m, r: symbol("fraction", "recovered", 0, 1) },
+  source: "totalWarming",
+  code: (x) => x.GWP * x.m * (1 - x.r),
+});
+
+export const energyWarming = equation({
+  name: "Warming of electricity",
+  form: "W = E / 3600000 * b * n",
+  kind: "carbon dioxide",
+  symbols: {
+    E: symbol("electric energy", "electricity of a year", 0, 1e12),
+    b: symbol("number", "carbon dioxide, kg/kWh", 0, 1.5),
+    n,
+  },
+  source: "totalWarming",
+  code: (x) => (x.E / 3_600_000) * x.b * x.n,
+});

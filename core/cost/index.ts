@@ -6,6 +6,7 @@ import { costLifecycle } from "./functions/lifecycle";
 import { costOfHeat } from "./functions/ofHeat";
 import { costPayback } from "./functions/payback";
 import { costSaved } from "./functions/saved";
+import { costWarming } from "./functions/warming";
 
 export const costFunctions = catalogueOf([
   costOfHeat,
@@ -15,4 +16,5 @@ export const costFunctions = catalogueOf([
   costFactor,
   costLifecycle,
   costSaved,
+  costWarming,
 ]);

@@ -38,3 +38,26 @@ export const adiabaticShell = caution({
   message: () =>
     "Compressor only, without fans and pressure drops; the maker's compressor data or a measurement override this cycle.",
 });
+
+export const carbonDioxidePressure = caution({
+  code: "CYCLE-CO2-PRESSURE",
+  severity: "Danger",
+  standing: true,
+  source: "commonPractice",
+  description: "R-744 above its critical point runs at 1,100 to 1,900 psi gauge.",
+  needs: {},
+  when: () => true,
+  message: () =>
+    "R-744 runs here at 75 to 130 bar: only valves, pipes, exchangers and relief devices rated and listed for it, by technicians trained for it. At rest in warm rooms liquid shut in bursts pipes; a leak displaces air.",
+});
+
+export const beyondRelation = caution({
+  code: "CYCLE-CO2-RELATION-SPAN",
+  severity: "Caution",
+  source: "liao2000",
+  description: "Outside the span of the published relation for the optimum pressure.",
+  needs: { beyond: "yes/no", highPressure: "pressure", bestOfCycle: "pressure" },
+  when: ({ beyond }) => beyond,
+  message: ({ highPressure, bestOfCycle }, show) =>
+    `Outside the relation's span (evaporating 14 to 68 °F, outlet 86 °F and up, to 120 bar): it gives ${show(highPressure, "pressure")}, this cycle ${show(bestOfCycle, "pressure")}. Ask the maker's controller.`,
+});

@@ -87,3 +87,15 @@ export const shareOf = equation({
   source: "identity",
   code: (x) => (x.ha - x.hb) / x.qc,
 });
+
+export const heatOfFlow = equation({
+  name: "Heat or work of the flow",
+  form: "Q = m * q",
+  kind: "heat rate",
+  symbols: {
+    m: symbol("mass flow", "refrigerant", 1e-2, 2),
+    q: symbol("enthalpy", "by mass of refrigerant", 2e4, 3e5),
+  },
+  source: "identity",
+  code: (x) => x.m * x.q,
+});

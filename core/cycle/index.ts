@@ -2,6 +2,8 @@ import { catalogueOf } from "../kernel/define/catalogue";
 import { cycleCop } from "./functions/cop";
 import { cycleDischarge } from "./functions/discharge";
 import { cycleFactor } from "./functions/factor";
+import { cycleGasCooler } from "./functions/gasCooler";
+import { cycleMap } from "./functions/map";
 import { cycleMassFlow } from "./functions/massFlow";
 import { cycleSplit } from "./functions/split";
 import { cycleStates } from "./functions/states";
@@ -13,4 +15,6 @@ export const cycleFunctions = catalogueOf([
   cycleFactor,
   cycleSplit,
   cycleMassFlow,
+  cycleGasCooler,
+  cycleMap,
 ]);

@@ -56,6 +56,14 @@ export const CORRECTION_FACTOR = quantity("fraction", "correction factor F of th
   usual: [0.75, 1],
 }).default(1);
 
+/** Heat that doesn't reach the pool. */
+export const HEAT_LOST = {
+  lineLoss: quantity("heat rate", "lost by the hot-gas line while it runs on the pool (LINE.HEATLOSS)", {
+    from: 0,
+  }).default(0),
+  pipeLoss: quantity("heat rate", "lost by the water pipes meanwhile (PIPE.HEATLOSS)", { from: 0 }).default(0),
+};
+
 export const CONDUCTANCE = quantity("heat conductance", "conductance UA of the exchanger", {
   above: 0,
   usual: [us("heat conductance", 50), us("heat conductance", 500_000)],

@@ -5,6 +5,7 @@ import { noteEdition } from "./functions/edition";
 import { noteInputs } from "./functions/inputs";
 import { noteSelfTest } from "./functions/selfTest";
 import { noteSources } from "./functions/sources";
+import { noteUncertainty } from "./functions/uncertainty";
 import { noteVerdict } from "./functions/verdict";
 import { noteWorking } from "./functions/working";
 
@@ -17,4 +18,5 @@ export const noteFunctions = catalogueOf([
   noteVerdict,
   noteEdition,
   noteSelfTest,
+  noteUncertainty,
 ]);

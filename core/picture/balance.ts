@@ -1,5 +1,5 @@
 /** The pictures of a machine that settles on pool water. */
-import { balanceInputOf, bothSides, solveCycle, matchStreams, loadRefrigerant } from "../index";
+import { balanceInputOf, bothSides, solveCycle, matchStreams, loadRefrigerant, silent } from "../index";
 import type { System } from "../kernel/values/quantity";
 import type { NamedCycle } from "../cycle/working";
 import type { BalanceEntries } from "../exchanger/balance/inputs";
@@ -39,9 +39,13 @@ const streamsOf = (inputs: BalanceEntries, pool: Balance): StreamMatch | undefin
 };
 
 export const balancePictures = (inputs: BalanceEntries, system: System): readonly Picture[] => {
-  const { refrigerant: name, superheat, subcooling, efficiency } = inputs;
-  const { pool, outdoors } = bothSides(balanceInputOf(inputs));
-  const at = ({ evaporating, condensing }: { evaporating: number; condensing: number }): NamedCycle => ({
+  const { refrigerant: name, superheat, subcooling } = inputs;
+  const { pool, outdoors } = bothSides(balanceInputOf(inputs, system, silent));
+  const at = ({
+    evaporating,
+    condensing,
+    efficiency,
+  }: Readonly<Record<"evaporating" | "condensing" | "efficiency", number>>): NamedCycle => ({
     refrigerant: name,
     evaporating,
     condensing,

@@ -20,7 +20,7 @@ export interface Axis {
   readonly ticks?: readonly Tick[];
   /** The least and the highest value of the axis, if not those of the drawn values. */
   readonly span?: readonly [least: number, highest: number];
-  /** Names of the bars. */
+  /** Names of the bars; on the y axis they lie across, the first on top. */
   readonly names?: readonly string[];
   /** Names of the curves' points along the axis: "14 Mar". */
   readonly pointNames?: readonly string[];

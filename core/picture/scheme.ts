@@ -3,20 +3,8 @@ import { loopLines } from "../index";
 import type { LoopItem, LoopLine, Side } from "../pipe/network/loop";
 import type { LoopFlow } from "../pipe/network/loopWater";
 import type { System } from "../kernel/values/quantity";
-import type { Scheme, SchemePart, SchemeSymbol } from "./schemeParts";
+import { symbolNamed, type Scheme, type SchemePart, type SchemeSymbol } from "./schemeParts";
 import { inUnit, roundedForTable, type InUnit } from "./picture";
-
-/** The first word that a part's name holds says what it is. */
-const WORDS: readonly (readonly [RegExp, SchemeSymbol])[] = [
-  [/strainer|basket/i, "strainer"],
-  [/filter/i, "filter"],
-  [/check/i, "check valve"],
-  [/valve/i, "valve"],
-  [/exchanger|condenser/i, "exchanger"],
-  [/heater|boiler/i, "heater"],
-  [/sensor|probe|thermometer|switch|meter/i, "sensor"],
-  [/pump/i, "pump"],
-];
 
 interface Row {
   readonly item: LoopItem;
@@ -24,7 +12,7 @@ interface Row {
 }
 
 function symbolOf({ what, loss, flowCoefficient }: LoopItem): SchemeSymbol {
-  const named = WORDS.find(([word]) => word.test(what))?.[1];
+  const named = symbolNamed(what);
   if (named !== undefined) return named;
   return loss === undefined && flowCoefficient === undefined ? "run" : "part";
 }

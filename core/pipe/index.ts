@@ -6,6 +6,7 @@ import { pipeDrainCover } from "./functions/drainCover";
 import { pipeEquivalent } from "./functions/equivalent";
 import { pipeExpansion } from "./functions/expansion";
 import { pipeFitting } from "./functions/fitting";
+import { pipeFreeze } from "./functions/freeze";
 import { pipeHammer } from "./functions/hammer";
 import { pipeHeadLoss } from "./functions/headLoss";
 import { pipeHeatLoss } from "./functions/heatLoss";
@@ -39,6 +40,7 @@ export const pipeFunctions = catalogueOf([
   pipeRating,
   pipeHammer,
   pipeHeatLoss,
+  pipeFreeze,
   pipeExpansion,
   pipeSupport,
   pipeCure,

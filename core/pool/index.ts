@@ -8,6 +8,7 @@ import { poolSettles } from "./functions/settles";
 import { poolSpread } from "./functions/spread";
 import { poolSurfaceLoss } from "./functions/surfaceLoss";
 import { poolTurnover } from "./functions/turnover";
+import { poolUncertainty } from "./functions/uncertainty";
 import { poolVolume } from "./functions/volume";
 import { poolWarmUp } from "./functions/warmUp";
 import { poolWindAtWater } from "./functions/windAtWater";
@@ -27,4 +28,5 @@ export const poolFunctions = catalogueOf([
   poolYear,
   poolSpread,
   poolHours,
+  poolUncertainty,
 ]);

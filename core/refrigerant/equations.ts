@@ -72,10 +72,10 @@ export const entropyAbove = equation({
 const massShare = (which: string) => symbol("fraction", `mass fraction of the ${which} component`, 0, 1);
 const potential = (which: string) => symbol("number", `warming potential of the ${which} component`, 0, 4500);
 
-/** A blend of up to three components; shares that are missing are 0. */
+/** A blend of up to four components; shares that are missing are 0. */
 export const warmingByMass = equation({
   name: "Warming potential by mass",
-  form: "GWP = w1 * g1 + w2 * g2 + w3 * g3",
+  form: "GWP = w1 * g1 + w2 * g2 + w3 * g3 + w4 * g4",
   kind: "number",
   symbols: {
     w1: massShare("first"),
@@ -84,7 +84,9 @@ export const warmingByMass = equation({
     g2: potential("second"),
     w3: massShare("third"),
     g3: potential("third"),
+    w4: massShare("fourth"),
+    g4: potential("fourth"),
   },
   source: "identity",
-  code: (x) => x.w1 * x.g1 + x.w2 * x.g2 + x.w3 * x.g3,
+  code: (x) => x.w1 * x.g1 + x.w2 * x.g2 + x.w3 * x.g3 + x.w4 * x.g4,
 });

@@ -5,7 +5,7 @@ import { silent, type Trace } from "../kernel/define/steps";
 import { quantityMark } from "../kernel/values/quantityMark";
 import { FLAMMABILITY, type Flammability } from "./data/flammability";
 import { RETROFIT_BY_CLASS, RETROFIT_NOTES, US_NEW_SYSTEM_LIMIT } from "./data/retrofit";
-import { WARMING, type Warming } from "./data/warming";
+import { LATER_REPORTS, LATER_WARMING, type LaterReport, WARMING, type Warming } from "./data/warming";
 import { glideOf, warmingByMass } from "./equations";
 import { isPure, loadRefrigerant, type Fluid } from "./refrigerant";
 import { temperatureOnLine } from "./saturation/working";
@@ -69,9 +69,23 @@ export const warmingOf = (
     g2: own(1),
     w3: share(2),
     g3: own(2),
+    w4: share(3),
+    g4: own(3),
   });
   return { potential, reports };
 };
+
+/** The same by a later report; undefined where it lacks a component. Lists print whole numbers; limits apply to the sum. */
+export function laterWarmingOf(fluid: Fluid, report: LaterReport): number | undefined {
+  const place = LATER_REPORTS.indexOf(report);
+  let potential = 0;
+  for (const { fluid: part, massFraction } of fluid.components) {
+    const own = LATER_WARMING[part.name]?.[place];
+    if (own === undefined) return undefined;
+    potential += massFraction * own;
+  }
+  return potential;
+}
 
 /** What to know before putting it into an existing machine. */
 export const retrofitNote = (name: string, potential: number): string =>

@@ -106,7 +106,7 @@ const FLUIDS: ReadonlyMap<string, () => Fluid> = new Map<string, () => Fluid>([
   ...BLENDS.map((data) => [simple(data.name), once(() => blend(data))] as const),
 ]);
 
-/** The refrigerants offered, in the trade's order. R-125 and R-143a are known too, as components. */
+/** The refrigerants offered, in the trade's order; later ones last. R-125 and R-143a are known too, as components. */
 export const REFRIGERANTS: readonly string[] = [
   "R-22",
   "R-32",
@@ -123,6 +123,8 @@ export const REFRIGERANTS: readonly string[] = [
   "R-454B",
   "R-507A",
   "R-513A",
+  "R-407A",
+  "R-449A",
 ];
 
 /**

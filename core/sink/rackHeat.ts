@@ -5,6 +5,8 @@ import { quantityMark } from "../kernel/values/quantityMark";
 import type { Compressor } from "./data/rejectionFactors";
 import { compressorHeat, heatRejected, penaltyByRule, shareOfHeat } from "./equations";
 import { rejectionFactor } from "./rejection";
+import { loadRefrigerant } from "../refrigerant/refrigerant";
+import { solveCycle } from "../cycle/cycle";
 
 export const RECLAIMS = ["desuperheating", "full condensing"] as const;
 
@@ -21,7 +23,16 @@ export interface RackInputs {
   readonly desuperheatingShare: number;
   /** K; undefined where the head pressure is not held up. */
   readonly heldCondensing: number | undefined;
+  /** The cycle of this refrigerant instead of the table's factors and the share of desuperheating. */
+  readonly refrigerant: string | undefined;
+  readonly efficiency: number;
 }
+
+/** Share of desuperheating where no refrigerant is given: common practice. */
+export const USUAL_SHARE = 0.15;
+/** Useful superheat and subcooling of a rack's cycle, K: common practice. */
+const SUPERHEAT = 10;
+const SUBCOOLING = 3;
 
 export interface RackHeat {
   readonly mediumFactor: number | undefined;
@@ -46,14 +57,38 @@ export interface HeldHeadPressure {
 const LEAST_RULE = 0.005;
 const MOST_RULE = 0.02;
 
+/** Heat rejected per refrigeration of one load, and the share of it above condensing. */
+const loadFactor = (x: RackInputs, evaporating: number, condensing: number, label: string, trace: Trace) => {
+  if (x.refrigerant === undefined)
+    return {
+      factor: rejectionFactor(x.compressor, evaporating, condensing, label, trace),
+      share: x.desuperheatingShare,
+    };
+  const input = { evaporating, condensing, superheat: SUPERHEAT, subcooling: SUBCOOLING, efficiency: x.efficiency };
+  const { rejectionFactor: factor, shares } = solveCycle({ refrigerant: loadRefrigerant(x.refrigerant), ...input });
+  const given = `${x.refrigerant} ${quantityMark("temperature", evaporating)} to ${quantityMark("temperature", condensing)}`;
+  const kind = "number";
+  trace.property({
+    substance: x.refrigerant,
+    property: "heat rejected per refrigeration of the cycle",
+    inputs: { cycle: given },
+    result: { value: factor, kind },
+    source: "coolprop8",
+  });
+  return { factor, share: shares.desuperheating };
+};
+
 const heatAt = (x: RackInputs, condensing: number, trace: Trace): RackHeat => {
-  const factorOf = (load: number, evaporating: number, label: string): number | undefined =>
-    load > 0 ? rejectionFactor(x.compressor, evaporating, condensing, label, trace) : undefined;
-  const mediumFactor = factorOf(x.mediumLoad, x.mediumEvaporating, "medium evaporating");
-  const lowFactor = factorOf(x.lowLoad, x.lowEvaporating, "low evaporating");
+  const factorOf = (load: number, evaporating: number, label: string) =>
+    load > 0 ? loadFactor(x, evaporating, condensing, label, trace) : undefined;
+  const medium = factorOf(x.mediumLoad, x.mediumEvaporating, "medium evaporating");
+  const low = factorOf(x.lowLoad, x.lowEvaporating, "low evaporating");
+  const [mediumFactor, lowFactor] = [medium?.factor, low?.factor];
   const loads = { qm: x.mediumLoad, fm: mediumFactor ?? 1, ql: x.lowLoad, fl: lowFactor ?? 1 };
   const rejected = trace.step(heatRejected, loads);
-  const desuperheating = trace.step(shareOfHeat, { s: x.desuperheatingShare, Q: rejected });
+  const ofMedium = x.mediumLoad * loads.fm;
+  const s = ((medium?.share ?? 0) * ofMedium + (low?.share ?? 0) * (rejected - ofMedium)) / rejected;
+  const desuperheating = trace.step(shareOfHeat, { s, Q: rejected });
   return {
     mediumFactor,
     lowFactor,
@@ -87,6 +122,10 @@ export const rackHeat = (
 ): { readonly heat: RackHeat; readonly held: HeldHeadPressure | undefined } => {
   if (!(x.mediumLoad + x.lowLoad > 0))
     throw valueError("inputs: medium load: no load; give the medium or the low temperature load");
+  if (x.refrigerant !== undefined && x.desuperheatingShare !== USUAL_SHARE)
+    throw valueError(
+      `inputs: desuperheating share: leave it out with a refrigerant, whose cycle gives it, got ${x.desuperheatingShare}`,
+    );
   const heat = heatAt(x, x.condensing, trace);
   const { heldCondensing } = x;
   if (heldCondensing === undefined) return { heat, held: undefined };

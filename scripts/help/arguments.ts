@@ -4,27 +4,33 @@ import {
   type CellFunction,
   defaultText,
   type ResultShape,
-  KINDS,
+  type KindName,
   labelOf,
   limitsText,
   type PlacedArg,
   placedArgs,
+  readableUnit,
+  resultUnit,
   type Shape,
   type SingleResult,
   type System,
 } from "../../core";
 import { code, escaped, html, table, type Cell, type Html } from "./html";
 
-const kindsOf = (shape: Shape): readonly string[] => {
+/** Whether an argument is what a gauge shows, unless the call says otherwise. */
+const isGauge = ({ shape, description }: ArgData): boolean =>
+  (shape.type === "quantity" && shape.reading === true) || /\bgauge\b/.test(description);
+
+const kindsOf = (shape: Shape): readonly KindName[] => {
   if (shape.type === "either") return kindsOf(shape.quantity);
   if (shape.type === "several") return [shape.kind];
   if (shape.type !== "quantity") return [];
   return typeof shape.kind === "string" ? [shape.kind] : [...new Set(Object.values(shape.kind.kinds))];
 };
 
-const unitIn = (shape: Shape, system: System): string =>
-  kindsOf(shape)
-    .map((kind) => KINDS[kind as keyof typeof KINDS][system].text)
+const unitIn = (arg: ArgData, system: System): string =>
+  kindsOf(arg.shape)
+    .map((kind) => readableUnit(undefined, kind, system, { basis: isGauge(arg) ? "gauge" : "absolute" }))
     .filter((text) => text !== "")
     .join(" or ");
 
@@ -48,7 +54,7 @@ const HEADS = ["Argument", "What it is", "Unit", "Limits", "If omitted"];
 const argRow = (name: Html, arg: ArgData): readonly Cell[] => [
   name,
   arg.description,
-  both(unitIn(arg.shape, "US"), unitIn(arg.shape, "SI")),
+  both(unitIn(arg, "US"), unitIn(arg, "SI")),
   limits(arg.shape),
   ifOmitted(arg),
 ];
@@ -86,8 +92,8 @@ export const argumentTables = (definition: CellFunction): string => {
 
 const singleUnit = (single: SingleResult): string => {
   if (single.type === "word") return "text";
-  const { US, SI } = KINDS[single.kind];
-  return both(US.text, SI.text);
+  const unit = (system: System): string => resultUnit(single, undefined, system, "gauge");
+  return both(unit("US"), unit("SI"));
 };
 
 const singles = (caption: string, head: string, entries: Readonly<Record<string, SingleResult>>): string =>

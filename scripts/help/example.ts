@@ -1,22 +1,25 @@
 /** The worked example and the published checks on a help page. */
 import {
+  basisOf,
   type CellFunction,
   type CellOut,
   cite,
   type Explanation,
   type Fault,
   isFault,
-  KINDS,
   type Out,
   rawByPlace,
-  showNumber,
+  readableCell,
+  readableCells,
+  readableNumber,
+  resultUnit,
   type WorkingLine,
   workingLines,
 } from "../../core";
 import { type Check, NUMBERS_HEAD } from "../../core/help";
 import { formulaBlock, formulaCell } from "./formula";
 import type { HelpContent } from "./gather";
-import { gridCellText, resultGrid } from "./grid";
+import { resultGrid } from "./grid";
 import { code, escaped, collapsed, table, type Cell } from "./html";
 
 /** The most lines of a working on a page; the panel shows more. */
@@ -24,8 +27,8 @@ const MOST_LINES = 60;
 /** Longer workings are collapsed. */
 const MOST_OPEN = 40;
 
-const unitOf = ({ definition: { returns }, system }: Explanation): string =>
-  returns.type === "quantity" ? KINDS[returns.kind][system].text : "";
+const unitOf = ({ definition: { returns }, system, out, args }: Explanation): string =>
+  returns.type === "quantity" ? resultUnit(returns, out, system, basisOf(args)) : "";
 
 const LIST_HEADS = ["label", "value", "unit"];
 
@@ -33,15 +36,17 @@ const outText = (explanation: Explanation): string => {
   const out: Out | Fault = explanation.out;
   if (isFault(out)) return `<p>It shows <code>${escaped(out.code)}</code>: ${escaped(out.message)}</p>`;
   if (Array.isArray(out)) {
-    const rows = out as readonly (readonly CellOut[])[];
+    const { definition, system, args } = explanation;
+    const cells = out as readonly (readonly CellOut[])[];
+    const rows = readableCells(definition.returns, cells, system, basisOf(args));
     return resultGrid(rows, explanation.definition.returns.type === "list" ? LIST_HEADS : undefined);
   }
   const unit = unitOf(explanation);
-  return `<p class="answer">It shows <strong>${escaped(gridCellText(out as CellOut))}</strong>${unit === "" ? "" : ` ${escaped(unit)}`}.</p>`;
+  return `<p class="answer">It shows <strong>${escaped(readableCell(out as CellOut))}</strong>${unit === "" ? "" : ` ${escaped(unit)}`}.</p>`;
 };
 
 const valueText = ({ value, unit }: WorkingLine): string => {
-  const shown = typeof value === "number" ? showNumber(value) : String(value);
+  const shown = typeof value === "number" ? readableNumber(value) : String(value);
   return unit === "" ? shown : `${shown} ${unit}`;
 };
 

@@ -4,6 +4,8 @@ import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import type { AnyEquation, AnyRelation } from "../../core/help";
 
+import { holdsInAnyUnits } from "./anyUnits";
+
 const NO_FORMS = /\/(data|functions|fit|reference)\//;
 
 const sourcesBelow = (folder: string): readonly string[] =>
@@ -30,13 +32,18 @@ export const printedEquations = async (folder: string): Promise<ReadonlyMap<stri
   return new Map([...found].sort(([a], [b]) => (a < b ? -1 : 1)));
 };
 
-/** What each symbol of each form is, for calculation notes: form → symbol → [kind, description]. */
+/** What each symbol of each form is, for calculation notes: form → symbol → [kind, description]; "=" where any units do. */
 export const symbolsByForm = (
   printed: ReadonlyMap<string, Printed>,
 ): Readonly<Record<string, Readonly<Record<string, readonly [string, string]>>>> =>
   Object.fromEntries(
-    [...printed].map(([form, { symbols }]) => [
+    [...printed].map(([form, one]) => [
       form,
-      Object.fromEntries(Object.entries(symbols).map(([name, { kind, description }]) => [name, [kind, description]])),
+      {
+        ...Object.fromEntries(
+          Object.entries(one.symbols).map(([name, { kind, description }]) => [name, [kind, description]]),
+        ),
+        ...(holdsInAnyUnits(one) && { "=": ["number", "holds in any units"] }),
+      },
     ]),
   );

@@ -1,5 +1,5 @@
 /** Ranges and spilled results on a help page: long ones are shortened, wide ones transposed. */
-import { type CellOut, isFault, labelOf, type CellMatrix, type Shape, showNumber } from "../../core";
+import { type CellOut, labelOf, readableCell, type CellMatrix, type Shape } from "../../core";
 import { scrolled, table } from "./html";
 
 /** The most columns of a table; wider tables are transposed. */
@@ -12,12 +12,6 @@ const MOST_INPUT_ROWS = 8;
 const MOST_TRANSPOSED = 4;
 
 export type GridCells = readonly (readonly (CellOut | null)[])[];
-
-export const gridCellText = (cell: CellOut | null): string => {
-  if (cell === null) return "";
-  if (isFault(cell)) return `${cell.code} ${cell.message}`;
-  return typeof cell === "number" ? showNumber(cell) : String(cell);
-};
 
 const isHeaded = ([heads = [], ...body]: GridCells): boolean =>
   body.length > 0 && heads.every((cell) => typeof cell === "string");
@@ -45,8 +39,8 @@ const cut = (rows: GridCells, most: number): Cut => {
 const transposed = (caption: string, heads: readonly string[], body: GridCells): string => {
   const { rows, extent } = cut(body, body.length > MOST_TRANSPOSED ? 2 : MOST_TRANSPOSED);
   const [corner = "", ...names] = heads;
-  const lines = names.map((name, place) => [name, ...rows.map((row) => gridCellText(row[place + 1] ?? null))]);
-  const columns = [corner, ...rows.map((row) => gridCellText(row[0] ?? null))];
+  const lines = names.map((name, place) => [name, ...rows.map((row) => readableCell(row[place + 1] ?? null))]);
+  const columns = [corner, ...rows.map((row) => readableCell(row[0] ?? null))];
   return scrolled(`${caption}, transposed, a column in each row${extent}`, columns, lines);
 };
 
@@ -56,7 +50,7 @@ const grid = (caption: string, heads: readonly string[], body: GridCells, most: 
   return scrolled(
     `${caption}${extent}`,
     heads,
-    rows.map((row) => row.map(gridCellText)),
+    rows.map((row) => row.map(readableCell)),
   );
 };
 
@@ -68,11 +62,11 @@ export const resultGrid = (cells: GridCells, heads?: readonly string[]): string 
     return table(
       caption,
       heads,
-      cells.map((row) => row.map(gridCellText)),
+      cells.map((row) => row.map(readableCell)),
       "narrow",
     );
   return isHeaded(cells)
-    ? grid(caption, first.map(gridCellText), body, MOST_ROWS)
+    ? grid(caption, first.map(readableCell), body, MOST_ROWS)
     : grid(caption, unnamed(first.length), cells, MOST_ROWS);
 };
 
@@ -85,7 +79,7 @@ const labelsOf = (shape: Shape): readonly string[] => {
 export const inputGrid = (name: string, shape: Shape, cells: CellMatrix): string => {
   const [first = [], ...body] = cells;
   const caption = `The range “${name}”`;
-  if (shape.type !== "block" && isHeaded(cells)) return grid(caption, first.map(gridCellText), body, MOST_INPUT_ROWS);
+  if (shape.type !== "block" && isHeaded(cells)) return grid(caption, first.map(readableCell), body, MOST_INPUT_ROWS);
   const width = Math.max(...cells.map((row) => row.length));
   const labels = labelsOf(shape);
   const heads = unnamed(width).map((plain, place) => labels[place] ?? plain);

@@ -9,6 +9,7 @@ import { refrigerantSide } from "./refrigerantSide";
 import type { StarterSheet } from "./sheet";
 import { survey } from "./survey";
 import { takeOff } from "./takeOff";
+import { whatIf } from "./whatIf";
 
 export const STARTER_SHEETS: readonly StarterSheet[] = [
   project,
@@ -19,5 +20,6 @@ export const STARTER_SHEETS: readonly StarterSheet[] = [
   refrigerantSide,
   takeOff,
   otherSinks,
+  whatIf,
   commissioning,
 ];

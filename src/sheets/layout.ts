@@ -2,6 +2,7 @@
  * Builds a starter sheet from lines in reading order. A line with a key can be named in formulas as [key]; the builder
  * puts the cell's address there, so that lines can be moved without touching formulas.
  */
+import { foldingRows, type PlacedLine } from "./folds";
 import type { PrintSetUp, SheetCell, SheetChart, SheetStyle, StarterSheet, Validation } from "./sheet";
 
 const VALUE_COLUMN = "B";
@@ -40,6 +41,7 @@ export interface Line {
   readonly validation?: Validation;
   /** A workbook's name: a sheet that is inserted where the name exists takes its value from there. */
   readonly link?: string;
+  /** A formula where it begins with "=". */
   readonly unit?: string;
   readonly unitStyle?: SheetStyle;
   readonly source?: string;
@@ -50,6 +52,8 @@ export interface Line {
   readonly extra?: Readonly<Record<string, ExtraCell>>;
   /** Rows that a spilling formula needs below this one, kept free. */
   readonly spills?: number;
+  /** A part's heading under which rows fold; or the line before which the last of them ends. */
+  readonly fold?: "starts" | "ends";
 }
 
 const HEADINGS: Readonly<Record<string, SheetStyle>> = { title: "Title", part: "Heading 2", group: "Heading 3" };
@@ -95,7 +99,7 @@ export const computed = (
 });
 
 /** Rows of all lines, counting the rows that spills keep free. */
-const placed = (lines: readonly Line[]): readonly (readonly [number, Line])[] => {
+const placed = (lines: readonly Line[]): readonly PlacedLine[] => {
   let row = 0;
   return lines.map((line) => {
     row += 1;
@@ -166,7 +170,7 @@ const cellsOf = (
   if (line.unit)
     cells.push([
       `${columns.unit}${row}`,
-      { content: line.unit, indent: true, ...(line.unitStyle ? { style: line.unitStyle } : {}) },
+      { content: content(line.unit, rows), indent: true, ...(line.unitStyle ? { style: line.unitStyle } : {}) },
     ]);
   if (line.source)
     cells.push([
@@ -193,7 +197,7 @@ export interface SheetPlan {
   readonly summary: string;
   readonly widths: readonly number[];
   readonly lines: readonly Line[];
-  /** Keys whose cells get a defined name. */
+  /** Keys whose cells get a defined name, or a block "[[from:to]]". */
   readonly named: Readonly<Record<string, string>>;
   readonly frozenRows: number;
   readonly landscape?: boolean;
@@ -217,6 +221,7 @@ export const sheetOf = (plan: SheetPlan): StarterSheet => {
   const rows = new Map(lines.flatMap(([row, line]) => (line.key === undefined ? [] : [[line.key, row] as const])));
   const last = lines.at(-1);
   const columns = plan.columns ?? USUAL_COLUMNS;
+  const groups = foldingRows(lines);
   const end = last ? last[0] + (last[1].spills ?? 0) : 1;
   const print: PrintSetUp = {
     area: `A1:${columns.last}${end}`,
@@ -233,10 +238,13 @@ export const sheetOf = (plan: SheetPlan): StarterSheet => {
     summary: plan.summary,
     widths: plan.widths,
     cells: Object.fromEntries(lines.flatMap(([row, line]) => cellsOf(row, line, rows, columns))),
-    names: Object.fromEntries(Object.entries(plan.named).map(([name, key]) => [name, resolved(`[${key}]`, rows)])),
+    names: Object.fromEntries(
+      Object.entries(plan.named).map(([name, key]) => [name, resolved(key.startsWith("[") ? key : `[${key}]`, rows)]),
+    ),
     frozenRows: plan.frozenRows,
     frozenColumns: 1,
     print,
+    ...(groups.length > 0 && { groups }),
     ...(plan.charts === undefined ? {} : { charts: plan.charts.map((chart) => placedChart(chart, rows)) }),
   };
 };

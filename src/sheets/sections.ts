@@ -198,15 +198,17 @@ export interface StarterPlan {
   readonly columns?: { readonly note: string; readonly last: string };
 }
 
+/** The answer and the checks stay in sight; inputs and workings fold. */
+const foldable = (line: Line): Line => (line.labelStyle === "Heading 2" ? { ...line, fold: "starts" } : line);
+
 /** All lines of a starter sheet: head, warnings, answer, people, body, checks, revisions. */
 export function starterLines(plan: StarterPlan): readonly Line[] {
   const { note, last } = plan.columns ?? { note: "E", last: "E" };
   const body: readonly Line[] = [
     { key: FROM, label: "" },
     ...plan.answer,
-    ...people(plan.project, plan.isShared === true),
-    ...plan.body,
-    { key: TO, label: "" },
+    ...[...people(plan.project, plan.isShared === true), ...plan.body].map(foldable),
+    { key: TO, label: "", fold: "ends" },
   ];
   const own: readonly Line[] = [cellsCheck(body, last), ...inputsChecks(body, note), peopleCheck, ...plan.checks];
   return [

@@ -100,4 +100,6 @@ export interface StarterSheet {
   readonly frozenColumns?: number;
   readonly print: PrintSetUp;
   readonly charts?: readonly SheetChart[];
+  /** Rows that fold under the heading in the row above them, as cells of the first column: "A12:A30". */
+  readonly groups?: readonly string[];
 }

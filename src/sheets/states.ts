@@ -40,3 +40,15 @@ export const stateConditions = (first: string): readonly StateCondition[] =>
     formula: `OR(${STATE_WORDS[state].map((word) => `${first}="${word}"`).join(",")})`,
     ...STATE_LOOKS[state],
   }));
+
+/** A cell compared with a word; programs may write the address with dollars and the words in another order. */
+const COMPARED = /^\$?[A-Z]{1,3}\$?\d{1,7}\s*=\s*"((?:[^"]|"")*)"$/i;
+
+/** Whether a conditional look is one of those above, as any program may have written it. */
+export function isStateCondition(formula: string): boolean {
+  const inner = /^\s*OR\((.*)\)\s*$/is.exec(formula)?.[1];
+  const words = inner?.match(/[^,"]*"(?:[^"]|"")*"/g)?.map((piece) => COMPARED.exec(piece.trim())?.[1]) ?? [];
+  return Object.values(STATE_WORDS).some(
+    (of) => of.length === words.length && of.every((word) => words.includes(word)),
+  );
+}

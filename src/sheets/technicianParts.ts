@@ -1,5 +1,5 @@
 /** Small pieces of the technician's sheets. */
-import { computed, type Line } from "./layout";
+import { computed, input, type Line } from "./layout";
 import type { Validation } from "./sheet";
 
 export const oneOf = (prompt: string, ...list: readonly string[]): Validation => ({ list, prompt });
@@ -7,6 +7,21 @@ export const betweenLimits = (from: number, to: number, prompt: string): Validat
 export const above = (prompt: string, least = 0): Validation => ({ above: least, prompt });
 
 export const filled = (prompt: string): Validation => ({ filled: true, prompt });
+
+/** The unit of money, and of a price: the sign that the sheet's line "currency" holds. */
+export const MONEY = "=[currency]";
+export const moneyPer = (unit: string): string => `=[currency]&"/${unit}"`;
+
+/** An amount of whole money in a text. */
+export const moneyText = (amount: string): string => `[currency]&TEXT(${amount},"#,##0")`;
+
+/** The sign that amounts show; the sheet "Project" has it for all. */
+export const currencyInput = (link?: string): Line =>
+  input("currency", "Currency sign", "$", "", {
+    validation: filled("such as $, €, £ or CHF"),
+    source: "owner",
+    ...(link !== undefined && { link }),
+  });
 
 /** The note beside every value of the example. */
 export const INVENTED = "Invented example: replace by your own.";

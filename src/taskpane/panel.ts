@@ -4,6 +4,7 @@ import { sessionLog, type SessionLog } from "../workbook/callLog";
 import type { Workbook } from "../workbook/port";
 import { sentenceOf, type PanelServices } from "./services";
 import { h } from "./elements";
+import { watchDrops } from "./dropped";
 import { panelEngine } from "./engine";
 import { mathSource } from "./mathml";
 import { cellLabels } from "./model/cellLabels";
@@ -81,6 +82,15 @@ export function mountPanel(root: HTMLElement, workbook: Workbook, options: Panel
   };
   root.addEventListener("click", forget, { capture: true });
   root.addEventListener("keydown", forget, { capture: true });
+  const workbookTab = workbookView(services);
+  watchDrops({
+    announce: services.announce,
+    readWeather: (file) => {
+      root.querySelector<HTMLElement>("#tab-workbook")?.click();
+      workbookTab.weather.root.scrollIntoView();
+      void workbookTab.weather.take(file);
+    },
+  });
   root.classList.add("panel");
   root.replaceChildren(
     ...tabs(
@@ -88,7 +98,7 @@ export function mountPanel(root: HTMLElement, workbook: Workbook, options: Panel
         { id: "cautions", label: "Cautions", view: cautionsView(services) },
         { id: "explain", label: "Explain", view: explainView(services) },
         { id: "find", label: "Find", view: findView(services) },
-        { id: "workbook", label: "Workbook", view: workbookView(services) },
+        { id: "workbook", label: "Workbook", view: workbookTab },
       ],
       "Views",
       visibility,

@@ -82,6 +82,12 @@ export type ReferenceText = { readonly text: string; readonly from: Address };
 
 export type Unsubscribe = () => void;
 
+/** How the writing of a large sheet is followed and stopped. */
+export interface InsertOptions {
+  readonly signal?: AbortSignal;
+  onProgress?(done: number, of: number): void;
+}
+
 /** What a reader of formulas asks of a workbook: one that a host has open, or one as its file stores it. */
 export interface BookReader {
   sheets(): Promise<readonly SheetFacts[]>;
@@ -102,14 +108,19 @@ export interface BookReader {
 export interface Workbook extends BookReader {
   readonly host: "excel" | "preview";
   selection(): Promise<Address | undefined>;
+  /** All that is selected; undefined where that can't be asked. A host without it knows the selected cell alone. */
+  selectedAreas?(): Promise<readonly Area[] | undefined>;
   /** Goes to the cell and shows it. */
   select(address: Address): Promise<void>;
   /** Writes cells, as one undo step if the host supports that. */
   write(cells: readonly CellWrite[]): Promise<void>;
   /** Makes a sheet large enough for an area; missing where every sheet has all rows and columns. */
   readonly makeRoom?: ((area: Area) => Promise<void>) | undefined;
-  /** Adds a sheet from its description and shows it; returns its name (a taken name gets a number appended). */
-  insert(sheet: StarterSheet): Promise<string>;
+  /**
+   * Adds a sheet from its description and shows it; returns its name (a taken name gets a number appended). Cancelled, it
+   * leaves no sheet.
+   */
+  insert(sheet: StarterSheet, options?: InsertOptions): Promise<string>;
   /** The name of the workbook's file; "" where it has none yet. */
   documentName(): Promise<string>;
   /**

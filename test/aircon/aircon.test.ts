@@ -218,7 +218,15 @@ describe("equivalent full-load hours", () => {
     );
     const table = out as readonly (readonly (string | number)[])[];
     expect(table).toHaveLength(14);
-    expect(table[0]).toEqual(["month", "mean (°C)", "mean load", "full load hours (h)"]);
+    expect(table[0]).toEqual([
+      "month",
+      "mean (°C)",
+      "mean load",
+      "full load hours (h)",
+      "low stage hours (h)",
+      "higher hours (h)",
+      "electricity (kWh)",
+    ]);
     const sum = table.slice(1, 13).reduce((total, row) => total + Number(row[3]), 0);
     expect(table[13]?.[0]).toBe("Year");
     expect(table[13]?.[3]).toBeCloseTo(sum, 9);

@@ -7,6 +7,7 @@ import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, inject, t
 import { serve } from "../../scripts/serve";
 import type { Served } from "../../scripts/serve";
 import { connectBrowser, HAS_CHROMIUM } from "../setup/chromium";
+import { said, started } from "./driver";
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 
@@ -17,13 +18,6 @@ const areaOf = (page: Page): Promise<string> =>
     const areas = ["top", "message", "sheet", "side"];
     return areas.find((id) => document.getElementById(id)?.contains(activeElement)) ?? "none";
   });
-
-const said = (page: Page, text: string | RegExp) => page.locator("#said", { hasText: text }).waitFor();
-
-const started = async (page: Page): Promise<void> => {
-  await said(page, /^A1 /);
-  await page.locator("#save:enabled").waitFor();
-};
 
 const press = async (page: Page, key: string, times: number): Promise<void> => {
   for (let time = 0; time < times; time += 1) await page.keyboard.press(key);
@@ -83,6 +77,26 @@ describe.skipIf(!HAS_CHROMIUM)("The page", { timeout: 90_000 }, () => {
   }, 60_000);
   afterEach(() => context.close());
 
+  test("shows the sheet's own first rows before any script, where the engine then draws them", async () => {
+    const before = await browser.newPage({ javaScriptEnabled: false, viewport: { width: 1280, height: 800 } });
+    await before.goto(served.address);
+    const still = before.locator(".still");
+    for (const text of ["Recovery sizing: an air conditioner's heat into a pool", "A year saves", "Legend"])
+      expect(await still.getByText(text, { exact: true }).count(), text).toBe(1);
+    expect(await before.locator("#sheet").getAttribute("aria-busy")).toBe("true");
+    const row = async (label: string): Promise<number> =>
+      (await still.locator("tr", { has: before.locator(`th:text-is("${label}")`) }).boundingBox())?.y ?? 0;
+    const drawn = await page.evaluate(() => {
+      const canvas = [...document.querySelectorAll("#sheet canvas")].map((each) => each.getBoundingClientRect());
+      return Math.max(...canvas.map(({ top, height }) => (height > 100 ? top : 0)));
+    });
+    // The engine's column heads are 20 pixels high.
+    expect(Math.abs((await row("1")) - drawn - 20)).toBeLessThan(3);
+    await before.close();
+    await page.locator("#sheet:not([aria-busy])").waitFor();
+    expect(await page.locator(".still").count()).toBe(0);
+  });
+
   test("leaves the focus alone while it starts, and F6 goes round its areas both ways", async () => {
     expect(await areaOf(page)).toBe("none");
     const forth: string[] = [];
@@ -108,12 +122,30 @@ describe.skipIf(!HAS_CHROMIUM)("The page", { timeout: 90_000 }, () => {
     await press(page, "ArrowDown", 30);
     await said(page, /^B38 suburban/);
     await page.keyboard.press("Alt+ArrowDown");
-    expect(await areaOf(page)).toBe("message");
+    const list = page.getByRole("listbox", { name: "Choices for B38" });
+    await list.waitFor();
+    const [box, button] = [await list.boundingBox(), await page.locator(".cell-choose").boundingBox()];
+    // Below its cell, which ends where the button does, or above it where the window ends.
+    const isAt = [button?.y ?? 0, (button?.y ?? 0) + (button?.height ?? 0)].some(
+      (edge) => Math.abs(edge - (box?.y ?? 0)) < 3 || Math.abs(edge - (box?.y ?? 0) - (box?.height ?? 0)) < 30,
+    );
+    expect([isAt, Math.abs((box?.x ?? 0) + (box?.width ?? 0) - (button?.x ?? 0)) < 120]).toEqual([true, true]);
+    await page.keyboard.press("Escape");
+    expect(await areaOf(page)).toBe("sheet");
+    await said(page, /^B38 suburban/);
+    await page.keyboard.press("Alt+ArrowDown");
     await page.keyboard.press("ArrowUp");
-    await page.keyboard.press("Enter");
     await page.keyboard.press("Enter");
     await said(page, /^B38 open/);
     expect(await areaOf(page)).toBe("sheet");
+    // By its first letters, and by the pointer.
+    await page.keyboard.press("Alt+ArrowDown");
+    await page.keyboard.type("shel");
+    await page.keyboard.press("Enter");
+    await said(page, /^B38 sheltered/);
+    await page.locator(".cell-choose").click();
+    await page.getByRole("option", { name: "suburban" }).click();
+    await said(page, /^B38 suburban/);
   });
 
   test("marks an entry that breaks its cell's rule until it is put right", async () => {
@@ -164,6 +196,24 @@ describe.skipIf(!HAS_CHROMIUM)("The page", { timeout: 90_000 }, () => {
     await page.locator("#question", { hasText: /^Restore Workbook\.xlsx of/ }).waitFor();
     const [download] = await Promise.all([page.waitForEvent("download"), page.keyboard.press("Control+s")]);
     expect(download.suggestedFilename()).toBe("Fernhill Hall.xlsx");
+  });
+
+  test("makes a sheet of a dropped weather file, and shows the panel for it", async () => {
+    await page.getByRole("button", { name: "Panel" }).click();
+    // The typical year of Chicago (NREL TMY3).
+    const year = readFileSync("test/golden/weather-chicago-il.csv", "utf8").split("\n").slice(1);
+    const csv = ["Station: Site", "Latitude: 41.98", "Longitude: -87.92", "Time zone: -6", ...year].join("\n");
+    await page.evaluate((text) => {
+      const dataTransfer = new DataTransfer();
+      dataTransfer.items.add(new File([text], "site.csv"));
+      for (const type of ["dragover", "drop"])
+        document
+          .getElementById("sheet")
+          ?.dispatchEvent(new DragEvent(type, { dataTransfer, bubbles: true, cancelable: true }));
+    }, csv);
+    await page.getByRole("button", { name: "Panel", expanded: true }).waitFor();
+    await page.getByText(/twelve monthly rows on the sheet “Weather Site”/).waitFor();
+    await said(page, /^A1 Weather: Site/);
   });
 
   test("gives a small window to the sheet: no frozen panes, the panel folded; a file keeps the panes", async () => {

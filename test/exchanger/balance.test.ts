@@ -1,7 +1,8 @@
 import { assert, constantFrom, double, pre, property, record } from "fast-check";
 import { describe, expect, it } from "vitest";
 import { airSink, balanceOf, outdoorBalanceOf } from "../../core/exchanger/balance/balance";
-import { machineOf, type MachineRating } from "../../core/exchanger/balance/machine";
+import { machineOf } from "../../core/exchanger/balance/machine";
+import type { MachineRating } from "../../core/exchanger/balance/compressor";
 import { us } from "../../core/kernel/values/quantity";
 import { isFault } from "../../core/kernel/values/fault";
 import { solveCycle } from "../../core/cycle/cycle";

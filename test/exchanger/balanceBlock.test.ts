@@ -4,7 +4,8 @@ import { lookUp } from "../../core/kernel/define/catalogue";
 import { compile, evaluate } from "../../core/kernel/call/evaluate";
 import { isFault } from "../../core/kernel/values/fault";
 import { us } from "../../core/kernel/values/quantity";
-import { compressorOf, coolingAt, onWaterCurve, powerAt, type Rating } from "../../core/pool/year/waterCurve";
+import { compressorOf, coolingAt, onWaterCurve, powerAt } from "../../core/pool/year/waterCurve";
+import type { Rating } from "../../core/aircon/machine/stage";
 
 const definition = lookUp(CATALOGUE, "EXCHANGER.BALANCE");
 const degF = (value: number): number => us("temperature", value);
@@ -77,5 +78,19 @@ describe("EXCHANGER.BALANCE on a cold day", () => {
     expect(row({ outdoor: 35 }, "condensing outdoors")).toBeCloseTo(80, 9);
     expect(row({ outdoor: 35, "least condensing": 70 }, "condensing outdoors")).toBeCloseTo(70, 9);
     expect(row({ outdoor: 35 }, "COPOutdoors")).toBeLessThan(12);
+  });
+});
+
+describe("heat lost on the way in EXCHANGER.BALANCE", () => {
+  it("comes off the heat into the pool, the line's off the leaving water too, and nothing else changes", () => {
+    const lossy = { "line loss": 3000, "pipe loss": 500 };
+    expect(row(lossy, "heat into pool")).toBeCloseTo(row({}, "heat into pool") - 3500, 6);
+    const share = (row(lossy, "leaving water") - 82) / (row({}, "leaving water") - 82);
+    expect(share).toBeCloseTo(1 - 3000 / row({}, "heat into pool"), 9);
+    for (const label of ["condensing", "cooling", "power", "COP", "UA"]) expect(row(lossy, label)).toBe(row({}, label));
+  });
+
+  it("is refused where nothing would reach the pool", () => {
+    expect(balance({ "line loss": 1e6 })).toMatch(/below the heat rejected/);
   });
 });

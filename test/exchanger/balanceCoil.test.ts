@@ -12,7 +12,8 @@ import { balanceOf } from "../../core/exchanger/balance/balance";
 import { coilBalanceOf, coilDuty, type CoilExchanger } from "../../core/exchanger/balance/withCoil";
 import { bothSides } from "../../core/exchanger/balance/working";
 import { rateCoil } from "../../core/exchanger/coil/coil";
-import { machineOf, machineState, type CoolingMachine } from "../../core/exchanger/balance/machine";
+import type { CoolingMachine } from "../../core/exchanger/balance/compressor";
+import { machineOf, machineState } from "../../core/exchanger/balance/machine";
 import { zonesInputOf, zonesOf } from "../../core/exchanger/zones/working";
 import { tryMatchStreams } from "../../core/exchanger/zones/zones";
 import { loadRefrigerant } from "../../core/refrigerant/refrigerant";
@@ -215,7 +216,7 @@ describe("a machine that settles on a coil known by its geometry", () => {
     const { trace, steps } = recorder();
     bothSides(
       {
-        machine: { ...rating, refrigerant: "R-410A" },
+        machine: readyFor("R-410A"),
         exchanger: exchangerOf(18, 0.0025),
         coil: { ratedOutdoor: degF(95) },
         conditions: { enteringWater: 300, wetBulb, outdoor: degF(95) },

@@ -1,5 +1,6 @@
-/** Reads golden files: comment lines begin with "#", the first other line names the columns; quoted cells may hold commas. */
+/** Reads golden files: comment lines begin with "#", the first other line names the columns; quoted cells may hold commas; ".gz" is unpacked. */
 import { readFileSync } from "node:fs";
+import { gunzipSync } from "node:zlib";
 
 export type GoldenCells = Readonly<Record<string, string>>;
 
@@ -17,7 +18,8 @@ const cellsOf = (line: string): readonly string[] => {
 };
 
 const readRows = (file: string): readonly GoldenCells[] => {
-  const text = readFileSync(new URL(file, import.meta.url), "utf8");
+  const bytes = readFileSync(new URL(file, import.meta.url));
+  const text = (file.endsWith(".gz") ? gunzipSync(bytes) : bytes).toString("utf8");
   const [header = "", ...lines] = text.split(/\r?\n/).filter((line) => line !== "" && !line.startsWith("#"));
   const columns = cellsOf(header);
   return lines.map((line) => {

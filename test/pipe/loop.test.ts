@@ -11,6 +11,7 @@ import { PVC_PIPE } from "../../core/pipe/data/pvcPipe";
 import { suddenContraction } from "../../core/pipe/fitting/equations";
 import { fittingLoss } from "../../core/pipe/fitting/fittingLoss";
 import { headLossOf } from "../../core/pipe/straight/headLoss";
+import { BLANK_CURVE } from "../../core/pipe/network/partCurve";
 import { loopLines, type LoopItem } from "../../core/pipe/network/loop";
 import { cellsIn, numberIn } from "../golden/rows";
 
@@ -127,6 +128,7 @@ describe("the loop's head", () => {
       knownFlow: undefined,
       side: "return",
       flowCoefficient: undefined,
+      ...BLANK_CURVE,
       ...over,
     });
     const items = [item("pipe", { size: "2 in", lengthOrCount: 20 }), item("filter", { loss: 3, knownFlow: 0.003 })];

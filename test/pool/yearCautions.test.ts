@@ -93,6 +93,21 @@ describe("the sun of a climate", () => {
     expect(refusalOf({ latitude: -35 }, MIAMI_MONTHS)).toMatch(/latitude -35/);
   });
 
+  test("months of the other hemisphere beyond the tropics and gales in every month are refused", () => {
+    const dull = sunBy((sun) => 0.5 * sun);
+    expect(refusalOf({ latitude: -42 }, dull)).toMatch(/^climate, .*season of the sun: .* got -0\.\d+.*hemisphere/);
+    const gales = MIAMI_MONTHS.map((row) => row.map((cell, at) => (at === 3 && typeof cell === "number" ? 25 : cell)));
+    expect(refusalOf({}, gales)).toMatch(/wind at 10 m, months: .* got 25/);
+  });
+
+  test("wind of miles an hour in a column of m/s is cautioned with the number that shows it", () => {
+    const mph = MIAMI_MONTHS.map((row) =>
+      row.map((cell, at) => (at === 3 && typeof cell === "number" ? 2.237 * cell : cell)),
+    );
+    expect(textOf("POOL-YEAR-WEATHER", {}, mph)).toMatch(/^Unlikely weather: wind at 10 m, .*mph read as m\/s/);
+    expect(textOf("POOL-YEAR-WEATHER", {})).toBe("");
+  });
+
   test("kWh in a column of BTU is cautioned with the ratio and the slip", () =>
     expect(
       textOf(

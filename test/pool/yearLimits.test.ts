@@ -15,7 +15,8 @@ import type { State } from "../../core/pool/year/state";
 import { totalOf } from "../../core/pool/year/sums";
 import { yearSurface } from "../../core/pool/year/surface";
 import { dewPointOver, vapourPressureAt } from "../../core/pool/year/vapourTable";
-import { compressorOf, coolingAt, onWaterCurve, powerAt, type Rating } from "../../core/pool/year/waterCurve";
+import { compressorOf, coolingAt, onWaterCurve, powerAt } from "../../core/pool/year/waterCurve";
+import type { Rating } from "../../core/aircon/machine/stage";
 import { yearOf } from "../../core/pool/year/year";
 import { MIAMI_MONTHS } from "../../core/pool/data/miami";
 import { POOL_HEAT_CAPACITY } from "../../core/pool/equations";
@@ -175,7 +176,13 @@ describe("a year in Miami", () => {
       ...bareRun(year.surface),
       capacity: capacityOf(machine),
       machine: year.machine,
-      recovery: { limit: machine.highLimit, band: machine.deadBand, leastTime: machine.leastTime, onCall: true },
+      recovery: {
+        limit: machine.highLimit,
+        band: machine.deadBand,
+        leastTime: machine.leastTime,
+        onCall: true,
+        lost: 0,
+      },
       backUp: { set: machine.setPoint, most: 1e9, months: Array<boolean>(12).fill(true) },
     };
     const whole = repeatingYear(run, 300);

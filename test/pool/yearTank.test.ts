@@ -98,7 +98,7 @@ describe("a preheat tank beside the pool", () => {
   test("a tank without a pool exchanger raises no caution about the pool's limit or exchanger", () => {
     const { exchangerUA: given, ...rest } = inputsOf({ tankUA: 2000 });
     expect(given).toBeGreaterThan(0);
-    const facts = yearFacts(yearOf(rest as YearInputs, MIAMI), MIAMI);
+    const facts = yearFacts(yearOf(rest as YearInputs, MIAMI), MIAMI, "SI");
     expect(facts).toMatchObject({ warms: "the tank", recovers: true });
     expect(facts).not.toHaveProperty("sentOutdoors");
     expect(facts).not.toHaveProperty("usefulOfTaken");

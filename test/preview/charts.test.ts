@@ -1,9 +1,9 @@
-/** Charts of a sheet in the page: they come back with the workbook and follow their cells. */
+/** Charts and folding rows of a sheet in the page: they come back with the workbook and follow their cells. */
 import type { ICellData } from "@univerjs/core";
 import { expect, test } from "vitest";
 import { emptySheet } from "../../src/preview/file/bookData";
 import { starterData } from "../../src/preview/file/starterBook";
-import { markCorners, movedCharts } from "../../src/preview/univer/chartCells";
+import { chartAreas, markCorners, movedCharts, movedGroups } from "../../src/preview/univer/chartCells";
 import { poolLoop } from "../../src/sheets/poolLoop";
 import type { SheetChart } from "../../src/sheets/sheet";
 import { newBook } from "./support";
@@ -28,7 +28,7 @@ const withRows = (cells: Cells, before: number, count: number): Cells =>
 
 const marked = (): Cells => {
   const cells: Cells = { 1: { 0: { v: "Jan" }, 1: { v: 3, custom: { state: true } } } };
-  markCorners(cells, [CHART]);
+  markCorners(cells, chartAreas([CHART]));
   return cells;
 };
 
@@ -62,6 +62,28 @@ test("a starter sheet's charts come back with the workbook", async () => {
     const [loop, other] = book.data().sheets;
     expect(loop?.charts).toEqual(poolLoop.charts);
     expect(other?.charts).toBeUndefined();
+  } finally {
+    book.dispose();
+  }
+});
+
+test("rows that fold follow rows above them, grow with rows within them, and are gone without their last row", () => {
+  const cells: Cells = {};
+  markCorners(cells, ["A3:A6", "A4:A5"]);
+  expect(movedGroups(["A3:A6", "A4:A5"], withRows(cells, 0, 1))).toEqual(["A4:A7", "A5:A6"]);
+  expect(movedGroups(["A3:A6", "A4:A5"], withRows(cells, 4, 2))).toEqual(["A3:A8", "A4:A7"]);
+  delete cells[4];
+  expect(movedGroups(["A3:A6", "A4:A5"], cells)).toEqual(["A3:A6"]);
+});
+
+test("a starter sheet's folding rows come back with the workbook", async () => {
+  const book = newBook();
+  try {
+    book.load({ sheets: [starterData(poolLoop, "Loop", new Set()).sheet, emptySheet("Other")], names: [] });
+    await book.whenCalculated();
+    const [loop, other] = book.data().sheets;
+    expect(loop?.groups).toEqual(poolLoop.groups);
+    expect(other?.groups).toBeUndefined();
   } finally {
     book.dispose();
   }

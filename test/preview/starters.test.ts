@@ -45,6 +45,8 @@ describe("All starter sheets in one workbook", () => {
     const again = valuesOf(data);
     expect(again.size).toBeGreaterThan(1_000);
     expect([...shown].filter(([address, value]) => again.get(address) !== value)).toEqual([]);
+    const grouped = data.sheets.slice(1).map(({ groups = [] }) => [...groups].sort());
+    expect(grouped).toEqual(STARTER_SHEETS.map(({ groups = [] }) => [...groups].sort()));
     expect(data.sheets.flatMap(({ cells }) => cells.flatMap(({ kept }) => kept ?? []))).toEqual([]);
   });
 

@@ -14,6 +14,7 @@ afterEach(() => void vi.useRealTimers());
 /** An engine that never ends. */
 const endless = {
   get: () => ({
+    state: {},
     beforeCommandExecuted: () => ({ dispose: () => undefined }),
     waitForLatestApplied: () => new Promise<void>(() => undefined),
   }),
@@ -43,6 +44,7 @@ test("After another workbook was loaded, a calculation that begins late is waite
   const waits: (() => void)[] = [];
   const late = {
     get: () => ({
+      state: {},
       beforeCommandExecuted: (call: typeof begin) => {
         begin = call;
         return { dispose: () => undefined };

@@ -6,6 +6,7 @@ import { emptySheet } from "../../src/preview/file/bookData";
 import { formulaTexts } from "../../src/preview/file/formulaTexts";
 import { starterData } from "../../src/preview/file/starterBook";
 import { readXlsx, writeXlsx } from "../../src/preview/file/xlsx";
+import { isStateCondition, stateConditions } from "../../src/sheets/states";
 import { openPackage, readBook } from "../../src/workbook/package";
 import { SMALL } from "../workbook/contractSheets";
 import { fixtureSet, newBook } from "./support";
@@ -110,6 +111,26 @@ test("A starter sheet keeps names, looks, rules and print set-up through a file"
   const text = strFromU8(unzipSync(bytes)["xl/worksheets/sheet1.xml"]!);
   expect(text).toContain('<pageSetup fitToHeight="0" orientation="portrait"/>');
   expect(text).toContain("<oddFooter>Page &amp;P of &amp;N</oddFooter>");
+});
+
+test("Cells that say a check's state look like it after the file is opened again", async () => {
+  const state = { row: 1, column: 2, value: "LOOK", formula: '=IF(A2>1,"LOOK","OK")', state: true as const };
+  const other = { row: 2, column: 2, value: "LOOK" };
+  const sheet = { ...emptySheet("Checks"), cells: [{ row: 1, column: 0, value: 2 }, state, other] };
+  const again = await readXlsx(await writeXlsx({ sheets: [sheet], names: [] }, texts), texts);
+  expect(again.sheets[0]?.cells.map((cell) => [cell.row, cell.column, cell.state])).toEqual([
+    [1, 0, undefined],
+    [1, 2, true],
+    [2, 2, undefined],
+  ]);
+});
+
+test("A condition on a state's words is known however a program writes it, and others aren't", () => {
+  for (const { formula } of stateConditions("C2")) expect(isStateCondition(formula)).toBe(true);
+  expect(isStateCondition('OR($C$2 = "look",C2="GO WITH CONDITIONS",C2="LOOK")')).toBe(true);
+  expect(isStateCondition('OR(C2="LOOK",C2="look")')).toBe(false);
+  expect(isStateCondition('C2="LOOK"')).toBe(false);
+  expect(isStateCondition('OR(C2="LOOK",C2="look",LEN(C2)=3)')).toBe(false);
 });
 
 test("A file that is no workbook is refused with a plain sentence", async () => {

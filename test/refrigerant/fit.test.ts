@@ -5,7 +5,12 @@ import { blendEquilibrium } from "../../core/refrigerant/equilibrium/blend";
 import { pureEquilibrium } from "../../core/refrigerant/equilibrium/pure";
 import type { Fluid } from "../../core/refrigerant/refrigerant";
 import { loadRefrigerant, REFRIGERANTS } from "../../core/refrigerant/refrigerant";
-import { curveDensity, curveIncipient, curvePressure } from "../../core/refrigerant/saturation/saturationCurve";
+import {
+  curveDensity,
+  curveIncipient,
+  curvePressure,
+  curveTemperature,
+} from "../../core/refrigerant/saturation/saturationCurve";
 
 const ALL = [...REFRIGERANTS, "R-125", "R-143a"];
 
@@ -44,9 +49,20 @@ describe("the fitted saturation lines", () => {
         expect(curve.pressure.error).toBeLessThan(1e-9);
         expect(Math.min(curve.liquid.error, curve.vapour.error)).toBeLessThan(3e-8);
         expect(Math.max(curve.liquid.error, curve.vapour.error)).toBeLessThan(3e-5);
-        expect(curve.temperature.error).toBeLessThan(1e-4);
       }
     }
+  });
+
+  it.each(ALL)("gives the temperature of a pressure of %s back to 1e-9 K, to the very ends of the lines", (name) => {
+    const fluid = loadRefrigerant(name);
+    const [from, to] = [fluid.coldest, fluid.warmestSaturated];
+    const even = Array.from({ length: 501 }, (_, i) => from + (i / 500) * (to - from));
+    const nearTop = Array.from({ length: 30 }, (_, i) => to - 10 ** (1 - i / 5)).filter((T) => T > from);
+    for (const curve of [fluid.bubble, fluid.dew])
+      for (const T of [...even, ...nearTop]) {
+        const back = curveTemperature(curve, curvePressure(curve, T));
+        expect(Math.abs(back - T), `at ${T} K`).toBeLessThan(1e-9);
+      }
   });
 
   it("the fits add less than 32 kB gzipped with all the other refrigerant data", () => {

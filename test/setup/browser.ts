@@ -5,7 +5,8 @@ import { join } from "node:path";
 import { chromium } from "playwright-core";
 import type { TestProject } from "vitest/node";
 import { panelScripts } from "../taskpane/bundle";
-import { CHROMIUM, FLAGS, HAS_CHROMIUM } from "./chromium";
+import { HAS_CHROMIUM } from "./chromium";
+import { CHROMIUM, FLAGS } from "./chromiumProgram";
 
 declare module "vitest" {
   interface ProvidedContext {

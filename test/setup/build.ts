@@ -12,10 +12,12 @@ declare module "vitest" {
   }
 }
 
-/** Whether a test, or a helper beside it that it imports, asks for the build. */
+/** Whether a test, or a helper that it imports, asks for the build. */
 const asks = (path: string): boolean => {
   const text = readFileSync(path, "utf8");
-  const helpers = [...text.matchAll(/ from "(\.\/[^"]+)"/g)].map(([, name = ""]) => join(dirname(path), `${name}.ts`));
+  const helpers = [...text.matchAll(/ from "(\.\.?\/[^"]+)"/g)].map(([, name = ""]) =>
+    join(dirname(path), `${name}.ts`),
+  );
   return [text, ...helpers.filter(existsSync).map((each) => readFileSync(each, "utf8"))].some((each) =>
     each.includes('inject("build")'),
   );

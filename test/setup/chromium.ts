@@ -1,7 +1,8 @@
-/** Debian's Chromium: where it lies, how it is started, and the one that a run of tests shares. */
+/** The Chromium that a run of tests shares. */
 import { existsSync } from "node:fs";
 import { chromium, type Browser } from "playwright-core";
 import { inject } from "vitest";
+import { CHROMIUM } from "./chromiumProgram";
 
 declare module "vitest" {
   interface ProvidedContext {
@@ -10,20 +11,8 @@ declare module "vitest" {
   }
 }
 
-export const CHROMIUM = process.env["WARMBACK_CHROMIUM"] ?? "/usr/bin/chromium";
-
 /** Whether tests can run in a browser. In CI none may be skipped: there they fail where it is missing. */
 export const HAS_CHROMIUM = existsSync(CHROMIUM) || process.env["CI"] === "true";
-
-export const FLAGS = [
-  "--no-sandbox",
-  "--disable-gpu",
-  "--disable-quic",
-  "--no-first-run",
-  "--disable-background-networking",
-  "--disable-component-update",
-  "--disable-sync",
-];
 
 /** Connects to the run's browser. Closing the connection closes the pages opened through it, not the browser. */
 export function connectBrowser(): Promise<Browser> {

@@ -67,6 +67,16 @@ describe("Refrigerant side", () => {
     expect(other.get("50")).toBeCloseTo(84.1, 0);
   });
 
+  // U.S. Standard Atmosphere 1976, table IV: 12.23 psi at 5,000 ft, 14.70 psi at sea level; from memory.
+  test("counts gauge pressures from the air at the altitude", async () => {
+    const at = (altitude: number) => valuesOf(withInputs(refrigerantSide, { Altitude: altitude }));
+    const low = await at(0);
+    const high = await at(5000);
+    expect((high.get("40") as number) - (low.get("40") as number)).toBeCloseTo(14.7 - 12.23, 1);
+    // The same reading is a lower absolute pressure there, and a lower dew temperature.
+    expect(high.get("Superheat")).toBeGreaterThan(low.get("Superheat") as number);
+  });
+
   test("never lets a mildly flammable refrigerant pass in a machine that isn't listed for it", async () => {
     const found = await valuesOf(withInputs(refrigerantSide, { Refrigerant: "R-454B" }));
     expect(found.get("Flammable class only in listed equipment")).toBe("FAILS");

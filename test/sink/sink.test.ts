@@ -133,6 +133,8 @@ describe("a rack", () => {
     condensing: 308.15,
     reclaim: "full condensing",
     desuperheatingShare: 0.2,
+    refrigerant: undefined,
+    efficiency: 0.65,
     heldCondensing: 316.15,
   };
 

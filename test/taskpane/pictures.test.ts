@@ -64,7 +64,7 @@ const BALANCE: CellInput = [
 ];
 describe("Pictures as data", () => {
   test("pictures belong to functions that exist, and those that no worker runs are named as light", () => {
-    expect(PICTURED).toHaveLength(6);
+    expect(PICTURED).toHaveLength(8);
     for (const id of PICTURED) expect(lookUp(CATALOGUE, id)?.memoised === true, id).toBe(!LIGHT_PICTURES.includes(id));
     for (const id of LIGHT_PICTURES) expect(PICTURED).toContain(id);
   });

@@ -3,7 +3,7 @@ import type { ArgData, Shape } from "../../core/kernel/define/argument";
 import { labelOf } from "../../core/kernel/define/argument";
 import type { CellFunction } from "../../core/kernel/define/cellFunction";
 import { defaultText } from "../../core/kernel/explain/describe";
-import { KINDS, type KindName } from "../../core/kernel/values/quantity";
+import { KINDS, show, type KindName } from "../../core/kernel/values/quantity";
 import type { SingleResult } from "../../core/kernel/define/result";
 import { placedArgs, singlesOf } from "../../core/kernel/define/unitsArgument";
 
@@ -33,7 +33,7 @@ const shapeText = (shape: Shape): string => {
 };
 
 const argText = (name: string, arg: ArgData): string => {
-  const preset = defaultText(arg, "SI");
+  const preset = defaultText(arg, "SI", show);
   return `${name}: ${shapeText(arg.shape)}, ${arg.presence}${preset === "" ? "" : ` ${preset}`}`;
 };
 

@@ -20,12 +20,14 @@ const cells = (out: Out): readonly CellOut[] => (Array.isArray(out) ? (out as Ce
 
 /** Whether a function's first good arguments are scalars, which this test can turn into the other system's units. */
 const isComparable = (definition: CellFunction): boolean =>
+  // The coefficients of a compressor's map are in the units of the call.
+  definition.id !== "CYCLE.MAP" &&
   goodRaw(definition) !== undefined &&
   compile(definition).unitsAt >= 0 &&
   placedArgs(definition).every(([, { shape }]) => shape.type !== "block" && shape.type !== "rows");
 
-test("86 functions of scalars are compared in both systems", () =>
-  expect(EVERY.filter(([, definition]) => isComparable(definition))).toHaveLength(86));
+test("87 functions of scalars are compared in both systems", () =>
+  expect(EVERY.filter(([, definition]) => isComparable(definition))).toHaveLength(87));
 
 describe.each(EVERY)("%s", (_, definition) => {
   test("gives the same answer for the same inputs in SI units", () => {

@@ -59,7 +59,7 @@ describe("A calculation note", () => {
   test("names inputs in the user's units with SI beside, and which are defaults", () => {
     expect(head.inputs.find(({ name }) => name === "flow")).toMatchObject({
       value: "90 gpm",
-      inSI: "20.4412 m³/h",
+      inSI: "20.44 m³/h",
       given: true,
     });
     expect(head.inputs.find(({ name }) => name === "schedule")).toMatchObject({ value: "40", given: false });
@@ -69,23 +69,38 @@ describe("A calculation note", () => {
     const velocity = head.steps.find(({ title }) => title === "Mean velocity");
     expect(velocity).toMatchObject({
       form: "v = 4 * Q / (pi * D^2)",
-      value: "v = 8.75686 ft/s",
+      value: "v = 8.757 ft/s",
       source: expect.any(String) as string,
     });
     expect(velocity?.symbols).toEqual([
-      { name: "Q", description: "water flow", value: "90 gpm", inSI: "20.4412 m³/h" },
-      { name: "D", description: "bore", value: "2.049 in", inSI: "52.0446 mm" },
+      { name: "Q", description: "water flow", value: "90 gpm", inSI: "20.44 m³/h" },
+      { name: "D", description: "bore", value: "2.049 in", inSI: "52.04 mm" },
     ]);
     // 90 gpm through 2.049 in by hand: 0.4085 × 90 / 2.049² = 8.757 ft/s; in SI 2.669 m/s.
     expect(velocity?.inSI).toMatch(/^2\.669\d* m\/s$/);
   });
 
+  test("puts the user's own quantities into equations that hold in any units, with SI base units below", () => {
+    const velocity = head.steps.find(({ title }) => title === "Mean velocity");
+    expect(velocity?.numbers).toBe("= 4 * (90 gpm) / (pi * (2.049 in)^2)");
+    expect(velocity?.baseNumbers).toMatch(/^= 4 \* 0\.00567\d* \/ \(pi \* 0\.0520\d*\^2\)$/);
+    expect(noteText([head], HEAD)).toContain("= 4 * (90 gpm) / (pi * (2.049 in)^2)");
+    const loss = head.steps.find(({ form }) => /\bg\b/.test(form));
+    expect(loss?.numbers).toContain("(32.174 ft/s²)");
+  });
+
+  test("leaves an equation in SI base units whose own numbers have units", () => {
+    const all = [head, inSI, states].flatMap(({ steps }) => steps).filter(({ form }) => form !== "");
+    expect(all.some(({ numbers }) => numbers === "")).toBe(true);
+    for (const { numbers } of all) expect(numbers).not.toMatch(/°[FC]\)/);
+  });
+
   test("has a source for every equation and describes every symbol", () => {
-    for (const { form, symbols, source, numbers } of [head, inSI, states].flatMap(({ steps }) => steps)) {
+    for (const { form, symbols, source, baseNumbers } of [head, inSI, states].flatMap(({ steps }) => steps)) {
       if (form === "") continue;
       expect(source, form).not.toBe("");
       expect(symbols.length, form).toBeGreaterThan(0);
-      expect(numbers, form).not.toBe("");
+      expect(baseNumbers, form).not.toBe("");
     }
   });
 
@@ -107,7 +122,7 @@ describe("A calculation note", () => {
       "Project: Fernhill Hall (invented)",
       "Sheet 2 of 2",
       "v = 4 * Q / (pi * D^2)",
-      "Q = 90 gpm (20.4412 m³/h), water flow",
+      "Q = 90 gpm (20.44 m³/h), water flow",
       "no digital signature",
     ])
       expect(text).toContain(part);

@@ -92,6 +92,11 @@ describe.each(PROFILES)("A starter sheet in Excel, $name", (profile) => {
     expect(on.sheet("Small sheet").settings.get("frozenColumns")).toBe(1);
   });
 
+  it("folds rows where it asks for that", async () => {
+    await on.book.insert({ ...SMALL, groups: ["A2:A9", "A3:A4"] });
+    expect(on.sheet("Small sheet").settings.get("rowGroups")).toEqual(["2:9", "3:4"]);
+  });
+
   it("takes a linked input from the workbook where the name exists, and its own value where not", async () => {
     const cells = {
       B2: { content: 75, style: "Input", format: "0", link: "ProjectFlow", validation: { above: 0, prompt: "gpm" } },
@@ -121,6 +126,13 @@ describe.each(PROFILES)("A starter sheet in Excel, $name", (profile) => {
   it("says that the workbook's structure is protected", async () => {
     on.host.book.structureProtected = true;
     expect(await sentenceOf(on.book.insert(SMALL))).toMatch(/workbook.*protected/);
+  });
+
+  it("stays where only its outline is refused", async () => {
+    on.host.fault = ({ label }) => (label.includes("Group") ? "GeneralException" : undefined);
+    await on.book.insert({ ...SMALL, groups: ["A2:A9"] });
+    expect(on.titles()).toContain("Small sheet");
+    expect(on.sheet("Small sheet").settings.get("rowGroups")).toBeUndefined();
   });
 
   it("stays where only the page set-up is refused", async () => {

@@ -86,6 +86,22 @@ describe("A scan for cautions", () => {
     expect(texts(note?.cells)).toEqual(["Loop!A1", "Loop!A2"]);
   });
 
+  test("cells of one calculation are one of a note's calls, those of another a second one", async () => {
+    const same = 'WARMBACK.PIPE.VELOCITY(90,"2 in")';
+    const book = {
+      Loop: {
+        A1: cell(`=${same}`, 9),
+        A2: cell(`=${same}*2`, 18),
+        A3: cell(`=${same}/3`, 3),
+        A4: cell('=WARMBACK.PIPE.VELOCITY(90,"3 in")', 9),
+      },
+    };
+    const { scan } = start({}, fakePort(book));
+    const [note] = must(await scan.scan()).severities[1]?.codes[0]?.notes ?? [];
+    expect(texts(note?.cells)).toEqual(["Loop!A1", "Loop!A2", "Loop!A3", "Loop!A4"]);
+    expect(note?.calls.map(texts)).toEqual([["Loop!A1", "Loop!A2", "Loop!A3"], ["Loop!A4"]]);
+  });
+
   test("lists the cells that use us, those that fail with their text, and those that can't be read or are stale", async () => {
     const { scan } = start();
     const report = must(await scan.scan());

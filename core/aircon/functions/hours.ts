@@ -4,12 +4,18 @@ import { quantity, rows } from "../../kernel/define/argument";
 import { cellFunction } from "../../kernel/define/cellFunction";
 import { valueError } from "../../kernel/values/fault";
 import { show, us } from "../../kernel/values/quantity";
-import { quantityResult, tableResult, wordResult } from "../../kernel/define/result";
-import { hoursOverstate, narrowSpan } from "../cautions";
+import { NO_VALUE, quantityResult, tableResult, wordResult } from "../../kernel/define/result";
+import { boardDrivesMachine, boardFacts } from "../../cycle/machine/cautions";
+import { hoursOverstate, narrowSpan, oddMeans, singleSpeedOnly } from "../cautions";
+import { MACHINE_BLOCK } from "../machine/inputs";
+import { machineMonths, totalRun } from "../machine/months";
 import { yearOfLoad, type MonthOfLoad } from "../fullLoadHours";
 
 /** Monthly means of the typical year of Miami (TMY3, Miami International Airport). */
 const MIAMI = [67, 69.6, 70.8, 75.4, 79.6, 81.8, 82.6, 82.3, 81.5, 79.4, 74.5, 68.5].map((mean) => ({ mean }));
+
+/** A month without a machine. */
+const NO_MACHINE = { lowStageHours: NO_VALUE, higherHours: NO_VALUE, electricity: NO_VALUE } as const;
 
 /** The year: means over all days, hours summed. */
 const total = (months: readonly MonthOfLoad[]): MonthOfLoad => {
@@ -42,6 +48,7 @@ export const airconHours = cellFunction({
   details: [
     "Load: none at or below the balance temperature, rising in a straight line to full at the design temperature, full above it; day and night alike.",
     "Daily means spread about the month's mean by the distribution of Erbs, Klein and Beckman. The swing within a day is ignored, so spring and autumn read a little low.",
+    "With machine: its load is its own cooling at design, and each day of the month's spread is met by stage or speed as in POOL.YEAR, on the outdoor coil, with the cycling loss below the least.",
     "Degree-days by this method agree with ten typical US years within 10 % (San Francisco, which has hardly any, within 200 °F·days).",
   ],
   args: {
@@ -64,7 +71,11 @@ export const airconHours = cellFunction({
       from: ({ monthlyMeans }) =>
         standardDeviation((monthlyMeans as readonly { readonly mean: number }[]).map(({ mean }) => mean)),
     }),
+    machine: MACHINE_BLOCK.describedAs(
+      "block of the machine with POOL.YEAR's labels: adds its time by stage and electricity",
+    ).optional(),
   },
+  unitsAfter: "yearlySpread",
   returns: tableResult(
     "full-load hours by month",
     {
@@ -72,10 +83,31 @@ export const airconHours = cellFunction({
       mean: quantityResult("temperature", "mean temperature"),
       meanLoad: quantityResult("fraction", "mean share of full load"),
       fullLoadHours: quantityResult("time", "equivalent full-load hours"),
+      lowStageHours: quantityResult("time", "time at low stage or least speed; blank without a machine"),
+      higherHours: quantityResult("time", "time above it, at full capacity with a single speed"),
+      electricity: quantityResult("electric energy", "electricity of the machine on its outdoor coil"),
     },
     { total: true },
   ),
   cautions: [
+    {
+      rule: boardDrivesMachine,
+      raisedBy: {
+        monthlyMeans: MIAMI,
+        balance: 65,
+        design: 91,
+        machine: { ratedCooling: 36_000, ratedPower: 3, communicating: true },
+      },
+    },
+    {
+      rule: singleSpeedOnly,
+      raisedBy: {
+        monthlyMeans: MIAMI,
+        balance: 65,
+        design: 91,
+        machine: { ratedCooling: 36_000, ratedPower: 3 },
+      },
+    },
     {
       rule: hoursOverstate,
       raisedBy: { monthlyMeans: MONTHS.map((_, place) => ({ mean: 60 + 2 * place })), balance: 65, design: 95 },
@@ -84,7 +116,18 @@ export const airconHours = cellFunction({
       rule: narrowSpan,
       raisedBy: { monthlyMeans: MONTHS.map((_, place) => ({ mean: 60 + 2 * place })), balance: 75, design: 85 },
     },
+    {
+      rule: oddMeans,
+      raisedBy: { monthlyMeans: MONTHS.map((_, place) => ({ mean: 10 + place })), balance: 65, design: 91 },
+    },
   ],
+  facts: {
+    coolestMonth: "temperature",
+    warmestMonth: "temperature",
+    jump: "temperature difference",
+    singleSpeed: "yes/no",
+    boardDriven: "word",
+  },
   checks: [
     {
       inputs: { monthlyMeans: MIAMI, balance: 65, design: 91 },
@@ -101,18 +144,28 @@ export const airconHours = cellFunction({
       remark: "2,331 K·days above 65 °F in the year",
     },
   ],
-  compute({ monthlyMeans, balance, design, yearlySpread }, { trace, system }) {
+  compute({ monthlyMeans, balance, design, yearlySpread, machine }, { trace, system, recordFacts }) {
     if (design - balance < us("temperature difference", 5) - 1e-9)
       throw valueError(
         `design: must be at least ${show(us("temperature difference", 5), "temperature difference", system)} above balance, got ${show(design, "temperature", system)} over ${show(balance, "temperature", system)}`,
       );
     const means = monthlyMeans.map(({ mean }) => mean);
+    recordFacts({
+      coolestMonth: Math.min(...means),
+      warmestMonth: Math.max(...means),
+      jump: Math.max(...means.map((mean, month) => Math.abs(mean - (means.at(month - 1) ?? mean)))),
+      ...(machine && { singleSpeed: machine.machineType === "single speed", ...boardFacts(machine) }),
+    });
     const months = yearOfLoad(means, { balance, design, yearlySpread }, trace);
+    const runs =
+      machine &&
+      machineMonths({ ...machine, mapUnits: machine.mapUnits ?? system }, months, { balance, design, yearlySpread });
     return [...months, total(months)].map(({ mean, load, time }, place) => ({
       month: MONTHS[place] ?? "Year",
       mean,
       meanLoad: load,
       fullLoadHours: time,
+      ...(runs ? (runs[place] ?? totalRun(runs)) : NO_MACHINE),
     }));
   },
 });

@@ -5,7 +5,7 @@ import { CLIMATE } from "../../pool/year/inputs";
 import { MIAMI_MONTHS } from "../../pool/data/miami";
 import { LATITUDE } from "../args";
 import { impossibleWeather, plausibleOnly, unlikelyWeather } from "../cautions";
-import { findingsOf } from "../plausibility";
+import { findingsOf } from "../../pool/year/plausibility";
 
 const MIAMI = { climate: MIAMI_MONTHS, latitude: 25.82, units: "SI" } as const;
 

@@ -3,7 +3,8 @@ import { notAvailable } from "../../kernel/values/fault";
 import { bracketedRoot } from "../../numeric/root";
 import { quantityMark } from "../../kernel/values/quantityMark";
 import { coilConductance, effectiveConductance, settledHeat } from "./equations";
-import { meanCondensing, machineState, type CoolingMachine, type MachineState } from "./machine";
+import type { CoolingMachine } from "./compressor";
+import { meanCondensing, machineState, type MachineState } from "./machine";
 import { waterRate } from "../zones/zones";
 
 /** The fluid that takes the heat: its entering temperature, K, and W/K from the mean condensing temperature to that. */

@@ -27,6 +27,16 @@ export const evaporatorLine = equation({
   code: (x) => (x.Qr * (x.Twb - x.Te)) / (x.Twr - x.Ter),
 });
 
+export const heatArriving = equation({
+  name: "Heat that reaches the pool",
+  form: "Q = Qr - Ql - Qp",
+  kind: "heat rate",
+  symbols: { Qr: heat("heat rejected"), Ql: heat("lost by the line"), Qp: heat("lost by the pipes") },
+  validity: "condensing settles as if all heat reached the exchanger: a little high",
+  source: "identity",
+  code: (x) => x.Qr - x.Ql - x.Qp,
+});
+
 export const volumetricEfficiencyAt = equation({
   name: "Volumetric efficiency away from the rating",
   form: "e = 1 - (1 - e0) * (r^(1 / n) - 1) / (r0^(1 / n) - 1)",
@@ -76,15 +86,6 @@ export const pumpedFlow = equation({
   symbols: { V, e: symbol("fraction", "volumetric efficiency", 0.6, 1), rho },
   source: "identity",
   code: (x) => x.V * x.e * x.rho,
-});
-
-export const heatOfFlow = equation({
-  name: "Heat or work of the flow",
-  form: "Q = m * q",
-  kind: "heat rate",
-  symbols: { m, q: symbol("enthalpy", "by mass of refrigerant", 2e4, 3e5) },
-  source: "identity",
-  code: (x) => x.m * x.q,
 });
 
 /** Heat into the water per kelvin from its entering temperature to the mean condensing temperature. */

@@ -1,5 +1,5 @@
 /** The input block of a machine that settles on pool water. */
-import { block, labelOf, quantity, type ValuesOf } from "../../kernel/define/argument";
+import { block, choice, either, labelOf, quantity, type ValuesOf } from "../../kernel/define/argument";
 import { valueError } from "../../kernel/values/fault";
 import { HEAT_RATE, AIR_TEMPERATURE, POOL_WATER, WATER_FLOW } from "../../kernel/define/glossary";
 import { si, us } from "../../kernel/values/quantity";
@@ -10,8 +10,10 @@ import {
   SUBCOOLING,
   SUPERHEAT,
 } from "../../cycle/args";
+import type { StageInputs } from "../../cycle/machine/description";
+import { STAGE_ENTRIES } from "../../cycle/machine/inputs";
 import { REFRIGERANT } from "../../refrigerant/args";
-import { CONDUCTANCE, DIRECTION } from "../args";
+import { CONDUCTANCE, DIRECTION, HEAT_LOST } from "../args";
 import { COIL_ENTRIES } from "../coil/inputs";
 
 const degF = (value: number): number => us("temperature", value);
@@ -75,6 +77,13 @@ export const BALANCE_INPUTS = block(
       from: 0,
       usual: [0, si("electric power", 5)],
     }).default(0),
+    ...HEAT_LOST,
+    ...STAGE_ENTRIES,
+    stage: either(
+      choice("Stage", ["full", "low"], "full capacity, or low stage"),
+      quantity("fraction", "share of the way from least to full speed", { from: 0, to: 1 }),
+      "stage that runs, or a speed by its share of the way from least to full",
+    ).default("full"),
   },
   "input block: machine at its rating, UA or coil, water, air, limits",
 );
@@ -89,7 +98,8 @@ export type BalanceEntries = ValuesOf<typeof MACHINE_ENTRIES> &
     readonly leastCondensing: number;
     readonly ratedPower?: number | undefined;
     readonly indoorFan: number;
-  };
+    readonly stage: "full" | "low" | number;
+  } & StageInputs;
 
 type GeometryKey = keyof typeof GEOMETRY_ENTRIES;
 const GEOMETRY_KEYS = Object.keys(GEOMETRY_ENTRIES) as readonly GeometryKey[];

@@ -3,7 +3,7 @@ import { valueError, notAvailable } from "../../kernel/values/fault";
 import type { Trace } from "../../kernel/define/steps";
 import { bracketedRoot } from "../../numeric/root";
 import { quantityMark } from "../../kernel/values/quantityMark";
-import { solveCycle, type Cycle } from "../../cycle/cycle";
+import { solveCycle } from "../../cycle/cycle";
 import type { PhaseState } from "../../refrigerant/helmholtz/substance";
 import type { Fluid } from "../../refrigerant/refrigerant";
 import {
@@ -12,36 +12,16 @@ import {
   saturationTemperature,
 } from "../../refrigerant/saturation/saturation";
 import { checkRange, singlePhase } from "../../refrigerant/state/state";
-import { stateOnIsobar, stateByEntropy } from "../../refrigerant/state/stateBy";
-import { efficiencyByPower, evaporatorLine, pumpedFlow, sweptVolume, volumetricEfficiencyAt } from "./equations";
-
-export interface MachineRating {
-  readonly fluid: Fluid;
-  /** Cooling of the evaporator at the rating, W. */
-  readonly cooling: number;
-  /** Dew temperatures at the rating, K. */
-  readonly evaporating: number;
-  readonly condensing: number;
-  /** Wet bulb of the air entering the evaporator at the rating, K. */
-  readonly wetBulb: number;
-  /** K */
-  readonly superheat: number;
-  readonly subcooling: number;
-  /** Isentropic enthalpy rise over electrical input per mass. */
-  readonly efficiency: number;
-  /** Suction volume moved over volume swept, at the rating. */
-  readonly volumetricEfficiency: number;
-}
-
-/** A rated machine with the constants that many balances share. */
-export interface CoolingMachine {
-  readonly rating: MachineRating;
-  readonly rated: Cycle;
-  /** m³/s */
-  readonly swept: number;
-  readonly ratedRatio: number;
-  readonly exponent: number;
-}
+import {
+  MAP_SPAN,
+  massFlowAt,
+  powerOf,
+  suctionAt,
+  type Between,
+  type CoolingMachine,
+  type MachineRating,
+} from "./compressor";
+import { efficiencyByPower, evaporatorLine, sweptVolume } from "./equations";
 
 /** @throws where the rating's temperatures leave the refrigerant's range */
 export const machineOf = (rating: MachineRating): CoolingMachine => {
@@ -84,32 +64,6 @@ export function efficiencyOfPower(rating: MachineRating, power: number, trace: T
 export const meanCondensing = (fluid: Fluid, dew: number, pressure: number): number =>
   fluid.bubble === fluid.dew ? dew : (dew + saturationTemperature(fluid, pressure, "bubble")) / 2;
 
-/** Volumetric efficiency of the compressor at two pressures, 0 or more. */
-export const volumetricEfficiency = ({ rating, ratedRatio, exponent }: CoolingMachine, pressureRatio: number): number =>
-  Math.max(
-    0,
-    volumetricEfficiencyAt.code({
-      e0: rating.volumetricEfficiency,
-      r: pressureRatio,
-      r0: ratedRatio,
-      n: exponent,
-    }),
-  );
-
-const suctionAt = ({ rating: { fluid, superheat } }: CoolingMachine, evaporating: number): PhaseState => {
-  const pressure = refrigerantSaturationPressure(fluid, evaporating, "dew");
-  if (superheat === 0) return saturatedStateAtPressure(fluid, pressure, "dew");
-  checkRange(fluid, pressure, evaporating + superheat);
-  return singlePhase(fluid, pressure, evaporating + superheat, "vapour");
-};
-
-const massFlowAt = (machine: CoolingMachine, suction: PhaseState, condensingPressure: number): number =>
-  pumpedFlow.code({
-    V: machine.swept,
-    e: volumetricEfficiency(machine, condensingPressure / suction.pressure),
-    rho: suction.density,
-  });
-
 /** Common state of compressor and evaporator at a condensing temperature. */
 export interface MachineState {
   readonly evaporating: number;
@@ -118,6 +72,8 @@ export interface MachineState {
   readonly meanCondensing: number;
   /** kg/s */
   readonly massFlow: number;
+  /** Isentropic efficiency of the compressor. */
+  readonly efficiency: number;
   /** W */
   readonly cooling: number;
   readonly power: number;
@@ -131,23 +87,26 @@ const CLOSED = 1e-8;
 const agreed = (
   machine: CoolingMachine,
   wetBulb: number,
-  pressure: number,
+  { condensing, pressure }: Omit<Between, "evaporating">,
   liquidEnthalpy: number,
   guess: number,
 ): number => {
   const { fluid, cooling, evaporating, wetBulb: ratedBulb } = machine.rating;
   const surplus = (Te: number): number => {
     const suction = suctionAt(machine, Te);
-    const taken = massFlowAt(machine, suction, pressure) * (suction.enthalpy - liquidEnthalpy);
+    const taken =
+      massFlowAt(machine, suction, { evaporating: Te, condensing, pressure }) * (suction.enthalpy - liquidEnthalpy);
     return taken - evaporatorLine.code({ Qr: cooling, Twb: wetBulb, Te, Twr: ratedBulb, Ter: evaporating });
   };
+  // A cubic must not be asked far outside what it was fitted to.
+  const lowest = machine.map ? Math.max(fluid.coldest, wetBulb - MAP_SPAN) : fluid.coldest;
   // Secant from the last answer; the first slope is that of the rating (suction density rises by some 3 % per kelvin).
   let [a, fa] = [guess, surplus(guess)];
   if (Math.abs(fa) < CLOSED * cooling) return a;
   let slope = cooling * (0.033 + 1 / (ratedBulb - evaporating));
   for (let pass = 0; pass < 8; pass++) {
     const b = a - fa / slope;
-    if (!(b > fluid.coldest && b < wetBulb)) break;
+    if (!(b > lowest && b < wetBulb)) break;
     const fb = surplus(b);
     if (fb === fa) return b;
     slope = (fb - fa) / (b - a);
@@ -155,7 +114,7 @@ const agreed = (
     if (!(slope > 0)) break;
     if (Math.abs(fa) < CLOSED * cooling) return a;
   }
-  const root = bracketedRoot(surplus, fluid.coldest, wetBulb, { tolerance: 1e-10 });
+  const root = bracketedRoot(surplus, lowest, wetBulb, { tolerance: 1e-10 });
   if (!root.found)
     throw notAvailable(
       `no evaporating temperature below the wet bulb (${quantityMark("temperature", wetBulb)}) lets this compressor and evaporator agree`,
@@ -175,30 +134,28 @@ export const machineState = (
   wetBulb: number,
   guess: number,
 ): MachineState => {
-  const { fluid, subcooling, efficiency } = machine.rating;
+  const { fluid, subcooling } = machine.rating;
   const pressure = refrigerantSaturationPressure(fluid, condensing, "dew");
   const dew = saturatedStateAtPressure(fluid, pressure, "dew");
   const bubble = saturatedStateAtPressure(fluid, pressure, "bubble");
   const liquid = subcooling > 0 ? liquidAt(fluid, pressure, bubble.temperature - subcooling) : bubble;
-  const evaporating = agreed(machine, wetBulb, pressure, liquid.enthalpy, guess);
+  const evaporating = agreed(machine, wetBulb, { condensing, pressure }, liquid.enthalpy, guess);
   if (!(evaporating < condensing))
     throw notAvailable(
       `condensing would fall to ${quantityMark("temperature", condensing)}, not above evaporating: the condenser is too cold for this machine`,
     );
   const suction = suctionAt(machine, evaporating);
-  const isentropic =
-    suction.entropy >= dew.entropy
-      ? stateOnIsobar(fluid, dew, suction.entropy, "entropy")
-      : stateByEntropy(fluid, pressure, suction.entropy);
-  const massFlow = massFlowAt(machine, suction, pressure);
+  const at = { evaporating, condensing, pressure };
+  const massFlow = massFlowAt(machine, suction, at);
   const cooling = massFlow * (suction.enthalpy - liquid.enthalpy);
-  const power = (massFlow * (isentropic.enthalpy - suction.enthalpy)) / efficiency;
+  const { power, efficiency } = powerOf(machine, suction, dew, at, massFlow);
   return {
     evaporating,
     condensing,
     condensingPressure: pressure,
     meanCondensing: fluid.bubble === fluid.dew ? condensing : (dew.temperature + bubble.temperature) / 2,
     massFlow,
+    efficiency,
     cooling,
     power,
     rejected: cooling + power,

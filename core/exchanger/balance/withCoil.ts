@@ -6,7 +6,8 @@ import { solveEquilibrium, waterSink, type Balance, type BalanceConditions } fro
 import { CROSSED, searchByBracket, settleByRatings } from "./coilSearch";
 import { rateCoil, type CoilRating } from "../coil/coil";
 import { checkGeometry, type CoilGeometry } from "../coil/shell";
-import { machineState, type CoolingMachine, type MachineState } from "./machine";
+import type { CoolingMachine } from "./compressor";
+import { machineState, type MachineState } from "./machine";
 import { tryMatchStreams, waterRate } from "../zones/zones";
 import { zonesInputOf, type DutyInputs } from "../zones/working";
 
@@ -27,8 +28,8 @@ const USUAL_COEFFICIENT = 800;
 
 /** The duty of EXCHANGER.COIL for the running machine, entering water in K. */
 export const coilDuty = (
-  { rating: { fluid, superheat, subcooling, efficiency } }: CoolingMachine,
-  { massFlow, evaporating, condensing }: MachineState,
+  { rating: { fluid, superheat, subcooling } }: CoolingMachine,
+  { massFlow, evaporating, condensing, efficiency }: MachineState,
   { waterFlow, direction }: CoilExchanger,
   enteringWater: number,
 ): DutyInputs => ({

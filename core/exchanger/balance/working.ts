@@ -1,14 +1,14 @@
 /** The balance on pool and outdoor coil with its record in the working. */
 import { silent, type Trace } from "../../kernel/define/steps";
+import { heatOfFlow } from "../../cycle/equations";
+import { mappedCycle } from "../../cycle/map/map";
 import { cycleOf } from "../../cycle/working";
-import { loadRefrigerant } from "../../refrigerant/refrigerant";
 import { densityOfWater, heatCapacityOfWater } from "../../water/equations";
 import {
   changeOfHeat,
   coilConductance,
   conductanceOfHeat,
   evaporatorLine,
-  heatOfFlow,
   effectiveConductance,
   pumpedFlow,
   settledHeat,
@@ -28,10 +28,11 @@ import {
 import { coilBalanceOf, coilDuty, type CoilExchanger } from "./withCoil";
 import { rateCoil, type CoilRating } from "../coil/coil";
 import { zonesOf } from "../zones/working";
-import { machineOf, meanCondensing, type CoolingMachine, type MachineRating } from "./machine";
+import type { CoolingMachine } from "./compressor";
+import { meanCondensing } from "./machine";
 
 export interface BalanceInput {
-  readonly machine: Omit<MachineRating, "fluid"> & { readonly refrigerant: string };
+  readonly machine: CoolingMachine;
   readonly exchanger: GivenExchanger | CoilExchanger;
   readonly coil: OutdoorCoil;
   readonly conditions: BalanceConditions & { readonly outdoor: number };
@@ -58,19 +59,24 @@ export interface BothSides {
 }
 
 const cycleAt = (
-  { rating: { fluid, superheat, subcooling, efficiency } }: CoolingMachine,
-  at: Temperatures,
+  { rating: { fluid, superheat, subcooling } }: CoolingMachine,
+  { evaporating, condensing, efficiency }: Running,
   trace: Trace,
-) => cycleOf({ ...at, superheat, subcooling, efficiency, refrigerant: fluid.name }, trace);
+) => cycleOf({ evaporating, condensing, superheat, subcooling, efficiency, refrigerant: fluid.name }, trace);
 
-interface Temperatures {
+interface Running {
   readonly evaporating: number;
   readonly condensing: number;
+  readonly efficiency: number;
 }
 
 const traceMachine = (machine: CoolingMachine, trace: Trace): void =>
   trace.within("Machine at its rating", () => {
-    const { rating, ratedRatio, exponent } = machine;
+    const { rating, ratedRatio, exponent, map } = machine;
+    if (map !== undefined) {
+      mappedCycle(map, rating.fluid, rating, trace);
+      return;
+    }
     const { cooling: q, suction } = cycleAt(machine, rating, trace);
     trace.step(sweptVolume, { Q: rating.cooling, e: rating.volumetricEfficiency, rho: suction.density, q });
     trace.remark(
@@ -78,9 +84,26 @@ const traceMachine = (machine: CoolingMachine, trace: Trace): void =>
     );
   });
 
+/** The flow of the compressor, kg/s: by its map, or by its swept volume. */
+function traceFlow(
+  { map, rating, ratedRatio, exponent, swept }: CoolingMachine,
+  { evaporating, condensing }: OperatingState,
+  { ratio, rho }: Readonly<Record<"ratio" | "rho", number>>,
+  trace: Trace,
+): number {
+  if (map !== undefined) return mappedCycle(map, rating.fluid, { ...rating, evaporating, condensing }, trace).massFlow;
+  const e = trace.step(volumetricEfficiencyAt, {
+    e0: rating.volumetricEfficiency,
+    r: ratio,
+    r0: ratedRatio,
+    n: exponent,
+  });
+  return trace.step(pumpedFlow, { V: swept, e, rho });
+}
+
 /** Recomputes the answer step by step, to show that it satisfies the balance. */
 const traceEquilibrium = (machine: CoolingMachine, operating: OperatingState, wetBulb: number, trace: Trace): void => {
-  const { rating, ratedRatio, exponent, swept } = machine;
+  const { rating } = machine;
   const { sink, search } = operating;
   if (search)
     trace.solution({
@@ -98,9 +121,12 @@ const traceEquilibrium = (machine: CoolingMachine, operating: OperatingState, we
     operating,
     trace,
   );
-  const r = condensingPressure / evaporatingPressure;
-  const e = trace.step(volumetricEfficiencyAt, { e0: rating.volumetricEfficiency, r, r0: ratedRatio, n: exponent });
-  const m = trace.step(pumpedFlow, { V: swept, e, rho: suction.density });
+  const m = traceFlow(
+    machine,
+    operating,
+    { ratio: condensingPressure / evaporatingPressure, rho: suction.density },
+    trace,
+  );
   trace.within("Cooling", () => trace.step(heatOfFlow, { m, q: cooling }));
   trace.step(evaporatorLine, {
     Qr: rating.cooling,
@@ -184,8 +210,7 @@ const settledOn = (
 
 /** Both sides and the change from the outdoor coil to the pool. */
 export const bothSides = (input: BalanceInput, trace: Trace = silent): BothSides => {
-  const { conditions } = input;
-  const machine = machineOf({ ...input.machine, fluid: loadRefrigerant(input.machine.refrigerant) });
+  const { conditions, machine } = input;
   const { pool, coil } = settledOn(machine, input.exchanger, conditions);
   const outdoors = outdoorBalanceOf(machine, input.coil, conditions.outdoor, conditions.wetBulb, input.leastCondensing);
   if (trace.on) {

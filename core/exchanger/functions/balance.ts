@@ -1,5 +1,7 @@
 import { cellFunction } from "../../kernel/define/cellFunction";
 import { listResult, NO_VALUE, quantityResult, wordResult } from "../../kernel/define/result";
+import { valueError } from "../../kernel/values/fault";
+import { boardDrivesMachine, boardFacts } from "../../cycle/machine/cautions";
 import { EQUATION_SOURCES, TRANSPORT_SOURCES } from "../../refrigerant/sources";
 import {
   aboveGreatestCondensing,
@@ -11,6 +13,7 @@ import {
   noPoolGain,
   waterTooWarm,
 } from "../balance/cautions";
+import { heatArriving } from "../balance/equations";
 import { BALANCE_INPUTS } from "../balance/inputs";
 import { attackedMetal, cleanCoil } from "../surface/cautions";
 import {
@@ -68,7 +71,9 @@ export const exchangerBalance = cellFunction({
     "Exchanger: the given UA, with all heat at the mean of dew and bubble temperature; the true UA changes with water flow and load. Outdoor coil: its temperature difference is proportional to the heat; cutting its fan holds condensing at the machine's least, but the fan's power counts in full.",
     "Rated power, of the whole machine with its fans, gives the compressor's efficiency as in POOL.YEAR: both then draw the same.",
     "In place of UA: the coil's geometry with the labels of EXCHANGER.COIL. Condensing then settles where the coil has no spare area at the machine's own heat; UA is the conductance that gives the same answer with all heat at the mean condensing temperature (none if water leaves above that). Cautions on tube, films and water are those of EXCHANGER.COIL, which shows films and drops.",
+    "A stage or speed by label stage: low cooling and low power, or a share between least and full speed. A ten-coefficient map (map flow, map power, numbers parted by ;) takes the place of efficiency and swept volume: it is read at the condensing dew temperature where it settles, on pool and outdoor coil alike; the evaporator follows from rated cooling at rated condensing.",
     "Pressure is absolute. Power and COP on the outdoor coil include its fan if given; pumps are extra.",
+    "Line and pipe loss come off the heat into the pool; condensing settles as if all heat reached the exchanger, a little high.",
   ],
   args: { inputs: BALANCE_INPUTS },
   returns: listResult("the equilibrium", {
@@ -108,6 +113,7 @@ export const exchangerBalance = cellFunction({
     hottestFilm: "temperature",
     insideFouling: "fouling resistance",
     outsideFouling: "fouling resistance",
+    boardDriven: "word",
   },
   memoised: true,
   cautions: [
@@ -128,6 +134,7 @@ export const exchangerBalance = cellFunction({
     { rule: freezingShell, raisedBy: { inputs: coiled } },
     { rule: singleWall, raisedBy: { inputs: coiled } },
     { rule: balanceFilms, raisedBy: { inputs: coiled } },
+    { rule: boardDrivesMachine, raisedBy: { inputs: { ...fernhill, communicating: true } } },
   ],
   sources: [...EQUATION_SOURCES, ...TRANSPORT_SOURCES],
   checks: [
@@ -159,9 +166,14 @@ export const exchangerBalance = cellFunction({
     },
     { inputs: { inputs: machine }, expected: "#VALUE!", source: "identity", remark: "neither UA nor coil" },
   ],
-  compute({ inputs }, { trace, recordFacts }) {
-    const sides = bothSides(balanceInputOf(inputs, trace), trace);
+  compute({ inputs }, { trace, step, recordFacts, system }) {
+    const sides = bothSides(balanceInputOf(inputs, system, trace), trace);
     const { pool, coil, outdoors, cooling, power, coolingOutdoors, powerOutdoors, change } = sides;
+    const { lineLoss: Ql, pipeLoss: Qp } = inputs;
+    const lost = Ql + Qp > 0;
+    const heatIntoPool = lost ? step(heatArriving, { Qr: pool.rejected, Ql, Qp }) : pool.rejected;
+    if (!(heatIntoPool > 0)) throw valueError("inputs: line and pipe loss must be below the heat rejected");
+    const leavingWater = pool.leavingWater - (lost ? Ql / pool.capacityRate : 0);
     recordFacts({
       least: inputs.leastCondensing,
       greatest: inputs.greatestCondensing,
@@ -171,17 +183,18 @@ export const exchangerBalance = cellFunction({
       ...(typeof inputs.material === "string" && { tubeMaterial: inputs.material }),
       insideFouling: inputs.insideFouling,
       outsideFouling: inputs.outsideFouling,
+      ...boardFacts(inputs),
       ...(coil && coilFacts(coil)),
     });
     return {
       condensing: pool.condensing,
       condensingPressureAbsolute: pool.condensingPressure,
       evaporating: pool.evaporating,
-      heatIntoPool: pool.rejected,
+      heatIntoPool,
       cooling,
       power,
       COP: cooling / power,
-      leavingWater: pool.leavingWater,
+      leavingWater,
       condensingOutdoors: outdoors.condensing,
       condensingPressureOutdoors: outdoors.condensingPressure,
       evaporatingOutdoors: outdoors.evaporating,
@@ -193,7 +206,7 @@ export const exchangerBalance = cellFunction({
       coolingChange: change.cooling,
       powerChange: change.power,
       COPChange: change.COP,
-      limits: limitsOf(pool, inputs),
+      limits: limitsOf({ condensing: pool.condensing, leavingWater }, inputs),
       UA: pool.ua ?? NO_VALUE,
     };
   },

@@ -7,11 +7,12 @@ import {
   type BlockShape,
   type Presence,
   type ScalarShape,
+  type Shape,
 } from "../define/argument";
-import { admitScalar, isReadQuantity } from "./admit";
+import { admitScalar, isReadQuantity, kindOf } from "./admit";
 import { valueError } from "../values/fault";
 import { nearest } from "./nearest";
-import type { System } from "../values/quantity";
+import type { KindName, System } from "../values/quantity";
 import { quoteText, type CellScalar } from "../values/cellInput";
 
 const entriesOf = (block: Arg<unknown, Presence>): Args => (block.shape as BlockShape).entries;
@@ -40,4 +41,24 @@ export const admitLabel = (
   if (arg === undefined || raw === null || raw === "") throw valueError(`${name}: is blank`);
   const value = admitScalar(arg.shape as ScalarShape, raw, name, { system, unitsPlace: "", before });
   return isReadQuantity(value) ? value.value : value;
+};
+
+/** The kind of a scalar's number; a word, a text and several values are refused. */
+export const numberKind = (shape: Shape, name: string, before: Readonly<Record<string, unknown>>): KindName => {
+  const number = shape.type === "either" ? shape.quantity : shape;
+  if (number.type === "several" && number.counts.includes(1)) return number.kind;
+  if (number.type !== "quantity") throw valueError(`${name}: takes no single number, so it has no range`);
+  return kindOf(number.kind, before);
+};
+
+/** The kind of a label's number; `before` holds the block's values. */
+export const labelKind = (
+  block: Arg<unknown, Presence>,
+  label: string,
+  name: string,
+  before: Readonly<Record<string, unknown>>,
+): KindName => {
+  const arg = entriesOf(block)[labelKey(block, label, name)];
+  if (arg === undefined) throw valueError(`${name}: no such label`);
+  return numberKind(arg.shape, name, before);
 };

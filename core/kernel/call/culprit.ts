@@ -13,7 +13,9 @@ const namedValues = (args: Args, values: Values): readonly (readonly [name: stri
     return shape.type === "block"
       ? [
           [name, 0] as const,
-          ...namedValues(shape.entries, values[name] as Values).map(([key, value]) => [labelOf(key), value] as const),
+          ...namedValues(shape.entries, (values[name] ?? {}) as Values).map(
+            ([key, value]) => [labelOf(key), value] as const,
+          ),
         ]
       : [[name, values[name]] as const];
   });

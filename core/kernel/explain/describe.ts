@@ -2,7 +2,7 @@
 import { labelOf, type ArgData, type BlockShape, type Shape } from "../define/argument";
 import { isBlank, wordsText } from "../call/admit";
 import type { CellFunction, Check, Example, ExampleArgs } from "../define/cellFunction";
-import { KINDS, show, showNumber, type KindName, type System } from "../values/quantity";
+import { KINDS, showReadable, type KindName, type System } from "../values/quantity";
 import { placedArgs } from "../define/unitsArgument";
 import type { CellInput, CellMatrix, CellScalar } from "../values/cellInput";
 
@@ -21,14 +21,14 @@ const quantityUnits = (shape: Shape): string => {
   return typeof shape.kind === "string" ? unitsText(shape.kind) : "";
 };
 
-/** The default as printed: "80 °F", "gauge", "as shallow"; "" where there is none. */
-export const defaultText = (arg: ArgData, system: System = "US"): string => {
+/** The default as printed by `write`: "80 °F", "gauge", "as shallow"; "" where there is none. */
+export const defaultText = (arg: ArgData, system: System = "US", write: typeof showReadable = showReadable): string => {
   const { fallback, shape } = arg;
   if (arg.presence !== "default" || fallback === undefined) return "";
   if (typeof fallback === "object" && fallback !== null && "words" in fallback) return String(fallback.words);
   const quantity = shape.type === "either" ? shape.quantity : shape;
   if (typeof fallback === "number" && quantity.type === "quantity")
-    return typeof quantity.kind === "string" ? show(fallback, quantity.kind, system) : showNumber(fallback);
+    return write(fallback, typeof quantity.kind === "string" ? quantity.kind : "number", system);
   return typeof fallback === "boolean" ? String(fallback).toUpperCase() : String(fallback);
 };
 
@@ -47,7 +47,7 @@ export const limitsText = (shape: Shape, system: System): string => {
   if (shape.type !== "quantity" && shape.type !== "several") return "";
   const kind = typeof shape.kind === "string" ? shape.kind : "number";
   const limitText = (words: string, value?: number): string[] =>
-    value === undefined ? [] : [`${words} ${show(value, kind, system)}`];
+    value === undefined ? [] : [`${words} ${showReadable(value, kind, system)}`];
   const { above, from, below, to } = shape;
   const all = [
     ...limitText("above", above),

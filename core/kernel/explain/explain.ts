@@ -6,9 +6,10 @@ import { SEVERITIES, type Caution, type RaisedCaution, type ShowQuantity } from 
 import { admit, asFault, runAdmitted, type AdmittedCall, type Compiled } from "../call/evaluate";
 import { isFault, type Fault } from "../values/fault";
 import type { Out } from "../call/present";
-import { KINDS, fromBase, showNumber, type KindName, type System, showBriefly } from "../values/quantity";
+import { KINDS, fromBase, readableNumber, type KindName, type System, showBriefly } from "../values/quantity";
 import { recorder, silent, type Step } from "../define/steps";
 import { normalizeInput, describeInput } from "../values/cellInput";
+import { readableUnit } from "./readable";
 import { besides, unusual } from "./unusual";
 import { zeroOrBlank } from "./zeroOrBlank";
 
@@ -39,6 +40,10 @@ const scalarKind = (arg: ArgData, before: Readonly<Record<string, unknown>>): Ki
   return shape.type === "quantity" ? kindOf(shape.kind, before) : undefined;
 };
 
+/** A pressure that the runner leaves as the gauge shows it. */
+const isGauge = ({ shape, description }: ArgData): boolean =>
+  shape.type === "quantity" && shape.reading !== true && /\bgauge\b/.test(description);
+
 const explainScalar = (
   label: string,
   arg: ArgData,
@@ -52,13 +57,21 @@ const explainScalar = (
   if (value === undefined) return { ...base, value: "", unit: "" };
   if (typeof value === "number" && kind !== undefined) {
     const unit = KINDS[kind][system];
-    return { ...base, kind, value: Number(fromBase(value, unit).toPrecision(12)), unit: unit.text };
+    const shown = Number(fromBase(value, unit).toPrecision(12));
+    const basis = isGauge(arg) ? "gauge" : "absolute";
+    return {
+      ...base,
+      kind,
+      value: shown,
+      unit: readableUnit(shown, kind, system, { basis, description: base.description }),
+    };
   }
   if (Array.isArray(value) && kind !== undefined) {
     const unit = KINDS[kind][system];
-    const texts = (value as number[]).map((each) => showNumber(fromBase(each, unit)));
+    const texts = (value as number[]).map((each) => readableNumber(fromBase(each, unit)));
     return { ...base, value: texts.join("; "), unit: unit.text };
   }
+  if (Array.isArray(value)) return { ...base, value: counted(value.length, "row"), unit: "" };
   return { ...base, value: typeof value === "boolean" ? value : String(value), unit: "" };
 };
 
@@ -71,6 +84,8 @@ const explainArg = (compiled: Compiled, call: AdmittedCall, name: string, arg: A
   const { shape } = arg;
   if (name === "units")
     return [{ label: name, description: arg.description, value: system, unit: "", given: given.has(name) }];
+  if (shape.type === "block" && value === undefined)
+    return [{ label: labelOf(name), description: arg.description, value: "", unit: "", given: false }];
   if (shape.type === "block")
     return Object.entries(shape.entries).map(([key, inner]) => {
       const inside = value as Readonly<Record<string, unknown>>;

@@ -4,7 +4,7 @@ import type { AdmittedCall } from "../call/evaluate";
 import { labelOf, type ArgData, type Limits } from "../define/argument";
 import type { RaisedCaution } from "../define/caution";
 import { gaugeZero } from "../define/pressureBasis";
-import { show, showBriefly, type KindName } from "../values/quantity";
+import { showBriefly, type KindName } from "../values/quantity";
 import { usualSize } from "../values/usual";
 
 type Values = Readonly<Record<string, unknown>>;
@@ -34,7 +34,7 @@ const noticesOf = (label: string, { shape }: ArgData, value: unknown, before: Va
     const read = asRead(each, isReading, call);
     const rounding = ROUNDING * Math.abs(each);
     if (read >= least - rounding && read <= most + rounding) return [];
-    const text = `${label}: ${show(read, kind, call.system)} is outside the usual ${showBriefly(least, kind, call.system)} to ${showBriefly(most, kind, call.system)}; check value and unit.`;
+    const text = `${label}: ${showBriefly(read, kind, call.system)} is outside the usual ${showBriefly(least, kind, call.system)} to ${showBriefly(most, kind, call.system)}; check value and unit.`;
     return [{ code: "UNUSUAL-INPUT", severity: "Notice", text }];
   });
 };
@@ -58,6 +58,7 @@ export function unusual(call: AdmittedCall, entries: Entries, values: Values): r
   return entries.flatMap(([name, arg]) => {
     const { shape } = arg;
     const value = values[name];
+    if (shape.type === "block" && value === undefined) return [];
     if (shape.type === "block") return unusual(call, Object.entries(shape.entries), value as Values);
     if (shape.type === "rows") return inRows(name, Object.entries(shape.columns), value as readonly Values[], call);
     return noticesOf(labelOf(name), arg, value, values, call);

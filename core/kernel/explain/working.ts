@@ -2,8 +2,10 @@
 import { sum } from "../../numeric/series";
 import { renderMarks } from "../values/fault";
 import type { GridCell } from "../define/result";
-import { KINDS, fromBase, show, showNumber, type KindName, type System } from "../values/quantity";
+import { KINDS, fromBase, showNumber, showReadable, type KindName, type System } from "../values/quantity";
+import { gaugeReading } from "../define/pressureBasis";
 import { cite } from "../reference";
+import { readableUnit, type ShownBasis } from "./readable";
 import type { StepValue, Step, Total } from "../define/steps";
 
 /** Heading of the column of numbers: equations show numbers without units, everything else has its unit. */
@@ -31,17 +33,24 @@ export const withNumbers = (form: string, x: Readonly<Record<string, number>>): 
       return value < 0 ? `(${showNumber(value)})` : showNumber(value);
     });
 
-const cell = (value: number, kind: KindName, system: System): { readonly value: GridCell; readonly unit: string } => {
-  const unit = KINDS[kind][system];
-  const shown = fromBase(value, unit);
-  return { value: Number.isFinite(shown) ? Number(shown.toPrecision(12)) : "not finite", unit: unit.text };
+const cell = (
+  value: number,
+  kind: KindName,
+  system: System,
+  basis: ShownBasis = "absolute",
+): { readonly value: GridCell; readonly unit: string } => {
+  const shown = fromBase(value, KINDS[kind][system]);
+  return {
+    value: Number.isFinite(shown) ? Number(shown.toPrecision(12)) : "not finite",
+    unit: readableUnit(shown, kind, system, { basis }),
+  };
 };
 
 const shownCell = (given: StepValue, system: System): { readonly value: GridCell; readonly unit: string } =>
   typeof given === "string" ? { value: given, unit: "" } : cell(given.value, given.kind, system);
 
 const shownText = (given: StepValue, system: System): string =>
-  typeof given === "string" ? given : show(given.value, given.kind, system);
+  typeof given === "string" ? given : showReadable(given.value, given.kind, system);
 
 const TOTALS: Readonly<Record<Total, (values: readonly number[]) => number>> = {
   sum: sum,
@@ -56,7 +65,7 @@ const seriesText = (all: readonly number[], kind: KindName, system: System): str
   const [least, most] = [Math.min(...all), Math.max(...all)];
   const nothing = ROUNDING * Math.max(-least, most);
   const texts = [all[0] ?? 0, all.at(-1) ?? 0, least, most].map((each) =>
-    show(Math.abs(each) < nothing ? 0 : each, kind, system),
+    showReadable(Math.abs(each) < nothing ? 0 : each, kind, system),
   );
   return `first ${texts[0] ?? ""}, last ${texts[1] ?? ""}, least ${texts[2] ?? ""}, most ${texts[3] ?? ""}`;
 };
@@ -74,7 +83,7 @@ const line = (step: Exclude<Step, { type: "group" }>, number: string, system: Sy
         text: titled(name, step.of, form),
         form,
         numbers: withNumbers(form, { ...constants, ...step.x }),
-        ...cell(step.value, kind, system),
+        ...cell(step.value, kind, system, step.equation === gaugeReading ? "gauge" : "absolute"),
         source: cite(source),
       };
     }
@@ -114,7 +123,7 @@ const line = (step: Exclude<Step, { type: "group" }>, number: string, system: Sy
       return {
         ...base,
         text: `Solved for ${step.unknown}: ${step.solves}`,
-        numbers: `between ${show(step.bracket[0], step.kind, system)} and ${show(step.bracket[1], step.kind, system)}, ${step.iterations} passes, residual ${showNumber(step.residual)}`,
+        numbers: `between ${showReadable(step.bracket[0], step.kind, system)} and ${showReadable(step.bracket[1], step.kind, system)}, ${step.iterations} passes, residual ${showNumber(step.residual)}`,
         ...cell(step.answer, step.kind, system),
       };
     case "series": {

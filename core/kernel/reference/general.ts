@@ -23,4 +23,19 @@ export const generalSources = sourceEntries({
     full: "ANSI Z535.4: Product Safety Signs and Labels (signal words Danger, Warning, Caution, Notice).",
     seen: "memory",
   },
+  jcgm101: {
+    short: "JCGM 101",
+    full: "JCGM 101:2008, Evaluation of measurement data: propagation of distributions using a Monte Carlo method; distributions of 6.4, examples of 9.2 to 9.5 as public code quotes them.",
+    seen: "copied",
+  },
+  distributionRows: {
+    short: "distributions in Python",
+    full: "Exact percentiles of sums, products and ratios of distributions, in closed form or by quadrature in Python (numpy, scipy), beside eight scrambled samples of 4.2 million.",
+    seen: "opened",
+  },
+  sobolShares: {
+    short: "Saltelli et al. 2010",
+    full: "A. Saltelli et al.: Variance based sensitivity analysis of model output, Computer Physics Communications 181 (2010) 259-270; estimators as SALib (public code) has them; Ishigami and Homma 1990.",
+    seen: "copied",
+  },
 });

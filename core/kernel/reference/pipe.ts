@@ -124,7 +124,7 @@ export const pipeSources = sourceEntries({
   },
   networkRows: {
     short: "solved networks, EPANET 2.3",
-    full: "Made-up pool networks solved by the global gradient method and again by bisection of each link, within 3e-10 m³/h of each other and within 7e-5 m³/h of EPANET 2.3 built from its source.",
+    full: "Made-up pool networks solved by the global gradient method, by bisection of each link (within 3e-10 m³/h) and by EPANET 2.3 built from its source (7e-5 m³/h).",
     seen: "opened",
   },
   valveTexts: {
@@ -174,7 +174,22 @@ export const pipeSources = sourceEntries({
   },
   pipeLossRows: {
     short: "pipe losses in Python",
-    full: "Losses of water pipes and hot-gas lines, exposed and buried, worked in Python by Churchill and Chu, Churchill and Bernstein, and the shape factor; both film relations repeat ht (C. Bell) to 1e-15.",
+    full: "Losses of water pipes and hot-gas lines worked in Python by Churchill and Chu, Churchill and Bernstein, and the shape factor; the films repeat ht (C. Bell) to 1e-15.",
     seen: "opened",
+  },
+  freezeRows: {
+    short: "freezing pipes in Python",
+    full: "Still water in PVC pipes and shells to 32 °F and to ice, worked in Python with the loss at each temperature and Plank's form.",
+    seen: "opened",
+  },
+  ashraeFreezing: {
+    short: "ASHRAE Fundamentals ch. 23",
+    full: "ASHRAE Handbook, Fundamentals (2009), chapter 23, equation 1, as quoted in engineers' pages.",
+    seen: "copied",
+  },
+  gordon1996: {
+    short: "Gordon 1996",
+    full: "J. R. Gordon: An Investigation into Freezing and Bursting Water Pipes in Residential Construction, University of Illinois 1996, as retold in builders' pages.",
+    seen: "copied",
   },
 });

@@ -87,6 +87,26 @@ export const refrigerationSources = sourceEntries({
     full: "IPCC Fourth Assessment Report, Working Group I, 2007, table 2.14: 100-year warming potentials; for R-1234yf, R-1234ze(E), R-290 and R-600a, which it lacks, the values of Regulation (EU) No 517/2014, annexes II and IV.",
     seen: "memory",
   },
+  eu2024573: {
+    short: "Regulation (EU) 2024/573",
+    full: "Regulation (EU) 2024/573 on fluorinated greenhouse gases, annexes I to III: single HFCs as AR4; R-1234yf 0.501, R-1234ze(E) 1.37. AR5 and AR6 figures beside it from memory.",
+    seen: "copied",
+  },
+  totalWarming: {
+    short: "EN 378-1 annex B",
+    full: "EN 378-1, annex on total equivalent warming impact: leaks, losses at the end of life and energy; the equation from memory.",
+    seen: "memory",
+  },
+  liao2000: {
+    short: "Liao, Zhao & Jakobsen 2000",
+    full: "S. M. Liao, T. S. Zhao, A. Jakobsen: A correlation of optimal heat rejection pressures in transcritical carbon dioxide cycles, Appl. Therm. Eng. 20 (2000) 831–841; form as carried by public code, span (evaporating -10 to 20 °C, gas cooler outlet 30 to 60 °C, 71 to 120 bar) from memory.",
+    seen: "copied",
+  },
+  gasCoolerRules: {
+    short: "Sawalha 2008, Chen & Gu 2005, Sarkar et al. 2004",
+    full: "S. Sawalha 2008; Y. Chen, J. Gu 2005; J. Sarkar, S. Bhattacharyya, M. Ram Gopal 2004: optimum gas cooler pressures of transcritical carbon dioxide, Int. J. Refrig.; the three forms from memory.",
+    seen: "memory",
+  },
   iec60335: {
     short: "IEC 60335-2-40:2018",
     full: "IEC 60335-2-40:2018: Particular requirements for electrical heat pumps, air-conditioners and dehumidifiers, annexes BB (flammability limits) and GG (charge limits).",
@@ -130,6 +150,31 @@ export const refrigerationSources = sourceEntries({
   cutler2013: {
     short: "Cutler et al. 2013",
     full: "D. Cutler, J. Winkler, N. Kruis, C. Christensen, M. Brandemuehl: Improved modeling of residential air conditioners and heat pumps for energy calculations, NREL/TP-5500-56354, 2013; single-speed coefficients as carried in public simulation code.",
+    seen: "copied",
+  },
+  ahri540: {
+    short: "AHRI 540",
+    full: "ANSI/AHRI Standard 540: Performance rating of positive displacement refrigerant compressors (third-order polynomial of ten coefficients); form, order and units as carried in public code, the standard itself not opened.",
+    seen: "copied",
+  },
+  dabiriRice1981: {
+    short: "Dabiri and Rice 1981",
+    full: "A. E. Dabiri, C. K. Rice: A compressor simulation model with corrections for the level of suction gas superheat, ASHRAE Transactions 87 (2), 1981; correction as carried in public simulation code.",
+    seen: "copied",
+  },
+  publicCompressorMap: {
+    short: "Public compressor map",
+    full: "Ten coefficients each of flow and power of a 3-ton R-410A compressor in the samples of a public air conditioner simulation (ACHP); values beside them by CoolProp 8.0.0 (Bell et al. 2014).",
+    seen: "copied",
+  },
+  ahri210Code: {
+    short: "AHRI 210/240-2023",
+    full: "ANSI/AHRI Standard 210/240-2023, section 11 (equations 11.55 to 11.79) as numbered in public code; the 2008 edition's quadratic for variable speed as in public NREL code. The standard itself was not opened.",
+    seen: "copied",
+  },
+  makersTable: {
+    short: "Manual of a split heat pump",
+    full: "A manufacturer's installation manual of a split heat pump, page 28: expanded performance data.",
     seen: "copied",
   },
   ahri210: {

@@ -147,6 +147,20 @@ export const showNumber = (value: number): string => {
   return text.includes(".") ? text.replace(/\.?0+$/, "") : text;
 };
 
+/** A number to be read, not copied: four significant digits, whole numbers in full, thousands apart. */
+export const readableNumber = (value: number): string => {
+  const size = Math.abs(value);
+  const text = showNumber(size >= 1000 && size < 1e15 ? Math.round(value) : Number(value.toPrecision(4)));
+  return size < 10_000 ? text : text.replace(/\B(?=(?:\d{3})+$)/g, ",");
+};
+
+/** A base value with its unit, to be read. */
+export const showReadable = (value: number, name: KindName, system: System): string => {
+  const unitOf = KINDS[name][system];
+  const shown = fromBase(value, unitOf);
+  return withUnit(readableNumber(Math.abs(shown) < 1e-12 * Math.abs(unitOf.shift) ? 0 : shown), unitOf);
+};
+
 /** A base value with its unit in the given system: `show(299.8, "temperature", "US")` is "80 °F". */
 export const show = (value: number, name: KindName, system: System): string => {
   const unitOf = KINDS[name][system];

@@ -8,6 +8,7 @@ import { contestedFittings } from "../cautions";
 import { cleanFilter, drainCover, fastReturn, fastSuction, smallExchangerLoss } from "../network/cautions";
 import { meanVelocity } from "../equations";
 import { boreOf } from "../straight/bore";
+import { CURVE_COLUMNS, EXPONENT, LINEAR_SHARE } from "../network/partCurve";
 import { PIPE_WORD, loopLines, type LoopItem } from "../network/loop";
 
 const ITEM = {
@@ -22,6 +23,9 @@ const ITEM = {
   knownFlow: quantity("water flow", "flow at which the loss is known", { above: 0 }).optional(),
   side: choice("LoopSide", ["suction", "return"], "before or after the pump").default("return"),
   flowCoefficient: quantity("number", "flow coefficient Cv of a valve: gpm at 1 psi", { above: 0 }).optional(),
+  exponent: EXPONENT,
+  linearShare: LINEAR_SHARE,
+  ...CURVE_COLUMNS,
 };
 
 /** 1.5 velocity heads of two 3 in ports, in and out of an exchanger's shell, m. */
@@ -38,15 +42,20 @@ export const pipeLoop = cellFunction({
   summary: "Head loss of a pool loop, row by row, with subtotals of suction and return and its system curve.",
   keywords: ["total dynamic head", "TDH", "system curve", "pressure drop of the loop", "take-off", "filter"],
   details: [
-    "Columns: what, size, length or count, loss, known flow, side, flow coefficient; a header row may reorder them. A loss in psi counts as a head of water at 60 °F (62.37 lb/ft³): 1 psi is 2.309 ft.",
+    "Columns: what, size, length or count, loss, known flow, side, flow coefficient, exponent, linear share, second loss, second flow, dirty rise; a header row may reorder them. A loss in psi counts as a head of water at 60 °F (62.37 lb/ft³): 1 psi is 2.309 ft.",
     "Pipe by Darcy and Weisbach, fittings by the three-constant method, both on the average bore; other parts by their loss at a known flow, which rises with the flow squared, or by their flow coefficient. A fitting with a known loss uses that.",
+    "A second point of the maker's curve gives the exponent in place of 2. Dirt adds to a filter straight with flow (dirty rise). An exchanger by its geometry: EXCHANGER.COIL's water drop at the known flow, or its ports alone as entrance and exit in their size.",
     "A sum shows the highest velocity of its rows. The system curve h = k Q² is exact at this flow only: its coefficients add up; it excludes static head.",
   ],
   args: {
-    items: rows(ITEM, "rows: what, size, length or count, [loss], [known flow], [side], [flow coefficient]", {
-      least: 1,
-      most: 500,
-    }),
+    items: rows(
+      ITEM,
+      "rows: what, size, length or count, [loss], [known flow], [side], [flow coefficient], [exponent] … (see the help)",
+      {
+        least: 1,
+        most: 500,
+      },
+    ),
     flow: WATER_FLOW,
     water: LOOP_WATER,
     schedule: SCHEDULE,

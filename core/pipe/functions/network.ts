@@ -15,51 +15,13 @@ import {
   risingCurve,
   transitionInNetwork,
 } from "../network/networkCautions";
+import { PARALLEL, PUMP, SHORT, SPA, SPA_NODES, roof, withPump } from "../network/networkExamples";
 import { networkFacts } from "../network/networkFacts";
 import { networkLines } from "../network/networkTable";
 import { traceNetwork } from "../network/networkWorking";
 
 /** Net positive suction head that a pool pump is assumed to need if none is given, m. */
 const ASSUMED_SUCTION_HEAD = us("head", 8);
-
-/** Two pipes in parallel that share a given flow. */
-const PARALLEL = {
-  rows: [
-    ["A", "pool", "pipe 2 in", "2 in", null, 60, 4],
-    ["A", "pool", "pipe 1-1/2 in", "1-1/2 in", null, 40, 3],
-  ],
-  nodes: [["A", 0, null, -60]],
-};
-
-/** H = 20 − 0.0306 Q², m and m³/h. */
-const PUMP = ["pump", 1, null, null, "20 m", 0, "0.0306 m/(m³/h)²"];
-const SHORT = [
-  ["pool", "s", "suction", "2 in", null, 40, "5.5"],
-  ["s", "d", "pump"],
-  ["d", "pool", "return", "2 in", null, 60, "9"],
-];
-const SPA = [
-  ...SHORT.slice(0, 2),
-  ["d", "r", "filter", null, null, null, null, null, null, null, null, "2.5 m", "14 m³/h"],
-  ["r", "p", "pool valve", null, null, null, null, "60 Kv", 0.7, "linear"],
-  ["p", "pool", "pool returns", "2 in", null, 60, "6"],
-  ["r", "spa", "check valve, spa", "1-1/2 in", null, 45, "7.5"],
-];
-const SPA_NODES = [
-  ["pool", "-0.3 m", "0 m"],
-  ["spa", "0.3 m", "0.6 m"],
-];
-const roof = (speed: number) => ({
-  rows: [
-    ...SHORT.slice(0, 2),
-    ["d", "top", "riser", "1-1/2 in", null, 45, "4"],
-    ["top", "pool", "downcomer", "1-1/2 in", null, 40, "3.5"],
-    ["top", "air", "vacuum breaker"],
-  ],
-  pumps: [["pump", speed, ...PUMP.slice(2)]],
-  nodes: [["top", "4.9 m"]],
-});
-const withPump = { rows: SHORT, pumps: [PUMP] };
 
 export const pipeNetwork = cellFunction({
   id: "PIPE.NETWORK",
@@ -76,8 +38,9 @@ export const pipeNetwork = cellFunction({
     "two pumps",
   ],
   details: [
-    "Columns: from, to, element, size, schedule, length, K, flow coefficient, opening, characteristic, rangeability, loss, known flow, exponent, linear share, shut; a header row may leave out and reorder them.",
+    "Columns: from, to, element, size, schedule, length, K, flow coefficient, opening, characteristic, rangeability, loss, known flow, exponent, linear share, shut, second loss, second flow, dirty rise; a header row may leave out and reorder them.",
     'One row a link, from node to node, as the pad is drawn; a node exists by being named. Losses in a row add up: pipe, K or fittings ("3 elbow 90; 1 union"), valve by Cv or Kv at its opening, part by its loss at a known flow. A three-way valve is two rows, with openings x and 1 − x.',
+    "A second point of the maker's curve gives the exponent in place of 2; dirt adds to a filter straight with flow (dirty rise). The ports of an exchanger are \"1 entrance; 1 exit\" in their size; EXCHANGER.COIL's water drop counts them and its bundle.",
     'An element with "check" in its name lets water through forwards only. A pump is a row whose element is named in pumps; speed 0 is off. Points of a curve are joined by straight lines. A vacuum breaker is a row from the top of a roof loop to "air".',
     "Levels and heights have one zero: a node with a water level is a free surface, pool is one at 0 by itself. Demand takes flow away, fed in it is negative.",
     "Global gradient method to 1e-12. Darcy and Weisbach with Colebrook's factor above Re 4,000, 64/Re below 2,000, a cubic between (continuous, unlike PIPE.HEADLOSS); or Hazen and Williams, C = 150. Average bores, roughness 0.0015 mm.",

@@ -8,6 +8,7 @@ import { traceFor } from "../../kernel/define/steps";
 import { densityOfWater } from "../../water/equations";
 import { drainCover } from "../network/cautions";
 import { LINK_COLUMNS, NETWORK_INPUTS_DEFAULT, PUMP_COLUMNS } from "../network/networkArgs";
+import { CURVE_COLUMNS } from "../network/partCurve";
 import { flowBelowNeed, slowestTurnoverAtSpeed, speedLosses } from "../network/networkCautions";
 import { checkEfficiencyPoints, leastSpeedFor, pumpInSystem, systemOf, wirePower } from "../network/speeds";
 
@@ -19,6 +20,7 @@ const SYSTEM_COLUMNS = {
   to: LINK_COLUMNS.to.optional(),
   element: text("element; the pump's has pump in its name", 80).optional(),
   staticHead: quantity("head", "height that the pump lifts to", { from: -100, to: 1000 }).default(0),
+  ...CURVE_COLUMNS,
 };
 
 const PUMP = [[null, null, "20 m", 0, "0.0306 m/(m³/h)²"]];

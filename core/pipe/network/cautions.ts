@@ -76,7 +76,7 @@ export const unstableCurve = caution({
   code: "PIPE-UNSTABLE-PUMP-CURVE",
   severity: "Warning",
   source: "hydraulicsTexts",
-  description: "A pump curve that rises at first can meet the system at two flows.",
+  description: "A pump curve that rises at first can meet the system twice.",
   needs: { otherFlow: "water flow" },
   when: () => true,
   message: ({ otherFlow }, show) =>
@@ -87,7 +87,7 @@ export const endOfCurve = caution({
   code: "PIPE-END-OF-PUMP-CURVE",
   severity: "Caution",
   source: "commonPractice",
-  description: "The pump works near the end of its curve: cavitation, overload, poor efficiency.",
+  description: "The pump works near the end of its curve.",
   needs: { placeOnCurve: "fraction", flow: "water flow" },
   when: ({ placeOnCurve }) => placeOnCurve > 0.9,
   message: ({ flow }, show) =>
@@ -98,7 +98,7 @@ export const slowPump = caution({
   code: "PIPE-SLOW-PUMP",
   severity: "Caution",
   source: "commonPractice",
-  description: "Far below full speed a pump may not prove flow, and the affinity laws overstate the saving.",
+  description: "The pump runs far below full speed.",
   needs: { speed: "number", flow: "water flow" },
   when: ({ speed }) => speed < 0.5,
   message: ({ speed, flow }, show) =>

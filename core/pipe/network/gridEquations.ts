@@ -75,6 +75,20 @@ export const partLoss = equation({
   code: (s) => s.hk * ((s.s * s.Q) / s.Qk + (1 - s.s) * (s.Q / s.Qk) ** s.n),
 });
 
+export const exponentOfTwo = equation({
+  name: "Exponent of two points of a curve",
+  form: "n = log(h2 / h1) / log(Q2 / Q1)",
+  kind: "number",
+  symbols: {
+    h1: head("head lost at the first flow"),
+    h2: head("head lost at the second flow"),
+    Q1: symbol("water flow", "first flow", 1e-3, 5e-3),
+    Q2: symbol("water flow", "second flow", 6e-3, 0.02),
+  },
+  source: "identity",
+  code: (s) => Math.log(s.h2 / s.h1) / Math.log(s.Q2 / s.Q1),
+});
+
 export const pumpAtSpeed = equation({
   name: "Head of a pump at a speed",
   form: "H = w^2 * H0 + w * b * Q - c * Q^2",

@@ -10,6 +10,7 @@ import { PVC_ROUGHNESS } from "../straight/friction";
 import { PVC_COEFFICIENT } from "../straight/headLoss";
 import { equalPercentageOpening, linearOpening, quickOpening, valveLoss } from "./gridEquations";
 import { pipeOf, reynoldsFactor, shutOffHead, velocityHeadFactor, type PadLink, type GridPump } from "./gridLink";
+import { onePoint } from "./partCurve";
 import type { LinkRow, NetworkInputs } from "./networkArgs";
 
 export interface ReadLink extends PadLink {
@@ -108,14 +109,15 @@ function knownLossOf(row: LinkRow, refuse: Refuse): readonly [linear: number, sq
 
 /** A row without pump. */
 export function readLink(
-  row: LinkRow,
+  given: LinkRow,
   place: number,
   from: number,
   to: number,
   inputs: NetworkInputs,
   at: WaterInPipes,
 ): ReadLink {
-  const refuse: Refuse = (why) => rowFault(place, row, why);
+  const refuse: Refuse = (why) => rowFault(place, given, why);
+  const row = onePoint(given, refuse);
   const { size, schedule, length, flowCoefficient, element } = row;
   if ((length ?? row.K) !== undefined && size === undefined) throw refuse("size: is blank: a length or K needs it");
   const bore = size === undefined ? undefined : boreOf(size, schedule, "average");

@@ -9,21 +9,19 @@ import { FITTING_WORDS } from "../args";
 import { FITTINGS, type Fitting } from "../data/fittings";
 import { darcyWeisbach } from "../equations";
 import { fittingHead } from "../fitting/equations";
+import { partLoss } from "./gridEquations";
+import { onePoint, type PartCurve } from "./partCurve";
 import { curveCoefficient, flowCoefficientLoss, knownLoss, lossCoefficientOf, sidesAddUp } from "./equations";
 import { isShared } from "../fitting/fittingLoss";
 import { loopWater, type LoopFlow, type LoopWater } from "./loopWater";
 
 export type Side = "suction" | "return";
 
-export interface LoopItem {
+export interface LoopItem extends PartCurve {
   readonly what: string;
   readonly size: string | undefined;
   /** m of pipe, or a number of pieces. */
   readonly lengthOrCount: number | undefined;
-  /** m, at `knownFlow` */
-  readonly loss: number | undefined;
-  /** m³/s */
-  readonly knownFlow: number | undefined;
   readonly side: Side;
   /** Cv: gpm at 1 psi. */
   readonly flowCoefficient: number | undefined;
@@ -90,7 +88,8 @@ const fittingRow = (item: LoopItem, fitting: Fitting, water: LoopWater, trace: T
 };
 
 /** A part by its loss at one flow, or a valve by its flow coefficient; undefined if neither is given. */
-const componentLoss = (item: LoopItem, water: LoopWater, trace: Trace): Loss | undefined => {
+const componentLoss = (given: LoopItem, water: LoopWater, trace: Trace): Loss | undefined => {
+  const item = onePoint(given, (why) => valueError(`items, ${given.what}: ${why}`), trace);
   const { loss, knownFlow, flowCoefficient, what } = item;
   if (loss === undefined && flowCoefficient === undefined) return undefined;
   if (isPipe(item))
@@ -103,11 +102,18 @@ const componentLoss = (item: LoopItem, water: LoopWater, trace: Trace): Loss | u
     throw valueError(`items, ${what}: known flow: is blank: a known loss needs the flow at which it is known`);
   const n = countOf(item);
   const { flow } = water;
+  const Qk = knownFlow ?? flow;
+  const squareLaw = item.exponent === 2 && item.linearShare === 0;
   const head =
     flowCoefficient === undefined
-      ? trace.step(knownLoss, { n, hk: loss ?? 0, Q: flow, Qk: knownFlow ?? flow })
+      ? squareLaw
+        ? trace.step(knownLoss, { n, hk: loss ?? 0, Q: flow, Qk })
+        : trace.step(partLoss, { hk: n * (loss ?? 0), s: item.linearShare, Q: flow, Qk, n: item.exponent })
       : trace.step(flowCoefficientLoss, { n, Q: flow, Cv: flowCoefficient });
-  const method = flowCoefficient === undefined ? "known loss, by the flow squared" : "flow coefficient";
+  const method =
+    flowCoefficient === undefined
+      ? `known loss, by ${squareLaw ? "the flow squared" : "its own curve"}`
+      : "flow coefficient";
   if (item.size === undefined) return { head, velocity: NO_VALUE, coefficient: NO_VALUE, method };
   return { head, velocity: water.within(item.size).v, coefficient: NO_VALUE, method };
 };

@@ -2,6 +2,7 @@
 import { block, choice, quantity, rows, text, yesNo, type ValueOf } from "../../kernel/define/argument";
 import { ALTITUDE } from "../../kernel/define/glossary";
 import { us } from "../../kernel/values/quantity";
+import { CURVE_COLUMNS, EXPONENT, LINEAR_SHARE } from "./partCurve";
 import { LOOP_WATER, NOMINAL_SIZE, SCHEDULE } from "../args";
 
 export const LINK_COLUMNS = {
@@ -20,13 +21,13 @@ export const LINK_COLUMNS = {
   rangeability: quantity("number", "rangeability of equal percentage", { above: 1, to: 1000 }).default(50),
   loss: quantity("head", "head lost at the known flow", { above: 0 }).optional(),
   knownFlow: quantity("water flow", "flow at which the loss is known", { above: 0 }).optional(),
-  exponent: quantity("number", "exponent of the flow", { from: 1, to: 3 }).default(2),
-  linearShare: quantity("fraction", "share of the loss that rises straight with flow", { from: 0, to: 1 }).default(0),
+  exponent: EXPONENT,
+  linearShare: LINEAR_SHARE,
   shut: yesNo("whether it is shut, whatever its opening").default(false),
 };
 
 export const NETWORK_ROWS = rows(
-  LINK_COLUMNS,
+  { ...LINK_COLUMNS, ...CURVE_COLUMNS },
   "rows: from, to, element, size, schedule, length, K, flow coefficient, opening … (see the help)",
   { least: 1, most: 200 },
 );

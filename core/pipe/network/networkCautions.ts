@@ -17,7 +17,7 @@ export const cavitatingPump = caution({
   code: "PIPE-NETWORK-SUCTION",
   severity: "Warning",
   source: "hydraulicsTexts",
-  description: "Suction head at a pump is near or below its need: it cavitates and the flow is not real.",
+  description: "A pump lacks suction head: it cavitates, and the flow is not real.",
   needs: { leastSuctionHead: "head", neededHead: "head" },
   when: ({ leastSuctionHead, neededHead }) => leastSuctionHead < neededHead + us("head", 2),
   message: ({ leastSuctionHead, neededHead }, show) =>
@@ -39,7 +39,7 @@ export const vacuumAtNode = caution({
   code: "PIPE-NETWORK-VACUUM",
   severity: "Caution",
   source: "commonPractice",
-  description: "A node lies far below the air's pressure: air leaks in, and near a full vacuum water boils.",
+  description: "A node lies far below the air's pressure.",
   needs: { lowestPressure: "pressure drop" },
   when: ({ lowestPressure }) => lowestPressure < us("pressure drop", -7),
   message: ({ lowestPressure }, show) =>
@@ -50,11 +50,11 @@ export const pumpHeldShut = caution({
   code: "PIPE-NETWORK-NO-FLOW",
   severity: "Warning",
   source: "hydraulicsTexts",
-  description: "A pump's head at no flow is below what it must lift: it turns without flow.",
+  description: "A pump turns without flow: its head is below the lift.",
   needs: { pumpWithoutFlow: "word" },
   when: () => true,
   message: ({ pumpWithoutFlow }) =>
-    `"${pumpWithoutFlow}" turns without flow: its head at this speed doesn't reach the height. The water in it heats; flow switch and exchanger see none.`,
+    `"${pumpWithoutFlow}" turns without flow: its head doesn't reach the height. The water in it heats.`,
 });
 
 export const beyondPumpCurve = caution({
@@ -72,7 +72,7 @@ export const risingCurve = caution({
   code: "PIPE-NETWORK-RISING-CURVE",
   severity: "Caution",
   source: "hydraulicsTexts",
-  description: "A pump curve that rises at first can meet the system at two flows.",
+  description: "A pump curve rises at first.",
   needs: { risingCurve: "word" },
   when: () => true,
   message: ({ risingCurve: name }) =>
@@ -83,11 +83,11 @@ export const transitionInNetwork = caution({
   code: "PIPE-NETWORK-TRANSITION",
   severity: "Notice",
   source: "epanet22",
-  description: "A pipe runs between laminar and turbulent flow, where friction is uncertain.",
+  description: "A pipe runs between laminar and turbulent flow.",
   needs: { between: "word" },
   when: () => true,
   message: ({ between }) =>
-    `"${between}" runs between Reynolds numbers 2,000 and 4,000: its friction may be off by a third. The network's factor changes smoothly there, PIPE.LOOP's at once.`,
+    `"${between}" runs between Reynolds numbers 2,000 and 4,000: its friction may be off by a third, and differs from PIPE.LOOP's.`,
 });
 
 export const blankOpenings = caution({
@@ -98,7 +98,7 @@ export const blankOpenings = caution({
   needs: { zerosAreBlank: "yes/no" },
   when: () => true,
   message: () =>
-    "Openings of 0 count as blank cells here, so as open, since the pump rows (or all rows) have one too. TRUE in the last column, shut, shuts a valve.",
+    "Openings of 0 count as blank cells, so as open, since the pump rows (or all rows) have one too. TRUE in the column shut shuts a valve.",
 });
 
 export const coarseSetting = caution({
@@ -116,7 +116,7 @@ export const flowBelowNeed = caution({
   code: "PIPE-SPEEDS-LOW-FLOW",
   severity: "Warning",
   source: "flowSwitchNotes",
-  description: "A speed gives less flow than feeder, heater, exchanger or flow switch needs.",
+  description: "A speed gives less than the least flow.",
   needs: { shortFlow: "water flow", neededFlow: "water flow" },
   when: () => true,
   message: ({ shortFlow, neededFlow }, show) =>
@@ -129,18 +129,18 @@ export const slowestTurnoverAtSpeed = caution({
   code: "PIPE-SPEEDS-TURNOVER",
   severity: "Notice",
   source: "commonPractice",
-  description: "The pool turns over less often than public pools must, once in 6 hours.",
+  description: "A turnover takes more than the 6 hours of public pools.",
   needs: { slowestTurnover: "time" },
   when: ({ slowestTurnover }) => slowestTurnover > TURNOVER_LIMIT,
   message: ({ slowestTurnover }, show) =>
-    `At the slowest speed the pool turns over in ${show(slowestTurnover, "time")}: public pools commonly need ${show(TURNOVER_LIMIT, "time")}; the health code decides.`,
+    `The slowest speed turns the pool over in ${show(slowestTurnover, "time")}; public pools commonly need ${show(TURNOVER_LIMIT, "time")}. The health code decides.`,
 });
 
 export const speedLosses = caution({
   code: "PIPE-SPEEDS-EFFICIENCY",
   severity: "Notice",
   source: "sarbuBorza",
-  description: "Power at low speed is an estimate: losses of motor and drive fall less than the affinity laws say.",
+  description: "Power at low speed is an estimate.",
   needs: { lowestSpeed: "number" },
   when: ({ lowestSpeed }) => lowestSpeed < 0.6,
   message: () =>

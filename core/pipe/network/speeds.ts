@@ -1,4 +1,5 @@
 /** A pump at the speeds of a schedule: flow, head, power, energy, turnover. */
+import { BLANK_CURVE } from "./partCurve";
 import { normalizeKey } from "../../kernel/define/argument";
 import { notAvailable, valueError } from "../../kernel/values/fault";
 import { silent, type Trace } from "../../kernel/define/steps";
@@ -50,8 +51,7 @@ const PLAIN = {
   rangeability: 50,
   loss: undefined,
   knownFlow: undefined,
-  exponent: 2,
-  linearShare: 0,
+  ...BLANK_CURVE,
   shut: false,
 } as const;
 

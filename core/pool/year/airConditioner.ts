@@ -1,9 +1,9 @@
 /** A step of the air conditioner: where the valve sends its heat, and what the machine gives there. */
-import { runShareFor, type Machine } from "./machine";
+import type { Machine } from "./machine";
+import { meetLoad } from "./partLoad";
 import type { Recovery } from "./run";
 import type { Simulation } from "./simulation";
 import type { StepState } from "./state";
-import { coolingAt, powerAt } from "./waterCurve";
 
 /** Moves the valve where it must and may. Returns whether the machine is on the pool. */
 function moveValve(state: StepState, recovery: Recovery): boolean {
@@ -33,19 +33,15 @@ export function runMachine({ recovery, state }: Simulation, machine: Machine, ho
     if (state.rejected !== 0) stopMachine(state);
     return;
   }
-  const { poolCurve } = machine;
-  const onPool = poolCurve !== undefined && recovery !== undefined && moveValve(state, recovery);
-  const cooling = onPool ? coolingAt(poolCurve, state.temperature) : (machine.outdoorCooling[hour] ?? 0);
-  const power = onPool ? powerAt(poolCurve, state.temperature) : (machine.outdoorPower[hour] ?? 0);
-  const runShare = runShareFor(load, cooling, machine.cyclingLoss);
-  const met = load < cooling ? load : cooling;
-  // The outdoor fan's power leaves with the air, not with the refrigerant.
-  const rejected = met + runShare * (power - (onPool ? 0 : machine.outdoorFan));
+  const onPool = machine.poolCurve !== undefined && recovery !== undefined && moveValve(state, recovery);
+  const { partLoad } = state;
+  meetLoad(machine, load, hour, onPool ? "pool" : "outdoors", state.temperature, partLoad);
+  const { met, runShare, electricity, rejected } = partLoad;
   state.servesPool = onPool;
   state.runShare = runShare;
   state.extraPumpShare = onPool ? runShare * (1 - state.pumpPart) : 0;
   state.rejected = rejected;
-  state.heatToPool = onPool ? rejected : 0;
+  state.heatToPool = onPool ? Math.max(0, rejected - runShare * recovery.lost) : 0;
   state.unmetLoad = load - met;
-  state.electricity = runShare * power;
+  state.electricity = electricity;
 }

@@ -1,6 +1,5 @@
 /** Caution rules of the pool's year. */
 import { caution } from "../../kernel/define/caution";
-import { us } from "../../kernel/values/quantity";
 import { DOUBLE_WALL } from "../../sink/cautions";
 
 const percent = (share: number): string => `${Math.round(100 * share)} %`;
@@ -76,11 +75,11 @@ export const beyondCurve = caution({
   code: "POOL-YEAR-BEYOND-CURVE",
   severity: "Caution",
   source: "cutler2013",
-  description: "The machine's outdoor curve holds from 65 to 115 °F: beyond it the end's value is taken.",
-  needs: { beyondCurveTime: "time" },
+  description: "The machine's outdoor data end, published curves at 65 and 115 °F: beyond, the end's value is taken.",
+  needs: { beyondCurveTime: "time", coversFrom: "temperature", coversTo: "temperature" },
   when: ({ beyondCurveTime }) => beyondCurveTime > 0,
-  message: ({ beyondCurveTime }, show) =>
-    `For ${show(beyondCurveTime, "time")} there is a load outside ${show(us("temperature", 65), "temperature")} to ${show(us("temperature", 115), "temperature")}: capacity and power on the outdoor coil are then those of the end of the published curve.`,
+  message: ({ beyondCurveTime, coversFrom, coversTo }, show) =>
+    `For ${show(beyondCurveTime, "time")} there is a load outside ${show(coversFrom, "temperature")} to ${show(coversTo, "temperature")}: capacity and power on the outdoor coil are then those of the end of the machine's curve or rows.`,
 });
 
 export const notMet = caution({
@@ -137,4 +136,16 @@ export const tankUnpriced = caution({
   when: ({ hotWaterUnpriced }) => hotWaterUnpriced,
   message: () =>
     "The tank's heat counts nothing in money saved and carbon saved: the label hot water source is none. Name the main heater's source, and its price.",
+});
+
+export const singleSpeedYear = caution({
+  code: "POOL-YEAR-SINGLE-SPEED",
+  severity: "Caution",
+  standing: true,
+  source: "cutler2013",
+  description: "The machine is taken as one of a single speed: it runs at full capacity or not at all.",
+  needs: { singleSpeed: "yes/no" },
+  when: ({ singleSpeed }) => singleSpeed,
+  message: () =>
+    "A single-speed machine: it runs at full capacity or not at all. Two-stage and variable-speed machines run longer with less heat at a time and save less on the pool: choose the machine type and enter its low stage.",
 });

@@ -2,7 +2,7 @@
 import { us } from "../../kernel/values/quantity";
 import { FIRST_DAY, HOUR, HOURS_OF_DAY, MONTHS, MONTH_OF_HOUR } from "../../numeric/calendar";
 import type { Hourly, PoolYear, Year } from "./results";
-import { condensingAt, leavingWaterAt, type WaterCurve } from "./waterCurve";
+import { condensingAt, coolingAt, leavingWaterAt, type WaterCurve } from "./waterCurve";
 
 /** Greatest condensing temperature and warmest leaving water, K: as EXCHANGER.BALANCE takes them unless given. */
 export const GREATEST_CONDENSING_ON_WATER = us("temperature", 130);
@@ -52,17 +52,23 @@ const isCoolAt = (curve: WaterCurve, water: number): boolean =>
 export function hotFacts(year: Year) {
   const { weather, machine } = year;
   const { poolCurve, tankCurve } = machine ?? {};
-  const on = (curve: typeof poolCurve, heat: Hourly, water: Hourly, of: typeof condensingAt) => {
-    return (pool: PoolYear, hour: number): number =>
-      curve && during(pool[heat], hour) ? of(curve, pool[water][hour] ?? 0) : 0;
+  const on = (curve: typeof poolCurve, heat: Hourly, water: Hourly, of: typeof condensingAt, low: typeof poolCurve) => {
+    // The low stage, where it alone meets the load, condenses cooler.
+    const runs = (full: WaterCurve, hour: number, T: number): WaterCurve =>
+      low && machine?.locked?.[hour] !== 1 && (machine?.load[hour] ?? 0) <= coolingAt(low, T) ? low : full;
+    return (pool: PoolYear, hour: number): number => {
+      const T = pool[water][hour] ?? 0;
+      return curve && during(pool[heat], hour) ? of(runs(curve, hour, T), T) : 0;
+    };
   };
+  const { low } = machine ?? {};
   const highest = Math.max(...year.free.with.highest, ...year.held.with.highest);
   // Both rise with the water: where the warmest water passes no limit, no hour need be looked at.
   const cool = tankCurve === undefined && poolCurve !== undefined && isCoolAt(poolCurve, highest);
   const hours = cool ? 0 : weather.hours;
-  const onPool = on(poolCurve, "taken", "temperature", condensingAt);
-  const onTank = on(tankCurve, "toTank", "tank", condensingAt);
-  const leaving = on(poolCurve, "taken", "temperature", leavingWaterAt);
+  const onPool = on(poolCurve, "taken", "temperature", condensingAt, low?.poolCurve);
+  const onTank = on(tankCurve, "toTank", "tank", condensingAt, low?.tankCurve);
+  const leaving = on(poolCurve, "taken", "temperature", leavingWaterAt, low?.poolCurve);
   const hot = worseOf(year, (pool) =>
     extremeOf(hours, GREATEST_CONDENSING_ON_WATER, (hour) => Math.max(onPool(pool, hour), onTank(pool, hour))),
   );

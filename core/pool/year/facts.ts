@@ -1,18 +1,21 @@
 /** The facts that the cautions of the year read. */
 import { HOUR } from "../../numeric/calendar";
+import type { System } from "../../kernel/values/quantity";
 import type { Climate } from "./climate";
 import { hotFacts, overLimitFacts } from "./extremes";
-import { CURVE_FROM, CURVE_TO } from "./machine";
+import { boardFacts } from "../../cycle/machine/cautions";
 import { ODD_INPUT_FACTS, oddInputFacts } from "./oddInputs";
 import type { Year } from "./results";
 import { totalOf } from "./sums";
 import { oddSunFacts } from "./sunCheck";
+import { oddWeatherFacts } from "./weatherCheck";
 
 const beyondCurve = ({ machine, weather }: Year): number => {
+  const [from, to] = machine?.covers ?? [0, 0];
   let time = 0;
   for (let hour = 0; hour < weather.hours; hour++) {
     const T = weather.air[hour] ?? 0;
-    if ((machine?.load[hour] ?? 0) > 0 && (T < CURVE_FROM || T > CURVE_TO)) time += HOUR;
+    if ((machine?.load[hour] ?? 0) > 0 && (T < from || T > to)) time += HOUR;
   }
   return time;
 };
@@ -34,6 +37,10 @@ export const YEAR_FACTS = {
   monthlyRows: "yes/no",
   beyondCurveTime: "time",
   notMetShare: "fraction",
+  coversFrom: "temperature",
+  coversTo: "temperature",
+  singleSpeed: "yes/no",
+  boardDriven: "word",
   pumpBeyond: "electric energy",
   electricitySaved: "electric energy",
   preheat: "temperature",
@@ -51,6 +58,7 @@ export const YEAR_FACTS = {
   oddSunMonths: "word",
   oddSun: "fraction",
   oddSunReason: "word",
+  oddWeather: "word",
   ...ODD_INPUT_FACTS,
 } as const;
 
@@ -91,7 +99,7 @@ const tankFacts = ({ inputs, machine, free }: Year) =>
       }
     : {};
 
-export const yearFacts = (year: Year, climate: Climate) => {
+export const yearFacts = (year: Year, climate: Climate, system: System) => {
   const { inputs, machine, free, held } = year;
   const recovers = machine !== undefined && (machine.poolCurve ?? machine.tankCurve) !== undefined;
   const load = machine ? HOUR * totalOf(machine.load) : 0;
@@ -105,8 +113,15 @@ export const yearFacts = (year: Year, climate: Climate) => {
     monthlyRows: climate.monthly,
     beyondCurveTime: beyondCurve(year),
     notMetShare: load > 0 ? totalOf(free.with.sums.unmet) / load : 0,
+    ...(machine && {
+      coversFrom: machine.covers[0],
+      coversTo: machine.covers[1],
+      singleSpeed: machine.low === undefined,
+      ...boardFacts(inputs),
+    }),
     ...oddInputFacts(year),
     ...oddSunFacts(climate, inputs.latitude),
+    ...oddWeatherFacts(climate, inputs.latitude, system),
     ...(recovers ? { ...recoveryFacts(year), ...hotFacts(year) } : {}),
     ...(machine?.poolCurve ? { ...poolFacts(year), ...overLimitFacts(year) } : {}),
     ...tankFacts(year),

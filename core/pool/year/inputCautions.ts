@@ -52,6 +52,16 @@ export const unlikelySun = caution({
     `Sun: ${oddSun.toPrecision(2)} of the sun above the air at this latitude in the first of ${oddSunMonths}; 0.2 to 0.8 is likely: ${oddSunReason}.`,
 });
 
+export const oddWeather = caution({
+  code: "POOL-YEAR-WEATHER",
+  severity: "Caution",
+  source: "tmy3",
+  description: "A check of the weather lies outside what 22 US stations show (CLIMATE.CHECK has them all).",
+  needs: { oddWeather: "word" },
+  when: () => true,
+  message: ({ oddWeather }) => `Unlikely weather: ${oddWeather}. Look at source and units.`,
+});
+
 export const assumedDesignLoad = caution({
   code: "POOL-YEAR-DESIGN-LOAD",
   severity: "Caution",

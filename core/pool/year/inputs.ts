@@ -13,11 +13,13 @@ import { AIR_TEMPERATURE, ALTITUDE, HEAT_RATE, POOL_WATER, WATER_FLOW } from "..
 import { si, us, type KindName } from "../../kernel/values/quantity";
 import { SOURCE_NAMES, sourceNamed } from "../../cost/data/heatSources";
 import { CONDENSING_TEMPERATURE, EVAPORATING_TEMPERATURE } from "../../cycle/args";
+import { STAGE_ENTRIES } from "../../cycle/machine/inputs";
 import { CONDUCTANCE } from "../../exchanger/args";
 import { REFRIGERANT } from "../../refrigerant/args";
 import { ACTIVITY, COEFFICIENT, SHELTER, SURFACE, WATER_DEPTH, WIND_AT_WATER } from "../args";
 import { MOST_CLIMATE_CELLS } from "./climate";
 import { COVER_KINDS } from "../data/covers";
+import { PAD } from "./padInputs";
 
 const degF = (value: number): number => us("temperature", value);
 
@@ -190,7 +192,16 @@ export const SECOND_SINK = {
   }).optional(),
 } as const;
 
-export const YEAR_ENTRIES = { ...POOL, ...PUMP, ...MACHINE, ...RECOVERY, ...MONEY, ...SECOND_SINK } as const;
+export const YEAR_ENTRIES = {
+  ...POOL,
+  ...PUMP,
+  ...MACHINE,
+  ...RECOVERY,
+  ...MONEY,
+  ...SECOND_SINK,
+  ...PAD,
+  ...STAGE_ENTRIES,
+} as const;
 
 export const YEAR_INPUTS = block(YEAR_ENTRIES, "block of labels, values and units; NOTE.INPUTS spills the empty one");
 

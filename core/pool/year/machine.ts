@@ -1,29 +1,37 @@
 /** The air conditioner through a year: its load and what it does outdoors by the hour, and on water by the water's temperature. */
-import { performanceAtOutdoor } from "../../aircon/outdoorRating";
-import type { WaterCurve, Rating } from "./waterCurve";
+import type { Stage } from "../../aircon/machine/stage";
+import type { WaterCurve } from "./waterCurve";
 import type { Weather } from "./weather";
 
-export interface Machine {
-  /** Cooling load by hour, and at the design outdoor temperature without the sun let in, W. */
-  readonly load: Float64Array;
-  readonly designLoad: number;
+/** A stage through the year. */
+export interface LowStage {
   /** Net cooling and power on the outdoor coil by hour, W. */
   readonly outdoorCooling: Float64Array;
   readonly outdoorPower: Float64Array;
   /** W */
   readonly outdoorFan: number;
-  /** Loss of starting and stopping: 1 − this × (1 − part load) of the full-load efficiency. */
-  readonly cyclingLoss: number;
-  /** The machine on the pool, and on the preheat tank. */
+  /** On the pool, and on the preheat tank. */
   readonly poolCurve: WaterCurve | undefined;
   readonly tankCurve: WaterCurve | undefined;
 }
 
-/** The share of a step that the machine runs for a load, with the loss of starting and stopping. */
-export function runShareFor(load: number, cooling: number, cyclingLoss: number): number {
-  if (load >= cooling) return 1;
-  const part = load / cooling;
-  return part / (1 - cyclingLoss * (1 - part));
+/** The machine at full capacity, with its low stage or least speed. */
+export interface Machine extends LowStage {
+  /** Cooling load by hour, and at the design outdoor temperature without the sun let in, W. */
+  readonly load: Float64Array;
+  readonly designLoad: number;
+  /** Loss of starting and stopping: 1 − this × (1 − part load) of the full-load efficiency. */
+  readonly cyclingLoss: number;
+  /** Outdoor temperatures that its data cover, K. */
+  readonly covers: readonly [number, number];
+  /** Undefined for a single speed. */
+  readonly low: LowStage | undefined;
+  /** Any speed between low and full, rather than two stages. */
+  readonly variable: boolean;
+  /** The intermediate speed: shares of the way from low to full, of cooling and of power. */
+  readonly middle: readonly [number, number] | undefined;
+  /** 1 in hours in which the low stage is locked out. */
+  readonly locked: Uint8Array | undefined;
 }
 
 /** The building's load: none at `balance`, `design` W at `designOutdoor`, a straight line between and on. */
@@ -35,64 +43,97 @@ export interface Load {
   readonly aperture: number;
 }
 
-/** Outdoor temperatures of the published curve, K; beyond them its ends hold. */
-export const [CURVE_FROM, CURVE_TO] = [291.483, 319.261];
 const CURVE_STEP = 0.25;
-
-const withinCurve = (outdoor: number): number => Math.min(CURVE_TO, Math.max(CURVE_FROM, outdoor));
 
 type OutdoorCurve = Readonly<Record<"cooling" | "power", Float64Array>>;
 
-function outdoorCurve(rating: Rating): OutdoorCurve {
-  const points = Math.ceil((CURVE_TO - CURVE_FROM) / CURVE_STEP) + 1;
+/** Beyond a stage's data their ends hold, K. */
+const withinData = ({ from, to }: Stage, outdoor: number): number => Math.min(to, Math.max(from, outdoor));
+
+function outdoorCurve(stage: Stage): OutdoorCurve {
+  const { from, to } = stage;
+  const points = Math.ceil((to - from) / CURVE_STEP) + 1;
   const cooling = new Float64Array(points);
   const power = new Float64Array(points);
   for (let i = 0; i < points; i++) {
-    const running = performanceAtOutdoor(rating, Math.min(CURVE_TO, CURVE_FROM + i * CURVE_STEP), rating.wetBulb);
+    const running = stage.outdoors(Math.min(to, from + i * CURVE_STEP));
     cooling[i] = running.cooling;
     power[i] = running.power;
   }
   return { cooling, power };
 }
 
-/** The machine's net cooling at the design outdoor temperature, W: the load there unless it is given. */
-export const coolingAtDesign = (rating: Rating, designOutdoor: number): number =>
-  performanceAtOutdoor(rating, withinCurve(designOutdoor), rating.wetBulb).cooling;
-
-/** The machine on water: pool and tank. */
-export type WaterCurves = Pick<Machine, "poolCurve" | "tankCurve">;
-
-export function yearMachine(
-  rating: Rating,
-  load: Load,
-  cyclingLoss: number,
-  weather: Weather,
-  { poolCurve, tankCurve }: WaterCurves,
-): Machine {
+/** The stage outdoors by the hour, W. */
+function outdoorHours(stage: Stage, weather: Weather): Pick<LowStage, "outdoorCooling" | "outdoorPower"> {
   const { hours } = weather;
-  const curve = outdoorCurve(rating);
-  const slope = load.design / (load.designOutdoor - load.balance);
-  const loads = new Float64Array(hours);
+  const curve = outdoorCurve(stage);
   const outdoorCooling = new Float64Array(hours);
   const outdoorPower = new Float64Array(hours);
   for (let hour = 0; hour < hours; hour++) {
     const outdoor = weather.air[hour] ?? 0;
-    loads[hour] = Math.max(0, slope * (outdoor - load.balance) + load.aperture * (weather.sun[hour] ?? 0));
-    const x = (withinCurve(outdoor) - CURVE_FROM) / CURVE_STEP;
+    const x = (withinData(stage, outdoor) - stage.from) / CURVE_STEP;
     const i = Math.min(curve.cooling.length - 2, Math.floor(x));
     const t = x - i;
     outdoorCooling[hour] = (1 - t) * (curve.cooling[i] ?? 0) + t * (curve.cooling[i + 1] ?? 0);
     outdoorPower[hour] = (1 - t) * (curve.power[i] ?? 0) + t * (curve.power[i + 1] ?? 0);
   }
-  const { outdoorFan } = rating;
+  return { outdoorCooling, outdoorPower };
+}
+
+/** The machine's net cooling at the design outdoor temperature, W: the load there unless it is given. */
+export const coolingAtDesign = (stage: Stage, designOutdoor: number): number =>
+  stage.outdoors(withinData(stage, designOutdoor)).cooling;
+
+/** The machine on water: pool and tank. */
+export type WaterCurves = Pick<LowStage, "poolCurve" | "tankCurve">;
+
+/** A stage with its curves on water. */
+export interface StageOnWater {
+  readonly stage: Stage;
+  readonly curves: WaterCurves;
+}
+
+const stageThrough = ({ stage, curves }: StageOnWater, weather: Weather): LowStage => ({
+  ...outdoorHours(stage, weather),
+  outdoorFan: stage.rating.outdoorFan,
+  poolCurve: curves.poolCurve,
+  tankCurve: curves.tankCurve,
+});
+
+/** How a staged machine meets part load. */
+export interface Staging {
+  readonly low: StageOnWater;
+  readonly variable: boolean;
+  readonly middle: readonly [number, number] | undefined;
+  /** The low stage is locked out from here, K. */
+  readonly lockout: number | undefined;
+}
+
+export function yearMachine(
+  full: StageOnWater,
+  staging: Staging | undefined,
+  load: Load,
+  cyclingLoss: number,
+  weather: Weather,
+): Machine {
+  const { hours } = weather;
+  const slope = load.design / (load.designOutdoor - load.balance);
+  const loads = new Float64Array(hours);
+  for (let hour = 0; hour < hours; hour++)
+    loads[hour] = Math.max(
+      0,
+      slope * ((weather.air[hour] ?? 0) - load.balance) + load.aperture * (weather.sun[hour] ?? 0),
+    );
+  const { lockout } = staging ?? {};
   return {
     load: loads,
     designLoad: load.design,
-    outdoorCooling,
-    outdoorPower,
-    outdoorFan,
+    ...stageThrough(full, weather),
     cyclingLoss,
-    poolCurve,
-    tankCurve,
+    covers: [full.stage.from, full.stage.to],
+    low: staging && stageThrough(staging.low, weather),
+    variable: staging?.variable === true,
+    middle: staging?.middle,
+    locked: lockout === undefined ? undefined : Uint8Array.from(weather.air, (T) => (T >= lockout ? 1 : 0)),
   };
 }

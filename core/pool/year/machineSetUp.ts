@@ -1,60 +1,24 @@
 /** From the input block of the year to its air conditioner. */
-import { valueError } from "../../kernel/values/fault";
+import { USUAL_DIFFERENCE, type Rating, type Stage } from "../../aircon/machine/stage";
+import { middleOf, stagesOf } from "../../aircon/machine/stages";
+import { checkStages } from "../../cycle/machine/description";
 import { us } from "../../kernel/values/quantity";
 import { quantityMark } from "../../kernel/values/quantityMark";
 import { densityOfWater, heatCapacityOfWater } from "../../water/equations";
 import type { YearInputs } from "./inputs";
-import { coolingAtDesign, yearMachine, type Machine, type WaterCurves } from "./machine";
+import { coolingAtDesign, yearMachine, type Machine, type StageOnWater, type WaterCurves } from "./machine";
+import { stageOnWater, type Exchanger } from "./stages";
 import { needed } from "./tankSetUp";
-import {
-  compressorOf,
-  onWaterCurve,
-  tooSmall,
-  type ExchangerWords,
-  type Rating,
-  type WaterCurve,
-  type WaterExchanger,
-} from "./waterCurve";
+import { tooSmall, type WaterCurve } from "./waterCurve";
 import type { Weather } from "./weather";
-
-/** Superheat and subcooling at the rating, and the rise of the exchangers' water, where they aren't given, K. */
-const USUAL_DIFFERENCE = us("temperature difference", 10);
 
 /** Comfort machines are cut out by pressure near here. */
 const GREATEST_CONDENSING = us("temperature", 155);
-
-function ratingOf(inputs: YearInputs): Rating | undefined {
-  const { ratedCooling, ratedPower } = inputs;
-  if (ratedCooling === undefined || ratedPower === undefined) return undefined;
-  const fans = inputs.outdoorFan + inputs.indoorFan;
-  if (!(fans < ratedPower))
-    throw valueError(
-      `inputs: both fans must take less than rated power, ${quantityMark("electric power", ratedPower)}, got ${quantityMark("electric power", fans)}`,
-    );
-  return {
-    cooling: ratedCooling,
-    power: ratedPower,
-    outdoorFan: inputs.outdoorFan,
-    indoorFan: inputs.indoorFan,
-    refrigerant: inputs.refrigerant,
-    evaporating: inputs.ratedEvaporating,
-    condensing: inputs.ratedCondensing,
-    wetBulb: inputs.indoorWetBulb,
-    superheat: USUAL_DIFFERENCE,
-    subcooling: USUAL_DIFFERENCE,
-  };
-}
 
 /** Water that the rated heat would warm by the usual rise, m³/s. */
 const usualFlow = (rating: Rating): number =>
   (rating.cooling + rating.power - rating.outdoorFan) /
   (densityOfWater.code({ T: 300 }) * heatCapacityOfWater.code({ T: 300 }) * USUAL_DIFFERENCE);
-
-/** An exchanger, the warmest water that reaches it, K, and its labels. */
-interface Exchanger extends WaterExchanger {
-  readonly warmest: number;
-  readonly named: ExchangerWords;
-}
 
 const poolExchanger = (inputs: YearInputs, ua: number, flow: number): Exchanger => ({
   ua,
@@ -72,19 +36,15 @@ const tankExchanger = (inputs: YearInputs, flow: number): Exchanger => ({
   named: { ua: "tank UA", flow: "tank flow", limit: "tank limit", limitIs: inputs.tankLimit },
 });
 
-/** The machine on pool and tank; depends on the rating, the exchangers and their limits only. */
-function waterCurves(inputs: YearInputs, rating: Rating): WaterCurves {
+/** A stage on pool and tank; depends on the rating, the exchangers and their limits only. */
+function waterCurves(inputs: YearInputs, stage: Stage, flow: number): WaterCurves {
   const { exchangerUA } = inputs;
-  const flow = usualFlow(rating);
-  let compressor: ReturnType<typeof compressorOf> | undefined;
+  const onWater = stageOnWater(stage);
   const curveOn = (exchanger: Exchanger): WaterCurve => {
-    // Depends on the rating alone: one for pool and tank.
-    compressor ??= compressorOf(rating);
-    const { warmest, named } = exchanger;
-    const curve = onWaterCurve(compressor, exchanger, rating, warmest, named);
+    const curve = onWater(exchanger);
     const highest = curve.condensing.at(-1) ?? 0;
     if (highest > GREATEST_CONDENSING)
-      throw tooSmall(named, highest, `above ${quantityMark("temperature", GREATEST_CONDENSING)}`);
+      throw tooSmall(exchanger.named, highest, `above ${quantityMark("temperature", GREATEST_CONDENSING)}`);
     return curve;
   };
   return {
@@ -93,16 +53,25 @@ function waterCurves(inputs: YearInputs, rating: Rating): WaterCurves {
   };
 }
 
-/** The air conditioner through the year; undefined where none is rated. */
+/** The air conditioner through the year; undefined where none is given. */
 export function setUpMachine(inputs: YearInputs, weather: Weather): Machine | undefined {
-  const rating = ratingOf(inputs);
-  if (rating === undefined) return undefined;
-  const curves = waterCurves(inputs, rating);
+  checkStages(inputs, inputs.ratedCooling, inputs.ratedPower);
+  const stages = stagesOf(inputs);
+  if (stages === undefined) return undefined;
+  const { full, low } = stages;
+  const flow = usualFlow(full.rating);
+  const onWater = (stage: Stage): StageOnWater => ({ stage, curves: waterCurves(inputs, stage, flow) });
   const load = {
     balance: inputs.balanceOutdoor,
     designOutdoor: inputs.designOutdoor,
-    design: inputs.designLoad ?? coolingAtDesign(rating, inputs.designOutdoor),
+    design: inputs.designLoad ?? coolingAtDesign(full, inputs.designOutdoor),
     aperture: inputs.solarAperture,
   };
-  return yearMachine(rating, load, inputs.cyclingLoss, weather, curves);
+  const staging = low && {
+    low: onWater(low),
+    variable: inputs.machineType === "variable speed",
+    middle: middleOf(inputs, full, low),
+    lockout: inputs.lockout,
+  };
+  return yearMachine(onWater(full), staging, load, inputs.cyclingLoss, weather);
 }

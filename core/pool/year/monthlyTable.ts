@@ -32,7 +32,7 @@ const lossOf = ({ sums }: PoolYear, month: number): number =>
   at(sums.makeUp, month);
 
 /** Days of a month whose mean temperature reaches the set point, s. */
-function warmDays({ temperature }: PoolYear, set: number, month: number): number {
+export function warmDays({ temperature }: PoolYear, set: number, month: number): number {
   let warm = 0;
   const first = firstHourOf(month);
   for (let day = 0; day < (DAYS[month] ?? 0); day++) {

@@ -18,11 +18,11 @@ const driftOf = ({ start, end }: PoolYear, run: PoolRun): number => {
   return Math.abs(end.temperature - start.temperature) + ice + tank;
 };
 
-/** The year that repeats itself: its end is its beginning. */
-export function repeatingYear(run: PoolRun, guess: number): PoolYear {
+/** The year that repeats itself: its end is its beginning. Its arrays may be those of a year that nobody needs any more. */
+export function repeatingYear(run: PoolRun, guess: number, used?: PoolYear): PoolYear {
   const { hours, mains } = run.surface.weather;
   const begin: State = { temperature: guess, ice: 0, onPool: false, since: HOUR, tank: mains[0] ?? guess };
-  const arrays = emptyYear(hours, begin);
+  const arrays = used ?? emptyYear(hours, begin);
   let start = runPool(run, begin, hours - LEAD, hours, arrays).end;
   for (let pass = 1; ; pass++) {
     const year = runPool(run, start, 0, hours, clearYear(arrays));

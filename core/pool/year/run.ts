@@ -11,10 +11,12 @@ export interface Recovery {
   readonly leastTime: number;
   /** Whether the machine may start the pump outside its hours. */
   readonly onCall: boolean;
+  /** Heat that pipes lose while the machine runs on the pool, W. */
+  readonly lost: number;
 }
 
 export interface Pump {
-  /** Part of each hour of the day in which the pump runs by its schedule. */
+  /** Part of each hour of the day in which the pump runs by its schedule; of several speeds, its share of full power. */
   readonly schedule: Float64Array;
   /** W, and what of it warms the water, W. */
   readonly power: number;

@@ -36,7 +36,10 @@ const sumOfMoney = (parts: readonly Saving["money"][]): Saving["money"] =>
   parts.reduce((sum, part) => (sum === NO_VALUE || part === NO_VALUE ? NO_VALUE : sum + part), 0);
 
 /** What recovery saves in a month by the pair that counts: held by the back-up heater where there is one. */
-export function savingOf({ inputs, machine, free, held }: Year, month: number): Saving {
+export function savingOf(
+  { inputs, machine, free, held }: Pick<Year, "inputs" | "machine" | "free" | "held">,
+  month: number,
+): Saving {
   const { backUpSource, electricityPrice } = inputs;
   const pair = backUpSource === "none" ? free : held;
   const electric = (year: PoolYear): number => at(year.sums.electricity, month) + at(year.sums.extraPump, month);

@@ -5,7 +5,7 @@ import { checkYearInputs } from "./checks";
 import type { YearInputs } from "./inputs";
 import { setUpMachine } from "./machineSetUp";
 import type { BackUp, PoolRun, Pump, Recovery } from "./run";
-import { scheduleOf } from "./schedule";
+import { powerByHour, scheduleOf } from "./schedule";
 import { totalOf } from "./sums";
 import { yearSurface, type YearPool } from "./surface";
 import { tankOf } from "./tankSetUp";
@@ -52,11 +52,35 @@ function poolOf(inputs: YearInputs, weather: Weather): YearPool {
   };
 }
 
-const pumpOf = (inputs: YearInputs): Pump => ({
-  schedule: scheduleOf(inputs.pumpStart, inputs.pumpHours / HOUR),
-  power: inputs.pumpPower,
-  heat: inputs.pumpPower * inputs.pumpHeatShare,
-});
+/** Pump of several speeds: `schedule` is then its power as a share of that when the machine calls. */
+function pumpBySpeed(
+  { pumpStart, pumpPower, pumpHeatShare }: YearInputs,
+  hours: readonly number[],
+  energies: readonly number[],
+): Pump {
+  const speeds = hours.map((time, i) => (energies[i] ?? 0) / time);
+  const power = pumpPower > 0 ? pumpPower : Math.max(...speeds);
+  const mean = powerByHour(
+    pumpStart,
+    hours.map((time) => time / HOUR),
+    energies,
+  );
+  return {
+    schedule: mean.map((each) => (power > 0 ? Math.min(1, each / power) : 0)),
+    power,
+    heat: power * pumpHeatShare,
+  };
+}
+
+function pumpOf(inputs: YearInputs): Pump {
+  const { pumpSpeedEnergy: energies, pumpSpeedHours: hours } = inputs;
+  if (energies !== undefined && hours !== undefined) return pumpBySpeed(inputs, hours, energies);
+  return {
+    schedule: scheduleOf(inputs.pumpStart, inputs.pumpHours / HOUR),
+    power: inputs.pumpPower,
+    heat: inputs.pumpPower * inputs.pumpHeatShare,
+  };
+}
 
 /** Whether each month, 0 to 11, lies in the season, which may run through New Year. */
 const seasonOf = ({ seasonStart, seasonEnd }: YearInputs): readonly boolean[] =>
@@ -81,6 +105,7 @@ const recoveryOf = (inputs: YearInputs): Recovery => ({
   band: inputs.deadBand,
   leastTime: inputs.leastTime,
   onCall: inputs.pumpOnCall,
+  lost: inputs.lineLoss + inputs.pipeLoss,
 });
 
 /** The pool with all that may heat it, and its season. */

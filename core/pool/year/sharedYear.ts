@@ -11,6 +11,7 @@ import { admitClimate, type Climate } from "./climate";
 import type { YearInputs } from "./inputs";
 import type { Year } from "./results";
 import { runLabels } from "./touched";
+import { refuseImpossibleWeather } from "./weatherCheck";
 import { yearOf } from "./year";
 import { traceYear } from "./working";
 
@@ -22,11 +23,18 @@ export interface SharedYear {
 /** A year holds some 4 MB. */
 const YEARS = boundedMemo<SharedYear>({ entries: 4, cells: 500_000 });
 
+/** A map without units of its own has those of the call. */
+export const withMapUnits = (inputs: YearInputs, system: System): YearInputs =>
+  inputs.mapFlow === undefined ? inputs : { ...inputs, mapUnits: inputs.mapUnits ?? system };
+
 /** The year of a block in a climate as the cell holds it. */
-export function sharedYear(inputs: YearInputs, climate: CellMatrix, system: System, trace: Trace = silent): SharedYear {
+export function sharedYear(given: YearInputs, climate: CellMatrix, system: System, trace: Trace = silent): SharedYear {
+  const inputs = withMapUnits(given, system);
   const found = YEARS.getOrCompute("year", [runLabels(inputs), climate, system], () => {
     const admitted = admitClimate(climate, system);
-    return { year: yearOf(inputs, admitted), climate: admitted };
+    const found = yearOf(inputs, admitted);
+    refuseImpossibleWeather(admitted, inputs.latitude, system);
+    return { year: found, climate: admitted };
   });
   // Prices may differ from those of the call that made it.
   const year = { ...found.year, inputs };

@@ -7,7 +7,7 @@ import type { YearInputs } from "./inputs";
 import { totalOfYear, type YearRow } from "./monthlyTable";
 import type { Year } from "./results";
 import { siteOf } from "./setUp";
-import { sharedYear } from "./sharedYear";
+import { sharedYear, withMapUnits } from "./sharedYear";
 import { untouchedBy } from "./touched";
 import { beginOf, weatherAt, yearIn } from "./year";
 
@@ -32,7 +32,7 @@ export function spreadOver(
     trace.within(`Value ${place + 1}`, () => {
       if (last === undefined || climate === undefined)
         ({ year: last, climate } = sharedYear(inputs, cells, system, trace));
-      else last = yearAfter(last, inputs, climate);
+      else last = yearAfter(last, withMapUnits(inputs, system), climate);
       return totalOfYear(last);
     }),
   );

@@ -1,4 +1,6 @@
 /** The state of one pool with its machine and tank while the hours run. */
+import { emptyPartLoad, type PartLoad } from "./partLoad";
+
 /** What a pool carries from step to step. */
 export interface State {
   /** Water of the pool, K. */
@@ -35,6 +37,8 @@ export interface StepState {
   /** Integral of the pool's temperature over the hour, K·s. */
   warmth: number;
 
+  /** How the machine met the last load. */
+  readonly partLoad: PartLoad;
   /** Whether the machine, while it runs on pool or outdoor coil, serves the pool. */
   servesPool: boolean;
   /** Share of the step in which it runs on pool or outdoor coil. */
@@ -76,6 +80,7 @@ export const startState = ({ temperature, ice, onPool, since, tank }: State): St
   backUp: 0,
   meanRise: 0,
   warmth: 0,
+  partLoad: emptyPartLoad(),
   servesPool: false,
   runShare: 0,
   extraPumpShare: 0,

@@ -5,11 +5,11 @@
  */
 import { HOURS_OF_DAY } from "../../numeric/calendar";
 import { meanPart } from "./exponential";
-import { runShareFor, type Machine } from "./machine";
+import type { Machine } from "./machine";
+import { meetLoad } from "./partLoad";
 import type { Tank } from "./run";
 import type { Simulation } from "./simulation";
 import type { StepState } from "./state";
-import { coolingAt, powerAt, type WaterCurve } from "./waterCurve";
 
 /** What the tank does by itself: its net heat at the start, and how each watt through the step would warm it. */
 function idleTank(state: StepState, tank: Tank, draw: number, mains: number): void {
@@ -22,35 +22,35 @@ function idleTank(state: StepState, tank: Tank, draw: number, mains: number): vo
 }
 
 /** What the machine would give the tank if it ran on it all the step, W, its water at T (K). */
-function heatOffered(machine: Machine, curve: WaterCurve, load: number, T: number): number {
-  const cooling = coolingAt(curve, T);
-  return Math.min(load, cooling) + runShareFor(load, cooling, machine.cyclingLoss) * powerAt(curve, T);
+function heatOffered(state: StepState, machine: Machine, hour: number, load: number, T: number): number {
+  const { partLoad } = state;
+  meetLoad(machine, load, hour, "tank", T, partLoad);
+  return partLoad.rejected;
 }
 
 /** Share of the step in which the valve is on the tank: all of it, or what brings the tank to its limit. */
-function tankShare(state: StepState, tank: Tank, machine: Machine, curve: WaterCurve, load: number): number {
+function tankShare(state: StepState, tank: Tank, machine: Machine, hour: number, load: number): number {
   const start = state.tank;
   const most = Math.max(0, (tank.limit - start) / state.tankGain - state.tankIdleHeat);
   if (most === 0) return 0;
-  const first = Math.min(most, heatOffered(machine, curve, load, start));
+  const first = Math.min(most, heatOffered(state, machine, hour, load, start));
   state.tankMean = start + (state.tankIdleHeat + first) * state.tankMeanGain;
-  return Math.min(1, most / heatOffered(machine, curve, load, state.tankMean));
+  return Math.min(1, most / heatOffered(state, machine, hour, load, state.tankMean));
 }
 
 /** Gives the tank its share of the step's heat, and takes that share from pool or outdoor coil. */
-function heatTank(state: StepState, machine: Machine, curve: WaterCurve, load: number, share: number): void {
-  const cooling = coolingAt(curve, state.tankMean);
-  const power = powerAt(curve, state.tankMean);
-  const runShare = runShareFor(load, cooling, machine.cyclingLoss);
-  const met = Math.min(load, cooling);
+function heatTank(state: StepState, machine: Machine, hour: number, load: number, share: number): void {
+  const { partLoad } = state;
+  meetLoad(machine, load, hour, "tank", state.tankMean, partLoad);
+  const { met, runShare, electricity, rejected } = partLoad;
   const rest = 1 - share;
   state.runShare = rest * state.runShare;
   state.heatToPool = rest * state.heatToPool;
   state.extraPumpShare = rest * state.extraPumpShare;
-  state.heatToTank = share * (met + runShare * power);
+  state.heatToTank = share * rejected;
   state.tankRunShare = share * runShare;
   state.rejected = rest * state.rejected + state.heatToTank;
-  state.electricity = rest * state.electricity + share * runShare * power;
+  state.electricity = rest * state.electricity + share * electricity;
   state.unmetLoad = rest * state.unmetLoad + share * (load - met);
 }
 
@@ -63,8 +63,8 @@ export function stepTank({ run, state }: Simulation, tank: Tank, machine: Machin
   state.heatToTank = 0;
   state.tankRunShare = 0;
   if (load > 0 && tankCurve !== undefined) {
-    const share = tankShare(state, tank, machine, tankCurve, load);
-    if (share > 0) heatTank(state, machine, tankCurve, load, share);
+    const share = tankShare(state, tank, machine, hour, load);
+    if (share > 0) heatTank(state, machine, hour, load, share);
   }
   const heat = state.tankIdleHeat + state.heatToTank;
   const start = state.tank;

@@ -20,9 +20,13 @@ export function needed(inputs: YearInputs, key: keyof typeof TANK_LABELS): numbe
   return value;
 }
 
+/** Whether an air conditioner is given: by its rating, the maker's rows or a map. */
+export const hasMachine = ({ ratedCooling, tableCooling, mapFlow }: YearInputs): boolean =>
+  (ratedCooling ?? tableCooling ?? mapFlow) !== undefined;
+
 /** Refuses entries of the tank that don't go together. */
 export function checkTank(inputs: YearInputs): void {
-  if (inputs.ratedCooling === undefined)
+  if (!hasMachine(inputs))
     throw valueError('inputs: the label "rated cooling" is missing or blank: a preheat tank needs an air conditioner');
   if (inputs.tankLimit > inputs.hotWater)
     throw valueError(

@@ -15,7 +15,13 @@ export const MONEY_LABELS = [
 ] as const satisfies Labels;
 
 /** Touch pools with recovery alone. */
-export const RECOVERY_LABELS = [...Object.keys(RECOVERY), ...Object.keys(SECOND_SINK), "pumpOnCall"] as Labels;
+export const RECOVERY_LABELS = [
+  ...Object.keys(RECOVERY),
+  ...Object.keys(SECOND_SINK),
+  "pumpOnCall",
+  "lineLoss",
+  "pipeLoss",
+] as Labels;
 
 /** Touch pools held by the back-up heater alone. */
 export const HELD_LABELS = ["backUpCapacity", "seasonStart", "seasonEnd"] as const satisfies Labels;

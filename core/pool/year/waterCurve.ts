@@ -3,28 +3,16 @@
  * temperature is all there is: exact balances of compressor, evaporator and exchanger, joined monotonely.
  */
 import { RATED_WET_BULB } from "../../aircon/outdoorRating";
+import type { Rating } from "../../aircon/machine/stage";
 import { effectiveConductance } from "../../exchanger/balance/equations";
-import { machineOf, machineState, type CoolingMachine as Compressor } from "../../exchanger/balance/machine";
+import type { CoolingMachine as Compressor } from "../../exchanger/balance/compressor";
+import { machineOf, machineState } from "../../exchanger/balance/machine";
 import { waterRate } from "../../exchanger/zones/zones";
 import { valueError, notAvailable } from "../../kernel/values/fault";
 import { cubicAt, monotoneCubic, type MonotoneCubic } from "../../numeric/monotoneCubic";
 import { quantityMark } from "../../kernel/values/quantityMark";
 import { loadRefrigerant } from "../../refrigerant/refrigerant";
 import { FREEZING } from "../equations";
-
-/** The machine at its rating: net cooling and power of all of it with its fans, W; dew temperatures, K. */
-export interface Rating {
-  readonly cooling: number;
-  readonly power: number;
-  readonly outdoorFan: number;
-  readonly indoorFan: number;
-  readonly refrigerant: string;
-  readonly evaporating: number;
-  readonly condensing: number;
-  readonly wetBulb: number;
-  readonly superheat: number;
-  readonly subcooling: number;
-}
 
 /** The machine at evenly spaced water temperatures, without its outdoor fan. */
 export interface WaterCurve {
@@ -97,7 +85,12 @@ const SPACING = 0.05;
 type Balances = Pick<WaterCurve, "water" | "condensing" | "capacityRate">;
 
 /** The curve's points between the coldest and the warmest of the balances. */
-function evenlySpaced(cooling: MonotoneCubic, power: MonotoneCubic, balances: Balances, warmest: number): WaterCurve {
+export function evenlySpaced(
+  cooling: MonotoneCubic,
+  power: MonotoneCubic,
+  balances: Balances,
+  warmest: number,
+): WaterCurve {
   const { water } = balances;
   const low = water[0] ?? FREEZING;
   const high = water.at(-1) ?? warmest;

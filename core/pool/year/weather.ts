@@ -50,7 +50,7 @@ const latitudeFor = (site: Site, why: string): number => {
   return site.latitude;
 };
 
-const windOf = (site: Site, wind10m: Float64Array): Float64Array => {
+export const windOf = (site: Site, wind10m: Float64Array): Float64Array => {
   if (site.windAtWater !== undefined) return new Float64Array(HOURS_OF_YEAR).fill(site.windAtWater);
   const share = windAtWaterBy(1, site.shelter);
   const wind = new Float64Array(HOURS_OF_YEAR);

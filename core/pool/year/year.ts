@@ -31,7 +31,7 @@ const beginFrom = (inputs: YearInputs, weather: Weather): Begin => {
 };
 
 /** The run with another back-up, and without recovery where asked. One literal: objects of one shape keep the compiled loop valid. */
-const variantOf = (run: PoolRun, backUp: BackUp | undefined, recovers: boolean): PoolRun => ({
+export const variantOf = (run: PoolRun, backUp: BackUp | undefined, recovers: boolean): PoolRun => ({
   surface: run.surface,
   area: run.area,
   capacity: run.capacity,

@@ -7,6 +7,7 @@ export const RELIEF_FACTORS: Readonly<Record<string, number>> = {
   "R-22": 1.6,
   "R-134a": 1.6,
   "R-407C": 1.6,
+  "R-407A": 2,
   "R-404A": 2.5,
   "R-410A": 2.5,
   "R-507A": 2.5,

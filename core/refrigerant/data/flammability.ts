@@ -22,8 +22,10 @@ export const FLAMMABILITY: readonly Flammability[] = [
   { name: "R-1234yf", safetyClass: "A2L", lower: 0.289, fromMemory: true },
   { name: "R-1234ze(E)", safetyClass: "A2L", lower: 0.303, fromMemory: true },
   { name: "R-404A", safetyClass: "A1" },
+  { name: "R-407A", safetyClass: "A1" },
   { name: "R-407C", safetyClass: "A1" },
   { name: "R-410A", safetyClass: "A1" },
+  { name: "R-449A", safetyClass: "A1" },
   {
     name: "R-452B",
     safetyClass: "A2L",

@@ -10,6 +10,8 @@ export const RETROFIT_NOTES: Readonly<Record<string, string>> = {
   "R-744":
     "Runs at several times the pressure of other refrigerants and mostly above its critical point: only in equipment built for it. At atmospheric pressure it has no liquid: it sublimes.",
   "R-404A": "Charge as liquid. Barred from most new refrigeration in the EU and the US.",
+  "R-407A": "Charge as liquid: its glide parts the blend in a leak.",
+  "R-449A": "Charge as liquid: its glide parts the blend in a leak.",
   "R-407C": "Charge as liquid: its glide parts the blend in a leak.",
   "R-410A":
     "About 1.6 times the pressure of R-22: never in coils, tools or lines rated for R-22. Polyolester oil; charge as liquid.",

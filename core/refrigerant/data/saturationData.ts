@@ -10,8 +10,6 @@ export interface SeriesData extends PackedSeries {
 export interface CurveData {
   /** ln p by T */
   readonly pressure: SeriesData;
-  /** T by ln p: to start from, polished on `pressure` */
-  readonly temperature: SeriesData;
   /** ln of the liquid's density by q */
   readonly liquid: SeriesData;
   /** ln of the vapour's density by q */

@@ -57,6 +57,19 @@ export function followEnvelope(solve: PointSolver, first: SaturationPoint, end: 
   return points;
 }
 
+/** A point that the search misses from a start between its neighbours (close to the critical point): walked to in steps. */
+const walkTo = (
+  solve: PointSolver,
+  neighbours: readonly SaturationPoint[],
+  temperature: number,
+): SaturationPoint | undefined => {
+  for (const from of neighbours) {
+    const last = followEnvelope(solve, from, temperature).at(-1);
+    if (last && Math.abs(last.temperature - temperature) < 1e-9) return last;
+  }
+  return undefined;
+};
+
 /** A solver for any temperature between the points of a walked curve, started by interpolation in sqrt(1 - T / top). */
 export function interpolateEnvelope(
   solve: PointSolver,
@@ -70,7 +83,9 @@ export function interpolateEnvelope(
     const [a, b] = [points[k - 1]!, points[k]!];
     const f = (q(temperature) - q(a.temperature)) / (q(b.temperature) - q(a.temperature));
     const [ua, ub] = [logs(a), logs(b)];
-    const found = solve(temperature, fromLogs(ua.map((value, i) => value + f * (ub[i]! - value))));
+    const found =
+      solve(temperature, fromLogs(ua.map((value, i) => value + f * (ub[i]! - value)))) ??
+      walkTo(solve, [a, b], temperature);
     if (!found) throw new Error(`no equilibrium found at ${temperature} K`);
     return found;
   };

@@ -11,7 +11,6 @@ export interface ConvergedCurve {
 /** The fits of one curve, before they are rounded and packed: see `CurveData`. */
 export interface FittedCurve {
   readonly pressure: PiecewiseFit;
-  readonly temperature: PiecewiseFit;
   readonly liquid: PiecewiseFit;
   readonly vapour: PiecewiseFit;
   readonly incipient: readonly PiecewiseFit[];
@@ -29,19 +28,6 @@ export function fitCurve(curve: ConvergedCurve, loosely: "liquid" | "vapour" | u
     return found;
   };
   const logP = (temperature: number) => Math.log(point(temperature).pressure);
-  const temperatureAt = (log: number): number => {
-    let [low, high] = [range[0], range[1]];
-    let guess = (low + high) / 2;
-    for (let pass = 0; pass < 60 && high - low > 1e-10; pass++) {
-      const [miss, above] = [logP(guess) - log, logP(guess * (1 + 1e-6)) - log];
-      if (miss > 0) high = guess;
-      else low = guess;
-      const next = guess - (miss * guess * 1e-6) / (above - miss);
-      if (Math.abs(next - guess) < 1e-9) return next;
-      guess = next > low && next < high ? next : (low + high) / 2;
-    }
-    return guess;
-  };
   const byQ = (value: (p: SaturationPoint) => number) => (q: number) => value(point(critical * (1 - q * q)));
   const q = (temperature: number) => Math.sqrt(1 - temperature / critical);
   // Rounded outwards: the pieces must cover the whole range.
@@ -57,12 +43,6 @@ export function fitCurve(curve: ConvergedCurve, loosely: "liquid" | "vapour" | u
   const components = point(range[0]).incipient.length;
   return {
     pressure: piecewiseFit(logP, range, { degree: 12, tolerance: 5e-11, decimals: 13, narrowest: 0.2 }),
-    temperature: piecewiseFit(temperatureAt, [logP(range[0]), logP(range[1])], {
-      degree: 7,
-      tolerance: 1e-5,
-      decimals: 7,
-      narrowest: 0.004,
-    }),
     liquid: density("liquid"),
     vapour: density("vapour"),
     incipient: Array.from({ length: components }, (_, i) =>

@@ -29,7 +29,7 @@ function fit(name: string, converged: ConvergedRefrigerant): SaturationData {
 }
 
 // Last digits kept: each well below the error of the fit, so that the tables stay short.
-const KEPT = { pressure: 10, temperature: 6, liquid: 9, vapour: 9, incipient: 8 } as const;
+const KEPT = { pressure: 10, liquid: 9, vapour: 9, incipient: 8 } as const;
 
 /** A series with its coefficients rounded and packed; the error includes what rounding may add. */
 function rounded(series: PiecewiseFit, digits: number): SeriesData {
@@ -42,7 +42,6 @@ function rounded(series: PiecewiseFit, digits: number): SeriesData {
 
 const roundedCurve = (curve: FittedCurve): CurveData => ({
   pressure: rounded(curve.pressure, KEPT.pressure),
-  temperature: rounded(curve.temperature, KEPT.temperature),
   liquid: rounded(curve.liquid, KEPT.liquid),
   vapour: rounded(curve.vapour, KEPT.vapour),
   incipient: curve.incipient.map((series) => rounded(series, KEPT.incipient)),
@@ -67,7 +66,7 @@ for (const blend of BLENDS) {
 function report(data: SaturationData): void {
   write(data);
   const line = (curve: CurveData) =>
-    [curve.pressure, curve.temperature, curve.liquid, curve.vapour, ...curve.incipient]
+    [curve.pressure, curve.liquid, curve.vapour, ...curve.incipient]
       .map((s) => `${s.halvings.length} x ${s.error.toExponential(1)}`)
       .join(", ");
   console.log(data.name, data.critical, `bubble ${line(data.bubble)}`, data.dew ? `dew ${line(data.dew)}` : "");

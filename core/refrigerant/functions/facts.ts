@@ -2,7 +2,16 @@ import { cellFunction } from "../../kernel/define/cellFunction";
 import { NO_VALUE, listResult, quantityResult, wordResult } from "../../kernel/define/result";
 import { REFRIGERANT } from "../args";
 import { flammable, rulesInMotion } from "../cautions";
-import { boilingAtSeaLevel, compositionOf, flammabilityOf, limitRow, retrofitNote, warmingOf } from "../facts";
+import {
+  boilingAtSeaLevel,
+  compositionOf,
+  flammabilityOf,
+  laterWarmingOf,
+  limitRow,
+  retrofitNote,
+  warmingOf,
+} from "../facts";
+import type { LaterReport } from "../data/warming";
 import { loadRefrigerant as named } from "../refrigerant";
 import { EQUATION_SOURCES } from "../sources";
 
@@ -27,6 +36,9 @@ export const refrigFacts = cellFunction({
     criticalPressure: quantityResult("pressure", "critical pressure, absolute"),
     glide: quantityResult("temperature difference", "dew less bubble temperature at 1 atm"),
     retrofitNote: wordResult("what to know before using it in an existing machine"),
+    warmingPotentialEu2024: quantityResult("number", "by Regulation (EU) 2024/573"),
+    warmingPotentialAr5: quantityResult("number", "by the IPCC's fifth report"),
+    warmingPotentialAr6: quantityResult("number", "by the IPCC's sixth report"),
   }),
   cautions: [
     { rule: flammable, raisedBy: { refrigerant: "R-454B" } },
@@ -53,6 +65,14 @@ export const refrigFacts = cellFunction({
     { inputs: { refrigerant: "R-404A" }, expected: { warmingPotential: 3922 }, tolerance: 0.5, source: "ipccAr4" },
     { inputs: { refrigerant: "R-507A" }, expected: { warmingPotential: 3985 }, tolerance: 0.5, source: "ipccAr4" },
     { inputs: { refrigerant: "R-513A" }, expected: { warmingPotential: 631 }, tolerance: 0.5, source: "ipccAr4" },
+    { inputs: { refrigerant: "R-407A" }, expected: { warmingPotential: 2107 }, tolerance: 0.5, source: "ipccAr4" },
+    {
+      inputs: { refrigerant: "R-454B" },
+      expected: { warmingPotentialEu2024: 465, warmingPotentialAr6: 531 },
+      tolerance: 0.5,
+      source: "eu2024573",
+      remark: "465 printed; AR6 from memory",
+    },
     { inputs: { refrigerant: "R-452B" }, expected: { warmingPotential: 698 }, tolerance: 0.5, source: "ipccAr4" },
     {
       inputs: { refrigerant: "R-134a", units: "SI" },
@@ -86,6 +106,10 @@ export const refrigFacts = cellFunction({
         source: "iec60335",
       });
     const { potential, reports } = warmingOf(fluid, trace);
+    const later = (report: LaterReport) => {
+      const found = laterWarmingOf(fluid, report);
+      return found === undefined ? NO_VALUE : found < 1 ? found : Math.round(found);
+    };
     return {
       composition: compositionOf(fluid),
       safetyClass,
@@ -97,6 +121,9 @@ export const refrigFacts = cellFunction({
       criticalTemperature: fluid.critical.temperature,
       criticalPressure: fluid.critical.pressure,
       retrofitNote: retrofitNote(refrigerant, potential),
+      warmingPotentialEu2024: later("EU 2024/573"),
+      warmingPotentialAr5: later("AR5"),
+      warmingPotentialAr6: later("AR6"),
     };
   },
 });

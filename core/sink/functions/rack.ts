@@ -3,8 +3,10 @@ import { cellFunction } from "../../kernel/define/cellFunction";
 import { us } from "../../kernel/values/quantity";
 import { NO_VALUE, listResult, quantityResult } from "../../kernel/define/result";
 import { belowTable, holdingHeadUp, datedFactors } from "../cautions";
+import { ISENTROPIC_EFFICIENCY } from "../../cycle/args";
+import { REFRIGERANT } from "../../refrigerant/args";
 import { COMPRESSORS } from "../data/rejectionFactors";
-import { RECLAIMS, rackHeat, type RackInputs } from "../rackHeat";
+import { RECLAIMS, USUAL_SHARE, rackHeat, type RackInputs } from "../rackHeat";
 
 const degF = (value: number): number => us("temperature", value);
 const evaporating = (about: string, otherwise: number) =>
@@ -22,11 +24,13 @@ const INPUTS = {
     from: 0,
     to: 1,
     usual: [0.08, 0.35],
-  }).default(0.15),
+  }).default(USUAL_SHARE),
   heldCondensing: quantity("temperature", "condensing temperature held up for heat", {
     from: degF(50),
     to: degF(160),
   }).optional(),
+  refrigerant: REFRIGERANT.optional(),
+  efficiency: ISENTROPIC_EFFICIENCY,
 };
 
 const RACK = { "medium load": 150000, "low load": 60000, condensing: 95 };
@@ -41,6 +45,7 @@ export const sinkRack = cellFunction({
   details: [
     "Heat rejected = load × published rejection factor, each load on its own compressors (no two-stage or cascade).",
     "Desuperheating is 10 % (R-134a) to 25 % (R-32) of the heat, more at low evaporating temperatures: enter the cycle's share (CYCLE.SPLIT); the default is 15 % (common practice).",
+    "With a refrigerant (R-449A, R-407A …) factor and share are those of its single-stage cycle between dew temperatures, with 18 °F (10 K) of useful superheat, 5 °F (3 K) of subcooling and the isentropic efficiency; transcritical R-744: CYCLE.GASCOOLER.",
     "Extra power of a held-up head by the same table, and by the disputed rules of 0.5 to 2 % per °F.",
   ],
   args: { inputs: block(INPUTS, "labels, values and units: see NOTE.INPUTS") },
@@ -97,6 +102,22 @@ export const sinkRack = cellFunction({
       source: "heatRejectionFactors",
     },
     {
+      inputs: {
+        inputs: {
+          "medium load": 10,
+          "medium evaporating": -7,
+          "low load": 5,
+          "low evaporating": -30,
+          condensing: 40,
+          refrigerant: "R-449A",
+        },
+        units: "SI",
+      },
+      expected: { mediumFactor: 1.349, lowFactor: 1.639 },
+      tolerance: 0.002,
+      source: "coolprop8",
+    },
+    {
       inputs: { inputs: { "medium load": 100000, condensing: 145 } },
       expected: "#N/A",
       source: "heatRejectionFactors",
@@ -104,7 +125,7 @@ export const sinkRack = cellFunction({
   ],
   compute({ inputs }, { trace, recordFacts }) {
     const { heat, held } = rackHeat(inputs, trace);
-    recordFacts({ coldest: coldestOf(inputs) });
+    if (inputs.refrigerant === undefined) recordFacts({ coldest: coldestOf(inputs) });
     return {
       ...heat,
       mediumFactor: heat.mediumFactor ?? NO_VALUE,

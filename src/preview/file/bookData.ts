@@ -101,6 +101,8 @@ export interface SheetData {
   readonly print?: PrintSetUp;
   /** Charts over its cells: their cells follow rows and columns that come and go. */
   readonly charts?: readonly SheetChart[];
+  /** Rows that fold under the row above them, a group before those within it: "A12:A30". */
+  readonly groups?: readonly string[];
   /** Names that only this sheet knows. */
   readonly names?: readonly NameData[];
   /** Rows and columns that the sheet must at least have. */

@@ -49,10 +49,10 @@ const shownBy = (cell: CellData | undefined): ShownValue => cell?.spill ?? cell?
 
 function typedContent({ now }: Pair, texts: FormulaTexts): CellContent {
   if (now?.formula === undefined) return { kind: "value", value: fileValue(now?.value ?? null) };
-  const { formula, value, spill } = now;
+  const { formula, source = formula, value, spill } = now;
   return {
     kind: "formula",
-    formula: texts.toFile(formula),
+    formula: texts.toFile(source),
     value: fileValue(value),
     ...(spill !== undefined && { spill: fileSpill(spill) }),
   };
@@ -91,11 +91,12 @@ export async function fileChanges(
   pause: () => Promise<void> | undefined = () => undefined,
 ): Promise<FileChanges> {
   const opened = new Map(data.sheets.map((sheet) => [sheet.name, sheet] as const));
-  const pairs = now.sheets.flatMap((sheet) => {
+  const pairs: Pair[] = [];
+  for (const sheet of now.sheets) {
     const before = opened.get(sheet.name);
-    return before === undefined ? [] : pairsOf(before, sheet);
-  });
-  await pause();
+    if (before !== undefined) for (const pair of pairsOf(before, sheet)) pairs.push(pair);
+    await pause();
+  }
   const differs = ({ before, now: cell }: Pair, tolerance: number): boolean =>
     before?.formula !== undefined && cell !== undefined && !sameAsFile(shownBy(before), shownBy(cell), tolerance);
   const typed = pairs.filter(isTyped);

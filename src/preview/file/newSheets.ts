@@ -60,7 +60,7 @@ function conditionsOf(cells: readonly CellData[]): readonly NewCondition[] {
 }
 
 export function fileSheetOf(sheet: SheetData, texts: FormulaTexts): NewSheet {
-  const { name, widths, heights, frozenRows, frozenColumns, merged, hidden, print, charts } = sheet;
+  const { name, widths, heights, frozenRows, frozenColumns, merged, hidden, hiddenRows, print, charts, groups } = sheet;
   const cells = sheet.cells.map((cell): PlacedCell => {
     const { row, column } = cell;
     return { row, column, ...cellOf(cell, texts) };
@@ -76,6 +76,8 @@ export function fileSheetOf(sheet: SheetData, texts: FormulaTexts): NewSheet {
     state: hidden ? "hidden" : "visible",
     validations: rulesOf(sheet.cells, texts),
     conditions: conditionsOf(sheet.cells),
+    ...(hiddenRows !== undefined && { hiddenRows }),
+    ...(groups !== undefined && { groups }),
     ...(print !== undefined && { print }),
     ...(charts !== undefined && { charts }),
   };

@@ -1,8 +1,10 @@
 /** A sheet of a file as the sheet engine takes it. */
 import type { FileCell, FileFormula, NewStyle, StoredSheetFacts, ValidationFacts } from "../../workbook/package";
 import { isCellFault, type CellValue } from "../../workbook/port";
+import { isStateCondition } from "../../sheets/states";
 import { parseCells } from "../../workbook/reader/reference";
 import type { CellData, KeptFormula, PlainValue, SheetData, ValidationData } from "./bookData";
+import { openedGroups } from "./openedGroups";
 import { readFormula } from "./readable/formula";
 import type { ReadableBook } from "./readable/pass";
 
@@ -93,6 +95,7 @@ export function sheetCollector(name: string, { known, looks, typed }: SheetReadi
     },
     sheet(facts, hidden) {
       addRules(facts.validations, cells);
+      addStates(facts.formatRules, cells);
       return sheetOf(name, facts, hidden, [...cells.values()]);
     },
   };
@@ -101,6 +104,9 @@ export function sheetCollector(name: string, { known, looks, typed }: SheetReadi
 const TYPES: readonly string[] = ["list", "whole", "decimal", "date", "textLength", "custom"];
 /** A rule for more cells than these is only known to those that hold something. */
 const MOST_EMPTY_CELLS = 1_000;
+
+const isInside = ({ row, column, rows, columns }: Cells, at: CellData): boolean =>
+  at.row >= row && at.row < row + rows && at.column >= column && at.column < column + columns;
 
 const numberOrText = (text: string): number | string => (/^-?\d+(?:\.\d+)?$/.test(text) ? Number(text) : text);
 
@@ -117,9 +123,7 @@ function addRule(validation: ValidationData, area: Cells | undefined, cells: Map
   if (area === undefined) return;
   const { row: top, column: left, rows, columns } = area;
   if (rows * columns > MOST_EMPTY_CELLS) {
-    const inside = ({ row, column }: CellData): boolean =>
-      row >= top && row < top + rows && column >= left && column < left + columns;
-    for (const [key, cell] of cells) if (inside(cell)) cells.set(key, { ...cell, validation });
+    for (const [key, cell] of cells) if (isInside(area, cell)) cells.set(key, { ...cell, validation });
     return;
   }
   for (let row = top; row < top + rows; row++)
@@ -127,6 +131,16 @@ function addRule(validation: ValidationData, area: Cells | undefined, cells: Map
       const key = `${row},${column}`;
       cells.set(key, { ...(cells.get(key) ?? { row, column, value: null }), validation });
     }
+}
+
+/** Cells that the file colours by the state that they say. */
+function addStates(rules: StoredSheetFacts["formatRules"], cells: Map<string, CellData>): void {
+  const areas = rules
+    .filter(({ formulas }) => formulas.some(isStateCondition))
+    .flatMap((rule) => rule.areas.split(/\s+/).flatMap((text) => parseCells(text) ?? []));
+  if (areas.length === 0) return;
+  for (const [key, cell] of cells)
+    if (areas.some((area) => isInside(area, cell))) cells.set(key, { ...cell, state: true });
 }
 
 function sheetOf(name: string, facts: StoredSheetFacts, hidden: boolean, cells: readonly CellData[]): SheetData {
@@ -138,9 +152,11 @@ function sheetOf(name: string, facts: StoredSheetFacts, hidden: boolean, cells: 
       isHidden,
     })),
   );
+  const groups = openedGroups(facts.rows);
   return {
     name,
     cells,
+    ...(groups.length > 0 && { groups }),
     widths: Object.fromEntries(spans.flatMap(({ column, width }) => (width === undefined ? [] : [[column, width]]))),
     heights: Object.fromEntries(facts.rows.flatMap(({ row, height }) => (height === undefined ? [] : [[row, height]]))),
     frozenRows: facts.frozenRows,

@@ -85,11 +85,14 @@ export async function differencesIn(
   return { differing: found.filter((cell) => !isChanging(cell)), changing: found.filter(isChanging) };
 }
 
+/** @param book undefined where every cell is known to show what the file does */
 export async function openingReport(
   opened: OpenedBook,
-  book: SheetBook,
+  book: SheetBook | undefined,
   pause: () => Promise<void> | undefined,
 ): Promise<OpeningReport> {
+  const said = { unread: unreadKinds(opened.data), settings: settingSentences(opened.facts) };
+  if (book === undefined) return { ...said, differing: [], changing: [] };
   const shown = (cell: Address & CellData): ShownValue => {
     const { sheet, row, column } = cell;
     // Where the file holds one cell, one is compared.
@@ -99,9 +102,5 @@ export async function openingReport(
     const first = values[0]?.[0] ?? null;
     return area.rows * area.columns > 1 && first !== "#SPILL!" ? values : first;
   };
-  return {
-    unread: unreadKinds(opened.data),
-    ...(await differencesIn(opened, shown, pause)),
-    settings: settingSentences(opened.facts),
-  };
+  return { ...said, ...(await differencesIn(opened, shown, pause)) };
 }

@@ -88,6 +88,7 @@ export const starterData = (plan: StarterSheet, title: string, taken: ReadonlySe
     frozenColumns: starter.frozenColumns ?? 0,
     print: starterPrint(starter),
     ...(starter.charts !== undefined && { charts: starter.charts }),
+    ...(starter.groups !== undefined && { groups: starter.groups }),
     names: own,
   };
   return { sheet, names: names.filter(({ name }) => !taken.has(name.toLowerCase())) };

@@ -7,6 +7,7 @@ import {
   type Package,
   type PackageWork,
 } from "../../workbook/package";
+import type { Area } from "../../workbook/port";
 import { timeSlices } from "../../workbook/timeSlices";
 import type { SheetBook } from "../host/sheetBook";
 import { addedNames } from "./addedNames";
@@ -17,6 +18,7 @@ import { newNames, fileSheetOf } from "./newSheets";
 import { openedBook, type OpenedBook } from "./openedBook";
 import { withoutCircles } from "./circles";
 import { openingReport, type OpeningReport } from "./openingReport";
+import { typedReader } from "./readable/typed";
 
 export interface SavedFile {
   readonly bytes: Uint8Array;
@@ -53,13 +55,25 @@ function listed(addresses: readonly string[]): string {
   return addresses.slice(0, MOST_NAMED).join(", ") + (rest > 0 ? ` and ${rest} more` : "");
 }
 
+/** The cells to calculate again; undefined for all of them. */
+async function checkedCells(
+  { data, facts }: OpenedBook,
+  book: SheetBook,
+  work: PackageWork,
+): Promise<readonly Area[] | undefined> {
+  // The check knows one cell a formula, and no circles.
+  const isPlain = data.sheets.every(({ cells }) => cells.every(({ spill }) => spill === undefined));
+  if (!isPlain || facts.calculation.iterate) return undefined;
+  return book.outdated({ pause: pauseOf(work), onProgress: work.onProgress?.bind(work) });
+}
+
 async function savedFile(
   opened: OpenedBook,
   book: SheetBook,
   texts: FormulaTexts,
   work: PackageWork,
 ): Promise<SavedFile> {
-  const now = book.data();
+  const now = await book.dataInSlices(pauseOf(work));
   const { cells, added, outdated } = await fileChanges(opened, now, texts, pauseOf(work));
   const patched = await patchCells(opened.pack, opened.facts, cells, { ours: "ignore" }, work);
   let pack: Package = patched.pack;
@@ -93,7 +107,7 @@ export function workbookFile(book: SheetBook, texts: FormulaTexts): WorkbookFile
   const save = async (work: PackageWork = {}): Promise<SavedFile> => {
     await book.whenCalculated();
     if (opened !== undefined) return savedFile(opened, book, texts, work);
-    const data = book.data();
+    const data = await book.dataInSlices(pauseOf(work));
     const sheets = data.sheets.map((sheet) => fileSheetOf(sheet, texts));
     const pack = await newWorkbook(sheets, newNames(data, texts), work);
     return { bytes: await packageBytes(pack, work), sentences: [] };
@@ -102,12 +116,16 @@ export function workbookFile(book: SheetBook, texts: FormulaTexts): WorkbookFile
     open: async (bytes, work = {}, onShown = () => undefined) => {
       const pause = pauseOf(work);
       const found = await openedBook(bytes, texts, work, pause);
-      await pause();
-      book.load(found.data);
+      await book.show(found.data, pause);
       opened = found;
       book.keepStructure((sentence) => refused(sentence));
+      book.readTyped(typedReader(found.known));
       clean = book.edits();
       onShown();
+      const later = { ...work, signal: undefined };
+      const outdated = await checkedCells(found, book, later);
+      if (outdated === undefined) book.recalculateAll();
+      else book.recalculate(outdated);
       await book.whenCalculated();
       const { data, changed } = withoutCircles(found, book);
       if (changed) {
@@ -116,11 +134,12 @@ export function workbookFile(book: SheetBook, texts: FormulaTexts): WorkbookFile
         clean = book.edits();
         await book.whenCalculated();
       }
-      return openingReport(opened, book, pauseOf({ ...work, signal: undefined }));
+      return openingReport(opened, outdated?.length === 0 ? undefined : book, pauseOf(later));
     },
     replace: (data) => {
       opened = undefined;
       book.keepStructure(undefined);
+      book.readTyped(undefined);
       book.load(data);
       clean = book.edits();
     },

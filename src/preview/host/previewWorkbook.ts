@@ -1,5 +1,6 @@
 import { freeName } from "../../workbook/starterCells";
 import type { Area, PlacedPicture, ReferenceText, Workbook } from "../../workbook/port";
+import { WORK_CANCELLED } from "../../workbook/timeSlices";
 import { parseReference } from "../../workbook/reader/reference";
 import type { SheetBook } from "./sheetBook";
 import { areaOf } from "../file/address";
@@ -66,14 +67,16 @@ export const previewWorkbook = (
   },
   resolve: async (references) => references.map((reference) => resolveOne(book, reference)),
   selection: async () => book.selection(),
+  selectedAreas: async () => book.selectedAreas(),
   select: async (cell) => {
     requireSheet(book, cell.sheet);
     book.select(cell);
   },
   write: async (cells) => {
-    for (const { sheet } of cells) {
+    const all = book.sheets();
+    for (const sheet of new Set(cells.map((cell) => cell.sheet))) {
       requireSheet(book, sheet);
-      const facts = book.sheets().find(({ name }) => name.toLowerCase() === sheet.toLowerCase());
+      const facts = all.find(({ name }) => name.toLowerCase() === sheet.toLowerCase());
       if (facts?.protected === true) throw new Error(`the sheet "${facts.name}" is protected`);
     }
     book.write(cells);
@@ -83,7 +86,8 @@ export const previewWorkbook = (
     requireSheet(book, area.sheet);
     book.makeRoom(area);
   },
-  insert: async (starter) => {
+  insert: async (starter, { signal } = {}) => {
+    if (signal?.aborted === true) throw WORK_CANCELLED;
     const title = freeName(
       starter.name,
       book.sheets().map(({ name }) => name),

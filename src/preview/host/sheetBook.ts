@@ -2,6 +2,12 @@ import type { Address, Area, Block, CellWrite, SheetFacts, Unsubscribe } from ".
 import type { CallRecord } from "./callSites";
 import type { BookData, KeptFormula, NameData, SheetData, ValidationData } from "../file/bookData";
 
+/** Long work that shares its thread and reports how far it is. */
+export interface SlicedWork {
+  pause(): Promise<void> | undefined;
+  readonly onProgress?: ((done: number, of: number) => void) | undefined;
+}
+
 /** A workbook in the sheet engine, without the engine's types: what evaluator, page and port adapter work on. */
 export interface SheetBook {
   sheets(): readonly SheetFacts[];
@@ -20,7 +26,17 @@ export interface SheetBook {
   kept(cell: Address): KeptFormula | undefined;
   /** Replaces the workbook. */
   load(data: BookData): void;
+  /** Replaces the workbook by one that holds its results, which aren't calculated again. */
+  show(data: BookData, pause: () => Promise<void> | undefined): Promise<void>;
+  /**
+   * Cells of a workbook that was shown whose formulas may give something else than it holds; undefined where only a whole
+   * calculation can say it.
+   */
+  outdated(work: SlicedWork): Promise<readonly Area[] | undefined>;
+  recalculateAll(): void;
   data(): BookData;
+  /** The same once all is calculated, with pauses. */
+  dataInSlices(pause: () => Promise<void> | undefined): Promise<BookData>;
   /** Writes cells as one undo step. */
   write(cells: readonly CellWrite[]): void;
   /** Adds rows and columns behind the last ones where an area goes beyond them. */
@@ -32,9 +48,12 @@ export interface SheetBook {
    * Undefined lets them go.
    */
   keepStructure(refused: ((sentence: string) => void) | undefined): void;
+  /** How formulas that are typed from now on are written for the engine; the cell keeps what was typed. */
+  readTyped(read: ((formula: string, at: Address) => string | undefined) | undefined): void;
   /** Marks areas dirty. */
   recalculate(areas: readonly Area[]): void;
   selection(): Address | undefined;
+  selectedAreas(): readonly Area[];
   select(cell: Address): void;
   undo(): void;
   redo(): void;

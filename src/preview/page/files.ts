@@ -20,6 +20,8 @@ export interface FileControls {
   readonly report: HTMLElement;
   /** Offers a workbook that the browser kept. */
   readonly offer: Offer;
+  /** Unfolds the panel. */
+  showPanel(): void;
 }
 
 /** Where the page puts hand-over copies. */
@@ -74,8 +76,10 @@ function workRunner({ cancel, status }: FileControls) {
   };
 }
 
-/** Ctrl+S saves, and a file dropped anywhere on the page is opened. */
-function connectShortcuts(save: () => void, open: (file: File) => void): void {
+const isWorkbookName = (name: string): boolean => /\.xls[a-z]?$/i.test(name);
+
+/** Ctrl+S saves, and a workbook dropped anywhere on the page is opened; other files are the panel's, which is shown. */
+function connectShortcuts(save: () => void, open: (file: File) => void, showPanel: () => void): void {
   addEventListener(
     "keydown",
     (event) => {
@@ -101,8 +105,11 @@ function connectShortcuts(save: () => void, open: (file: File) => void): void {
     "drop",
     (event) => {
       mark(false);
-      const [dropped] = take(event) ? (event.dataTransfer?.files ?? []) : [];
-      if (dropped !== undefined) open(dropped);
+      const [dropped] = holdsFile(event) ? (event.dataTransfer?.files ?? []) : [];
+      if (dropped === undefined) return;
+      if (!isWorkbookName(dropped.name)) return showPanel();
+      take(event);
+      open(dropped);
     },
     { capture: true },
   );
@@ -190,6 +197,7 @@ export function connectFiles(
   connectShortcuts(
     () => void store(),
     (dropped) => void choose(dropped),
+    controls.showPanel,
   );
   return { name: () => name, savedBytes: async () => (await workbook()).savedBytes() };
 }

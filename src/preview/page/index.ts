@@ -6,11 +6,13 @@ import type { BookData } from "../file/bookData";
 import type { FunctionsMetadata } from "../host/functionsMetadata";
 import { formulaTexts } from "../file/formulaTexts";
 import { cycleAreas, focusFirst } from "./areas";
+import { showCellChoices } from "./cellChoices";
 import { connectFiles, deliverFile, deliverPicture } from "./files";
 import { laterWorkbook } from "./laterWorkbook";
 import { followScheme, followWindow, movablePanel } from "./layout";
 import { connectMessage } from "./message";
 import { showSheetCharts } from "./sheetCharts";
+import { showSheetFolds } from "./sheetFolds";
 import { starterBook } from "../file/starterBook";
 import type { ScreenBook } from "../univer/screen";
 import type { FunctionSet } from "../univer/start";
@@ -89,17 +91,29 @@ const connectAreas = (book: ScreenBook): void => {
   );
 };
 
+/** Waits until the engine has drawn the first results, or for as long as anyone would look at a picture. */
+const drawnBy = async (book: ScreenBook): Promise<void> => {
+  const tooLong = new Promise((resolve) => setTimeout(resolve, 8_000));
+  await Promise.race([book.whenCalculated(), tooLong]);
+  await painted();
+};
+
 const startSheet = async (drawn: Promise<void>): Promise<Workbook> => {
   const set = await functionSet();
   await drawn;
   const { startOnScreen } = await sheetEngine();
-  const sheet = element("sheet");
-  sheet.replaceChildren();
-  const book = startOnScreen(sheet, set, firstBook());
+  const [sheet, grid] = [element("sheet"), document.createElement("div")];
+  grid.className = "grid";
+  sheet.prepend(grid);
+  const book = startOnScreen(grid, set, firstBook());
+  void drawnBy(book).then(() => {
+    sheet.querySelector(".still")?.remove();
+    sheet.removeAttribute("aria-busy");
+  });
   followScheme(book.setDark);
   followWindow(book.allowFrozen);
-  const line = { said: element("said"), choice: element("choice") };
-  connectMessage(book, line, (id, args) => set.explain(id, args).cautions.length);
+  connectMessage(book, element("said"), (id, args) => set.explain(id, args).cautions.length);
+  showCellChoices(book, element("work"));
   connectAreas(book);
   const files = connectFiles(book, formulaTexts(set.namespace, set.metadata), {
     open: element("open"),
@@ -114,8 +128,12 @@ const startSheet = async (drawn: Promise<void>): Promise<Workbook> => {
       restore: element("restore"),
       discard: element("discard"),
     },
+    showPanel: () => {
+      if (document.body.classList.contains("folded")) element("toggle").click();
+    },
   });
   showSheetCharts(book, book.charts, element("work"));
+  showSheetFolds(book, element("work"), element("folds"));
   for (const id of ["open", "save"]) element(id).removeAttribute("disabled");
   return previewWorkbook(book, { ...files, deliver: deliverFile }, deliverPicture);
 };
@@ -133,6 +151,7 @@ const start = async (): Promise<void> => {
   starting.catch((thrown: unknown) => {
     say(thrown, "sheet");
     element("sheet").textContent = "";
+    element("sheet").removeAttribute("aria-busy");
     element("panel").textContent = "The panel needs the sheet.";
   });
   globalThis.warmbackPreview = { workbook: laterWorkbook(starting) };

@@ -2,7 +2,7 @@ import { isCellFault } from "../../workbook/port";
 import type { Address } from "../../workbook/port";
 import { cellsText } from "../../workbook/reader/reference";
 import type { SheetBook } from "../host/sheetBook";
-import { entryFault, listWords } from "../file/entryFault";
+import { entryFault } from "../file/entryFault";
 import type { HostArgument } from "../host/hostValues";
 import { plainMessage } from "../host/faultMessages";
 import type { ScreenBook } from "../univer/screen";
@@ -35,27 +35,7 @@ export function invalidEntry(book: SheetBook, cell: Address): string {
   return fault === undefined ? "" : `✕ Invalid entry. Expected: ${fault}`;
 }
 
-const choiceFor = (book: SheetBook, cell: Address): HTMLSelectElement | undefined => {
-  const rule = book.validation(cell);
-  const words = rule?.type === "list" ? listWords(rule.formulae) : undefined;
-  if (words === undefined) return undefined;
-  const current = book.read(one(cell)).values[0]?.[0] ?? null;
-  const select = document.createElement("select");
-  select.setAttribute("aria-label", `Choices for ${cellsText(one(cell))}`);
-  const shown = words.includes(String(current)) ? words : ["", ...words];
-  for (const word of shown) select.add(new Option(word, word, false, word === String(current)));
-  select.addEventListener("change", () => book.write([{ ...cell, content: select.value }]));
-  return select;
-};
-
-export interface MessageLine {
-  /** A live region: it is read aloud when it changes, so it holds no control. */
-  readonly said: HTMLElement;
-  /** Where the list of a cell's choices goes. */
-  readonly choice: HTMLElement;
-}
-
-type MessageBook = SheetBook & Pick<ScreenBook, "shown" | "focus">;
+type MessageBook = SheetBook & Pick<ScreenBook, "shown">;
 
 const part = (tag: string, text: string, kind = ""): HTMLElement => {
   const made = document.createElement(tag);
@@ -64,33 +44,11 @@ const part = (tag: string, text: string, kind = ""): HTMLElement => {
   return made;
 };
 
-/** Alt+Down opens the list of the selected cell, as in other spreadsheets; Enter and Esc go back to the cell. */
-const connectChoiceKeys = (book: MessageBook, choice: HTMLElement): void => {
-  const outside = "#side, .top, #message";
-  addEventListener(
-    "keydown",
-    (event) => {
-      const select = choice.querySelector("select");
-      const within = event.target instanceof Element && event.target.closest(outside) !== null;
-      if (select === null || within || !event.altKey || event.key !== "ArrowDown") return;
-      event.preventDefault();
-      event.stopImmediatePropagation();
-      select.focus();
-      select.showPicker();
-    },
-    { capture: true },
-  );
-  choice.addEventListener("keydown", ({ key }) => {
-    if (key === "Enter" || key === "Escape") book.focus();
-  });
-};
-
-/** Keeps the line above the grid at the selected cell, and follows its results. */
-export const connectMessage = (
-  book: MessageBook,
-  { said, choice }: MessageLine,
-  countCautions: CountCautions,
-): void => {
+/**
+ * Keeps the line above the grid at the selected cell, and follows its results.
+ * @param said a live region: it is read aloud when it changes, so it holds no control
+ */
+export const connectMessage = (book: MessageBook, said: HTMLElement, countCautions: CountCautions): void => {
   let last = "";
   const show = (): void => {
     const cell = book.selection();
@@ -109,14 +67,8 @@ export const connectMessage = (
       " ",
       part("span", invalid === "" ? text : ""),
     );
-    const select = choiceFor(book, cell);
-    // The list that has the focus stays while its own choice shows.
-    if (select?.ariaLabel === choice.querySelector("select")?.ariaLabel && choice.contains(document.activeElement))
-      return;
-    choice.replaceChildren(...(select === undefined ? [] : [select]));
   };
   book.onSelection(show);
   book.onChange(show);
-  connectChoiceKeys(book, choice);
   show();
 };

@@ -53,6 +53,7 @@ export function showSheetCharts(book: SheetBook, screen: ChartScreen, work: HTML
     hidden: true,
   });
   work.append(layer);
+  const sizes = new ResizeObserver(() => changed());
   let front = NOTHING;
   let all: readonly Shown[] = [];
   let pictures: typeof Pictures | undefined;
@@ -68,16 +69,21 @@ export function showSheetCharts(book: SheetBook, screen: ChartScreen, work: HTML
     put(layer, { ...clip, left: own.left - around.left + clip.left, top: own.top - around.top + clip.top });
     for (const [at, box] of places.entries()) {
       const shown = all[at];
-      if (shown !== undefined) put(shown.root, { ...box, left: box.left - clip.left, top: box.top - clip.top });
+      if (shown === undefined) continue;
+      put(shown.root, { ...box, left: box.left - clip.left, top: box.top - clip.top });
+      // Its rows are folded.
+      shown.root.hidden = box.height < 1;
     }
   };
   const update = (): void => {
     isDue = false;
     const now = screen.charts();
     if (now.sheet !== front.sheet || JSON.stringify(now.charts) !== JSON.stringify(front.charts)) settle();
-    const view = front.charts.length === 0 ? undefined : screen.view(front.charts);
+    const view = front.charts.length === 0 ? undefined : screen.view(front.charts.map(({ place: area }) => area));
     layer.hidden = view === undefined;
     if (view === undefined) return;
+    // It takes its size after the element around it.
+    sizes.observe(view.canvas);
     place(view);
     if (pictures === undefined) return void load();
     for (const [at, chart] of front.charts.entries()) {
@@ -103,6 +109,6 @@ export function showSheetCharts(book: SheetBook, screen: ChartScreen, work: HTML
   };
   screen.onMove(later);
   book.onChange(changed);
-  new ResizeObserver(changed).observe(work);
+  sizes.observe(work);
   later();
 }

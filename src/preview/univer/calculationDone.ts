@@ -82,9 +82,11 @@ export const calculationDone = (injector: Injector, onStart: () => void, watch: 
       let isDone = false;
       while (!isDone) {
         const before = touched;
+        const { started, completed, resultApplied } = session.state;
+        const isRunning = started && !(completed && resultApplied);
         await whileProgressing(session.waitForLatestApplied(DAY_MS, START_WITHIN_MS), watch);
-        // A change that starts no calculation is covered by having waited for one.
-        covered = Math.max(covered, before);
+        // A change that starts no calculation is covered by having waited for one, and not for an earlier one's end.
+        if (!isRunning) covered = Math.max(covered, before);
         const known = starts;
         const check = isReplaced;
         isReplaced = false;

@@ -1,6 +1,7 @@
 /**
- * The sheet engine knows no charts. Each corner of the cells that a chart draws or covers carries its first address, as a
- * cell's rule does; rows and columns that come and go move the corners, and the charts with them.
+ * The sheet engine knows no charts and no groups of rows. Each corner of the cells that a chart draws or covers, and of a
+ * group's first column, carries its first address, as a cell's rule does; rows and columns that come and go move the
+ * corners, and charts and groups with them.
  */
 import type { ICellData, IObjectMatrixPrimitiveType, Nullable } from "@univerjs/core";
 import type { ChartSeries, SheetChart } from "../../sheets/sheet";
@@ -10,15 +11,13 @@ type CellRows = IObjectMatrixPrimitiveType<Nullable<ICellData>>;
 
 const cornersOf = (area: string): readonly string[] => area.split(":");
 
-const allCorners = (charts: readonly SheetChart[]): readonly string[] => [
-  ...new Set(
-    charts.flatMap(({ place, series }) => [place, ...series.flatMap(({ x, y }) => [x, y])].flatMap(cornersOf)),
-  ),
-];
+/** The areas that charts draw or cover. */
+export const chartAreas = (charts: readonly SheetChart[]): readonly string[] =>
+  charts.flatMap(({ place, series }) => [place, ...series.flatMap(({ x, y }) => [x, y])]);
 
-/** Marks the corners in the engine's cells. */
-export function markCorners(cells: Record<number, Record<number, ICellData>>, charts: readonly SheetChart[]): void {
-  for (const corner of allCorners(charts)) {
+/** Marks the corners of areas in the engine's cells. */
+export function markCorners(cells: Record<number, Record<number, ICellData>>, areas: readonly string[]): void {
+  for (const corner of new Set(areas.flatMap(cornersOf))) {
     const { row = 0, column = 0 } = parseCells(corner) ?? {};
     const line = (cells[row] ??= {});
     const cell = line[column];
@@ -39,13 +38,24 @@ function cornersNow(cells: Nullable<CellRows>): ReadonlyMap<string, string> {
   return found;
 }
 
-/** The charts with the cells that they have now; one that lost a corner is gone, rather than show other cells. */
-export function movedCharts(charts: readonly SheetChart[], cells: Nullable<CellRows>): readonly SheetChart[] {
+/** Where areas are now; undefined for one that lost a corner. */
+function mover(cells: Nullable<CellRows>): (area: string) => string | undefined {
   const now = cornersNow(cells);
-  const moved = (area: string): string | undefined => {
+  return (area) => {
     const corners = cornersOf(area).map((corner) => now.get(corner));
     return corners.includes(undefined) ? undefined : corners.join(":");
   };
+}
+
+/** The groups of rows where they are now. */
+export function movedGroups(groups: readonly string[], cells: Nullable<CellRows>): readonly string[] {
+  const moved = mover(cells);
+  return groups.flatMap((group) => moved(group) ?? []);
+}
+
+/** The charts with the cells that they have now; one that lost a corner is gone, rather than show other cells. */
+export function movedCharts(charts: readonly SheetChart[], cells: Nullable<CellRows>): readonly SheetChart[] {
+  const moved = mover(cells);
   return charts.flatMap((chart) => {
     const place = moved(chart.place);
     const [first, ...more] = chart.series.flatMap((one): ChartSeries[] => {

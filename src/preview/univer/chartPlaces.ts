@@ -29,8 +29,8 @@ export interface ChartsView {
 export interface ChartScreen {
   /** The sheet in front and its charts, as they lie now; it is asked for after changes. */
   charts(): { readonly sheet: string; readonly charts: readonly SheetChart[] };
-  /** Where they are now; undefined before the sheet is drawn. */
-  view(charts: readonly SheetChart[]): ChartsView | undefined;
+  /** Where cells are now; undefined before the sheet is drawn. */
+  view(places: readonly string[]): ChartsView | undefined;
   /** Whatever the engine does may move them: it scrolls by commands too. */
   onMove(call: () => void): void;
 }
@@ -51,7 +51,7 @@ function skeletonOf(render: IRender): SpreadsheetSkeleton | undefined {
   }
 }
 
-function viewOf(render: IRender, sheet: string, charts: readonly SheetChart[]): ChartsView | undefined {
+function viewOf(render: IRender, sheet: string, areas: readonly string[]): ChartsView | undefined {
   const skeleton = skeletonOf(render);
   const main = render.scene.getViewport(SHEET_VIEWPORT_KEY.VIEW_MAIN);
   if (!skeleton || main === undefined) return undefined;
@@ -63,8 +63,8 @@ function viewOf(render: IRender, sheet: string, charts: readonly SheetChart[]): 
     sheet,
     canvas,
     clip: { left: x, top: y, width: canvas.clientWidth - x, height: canvas.clientHeight - y },
-    places: charts.map(({ place }) => {
-      const box = boxOf(place, skeleton);
+    places: areas.map((area) => {
+      const box = boxOf(area, skeleton);
       return {
         left: (box.left - viewportScrollX) * scaleX,
         top: (box.top - viewportScrollY) * scaleY,
@@ -85,10 +85,10 @@ export function chartScreen(univer: Univer): ChartScreen {
       const sheet = front()?.getActiveSheet();
       return sheet ? { sheet: sheet.getName(), charts: sheetCharts(sheet.getConfig()) } : { sheet: "", charts: [] };
     },
-    view(charts) {
+    view(areas) {
       const workbook = front();
       const render = workbook ? renders.getRenderById(workbook.getUnitId()) : null;
-      return workbook && render ? viewOf(render, workbook.getActiveSheet().getName(), charts) : undefined;
+      return workbook && render ? viewOf(render, workbook.getActiveSheet().getName(), areas) : undefined;
     },
     onMove(call) {
       injector.get(ICommandService).onCommandExecuted(call);

@@ -30,7 +30,7 @@ interface Visit {
 }
 
 /** Tarjan's search for strongly connected components, with a stack of its own: chains of formulas get long. */
-function circular(start: readonly number[], following: (id: number) => readonly number[]): ReadonlySet<number> {
+export function circular(start: readonly number[], following: (id: number) => readonly number[]): ReadonlySet<number> {
   const order = new Map<number, number>();
   const lowest = new Map<number, number>();
   const component: number[] = [];

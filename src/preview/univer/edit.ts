@@ -134,3 +134,17 @@ export const selectedCell = (open: OpenBook): Address | undefined => {
   const cell = open.services.selections.getCurrentLastSelection()?.primary;
   return { sheet, row: cell?.actualRow ?? 0, column: cell?.actualColumn ?? 0 };
 };
+
+/** All selected ranges of the sheet in front; whole rows and columns end with the sheet. */
+export const frontSelection = (open: OpenBook): readonly Area[] => {
+  const front = open.workbook().getActiveSheet(true);
+  if (front === undefined || front === null) return [];
+  const sheet = front.getName();
+  const [lastRow, lastColumn] = [front.getRowCount() - 1, front.getColumnCount() - 1];
+  return open.services.selections.getCurrentSelections().map(({ range }) => {
+    const [row, column] = [range.startRow || 0, range.startColumn || 0];
+    const endRow = Number.isNaN(range.endRow) ? lastRow : range.endRow;
+    const endColumn = Number.isNaN(range.endColumn) ? lastColumn : range.endColumn;
+    return { sheet, row, column, rows: endRow - row + 1, columns: endColumn - column + 1 };
+  });
+};

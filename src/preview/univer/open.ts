@@ -9,7 +9,8 @@ import { createCellReader } from "./cells";
 import type { CellReader } from "./cells";
 import { fixEngine } from "./engineFixes";
 import type { EngineWatch } from "./engineFixes";
-import { engineBook } from "./snapshot";
+import { speedUpEngine } from "./engineSpeed";
+import { engineBook, engineBookInSlices } from "./snapshot";
 
 /** The engine's services that the preview uses; they exist once a first workbook is there. */
 export interface Services {
@@ -34,6 +35,8 @@ export interface OpenBook {
   /** Throws where no sheet has that name. */
   sheet(name: string): Worksheet;
   replace(data: BookData): void;
+  /** The same with pauses before the new workbook takes the old one's place. */
+  replaceInSlices(data: BookData, pause: () => Promise<void> | undefined): Promise<void>;
   /** One workbook is gone and the next incomplete: no event may report either. */
   replacing(): boolean;
 }
@@ -55,18 +58,33 @@ const servicesOf = (univer: Univer): Services => {
 export const openBook = (univer: Univer, log: CallSites, first: BookData, watch: EngineWatch = {}): OpenBook => {
   let opened = 0;
   let replacing = false;
-  const create = (data: BookData): Workbook => {
+  const nextId = (): string => {
     opened += 1;
-    const snapshot = engineBook(`book${opened}`, data);
-    return univer.createUnit<IWorkbookData, Workbook>(UniverInstanceType.UNIVER_SHEET, snapshot);
+    return `book${opened}`;
   };
-  let workbook = create(first);
+  const create = (snapshot: IWorkbookData): Workbook =>
+    univer.createUnit<IWorkbookData, Workbook>(UniverInstanceType.UNIVER_SHEET, snapshot);
+  let workbook = create(engineBook(nextId(), first));
   const services = servicesOf(univer);
   fixEngine(univer.__getInjector(), log, watch);
+  speedUpEngine(univer.__getInjector());
   const readerOf = (): CellReader => createCellReader(services.model, workbook, log);
   let cells = readerOf();
   const find = (name: string): Worksheet | undefined =>
     workbook.getSheets().find((sheet) => sheet.getName().toLowerCase() === name.toLowerCase());
+  const replaceBy = (snapshot: IWorkbookData): void => {
+    const { instances } = services;
+    replacing = true;
+    try {
+      instances.disposeUnit(workbook.getUnitId());
+      log.clear();
+      workbook = create(snapshot);
+      instances.setCurrentUnitForType(workbook.getUnitId());
+      cells = readerOf();
+    } finally {
+      replacing = false;
+    }
+  };
   return {
     services,
     log,
@@ -79,19 +97,8 @@ export const openBook = (univer: Univer, log: CallSites, first: BookData, watch:
       if (sheet === undefined) throw new Error(`there is no sheet named "${name}"`);
       return sheet;
     },
-    replace: (data) => {
-      const { instances } = services;
-      replacing = true;
-      try {
-        instances.disposeUnit(workbook.getUnitId());
-        log.clear();
-        workbook = create(data);
-        instances.setCurrentUnitForType(workbook.getUnitId());
-        cells = readerOf();
-      } finally {
-        replacing = false;
-      }
-    },
+    replace: (data) => replaceBy(engineBook(nextId(), data)),
+    replaceInSlices: async (data, pause) => replaceBy(await engineBookInSlices(nextId(), data, pause)),
     replacing: () => replacing,
   };
 };

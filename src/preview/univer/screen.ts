@@ -27,6 +27,7 @@ import type { SheetBook } from "../host/sheetBook";
 import { createCallSites } from "../host/callSites";
 import type { BookData } from "../file/bookData";
 import { chartScreen, type ChartScreen } from "./chartPlaces";
+import { foldScreen, type FoldScreen } from "./foldedRows";
 import { frozenPanes } from "./frozenPanes";
 import { functionInfo } from "./functions";
 import { showInvalid } from "./invalidLooks";
@@ -38,6 +39,7 @@ import { univerBook } from "./univerBook";
 
 export interface ScreenBook extends SheetBook {
   readonly charts: ChartScreen;
+  readonly folds: FoldScreen;
   setDark(dark: boolean): void;
   /** Puts the keyboard into the grid. */
   focus(): void;
@@ -115,7 +117,9 @@ export const startOnScreen = (container: HTMLElement, set: FunctionSet, first: B
   return {
     ...book,
     charts: chartScreen(univer),
+    folds: foldScreen(univer),
     data: () => panes.restored(book.data()),
+    dataInSlices: async (pause) => panes.restored(await book.dataInSlices(pause)),
     select: (cell) => {
       book.select(cell);
       // The sheet that came to the front draws first.

@@ -13,8 +13,9 @@ import type {
   SheetData,
   ValidationData,
 } from "../file/bookData";
-import { markCorners, movedCharts } from "./chartCells";
+import { chartAreas, markCorners, movedCharts, movedGroups } from "./chartCells";
 import { cellStyleOf, styleOf } from "./styles";
+import { typedOf } from "./typedCell";
 
 /** Between a workbook as data and the engine's snapshot of it. */
 
@@ -85,11 +86,21 @@ const rangeOf = ({ row, column, rows, columns }: MergedArea): IRange => ({
   endColumn: column + columns - 1,
 });
 
-export const engineSheet = (id: string, sheet: SheetData): Partial<IWorksheetData> => {
-  const cellData: Record<number, Record<number, ICellData>> = {};
-  for (const cell of sheet.cells) (cellData[cell.row] ??= {})[cell.column] = engineCell(cell);
-  const { frozenRows, frozenColumns, charts = [] } = sheet;
-  markCorners(cellData, charts);
+type CellRows = Record<number, Record<number, ICellData>>;
+
+function cellRows(cells: readonly CellData[]): CellRows {
+  const rows: CellRows = {};
+  for (const cell of cells) (rows[cell.row] ??= {})[cell.column] = engineCell(cell);
+  return rows;
+}
+
+export const engineSheet = (
+  id: string,
+  sheet: SheetData,
+  cellData: CellRows = cellRows(sheet.cells),
+): Partial<IWorksheetData> => {
+  const { frozenRows, frozenColumns, charts = [], groups = [] } = sheet;
+  markCorners(cellData, [...chartAreas(charts), ...groups]);
   return {
     id,
     name: sheet.name,
@@ -99,6 +110,7 @@ export const engineSheet = (id: string, sheet: SheetData): Partial<IWorksheetDat
       ...(sheet.names && { names: sheet.names }),
       ...(sheet.locked && { locked: true }),
       ...(charts.length > 0 && { charts }),
+      ...(groups.length > 0 && { groups }),
     },
     rowCount: Math.min(
       MOST_ROWS,
@@ -145,8 +157,7 @@ const namesResource = (names: readonly NameData[]): string =>
     ),
   );
 
-export const engineBook = (id: string, book: BookData): IWorkbookData => {
-  const sheets = book.sheets.map((sheet, place) => engineSheet(`${id}-${place}`, sheet));
+const bookOf = (id: string, sheets: readonly Partial<IWorksheetData>[], { names }: BookData): IWorkbookData => {
   return {
     id,
     name: "Workbook",
@@ -155,11 +166,36 @@ export const engineBook = (id: string, book: BookData): IWorkbookData => {
     styles: {},
     sheetOrder: sheets.map((sheet) => sheet.id ?? ""),
     sheets: Object.fromEntries(sheets.map((sheet) => [sheet.id ?? "", sheet] as const)),
-    resources: [{ name: NAMES_RESOURCE, data: namesResource(book.names) }],
+    resources: [{ name: NAMES_RESOURCE, data: namesResource(names) }],
   };
 };
 
-const numbered = <T>(record: Readonly<Record<number, T>> | undefined): readonly (readonly [number, T])[] =>
+export const engineBook = (id: string, book: BookData): IWorkbookData =>
+  bookOf(
+    id,
+    book.sheets.map((sheet, place) => engineSheet(`${id}-${place}`, sheet)),
+    book,
+  );
+
+/** The same with pauses between the rows. */
+export async function engineBookInSlices(
+  id: string,
+  book: BookData,
+  pause: () => Promise<void> | undefined,
+): Promise<IWorkbookData> {
+  const sheets: Partial<IWorksheetData>[] = [];
+  for (const [place, sheet] of book.sheets.entries()) {
+    const cellData: CellRows = {};
+    for (const cell of sheet.cells) {
+      (cellData[cell.row] ??= {})[cell.column] = engineCell(cell);
+      await pause();
+    }
+    sheets.push(engineSheet(`${id}-${place}`, sheet, cellData));
+  }
+  return bookOf(id, sheets, book);
+}
+
+export const numbered = <T>(record: Readonly<Record<number, T>> | undefined): readonly (readonly [number, T])[] =>
   Object.entries(record ?? {}).map(([key, value]) => [Number(key), value] as const);
 
 /** The formula that a cell can't work out; none once something else is in the cell. */
@@ -178,27 +214,29 @@ export const validationOf = (cell: Nullable<ICellData>): ValidationData | undefi
 /** Whether a cell says a check's state. */
 export const saysState = (cell: Nullable<ICellData>): boolean => cell?.custom?.["state"] === true;
 
-interface Reading {
+export interface DataReading {
   readonly styles: IWorkbookData["styles"];
   /** The formula of a cell, shared formulas resolved; "" where there is none. */
-  formulaAt(sheetId: string, row: number, column: number): string;
+  formulaAt(sheetId: string, row: number, column: number, cell: ICellData): string;
   /** What a formula spills, undefined where it doesn't. */
   spillAt(sheetId: string, row: number, column: number): CellData["spill"];
 }
 
-const cellOf = (reading: Reading, sheetId: string, row: number, column: number, cell: ICellData): CellData => {
+const cellOf = (reading: DataReading, sheetId: string, row: number, column: number, cell: ICellData): CellData => {
   const style: Nullable<IStyleData> = typeof cell.s === "string" ? reading.styles[cell.s] : cell.s;
-  const formula = reading.formulaAt(sheetId, row, column);
+  const formula = reading.formulaAt(sheetId, row, column, cell);
   const look = cellStyleOf(style);
   const format = style?.n?.pattern;
   const spill = formula === "" ? undefined : reading.spillAt(sheetId, row, column);
   const validation = validationOf(cell);
   const kept = keptOf(cell);
+  const source = typedOf(cell, formula);
   return {
     row,
     column,
     value: plainValue(cell),
     ...(formula !== "" && { formula }),
+    ...(source !== undefined && { source }),
     ...(look !== undefined && { look }),
     ...(format !== undefined && { format }),
     ...(validation !== undefined && { validation }),
@@ -216,9 +254,27 @@ export const sheetNames = (sheet: Partial<IWorksheetData>): readonly NameData[] 
 export const sheetCharts = ({ custom, cellData }: Partial<IWorksheetData>): readonly SheetChart[] =>
   movedCharts((custom?.["charts"] as readonly SheetChart[] | undefined) ?? [], cellData);
 
+/** A sheet's groups of rows where they are now. */
+export const sheetGroups = ({ custom, cellData }: Partial<IWorksheetData>): readonly string[] =>
+  movedGroups((custom?.["groups"] as readonly string[] | undefined) ?? [], cellData);
+
+type CellsOfRow = readonly CellData[];
+
+export const rowCells = (
+  reading: DataReading,
+  sheetId: string,
+  row: number,
+  line: Readonly<Record<number, ICellData>>,
+): CellsOfRow => numbered(line).map(([column, cell]) => cellOf(reading, sheetId, row, column, cell));
+
 /** A sheet of a snapshot as data. */
-export const sheetData = (reading: Reading, sheet: Partial<IWorksheetData>): SheetData => {
-  const sheetId = sheet.id ?? "";
+export const sheetData = (
+  reading: DataReading,
+  sheet: Partial<IWorksheetData>,
+  cells: readonly CellData[] = numbered(sheet.cellData).flatMap(([row, line]) =>
+    rowCells(reading, sheet.id ?? "", row, line),
+  ),
+): SheetData => {
   const widths = numbered(sheet.columnData).flatMap(([column, data]) =>
     data.w === undefined ? [] : [[column, pixelsToWidth(data.w)] as const],
   );
@@ -228,14 +284,14 @@ export const sheetData = (reading: Reading, sheet: Partial<IWorksheetData>): She
   const print = sheet.custom?.["print"] as PrintSetUp | undefined;
   const names = sheetNames(sheet);
   const charts = sheetCharts(sheet);
+  const groups = sheetGroups(sheet);
   return {
     name: sheet.name ?? "",
+    ...(groups.length > 0 && { groups }),
     ...(charts.length > 0 && { charts }),
     ...(print !== undefined && { print }),
     ...(names.length > 0 && { names }),
-    cells: numbered(sheet.cellData).flatMap(([row, line]) =>
-      numbered(line).map(([column, cell]) => cellOf(reading, sheetId, row, column, cell)),
-    ),
+    cells,
     widths: Object.fromEntries(widths),
     heights: Object.fromEntries(heights),
     frozenRows: sheet.freeze?.ySplit ?? 0,

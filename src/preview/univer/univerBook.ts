@@ -4,44 +4,22 @@ import type { Univer } from "@univerjs/core";
 import { isRefusal, tokens } from "../../workbook/reader/tokens";
 import type { SheetBook } from "../host/sheetBook";
 import type { CallSites } from "../host/callSites";
-import { isCellFault } from "../../workbook/port";
-import type { BookData, CellData, NameData } from "../file/bookData";
-import { addSheet, makeRoom, markDirty, selectCell, selectedCell, writeBookCells } from "./edit";
+import type { BookData } from "../file/bookData";
+import { addSheet, makeRoom, markDirty, selectCell, selectedCell, frontSelection, writeBookCells } from "./edit";
 import { openBook } from "./open";
 import type { OpenBook } from "./open";
+import { dataInSlices, dataOf, namesOf } from "./openData";
 import { MOST_OPERATORS, operatorsIn } from "./engineFixes";
 import type { EngineWatch } from "./engineFixes";
+import { endProgress } from "./engineSpeed";
 import { calculationDone } from "./calculationDone";
-import { isLocked, keptOf, sheetData, sheetNames, validationOf } from "./snapshot";
+import type { CalculationDone } from "./calculationDone";
+import { isLocked, keptOf, sheetNames, validationOf } from "./snapshot";
 import { bookEvents } from "./events";
+import type { BookEvents } from "./events";
+import { outdatedCells } from "./storedCheck";
 import { structureGuard } from "./structure";
-
-const namesOf = (open: OpenBook): readonly NameData[] =>
-  Object.values(open.services.definedNames.getDefinedNameMap(open.unitId()) ?? {}).map(
-    ({ name, formulaOrRefString }) => ({ name, refersTo: formulaOrRefString }),
-  );
-
-const dataOf = (open: OpenBook): BookData => {
-  const snapshot = open.workbook().save();
-  const formulaAt = (sheetId: string, row: number, column: number): string =>
-    open.services.model.getFormulaStringByCell(row, column, sheetId, open.unitId()) ?? "";
-  const spillAt = (sheetId: string, row: number, column: number): CellData["spill"] => {
-    const sheet = open.workbook().getSheetBySheetId(sheetId);
-    const area = sheet === null || sheet === undefined ? undefined : open.cells().spill(sheet, row, column);
-    if (area === undefined || sheet === null || sheet === undefined) return undefined;
-    const values = open
-      .cells()
-      .read(sheet, area)
-      .values.map((line) => line.map((value) => (isCellFault(value) ? value.code : value)));
-    // Without room the engine keeps the area that the result would take, which others fill.
-    return values[0]?.[0] === "#SPILL!" ? undefined : values;
-  };
-  const reading = { styles: snapshot.styles, formulaAt, spillAt };
-  return {
-    sheets: snapshot.sheetOrder.map((id) => sheetData(reading, snapshot.sheets[id] ?? {})),
-    names: namesOf(open),
-  };
-};
+import { typedFormulas } from "./typedFormulas";
 
 const unreadable = (open: OpenBook, formula: string, most: number): string | undefined => {
   const operators = operatorsIn(formula);
@@ -98,6 +76,48 @@ const readingOf = (
   data: () => dataOf(open),
 });
 
+interface SlicedParts {
+  readonly settling: CalculationDone;
+  readonly watch: BookEvents;
+  readonly log: CallSites;
+  /** Goes up with every change and every workbook. */
+  readonly changes: { count: number };
+}
+
+/** What a book does with pauses between. */
+function slicedWork(
+  univer: Univer,
+  open: OpenBook,
+  { settling, watch, log, changes }: SlicedParts,
+): Pick<SheetBook, "show" | "outdated" | "dataInSlices"> {
+  /** The count when the workbook came with its results. */
+  let shown = 0;
+  return {
+    show: async (data, pause) => {
+      // What is left to calculate of the old workbook would calculate the new one with it.
+      await settling.whenCalculated();
+      await open.replaceInSlices(data, pause);
+      changes.count += 1;
+      shown = changes.count;
+      settling.replaced();
+      watch.everything();
+    },
+    outdated: async ({ pause, onProgress }) => {
+      await settling.whenCalculated();
+      const isStale = (): boolean => changes.count !== shown;
+      if (isStale()) return undefined;
+      log.begin();
+      return outdatedCells(univer.__getInjector(), open.workbook(), { pause, onProgress, isStale });
+    },
+    dataInSlices: async (pause) => {
+      await settling.whenCalculated();
+      const before = changes.count;
+      // Whoever goes on typing gets the workbook as it is when it is asked for in one piece.
+      return (await dataInSlices(open, pause, () => changes.count !== before)) ?? dataOf(open);
+    },
+  };
+}
+
 /** The workbook of an engine whose plugins are registered. */
 export const univerBook = (univer: Univer, log: CallSites, first: BookData, engine: EngineWatch = {}): SheetBook => {
   let calculated = 0;
@@ -110,12 +130,16 @@ export const univerBook = (univer: Univer, log: CallSites, first: BookData, engi
   const { patience } = engine;
   const settling = calculationDone(univer.__getInjector(), () => log.begin(), { progress, patience });
   let edits = 0;
+  /** Counts workbooks as well. */
+  const changes = { count: 0 };
   const touched = (): void => {
     edits += 1;
+    changes.count += 1;
     settling.touch();
   };
   const watch = bookEvents(open, touched);
   const structure = structureGuard(open);
+  const typed = typedFormulas(open);
   const calculateAll = (): void => {
     settling.touch();
     markDirty(open, []);
@@ -124,11 +148,14 @@ export const univerBook = (univer: Univer, log: CallSites, first: BookData, engi
   return {
     ...readingOf(open),
     load: (data) => {
+      changes.count += 1;
       open.replace(data);
       settling.replaced();
       calculateAll();
       watch.everything();
     },
+    ...slicedWork(univer, open, { settling, watch, log, changes }),
+    recalculateAll: calculateAll,
     write: (cells) => {
       settling.touch();
       writeBookCells(open, cells);
@@ -144,6 +171,7 @@ export const univerBook = (univer: Univer, log: CallSites, first: BookData, engi
       return name;
     },
     keepStructure: structure.keep,
+    readTyped: typed.read,
     edits: () => edits,
     recalculate: (areas) => {
       if (areas.length === 0) return;
@@ -151,6 +179,7 @@ export const univerBook = (univer: Univer, log: CallSites, first: BookData, engi
       markDirty(open, areas);
     },
     selection: () => selectedCell(open),
+    selectedAreas: () => frontSelection(open),
     select: (cell) => selectCell(open, cell),
     undo: () => inFocus(open, UndoCommand.id),
     redo: () => inFocus(open, RedoCommand.id),
@@ -160,8 +189,10 @@ export const univerBook = (univer: Univer, log: CallSites, first: BookData, engi
     unreadable: (formula) => unreadable(open, formula, engine.mostOperators ?? MOST_OPERATORS),
     dispose: () => {
       structure.dispose();
+      typed.dispose();
       watch.dispose();
       settling.dispose();
+      endProgress(univer.__getInjector());
       univer.dispose();
     },
   };

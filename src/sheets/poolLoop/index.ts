@@ -1,10 +1,11 @@
 /** Starter sheet "Pool loop": the loop before and after the new exchanger beside each other, for the invented Fernhill Hall. */
 import { computed, gap, heading, input, sheetOf, type Line } from "../layout";
 import { FROZEN_ROWS, check, must, starterLines } from "../sections";
-import { INVENTED, above, betweenLimits, oneOf, warning } from "../technicianParts";
+import { INVENTED, MONEY, above, betweenLimits, currencyInput, moneyPer, oneOf, warning } from "../technicianParts";
 import { ADDED_LINES, CURVE_LINES, EXISTING_LINES, LOOP_COLUMNS, LOOP_WIDTHS, PART_HEADS } from "./parts";
 import { CURVES_OF_LOOP, LOOP_CHART } from "./curves";
 import { LOOP_CALCULATION } from "./results";
+import { BRANCH_LINES, COVER_INPUTS } from "./branches";
 import type { StarterSheet } from "../sheet";
 
 /** The shared head, with both values' columns named. */
@@ -73,7 +74,8 @@ const survey: readonly Line[] = [
     validation: betweenLimits(0, 8784, "0 to 8,784 h"),
     source: "timer",
   }),
-  input("powerPrice", "Electricity", 0.15, "money/kWh", {
+  currencyInput("ProjectCurrency"),
+  input("powerPrice", "Electricity", 0.15, moneyPer("kWh"), {
     format: "0.000",
     validation: above("above 0"),
     source: "bill",
@@ -106,7 +108,7 @@ const results: readonly Line[] = [
     style: "Output",
     note: "The pump runs longer by the flow that it lost.",
   }),
-  computed("longerCost", "Cost of that in a year", "=[longerHours]*[powerPrice]", "money", {
+  computed("longerCost", "Cost of that in a year", "=[longerHours]*[powerPrice]", MONEY, {
     format: "#,##0",
     style: "Output",
   }),
@@ -132,8 +134,8 @@ const checks: readonly Line[] = [
   must(
     "checkCover",
     "Drain covers carry the flow",
-    "MAX([flow],[flow@C])<=[coverRating]",
-    "With one blocked: suction entrapment.",
+    "AND(MAX([flow],[flow@C],[highestFlow])<=[coverRating],[oneBlocked]<=[coverMarked])",
+    "With one blocked, filter clean, bypass open: suction entrapment.",
   ),
 ];
 
@@ -163,8 +165,10 @@ export const poolLoop: StarterSheet = sheetOf({
         heading("group", "Added with the exchanger"),
         ...ADDED_LINES,
         ...CURVE_LINES,
+        ...COVER_INPUTS,
         gap,
         ...LOOP_CALCULATION,
+        ...BRANCH_LINES,
         ...CURVES_OF_LOOP,
       ],
       checks,

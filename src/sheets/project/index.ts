@@ -8,7 +8,9 @@ import {
   above,
   answer,
   betweenLimits,
+  currencyInput,
   filled,
+  moneyPer,
   oneOf,
 } from "../technicianParts";
 import type { StarterSheet } from "../sheet";
@@ -127,20 +129,21 @@ const loopAndLines: readonly Line[] = [
 
 const prices: readonly Line[] = [
   heading("group", "Prices"),
-  input("gasPrice", "Natural gas", 1.4, "money/therm", {
+  currencyInput(),
+  input("gasPrice", "Natural gas", 1.4, moneyPer("therm"), {
     format: "0.00",
-    validation: above("above 0 money/therm"),
+    validation: above("above 0"),
     source: "bill",
     note: INVENTED,
   }),
-  input("propanePrice", "Propane", 2.9, "money/gal", {
+  input("propanePrice", "Propane", 2.9, moneyPer("gal"), {
     format: "0.00",
-    validation: above("above 0 money/gal"),
+    validation: above("above 0"),
     source: "bill",
   }),
-  input("powerPrice", "Electricity", 0.15, "money/kWh", {
+  input("powerPrice", "Electricity", 0.15, moneyPer("kWh"), {
     format: "0.000",
-    validation: above("above 0 money/kWh"),
+    validation: above("above 0"),
     source: "bill",
   }),
 ];

@@ -2,11 +2,12 @@
 import { gap, heading, sheetOf, type Line } from "../layout";
 import { FROZEN_ROWS, check, must, starterLines } from "../sections";
 import { STATES } from "../states";
-import { answer } from "../technicianParts";
+import { MONEY, answer, moneyText } from "../technicianParts";
 import { coolerInputs, loopInputs, moneyInputs, poolInputs } from "./inputs";
 import { LOSS_LINES, LOSS_RESULTS } from "./losses";
 import { exchangerResults, heatResults, loopResults, moneyResults, poolResults, warmUpResults } from "./results";
 import { MONTH_CHARTS, MONTH_LINES } from "./months";
+import { RANGE_LINES, UNCERTAIN_RESULTS } from "./uncertainty";
 import { YEAR_LINES, YEAR_RESULTS } from "./year";
 import type { StarterSheet } from "../sheet";
 
@@ -46,9 +47,9 @@ const results: readonly Line[] = [
     "outMoney",
     "A year saves",
     "=[yearMoney]",
-    "money",
+    MONEY,
     "#,##0",
-    '="From "&TEXT(MIN([moneyOpen],[moneySheltered],[yearMoney]),"#,##0")&" to "&TEXT(MAX([moneyOpen],[moneySheltered],[yearMoney]),"#,##0")&" by wind (sheltered to open), against "&[yearBackUp]&"."',
+    `="From "&${moneyText("[moneyLow]")}&" to "&${moneyText("[moneyHigh]")}&" in eight cases of ten, against "&[yearBackUp]&"; "&[rulesFirst]&" rules. It pays back within "&[yearWithin]&" years in "&TEXT([paybackChance],"0%")&" of the cases."`,
   ),
   answer(
     "outRejected",
@@ -56,7 +57,7 @@ const results: readonly Line[] = [
     "=[rejected]",
     "BTU/h",
     "#,##0",
-    '=TEXT([yearTaken],"#,##0")&" of "&TEXT([yearRejected],"#,##0")&" million BTU a year go into the pool."',
+    '=TEXT([yearTaken],"#,##0")&" of "&TEXT([yearRejected],"#,##0")&" MMBtu a year go into the pool; that is "&TEXT([rejected]/12000,"0.0")&" tons (12,000 BTU/h)."',
   ),
   answer(
     "outUa",
@@ -136,7 +137,7 @@ const checks: readonly Line[] = [
     "[pressure]<=0.9*[cutOut]",
     "Common practice; the setting of the machine governs.",
   ),
-  check("checkSaving", "A year saves money", "MIN([yearMoney],[moneyOpen],[moneySheltered])>0", "In each shelter."),
+  check("checkSaving", "A year saves money", "MIN([yearMoney],[moneyLow])>0", "In nine cases of ten."),
 ];
 
 export const recoverySizing: StarterSheet = sheetOf({
@@ -159,6 +160,7 @@ export const recoverySizing: StarterSheet = sheetOf({
       ...loopInputs,
       ...moneyInputs,
       ...YEAR_LINES,
+      ...RANGE_LINES,
       gap,
       ...poolResults,
       ...LOSS_RESULTS,
@@ -168,6 +170,7 @@ export const recoverySizing: StarterSheet = sheetOf({
       ...warmUpResults,
       ...moneyResults,
       ...YEAR_RESULTS,
+      ...UNCERTAIN_RESULTS,
       ...MONTH_LINES,
     ],
     checks,
@@ -178,6 +181,7 @@ export const recoverySizing: StarterSheet = sheetOf({
     PoolShare: "yearShare",
     HeatRejected: "rejected",
     ExchangerUA: "ua",
+    YearInputs: "[[yearArea:yearHotPrice]]",
     MasterCheck: "masterCheck",
   },
 });

@@ -1,6 +1,6 @@
 /** Inputs of the sheet "Recovery sizing", with Fernhill Hall's invented values. */
 import { gap, heading, input, type Line } from "../layout";
-import { INVENTED, above, betweenLimits, filled, oneOf } from "../technicianParts";
+import { INVENTED, above, betweenLimits, currencyInput, filled, moneyPer, oneOf } from "../technicianParts";
 
 export const poolInputs: readonly Line[] = [
   heading("part", "Inputs"),
@@ -121,19 +121,20 @@ export const loopInputs: readonly Line[] = [
 
 export const moneyInputs: readonly Line[] = [
   heading("group", "Money"),
-  input("gasPrice", "Natural gas", 1.4, "money/therm", {
+  currencyInput("ProjectCurrency"),
+  input("gasPrice", "Natural gas", 1.4, moneyPer("therm"), {
     validation: above("above 0"),
     source: "bill",
     note: INVENTED,
     link: "ProjectGasPrice",
   }),
-  input("propanePrice", "Propane", 2.9, "money/gal", {
+  input("propanePrice", "Propane", 2.9, moneyPer("gal"), {
     validation: above("above 0"),
     source: "bill",
     note: INVENTED,
     link: "ProjectPropanePrice",
   }),
-  input("powerPrice", "Electricity", 0.15, "money/kWh", {
+  input("powerPrice", "Electricity", 0.15, moneyPer("kWh"), {
     validation: above("above 0"),
     source: "bill",
     note: INVENTED,

@@ -41,7 +41,7 @@ const temperatures: readonly Line[] = MONTHS.map((month, at) => ({
 export const MONTH_LINES: readonly Line[] = [
   heading("group", "The year by month: heat", "Pool held at the set point through the season."),
   {
-    label: "Million BTU",
+    label: "MMBtu",
     labelStyle: "Heading 3",
     value: "Asked for",
     style: "Heading 3",
@@ -72,7 +72,7 @@ export const MONTH_CHARTS: readonly SheetChart[] = [
     description:
       "Heat that the pool asks for in each month, heat that it takes from the air conditioner, and heat bought, with the pool held at its set point through the season.",
     x: "month",
-    y: "heat (million BTU)",
+    y: "heat (MMBtu)",
     place: placeOver("yearCharts", ["B", "D"]),
     series: [heat("asked for", "B"), heat("taken", "C"), heat("bought", "D")],
   },

@@ -1,4 +1,5 @@
 /** The calculation of the sheet "Recovery sizing", in the order of the job. */
+import { MONEY } from "../technicianParts";
 import { computed, gap, heading, type Line } from "../layout";
 
 export const poolResults: readonly Line[] = [
@@ -137,7 +138,7 @@ export const warmUpResults: readonly Line[] = [
 
 export const moneyResults: readonly Line[] = [
   heading("group", "7 Money"),
-  computed("usefulHeat", "Heat that the pool takes in a year", "=[yearTaken]", "million BTU", {
+  computed("usefulHeat", "Heat that the pool takes in a year", "=[yearTaken]", "MMBtu", {
     format: "#,##0",
     source: "the year, hour by hour, below",
     note: "Gross: what the same heat would cost otherwise. The saving below counts pump and cooling electricity too.",
@@ -146,7 +147,7 @@ export const moneyResults: readonly Line[] = [
     "worthGas",
     "Worth against natural gas",
     '=WARMBACK.COST.OFHEAT([usefulHeat]*1000000,"natural gas",[gasPrice])',
-    "money",
+    MONEY,
     {
       format: "#,##0",
       source: "COST.OFHEAT",
@@ -156,7 +157,7 @@ export const moneyResults: readonly Line[] = [
     "worthPropane",
     "Worth against propane",
     '=WARMBACK.COST.OFHEAT([usefulHeat]*1000000,"propane",[propanePrice])',
-    "money",
+    MONEY,
     {
       format: "#,##0",
       source: "COST.OFHEAT",
@@ -166,7 +167,7 @@ export const moneyResults: readonly Line[] = [
     "worthHeatPump",
     "Worth against a pool heat pump",
     '=WARMBACK.COST.OFHEAT([usefulHeat]*1000000,"heat pump",[powerPrice])',
-    "money",
+    MONEY,
     {
       format: "#,##0",
       source: "COST.OFHEAT",
@@ -176,7 +177,7 @@ export const moneyResults: readonly Line[] = [
     "worthResistance",
     "Worth against electric resistance",
     '=WARMBACK.COST.OFHEAT([usefulHeat]*1000000,"electric resistance",[powerPrice])',
-    "money",
+    MONEY,
     { format: "#,##0", source: "COST.OFHEAT" },
   ),
   gap,

@@ -4,8 +4,8 @@
  * "Houston Bush Intercontinental", 30.00° N, public data of the United States), to be replaced by the site's own.
  */
 import { CATALOGUE, MONTHS, lookUp } from "../../../core";
-import { computed, gap, heading, input, type ExtraCell, type Line } from "../layout";
-import { INVENTED, above, betweenLimits, oneOf } from "../technicianParts";
+import { computed, heading, input, type ExtraCell, type Line } from "../layout";
+import { INVENTED, MONEY, above, betweenLimits, moneyPer, oneOf } from "../technicianParts";
 
 /** As published: air °C, swing K, humidity, wind m/s, sun kWh/(m²·day), mains °C. */
 const HOUSTON = [
@@ -66,6 +66,14 @@ const climateLine = (key: string, label: string, values: readonly (string | numb
   extra: beside(values),
 });
 
+/** The price of what a heat source uses, by its selling unit. */
+const priceOf = (key: string, label: string, source: string): Line => {
+  const by = (gas: string, propane: string, power: string): string =>
+    `IF([${source}]="natural gas",${gas},IF([${source}]="propane",${propane},${power}))`;
+  const unit = by('"therm"', '"gal"', '"kWh"');
+  return computed(key, label, `=${by("[gasPrice]", "[propanePrice]", "[powerPrice]")}`, `=[currency]&"/"&${unit}`);
+};
+
 /** The block's labels are those of POOL.YEAR; it takes its values from the sheet above. */
 export const YEAR_LINES: readonly Line[] = [
   heading("group", "The year: inputs of the hourly calculation"),
@@ -95,6 +103,33 @@ export const YEAR_LINES: readonly Line[] = [
   computed("yearPower", "Rated power", "=[power]", "kW"),
   computed("yearFan", "Outdoor fan", "=[outdoorFan]", "kW"),
   computed("yearRefrigerant", "Refrigerant", "=[refrigerant]", ""),
+  input("yearType", "Machine type", "single speed", "", {
+    validation: oneOf("how it meets part load", "single speed", "two stage", "variable speed"),
+    source: "survey",
+  }),
+  input("yearLow", "Low cooling", "", "BTU/h", {
+    format: "#,##0",
+    validation: above("above 0 BTU/h"),
+    source: "data sheet",
+    note: "Low stage or least speed at 95 °F outdoors; blank with a single speed.",
+  }),
+  input("yearLowPower", "Low power", "", "kW", {
+    validation: above("above 0 kW"),
+    source: "data sheet",
+    note: "Of the whole machine there.",
+  }),
+  input("yearLoad", "Design load", "", "BTU/h", {
+    format: "#,##0",
+    validation: above("above 0 BTU/h"),
+    source: "load calculation of the building",
+    note: "Blank: the machine's whole cooling, which overstates heat and saving.",
+  }),
+  input("yearShade", "Shading", 0, "", {
+    validation: betweenLimits(0, 1, "0 to 1"),
+    source: "survey",
+    format: "0%",
+    note: "Share of the sun shaded.",
+  }),
   computed("yearUA", "Exchanger UA", "=[ua]", "BTU/(h·°F)", {
     format: "#,##0",
     source: "as sized below; the supplier's figure when it is there",
@@ -110,8 +145,8 @@ export const YEAR_LINES: readonly Line[] = [
     validation: oneOf("as COST.OFHEAT takes them", "natural gas", "propane", "heat pump", "electric resistance"),
     source: "what heats the pool otherwise",
   }),
-  computed("yearGas", "Back up price", "=[gasPrice]", "money/therm"),
-  computed("yearElectricity", "Electricity price", "=[powerPrice]", "money/kWh"),
+  priceOf("yearGas", "Back up price", "yearBackUp"),
+  computed("yearElectricity", "Electricity price", "=[powerPrice]", moneyPer("kWh")),
   input("yearSecond", "Second sink", "none", "", {
     validation: oneOf("none, or a preheat tank", "none", "preheat tank"),
     source: "owner",
@@ -141,7 +176,18 @@ export const YEAR_LINES: readonly Line[] = [
     validation: oneOf("as COST.OFHEAT takes them", "natural gas", "propane", "heat pump", "electric resistance"),
     source: "the main heater",
   }),
-  computed("yearHotPrice", "Hot water price", "=[gasPrice]", "money/therm"),
+  priceOf("yearHotPrice", "Hot water price", "yearHotSource"),
+  input("yearCost", "Installed cost", 4500, MONEY, {
+    validation: above("above 0"),
+    format: "#,##0",
+    source: "offers",
+    note: INVENTED,
+  }),
+  input("yearUpkeep", "Yearly upkeep", 100, MONEY, { source: "offers", note: INVENTED }),
+  input("yearWithin", "Payback within", 15, "year", {
+    validation: betweenLimits(1, 60, "1 to 60 years"),
+    source: "owner",
+  }),
   heading("group", "The year: climate by month", "Houston, Texas (NREL TMY3): replace by the climate of the site."),
   climateLine("climateHead", "month", HEADS),
   ...MONTHS.map((month, place) => climateLine(`climate${month}`, month, inSheetUnits(HOUSTON[place] ?? HOUSTON[0]))),
@@ -149,9 +195,8 @@ export const YEAR_LINES: readonly Line[] = [
 
 export const YEAR = "WARMBACK.POOL.YEAR([[yearArea:yearHotPrice]],[climateHead@A]:[climateDec@G])";
 
-/** The year in two shelters: the wind at the water is the largest unknown of a survey. */
-const SPREAD =
-  'WARMBACK.POOL.SPREAD([[yearArea:yearHotPrice]],[climateHead@A]:[climateDec@G],"shelter",{"open";"sheltered"})';
+/** The block goes on with the money that only the range of the answer reads. */
+export const UNCERTAIN_BLOCK = "[[yearArea:yearWithin]]";
 
 /** The year's row follows a heading and twelve months. */
 const TOTAL_ROW = 14;
@@ -180,7 +225,7 @@ const total = (key: string, label: string, column: string, unit: string, { note,
     key,
     label,
     `=INDEX(${YEAR},${TOTAL_ROW},${columnPlace("POOL.YEAR", column)})${millions ? "/1000000" : ""}`,
-    millions ? `million ${unit}` : unit,
+    millions ? `MM${unit}` : unit,
     {
       format: "#,##0",
       source: `POOL.YEAR, ${LABELS[column] ?? column}`,
@@ -206,25 +251,18 @@ const LABELS: Readonly<Record<string, string>> = {
 const WARMEST = `INDEX(${YEAR},0,${columnPlace("POOL.YEAR", "poolWithHighest")})`;
 const MONTH_WORDS = `{${MONTHS.map((month) => `"${month}"`).join(",")}}`;
 
-/** Money saved where the pool lies in another shelter: a heading comes first. */
-const moneyIn = (key: string, shelter: string, row: number): Line =>
-  computed(
-    key,
-    `The same, ${shelter}`,
-    `=INDEX(${SPREAD},${row + 1},${columnPlace("POOL.SPREAD", "moneySaved")})`,
-    "money",
-    { format: "#,##0", source: `POOL.SPREAD, shelter ${shelter}` },
-  );
-
 /** The totals of the year. */
 export const YEAR_RESULTS: readonly Line[] = [
   heading("group", "8 The year, hour by hour"),
-  total("yearRejected", "Heat rejected", "heatRejected", "BTU", { millions: true }),
-  total("yearTaken", "Of that taken by the pool, left to itself", "heatTaken", "BTU", {
+  total("yearRejected", "Heat rejected", "heatRejected", "Btu", {
+    millions: true,
+    note: "MMBtu: a million BTU, 10 therms.",
+  }),
+  total("yearTaken", "Of that taken by the pool, left to itself", "heatTaken", "Btu", {
     millions: true,
     note: "Without back-up heat; a pool held warm by its heater takes a little less.",
   }),
-  total("yearToTank", "Of that taken by the preheat tank", "heatToTank", "BTU", {
+  total("yearToTank", "Of that taken by the preheat tank", "heatToTank", "Btu", {
     millions: true,
     note: "0 without a second sink.",
   }),
@@ -240,11 +278,11 @@ export const YEAR_RESULTS: readonly Line[] = [
   total("yearDaysWith", "Warm days with recovery", "warmDaysWith", "day", {
     note: "Days of the season at the set point or above.",
   }),
-  total("yearBackWithout", "Back-up heat without recovery", "backUpWithout", "BTU", {
+  total("yearBackWithout", "Back-up heat without recovery", "backUpWithout", "Btu", {
     millions: true,
     note: "The pool's need: held at the set point through the season.",
   }),
-  total("yearBackWith", "Back-up heat with recovery", "backUpWith", "BTU", {
+  total("yearBackWith", "Back-up heat with recovery", "backUpWith", "Btu", {
     millions: true,
     note: "Keep the back-up heater.",
   }),
@@ -254,10 +292,7 @@ export const YEAR_RESULTS: readonly Line[] = [
   }),
   total("yearCoolWithout", "Cooling electricity without", "electricityWithout", "kWh"),
   total("yearCoolWith", "Cooling electricity with", "electricityWith", "kWh"),
-  total("yearMoney", "Money saved in the year", "moneySaved", "money", {
+  total("yearMoney", "Money saved in the year", "moneySaved", MONEY, {
     note: "Against the back-up source, pool held at the set point; pump and cooling electricity counted.",
   }),
-  moneyIn("moneyOpen", "open", 1),
-  moneyIn("moneySheltered", "sheltered", 2),
-  gap,
 ];

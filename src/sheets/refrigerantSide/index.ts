@@ -24,6 +24,13 @@ const machineInputs: readonly Line[] = [
     note: INVENTED,
     link: "ProjectRefrigerant",
   }),
+  input("altitude", "Altitude", 500, "ft", {
+    format: "#,##0",
+    validation: betweenLimits(-1500, 16000, "-1,500 to 16,000 ft"),
+    source: "map",
+    note: "Gauges count from the air at the place.",
+    link: "ProjectAltitude",
+  }),
   input("device", "Metering device", "expansion valve", "", {
     validation: oneOf("expansion valve or fixed orifice", "expansion valve", "fixed orifice"),
     source: "survey",
@@ -93,6 +100,33 @@ const workInputs: readonly Line[] = [
     validation: betweenLimits(0, 500, "0 to 500 ft"),
     link: "ProjectLineLength",
   }),
+  input("gasSize", "Hot gas line", "7/8 in", "", {
+    validation: oneOf("outside diameter", ...TUBE_SIZES),
+    link: "ProjectGasSize",
+  }),
+  input("gasRise", "Exchanger above (+) or below (-) the machine", -6, "ft", {
+    validation: betweenLimits(-200, 200, "-200 to 200 ft"),
+    link: "ProjectLineRise",
+  }),
+  input("gasCooling", "Net cooling at full capacity", 90000, "BTU/h", {
+    validation: above("above 0 BTU/h"),
+    source: "data sheet",
+    link: "ProjectCooling",
+  }),
+  input("leastShare", "Least stage or speed, share of it", 1, "", {
+    validation: betweenLimits(0.05, 1, "0.05 to 1"),
+    source: "data sheet",
+    note: "1: single speed. Two stages: about 0.7.",
+    format: "0%",
+  }),
+  input("gasEvaporating", "Evaporating temperature", 45, "°F", {
+    validation: betweenLimits(-40, 70, "-40 to 70 °F"),
+    link: "ProjectEvaporating",
+  }),
+  input("gasCondensing", "Condensing temperature on the pool", 100, "°F", {
+    validation: betweenLimits(80, 140, "80 to 140 °F"),
+    link: "ProjectCondensing",
+  }),
   input("liquidTemperature", "Liquid temperature", 95, "°F", { validation: betweenLimits(-40, 150, "-40 to 150 °F") }),
 ];
 
@@ -161,6 +195,13 @@ const checks: readonly Line[] = [
   must("checkTest", "Pressure held within 1 %", "[lost]<=0.01*[testExpected]", "Else find the leak."),
   check("checkVacuum", "Vacuum to 500 micron", "[vacuum]<=500", "The maker's limit governs."),
   check("checkHold", "Vacuum holds below 1,000 micron", "[vacuumHeld]<=1000", "Levels off: moisture. Runs on: a leak."),
+  check("checkOilFull", "Oil rises at full capacity", "OR([gasRise]<=0,[oilFull]>=1)", "Else a smaller riser."),
+  check(
+    "checkOilLeast",
+    "Oil rises at the least stage",
+    "OR([gasRise]<=0,[oilLeast]>=1)",
+    "Else a smaller or a double riser; the maker's limits govern.",
+  ),
   check("checkDry", "Coldest part above the boiling point", "[coldest]>[boils]", "Else ice remains: warm it."),
 ];
 

@@ -6,6 +6,9 @@ import { betweenLimits } from "../technicianParts";
 
 const CHART_ROWS = 13;
 
+/** A gauge counts from the air at the place. */
+const BASIS = '[altitude]&" ft"';
+
 /** A pressure for the chart: #N/A leaves a gap where a text would be drawn as 0. */
 const drawn = (column: string): ExtraCell => ({
   content: `=IF(ISNUMBER($${column}[@]),$${column}[@],NA())`,
@@ -30,7 +33,7 @@ export const PRESSURE_CHART: readonly Line[] = [
   ...Array.from({ length: CHART_ROWS }, (_, place): Line => {
     const at = `[chartFrom]+${place}*[chartStep]`;
     const pressure = (curve: string): string =>
-      `=IFNA(WARMBACK.REFRIG.PRESSURE([refrigerant],${at},"${curve}"),"none")`;
+      `=IFNA(WARMBACK.REFRIG.PRESSURE([refrigerant],${at},"${curve}",${BASIS}),"none")`;
     return {
       key: `chart${place + 1}`,
       label: "",
@@ -55,7 +58,7 @@ export const PRESSURE_PICTURE: SheetChart = {
   smooth: true,
   title: "Pressure against saturation temperature",
   description:
-    "Gauge pressure of the chosen refrigerant over its saturation temperature, at the dew and at the bubble point.",
+    "Gauge pressure, over the air at the altitude above, of the chosen refrigerant over its saturation temperature, at the dew and at the bubble point.",
   x: "saturation temperature (°F)",
   y: "pressure (psig)",
   place: `[chart1@D]:[chart${CHART_ROWS}@E]`,
@@ -71,7 +74,7 @@ export const READING_RESULTS: readonly Line[] = [
   computed(
     "dew",
     "Dew temperature at suction",
-    '=WARMBACK.REFRIG.TEMPERATURE([refrigerant],[suctionPressure],"dew")',
+    `=WARMBACK.REFRIG.TEMPERATURE([refrigerant],[suctionPressure],"dew",${BASIS})`,
     "°F",
     {
       format: "0.0",
@@ -81,7 +84,7 @@ export const READING_RESULTS: readonly Line[] = [
   computed(
     "superheat",
     "Superheat",
-    "=WARMBACK.REFRIG.SUPERHEAT([refrigerant],[suctionPressure],[suctionLine])",
+    `=WARMBACK.REFRIG.SUPERHEAT([refrigerant],[suctionPressure],[suctionLine],${BASIS})`,
     "°F",
     {
       format: "0.0",
@@ -102,14 +105,14 @@ export const READING_RESULTS: readonly Line[] = [
   computed(
     "bubble",
     "Bubble temperature at the liquid line",
-    '=WARMBACK.REFRIG.TEMPERATURE([refrigerant],[liquidPressure],"bubble")',
+    `=WARMBACK.REFRIG.TEMPERATURE([refrigerant],[liquidPressure],"bubble",${BASIS})`,
     "°F",
     { format: "0.0", source: "REFRIG.TEMPERATURE" },
   ),
   computed(
     "subcooling",
     "Subcooling",
-    "=WARMBACK.REFRIG.SUBCOOLING([refrigerant],[liquidPressure],[liquidLine])",
+    `=WARMBACK.REFRIG.SUBCOOLING([refrigerant],[liquidPressure],[liquidLine],${BASIS})`,
     "°F",
     {
       format: "0.0",
@@ -120,6 +123,39 @@ export const READING_RESULTS: readonly Line[] = [
     format: "+0.0;-0.0;0.0",
     source: "difference",
   }),
+];
+
+/** A result of the gas line at a share of the full cooling. */
+const drop = (row: number, share: string): string =>
+  `=INDEX(WARMBACK.LINE.DROP([refrigerant],"discharge",[gasSize],[lineLength],[gasCooling]${share},[gasEvaporating],[gasCondensing],"","","",[gasRise]),${row},2)`;
+
+const STAGES = [
+  ["Full", "full capacity", ""],
+  ["Least", "the least stage", "*[leastShare]"],
+] as const;
+
+const STAGE_LINES: readonly Line[] = [
+  ...STAGES.map(([key, words, share]) =>
+    computed(`gas${key}`, `Hot gas line costs at ${words}`, drop(6, share), "°F", {
+      format: "0.0",
+      source: "LINE.DROP",
+      note: "As saturation temperature; up to 2 °F is usual.",
+    }),
+  ),
+  computed(
+    "oil",
+    "Least cooling that carries oil up the gas line",
+    '=INDEX(WARMBACK.LINE.RISER([refrigerant],"discharge",[gasSize],[gasEvaporating],[gasCondensing]),4,2)',
+    "BTU/h",
+    { format: "#,##0", source: "LINE.RISER", note: "Matters where the gas line rises." },
+  ),
+  ...STAGES.map(([key, words, share]) =>
+    computed(`oil${key}`, `Cooling at ${words} over it`, `=[gasCooling]${share}/[oil]`, "", {
+      format: "0.00",
+      source: "ratio",
+      note: "At least 1 in a riser.",
+    }),
+  ),
 ];
 
 export const WORK_RESULTS: readonly Line[] = [
@@ -155,6 +191,8 @@ export const WORK_RESULTS: readonly Line[] = [
       note: "The liquid alone: makers' adders are larger and govern. Both condensers: LINE.CHARGEBALANCE.",
     },
   ),
+  heading("group", "4 Added gas line at full and least stage"),
+  ...STAGE_LINES,
   computed("safetyClass", "Safety class", "=INDEX(WARMBACK.REFRIG.FACTS([refrigerant]),2,2)", "", {
     source: "REFRIG.FACTS",
   }),

@@ -2,9 +2,10 @@
 import { computed, gap, heading, sheetOf, type Line } from "../layout";
 import { FROZEN_ROWS, WIDTHS, check, must, starterLines } from "../sections";
 import { warning } from "../technicianParts";
+import { STATES } from "../states";
 import type { StarterSheet } from "../sheet";
 import { SURVEY_INPUTS } from "./inputs";
-import { FIRST, LAST, POINTS } from "./points";
+import { BOARD_DRIVES, FIRST, LAST, POINTS } from "./points";
 
 const computations: readonly Line[] = [
   heading("part", "Calculation"),
@@ -98,7 +99,16 @@ const results: readonly Line[] = [
   gap,
 ];
 
+const { good, unfinished, bad } = STATES;
+
 const checks: readonly Line[] = [
+  computed(
+    "checkConsent",
+    "Maker's written consent where a board drives it",
+    `=IF(OR(NOT(${BOARD_DRIVES}),[consent]="yes"),"${good}",IF([consent]="no","${bad}","${unfinished}"))`,
+    "",
+    { style: "Check Cell", note: "Communicating and inverter machines may lock out." },
+  ),
   must(
     "checkStops",
     "No point says no-go",

@@ -36,6 +36,13 @@ export const SURVEY_INPUTS: readonly Line[] = [
   word("heatPump", "Heat pump (reverses)", "no", YES_NO, "Then the pool exchanger must never become the evaporator."),
   word("device", "Metering device", "expansion valve", ["expansion valve", "fixed orifice", "electronic valve"]),
   word("stages", "Stages", "single", ["single", "two-stage", "inverter"]),
+  word(
+    "communicating",
+    "Communicating board or thermostat",
+    "no",
+    YES_NO,
+    "It drives fan, expansion valve and oil return by its own sensors.",
+  ),
   linked("ProjectRefrigerant", "refrigerant", "Refrigerant", "R-410A", REFRIGERANT_NAMES, "As on the nameplate."),
   input("charge", "Charge on the nameplate", 14, "lb", {
     validation: above("above 0 lb"),
@@ -43,7 +50,7 @@ export const SURVEY_INPUTS: readonly Line[] = [
     link: "ProjectCharge",
   }),
   word("warranty", "Warranty still running", "no", YES_NO),
-  word("consent", "Maker consents to the change", "not asked", ["yes", "no", "not asked"]),
+  word("consent", "Maker consents to the change", "not asked", ["yes", "no", "not asked"], "In writing."),
   input("cooling", "Net cooling at rating", 90000, "BTU/h", {
     validation: above("above 0 BTU/h"),
     source: "data sheet",

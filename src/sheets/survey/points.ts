@@ -3,6 +3,9 @@
 /** What a capacity step gives of the rated cooling at least. */
 const LOWEST_STEP = 'IF([stages]="single",1,IF([stages]="two-stage",0.65,0.25))';
 
+/** A board drives fan, expansion valve and oil return. */
+export const BOARD_DRIVES = 'OR([stages]="inverter",[communicating]="yes")';
+
 export interface SurveyPoint {
   readonly key: string;
   readonly label: string;
@@ -37,9 +40,9 @@ export const POINTS: readonly SurveyPoint[] = [
   {
     key: "pointStages",
     label: "Stages",
-    noGo: "FALSE",
-    look: '[stages]="inverter"',
-    why: "An inverter's own control may not bear a second condenser: ask the maker.",
+    noGo: `AND(${BOARD_DRIVES},[consent]="no")`,
+    look: BOARD_DRIVES,
+    why: "The board may lock out when the outdoor coil is bypassed: only with the maker's written consent.",
   },
   {
     key: "pointClass",

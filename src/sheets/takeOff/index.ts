@@ -3,11 +3,14 @@ import { computed, gap, heading, input, sheetOf, type Line } from "../layout";
 import { FROZEN_ROWS, check, must, starterLines } from "../sections";
 import {
   INVENTED,
+  MONEY,
   REFRIGERANT_NAMES,
   TUBE_SIZES,
   above,
   answer,
   betweenLimits,
+  currencyInput,
+  moneyPer,
   oneOf,
   warning,
 } from "../technicianParts";
@@ -124,6 +127,7 @@ const calculation: readonly Line[] = [
 
 const money: readonly Line[] = [
   heading("part", "Material"),
+  currencyInput("ProjectCurrency"),
   PRICE_HEADS,
   ...MATERIAL_LINES,
   gap,
@@ -132,7 +136,7 @@ const money: readonly Line[] = [
   ...TASK_LINES,
   gap,
   heading("part", "Margin"),
-  input("permits", "Permits, inspection, crane, travel", 450, "money", {
+  input("permits", "Permits, inspection, crane, travel", 450, MONEY, {
     format: "#,##0.00",
     validation: betweenLimits(0, 1e9, "0 or more"),
     source: "your own",
@@ -145,24 +149,24 @@ const money: readonly Line[] = [
   gap,
 ];
 
-const MONEY = "#,##0.00";
+const CENTS = "#,##0.00";
 
 const results: readonly Line[] = [
   heading("part", "Results"),
-  answer("material", "Material", `=SUM(${MATERIAL})`, "money", MONEY),
-  answer("tasks", "Work", `=SUM(${TASKS})`, "money", MONEY),
+  answer("material", "Material", `=SUM(${MATERIAL})`, MONEY, CENTS),
+  answer("tasks", "Work", `=SUM(${TASKS})`, MONEY, CENTS),
   answer("hours", "Hours", `=SUM(${TASK_HOURS})`, "h", "0.0"),
-  answer("cost", "Cost", "=([material]*(1+[tax])+[tasks]+[permits])*(1+[unforeseen])", "money", MONEY),
-  answer("withOverhead", "With overhead", "=[cost]*(1+[overhead])", "money", MONEY),
+  answer("cost", "Cost", "=([material]*(1+[tax])+[tasks]+[permits])*(1+[unforeseen])", MONEY, CENTS),
+  answer("withOverhead", "With overhead", "=[cost]*(1+[overhead])", MONEY, CENTS),
   answer(
     "price",
     "Price",
     "=[withOverhead]/(1-[margin])",
-    "money",
     MONEY,
+    CENTS,
     "An example: every price and rate is your own.",
   ),
-  answer("pricePerHour", "Price for each hour of work", "=[price]/[hours]", "money/h", MONEY),
+  answer("pricePerHour", "Price for each hour of work", "=[price]/[hours]", moneyPer("h"), CENTS),
   gap,
 ];
 

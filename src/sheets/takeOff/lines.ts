@@ -39,7 +39,7 @@ export const PRICE_HEADS: Line = {
   unitStyle: "Heading 3",
   source: "Price from",
   sourceStyle: "Heading 3",
-  extra: { D: headCell("Price (money)"), E: headCell("Amount (money)") },
+  extra: { D: headCell('="Price ("&[currency]&")"'), E: headCell('="Amount ("&[currency]&")"') },
 };
 
 export const HOUR_HEADS: Line = {
@@ -47,7 +47,7 @@ export const HOUR_HEADS: Line = {
   label: "Task",
   value: "Hours",
   source: "Rate from",
-  extra: { D: headCell("Rate (money/h)"), E: headCell("Amount (money)") },
+  extra: { D: headCell('="Rate ("&[currency]&"/h)"'), E: headCell('="Amount ("&[currency]&")"') },
 };
 
 export const JOINT_HEADS: Line = {

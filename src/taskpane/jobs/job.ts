@@ -3,6 +3,7 @@ import type { ExplainedArg, RaisedCaution, System, CellInput } from "../../../co
 import type { ShownPicture } from "../../../core/pictures";
 import type { CallDescription } from "../../workbook/copy/recordTypes";
 import type { CellOutcome } from "../../workbook/values";
+import type { RecordedFile } from "../../workbook/weather/readFile";
 import type { WorkingTree } from "../model/workingTree";
 
 export interface JobCall {
@@ -34,11 +35,23 @@ export interface CheckedValue {
   readonly source: string;
 }
 
+/** Many runs of a call with ranges. */
+export interface StudiedCall {
+  readonly pictures: readonly ShownPicture[];
+  /** How many runs, in what time. */
+  readonly summary: string;
+}
+
 /** By kind of job: its input and its result. */
 export interface JobTypes {
   readonly report: { readonly input: JobCall; readonly result: CallReport };
   readonly describe: { readonly input: JobCall; readonly result: CallDescription };
   readonly explain: { readonly input: JobCall; readonly result: ExplainedCall };
+  readonly study: { readonly input: JobCall; readonly result: StudiedCall };
+  readonly weather: {
+    readonly input: { readonly bytes: Uint8Array; readonly hourly: boolean };
+    readonly result: RecordedFile;
+  };
   readonly check: { readonly input: object; readonly result: readonly CheckedValue[] };
 }
 
@@ -51,6 +64,14 @@ export interface Progress {
   readonly total: number;
   /** In words: "12 of 81 functions". */
   readonly text: string;
+}
+
+/** What a running job may use. */
+export interface JobContext {
+  /** Reports the progress of the job. */
+  report(progress: Progress): void;
+  /** Yields to other tasks; throws if the job was cancelled. */
+  yieldTurn(): Promise<void>;
 }
 
 export type JobRequest = {

@@ -2,16 +2,11 @@
 import { CATALOGUE, cite, type Compiled, COMPILED, explain, type CheckResult, runCheck } from "../../../core";
 import { picturesOf, PICTURED } from "../../../core/pictures";
 import { outcomeOf } from "../../functions/outcome";
+import { readRecordedFile } from "../../workbook/weather/readFile";
 import { callDescription } from "../model/callRecord";
 import { explainedOf } from "../model/explanationData";
-import type { JobCall, CheckedValue, ExplainedCall, JobResult, JobKind, JobInput, Progress, CallReport } from "./job";
-
-export interface JobContext {
-  /** Reports the progress of the job. */
-  report(progress: Progress): void;
-  /** Yields to other tasks; throws if the job was cancelled. */
-  yieldTurn(): Promise<void>;
-}
+import { studyCall } from "./studyCall";
+import type { JobCall, CheckedValue, ExplainedCall, JobResult, JobKind, JobInput, CallReport, JobContext } from "./job";
 
 const compiledOf = (id: string): Compiled => {
   const compiled = COMPILED.get(id);
@@ -62,6 +57,12 @@ const RUNNERS: {
   report: reportCall,
   describe: ({ id, args }) => callDescription(explain(compiledOf(id), args, CATALOGUE)),
   explain: explainCall,
+  study: ({ id, args }, context) => studyCall(compiledOf(id), args, context),
+  weather: async ({ bytes, hourly }, { report, yieldTurn }) => {
+    report({ done: 0, total: 1, text: "reading, checking, filling gaps" });
+    await yieldTurn();
+    return readRecordedFile(bytes, hourly);
+  },
   check: (_, context) => checkAll(context),
 };
 

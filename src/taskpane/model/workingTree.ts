@@ -1,5 +1,5 @@
 /** The steps of a working as a tree of lines: 1, 1.1, 1.2, 2 … */
-import { KINDS, showNumber, type Step, type System, type WorkingLine, workingLines } from "../../../core";
+import { KINDS, readableNumber, type Step, type System, type WorkingLine, workingLines } from "../../../core";
 
 export interface WorkingNode {
   readonly line: WorkingLine;
@@ -19,7 +19,7 @@ const baseText = (step: Step, { unit }: WorkingLine): string | undefined => {
   if (step.type !== "equation") return undefined;
   const base = KINDS[step.equation.kind].base.replace(/\^[23]/g, (power) => SUPERSCRIPTS[power] ?? power);
   const shown = base.replace(/ /g, "·");
-  return shown === "" || shown === unit ? undefined : `${showNumber(step.value)} ${shown}`;
+  return shown === "" || shown === unit ? undefined : `${readableNumber(step.value)} ${shown}`;
 };
 
 const depthOf = ({ number }: WorkingLine): number => number.split(".").length;

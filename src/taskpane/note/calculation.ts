@@ -1,10 +1,13 @@
 /** A calculation as a note prints it: inputs, equations with their symbols, results, cautions, in the call's own units. */
 import {
+  basisOf,
   CATALOGUE,
   fromBase,
   KINDS,
   NAMESPACE,
-  showNumber,
+  readableCells,
+  readableNumber,
+  resultUnit,
   type CellFunction,
   type KindName,
   type System,
@@ -15,6 +18,7 @@ import { isMatrix, isOutcomeFault, type CellOutcome } from "../../workbook/value
 import { isCellFault, type CellValue } from "../../workbook/port";
 import type { ExplainedCall } from "../jobs/job";
 import { symbolOf, titleOf, type WorkingNode } from "../model/workingTree";
+import { quantitiesIn } from "./quantities";
 import type { SymbolTable } from "./symbols";
 
 /** A name with its value; `inSI` is empty where the value is in SI already, or has no unit. */
@@ -35,8 +39,10 @@ export interface NoteStep {
   /** The equation as text; "" for a step without. */
   readonly form: string;
   readonly symbols: readonly NoteValue[];
-  /** The right side with its numbers in SI base units, or what else the step says. */
+  /** The right side with its numbers and their units, or what else the step says; "" for an equation in SI alone. */
   readonly numbers: string;
+  /** The right side with its numbers in SI base units; "" for a step without equation. */
+  readonly baseNumbers: string;
   /** "v = 3.89 ft/s", "" where the step has no value. */
   readonly value: string;
   readonly inSI: string;
@@ -60,7 +66,7 @@ export interface NoteCalculation {
 }
 
 const withUnit = (value: string | number | boolean, unit: string): string => {
-  const text = typeof value === "number" ? showNumber(value) : String(value);
+  const text = typeof value === "number" ? readableNumber(value) : String(value);
   return unit === "" || text === "" ? text : `${text} ${unit}`;
 };
 
@@ -96,7 +102,9 @@ function stepsOf(nodes: readonly WorkingNode[], system: System, table: SymbolTab
       title: titleOf(line),
       form: line.form ?? "",
       symbols: symbolsOf(node, system, table),
-      numbers: line.numbers === "" ? "" : symbol === undefined ? line.numbers : `= ${line.numbers}`,
+      numbers: line.form === undefined ? line.numbers : quantitiesIn(node, system, table),
+      baseNumbers:
+        line.form === undefined || line.numbers === "" ? "" : symbol === undefined ? line.numbers : `= ${line.numbers}`,
       value:
         value === ""
           ? ""
@@ -116,22 +124,29 @@ function stepsOf(nodes: readonly WorkingNode[], system: System, table: SymbolTab
 const MOST_ROWS = 60;
 
 const cellText = (value: CellValue): string =>
-  value === null ? "" : isCellFault(value) ? value.code : typeof value === "number" ? showNumber(value) : String(value);
+  value === null
+    ? ""
+    : isCellFault(value)
+      ? value.code
+      : typeof value === "number"
+        ? readableNumber(value)
+        : String(value);
 
 function resultOf(
   { returns }: CellFunction,
   outcome: CellOutcome,
-  system: System,
+  { system, args }: ExplainedCall,
 ): Pick<NoteCalculation, "result" | "resultInSI"> {
   if (isOutcomeFault(outcome)) return { result: [[`${outcome.code} ${outcome.message ?? ""}`.trim()]], resultInSI: "" };
   const { value } = outcome;
   if (isMatrix(value)) {
-    const rows = value.slice(0, MOST_ROWS).map((row) => row.map(cellText));
+    const cells: readonly (readonly CellValue[])[] = readableCells(returns, value, system, basisOf(args));
+    const rows = cells.slice(0, MOST_ROWS).map((row) => row.map(cellText));
     const left = value.length - rows.length;
     return { result: left > 0 ? [...rows, [`${String(left)} further rows are in the sheet`]] : rows, resultInSI: "" };
   }
   if (returns.type !== "quantity" || typeof value !== "number") return { result: [[cellText(value)]], resultInSI: "" };
-  const own = withUnit(value, KINDS[returns.kind][system].text);
+  const own = withUnit(value, resultUnit(returns, value, system, basisOf(args)));
   return { result: [[own]], resultInSI: besideInSI(value, returns.kind, system) };
 }
 
@@ -162,7 +177,7 @@ export function noteCalculation(
       })),
     steps: stepsOf(working.nodes, system, table),
     left: working.left,
-    ...resultOf(definition, outcome, system),
+    ...resultOf(definition, outcome, explained),
     cautions: cautions.map(({ severity, code, text }) => ({ severity, code, text })),
   };
 }

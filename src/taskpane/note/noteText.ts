@@ -7,7 +7,8 @@ const stepLines = (step: NoteStep): readonly string[] => [
   `${step.number} ${step.title}`,
   ...(step.form === "" ? [] : [`    ${step.form}`]),
   ...step.symbols.map(({ name, description, value, inSI }) => `    ${name} = ${beside(value, inSI)}, ${description}`),
-  ...(step.numbers === "" ? [] : [`    ${step.form === "" ? "" : "in SI base units "}${step.numbers}`]),
+  ...(step.numbers === "" ? [] : [`    ${step.numbers}`]),
+  ...(step.baseNumbers === "" ? [] : [`    in SI base units ${step.baseNumbers}`]),
   ...(step.value === "" ? [] : [`    ${beside(step.value, step.inSI)}`]),
   ...(step.source === "" ? [] : [`    Source: ${step.source}`]),
 ];

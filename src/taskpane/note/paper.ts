@@ -58,9 +58,8 @@ async function stepRows(step: NoteStep, math: MathSource): Promise<readonly HTML
     ),
     ...(equation === undefined ? [] : [wide(equation)]),
     ...step.symbols.map(({ name, description, value, inSI }) => row([`${name}: ${description}`, value, inSI])),
-    ...(step.numbers === ""
-      ? []
-      : [wide(`${step.form === "" ? "" : "in SI base units "}${step.numbers}`, "note-numbers")]),
+    ...(step.numbers === "" ? [] : [wide(step.numbers, "note-numbers")]),
+    ...(step.baseNumbers === "" ? [] : [wide(`in SI base units ${step.baseNumbers}`, "note-numbers")]),
     ...(step.value === "" ? [] : [row(["", h("strong", {}, step.value), step.inSI], { class: "note-value" })]),
   ];
 }

@@ -1,7 +1,7 @@
 /** What the symbols of printed equations are: made at build time, as the functions script holds no help texts. */
 import type { KindName } from "../../../core";
 
-/** Form → symbol → kind and description. */
+/** Form → symbol → kind and description; with the symbol "=" where the form holds in any units. */
 export type SymbolTable = Readonly<Record<string, Readonly<Record<string, readonly [KindName, string]>>>>;
 
 export interface SymbolSource {

@@ -16,9 +16,10 @@ interface CanvasPlan {
 export function canvas(picture: Picture | Scheme, drawing: Drawing, plan: CanvasPlan): readonly HTMLElement[] {
   const { key, least = 0, heightAt } = plan;
   const isWide = least > 0;
+  const across = "y" in picture && picture.y.names !== undefined ? " across" : "";
   const box = isWide
-    ? h("div", { class: "picture wide", tabindex: 0, role: "group", "aria-label": picture.title })
-    : h("div", { class: "picture" });
+    ? h("div", { class: `picture wide${across}`, tabindex: 0, role: "group", "aria-label": picture.title })
+    : h("div", { class: `picture${across}` });
   const reading = "parts" in picture ? undefined : readingOf(picture, key);
   let width = 0;
   const draw = (): void => {

@@ -1,8 +1,21 @@
 /** Draws a picture as SVG. Colours come from the stylesheet by name, so that they follow light, dark and forced colours. */
-import { axisX, axisY, barY, dot, gridX, gridY, line, plot, ruleY, text, type Markish } from "@observablehq/plot";
-import type { Axis, PictureCurve, Mark, Picture, PicturePoint, Stack, Tone } from "../../../core/pictures";
+import {
+  axisX,
+  axisY,
+  dot,
+  gridX,
+  gridY,
+  line,
+  plot,
+  ruleY,
+  text,
+  type Markish,
+  type PlotOptions,
+} from "@observablehq/plot";
+import type { Axis, PictureCurve, Mark, Picture, PicturePoint } from "../../../core/pictures";
+import { groupMarks, MARGIN, stackMarks, toneOf } from "./bars";
+import { barsAcross, heightAcross, nameRoom } from "./barsAcross";
 
-const toneOf = (tone: Tone): string => `var(--picture-${tone})`;
 const INK = "currentColor";
 const GROUND = "var(--picture-ground)";
 const DASHES = "6 3";
@@ -13,7 +26,6 @@ const TEXT_SIZE = 11;
 const TICK_ROOM = 75;
 /** Room for a short name; with less room only its first letter is shown. */
 const NAME_ROOM = 28;
-const MARGIN = { marginLeft: 58, marginRight: 16, marginTop: 36, marginBottom: 40 };
 
 const across = ([x]: PicturePoint): number => x;
 const up = ([, y]: PicturePoint): number => y;
@@ -60,45 +72,6 @@ const markMarks = ({ marks = [], curves }: Picture): readonly Markish[] => {
     text(right, { ...look, dx: -6, dy: -12, textAnchor: "end" }),
   ];
 };
-
-interface Bar {
-  readonly name: string;
-  readonly from: number;
-  readonly to: number;
-}
-
-const below = (stacks: readonly Stack[], place: number, at: number): number =>
-  stacks.slice(0, place).reduce((sum, { values }) => sum + (values[at] ?? 0), 0);
-
-const stackMarks = ({ stacks = [], x: { names = [] } }: Picture): readonly Markish[] =>
-  stacks.map(({ tone, values }, place) => {
-    const bars = names.map((name, at): Bar => {
-      const from = below(stacks, place, at);
-      return { name, from, to: from + (values[at] ?? 0) };
-    });
-    // Each bar is narrower than the one before, with a thin gap: distinct without colours, and no thin bar is hidden.
-    const side = place * 0.75 + 0.5;
-    const fill = toneOf(tone);
-    return barY(bars, { x: "name", y1: "from", y2: "to", fill, insetLeft: side, insetRight: side, insetTop: 0.5 });
-  });
-
-/** Share of the axis that a band's bars take. */
-const BAND = 0.85;
-
-/** Bars of one name beside each other. */
-const groupMarks = ({ groups = [], x: { names = [] } }: Picture, width: number): readonly Markish[] =>
-  groups.map(({ tone, values }, place) => {
-    const bars = names.map((name, at) => ({ name, to: values[at] ?? 0 }));
-    const band = (BAND * (width - MARGIN.marginLeft - MARGIN.marginRight)) / Math.max(1, names.length);
-    const each = band / groups.length;
-    return barY(bars, {
-      x: "name",
-      y: "to",
-      fill: toneOf(tone),
-      insetLeft: place * each,
-      insetRight: (groups.length - 1 - place) * each,
-    });
-  });
 
 const levelMarks = ({ levels = [] }: Picture): readonly Markish[] =>
   levels.flatMap(({ at, label }, place) => [
@@ -151,13 +124,38 @@ export interface DrawnPicture {
 /** The picture at a width in pixels. */
 export const drawn = (picture: Picture, width: number): Element => drawnWithScale(picture, width).svg;
 
-export function drawnWithScale(picture: Picture, width: number, height = HEIGHT): DrawnPicture {
-  const { curves, description, x, y } = picture;
+export function drawnWithScale(picture: Picture, width: number, height?: number): DrawnPicture {
+  const { description } = picture;
+  const across = picture.y.names !== undefined;
   const made = plot({
     width,
-    height,
-    ...MARGIN,
+    height: across ? heightAcross(picture) : (height ?? HEIGHT),
     ariaLabel: description,
+    ...(across ? planAcross(picture, width) : planUpright(picture, width)),
+  });
+  // The page's policy bars style elements; the stylesheet has the same rules.
+  made.querySelector("style")?.remove();
+  made.setAttribute("role", "img");
+  // A screen reader gets one sentence: the content adds nothing to it.
+  for (const part of made.querySelectorAll("[aria-label]")) part.removeAttribute("aria-label");
+  const scale = made.scale("x");
+  const half = (scale?.bandwidth ?? 0) / 2;
+  return { svg: made, across: (at) => Number(scale?.apply(at) ?? 0) + half };
+}
+
+const planAcross = (picture: Picture, width: number): PlotOptions => ({
+  ...MARGIN,
+  marginTop: 8,
+  marginLeft: nameRoom(picture, width),
+  x: { inset: 8 },
+  y: { type: "band", domain: [...(picture.y.names ?? [])], padding: 0 },
+  marks: [...barsAcross(picture, width)],
+});
+
+function planUpright(picture: Picture, width: number): PlotOptions {
+  const { curves, x, y } = picture;
+  return {
+    ...MARGIN,
     x: x.names === undefined ? { inset: 8 } : { type: "band", domain: [...x.names] },
     y: {
       ...(y.log === true && { type: "log" }),
@@ -175,13 +173,5 @@ export function drawnWithScale(picture: Picture, width: number, height = HEIGHT)
       ...curves.map(curveMark),
       ...markMarks(picture),
     ],
-  });
-  // The page's policy bars style elements; the stylesheet has the same rules.
-  made.querySelector("style")?.remove();
-  made.setAttribute("role", "img");
-  // A screen reader gets one sentence: the content adds nothing to it.
-  for (const part of made.querySelectorAll("[aria-label]")) part.removeAttribute("aria-label");
-  const scale = made.scale("x");
-  const half = (scale?.bandwidth ?? 0) / 2;
-  return { svg: made, across: (at) => Number(scale?.apply(at) ?? 0) + half };
+  };
 }

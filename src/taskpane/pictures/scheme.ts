@@ -53,6 +53,7 @@ const SYMBOLS: Readonly<Record<SchemeSymbol, () => readonly Element[]>> = {
   filter: () => [box(24, 28), path("M-12 0H12", "none", { "stroke-dasharray": "4 3" })],
   exchanger: () => [circle(13), path("M-20 0H-7L-3 -7L3 7L7 0H20")],
   heater: () => [box(24, 24), path("M-5 7Q-8 -1 0 -8Q8 -1 5 7Z")],
+  node: () => [circle(5)],
   sensor: () => [path("M0 0H14"), part("circle", { cx: 18, r: 6, fill: GROUND, stroke: INK, "stroke-width": 1.75 })],
   part: () => [box(24, 20)],
 };
@@ -76,8 +77,8 @@ interface Placed {
   readonly height: number;
 }
 
-function placed(parts: readonly SchemePart[], width: number): readonly Placed[] {
-  const letters = Math.max(12, Math.floor((width - TEXT) / LETTER));
+function placed(parts: readonly SchemePart[], width: number, left: number): readonly Placed[] {
+  const letters = Math.max(12, Math.floor((width - left) / LETTER));
   let top = 6;
   return parts.map((each) => {
     const name = inLines(each.name, letters);
@@ -89,14 +90,14 @@ function placed(parts: readonly SchemePart[], width: number): readonly Placed[] 
   });
 }
 
-function texts({ name, details, top, height }: Placed): Element {
+function texts({ name, details, top, height }: Placed, left: number): Element {
   const count = name.length + details.length;
   const first = top + height / 2 - ((count - 1) * TEXT_LINE) / 2 + 4;
   const line = (words: string, at: number): Element =>
     part(
       "text",
       {
-        x: TEXT,
+        x: left,
         y: first + at * TEXT_LINE,
         fill: INK,
         "font-size": 12.5,
@@ -110,14 +111,42 @@ function texts({ name, details, top, height }: Placed): Element {
 const arrow = (x: number, y: number, up: boolean): Element =>
   path(up ? `M${x - 5} ${y + 5}H${x + 5}L${x} ${y - 5}Z` : `M${x - 5} ${y - 5}H${x + 5}L${x} ${y + 5}Z`, INK);
 
+const middleOf = ({ top, height }: Placed): number => top + height / 2;
+
+/** One line down from the pool and back up. */
+function oneLine(all: readonly Placed[], height: number): readonly Element[] {
+  const first = all[0] === undefined ? 0 : middleOf(all[0]);
+  const foot = height - 10;
+  return [
+    path(`M${LINE} ${first}V${foot}H${BACK}V${first}H${LINE}`),
+    arrow(BACK, (first + foot) / 2, true),
+    ...all.slice(1).map((one) => arrow(LINE, one.top + 2, false)),
+  ];
+}
+
+/** The first lane's middle, and from lane to lane. */
+const [FIRST_LANE, LANE] = [28, 30] as const;
+const laneAt = (lane: number): number => FIRST_LANE + LANE * lane;
+
+/** Lines down their lanes, each with an arrow where the water arrives. */
+function branches(all: readonly Placed[], { at, lines }: NonNullable<Scheme["lanes"]>): readonly Element[] {
+  return lines.flatMap(({ lane, from, to }) => {
+    const [start, end] = [all[from], all[to]];
+    if (start === undefined || end === undefined) return [];
+    const [x, top, foot] = [laneAt(lane), middleOf(start), middleOf(end)];
+    return [
+      path(`M${laneAt(at[from] ?? 0)} ${top}H${x}V${foot}H${laneAt(at[to] ?? 0)}`),
+      arrow(x, top < foot ? end.top + 2 : end.top + end.height, top >= foot),
+    ];
+  });
+}
+
 /** The schematic at a width in pixels. */
-export function drawnScheme({ parts, description }: Scheme, width: number): Element {
-  const all = placed(parts, width);
+export function drawnScheme({ parts, description, lanes }: Scheme, width: number): Element {
+  const left = lanes === undefined ? TEXT : laneAt(lanes.count - 1) + 32;
+  const all = placed(parts, width, left);
   const last = all.at(-1);
   const height = (last?.top ?? 0) + (last?.height ?? 0) + 14;
-  const middle = ({ top, height: own }: Placed): number => top + own / 2;
-  const first = all[0] === undefined ? 0 : middle(all[0]);
-  const foot = height - 10;
   return part(
     "svg",
     {
@@ -129,16 +158,16 @@ export function drawnScheme({ parts, description }: Scheme, width: number): Elem
       color: INK,
       "font-family": "inherit",
     },
-    path(`M${LINE} ${first}V${foot}H${BACK}V${first}H${LINE}`),
-    arrow(BACK, (first + foot) / 2, true),
-    ...all.slice(1).map((one) => arrow(LINE, one.top + 2, false)),
-    ...all.map((one) =>
+    ...(lanes === undefined ? oneLine(all, height) : branches(all, lanes)),
+    ...all.map((one, i) =>
       part(
         "g",
-        { transform: `translate(${one.part.symbol === "pool" ? (LINE + BACK) / 2 : LINE} ${middle(one)})` },
+        {
+          transform: `translate(${lanes === undefined ? (one.part.symbol === "pool" ? (LINE + BACK) / 2 : LINE) : laneAt(lanes.at[i] ?? 0)} ${middleOf(one)})`,
+        },
         ...SYMBOLS[one.part.symbol](),
       ),
     ),
-    ...all.map(texts),
+    ...all.map((one) => texts(one, left)),
   );
 }

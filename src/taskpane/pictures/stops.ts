@@ -51,6 +51,8 @@ function stopsOneByOne({ x, y }: Picture, curves: readonly PictureCurve[]): read
 
 export function stopsOf(picture: Picture): readonly Stop[] {
   if (picture.x.names !== undefined) return stopsOfBars(picture);
+  // Bars across are read by their names, and in the table.
+  if (picture.y.names !== undefined) return [];
   const curves = picture.curves.filter(({ tone }) => tone !== "outline");
   const [first] = curves;
   const isShared = curves.every(

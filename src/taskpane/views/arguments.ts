@@ -4,9 +4,9 @@ import {
   type CellFunction,
   defaultText,
   type ExplainedArg,
-  KINDS,
   labelOf,
   placedArgs,
+  readableUnit,
   type System,
   type CellInput,
 } from "../../../core";
@@ -43,10 +43,11 @@ const rawText = (value: CellInput): string | number | boolean =>
   isMatrix(value) ? `${counted(value.length, "row")} × ${counted(value[0]?.length ?? 0, "column")}` : (value ?? "");
 
 /** The unit of a plain number. */
-const unitOf = ({ shape }: ArgData, value: CellInput, system: System): string => {
+const unitOf = (arg: ArgData, value: CellInput, system: System): string => {
+  const { shape } = arg;
   const inner = shape.type === "either" ? shape.quantity : shape;
   if (typeof value !== "number" || inner.type !== "quantity" || typeof inner.kind !== "string") return "";
-  return KINDS[inner.kind][system].text;
+  return readableUnit(value, inner.kind, system, { basis: "gauge", description: arg.description });
 };
 
 const givenRow = (name: string, arg: ArgData, argument: ReadArgument, system: System): HTMLElement => {

@@ -1,5 +1,5 @@
 /** One call of ours in the selected cell: result, cautions, arguments, working. */
-import { type CellFunction, NAMESPACE, type CellInput } from "../../../core";
+import { basisOf, type CellFunction, NAMESPACE, type CellInput } from "../../../core";
 import type { Area } from "../../workbook/port";
 import type { ReadCall } from "../../workbook/reader/read";
 import { isOutcomeFault } from "../../workbook/values";
@@ -14,6 +14,7 @@ import { faultText, resultOf } from "./result";
 import { endedBy, progressBox, stoppedBox } from "./progressBox";
 import { severityClass, severityMark } from "./severity";
 import { workingOf } from "./steps";
+import { studySection } from "./study";
 
 /** The place of a call in the view and in the workbook. */
 export interface CallPlace {
@@ -63,17 +64,17 @@ const explainedParts = (
   definition: CellFunction,
   explained: ExplainedCall,
   call: ReadCall,
-  { key, area }: CallPlace,
+  { key, area, signal }: CallPlace,
 ): readonly Child[] => {
   const { args } = call;
+  const of = { id: definition.id, key, area };
   const { outcome, pictures, system } = explained;
   const refused = isOutcomeFault(outcome) && explained.working.nodes.length === 0;
   return [
-    resultOf(definition, outcome, system),
+    resultOf(definition, outcome, system, basisOf(explained.args)),
     cautionList(explained),
-    isOutcomeFault(outcome)
-      ? undefined
-      : picturesBox(services, pictures, { id: definition.id, key, area }, valuesOf(call)),
+    isOutcomeFault(outcome) ? undefined : picturesBox(services, pictures, of, valuesOf(call)),
+    isOutcomeFault(outcome) ? undefined : studySection(services, valuesOf(call), of, signal),
     refused ? readArguments(definition, args) : explainedArguments(explained.args),
     refused ? undefined : working(services, explained, key),
   ];

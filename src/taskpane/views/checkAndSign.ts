@@ -1,6 +1,7 @@
 /** Marked cells, and what is made of them: a check table. */
 import { checkTableSheet } from "../../workbook/check/checkTable";
 import { readMarked } from "../../workbook/check/markedCells";
+import { selectedCells } from "../../workbook/check/selectedCells";
 import type { PanelServices } from "../services";
 import { action, h, replace, type Child } from "../elements";
 import { counted } from "../model/summary";
@@ -8,12 +9,15 @@ import { cellButton } from "./cellButtons";
 import { reportInto } from "./commands";
 import { longList } from "./longList";
 
-/** Adds the selected cell to the marked ones and says so. */
+/** Adds the selected cells to the marked ones and says so. */
 export async function markSelected(services: PanelServices): Promise<void> {
   await services.attempt(async () => {
-    const address = await services.workbook.selection();
-    if (address === undefined) services.announce("Select a cell first.");
-    else services.announce(services.marked.add(address) ? "Marked." : "This cell is marked already.");
+    const selected = await selectedCells(services.workbook);
+    if ("why" in selected) return services.announce(selected.why);
+    const { cells } = selected;
+    const added = cells.filter((cell) => services.marked.add(cell)).length;
+    if (cells.length > 1) services.announce(`${counted(added, "cell")} marked.`);
+    else services.announce(added === 1 ? "Marked." : "This cell is marked already.");
   });
 }
 
@@ -71,7 +75,7 @@ export function checkSection(
     h(
       "p",
       { class: "actions" },
-      action("Mark the selected cell", () => markSelected(services), { key: "mark" }),
+      action("Mark the selected cells", () => markSelected(services), { key: "mark" }),
       action("Take all out", () => marked.clear(), { key: "unmark" }),
     ),
     list,

@@ -16,14 +16,27 @@ import { severityClass, severityMark } from "./severity";
 import { standingSection } from "./standing";
 import { startersSection } from "./starters";
 
-const noteItem = (services: PanelServices, code: string, { text, ids, cells }: RaisedNote): HTMLElement =>
-  h(
-    "li",
-    {},
-    h("p", {}, text),
-    h("p", { class: "quiet" }, `Raised by ${ids.join(", ")} in ${counted(cells.length, "cell")}:`),
-    cellButtons(services, cells, `${code} ${text}`),
-  );
+/** The cells of a note; where one calculation shows in many, its first cell is named, and the rest fold. */
+function noteCells(services: PanelServices, key: string, { ids, cells, calls }: RaisedNote): readonly Child[] {
+  const by = `Raised by ${ids.join(", ")} in`;
+  const shown = counted(cells.length, "cell");
+  if (calls.length === cells.length)
+    return [h("p", { class: "quiet" }, `${by} ${shown}:`), cellButtons(services, cells, key)];
+  const firsts = calls.flatMap(([first]) => first ?? []);
+  return [
+    h("p", { class: "quiet" }, `${by} ${counted(calls.length, "calculation")}, shown in ${shown}:`),
+    cellButtons(services, firsts, key),
+    h(
+      "details",
+      { "data-key": `all ${key}` },
+      h("summary", {}, `All ${shown}`),
+      cellButtons(services, cells, `all ${key}`),
+    ),
+  ];
+}
+
+const noteItem = (services: PanelServices, code: string, note: RaisedNote): HTMLElement =>
+  h("li", {}, h("p", {}, note.text), noteCells(services, `${code} ${note.text}`, note));
 
 const codeCard = (services: PanelServices, severity: string, { code, notes }: RaisedCode): HTMLElement =>
   h(

@@ -1,13 +1,20 @@
 /** A call's result as elements: one value, a list, the first rows of a table, or the full error text. */
-import { type CellFunction, showNumber, type System, unitText } from "../../../core";
+import {
+  type CellFunction,
+  readableCells,
+  readableNumber,
+  resultUnit,
+  type ShownBasis,
+  type System,
+} from "../../../core";
 import { isCellFault, type CellValue } from "../../workbook/port";
 import { isMatrix, isOutcomeFault, type CellOutcome } from "../../workbook/values";
 import { h } from "../elements";
 import { counted } from "../model/summary";
 
-/** A value as the panel prints it: six significant digits; the title has all digits. */
+/** A value as the panel prints it: four significant digits; the title has all digits. */
 export const valueText = (value: string | number | boolean): string =>
-  typeof value === "number" ? showNumber(value) : typeof value === "boolean" ? String(value).toUpperCase() : value;
+  typeof value === "number" ? readableNumber(value) : typeof value === "boolean" ? String(value).toUpperCase() : value;
 
 /** A value with its unit, on one line if possible. */
 export function valueWithUnit(value: string | number | boolean, unit: string): HTMLElement {
@@ -72,13 +79,19 @@ const tableOf = (definition: CellFunction, matrix: readonly (readonly CellValue[
   );
 };
 
-/** The whole result. */
-export function resultOf(definition: CellFunction, outcome: CellOutcome, system: System): HTMLElement {
+/** The whole result. @param basis what its pressures count from, where the call says that */
+export function resultOf(
+  definition: CellFunction,
+  outcome: CellOutcome,
+  system: System,
+  basis: ShownBasis = "gauge",
+): HTMLElement {
   if (isOutcomeFault(outcome)) return faultText(outcome.code, outcome.message);
   const { value } = outcome;
-  if (isMatrix(value)) return tableOf(definition, value);
+  const { returns } = definition;
+  if (isMatrix(value)) return tableOf(definition, readableCells(returns, value, system, basis));
   if (isCellFault(value)) return faultText(value.code, value.message);
-  const unit = definition.returns.type === "quantity" ? unitText(definition.returns, system) : "";
+  const unit = returns.type === "quantity" ? resultUnit(returns, value, system, basis) : "";
   return h("p", { class: "result" }, valueWithUnit(value ?? "", unit));
 }
 

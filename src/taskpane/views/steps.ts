@@ -1,5 +1,5 @@
 /** The working of a call: a numbered tree of steps with equations, numbers put in, values and sources. */
-import { fromBase, KINDS, showNumber, type System, type WorkingLine } from "../../../core";
+import { fromBase, KINDS, readableNumber, readableUnit, type System, type WorkingLine } from "../../../core";
 import type { PanelServices } from "../services";
 import { h, markScrollable } from "../elements";
 import { answersOf, symbolOf, titleOf, withLn, type WorkingNode, type WorkingTree } from "../model/workingTree";
@@ -32,7 +32,7 @@ function symbolLine({ services, system }: Place, { line: { form }, numbers }: Wo
       if (kind === undefined) return [];
       const unit = KINDS[kind][system];
       if (unit.factor === 1 && unit.shift === 0) return [];
-      return [`${name} = ${showNumber(fromBase(value, unit))} ${unit.text}`];
+      return [`${name} = ${readableNumber(fromBase(value, unit))} ${readableUnit(undefined, kind, system)}`];
     });
     box.textContent = texts.length === 0 ? "" : `In this call's units: ${texts.join(", ")}`;
     box.hidden = texts.length === 0;
@@ -43,9 +43,9 @@ function symbolLine({ services, system }: Place, { line: { form }, numbers }: Wo
 
 /** The answer of an iteration, and how closely the relation's sides agree. */
 const answerText = (node: WorkingNode): HTMLElement => {
-  const answers = answersOf(node).map(([name, value]) => `${name} = ${showNumber(value)}`);
+  const answers = answersOf(node).map(([name, value]) => `${name} = ${readableNumber(value)}`);
   const { value } = node.line;
-  const difference = typeof value === "number" ? showNumber(Math.abs(value)) : String(value);
+  const difference = typeof value === "number" ? readableNumber(Math.abs(value)) : String(value);
   return h(
     "p",
     { class: "step-value" },

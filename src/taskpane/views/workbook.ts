@@ -9,15 +9,18 @@ import { mendSection } from "./mend";
 import { markedNote } from "./note";
 import { publishedChecks } from "./publishedChecks";
 import { usesSection } from "./uses";
+import { weatherSection, type WeatherSection } from "./weatherFile";
 
 /** The view of commands on the whole workbook. */
-export function workbookView(services: PanelServices): View {
+export function workbookView(services: PanelServices): View & { readonly weather: WeatherSection } {
   const compare = compareSection(services);
+  const weather = weatherSection(services);
   const root = h(
     "div",
     { class: "view" },
     h("h2", { tabindex: -1 }, "Workbook"),
     handOverSection(services),
+    weather.root,
     mendSection(services),
     checkSection(services, (result) => markedNote(services, result)),
     compare.root,
@@ -25,5 +28,5 @@ export function workbookView(services: PanelServices): View {
     usesSection(services),
     publishedChecks(services),
   );
-  return { root, show: () => void services.attempt(compare.refresh), hide: () => undefined };
+  return { root, show: () => void services.attempt(compare.refresh), hide: () => undefined, weather };
 }

@@ -1,5 +1,5 @@
 /** What Excel tells of by itself: another cell is selected, cells changed or were calculated. */
-import type { Address, Unsubscribe } from "../port";
+import type { Address, Area, Unsubscribe } from "../port";
 import { brief, reading, supports } from "./run";
 import { isElsewhere } from "./sentences";
 
@@ -11,6 +11,28 @@ export async function selection(): Promise<Address | undefined> {
       cell.load("rowIndex,columnIndex,worksheet/name");
       await context.sync();
       return { sheet: cell.worksheet.name, row: cell.rowIndex, column: cell.columnIndex };
+    });
+  } catch (error) {
+    if (!isElsewhere(error)) throw error;
+    return undefined;
+  }
+}
+
+/** All selected ranges; undefined where none is, such as with a chart selected. */
+export async function selectedAreas(): Promise<readonly Area[] | undefined> {
+  if (!supports("1.9")) return undefined;
+  try {
+    return await reading(async (context) => {
+      const { areas } = brief(context.workbook.getSelectedRanges());
+      areas.load("items/rowIndex,items/columnIndex,items/rowCount,items/columnCount,items/worksheet/name");
+      await context.sync();
+      return areas.items.map(({ worksheet, rowIndex, columnIndex, rowCount, columnCount }) => ({
+        sheet: worksheet.name,
+        row: rowIndex,
+        column: columnIndex,
+        rows: rowCount,
+        columns: columnCount,
+      }));
     });
   } catch (error) {
     if (!isElsewhere(error)) throw error;

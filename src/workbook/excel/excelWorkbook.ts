@@ -2,7 +2,7 @@
 import { readAreas } from "./cells";
 import { documentBytes, documentName } from "./documentFile";
 import { RANGE_COST, rangeOf, rangesOf } from "./ranges";
-import { onChange, onSelection, selection } from "./events";
+import { onChange, onSelection, selectedAreas, selection } from "./events";
 import { openCopy } from "./openCopy";
 import { PICTURES, placePicture } from "./picture";
 import { inPortions } from "./portions";
@@ -87,6 +87,7 @@ export function excelWorkbook(): Workbook {
     read: (areas) => named(sheetsOf(areas), () => readAreas(areas)),
     resolve: resolveReferences,
     selection,
+    selectedAreas,
     select,
     write: (cells) => named(sheetsOf(cells), () => writeCells(cells)),
     insert: insertStarter,

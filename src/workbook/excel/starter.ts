@@ -8,6 +8,8 @@ import { inPortions } from "./portions";
 import { columnPoints, MARGINS, starterPrint } from "../starterPrint";
 import { brief, changing, reading, supports, writing } from "./run";
 import { codeOf } from "./sentences";
+import type { InsertOptions } from "../port";
+import { WORK_CANCELLED } from "../timeSlices";
 import { takeAway, type Before } from "./takeAway";
 import { asText, asTyped } from "./typed";
 
@@ -78,7 +80,12 @@ interface Line {
   readonly contents: readonly Content[];
 }
 
-async function fill(context: Excel.RequestContext, title: string, cells: readonly Placed[]): Promise<void> {
+async function fill(
+  context: Excel.RequestContext,
+  title: string,
+  cells: readonly Placed[],
+  { signal, onProgress }: InsertOptions,
+): Promise<void> {
   const sheetNamed = (): Excel.Worksheet => context.workbook.worksheets.getItem(title);
   const lines = grid(cells).map((contents, row): Line => ({ row, contents }));
   await inPortions(lines, {
@@ -86,6 +93,8 @@ async function fill(context: Excel.RequestContext, title: string, cells: readonl
     async run(some) {
       const [first] = some;
       if (first === undefined) return [];
+      if (signal?.aborted === true) throw WORK_CANCELLED;
+      onProgress?.(first.row, lines.length);
       const range = sheetNamed().getRangeByIndexes(first.row, 0, some.length, first.contents.length);
       brief(range).formulas = some.map(({ contents }) => [...contents]);
       await context.sync();
@@ -109,7 +118,12 @@ function freeze(worksheet: Excel.Worksheet, { frozenRows, frozenColumns = 0 }: S
   else freezePanes.freezeAt(worksheet.getRangeByIndexes(0, 0, frozenRows, frozenColumns));
 }
 
-async function build(context: Excel.RequestContext, sheet: StarterSheet, { title, names }: Plan): Promise<void> {
+async function build(
+  context: Excel.RequestContext,
+  sheet: StarterSheet,
+  { title, names }: Plan,
+  options: InsertOptions,
+): Promise<void> {
   const worksheet = context.workbook.worksheets.add(title);
   for (const [name, address] of Object.entries(sheet.names))
     (names.has(name) ? worksheet.names : context.workbook.names).add(name, brief(worksheet.getRange(address)));
@@ -118,7 +132,8 @@ async function build(context: Excel.RequestContext, sheet: StarterSheet, { title
   });
   if (sheet.frozenRows > 0 && supports("1.7")) freeze(worksheet, sheet);
   await context.sync();
-  await fill(context, title, placedCells(sheet));
+  await fill(context, title, placedCells(sheet), options);
+  if (options.signal?.aborted === true) throw WORK_CANCELLED;
   context.workbook.worksheets.getItem(title).activate();
   await context.sync();
 }
@@ -145,14 +160,24 @@ async function setUpPage(title: string, starter: StarterSheet): Promise<void> {
   }).catch(() => undefined);
 }
 
+/** Rows that fold; a sheet without them is of use. */
+async function groupRows(title: string, { groups = [] }: StarterSheet): Promise<void> {
+  if (groups.length === 0 || !supports("1.10")) return;
+  await changing(async (context) => {
+    const worksheet = context.workbook.worksheets.getItem(title);
+    for (const group of groups) brief(worksheet.getRange(group)).group("ByRows");
+    await context.sync();
+  }).catch(() => undefined);
+}
+
 /** Adds the sheet and shows it; answers its name. A sheet that can't be finished is taken away again. */
-export async function insertStarter(starter: StarterSheet): Promise<string> {
+export async function insertStarter(starter: StarterSheet, options: InsertOptions = {}): Promise<string> {
   const plan = await planFor(starter);
   const sheet = linkedSheet(starter, (name) => plan.links.has(name));
   let taken = false;
   const run = async (context: Excel.RequestContext): Promise<void> => {
     try {
-      await build(context, sheet, plan);
+      await build(context, sheet, plan, options);
     } catch (error) {
       // Somebody else's sheet got the title meanwhile.
       taken = codeOf(error) === "ItemAlreadyExists";
@@ -164,6 +189,7 @@ export async function insertStarter(starter: StarterSheet): Promise<string> {
     await takeAway({ before: plan, isOurs: (title) => title === plan.title, names: Object.keys(sheet.names) });
   });
   await setUpPage(plan.title, sheet);
+  await groupRows(plan.title, sheet);
   await addSheetCharts(plan.title, sheet);
   return plan.title;
 }

@@ -39,12 +39,15 @@ export function cellsText(area: Omit<Area, "sheet">): string {
   return `${from}:${columnLetters(area.column + area.columns - 1)}${String(area.row + area.rows)}`;
 }
 
-/** B4, or 'Pool loop'!B4 with its sheet: quoted wherever Excel might ask for it. */
-export function addressText(address: Address): string {
-  const plain = /^[\p{L}_][\p{L}\p{N}_]*$/u.test(address.sheet) && !/^[a-z]{1,3}\d+$|^rc?\d*$/i.test(address.sheet);
-  const sheet = plain ? address.sheet : `'${address.sheet.replaceAll("'", "''")}'`;
-  return `${sheet}!${cellsText({ ...address, rows: 1, columns: 1 })}`;
+/** A sheet's name in a formula: quoted wherever Excel might ask for it. */
+export function sheetText(sheet: string): string {
+  const plain = /^[\p{L}_][\p{L}\p{N}_]*$/u.test(sheet) && !/^[a-z]{1,3}\d+$|^rc?\d*$/i.test(sheet);
+  return plain ? sheet : `'${sheet.replaceAll("'", "''")}'`;
 }
+
+/** B4, or 'Pool loop'!B4 with its sheet. */
+export const addressText = (address: Address): string =>
+  `${sheetText(address.sheet)}!${cellsText({ ...address, rows: 1, columns: 1 })}`;
 
 const CELLS = /^\$?([A-Za-z]{1,3})\$?(\d{1,7})(?::\$?([A-Za-z]{1,3})\$?(\d{1,7}))?$/;
 const COLUMNS = /^\$?([A-Za-z]{1,3}):\$?([A-Za-z]{1,3})$/;

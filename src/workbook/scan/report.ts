@@ -8,6 +8,8 @@ export interface RaisedNote {
   readonly text: string;
   readonly ids: readonly string[];
   readonly cells: readonly Address[];
+  /** The same cells by the calculation that raises it: a table of a year is one, in however many cells it shows. */
+  readonly calls: readonly (readonly Address[])[];
 }
 
 export interface RaisedCode {
@@ -38,7 +40,13 @@ export interface FailingCell {
 
 /** What one sheet raises. */
 export interface SheetNotes {
-  readonly raised: readonly { readonly caution: RaisedCaution; readonly id: string; readonly address: Address }[];
+  readonly raised: readonly {
+    readonly caution: RaisedCaution;
+    readonly id: string;
+    readonly address: Address;
+    /** Equal for equal calls; missing where the call has no outcome. */
+    readonly call?: object;
+  }[];
   readonly cells: readonly UsingCell[];
   readonly failing: readonly FailingCell[];
   /** Cells with an argument that can't be read: their cautions aren't known. */
@@ -66,6 +74,7 @@ interface Wording {
   readonly text: string;
   readonly ids: Set<string>;
   readonly cells: Map<string, Address>;
+  readonly calls: Map<object, Map<string, Address>>;
 }
 
 const placeKey = ({ sheet, row, column }: Address): string => `${String(row)},${String(column)},${sheet}`;
@@ -88,16 +97,24 @@ function into<K, V>(map: Map<K, V>, key: K, make: () => V): V {
 /** All sheets' notes as one report: by severity, then code, then wording, each with its cells. */
 export async function report(sheets: readonly SheetNotes[], pause: NextSlice): Promise<CautionReport> {
   const all: Wordings = new Map();
-  for (const { caution, id, address } of sheets.flatMap(({ raised }) => raised)) {
+  for (const { caution, id, address, call = address } of sheets.flatMap(({ raised }) => raised)) {
     const wait = pause();
     if (wait !== undefined) await wait;
     const codes = into(all, caution.severity, () => new Map<string, Coded>());
     const standing = caution.standing === true;
     const { texts } = into(codes, caution.code, () => ({ standing, texts: new Map<string, Wording>() }));
     const { text } = caution;
-    const wording = into(texts, text, () => ({ text, ids: new Set<string>(), cells: new Map<string, Address>() }));
+    const wording = into(texts, text, () => ({
+      text,
+      ids: new Set<string>(),
+      cells: new Map<string, Address>(),
+      calls: new Map<object, Map<string, Address>>(),
+    }));
     wording.ids.add(id);
-    wording.cells.set(placeKey(address), address);
+    const key = placeKey(address);
+    // A cell with two calls counts with the first.
+    if (!wording.cells.has(key)) into(wording.calls, call, () => new Map<string, Address>()).set(key, address);
+    wording.cells.set(key, address);
   }
   return {
     severities: [...all]
@@ -117,7 +134,12 @@ function coded(codes: ReadonlyMap<string, Coded>): readonly RaisedCode[] {
     .map(([code, { standing, texts }]) => ({
       code,
       standing,
-      notes: [...texts.values()].map(({ text, ids, cells }) => ({ text, ids: [...ids], cells: [...cells.values()] })),
+      notes: [...texts.values()].map(({ text, ids, cells, calls }) => ({
+        text,
+        ids: [...ids],
+        cells: [...cells.values()],
+        calls: [...calls.values()].map((own) => [...own.values()]),
+      })),
     }));
 }
 

@@ -57,7 +57,7 @@ function passOver(one: Prepared, resolved: References, engine: CachedEngine): Ce
   const reading = readOne(one, resolved, engine);
   const { address, calls } = reading;
   const raised = calls.flatMap((call) =>
-    engine.cautionsFor(call).map((caution) => ({ caution, id: call.id, address })),
+    engine.cautionsFor(call).map((caution) => ({ caution, id: call.id, address, call: call.outcome ?? address })),
   );
   return { reading, raised };
 }

@@ -6,7 +6,7 @@ const NAMES: Readonly<Record<Quantity | "total" | Time, string>> = {
   dewPoint: "dewpoint dewpointtemperature dewpointtemp tdp dp td t2mdew hourlydewpointtemperature dewpt",
   humidity:
     "rh relhum relativehumidity humidity rhum rh2m hum outdoorhumidity outhum outsidehumidity hourlyrelativehumidity",
-  sun: "ghi globalhorizontal globalhorizontalirradiance globalhorizontalradiation glohorzrad gh solarrad solarradiation allskysfcswdwn sun globalradiation",
+  sun: "ghi globalhorizontal globalhorizontalirradiance globalhorizontalradiation glohorzrad gh solarrad solarradiation allskysfcswdwn sun globalradiation globalhorizontalw/m2",
   wind: "wspd windspeed windspd ws10m ws ff wind windat10m wind10m hourlywindspeed",
   cloud: "opqcld opaqueskycover opqskycvr opaquecloud cloudopaque",
   total: "totcld totskycvr totalskycover cloud cloudcover skycover n",
@@ -23,7 +23,7 @@ const NAMES: Readonly<Record<Quantity | "total" | Time, string>> = {
 };
 
 export type Time = "date" | "time" | "stamp" | "year" | "month" | "day" | "hour" | "minute";
-export type Word = Quantity | "total" | Time;
+export type Word = Quantity | "total" | "water" | Time;
 
 const WORDS: ReadonlyMap<string, Word> = new Map(
   (Object.entries(NAMES) as [Word, string][]).flatMap(([word, names]) =>
@@ -33,16 +33,40 @@ const WORDS: ReadonlyMap<string, Word> = new Map(
 
 const plain = (text: string): string => text.toLowerCase().replace(/[^a-z0-9/:&]/g, "");
 
-/** What a head names; its unit in brackets or behind a comma doesn't count. */
-export function wordOf(head: string): Word | undefined {
-  const bare = head.replace(/[([{].*$/, "");
-  const named = (text: string): Word | undefined => WORDS.get(plain(text));
-  return named(head) ?? named(bare) ?? (bare.includes(",") ? named(bare.split(",")[0] ?? "") : undefined);
+/** Units behind an underscore or a blank, as data files write them: air_degC, wind m/s, sun_W_m2, humidity_frac. */
+const SUFFIX =
+  /[_ ](deg(?:rees?)?[_ ]?[cf]|°?\s?[cfk]|%|[kh]?pa|mbar|m[_/ ]?s|mps|km[_/ ]?h|kph|mph|inhg|hpa|kt|kn(?:ots)?|k?wh?[_/ ]?m[2²]?|mj[_/ ]?m2|frac(?:tion)?|pct|percent|tenths|oktas?)$/i;
+
+const WRITTEN: readonly (readonly [RegExp, string])[] = [
+  [/^m[_ ]?s$|^mps$/i, "m/s"],
+  [/^km[_ ]?h$/i, "km/h"],
+  [/^(k?wh?|mj)[_ ]?m2$/i, "$1/m2"],
+  [/^frac(tion)?$/i, "fraction"],
+  [/^pct$|^percent$/i, "%"],
+  [/^deg[_ ]/i, "deg"],
+];
+
+const suffixUnit = (head: string): string => {
+  const unit = SUFFIX.exec(head.trim())?.[1] ?? "";
+  const written = WRITTEN.find(([spelling]) => spelling.test(unit));
+  return written ? unit.replace(...written) : unit;
+};
+
+/** The names of a head from the whole to the barest: its unit in brackets, behind a comma or at its end doesn't count. */
+function namesOf(head: string): readonly string[] {
+  const bare = head.replace(/[([{].*$/, "").trim();
+  const first = bare.split(",")[0] ?? "";
+  return [head, bare, first, first.trim().replace(SUFFIX, "")].map(plain);
 }
 
-/** The unit in a head: in brackets, or behind a comma. */
-export const unitOf = (head: string): string =>
-  (/[([{]\s*([^)\]}]*)/.exec(head)?.[1] ?? /,\s*([^,(]+)/.exec(head)?.[1] ?? "").trim();
+const WATER = /^(t?(pool|water)|(pool|water|spa).*t(emp(erature)?)?|t(emp(erature)?)?.*(pool|water))$/;
+
+/** What a head names. */
+export function wordOf(head: string): Word | undefined {
+  const names = namesOf(head);
+  if (names.some((name) => WATER.test(name))) return "water";
+  return names.map((name) => WORDS.get(name)).find((word) => word !== undefined);
+}
 
 /** Values × factor + shift are in the units of `Hours`. */
 interface Scale {
@@ -59,8 +83,8 @@ const FAHRENHEIT = scale(5 / 9, "°F", -160 / 9);
 type Spellings = readonly (readonly [RegExp, Scale])[];
 
 const TEMPERATURES: Spellings = [
-  [/^(°|deg)?\s*f(ahrenheit)?$/i, FAHRENHEIT],
-  [/^(°|deg)?\s*c(elsius)?$/i, scale(1, "°C")],
+  [/^(°|deg(rees?)?)?\s*f(ahrenheit)?$/i, FAHRENHEIT],
+  [/^(°|deg(rees?)?)?\s*c(elsius)?$/i, scale(1, "°C")],
   [/^k(elvin)?$/i, scale(1, "K", -273.15)],
 ];
 
@@ -68,11 +92,11 @@ const UNITS: Readonly<Partial<Record<Quantity, Spellings>>> = {
   air: TEMPERATURES,
   dewPoint: TEMPERATURES,
   humidity: [
-    [/^%/, scale(0.01, "%")],
-    [/^(fraction|0-1)$/i, scale(1, "a fraction")],
+    [/^(%|percent)/i, scale(0.01, "%")],
+    [/^(frac(tion)?|0-1)$/i, scale(1, "a fraction")],
   ],
   sun: [
-    [/^wh?\/m/i, scale(1, "W/m²")],
+    [/^wh?\/?m/i, scale(1, "W/m²")],
     [/^kwh?[/-]/i, scale(1000, "kW/m²")],
     [/^mj/i, scale(1e6 / 3600, "MJ/m² an hour")],
     [/^btu/i, scale(3.15459, "BTU/(h·ft²)")],
@@ -95,6 +119,16 @@ const UNITS: Readonly<Partial<Record<Quantity, Spellings>>> = {
     [/^in/i, scale(3.386389, "inHg")],
   ],
 };
+
+/** The unit in a head: in brackets, behind a comma, or at its end; one that is known before one that isn't. */
+export function unitOf(head: string): string {
+  const found = [/[([{]\s*([^)\]}]*)/.exec(head)?.[1], /,\s*([^,(]+)/.exec(head)?.[1], suffixUnit(head)].flatMap(
+    (unit) => (unit === undefined || unit.trim() === "" ? [] : [unit.trim()]),
+  );
+  const isKnown = (unit: string): boolean =>
+    Object.values(UNITS).some((spellings) => spellings.some(([spelling]) => spelling.test(unit)));
+  return found.find(isKnown) ?? found[0] ?? "";
+}
 
 /** Units by the middle of the values, where the file names none. */
 function bySize(quantity: Quantity, values: readonly number[]): Scale | undefined {

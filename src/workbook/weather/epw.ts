@@ -113,6 +113,7 @@ export function readEpw(lines: readonly string[]): WeatherFile {
     source: [`EPW`, location[4], location[5] && `WMO ${location[5]}`, comment.slice(0, 160), yearsText(rows.years)]
       .filter((each) => each)
       .join("; "),
+    period: yearsText(rows.years),
     hours,
     remarks,
     night,

@@ -28,6 +28,8 @@ export interface Place {
   /** Hours that the file's standard time is ahead of universal time. */
   readonly utc: number | undefined;
   readonly source: string;
+  /** The years that the rows are of; "" where the file names none. */
+  readonly period: string;
 }
 
 export type Hours = Readonly<Partial<Record<Quantity, Float64Array>>>;

@@ -19,17 +19,17 @@ export function splitLine(line: string, separator: string): readonly string[] {
   return [...cells, cell.trim()];
 }
 
-const SEPARATORS = [",", ";", "\t"] as const;
-const MOST_PRELUDE = 60;
+export const SEPARATORS = [",", ";", "\t"] as const;
+export const MOST_PRELUDE = 60;
 
-interface Header {
+export interface Header {
   readonly line: number;
   readonly separator: string;
   readonly heads: readonly string[];
   readonly words: ReadonlyMap<Word, number>;
 }
 
-function headerAt(text: string, line: number, separator: string): Header {
+export function headerAt(text: string, line: number, separator: string): Header {
   const heads = splitLine(text, separator);
   const words = new Map<Word, number>();
   heads.forEach((head, at) => {
@@ -39,7 +39,7 @@ function headerAt(text: string, line: number, separator: string): Header {
   return { line, separator, heads, words };
 }
 
-const isQuantity = (word: Word): boolean => (QUANTITIES as readonly string[]).includes(word);
+export const isQuantity = (word: Word): boolean => (QUANTITIES as readonly string[]).includes(word);
 
 /** The line that names the air, another quantity and a time. */
 function findHeader(lines: readonly string[]): Header | undefined {
@@ -53,7 +53,7 @@ function findHeader(lines: readonly string[]): Header | undefined {
 }
 
 /** Position and name in the lines above the header. */
-function placeIn(lines: readonly string[], header: Header) {
+export function placeIn(lines: readonly string[], header: Header) {
   const above = lines.slice(0, header.line);
   const first = splitLine(above[0] ?? "", ",");
   if (/^date \(mm\/dd\/yyyy\)/i.test(header.heads[0] ?? "") && first.length >= 7)
@@ -68,7 +68,9 @@ function placeIn(lines: readonly string[], header: Header) {
   const second = splitLine(above[1] ?? "", ",");
   const beside = (name: RegExp): string | undefined => {
     const at = first.findIndex((head) => name.test(head));
-    const below = at < 0 ? undefined : second[at];
+    // A head with values below it, or "Station: Fernhill" on a line of its own.
+    const isHead = at >= 0 && first.length > 1 && !/[:=]/.test(first[at] ?? "");
+    const below = isHead ? second[at] : undefined;
     const line = above.find((each) => name.test(each.trim()) && /[:=,;\t]/.test(each));
     return below ?? line?.replace(/^[^:=,;\t]*[:=,;\t]\s*/, "").replace(/^"|[",;]+$/g, "");
   };
@@ -83,17 +85,17 @@ function placeIn(lines: readonly string[], header: Header) {
   };
 }
 
-const isNumber = (cell: string): boolean => cell !== "" && Number.isFinite(Number(cell));
+export const isNumber = (cell: string): boolean => cell !== "" && Number.isFinite(Number(cell));
 
 /** Rows of the table, a line of units passed over, decimal commas made points. */
-function rowsBelow(lines: readonly string[], { line, separator, words }: Header) {
+export function rowsBelow(lines: readonly string[], { line, separator, words }: Header) {
   const rows = lines
     .slice(line + 1)
     .filter((text) => text.trim() !== "")
     .map((text) =>
       splitLine(text, separator).map((cell) => (separator === "," ? cell : cell.replace(/^(-?\d+),(\d+)$/, "$1.$2"))),
     );
-  const air = words.get("air") ?? 0;
+  const air = words.get("air") ?? [...words].find(([word]) => word === "water" || isQuantity(word))?.[1] ?? 0;
   const units = rows[0] && !isNumber(rows[0][air] ?? "") && /[a-z°%]/i.test(rows[0][air] ?? "") ? rows[0] : undefined;
   return { rows: units ? rows.slice(1) : rows, units };
 }
@@ -102,13 +104,13 @@ function rowsBelow(lines: readonly string[], { line, separator, words }: Header)
 const MISSING: ReadonlySet<number> = new Set([-9900, -9999, -999, -99, 999, 9999, 99_999]);
 
 /** 999 mbar is a pressure. */
-const valueOf = (cell: string | undefined, quantity: Quantity): number => {
+export const valueOf = (cell: string | undefined, quantity: Quantity): number => {
   const value = cell === undefined || cell === "" ? Number.NaN : Number(cell);
   return MISSING.has(value) && !(quantity === "pressure" && value === 999) ? Number.NaN : value;
 };
 
 /** Values of a quantity, row by row, in the units of `Hours`. */
-function columnOf(
+export function columnOf(
   quantity: Quantity,
   at: number,
   header: Header,
@@ -154,6 +156,7 @@ export function readTable(lines: readonly string[]): WeatherFile {
     ...place,
     utc: placed.utc ?? place.utc,
     source: [place.source, yearsText(years)].filter((each) => each !== "").join("; "),
+    period: yearsText(years),
     hours,
     remarks,
     stampsUnsure: placed.unsure,

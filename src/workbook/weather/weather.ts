@@ -173,6 +173,6 @@ export function readWeather(text: string, hourly: boolean): WeatherRows {
   const rows = hourly ? hourlyRows(hours) : monthlyRows(hours);
   const sky = hours.cloud ? [] : ["no cloud: POOL.YEAR finds it from the sun"];
   const faults = [...file.remarks, ...gaps, ...sky, ...faultsOf(whole), ...unlikely(hourlyRows(hours), file.latitude)];
-  const { station, latitude, longitude, altitude, utc, source } = file;
-  return { station, latitude, longitude, altitude, utc, source, faults, rows };
+  const { station, latitude, longitude, altitude, utc, source, period } = file;
+  return { station, latitude, longitude, altitude, utc, source, period, faults, rows };
 }

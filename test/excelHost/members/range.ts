@@ -138,6 +138,14 @@ const range: ObjectType<RangeTarget> = {
       write(on, "", host);
       return NOTHING;
     },
+    /** Rows one after the other; groups may lie in each other. */
+    Group({ sheet, row, rows }, [option]) {
+      if (option !== "ByRows") refuse("InvalidArgument");
+      if (sheet.protection !== undefined) refuse("AccessDenied");
+      const groups = (sheet.settings.get("rowGroups") as readonly string[] | undefined) ?? [];
+      sheet.settings.set("rowGroups", [...groups, `${String(row + 1)}:${String(row + rows)}`]);
+      return NOTHING;
+    },
     Merge({ sheet, row, column, rows, columns }) {
       const box = { row, column, rows, columns };
       for (const key of boxesWhere({ sheet, ...box }, () => true))

@@ -6,6 +6,14 @@ import { addressOf, boxOf, findSheet, type NameModel } from "../model/workbook";
 import { rangeOn } from "./rangeTarget";
 import type { NamesTarget, NameTarget, RangeTarget } from "./targets";
 
+/** Several ranges may be selected; the active cell is in the first of them. */
+function selectedRanges({ book, inFront }: Host): Given {
+  if (!inFront || book.chartSelected) return refuse("InvalidSelection");
+  const { sheet, row, column } = book.active;
+  const areas = book.selected ?? [{ row, column, rows: 1, columns: 1 }];
+  return object("RangeAreas", { areas: areas.map((area) => rangeOn(sheet, area)) });
+}
+
 const find = ({ names }: NamesTarget, key: unknown): NameTarget | undefined => {
   const name = names.get(String(key).toLowerCase());
   return name && { names, name };
@@ -56,6 +64,7 @@ export const BOOK_TYPES = {
     methods: {
       GetActiveCell: (_, __, host) => activeCell(host),
       GetSelectedRange: (_, __, host) => selectedRange(host),
+      GetSelectedRanges: (_, __, host) => selectedRanges(host),
       _RemoveReference: (_, [id], host) => {
         host.references.delete(String(id));
         return NOTHING;

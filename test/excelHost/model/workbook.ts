@@ -79,6 +79,8 @@ export interface BookModel {
   readonly names: Map<string, NameModel>;
   structureProtected: boolean;
   active: { sheet: SheetModel; row: number; column: number };
+  /** What else than the active cell is selected on its sheet. */
+  selected?: readonly Box[];
   /** A chart, not a cell, has the selection. */
   chartSelected: boolean;
   made: number;

@@ -295,6 +295,19 @@ describe("another table", () => {
     expect(read.faults.join()).toContain("latitude is missing");
   });
 
+  test("with units behind underscores keeps the means and guesses none", () => {
+    const text = [
+      "month,day,hour,air_degF,dewpoint_degC,humidity_frac,wind_m_s,global_horizontal_W_m2,pressure_Pa",
+      ...CHICAGO.map(
+        (h) =>
+          `${h.month},${h.day},${h.hour},${1.8 * h.air + 32},${h.dewPoint},${h.humidity},${h.wind},${h.sun},${h.pressure}`,
+      ),
+    ].join("\n");
+    const read = readWeather(text, false);
+    compareMonths(read.rows);
+    expect(read.source + read.faults.join()).not.toContain("no unit");
+  });
+
   test("with semicolons, decimal commas and the day first keeps the means", () => {
     const comma = (value: number): string => String(value).replace(".", ",");
     const text = [

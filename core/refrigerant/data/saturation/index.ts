@@ -8,8 +8,10 @@ import { R22_LINE } from "./r-22";
 import { R290_LINE } from "./r-290";
 import { R32_LINE } from "./r-32";
 import { R404A_LINE } from "./r-404a";
+import { R407A_LINE } from "./r-407a";
 import { R407C_LINE } from "./r-407c";
 import { R410A_LINE } from "./r-410a";
+import { R449A_LINE } from "./r-449a";
 import { R452B_LINE } from "./r-452b";
 import { R454B_LINE } from "./r-454b";
 import { R507A_LINE } from "./r-507a";
@@ -30,8 +32,10 @@ export const SATURATION_LINES: readonly SaturationData[] = [
   R1234YF_LINE,
   R1234ZEE_LINE,
   R404A_LINE,
+  R407A_LINE,
   R407C_LINE,
   R410A_LINE,
+  R449A_LINE,
   R452B_LINE,
   R454B_LINE,
   R507A_LINE,

@@ -23,15 +23,6 @@ export const R1234YF_LINE: SaturationData = {
         "g47/zmqG2tgi3rpBzthi8zEwgi3zQvjqq2Bmq8rFt3xQ0v0BrnFoR5BGA8wh8uq7H+zzrjuLzy3tjOktm+Vr13Z+xqBxR+EMCAAAw6v+1hrIqz/5o0EpuujnCwqshCwkF6vEuO6BIAAAAwimxw4xI2x+6pkCh0+zM6ghM8pR88B0GYEAAAAorul190Im34glhBrxm8Bkq8DouIma6CKCAAAAmijvnv2I28s/uQ59B6pxBqyDwKiBEAAAAA8yp1+n3IwjzqoIi8+FkoTuoBiDIAAAAAAg/lks03I6+ihlEu2yDs2F8FJFAAAAAA2t3o383I80okmEg/nEz9PjhGtbwC6CeEAAA",
       error: 6.54e-10,
     },
-    temperature: {
-      range: [8.355938581103148, 15.033933078008495],
-      halvings: "12345677",
-      degree: 7,
-      decimals: 6,
-      coefficients:
-        "ohvh9Miugz2B28poE2l7Kyhaq2BwCAiw47jQkiy4tB6otoCgtmDihD7BVDkn+mySw8xgfsljakgOpLhCHAw+59jUmn+iSshlHhK5HZDAykx8/Uqlo2Jo3yBhhBvDLAAwnqzuVy3n/Eo8HvRtBFAAk+6i2V80hwC7HvHTDAAwoti7V2srvCh3GtfamD+Ba",
-      error: 0.0000116,
-    },
     liquid: {
       range: [0.009999999999999449, 0.6953309400680002],
       halvings: "6654321",

@@ -23,15 +23,6 @@ export const R1234ZEE_LINE: SaturationData = {
         "ssp2x2sFqu61s6dngz4ghCqr/9nE7mjkIsw/Orncs5B1DGAAAg1nph/7G64qy7pS7+uxsfuiuq4B9k66C02sEz4GgJECAAAqwro+s6H2t6qpwM/5x9yQ8g09atsxiBiz6B/pBmNqCLFAAsw9n0vrIqoy+w/Ev00oyC8pnuCo6F+9E+LuBGAAAAyg32l2yIghwshpC7q8wOokqNirOurBkEOCAAAA6u+3mi2IyrworjB1gksC4mqDgnF+NsBEAAAAA25hlg33I8/nkwRrohI6uf24B4EQCAAAAA2im7nx4I4w/53Io/sBolKyT0BGAAAAAAujg8r+4Iu7umsEusvBqtD2GSCAAAAAA+q5s+k5IypupmCqhY6kBoCGAAAAAAAwl+nrp5IyzvymC+13B+qGuoBgLwDoBQGCCA",
       error: 6.82e-10,
     },
-    temperature: {
-      range: [7.554134615708849, 15.10546542546023],
-      halvings: "123456788",
-      degree: 7,
-      decimals: 6,
-      coefficients:
-        "+ot2+M+ggz4B4t/0Em21MuhhButC0EG2zwgrQ2w7kxBs4x0Cg4lE6/EoBRD6/npgTkvyqiBo8ogB+yVjHtCLDwug53U8mutUq/mJyJ9JfDA+3qv3V+y5hL4ujC5iBvDJAAqyspoW+0y2FqnMrPhBDAAovv8wW4gm8C8qBnFLAAAym7m1WurkuBtH3BFAAAk6+i4Wgi+tBj4B1KzCdLF",
-      error: 0.0000083,
-    },
     liquid: {
       range: [0.009999999999999449, 0.7094321288288393],
       halvings: "776543222",

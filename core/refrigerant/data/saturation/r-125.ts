@@ -23,15 +23,6 @@ export const R125_LINE: SaturationData = {
         "8z6/zllG8p/ijyUtkz4ijBwyqx6B9nw4Ci+/D34FoJRCAAAy33knpnHmo+qv+NhqpttTyi7+cx3jlBo1zBpnC1DFIAAAkhzpvn/Hw0qixmKn675oLw2t9PzpsRuweirB0BCGAAA4ly0jstIy7jhgnE9+tg7Bg0t0B61U4zE6NyBGAAAA0gvsqwzIyj6s1+B982qK6x9KyuQ6xB+ESCAAAAmlluot2Ikj0ixezmruB+zpD+mGgR2BGAAAAA22xj+63Ioz08lPyxC6kjBwkC2FSCAAAAAmg0u3x4Igo4wzHu29Ds4LyW6BGAAAAAAu42rl94I2qlq6Dg1oCy5D8GQCAAAAAAgki56k5I2zwl7DkrlF2hQqrCqOgDUEAAAA",
       error: 6.6e-10,
     },
-    temperature: {
-      range: [9.419604343571791, 15.100654953442334],
-      halvings: "12345677",
-      degree: 7,
-      decimals: 6,
-      coefficients:
-        "2pi73Mutk1wBmgkuDu57HwwQscaD+nlmxP0h5ymB+3p1B0n/B0lBnCFA89rhyRgo7iZ4x/RwzHlJzBHAyuk75S20upO4y3E3Z3GVDAgwu6vTs+kyHmpfvcxCHAAwn9o7T0/v7DolEhMbDAAqrvihUml+9BvKnEJAAAqkh+kU04w9B59DxX9EtBPF",
-      error: 0.0000068,
-    },
     liquid: {
       range: [0.009999999999999449, 0.6631846652938965],
       halvings: "66543222",

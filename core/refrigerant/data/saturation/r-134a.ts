@@ -23,15 +23,6 @@ export const R134A_LINE: SaturationData = {
         "+3/7kwnGymhrixtBz70utqF+js+2Tl+z7hCknuuGx7yTm5jC3yIyjBzDIAus8nxg9H2kvsnnM9iih7P6n7iZrs8dgg3B3PsGOCAAAq20i+3tIst3i38Ej355uCo1psCivJu1E6LsBGAAAAky6k160Is/mn+nCrpw4NmkmNu5OsvB+ESCAAAA0o6pkl4Ikn7/7iB5sslCm0wDirG2S+BGAAAAAyu23n55Iws1ppR9t8E4lmBkvCgHWCAAAAA60s1lz6Iywt60IymmD87NqdyCIAAAAAA0qrvlg7Imqk+qE0+sC0gFsKcCAAAAAAg17n2m7I6x94lCgxlBg4BuDIAAAAAAA8kumir7Iu45mmC0xzCgvI4rBgJiCQECAAA",
       error: 6.62e-10,
     },
-    temperature: {
-      range: [7.943441353426777, 15.215703125455736],
-      halvings: "123456788",
-      degree: 7,
-      decimals: 6,
-      coefficients:
-        "s0mw9M4m9l3Bi+ntE4q3Li2d2iC6DEm/0pmQispkvBypruCqm4DsrEUVFsl203SiisxgB68ud2xStK3CLAgg9isUi6hnTokoIrH3JdDA0377pVunxrKm86BhjBpDJAA87wz5Vu40qF0iK1PlBFAA+xu0hW0mg2CqV9FNAAAq0u1lWm++qBxQlCFAAAyikroWg90qB5xCvOtDjBNF",
-      error: 0.0000066,
-    },
     liquid: {
       range: [0.009999999999999449, 0.7016150669699873],
       halvings: "66543222",

@@ -23,15 +23,6 @@ export const R143A_LINE: SaturationData = {
         "u50nmg2Gmu+u2riBjxxq0rD2k1h8Kj1l2fkmq3CrriHk8UjnCwIZCA+xim48/H6wiu4mKv645nLgp2kQtqmQ21emEmEMCAAAm3g8+huIijg3qnEj7jg6Bg2t1By2P6+DgMsBGAAAAutiw5m0I45549+B5oqkKg5sK2vO0tB0EQCAAAA4u+ykk3Ikixx1e/whvBsuiD27FyQ0BGAAAAA4vk5gy4Iws1+nPxzYsxhBkjC0FSCAAAAAqltj9o5I05vu0HwxyDkuLkW4BGAAAAAAk60yn45I+4qo2H8njNo95BknKosCuU+F4BQECA",
       error: 6.98e-10,
     },
-    temperature: {
-      range: [9.44372316562708, 15.139671770347405],
-      halvings: "12345677",
-      degree: 7,
-      decimals: 6,
-      coefficients:
-        "8/s45Myjo4yBu6p0DwhpI+8Q6aSD4ypk3P+lssoBi083By0hC+oB5CRDg3qg7Rmukoauq2SghH1M3BHA07r0kT+n79Ou06E9fxGTDAg0yy7T44y8Hq8f1brCHAAw74wnU8p5gEuuEzLbDAAmmqytUu7zgCrHlEJAAA4hozxUqkngCn7DtX3EpBNF",
-      error: 0.0000059,
-    },
     liquid: {
       range: [0.009999999999999449, 0.6712972548691675],
       halvings: "554321",

@@ -23,15 +23,6 @@ export const R22_LINE: SaturationData = {
         "65w1zv0Gs5zwj0nBzu/pssEwn964Pj9jt0Bkz+kF9k+OqtsBhqE0OzBGAg5i6t0jI0o2kzgLzqjmxN00w1UtxmX80pBzZ4DICAAAowrnl5yIu5196uEz+6ykCwhw+B2gBklDqIcCAAAA273+io5Iu/k24hC9vhuM05+J2jJydoDOCAAAAor1rtp8Ii2ny7f3g9lCg2wCu6E0Q+BIAAAAAg6/1/49Iq+sy4Pr0/HqnfiqC8GWCAAAAA4vvi0w+Iy8vi8Hij7B+yM+bsCIAAAAAAwmhzu8+Ikhzt+Doo+B41E4JaCAAAAAAy36wsi/Iyriv/B+1gB20BoDIAAAAAAA02q6rm/Iu9x7/BmuuCyiJm3B2N+DmBMECAA",
       error: 6.58e-10,
     },
-    temperature: {
-      range: [9.015285269788295, 15.422234136650752],
-      halvings: "123456788",
-      degree: 7,
-      decimals: 6,
-      coefficients:
-        "mnr19Mqw/n3B03qpEkq4KglZ+zB2CCyk9wlQ2o3juB4mloCk1lDgnDfVFqk9r0S07ulfk3ia4nOzLlCHA68kqmUk7tlS0ulHhH/GTDAm04siVm813Jkq0B7XlCHAAm6hmxV4hqgF49J/KdDAAk4w34V8w8wC+hB/ENAAAol9w8Vu2uoBhLhCFAAAs3zh/V+qmoBtpClOvDlBPF",
-      error: 0.0000085,
-    },
     liquid: {
       range: [0.009999999999999449, 0.6967827259313613],
       halvings: "5543222",

@@ -23,15 +23,6 @@ export const R290_LINE: SaturationData = {
         "w49zk91Gquwpk8kB17lh2/Dwz/nmOjm5tuBq5mwE/xmNqroBtmE2PpBAAmnio2giI+iyymtK3zhstM8rw4Sv9hV6soBZiHaADAAi1oo+rwI2mk77nE/vs/+Bi3v6BomE6/C0M2BCAAAAwlllhx2Im/l14+BvrynL4n/JijL6hBmDMCAAAA6pvjgu5Iwisovevox7BuwxCslEsLkBEAAAAAommkx76I+vkqjPv9pG+8Y8tB6DMCAAAAAu852ly7I4s7uxH6rkB4hImPoBEAAAAAAom+kw97Ii4++4D8nlBozC6EMCAAAAAAg3/wil8Igt4u5D+uoDw0M+nCwRgF0BSGCAA",
       error: 6.67e-10,
     },
-    temperature: {
-      range: [9.263573617599834, 15.262029427778552],
-      halvings: "12345677",
-      degree: 7,
-      decimals: 6,
-      coefficients:
-        "+6+w+Mo1rk4B60+pEmxyKi6XotB6BAi2z0nQi44tuBiz1mCom+CozC3BVD8s312Skwlifiw9YopMtNtCJAwq8poUuht/R6v2GhUnHVDAgvxhkV+xizJmpvB9bvCHAA+gpzyVypv9EwpItLZDAAu9pg6VyyqvCqZ9DJAAAi+9++V04mvCjzC3WjFzBTH",
-      error: 0.0000099,
-    },
     liquid: {
       range: [0.009999999999999449, 0.6973763509799089],
       halvings: "5543222",

@@ -23,15 +23,6 @@ export const R32_LINE: SaturationData = {
         "g739yj7G2k+9sjkB71q9uzD8oy47L5rxojBsyjlDp/3Ik8Y/hCiGVCAyy+my+mIqsqz3zKhkwr8L0sypRruiS2qgBW8DKCAAA6g3wl11IqmiqosEx8ro9B0mm3Bs3J2uD+JmBEAAAAu+v0gh8IuyrijhCrqv+K2z/J08MwsBgFUCAAAAs8stwh/Iko5w1fxv+2BuygD+nG+S+BGAAAAAsph17wgJ++hn3PpxuC67jBmtC2GUCAAAAAmt/2uohJm7p/7Ho+xDwhN4aoCGAAAAAAkropp0hJk2mx+Di4rC6vE2IWCAAAAAA219tn6hJot/x/Bg2iBouByCGAAAAAAAk0k9m+hJ0+i+/ByykCwxFkWkDIDDDAAA",
       error: 6.6e-10,
     },
-    temperature: {
-      range: [9.609390728615352, 15.569619481624098],
-      halvings: "12345677",
-      degree: 7,
-      decimals: 6,
-      coefficients:
-        "m5596M6g8h0B2g/4Dsx4IuuS8eWFu9oh7Pgni4pBs1/6B4inCwuB5CRDg+xshSi9zpb6w9Tq/HnM3BHA8843sT801yP6hnF7YhGRDA0o52kUknpoI67jB9YpCHAA+jhnxUoyhnE2zF1LdDAA8+iy3Uol7jCZ1ELAAAo5v57UknujC9sE1ehHnCbJ",
-      error: 0.0000102,
-    },
     liquid: {
       range: [0.009999999999999449, 0.6775562212763437],
       halvings: "554321",

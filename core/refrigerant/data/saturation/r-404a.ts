@@ -23,15 +23,6 @@ export const R404A_LINE: SaturationData = {
         "w3w/ypkG01utziVh0us/kBy1vrgCp69mDijhF5pI6PhBCAAA44jv/jnHyy+85lO1zymhUiwl2e940pB2l6B1mCMLCAAA06ovst/H6rro1qKv+1twLy98yQjqzRgpfoR+CEEAAA83+zx3tI+2/9yoE35w07Bonw1BknN23DyKmBEAAAAq67pi+zI2hm5s/Bvt0zKol9JqgMiiBgDIAAAAAyj94h82Ikjlm7evh02BitvC8tDyGMAAAAAAs69llq4Iq0i0pP3/oGwpRqJnBLDAAAAA2vwijh5Ig72t0H3+PwKhNhCJDAAAAA6+uxrw5Ikkp8zHl+qH7ouCv+W1tGx6BhRjFxBPFD",
       error: 6.94e-10,
     },
-    temperature: {
-      range: [9.34136688715732, 15.126290376357503],
-      halvings: "12345677",
-      degree: 7,
-      decimals: 6,
-      coefficients:
-        "63ym5M6+8lyBk35zDypqI8tRodYDyju21PuotjoB8ln4B8qjC6qB1CNAqrgn5Rytwla0n/Su3H/K1BHA8mv4iTk739Oys/E1YjGTDAqkm35Tirj9H2/hBjY/BFAA0mv2lUiuqhEm0FzIPAAA0tg5rU6iihCmT7BAAAAq0o7vUsxmhC+sB4UiJsDoBO",
-      error: 0.0000111,
-    },
     liquid: {
       range: [0.031622776601683805, 0.6706015910932658],
       halvings: "443222",
@@ -87,15 +78,6 @@ export const R404A_LINE: SaturationData = {
       coefficients:
         "i7w8mpjG6jy/wvVzr/60mBizjjmC1no4D66xG1sMua9BEAAAwo7710mHyyyj9qO7p0xxUo1ilgBvuntBgriCt1C4BPCAAA++l+ul/H2/09mtK51nh2L6rqkRvgpS28hBqS+DGEAAAu7rp/ytI46+nxpEvj+77Boum4Bw/SyzEmO2BGAAAAiuv996zIyr668/B3jrpKw1uL0tRk4B8FWCAAAA8++x352Igqholfr9urB2+0D4zH+WuCKCAAAAookhso4I+3pwwPui+Co5sBinD4JiBEAAAAAog851/4I+t2p5H0/nG2rSorBgEOCAAAAAqihnrv5I4mwy8HkxuZy/nE4scm/Gw7B2Q6EuBOEC",
       error: 6.92e-10,
-    },
-    temperature: {
-      range: [9.262228501029957, 15.125119681235866],
-      halvings: "12345677",
-      degree: 7,
-      decimals: 6,
-      coefficients:
-        "u0074M4zn8xBupm1DuxuI88RseaDiwsk1P6lploB0kk5Bo+kC+rB/CPDsq274R0v3pa2mpTs1HvM7BHAkpx0iTwl0gP6ogF7hBpHXDA6tw35Tmtt+H8vgB3f7CJAA21u4lUq51hEu+DnOjBFAA8un7rUo++gC9X3FNDAA09y8vU42ngCn+GvvB1LvDlBL",
-      error: 0.0000088,
     },
     liquid: {
       range: [0.031622776601683805, 0.6706015910932658],

@@ -23,15 +23,6 @@ export const R407C_LINE: SaturationData = {
         "645u9ljGyoomylX9mj6krBu0uuuCnn5iE0uwGjoKgQZAAAA48vxxhpHs6zy8mPth545W62+ikBjo+zB8noCx5C6CPAAAAo+1r67iI4gkww7K9jq3/MuiqwS3jrW61hBrHOVAAAA45h7m6xIs6k8itEzm1slCyk8xBj/clhCpQvCNDAAAo194mm4Ik/rnygCl5p0O46kB3gYrqD/OlCLDAAAm94gql7Igprt7e7msrE777EtnXjkDjOhCLDAAAg67x/y8Io8m08O3hqlC7hpFhjVn3C1LzBHAAAAg74l/o9Ius89jHx8lxBnhvE98P/6BhHbFAAAAusk6sz9Iqo6rqDplwjB577CxmI5XlCHAAAAAs82sy59Ioxu94C7u0+DjixQh+hCnmHjVjCRHDAA",
       error: 6.51e-10,
     },
-    temperature: {
-      range: [9.158037258141269, 15.348152218709405],
-      halvings: "123456789aa",
-      degree: 7,
-      decimals: 6,
-      coefficients:
-        "sjh37Mi/1/0Bwsn+D2hxJmxVkqB8BA2wkp+Poy3nrB83tgC0+2C02CIHA6373nSy6w6ciymXk/NfdDA4yt71To6h4Q812GwsBDKCAmho5vUy26gJi56B8WoDQCAg/7x9Us4w2Eg8TkasDOCA4gw2kVsg4tCunKiZiDMCA0y5soV2jtoB2pH2VyCKCAmq1qqVg4rVw1F2Q6BGAA+u1rrVg+xLmjE2KgBEAAoz0ksVi13NgwR0iDkUwEiBI",
-      error: 0.00000592,
-    },
     liquid: {
       range: [0.03162277660168205, 0.6864190099593386],
       halvings: "5543222",
@@ -89,15 +80,6 @@ export const R407C_LINE: SaturationData = {
       coefficients:
         "+9n+wx6Fgqwlh0Z/ngtnyB683u/C72ojF+qmI/nNqZ5BEAAAq1x37gkHg26qyvQjigj3Zusr9qB90p/Bio9ChuDgFLDAAA4sqk37/Hyh5y+0L5n5phOyu/uW1k9Wkx0BmsByMaEAAA843x69vI4k6/q4Evgy5iCi1hzC48iCmiLsmB8EWCAAAwu7py72I8g/ujnC33x3ImlpXw30B+/FwXiDOCAAAyv8hyl6I8i44kjB62wbq/kLs0gB81DsO6BICAAAy/kpy67Io8q87Ro6v7BqnsGkpTgjC6HeEAAAA6t5t218IosovnJiw4sBshxD4+J0fsDMCAAAA8ov14j9I2s3g6Emtwa6y1BkhE8KgBCAAAAAs8s42t9Ii6tplFumwrCqijJm8qBshHwnBoHsBICAA",
       error: 6.51e-10,
-    },
-    temperature: {
-      range: [8.549854531794674, 15.332632238669065],
-      halvings: "12345677",
-      degree: 7,
-      decimals: 6,
-      coefficients:
-        "q+zj7Mus5v0BqiviE22qK4oYqwBiCD2qt69P4ri7rBkqxkC449CgrCpEhBF69v2oS44ixdw99X8sJpa/DRD4kv73T+v0hRwu7FhvD7R7BHAqr2hyUqo3/IkrZj6C1IdFA0h5y/U64vwE/7GryBzERDAk/8pmVo00mCr8I1arCJAAqx/yqV870hC3ipB/wH7zBvMnDb",
-      error: 0.0000108,
     },
     liquid: {
       range: [0.03162277660168205, 0.6864190099593386],

@@ -23,15 +23,6 @@ export const R410A_LINE: SaturationData = {
         "q5wkv+oGy+6whiV1gijrkBuo2g+B73ugD66vEtyG2JRAAAA+z8386rH+90hgoOxpw08Tk/4gez7roBu81Bv5BiCPAAAA8vh0mpkI8gruntKzporxLotnpQhgmR8jfkiByFJAAAAiot7g3yIwpmt2pEnn7o8B4ow1BimNy4CgEKAAAAA80wjk/4Is5sn8/B1979Kmw0IsyF0KYCAAAAA+r43497Iunv/gfjy9gCgwwBycEJDAAAAAm2nljs9I07vgrP3p3MqzEnT7DTDAAAAA2mqmij+Iuo1p0H380Dn4E5YhDNDAAAAAmpoqpy+IknkyyHxmpO1k6CxnT33DnVvDTFDAA",
       error: 6.65e-10,
     },
-    temperature: {
-      range: [9.593282154402917, 15.397883975276784],
-      halvings: "12345677",
-      degree: 7,
-      decimals: 6,
-      coefficients:
-        "20jn5Mk9llyB+0syD20kIq7Q+bWD056t1Por07nB2xm3Bq7hC0sBnCNAupxu4R0km+Zk91Ss9HlK3BHA+qg0hTi1p5O219EhWvFNAAwu+r4T8866Ho4iBhRhBDAAu6hokUustgEw/GpEFAAA0wupqUw95gCyuBHEAAA+4wruUohqhCg8D0egKgDcI",
-      error: 0.0000057,
-    },
     liquid: {
       range: [0.031622776601683805, 0.6696721425251894],
       halvings: "5543222",
@@ -78,15 +69,6 @@ export const R410A_LINE: SaturationData = {
       coefficients:
         "46kjy7oGi8946iVr4gowkB29h3+Bju/iDmh4E1pHyLVCAAAum7554rHi09nkoO5ui19Tsr3le380oB0t3B16BiCTAAAAix8mpnkI0h7kqtKp3x2wLyqguQngiR0hgBypB+FNAAAAmt0+r1yI8znh8pE/mxz7By4j3Bk7QijDoFQCAAAAqno9694Is4+9hgClsiyK8wrJg2HgT8BIAAAAA4797587Iy+7slftps6Bou/B2vCoGQCAAAAA8ot+rr9Iot7kuP70zIwgP2PKDAAAAAA29mrwi+Ig9hv2HvpemjC9CVDAAAAAAihwi9x+Igjgo2H/ooBngF6PkfmPyF4BQECA",
       error: 6.6e-10,
-    },
-    temperature: {
-      range: [9.586768543226283, 15.397462273739183],
-      halvings: "12345677",
-      degree: 7,
-      decimals: 6,
-      coefficients:
-        "8g6m5M6omlyBmp3yD6rlI69QgcUD81jv1Pgw/8nB09q3By2hC6pB3CNA+7jy4Ryl/+Zyi0S8tH9L9BHA8jp4hT20m5O+76EtejGPAA4m0v4Tirs6HyghBzUrBDAAor5qkUu1+/DwgGvGLAAAslrrqUmougC0b1BDAAAm3ssuUy8ygCyNsBaDFD",
-      error: 0.000006,
     },
     liquid: {
       range: [0.031622776601683805, 0.6696721425251894],

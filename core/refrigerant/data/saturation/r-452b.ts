@@ -23,15 +23,6 @@ export const R452B_LINE: SaturationData = {
         "4omsxj6G6uwrl5jB99n9wyDq+wl3Llzg9iB4k1jDt0zIonY/+BiFbCAqptxqxlIgsvn/vKn2y88Lwig7Q7/1Ss7dhF0CEAAAAspjghi0I8q6pjqEz7q++BwgnyBhxD+4B0CGAAAAA0km2rq6Io66t4/Btm3jMmu+GyyCqEHFAAAAAq9hu1o9Iiir16ejtvwC+ybtmB/J7BLDAAAA6t6l02+Iox/9lPztuUp1Nx9C3N/BJDAAAAsx8qqt/Iu0wzwHljkJpgVr0ClKpBFAAAAAwwv5x4/I8js/2DvxgGtzPpwB5ERDAAAAAs8gi9//Iqqq6zDn47Y16iE9wXptErbtFjBJDAA",
       error: 6.73e-10,
     },
-    temperature: {
-      range: [9.574632302894328, 15.467751813832155],
-      halvings: "123456788",
-      degree: 7,
-      decimals: 6,
-      coefficients:
-        "qi+s6MwguvzBy/o3D010ImrS8feDgmpt5Pw20opB0jv6B8ooCy4BtBND+nxg/R8s1hbmhlU+2JzGnBFA+wzhqTq/uwPy6wF6DzDJAA6l9+hUqw0oI+sqB/IVAAAik3wuU2kloE44JpBGCAA23j+0UmsglCm3CyCOCAAotgm4U026iBuqBoDMCAAkqrs6Umk1jBm9H4+ByRmFyBO",
-      error: 0.00000913,
-    },
     liquid: {
       range: [0.031622776601683805, 0.6764879982573896],
       halvings: "44321",
@@ -87,15 +78,6 @@ export const R452B_LINE: SaturationData = {
       coefficients:
         "g5u6nm5Gm3ypmgkBt+/g/zDonl+kMtsvwlBwls1D9q+L2wsBtxFqY7DOA6zusr8kIipqqvyKlnni4L0w8xR/xvR0xkB4RgGSCAAA6+662xzIyuttmsExp+66Byjl9B4pfigG8TwCKCAAAkx1y795Iw01uthCn+7qJy+mO6+a+gD2LwBGAAAAitsqj/8IuvmrigB55jU+47Fy5Pk3BwGaEAAAA667unv+I65o5iQ0gjV2phDu2IwdsDOCAAAAoj61vn/I4k5mlIo0gTw7yBisE8NwBGAAAAAg63w6z/I42oqlEy1yL46X65BgFOCAAAAAutpzp8/IozkqqE03+hBy1oEuoV82DoWsEcGCAA",
       error: 6.75e-10,
-    },
-    temperature: {
-      range: [9.510371841195969, 15.462990606084729],
-      halvings: "12345677",
-      degree: 7,
-      decimals: 6,
-      coefficients:
-        "253x6Mkqo2zBm8s5Dum4IkwSieQFuqjl6PogkzpBo396Bg2lCqmB9DVDuz3ngSuq3lb0tyTmtG9RrCJA4w9qrTw5zuPw57En8BzJfFA639hjUo4vkI2yb1uBrEPDAs2krvU6k+jE4GhZnCJAA8+1w1Uk2whCluD9MlBFAAsl8x5U82o/BziUlnExhBvJ7Cb",
-      error: 0.0000138,
     },
     liquid: {
       range: [0.031622776601683805, 0.6764879982573896],

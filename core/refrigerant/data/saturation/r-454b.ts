@@ -23,15 +23,6 @@ export const R454B_LINE: SaturationData = {
         "0799+l6G4n8yz9jB1ot5wzDisvg8Lv1iyjBiklmD3t8I6hZliC6FVCAs32t73lIo0pxtwKnvzl/Luhk/Qnw+S6mdxMoCEAAAA86+3/o0Iw/sxkqE52ou/Bg/wxB9rH2xBwCGAAAAA8s2gqx6Iopvi3/B3snrMyqzG0iCwDLFAAAAA+lz2wv9Iww1j5ex8wzCs2X/yB7LjCLDAAAAmym2s9+Ii7p5kPvo9V/8Q7pDpPlCLDAAAAsn88g0/Iu6w6vH35hKhrXx7C7KrBHAAAAA43qhn//Iqi3u2DpoyGn2QxyB9ERDAAAAA+4oixmgJ2t6izDtsian8kExrXrqE1arFjBJDAA",
       error: 6.51e-10,
     },
-    temperature: {
-      range: [9.569277000827567, 15.478826558370443],
-      halvings: "123456788",
-      degree: 7,
-      decimals: 6,
-      coefficients:
-        "685z6M60k3zB+zm4Dm53Ii1S6gBgBD6i5k6P22kxpB2ik7Bs1pCk7BrBND0w6ngS0wxob6xuU+hK/FjBFAihw0rT+8/0Pg20FqJlDJAAyjk5jUuwrrImgsBnHTAAAirnvwU+q2pEurKVICAA8og/2Uwk7lCs/CiDQCAAmrmo6U8mpjBsvB0DOCAAkxwv8U6pmkB4yI4iCuSsF0BO",
-      error: 0.00000959,
-    },
     liquid: {
       range: [0.031622776601683805, 0.6777538004317099],
       halvings: "44321",
@@ -79,15 +70,6 @@ export const R454B_LINE: SaturationData = {
       coefficients:
         "45vy89nGq26jv9V3vgk2nBuxr+oCvpjhEgjzHz3P+hB7BAAAAs5yqp/rHsorjtzOh8i6+Uk4vlhBz23uB2xjCz7C+EJAAAAsxm63+kI0j38zzKv/lj6Lix86R11zRytlB+NqGUEAAAmxh011zIggph2sEhw926Bmqw+Bq5hB+wG4W+CMCAAA4qj/yi6Iomuv2hCrmkjJsnmPu+e6xD6N4BICAAA+rj4pk9I8lgqogB/9mMg02Gu5SwiC+HgBEAAAAyx2n40+I0y2inQ+jzbwq0Du1K0kBoEQCAAAAogy/nt/Io9rroI4k0X81+BwvFyR8BGAAAAAqs5o45/I24zxnEu/sOg7d8oCoGSCAAAAAm1h9sigJulh5tEupuqB+6qFqsagyEiboFiBGCAA",
       error: 6.51e-10,
-    },
-    temperature: {
-      range: [9.48636722351134, 15.473427863961058],
-      halvings: "12345677",
-      degree: 7,
-      decimals: 6,
-      coefficients:
-        "s4m46Mi2j+zBs286D8+7Iu8S8eOFwg5+6Pot09pBk737B44mCgmBnEXDolx0hSuk3tbm55TsmGpTvCJAq3tktTijkzP6l8E1iCrKhBFA0hkilUsu0mIkvap0BhFRDA2xquxUsl5kE/hBpd1CLAA8o903U403hCvtEvPtBFAA2+i27Uwy++BvvYlhF9mB1KjDd",
-      error: 0.0000135,
     },
     liquid: {
       range: [0.031622776601683805, 0.6777538004317099],

@@ -23,15 +23,6 @@ export const R507A_LINE: SaturationData = {
         "o3314ykGomnqn9Uxs07ukBsipj/B3tukD498EnjIwPhBCAAAwj7itlnHmjv+ljOxs9q6Tiyinexv2oB494BllCCLEAAA8ko27q/Hg107npK/42ktLqxktQ9jqR4+eqVgDEEAAA0k7rnztIu78pkoEt46i7B6ov1Bi0P+gE6LsBEAAAAg5uqk5zImsuqn/Bt3htKo4qKw7NwpB+DOCAAAAoly0822Igm8s5e3mpyB257C+7EqMkBEAAAAAy9nj+k4IqmotpP95/Cm+aorB8CGAAAAAAg0qn874Ikg160Hg79BygHyIMAAAAAAAyll2mr5I6lh31H+/pFokIt1B/YrIzCbJDAA",
       error: 6.57e-10,
     },
-    temperature: {
-      range: [9.366724561432951, 15.117770222753133],
-      halvings: "1234566",
-      degree: 7,
-      decimals: 6,
-      coefficients:
-        "ith84M+rm6xBs3wyD8nmIkjRwcYDuyzz0P61v3nBqtt3Bo8hCuoB5CNAi21u3Rs5u8Ziy0SkuHlL1BHA4pmxgTs3i4O467EtbtGTDAu0+m3Tgn85H8zgBpanCHAAm0mhjUgox/D48ErKVDAAww9grUqo//Dj/C9oBtEFIG",
-      error: 0.0000111,
-    },
     liquid: {
       range: [0.03162277660168556, 0.6688024314858183],
       halvings: "443222",
@@ -78,15 +69,6 @@ export const R507A_LINE: SaturationData = {
       coefficients:
         "6g62xykGmon4x9Uv2p8zkBmq89/B1tlnDihkFnzIuQjBCAAAq1mjnlnH4wqvgjO3ozu6T0+4rerhppBkn6BxnCOLCAAAusghtq/HorynlpKpzlxsLi35tQ//pRmtf+ToDGEAAA61gr3ytIm/nlloEr7v76B8141Bk1QwlEuMuBGAAAAg32z24zIo360o/B9jwpK4zyKs5OotBuEQCAAAA+2rvx22I6sry6e5/+vByliD6yFiPuBEAAAAAkrzi1k4Ii4qrqPvpqBszfk7B4EOCAAAAA0i18074Iur5x1HknjD0hKgSsBEAAAAAAopmrhr5Ig3+i3Hy/6Kg/rBq9G6uBuLiDcICAA",
       error: 6.57e-10,
-    },
-    temperature: {
-      range: [9.365500423194403, 15.11757357220779],
-      halvings: "12345677",
-      degree: 7,
-      decimals: 6,
-      coefficients:
-        "k2r74M4165xBgi7yDowmIqhRkcWD2/xz0Pm0m4nB46u3Bm0hC0nB7CNA2w3v3R+r58Z41zSqpHxL3BHA0ryygTw0i4O0/6E1dzGVDA8mmo3Tio45H2igBzbrCHAAiwlijUy4s/DsxEpLZDAAwy0hpU8j+/BpE7DHAAAk4ohtUkzz/B5mD1StDdJD",
-      error: 0.00000498,
     },
     liquid: {
       range: [0.03162277660168556, 0.6688024314858183],

@@ -23,15 +23,6 @@ export const R513A_LINE: SaturationData = {
         "8+8w8/pG80wh+pqBjt81w3Ei0xg9Q1qj32Bm6/oF9/6PivzBp2FgVhCEAs9j1im8Hy01nk1LlikkyOmyntW73ia4xsBlQ8EMCAAA29zhpmsIu494y2Epop4pCo3mjCmiEkhEyLsBGAAAAsy+jpgzIs8irnlC309nN29yLo8NyuB6ESCAAAAog2p3m2I49huxhB3gslCgpnDy+F6Q0BGAAAAAwk24643I6s87zQz9/Fg+hBggC+EOCAAAAA0yhr4x4Iwtl9pI6skC6pK+PcCAAAAAAi2ymti5Iu8njrIui/HmkT1mB/epLzDjBLDAA",
       error: 6.56e-10,
     },
-    temperature: {
-      range: [8.287327346695564, 15.1041381426949],
-      halvings: "12345677",
-      degree: 7,
-      decimals: 6,
-      coefficients:
-        "qvqg9Mgisx2B+v6nEi87Kmsao4B8CCwgw3jQin63tB8s5oC6vpDiuDVTDwj2kySu6qjf+90asuPxJjCHAq2rikU86zmSwntHvCzHXDA8w1ngVw1/4Jy41B1c9CJAAg+/ivV06/gF8uJ5NhBDAAs3s12Vo7kxC4XjFLAAAqsz37V65+wC39CxRnBIGC",
-      error: 0.00000585,
-    },
     liquid: {
       range: [0.03162277660168556, 0.6960433955050297],
       halvings: "554321",
@@ -78,15 +69,6 @@ export const R513A_LINE: SaturationData = {
       coefficients:
         "uk9163pG8q3r80qB/9p/t7Eqvj44Rv+3s7Bkjt+FxksSiu7BlwGiZ7CIAkn05/l8H+q9nn1L/7580Osk88Wl1kbg5uBvTmFMCAAAo3n7kmsI6ij6w2E3v+0pCkgpkC0nEymEkMwBGAAAAizk5igzI433knlCl3/jNwk8LszOqxBkFSCAAAA4r3oxm2Iumk8xhBh8jjC6isDitGuS6BGAAAAAig73143Ig52s0Qj22E+5kBgpC+FSCAAAAA265p0x4Ii4orqI828C6gMkVuBEAAAAAAixksqi5Im659rI4klLkmnB+1DiLUDAAAAA",
       error: 6.54e-10,
-    },
-    temperature: {
-      range: [8.24713402220517, 15.104040076330906],
-      halvings: "1234566",
-      degree: 7,
-      decimals: 6,
-      coefficients:
-        "646z8Mws6l2Bsy9oE+thLk+a85BgDCk9ygjQ08y4tBih5pC0wrDuvDdVDumrzxSgxunfw9gbmxPvKlCJA23y4jU414pSg5vHxF9HZDAk37igVq436J691BvehDJAAw+5gvV6o7hFooJ3OjBDAAig8l5V4v7iFhhFz/C5SxEnBL",
-      error: 0.00000555,
     },
     liquid: {
       range: [0.03162277660168556, 0.6960433955050297],

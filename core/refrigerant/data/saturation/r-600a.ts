@@ -23,15 +23,6 @@ export const R600A_LINE: SaturationData = {
         "ixl2/jjGkj9kx1wB7sz76pG6srj+Z9wmphDomn5K7t0lBw0sE1tR2kCtHWDswl4hj7HqinxlqMhk9whR6zg8cnv7mBio9B7zD+PwFDLAAmr0js7rIqo6407E3zsszC+zzuC19G8nE2HgBEAAAAqsv0+7yIkohp/mCnnihP0jiMosK6hBsDMCAAAAqi5/5k2Iml6+niBzkt1Cm05CypEqMoBEAAAAAmyrk933I22sr9Qp3gMwlb6zByEOCAAAAAqn0kox4Igk4/tIomBorJoT2BGAAAAAAu91o994I6+9knE44iBisDkHUCAAAAAA2n2lok5Isiw3jC6oV4nB0CIAAAAAAAivg8tn5Iqit+hBw+J0OeCAAAAAAA+2o8xp5I43liiB6pX+2C0Q+DiBKCAAAA",
       error: 6.77e-10,
     },
-    temperature: {
-      range: [7.474677709561211, 15.103897250355905],
-      halvings: "1234567899",
-      degree: 7,
-      decimals: 6,
-      coefficients:
-        "kkzwjNq59/9Bqq9pFqmjP6opB+lD0GKymj17Qom3p3B4+0kD84pF6hH0DXF23zw8TqjsunBm21nBm+cxFtCHD2rv08Vu/u4X6szL2oBjKhBDAqj00hXu/6+M614ChftDJAAm+4s1X2vk3Gu5RhPjBDAA6trx/Xgy/sDm2CxFNAAA6si1kY+/02BuB/BFAAA0lhnnYszpb7GXDAAAumx9oYi8lbpdrFvBRHD",
-      error: 0.0000059,
-    },
     liquid: {
       range: [0.009999999999993897, 0.7308247107010375],
       halvings: "66543222",

@@ -23,15 +23,6 @@ export const R744_LINE: SaturationData = {
         "sqlujokIgyiy9sO/v92lXuqusrB14plCsm9D1tDkbU9BLGCi63l6x3Islv0lvFvrwusDy+xtDprX+7FqOgBFAAAAyt0xit/Ig98i4uChqrmT0pgQklNi2B+GWAAAAAinojlhjJksn25lBh12qDg85D2tFwLkBGCAAAAsi63w5kJ40v10SvwxO8iiB8/B+FSCAAAAAgv4wu1lJ6t1wpJ4iEknL2U0BGAAAAAAgln/sjmJ86t+0E0goBi0DiHUCAAAAAA+umzsqmJiv70qCmiX+nBuCGAAAAAAA67glivmJou59qC6o4B+nG+iBsIuCaKECAA",
       error: 6.85e-10,
     },
-    temperature: {
-      range: [13.157661683611583, 15.813215554975432],
-      halvings: "1234566",
-      degree: 7,
-      decimals: 6,
-      coefficients:
-        "wymo+NuojyiB2mqvBwv3BolB5BLD2ykp4PugutW0z8PgpG7JtBFAiyw67Qu7g4Mk9kE/U5ENDA8o1tvR2783GwxcvT1BFAA8qy05R6ppuDi5EpHPDAA8+u6+Rwnv3BmMxCFAAA02rpiS84r3Bv6BtP5DpBRH",
-      error: 0.00000942,
-    },
     liquid: {
       range: [0.009999999999999449, 0.5364947779700044],
       halvings: "55433322",

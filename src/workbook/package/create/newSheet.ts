@@ -106,6 +106,9 @@ export interface NewSheet {
   /** The first that holds counts. */
   readonly conditions?: readonly NewCondition[];
   readonly print?: NewPrint;
+  /** Rows that fold under the row above them: "A12:A30". */
+  readonly groups?: readonly string[];
+  readonly hiddenRows?: readonly number[];
   /** Their cells are those of this sheet. */
   readonly charts?: readonly SheetChart[];
 }

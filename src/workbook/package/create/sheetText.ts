@@ -8,6 +8,7 @@ import type { StyleBuilder } from "../styles/build";
 import { escapedXml, escapedAttribute } from "../xml/text";
 import { joined } from "../zip/write";
 import { DECLARATION } from "./minimal";
+import { outlineDepth, rowAttributes } from "./rowAttributes";
 import type { NewCondition, PlacedCell, NewPrint, NewSheet, NewValidation } from "./newSheet";
 
 export interface NewSheetContext {
@@ -73,21 +74,16 @@ function oneCell({ row, column, value = null, formula, spill, style }: PlacedCel
   );
 }
 
-/** Each row's element, those that have nothing but a height included. */
+/** Each row's element, those without a cell that have a height or an outline included. */
 function* rowTexts(sheet: NewSheet, context: NewSheetContext): Generator<string> {
-  const { heights = {} } = sheet;
-  const high = Object.keys(heights)
-    .map(Number)
-    .sort((a, b) => a - b);
+  const attributes = rowAttributes(sheet);
+  const special = [...attributes.keys()];
   let next = 0;
-  const element = (at: number, content: string): string => {
-    const height = heights[at];
-    const ht = height === undefined ? "" : ` ht="${height}" customHeight="1"`;
-    return `<row r="${at + 1}"${ht}>${content}</row>`;
-  };
+  const element = (at: number, content: string): string =>
+    `<row r="${at + 1}"${attributes.get(at) ?? ""}>${content}</row>`;
   function* emptyBefore(limit: number): Generator<string> {
-    for (; (high[next] ?? Infinity) < limit; next++) yield element(high[next] ?? 0, "");
-    if (high[next] === limit) next++;
+    for (; (special[next] ?? Infinity) < limit; next++) yield element(special[next] ?? 0, "");
+    if (special[next] === limit) next++;
   }
   let row = -1;
   let cells = "";
@@ -193,12 +189,16 @@ const ROWS_AT_ONCE = 256;
 export async function newSheetBytes(sheet: NewSheet, context: NewSheetContext): Promise<Uint8Array> {
   const { merged = [], validations = [], conditions = [], print } = sheet;
   const { main, pause, styles, drawing } = context;
-  const fits = print?.fitToWidth === true ? '<sheetPr><pageSetUpPr fitToPage="1"/></sheetPr>' : "";
+  const depth = outlineDepth(sheet);
+  const outline = depth === 0 ? "" : '<outlinePr summaryBelow="0"/>';
+  const fits = outline + (print?.fitToWidth === true ? '<pageSetUpPr fitToPage="1"/>' : "");
+  const properties = fits === "" ? "" : `<sheetPr>${fits}</sheetPr>`;
+  const levels = depth === 0 ? "" : ` outlineLevelRow="${depth}"`;
   const merges = merged.map((area) => `<mergeCell ref="${cellsText(area)}"/>`);
   const encoder = new TextEncoder();
   const pieces: Uint8Array[] = [];
   let texts = [
-    `${DECLARATION}<worksheet xmlns="${main}">${fits}${viewText(sheet)}<sheetFormatPr defaultRowHeight="15"/>`,
+    `${DECLARATION}<worksheet xmlns="${main}">${properties}${viewText(sheet)}<sheetFormatPr defaultRowHeight="15"${levels}/>`,
     `${columnsText(sheet)}<sheetData>`,
   ];
   for (const row of rowTexts(sheet, context)) {

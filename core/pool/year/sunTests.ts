@@ -1,9 +1,9 @@
 /** Tests of the sun: clearness, its season and the air's, and its clock. */
-import { checkMonthlySun, extraterrestrialOfMonth } from "../air/extraterrestrial";
-import { HOURS_OF_DAY, MONTHS } from "../numeric/calendar";
-import { mean, standardDeviation, sum } from "../numeric/series";
-import type { Climate } from "../pool/year/climate";
-import { sunExplanation } from "../pool/year/sunCheck";
+import { checkMonthlySun, extraterrestrialOfMonth } from "../../air/extraterrestrial";
+import { HOURS_OF_DAY, MONTHS } from "../../numeric/calendar";
+import { mean, standardDeviation, sum } from "../../numeric/series";
+import type { Climate } from "./climate";
+import { sunExplanation } from "./sunCheck";
 import type { Test } from "./finding";
 
 /** Below this latitude the sun above the air hardly changes through the year; below the next the rains rule it. */
@@ -15,6 +15,8 @@ function correlation(a: readonly number[], b: readonly number[]): number {
   const spread = standardDeviation(a) * standardDeviation(b);
   return spread === 0 ? 0 : mean(a.map((each, i) => (each - ma) * ((b[i] ?? 0) - mb))) / spread;
 }
+
+export const CLEARNESS = "clearness of the sun";
 
 export function seasonTests(climate: Climate, latitude: number, sun: readonly number[], air: readonly number[]) {
   const outside = MONTHS.map((_, month) => extraterrestrialOfMonth(latitude, month));
@@ -41,7 +43,7 @@ export function seasonTests(climate: Climate, latitude: number, sun: readonly nu
 export function clearnessTest(climate: Climate, latitude: number, sun: readonly number[]): Test {
   const check = checkMonthlySun(latitude, sun);
   return {
-    check: "clearness of the sun",
+    check: CLEARNESS,
     kind: "number",
     values: check.clearness,
     fine: [0.28, 0.73],

@@ -1,6 +1,6 @@
 /** One test of weather: its values beside what stations show and what no place has. */
-import { show, type KindName, type System } from "../kernel/values/quantity";
-import { MONTHS } from "../numeric/calendar";
+import { show, type KindName, type System } from "../../kernel/values/quantity";
+import { MONTHS } from "../../numeric/calendar";
 
 const VERDICTS = ["fine", "unlikely", "impossible"] as const;
 type Verdict = (typeof VERDICTS)[number] | "not judged";

@@ -1,11 +1,11 @@
 /** What is impossible, unlikely or fine in twelve rows or 8,760 of weather, by limits that 22 US stations show. */
-import { DAYS, FIRST_DAY, HOURS_OF_DAY, HOURS_OF_YEAR } from "../numeric/calendar";
-import { mean } from "../numeric/series";
-import type { System } from "../kernel/values/quantity";
-import type { Climate } from "../pool/year/climate";
-import { dailySun } from "../pool/year/sunCheck";
-import { vapourPressureAt } from "../pool/year/vapourTable";
-import { monthlyMeans } from "../pool/year/weather";
+import { DAYS, FIRST_DAY, HOURS_OF_DAY, HOURS_OF_YEAR } from "../../numeric/calendar";
+import { mean } from "../../numeric/series";
+import type { System } from "../../kernel/values/quantity";
+import type { Climate } from "./climate";
+import { dailySun } from "./sunCheck";
+import { vapourPressureAt } from "./vapourTable";
+import { monthlyMeans } from "./weather";
 import { findingOf, type WeatherFinding, type Test } from "./finding";
 import { TROPIC, centreOfSun, clearnessTest, seasonTests } from "./sunTests";
 
@@ -33,7 +33,7 @@ const swings = (air: Float64Array): readonly number[] =>
   );
 
 /** Humidity beside dew point or vapour pressure, where both are there. */
-function moistureTests({ monthly, columns }: Climate, air: readonly number[]): readonly Test[] {
+export function moistureTests({ monthly, columns }: Climate, air: readonly number[]): readonly Test[] {
   const { humidity, dewPoint, vapourPressure } = columns;
   if (monthly)
     return humidity && vapourPressure
@@ -76,6 +76,7 @@ function moistureTests({ monthly, columns }: Climate, air: readonly number[]): r
   ];
 }
 
+export const [WIND, HUMIDITY] = ["wind at 10 m, months", "humidity"];
 const SLIP = "another unit, or a mark for missing data";
 
 function hourlyTests({ columns }: Climate): readonly Test[] {
@@ -100,7 +101,7 @@ function hourlyTests({ columns }: Climate): readonly Test[] {
   ];
 }
 
-function commonTests(climate: Climate, air: readonly number[], wind: readonly number[]): readonly Test[] {
+export function commonTests(climate: Climate, air: readonly number[], wind: readonly number[]): readonly Test[] {
   const { monthly, columns } = climate;
   const by = (values: Float64Array | undefined): readonly number[] =>
     values === undefined ? [Number.NaN] : monthly ? Array.from(values) : monthlyMeans(values);
@@ -122,7 +123,7 @@ function commonTests(climate: Climate, air: readonly number[], wind: readonly nu
       meaning: "not the mean daily highest less lowest, or another unit",
     },
     {
-      check: "humidity",
+      check: HUMIDITY,
       kind: "relative humidity",
       values: by(columns.humidity),
       fine: [0.15, 0.95],
@@ -130,7 +131,7 @@ function commonTests(climate: Climate, air: readonly number[], wind: readonly nu
       meaning: "another quantity, or per cent of per cent",
     },
     {
-      check: "wind at 10 m, months",
+      check: WIND,
       kind: "wind speed",
       values: wind,
       fine: [0.6, 7],

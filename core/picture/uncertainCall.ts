@@ -1,0 +1,96 @@
+/** A call with ranges as a model, its outcomes named and in the cell's units. */
+import {
+  admit,
+  admitClimate,
+  CATALOGUE,
+  functionModel,
+  functionNamed,
+  OUTCOMES,
+  runAll,
+  runsFor,
+  uncertainRuns,
+  uncertainYear,
+  type CellMatrix,
+  type Compiled,
+  type KindName,
+} from "../index";
+import type { Runs, UncertainModel } from "../uncertainty/study";
+import { inUnit, type InUnit } from "./picture";
+
+export interface NamedOutcome extends InUnit {
+  readonly name: string;
+}
+
+export interface UncertainCall {
+  readonly model: UncertainModel;
+  readonly outcomes: readonly NamedOutcome[];
+  /** What a run is: "year". */
+  readonly run: string;
+  /** The cell's own runs. */
+  cellRuns(): Runs;
+}
+
+const NAMES: Readonly<Record<(typeof OUTCOMES)[number], readonly [name: string, kind: KindName]>> = {
+  heatTaken: ["heat taken", "heat"],
+  warmDays: ["warm days", "days"],
+  moneySaved: ["money saved", "money"],
+  payback: ["payback", "years"],
+};
+
+type YearArgs = Parameters<typeof uncertainYear>;
+
+function yearCall(compiled: Compiled, args: readonly unknown[]): UncertainCall {
+  const { values, system } = admit(compiled, args);
+  const { inputs, climate, ranges, runs } = values as unknown as {
+    readonly inputs: YearArgs[0];
+    readonly climate: CellMatrix;
+    readonly ranges: YearArgs[2];
+    readonly runs: number;
+  };
+  const model = uncertainYear(inputs, admitClimate(climate, system), ranges, system);
+  return {
+    model,
+    outcomes: OUTCOMES.map((key) => {
+      const [name, kind] = NAMES[key];
+      return { name, ...inUnit(kind, system) };
+    }),
+    run: "year",
+    cellRuns: () => uncertainRuns(model, inputs, climate, ranges, runs, system),
+  };
+}
+
+function functionCall(compiled: Compiled, args: readonly unknown[]): UncertainCall {
+  const {
+    function: name,
+    ranges,
+    arguments: raw,
+  } = admit(compiled, args).values as unknown as {
+    readonly function: string;
+    readonly ranges: YearArgs[2];
+    readonly arguments: readonly unknown[];
+  };
+  const definition = functionNamed(CATALOGUE, name);
+  const model = functionModel(definition, ranges, raw, CATALOGUE);
+  const { description } = definition.returns;
+  return {
+    model,
+    outcomes: [{ name: description, unit: model.unit, of: (value) => value }],
+    run: "run",
+    cellRuns: () => runAll(model, runsFor(definition), 1),
+  };
+}
+
+const CALLS: Readonly<Record<string, (compiled: Compiled, args: readonly unknown[]) => UncertainCall>> = {
+  "POOL.UNCERTAINTY": yearCall,
+  "NOTE.UNCERTAINTY": functionCall,
+};
+
+/** The functions whose inputs have ranges. */
+export const UNCERTAIN: readonly string[] = Object.keys(CALLS);
+
+/** Throws the fault of a call that is refused. */
+export function uncertainCall(compiled: Compiled, args: readonly unknown[]): UncertainCall {
+  const make = CALLS[compiled.definition.id];
+  if (make === undefined) throw new Error(`${compiled.definition.id} has no ranges`);
+  return make(compiled, args);
+}

@@ -1,0 +1,125 @@
+/** Shorter ways for what large workbooks do a hundred thousand times (engine 0.25.1). Results are the same. */
+import { ICommandService } from "@univerjs/core";
+import type { Injector, IUnitRange } from "@univerjs/core";
+import {
+  ArrayValueObject,
+  ICalculateFormulaService,
+  SetFormulaCalculationStartMutation,
+  SetTriggerFormulaCalculationStartMutation,
+} from "@univerjs/engine-formula";
+import type { BaseValueObject } from "@univerjs/engine-formula";
+import { TriggerCalculationController, UpdateFormulaController } from "@univerjs/sheets-formula";
+import { keepDependencyTrees } from "./dependencyTrees";
+
+const done = new WeakSet<object>();
+
+interface Operators {
+  _rowCount: number;
+  getUnitId(): string;
+  getSheetId(): string;
+  getCurrentRow(): number;
+  getCurrentColumn(): number;
+  _batchOperatorValue(value: BaseValueObject, column: number, result: unknown, type: number, ...rest: unknown[]): void;
+  __batchOperatorRowValue(
+    value: BaseValueObject,
+    column: number,
+    result: unknown,
+    type: number,
+    ...rest: unknown[]
+  ): void;
+}
+
+/** To compare one cell, the engine goes through all values that its column was seen to hold. */
+function compareOneCell(): void {
+  const prototype = ArrayValueObject.prototype as unknown as Operators;
+  if (done.has(prototype)) return;
+  done.add(prototype);
+  const operate = prototype._batchOperatorValue;
+  prototype._batchOperatorValue = function operateOn(this: Operators, value, column, result, type, ...rest) {
+    if (this._rowCount !== 1) return operate.call(this, value, column, result, type, ...rest);
+    const place = [this.getUnitId(), this.getSheetId(), this.getCurrentRow(), this.getCurrentColumn()];
+    return this.__batchOperatorRowValue(value, column, result, type, 0, ...place, ...rest);
+  };
+}
+
+interface DirtyRanges {
+  _mergeDirtyRanges(all: IUnitRange[], more: readonly IUnitRange[]): void;
+}
+
+const rangeKey = ({ unitId, sheetId, range: { startRow, startColumn, endRow, endColumn } }: IUnitRange): string =>
+  `${unitId} ${sheetId} ${startRow}:${startColumn}:${endRow}:${endColumn}`;
+
+/** The engine compares each changed range with each other one. */
+function joinRanges(controller: DirtyRanges): void {
+  const known = new WeakMap<object, Set<string>>();
+  controller._mergeDirtyRanges = (all, more) => {
+    const keys = known.get(all) ?? new Set(all.map(rangeKey));
+    known.set(all, keys);
+    for (const range of more) {
+      const key = rangeKey(range);
+      if (keys.has(key)) continue;
+      keys.add(key);
+      all.push(range);
+    }
+  };
+}
+
+/** A new workbook is calculated when someone asks for it, and not because it is there. */
+function calculateWhenAsked(injector: Injector): void {
+  const trigger = injector.get(TriggerCalculationController) as unknown as { _initialExecuteFormula(): void };
+  trigger._initialExecuteFormula = () => undefined;
+  const updates = injector.get(UpdateFormulaController) as unknown as { _handleWorkbookAdded(): void };
+  updates._handleWorkbookAdded = () => undefined;
+}
+
+interface Calculation {
+  readonly _executeLock: { acquire(key: string, work: () => Promise<void>): Promise<void> };
+}
+
+/**
+ * Begins a calculation when the one before has ended. The engine begins the next at once where the one before still lists
+ * its formulas, which no other task interrupted before it was cut into slices.
+ */
+function oneAfterTheOther(injector: Injector): void {
+  const { _executeLock: lock } = injector.get(ICalculateFormulaService) as unknown as Calculation;
+  const acquire = lock.acquire.bind(lock);
+  const commands = injector.get(ICommandService);
+  const execute = commands.executeCommand.bind(commands);
+  let running = 0;
+  /** The last one holds what those before it hold. */
+  let waiting: object | undefined;
+  const end = (): void => {
+    running -= 1;
+    if (running > 0 || waiting === undefined) return;
+    const params = waiting;
+    waiting = undefined;
+    void execute(SetTriggerFormulaCalculationStartMutation.id, params, { onlyLocal: true });
+  };
+  lock.acquire = (key, work) => {
+    running += 1;
+    const run = acquire(key, work);
+    run.then(end, end);
+    return run;
+  };
+  commands.executeCommand = async (...given) => {
+    const [id, params] = given;
+    if (id !== SetFormulaCalculationStartMutation.id || running === 0) return execute(...given);
+    waiting = params;
+    return true as never;
+  };
+}
+
+/** Leaves out what the engine says of its progress a second after the beginning: it may be gone by then. */
+export function endProgress(injector: Injector): void {
+  const trigger = injector.get(TriggerCalculationController) as unknown as { _startProgress(): void };
+  trigger._startProgress = () => undefined;
+}
+
+/** @param injector of an engine that has a workbook */
+export function speedUpEngine(injector: Injector): void {
+  compareOneCell();
+  keepDependencyTrees(injector);
+  joinRanges(injector.get(TriggerCalculationController) as unknown as DirtyRanges);
+  calculateWhenAsked(injector);
+  oneAfterTheOther(injector);
+}

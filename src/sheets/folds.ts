@@ -1,0 +1,35 @@
+/** Which rows of a starter sheet fold: those under a part's heading, and in it those under a group's. */
+import type { Line } from "./layout";
+
+/** A line with the row, counted from 1, in which it lies. */
+export type PlacedLine = readonly [row: number, line: Line];
+
+const isPart = ({ labelStyle }: Line): boolean => labelStyle === "Heading 2";
+
+/** The heads of a table have values of their own. */
+const isGroup = ({ labelStyle, value, extra }: Line): boolean =>
+  labelStyle === "Heading 3" && value === undefined && extra === undefined;
+
+const isEmpty = ({ key, label, value, extra, spills }: Line): boolean =>
+  label === "" && key === undefined && value === undefined && extra === undefined && spills === undefined;
+
+/** The rows after a heading up to the line that ends them, without the empty lines before it. */
+function rowsUnder(lines: readonly PlacedLine[], at: number, ends: (line: Line) => boolean): readonly string[] {
+  const found = lines.findIndex(([, line], place) => place > at && ends(line));
+  let last = (found < 0 ? lines.length : found) - 1;
+  while (last > at && isEmpty(lines[last]?.[1] ?? { label: "" })) last -= 1;
+  const [row, { spills = 0 }] = lines[last] ?? [0, { label: "" }];
+  return last === at ? [] : [`A${(lines[at]?.[0] ?? 0) + 1}:A${row + spills}`];
+}
+
+/** The rows that fold, a part before the groups in it. */
+export function foldingRows(lines: readonly PlacedLine[]): readonly string[] {
+  let inPart = false;
+  return lines.flatMap(([, line], at) => {
+    if (line.fold === "ends" || isPart(line)) inPart = line.fold === "starts";
+    if (!inPart) return [];
+    if (isPart(line)) return rowsUnder(lines, at, (next) => isPart(next) || next.fold === "ends");
+    if (!isGroup(line)) return [];
+    return rowsUnder(lines, at, (next) => isGroup(next) || isPart(next) || next.fold === "ends");
+  });
+}
