@@ -159,7 +159,7 @@ export default tseslint.config(
     rules: { "@typescript-eslint/no-non-null-assertion": "off" },
   },
   {
-    files: ["*.config.{ts,mts,mjs}"],
+    files: ["*.config.{ts,mts,mjs}", "test/mutation/vitest.config.mts"],
     rules: { "no-restricted-syntax": "off" },
   },
 );

@@ -1,6 +1,10 @@
-/** `npm run bench`: runs every benchmark of this folder, one after the other, or those that are named; each prints a table. */
+/**
+ * `npm run bench`: runs every benchmark of this folder, one after the other, or those that are named; each prints a table.
+ * With `--docs` the tables go to docs/speed.md too, with machine and date.
+ */
 import { spawnSync } from "node:child_process";
-import { readdirSync, readFileSync } from "node:fs";
+import { readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { cpus, loadavg, totalmem } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { build } from "esbuild";
@@ -8,6 +12,7 @@ import { engineAccessors, plainFields } from "../scripts/plainFields";
 
 const HERE = fileURLToPath(new URL(".", import.meta.url));
 const TSX = join(HERE, "../node_modules/.bin/tsx");
+const PAGE = join(HERE, "../docs/speed.md");
 
 /** Bundled as the page is, with the engine's fields assigned: tsx would add a call to every function. */
 async function bundled(name: string): Promise<string> {
@@ -41,17 +46,37 @@ async function bundled(name: string): Promise<string> {
 /** Benches of the sheet engine. */
 const IN_PAGE = ["workbook.ts"];
 
-const wanted = process.argv.slice(2);
+const wanted = process.argv.slice(2).filter((name) => name !== "--docs");
+const intoDocs = process.argv.includes("--docs");
 const files = readdirSync(HERE)
-  .filter((name) => /\.m?ts$/.test(name) && name !== "run.mts")
+  .filter((name) => /\.m?ts$/.test(name) && name !== "run.mts" && name !== "budget.ts")
   .filter((name) => wanted.length === 0 || wanted.includes(name.replace(/\.m?ts$/, "")))
   .sort();
 
+const machine = (): string => {
+  const [first] = cpus();
+  const load = loadavg()[0] ?? 0;
+  return `${String(cpus().length)} × ${first?.model.trim() ?? "unknown processor"}, ${(totalmem() / 1e9).toFixed(0)} GB, Node ${process.version}, ${new Date().toISOString().slice(0, 10)}; load ${load.toFixed(1)} when it began: times of a busy machine are upper bounds`;
+};
+
+const about = machine();
+const tables: string[] = [];
 const failed: string[] = [];
 for (const name of files) {
   process.stdout.write(`\n── bench/${name}\n`);
   const [program, file] = IN_PAGE.includes(name) ? [process.execPath, await bundled(name)] : [TSX, join(HERE, name)];
-  if (spawnSync(program, [file], { stdio: "inherit" }).status !== 0) failed.push(name);
+  const { status, stdout } = spawnSync(program, [file], {
+    stdio: ["inherit", "pipe", "inherit"],
+    encoding: "utf8",
+  });
+  process.stdout.write(stdout);
+  tables.push(`## ${name.replace(/\.m?ts$/, "")}\n\n\`\`\`text\n${stdout.trim()}\n\`\`\`\n`);
+  if (status !== 0) failed.push(name);
+}
+
+if (intoDocs) {
+  const head = "Made by `npm run bench -- --docs`. Nothing here was measured elsewhere or at another time.";
+  writeFileSync(PAGE, `# Speed\n\n${head}\n\n${about}.\n\n${tables.join("\n")}`);
 }
 if (failed.length > 0) process.stdout.write(`\nfailed: ${failed.join(", ")}\n`);
 process.exitCode = failed.length > 0 || files.length === 0 ? 1 : 0;

@@ -1,7 +1,7 @@
 /** The functions script: all cell functions and the core's run-time door in one classic script, built in one pass. */
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
-import { build as esbuild, type Plugin } from "esbuild";
+import { build as esbuild, type Metafile, type Plugin } from "esbuild";
 import { minify } from "terser";
 import { ROOT } from "./root";
 import { stripHelpTexts } from "./stripHelpTexts";
@@ -18,12 +18,18 @@ const withoutHelpTexts: Plugin = {
     })),
 };
 
+export interface FunctionsBundle {
+  readonly text: string;
+  /** What the script is made of, file by file. */
+  readonly parts: Metafile;
+}
+
 /**
  * @param build names the build
  * @throws Error with the bundler's messages
  */
-export async function functionsScript(build: string): Promise<string> {
-  const { outputFiles } = await esbuild({
+export async function functionsBundle(build: string): Promise<FunctionsBundle> {
+  const { outputFiles, metafile } = await esbuild({
     entryPoints: [join(ROOT, "src/functions/register.ts")],
     absWorkingDir: ROOT,
     bundle: true,
@@ -33,10 +39,13 @@ export async function functionsScript(build: string): Promise<string> {
     legalComments: "none",
     define: { BUILD_HASH: JSON.stringify(build) },
     write: false,
+    metafile: true,
     logLevel: "silent",
     plugins: [withoutHelpTexts],
   });
   // What loads before the first cell is minified a second time: this saves another 2 % of it.
   const { code = "" } = await minify(outputFiles[0]?.text ?? "", { ecma: 2020, compress: { passes: 2 } });
-  return code;
+  return { text: code, parts: metafile };
 }
+
+export const functionsScript = async (build: string): Promise<string> => (await functionsBundle(build)).text;

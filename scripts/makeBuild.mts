@@ -1,12 +1,16 @@
 /** Fills a folder with one build: bundles, metadata, help pages, manifests and headers. */
-import { readFileSync } from "node:fs";
+import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import webpack, { type MultiStats } from "webpack";
 import { configurations } from "../webpack.config";
+import { functionsBundle } from "./bundle";
 import { openBuild } from "./manifest/build";
 import { checkManifest } from "./manifest/check";
 import { VARIANTS, type Variant } from "./manifest/manifest";
-import { writeOutput } from "./manifest/output";
+import { packageVersion, writeOutput } from "./manifest/output";
+import { licencesText } from "./release/licences";
+import { componentsOf, readLock, sbomText } from "./release/sbom";
+import { bundledPaths, shippedPackages } from "./release/shippedPackages";
 import type { BuildSettings } from "./settings";
 
 const say = (text: string): void => void process.stderr.write(`${text}\n`);
@@ -22,6 +26,15 @@ async function bundle(settings: BuildSettings): Promise<MultiStats> {
   });
   await new Promise<void>((resolve) => compiler.close(() => resolve()));
   return stats;
+}
+
+/** Licence texts and list of the packages that the bundles hold. */
+async function writePackages({ folder, build }: BuildSettings, stats: MultiStats): Promise<void> {
+  const { parts } = await functionsBundle(build);
+  const packages = shippedPackages([...bundledPaths(stats), ...Object.keys(parts.inputs)]);
+  writeFileSync(join(folder, "licences.txt"), licencesText(packages));
+  const shipped = componentsOf(readLock(), packages).filter(({ scope }) => scope === "required");
+  writeFileSync(join(folder, "sbom.json"), sbomText(packageVersion(), shipped));
 }
 
 const manifestFaults = (folder: string): readonly string[] =>
@@ -42,6 +55,7 @@ export async function build(settings: BuildSettings): Promise<void> {
   const stats = await bundle(settings);
   if (stats.hasErrors()) throw new Error(stats.toString({ preset: "errors-only", colors: false }));
   if (stats.hasWarnings()) say(stats.toString({ preset: "errors-warnings", colors: false }));
+  await writePackages(settings, stats);
   writeOutput(settings.folder, settings.host);
   const faults = manifestFaults(settings.folder);
   if (faults.length > 0) throw new Error(`the manifests don't agree with the build:\n${faults.join("\n")}`);

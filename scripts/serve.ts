@@ -1,5 +1,6 @@
 /** A small server of a finished build, on this machine only, with the headers that are published. */
 import { execFile } from "node:child_process";
+import { realpath } from "node:fs/promises";
 import { createServer } from "node:http";
 import type { IncomingMessage, ServerResponse } from "node:http";
 import type { AddressInfo } from "node:net";
@@ -19,15 +20,35 @@ export interface ServeOptions {
   readonly port: number;
   /** Opens a browser, if there is a screen. */
   readonly open: boolean;
+  /** A connection over which nothing has moved for so long is closed. */
+  readonly stallMs?: number;
 }
 
 const PORTS_TO_TRY = 20;
+const STALL_MS = 30_000;
 
-/** A requested path inside the build; undefined if it leads out of it. */
+/** A page of another site whose name was turned to this machine sends its own name (DNS rebinding). */
+const OWN_NAMES = new Set(["localhost", "127.0.0.1"]);
+
+const isOwnName = (host: string | undefined): boolean => OWN_NAMES.has((host ?? "").toLowerCase().replace(/:\d+$/, ""));
+
+/** A requested path inside the build; undefined if it leads out of it or to a name that begins with a dot. */
 const pathOf = (url: string): string | undefined => {
   const path = normalize(decodeURIComponent(new URL(url, "http://localhost").pathname)).replaceAll("\\", "/");
-  if (path.split("/").includes("..")) return undefined;
+  if (path.split("/").some((name) => name.startsWith("."))) return undefined;
   return path.endsWith("/") ? `${path}index.html` : path;
+};
+
+/** The file at a path; undefined where a symbolic link is on the way. */
+const fileAt = async (folder: string, path: string): Promise<string | undefined> => {
+  const file = join(await realpath(folder), path.split("/").join(sep));
+  return (await realpath(file)) === file ? file : undefined;
+};
+
+const ERROR_HEADERS = {
+  "Content-Type": "text/plain; charset=utf-8",
+  "Cache-Control": "no-store",
+  "X-Content-Type-Options": "nosniff",
 };
 
 const answer = async (
@@ -36,18 +57,17 @@ const answer = async (
   request: IncomingMessage,
   response: ServerResponse,
 ): Promise<void> => {
-  const refuse = (status: number, text: string): void => {
-    response.writeHead(status, { "Content-Type": "text/plain; charset=utf-8" }).end(text);
+  const refuse = (status: number, text: string, more: Readonly<Record<string, string>> = {}): void => {
+    response.writeHead(status, { ...ERROR_HEADERS, ...more }).end(request.method === "HEAD" ? undefined : text);
   };
-  if (request.method !== "GET" && request.method !== "HEAD") return refuse(405, "only GET and HEAD");
+  const { headers, method } = request;
+  if (!isOwnName(headers.host)) return refuse(421, "this server answers to localhost only");
+  if (method !== "GET" && method !== "HEAD") return refuse(405, "only GET and HEAD", { Allow: "GET, HEAD" });
   try {
     const path = pathOf(request.url ?? "/");
-    if (path === undefined) return refuse(404, "not found");
-    const { headers } = request;
-    const { body, coding, tag } = await read(
-      join(folder, path.split("/").join(sep)),
-      acceptedCoding(headers["accept-encoding"]?.toString()),
-    );
+    const file = path === undefined ? undefined : await fileAt(folder, path);
+    if (path === undefined || file === undefined) return refuse(404, "not found");
+    const { body, coding, tag } = await read(file, acceptedCoding(headers["accept-encoding"]?.toString()));
     const caching = { ...headersFor(path), ETag: tag, Vary: "Accept-Encoding" };
     if (headers["if-none-match"] === tag) {
       response.writeHead(304, caching).end();
@@ -55,7 +75,7 @@ const answer = async (
     }
     response
       .writeHead(200, { ...caching, "Content-Length": body.length, ...(coding && { "Content-Encoding": coding }) })
-      .end(request.method === "HEAD" ? undefined : body);
+      .end(method === "HEAD" ? undefined : body);
   } catch {
     refuse(404, "not found");
   }
@@ -70,9 +90,10 @@ const openBrowser = (address: string): void => {
 };
 
 /** Serves a build until it is closed. */
-export const serve = async ({ folder, port, open }: ServeOptions): Promise<Served> => {
+export const serve = async ({ folder, port, open, stallMs = STALL_MS }: ServeOptions): Promise<Served> => {
   const read = servedFiles();
   const server = createServer((request, response) => void answer(folder, read, request, response));
+  server.timeout = stallMs;
   const listen = (at: number): Promise<void> =>
     new Promise((resolve, reject) => {
       server.once("error", reject);

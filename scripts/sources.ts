@@ -3,7 +3,8 @@ import { createHash } from "node:crypto";
 import { readdirSync, readFileSync, statSync } from "node:fs";
 import { join, sep } from "node:path";
 
-const FOLDERS = ["core", "src", "scripts", "manifest"];
+/** The reference values go into the validation report. */
+const FOLDERS = ["core", "src", "scripts", "manifest", "test/golden"];
 const FILES = ["CHANGELOG.md", "package.json", "package-lock.json", "tsconfig.json", "webpack.config.ts"];
 
 const filesBelow = (root: string, folder: string): readonly string[] =>

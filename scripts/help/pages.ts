@@ -12,6 +12,7 @@ import { panelPage } from "./panelPage";
 import { searchScript } from "./searchIndex";
 import { sheetFile, sheetPage, sheetRows } from "./sheetPages";
 import { topicTitle, TOPICS } from "./topics";
+import { validationPage } from "../validation/page";
 
 const FOOTER = `<p>${escaped(EDITION)}. A number in a cell carries no unit: its unit is the one that this page names, or the other system's where <code>units</code> is <code>"SI"</code>.</p>`;
 
@@ -25,6 +26,9 @@ const related = (definition: CellFunction): string =>
       html(`${link(each)}: ${escaped(each.summary)}`),
     ),
   );
+
+const SELF_TEST = "NOTE.SELFTEST";
+const VALIDATION_LINK = `<p>How far every function lies from its references, row by row: <a href="validation.html">validation report</a>.</p>`;
 
 const functionPage = (definition: CellFunction): string => {
   const gathered = collectHelp(definition);
@@ -44,7 +48,7 @@ ${sections([
   ["Tables and properties that it reads", dataList(gathered)],
   ["Range and remarks", rangeList(definition, gathered)],
   ["Cautions", cautionTable(definition)],
-  ["Published checks", checkTable(definition)],
+  ["Published checks", checkTable(definition) + (id === SELF_TEST ? VALIDATION_LINK : "")],
   ["Sources", sourceList(gathered)],
   ["Related functions", related(definition)],
 ])}</main>`;
@@ -80,7 +84,7 @@ ${INTRODUCTION}
 <p id="search-count" role="status"></p>
 <ul id="search-found"></ul>
 </div>
-<p>Also: <a href="panel.html">the panel</a>.</p>
+<p>Also: <a href="panel.html">the panel</a>, <a href="validation.html">the validation report</a>.</p>
 <section id="starter-sheets">
 <h2>Starter sheets</h2>
 ${table("Whole calculations of the invented Fernhill Hall, to fill in anew", ["Sheet", "What it answers"], sheetRows())}
@@ -103,6 +107,7 @@ export const helpPages = (): Readonly<Record<string, string>> => ({
   "assets/help.css": readFileSync(new URL("help.css", import.meta.url), "utf8"),
   "assets/help.js": searchScript(),
   "help/panel.html": panelPage(),
+  "help/validation.html": validationPage(),
   ...Object.fromEntries(STARTER_SHEETS.map((sheet) => [`help/${sheetFile(sheet)}`, sheetPage(sheet)])),
   ...Object.fromEntries(CATALOGUE.map((definition) => [helpPage(definition.id), functionPage(definition)])),
 });

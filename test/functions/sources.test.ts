@@ -14,7 +14,7 @@ beforeEach(() => {
   root = mkdtempSync(join(tmpdir(), "warmback-"));
   for (const path of ["CHANGELOG.md", "package.json", "package-lock.json", "tsconfig.json", "webpack.config.ts"])
     put(path, "{}");
-  for (const path of ["core/a.ts", "src/b.ts", "scripts/c.ts", "manifest/d.ts"]) put(path, "1");
+  for (const path of ["core/a.ts", "src/b.ts", "scripts/c.ts", "manifest/d.ts", "test/golden/e.csv"]) put(path, "1");
 });
 afterEach(() => rmSync(root, { recursive: true, force: true }));
 

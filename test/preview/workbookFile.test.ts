@@ -14,7 +14,7 @@ import { SMALL } from "../workbook/contractSheets";
 import { fullBook } from "../workbook/package/fullBook";
 import { recalculated, skipsLibreOffice, titled } from "../workbook/package/libreOffice";
 import { problemsOf } from "../workbook/package/soundness";
-import { plainBook, zipOf } from "../workbook/package/zipParts";
+import { PLAIN_STYLES, plainBook, zipOf } from "../workbook/package/zipParts";
 import { fixtureSet, newBook } from "./support";
 
 const { metadata } = fixtureSet();
@@ -233,6 +233,31 @@ test("Changes count as unsaved from the first one on, until the next save or ope
   expect(file.isEdited()).toBe(false);
   await put("S", { A1: 12 });
   expect(file.isEdited()).toBe(true);
+});
+
+test.each(['0.0 "days"', '0.0 "my head"', "[Red]0.0", "[$SAR] 0.0", "0.0\\ \\m", "yyyy\\-mm\\-dd", "[h]:mm"])(
+  "A number in the format %s stays a number, with its format",
+  async (format) => {
+    const code = format.replaceAll('"', "&quot;");
+    const sheet = `<sheetData><row r="1"><c r="A1" s="1"><v>45000.5</v></c><c r="B1"><f>A1*2</f><v>90001</v></c></row></sheetData>`;
+    const numFmt = `<numFmts count="1"><numFmt numFmtId="164" formatCode="${code}"/></numFmts><fonts`;
+    const styles = PLAIN_STYLES.replace("<fonts", numFmt).replace('xf numFmtId="2"', 'xf numFmtId="164"');
+    const parts = plainBook({ S: sheet }, { styles });
+    const { differing } = await file.open(zipOf(parts));
+    expect(differing).toEqual([]);
+    expect(valueAt("S", "A1")).toBe(45_000.5);
+    await put("S", { C1: "=A1+1" });
+    const text = await saved();
+    expect(cellIn(text, "A1")).toBe('<c r="A1" s="1"><v>45000.5</v></c>');
+    expect(text).toContain("<v>45001.5</v>");
+  },
+);
+
+test("A LAMBDA without anything in it is kept as the file has it, and the file opens", async () => {
+  const cells = `<sheetData><row r="1"><c r="A1"><f>_xlfn.LAMBDA()</f><v>3</v></c><c r="B1"><f>A1+1</f><v>4</v></c></row></sheetData>`;
+  const { unread } = await file.open(zipOf(plainBook({ S: cells })));
+  expect(unread.map(({ why }) => why).join()).toContain("a LAMBDA without a calculation");
+  expect([valueAt("S", "A1"), valueAt("S", "B1")]).toEqual([3, 4]);
 });
 
 describe("A file that can't be opened", () => {

@@ -42,7 +42,9 @@ export type OnPlace = (place: number | undefined) => void;
 
 /** Each formula has a sheet of its own, with its cell away from the corner, so that A1 is an empty cell. */
 const PLACE = { row: 0, column: 26 };
-const ROOM = { rows: 10_000, columns: 160 };
+const SHEET_SIZE = { rows: 10_000, columns: 160 };
+/** How large a result may be. */
+export const RESULT_ROOM = { rows: SHEET_SIZE.rows - PLACE.row, columns: SHEET_SIZE.columns - PLACE.column };
 /** Sheets in one workbook at a time. */
 const BATCH = 500;
 
@@ -56,7 +58,10 @@ const errorOf = ({ code, message }: CellFault): EvaluatedError => ({
 const evaluatedCell = (value: CellValue): EvaluatedCell => (isCellFault(value) ? errorOf(value) : value);
 
 /** The cautions of our calls in a formula, each once. */
-const cautionsOf = (calls: readonly CallRecord[], warmback: FunctionsGlobal): readonly RaisedCaution[] => {
+export const cautionsOfCalls = (
+  calls: readonly Pick<CallRecord, "id" | "args">[],
+  warmback: FunctionsGlobal,
+): readonly RaisedCaution[] => {
   const found = new Map<string, RaisedCaution>();
   for (const { id, args } of calls) {
     for (const { code, severity, text } of warmback.explain(id, args).cautions) {
@@ -69,7 +74,7 @@ const cautionsOf = (calls: readonly CallRecord[], warmback: FunctionsGlobal): re
 const evaluatedAt = (book: SheetBook, cell: Address, formula: string, warmback: FunctionsGlobal): Evaluated => {
   const area = book.spill(cell) ?? { ...cell, rows: 1, columns: 1 };
   const { values }: Block = book.read(area);
-  const cautions = cautionsOf(book.calls(cell), warmback);
+  const cautions = cautionsOfCalls(book.calls(cell), warmback);
   const first = values[0]?.[0] ?? null;
   // A result without room for it keeps the area that it would take.
   const hasRoom = !isCellFault(first) || first.code !== "#SPILL!";
@@ -82,7 +87,7 @@ const evaluatedAt = (book: SheetBook, cell: Address, formula: string, warmback: 
 const sheetFor = (formula: string, place: number): SheetData => ({
   ...emptySheet(`Formula${place + 1}`),
   cells: [{ ...PLACE, value: null, formula }],
-  room: ROOM,
+  room: SHEET_SIZE,
 });
 
 const withSign = (line: string): string => (line.startsWith("=") ? line : `=${line}`);
@@ -121,8 +126,8 @@ export const evaluateFormulas = async (
 const roomy = (sheet: SheetData): SheetData => ({
   ...sheet,
   room: {
-    rows: ROOM.rows + sheet.cells.reduce((most, { row }) => Math.max(most, row), 0),
-    columns: ROOM.columns + sheet.cells.reduce((most, { column }) => Math.max(most, column), 0),
+    rows: SHEET_SIZE.rows + sheet.cells.reduce((most, { row }) => Math.max(most, row), 0),
+    columns: SHEET_SIZE.columns + sheet.cells.reduce((most, { column }) => Math.max(most, column), 0),
   },
 });
 

@@ -1,14 +1,15 @@
+import { once } from "node:events";
 import { join } from "node:path";
-import { text } from "node:stream/consumers";
 
 import { engineThread } from "./engineThread";
 import type { Evaluated } from "./evaluate";
+import { lineGroups } from "./lineGroups";
 import { reportLines } from "./reportLines";
 import { evaluateFile, evaluateLines } from "./watchedEvaluate";
 
 /**
  * `evaluate`: reads formulas from standard input, one a line, or recalculates the workbook named as an argument, and prints
- * one JSON object a line. It is built beside functions.js and functions.json. Nothing but results goes to standard output;
+ * one JSON object a line, as a filter: answers follow the input and nothing is kept. It is built beside functions.js and functions.json. Nothing but results goes to standard output;
  * what can't be read of a workbook, and what differs from what the file last showed, goes to standard error. With --strict
  * the program then ends with 3 where a cell differs.
  */
@@ -18,22 +19,20 @@ const main = async (args: readonly string[]): Promise<void> => {
   const strict = args.includes("--strict");
   const [workbook] = args.filter((one) => one !== "--strict");
   const engine = engineThread(join(__dirname, "evaluateWorker.cjs"));
-  const print = (results: readonly Evaluated[]): void => {
-    process.stdout.write(results.map((result) => `${JSON.stringify(result)}\n`).join(""));
+  const print = async (results: readonly Evaluated[]): Promise<void> => {
+    const taken = process.stdout.write(results.map((result) => `${JSON.stringify(result)}\n`).join(""));
+    if (!taken) await once(process.stdout, "drain");
   };
   try {
     if (workbook === undefined) {
       if (strict) throw new Error("--strict needs a workbook to compare with");
-      const lines = (await text(process.stdin)).split(/\r?\n/).map((line) => line.trim());
-      await evaluateLines(
-        engine,
-        lines.filter((line) => line !== ""),
-        ({ results }) => print(results),
-      );
+      process.stdin.setEncoding("utf8");
+      for await (const lines of lineGroups(process.stdin))
+        await evaluateLines(engine, lines, ({ results }) => print(results));
       return;
     }
     const { results, report } = await evaluateFile(engine, workbook);
-    print(results);
+    await print(results);
     process.stderr.write(
       reportLines(report)
         .map((line) => `${line}\n`)
@@ -44,6 +43,9 @@ const main = async (args: readonly string[]): Promise<void> => {
     await engine.end();
   }
 };
+
+// Who reads the answers may have seen enough, as `head` does.
+process.stdout.on("error", (error: NodeJS.ErrnoException) => process.exit(error.code === "EPIPE" ? 0 : 1));
 
 main(process.argv.slice(2)).catch((thrown: unknown) => {
   process.stderr.write(`evaluate: ${thrown instanceof Error ? thrown.message : String(thrown)}\n`);

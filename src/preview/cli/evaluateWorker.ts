@@ -11,9 +11,10 @@ import type { Address } from "../../workbook/port";
 import { addressText } from "../../workbook/reader/reference";
 import { differencesIn, settingSentences, unreadKinds } from "../file/openingReport";
 import { loadFunctions } from "../host/loadFunctions";
-import { startHeadless } from "../univer/start";
+import type { SheetBook } from "../host/sheetBook";
 import { evaluateFormulas, evaluateWorkbook, formulaCells } from "./evaluate";
-import type { Evaluated, SkippedFormula } from "./evaluate";
+import type { Evaluated, OnPlace, SkippedFormula } from "./evaluate";
+import { literalCalls } from "./literalCalls";
 import { NO_PLACE } from "./messages";
 import type { Reply, Request, Slowest, WorkerSettings } from "./messages";
 
@@ -69,18 +70,24 @@ const start = (): void => {
   const tracker = trackPlaces(new Int32Array(progress));
   let placeOf: (sheet: number, row: number, column: number) => number | undefined = () => undefined;
   const set = loadFunctions(__dirname);
-  const book = startHeadless(
-    set,
-    { sheets: [emptySheet("Sheet1")], names: [] },
-    {
-      // The engine's key of a sheet ends in the sheet's number.
-      onFormula: (sheetId, row, column) =>
-        tracker.on(placeOf(Number(sheetId.slice(sheetId.lastIndexOf("-") + 1)), row, column)),
-      onFormulaEnd: () => tracker.on(undefined),
-      mostOperators: MOST_OPERATORS,
-      patience: PATIENCE,
-    },
-  );
+  const literal = literalCalls(set);
+  let started: Promise<SheetBook> | undefined;
+  /** The sheet engine is loaded when the first formula needs it: constants in our functions don't. */
+  const book = (): Promise<SheetBook> =>
+    (started ??= import(/* webpackMode: "eager" */ "../univer/start").then(({ startHeadless }) =>
+      startHeadless(
+        set,
+        { sheets: [emptySheet("Sheet1")], names: [] },
+        {
+          // The engine's key of a sheet ends in the sheet's number.
+          onFormula: (sheetId, row, column) =>
+            tracker.on(placeOf(Number(sheetId.slice(sheetId.lastIndexOf("-") + 1)), row, column)),
+          onFormulaEnd: () => tracker.on(undefined),
+          mostOperators: MOST_OPERATORS,
+          patience: PATIENCE,
+        },
+      ),
+    ));
   let opened: { readonly path: string; readonly file: OpenedBook } | undefined;
   const fileAt = async (path: string): Promise<OpenedBook> => {
     if (opened?.path !== path) {
@@ -90,13 +97,13 @@ const start = (): void => {
     }
     return opened.file;
   };
-  const calculate = (data: BookData, skipped: readonly SkippedFormula[]): Promise<readonly Evaluated[]> => {
+  const calculate = async (data: BookData, skipped: readonly SkippedFormula[]): Promise<readonly Evaluated[]> => {
     const sheets = new Map(data.sheets.map(({ name }, place) => [name, place]));
     const places = new Map(
       formulaCells(data).map(({ sheet, row, column }, place) => [`${sheets.get(sheet)}!${row}:${column}`, place]),
     );
     placeOf = (sheet, row, column) => places.get(`${sheet}!${row}:${column}`);
-    return evaluateWorkbook(book, data, set.warmback, skipped, tracker.on);
+    return evaluateWorkbook(await book(), data, set.warmback, skipped, tracker.on);
   };
   const workbook = async ({ path, skipped }: Request & { kind: "workbook" }): Promise<Reply> => {
     const file = await fileAt(path);
@@ -113,12 +120,25 @@ const start = (): void => {
     const report = { unread: unreadKinds(data), ...found, settings: settingSentences(file.facts) };
     return { kind: "workbook", results, report };
   };
+  const formulas = async (lines: readonly string[]): Promise<readonly Evaluated[]> => {
+    const results = lines.map((line, place) => {
+      tracker.on(place);
+      return literal(line);
+    });
+    tracker.on(undefined);
+    const rest = lines.flatMap((_, place) => (results[place] === undefined ? [place] : []));
+    if (rest.length === 0) return results.filter((one) => one !== undefined);
+    const onPlace: OnPlace = (place) => tracker.on(place === undefined ? undefined : rest[place]);
+    placeOf = (sheet) => rest[sheet];
+    const others = rest.map((place) => lines[place] ?? "");
+    const found = await evaluateFormulas(await book(), others, set.warmback, onPlace);
+    const byPlace = new Map(rest.map((place, at) => [place, found[at]]));
+    return results.flatMap((one, place) => one ?? byPlace.get(place) ?? []);
+  };
   const work = async (request: Request): Promise<Reply> => {
     tracker.reset();
     if (request.kind === "workbook") return workbook(request);
-    placeOf = (sheet) => sheet;
-    const results = await evaluateFormulas(book, request.lines, set.warmback, tracker.on);
-    return { kind: "results", results, slowest: tracker.slowest() };
+    return { kind: "results", results: await formulas(request.lines), slowest: tracker.slowest() };
   };
   const answer = (reply: Reply): void => parentPort?.postMessage(reply);
   parentPort?.on("message", (request: Request) => {

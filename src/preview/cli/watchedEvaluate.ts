@@ -67,14 +67,14 @@ const answersTo = async (engine: EngineThread, lines: readonly string[]): Promis
   return { results: [...before.results, ...own.results, ...after.results], slowest };
 };
 
-/** Evaluates formulas in order, one answer each; `onAnswers` gets them batch by batch. */
+/** Evaluates formulas in order, one answer each; `onAnswers` gets them batch by batch, and may ask to wait. */
 export const evaluateLines = async (
   engine: EngineThread,
   lines: readonly string[],
-  onAnswers: (answers: Answers) => void,
+  onAnswers: (answers: Answers) => void | Promise<void>,
 ): Promise<void> => {
   for (let from = 0; from < lines.length; from += BATCH)
-    onAnswers(await answersTo(engine, lines.slice(from, from + BATCH)));
+    await onAnswers(await answersTo(engine, lines.slice(from, from + BATCH)));
 };
 
 export interface EvaluatedFile {

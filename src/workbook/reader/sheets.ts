@@ -1,6 +1,7 @@
 /** Reads sheets in blocks that a host can return at once. */
 import type { Address, Area, Block, CellValue, BookReader } from "../port";
 import type { ValueMatrix } from "../values";
+import { addressText } from "./reference";
 
 /** The largest block to request from a host at once. */
 export const BLOCK_CELLS = 50_000;
@@ -20,9 +21,27 @@ export function blocksOf(area: Area): readonly Area[] {
   return blocks;
 }
 
+/** More would fill the memory: a few cells far from the others span as many as a sheet has. */
+const MOST_CELLS = 20_000_000;
+
+/** @throws a sentence where a sheet reaches so far that its cells can't all be read */
+function refuseVast(area: Area): void {
+  const cells = cellsOf(area);
+  if (cells <= MOST_CELLS) return;
+  const last = addressText({
+    sheet: area.sheet,
+    row: area.row + area.rows - 1,
+    column: area.column + area.columns - 1,
+  });
+  throw new Error(
+    `The sheet's cells reach to ${last} and span ${cells.toLocaleString("en-US")} cells; at most ${MOST_CELLS.toLocaleString("en-US")} can be read. Delete the cells that lie far from the others.`,
+  );
+}
+
 /** A sheet's used part, block by block; none if it is empty or missing. */
 export async function readSheet(book: BookReader, sheet: string): Promise<readonly Block[]> {
   const used = await book.used(sheet);
+  if (used !== undefined) refuseVast(used);
   const blocks: Block[] = [];
   for (const area of used === undefined ? [] : blocksOf(used)) blocks.push(...(await book.read([area])));
   return blocks;
@@ -87,6 +106,7 @@ export async function readFormulas(
   const found = new Map(
     sheets.map((sheet, at) => [sheet, { blocks: [] as Block[], whole: plans[at]?.whole === true }]),
   );
+  for (const { area } of plans) if (area !== undefined) refuseVast(area);
   const blocks = plans.flatMap(({ area }) => (area === undefined ? [] : blocksOf(area)));
   for (const group of groupsOf(blocks)) {
     for (const block of await book.read(group)) found.get(block.area.sheet)?.blocks.push(block);

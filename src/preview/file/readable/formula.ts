@@ -149,7 +149,7 @@ function readCall(tree: CallTree, use: FormulaUse, pass: FormulaPass, scope: Sco
   const name = plainName(tree.name);
   if (name === "SINGLE") return readSingle(tree, tree.args[0], pass, scope);
   if (name === "LET") return readLet(tree, use, pass, scope);
-  if (name === "LAMBDA") return read(tree.args.at(-1) ?? tree, use, pass, hide(tree, plainName, scope));
+  if (name === "LAMBDA") return readLambda(tree, use, pass, scope);
   if (name === "ANCHORARRAY") return refuseWith(pass, "references to a spilled range (#)");
   if (scope !== undefined && boundValue(scope, name) !== undefined) {
     for (const argument of tree.args) read(argument, use === "any" ? "any" : "single", pass, scope);
@@ -162,6 +162,12 @@ function readCall(tree: CallTree, use: FormulaUse, pass: FormulaPass, scope: Sco
   tree.args.forEach((argument, at) =>
     read(argument, useOf(argumentKind(own, at), name, use, takesMore(own, at)), pass, scope),
   );
+}
+
+function readLambda(tree: CallTree, use: FormulaUse, pass: FormulaPass, scope: Scope | undefined): void {
+  const result = tree.args.at(-1);
+  if (result === undefined) refuseWith(pass, "a LAMBDA without a calculation");
+  else read(result, use, pass, hide(tree, plainName, scope));
 }
 
 /** A name of the workbook that holds a LAMBDA is called like a function. */

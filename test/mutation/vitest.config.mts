@@ -1,0 +1,11 @@
+/** The tests that mutation testing runs: those of the core, without a build. MUTATION_TESTS names fewer. */
+import { fileURLToPath } from "node:url";
+import { defineConfig } from "vitest/config";
+
+const root = fileURLToPath(new URL("../..", import.meta.url));
+const FILES = "test/{numeric,kernel,pool,exchanger,water,pipe}/**/*.test.ts";
+
+export default defineConfig({
+  root,
+  test: { include: [process.env["MUTATION_TESTS"] ?? FILES], testTimeout: 60_000, pool: "threads" },
+});
