@@ -48,7 +48,9 @@ const entriesOf = (args: Readonly<Record<string, ArgData>>): readonly (readonly 
   });
 
 const faulty = (place: string, texts: readonly string[]): readonly string[] =>
-  texts.filter((text) => TOO_LONG.test(text) || (text.length < SENTENCE && OPEN_POINT.test(text))).map((text) => `${place}: ${text}`);
+  texts
+    .filter((text) => TOO_LONG.test(text) || (text.length < SENTENCE && OPEN_POINT.test(text)))
+    .map((text) => `${place}: ${text}`);
 
 test("limits and defaults in both systems of units are short", () => {
   const found = CATALOGUE.flatMap(({ id, args }) =>

@@ -55,7 +55,10 @@ describe.skipIf(!HAS_CHROMIUM)("Many runs of a call with ranges", { timeout: 120
     ]);
     await shot("note");
     await button(/^Run 2,048 times/).click();
-    await pane.page.getByText("2,048 runs for the distribution and 768 for the shares").first().waitFor({ timeout: 60_000 });
+    await pane.page
+      .getByText("2,048 runs for the distribution and 768 for the shares")
+      .first()
+      .waitFor({ timeout: 60_000 });
     await pane.page.locator(".picture svg").nth(4).waitFor({ timeout: 20_000 });
     await shot("note-study");
     expect(await pane.page.locator(".pictures figcaption").allTextContents()).toContain(

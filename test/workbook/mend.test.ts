@@ -165,6 +165,9 @@ describe("Mending", () => {
     await book.write([{ ...at("Loop", "A1"), content: "=1" }]);
     const outcomes = await mendCells(book, ENGINE, damaged);
     expect(written.at(-1)).toEqual([{ ...at("Loop", "A2"), content: AREA }]);
-    expect(outcomes.map((one) => one.outcome)).toEqual([{ value: 1 }, { left: "it was changed since the list was made" }]);
+    expect(outcomes.map((one) => one.outcome)).toEqual([
+      { value: 1 },
+      { left: "it was changed since the list was made" },
+    ]);
   });
 });

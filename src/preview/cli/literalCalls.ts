@@ -72,8 +72,7 @@ const isErrorText = (cell: ResultCell): boolean => typeof cell === "string" && E
 
 /** The value or error as the evaluator prints it; undefined where a sheet has no room for it or reads it otherwise. */
 function shown(result: CallResult): Pick<Evaluated, "value" | "error"> | undefined {
-  if (isMatrixResult(result) ? result.some((row) => row.some(isErrorText)) : isErrorText(result))
-    return undefined;
+  if (isMatrixResult(result) ? result.some((row) => row.some(isErrorText)) : isErrorText(result)) return undefined;
   if (!isMatrixResult(result)) return isFaultValue(result) ? { error: errorOf(result) } : { value: result };
   const [rows, columns] = [result.length, result[0]?.length ?? 0];
   if (rows > RESULT_ROOM.rows || columns > RESULT_ROOM.columns) return undefined;
