@@ -6,7 +6,7 @@ import { execFileSync } from "node:child_process";
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { ensureBuilt } from "./ensureBuilt.mjs";
-import type { Component } from "./release/sbom";
+import type { SbomComponent } from "./release/sbom";
 import { ROOT } from "./root";
 
 const DAY = 86_400_000;
@@ -15,10 +15,10 @@ const { devDependencies } = JSON.parse(readFileSync(join(ROOT, "package.json"), 
   readonly devDependencies: Readonly<Record<string, string>>;
 };
 const { components } = JSON.parse(readFileSync(join(await ensureBuilt(), "sbom.json"), "utf8")) as {
-  readonly components: readonly Component[];
+  readonly components: readonly SbomComponent[];
 };
 
-const direct = new Map<string, Component>();
+const direct = new Map<string, SbomComponent>();
 for (const one of components.filter(({ name, version }) => devDependencies[name] === version)) {
   const scope = one.name.startsWith("@") ? one.name.split("/")[0] : one.name;
   const key = `${scope ?? ""}@${one.version}`;

@@ -3,9 +3,9 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { ensureBuilt } from "./ensureBuilt.mjs";
 import { packageVersion } from "./manifest/output";
-import { type Component, componentsOf, readLock, sbomText } from "./release/sbom";
+import { type SbomComponent, componentsOf, readLock, sbomText } from "./release/sbom";
 
 const { components } = JSON.parse(readFileSync(join(await ensureBuilt(), "sbom.json"), "utf8")) as {
-  readonly components: readonly Component[];
+  readonly components: readonly SbomComponent[];
 };
 process.stdout.write(sbomText(packageVersion(), componentsOf(readLock(), components)));

@@ -1,7 +1,7 @@
 /** `npm run -s size`: what functions.js is made of: data, texts, units and code, in bytes as minified and gzipped. */
 import { gzipSync } from "node:zlib";
 import { functionsBundle } from "./bundle";
-import { partsOf, sizesByFolder, textBytes } from "./release/sizes";
+import { sizesByKind, sizesByFolder, textBytes } from "./release/sizes";
 
 const { text, parts } = await functionsBundle("size");
 const zipped = gzipSync(text, { level: 9 }).length;
@@ -11,6 +11,6 @@ const line = (name: string, bytes: number): string => {
 };
 
 process.stdout.write(`functions.js: ${String(text.length)} bytes minified, ${String(zipped)} gzipped\n\n`);
-for (const [name, bytes] of partsOf(parts)) process.stdout.write(line(name, bytes));
+for (const [name, bytes] of sizesByKind(parts)) process.stdout.write(line(name, bytes));
 process.stdout.write(`\nOf all, in string literals: ${String(textBytes(text))} bytes\n\n`);
 for (const [folder, bytes] of sizesByFolder(parts)) process.stdout.write(line(folder, bytes));

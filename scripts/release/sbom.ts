@@ -22,7 +22,7 @@ interface Hash {
   readonly content: string;
 }
 
-export interface Component {
+export interface SbomComponent {
   readonly type: "library";
   readonly "bom-ref": string;
   readonly name: string;
@@ -56,7 +56,7 @@ function componentOf(
   name: string,
   { version = "", resolved, integrity, license }: Locked,
   isShipped: boolean,
-): Component {
+): SbomComponent {
   const purl = `pkg:npm/${name.replace("@", "%40")}@${version}`;
   return {
     type: "library",
@@ -77,9 +77,9 @@ function componentOf(
 export function componentsOf(
   lock: LockFile,
   shipped: readonly Pick<ShippedPackage, "name" | "version">[],
-): readonly Component[] {
+): readonly SbomComponent[] {
   const keys = new Set(shipped.map(({ name, version }) => `${name}@${version}`));
-  const found = new Map<string, Component>();
+  const found = new Map<string, SbomComponent>();
   for (const [path, locked] of Object.entries(lock.packages)) {
     if (path === "" || locked.link === true) continue;
     const name = lockedName(path);
@@ -106,7 +106,7 @@ function serialNumber(content: string): string {
 }
 
 /** @param version of the add-in */
-export function sbomText(version: string, components: readonly Component[]): string {
+export function sbomText(version: string, components: readonly SbomComponent[]): string {
   const serial = serialNumber(JSON.stringify([version, components]));
   const sbom = {
     bomFormat: "CycloneDX",

@@ -26,7 +26,7 @@ function summed(entries: readonly (readonly [string, number])[]): Sizes {
 }
 
 /** Bytes by kind, largest first. */
-export function partsOf(parts: Metafile): Sizes {
+export function sizesByKind(parts: Metafile): Sizes {
   return summed(
     inputsOf(parts).map(([path, bytes]) => [KINDS.find(([, matches]) => matches.test(`/${path}`))?.[0] ?? CODE, bytes]),
   );

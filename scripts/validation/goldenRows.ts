@@ -33,7 +33,7 @@ export function referenceFile(name: string): ReferenceFile {
 }
 
 /** A cell's number; undefined where the cell is empty or the column is missing. */
-export function numberOf(row: ReferenceRow, column: string): number | undefined {
+export function numberInColumn(row: ReferenceRow, column: string): number | undefined {
   const text = row[column];
   return text === undefined || text === "" ? undefined : Number(text);
 }

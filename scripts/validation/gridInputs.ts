@@ -1,19 +1,19 @@
 /** How a row of reference values becomes the arguments of a call. */
-import { numberOf, type ReferenceRow } from "./goldenRows";
+import { numberInColumn, type ReferenceRow } from "./goldenRows";
 
 /** Numbers of some columns; undefined where one is missing. */
 export const numbersIn = (row: ReferenceRow, ...columns: readonly string[]): readonly number[] | undefined => {
-  const found = columns.map((column) => numberOf(row, column));
+  const found = columns.map((column) => numberInColumn(row, column));
   return found.includes(undefined) ? undefined : (found as readonly number[]);
 };
 
-export const valueIn = (column: string) => (row: ReferenceRow) => numberOf(row, column);
+export const valueIn = (column: string) => (row: ReferenceRow) => numberInColumn(row, column);
 export const scaledValueIn = (column: string, factor: number) => (row: ReferenceRow) => {
-  const value = numberOf(row, column);
+  const value = numberInColumn(row, column);
   return value === undefined ? undefined : value * factor;
 };
 export const positiveIn = (column: string) => (row: ReferenceRow) => {
-  const value = numberOf(row, column);
+  const value = numberInColumn(row, column);
   return value !== undefined && value > 0 ? value : undefined;
 };
 
@@ -35,7 +35,7 @@ export const tubeInputs = (sizes: string, load: string | number) => (row: Refere
     : name.startsWith("titanium")
       ? `titanium grade ${name.charAt("titanium Gr ".length)}`
       : `cupronickel ${name.includes("90/10") ? "90-10" : "70-30"}`;
-  const second = typeof load === "number" ? load : numberOf(row, load);
+  const second = typeof load === "number" ? load : numberInColumn(row, load);
   if (found === undefined || second === undefined) return undefined;
   const [D = 0, T = 0, E = 1] = found;
   return [D, second, material, T, row["temper"] === "-" ? "" : (row["temper"] ?? ""), E, sizes];
@@ -84,7 +84,7 @@ const PARTS_ONLY = new Set(["R-125", "R-143a"]);
 export const stateInputs = (row: ReferenceRow) => {
   const found = numbersIn(row, "p_Pa", "T_K");
   if (found === undefined || PARTS_ONLY.has(row["fluid"] ?? "")) return undefined;
-  if (row["region"] !== "SC" && numberOf(row, "dT_K") === 0) return undefined;
+  if (row["region"] !== "SC" && numberInColumn(row, "dT_K") === 0) return undefined;
   const [p = 0, T = 0] = found;
   return [row["fluid"] ?? "", p / 1000, T - 273.15, "absolute", "SI"];
 };

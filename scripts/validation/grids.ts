@@ -3,7 +3,7 @@
  * the source and the differences of method claim; the tests of each subject hold the same bounds.
  */
 import type { CellInput } from "../../core";
-import { numberOf, type ReferenceRow } from "./goldenRows";
+import { numberInColumn, type ReferenceRow } from "./goldenRows";
 import {
   numbersIn,
   valueIn,
@@ -21,7 +21,7 @@ import {
   pipeInputs,
 } from "./gridInputs";
 
-export interface Grid {
+export interface ReferenceGrid {
   readonly id: string;
   /** What is compared. */
   readonly quantity: string;
@@ -42,7 +42,7 @@ const SAME = "the same equation, worked apart and printed to nine or more digits
 const BLEND = "R-410A: the grid takes the pseudo-pure equation of state, this core the mixture's";
 const ROWS_410A = "two equations of state of one fluid differ by so much; pure fluids by less";
 
-export const GRIDS: readonly Grid[] = [
+export const GRIDS: readonly ReferenceGrid[] = [
   {
     id: "EXCHANGER.LMTD",
     quantity: "log mean difference in counterflow",
@@ -208,7 +208,7 @@ export const GRIDS: readonly Grid[] = [
     tolerance: 1e-3,
     basis: "the series of Spencer; small values near the polar night are printed to 0.001 MJ/m²",
     inputs: (row) => {
-      const sun = numberOf(row, "H0_spencer_1361_MJ") ?? 0;
+      const sun = numberInColumn(row, "H0_spencer_1361_MJ") ?? 0;
       const found = row["kind"] === "day" && sun > 1 ? numbersIn(row, "latitude_deg", "day_or_month") : undefined;
       return found && [...found, "SI"];
     },

@@ -12,7 +12,7 @@ import {
 } from "../../core";
 import { referenceOf, type Check } from "../../core/help";
 import { referenceFile } from "./goldenRows";
-import { type Grid, GRIDS } from "./grids";
+import { type ReferenceGrid, GRIDS } from "./grids";
 
 /** One comparison. */
 export interface Deviation {
@@ -30,7 +30,7 @@ export interface MeasuredCheck extends Deviation {
 }
 
 export interface MeasuredGrid {
-  readonly grid: Grid;
+  readonly grid: ReferenceGrid;
   readonly source: string;
   readonly rows: number;
   readonly worst: Deviation;
@@ -81,7 +81,7 @@ const median = (values: readonly number[]): number => {
   return sorted.length % 2 === 1 ? (sorted[half] ?? 0) : ((sorted[half - 1] ?? 0) + (sorted[half] ?? 0)) / 2;
 };
 
-function measureGrid(grid: Grid): MeasuredGrid {
+function measureGrid(grid: ReferenceGrid): MeasuredGrid {
   const { id, file, label, tolerance } = grid;
   const compiled = COMPILED.get(id);
   if (compiled === undefined) throw new Error(`${file}: no function ${id}`);

@@ -4,13 +4,13 @@ import { join } from "node:path";
 import { expect, inject, test } from "vitest";
 import { licencesText } from "../../scripts/release/licences";
 import { componentsOf, readLock } from "../../scripts/release/sbom";
-import type { Component } from "../../scripts/release/sbom";
+import type { SbomComponent } from "../../scripts/release/sbom";
 import { packageFolder, type ShippedPackage } from "../../scripts/release/shippedPackages";
 import { ROOT } from "../../scripts/root";
 
 const built = (name: string): string => readFileSync(join(inject("build"), name), "utf8");
 
-const shipped = () => (JSON.parse(built("sbom.json")) as { components: readonly Component[] }).components;
+const shipped = () => (JSON.parse(built("sbom.json")) as { components: readonly SbomComponent[] }).components;
 
 const some = (more: Partial<ShippedPackage>): ShippedPackage => ({
   name: "some",
