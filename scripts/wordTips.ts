@@ -4,6 +4,26 @@ import { CATALOGUE, type ChoiceShape, COMPILED, evaluate } from "../core";
 type Tips = Readonly<Record<string, string>>;
 
 const TIPS: Readonly<Record<string, Tips>> = {
+  CapacityIs: {
+    net: "With the indoor fan's heat taken off the cooling",
+    gross: "Cooling of the coil, the indoor fan's heat still in it",
+  },
+  GasCoolerRelation: {
+    "Liao 2000": "Evaporating -10 to 20 °C, outlet 30 to 60 °C",
+    "Sawalha 2008": "By the outlet alone; evaporating -10 to 0 °C",
+    "Chen and Gu 2005": "By the outlet alone; outdoor air 30 to 50 °C",
+    "Sarkar 2004": "Of heat pumps; evaporating -10 to 10 °C, outlet 30 to 50 °C",
+    cycle: "Greatest cooling for power by the equation of state",
+  },
+  Weekday: {
+    Monday: "The year begins on a Monday",
+    Tuesday: "The year begins on a Tuesday",
+    Wednesday: "The year begins on a Wednesday",
+    Thursday: "The year begins on a Thursday",
+    Friday: "The year begins on a Friday",
+    Saturday: "The year begins on a Saturday",
+    Sunday: "The year begins on a Sunday",
+  },
   DesignPressureRule: {
     "ASHRAE 15": "Temperatures of the US safety standard for refrigeration",
     "EN 378": "Temperatures of the European standard for refrigeration",

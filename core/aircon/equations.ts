@@ -98,7 +98,7 @@ export const inputCurve = equation({
   },
 });
 
-const c = (place: number, of: number) => symbol("number", `coefficient ${place}`, -of, of);
+const c = (place: number, of: number) => symbol("number", `c${place} of the curve`, -of, of);
 
 /** Cooling, or power per cooling, of a stage over its rated value; the coefficients are for °F. */
 export const stageCurve = equation({

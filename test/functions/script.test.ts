@@ -74,6 +74,7 @@ describe("the built functions script", () => {
       "POOL.SPREAD",
       "POOL.HOURS",
       "POOL.CALIBRATE",
+      "POOL.UNCERTAINTY",
       "CLIMATE.CHECK",
     ]);
   });

@@ -258,6 +258,6 @@ describe("The working of a gauge pressure", () => {
   ])("the working of %s ends with what the gauge shows", (id, raw) => {
     const rows = value("NOTE.WORKING", id, ...raw) as readonly (readonly unknown[])[];
     expect(rows.at(-2)?.[3]).toBeCloseTo(value(id, ...raw) as number, 9);
-    expect(rows.at(-2)?.[4]).toBe("psi");
+    expect(rows.at(-2)?.[4]).toBe("psig");
   });
 });

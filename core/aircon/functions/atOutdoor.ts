@@ -54,6 +54,7 @@ export const airconAtOutdoor = cellFunction({
       "stage that runs, or a speed by its share of the way from least to full",
     ).default("full"),
   },
+  unitsAfter: "outdoorFan",
   returns: listResult("the machine at this outdoor temperature", {
     cooling: quantityResult("heat rate", "net cooling"),
     power: quantityResult("electric power", "power of the whole machine"),

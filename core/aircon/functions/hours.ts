@@ -75,6 +75,7 @@ export const airconHours = cellFunction({
       "block of the machine with POOL.YEAR's labels: adds its time by stage and electricity",
     ).optional(),
   },
+  unitsAfter: "yearlySpread",
   returns: tableResult(
     "full-load hours by month",
     {

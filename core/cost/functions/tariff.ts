@@ -26,6 +26,7 @@ const FLAT = {
 export const costTariff = cellFunction({
   id: "COST.TARIFF",
   topic: "cost",
+  unitsAfter: "tariff",
   memoised: true,
   summary: "A year's electricity bill from its hours: time-of-use prices, demand charge with ratchet, fixed charge.",
   keywords: ["time of use", "TOU", "peak", "demand charge", "ratchet", "on-peak", "electricity bill", "rate schedule"],

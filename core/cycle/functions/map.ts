@@ -1,4 +1,4 @@
-import { sheet } from "../../kernel/define/argument";
+import { quantity, sheet } from "../../kernel/define/argument";
 import { cellFunction } from "../../kernel/define/cellFunction";
 import { listResult, NO_VALUE, quantityResult } from "../../kernel/define/result";
 import { notAvailable, valueError } from "../../kernel/values/fault";
@@ -29,6 +29,12 @@ function checkEnvelope(discharge: number, least: number | undefined, greatest: n
     throw notAvailable(`discharge: the envelope ends at ${shown(greatest)} condensing, got ${shown(discharge)}`);
 }
 
+/** Condensing below it lies in no maker's envelope: a 0 from a blank cell isn't one. */
+const ENVELOPE_END = quantity("temperature", "end of the envelope", {
+  from: us("temperature", 33),
+  to: us("temperature", 300),
+});
+
 export const cycleMap = cellFunction({
   id: "CYCLE.MAP",
   topic: "cycle",
@@ -49,10 +55,8 @@ export const cycleMap = cellFunction({
     subcooling: SUBCOOLING,
     refrigerant: REFRIGERANT.describedAs("refrigerant; left out: flow and power only").optional(),
     mapSuperheat: MAP_SUPERHEAT,
-    leastCondensing: CONDENSING_TEMPERATURE.describedAs("least condensing temperature of the envelope").optional(),
-    greatestCondensing: CONDENSING_TEMPERATURE.describedAs(
-      "greatest condensing temperature of the envelope",
-    ).optional(),
+    leastCondensing: ENVELOPE_END.describedAs("least condensing temperature of the envelope").optional(),
+    greatestCondensing: ENVELOPE_END.describedAs("greatest condensing temperature of the envelope").optional(),
   },
   returns: listResult("the compressor at this point", {
     massFlow: quantityResult("mass flow", "refrigerant"),

@@ -1,7 +1,7 @@
 /** Equations of a compressor's map: the polynomial in the map's own units, the corrections strict SI. */
 import { equation, symbol } from "../../kernel/define/equation";
 
-const C = (place: number, of: number) => symbol("number", `coefficient ${place}`, -of, of);
+const C = (place: number, of: number) => symbol("number", `C${place} of the map`, -of, of);
 
 export const mapPolynomial = equation({
   name: "Ten-coefficient polynomial of a compressor",

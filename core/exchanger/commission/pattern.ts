@@ -1,8 +1,8 @@
 /** What the pattern of differences means. Common practice of the trade: a pattern points, it doesn't prove. */
 import { sideOf, type CommissionLine } from "./inputs";
 
-export type Side = "high" | "low" | "agrees" | undefined;
-export type Sides = (key: string) => Side;
+export type SideOfExpected = "high" | "low" | "agrees" | undefined;
+export type Sides = (key: string) => SideOfExpected;
 
 export function sidesOf(lines: readonly CommissionLine[]): Sides {
   const sides = new Map(lines.map((line) => [line.key, sideOf(line)]));
@@ -14,10 +14,10 @@ interface Pattern {
   readonly means: string;
 }
 
-const both = (side: Sides, pool: string, outdoor: string, is: Side): boolean =>
+const both = (side: Sides, pool: string, outdoor: string, is: SideOfExpected): boolean =>
   side(pool) === is && (side(outdoor) === is || side(outdoor) === undefined);
 
-const noneIn = (side: Sides, keys: readonly string[], is: Side): boolean => keys.every((key) => side(key) !== is);
+const noneIn = (side: Sides, keys: readonly string[], is: SideOfExpected): boolean => keys.every((key) => side(key) !== is);
 
 const PATTERNS: readonly Pattern[] = [
   {

@@ -37,6 +37,7 @@ const among = (given: unknown): number =>
 export const exchangerWilson = cellFunction({
   id: "EXCHANGER.WILSON",
   topic: "exchanger",
+  unitsAfter: "flow",
   summary: "UA split into the water's film and all the rest, from readings at several flows (Wilson's plot).",
   keywords: ["fouling", "commissioning", "film coefficient", "regression", "flow test", "resistance"],
   details: [

@@ -84,6 +84,8 @@ interface Common<A extends Args, G extends ResultShape, F extends FactKinds> {
   readonly args: A;
   readonly returns: G;
   readonly facts?: F;
+  /** The argument that `units` follows: the last, unless arguments were added later. */
+  readonly unitsAfter?: keyof A & string;
   /** Takes over 20 µs: its results are memoised. */
   readonly memoised?: true;
   /** Takes over 5 ms: the self-test in a cell leaves it out. */

@@ -56,5 +56,8 @@ export const hasUnits = (definition: CellFunction): boolean =>
 /** All arguments in their frozen places, `units` among them. */
 export const placedArgs = (definition: CellFunction): readonly PlacedArg[] => {
   const own = Object.entries(definition.args);
-  return hasUnits(definition) ? [...own, ["units", UNITS]] : own;
+  if (!hasUnits(definition)) return own;
+  const after =
+    definition.unitsAfter === undefined ? own.length : own.findIndex(([n]) => n === definition.unitsAfter) + 1;
+  return [...own.slice(0, after), ["units", UNITS], ...own.slice(after)];
 };

@@ -30,8 +30,8 @@ const NIGHT = {
   units: "SI",
 } as const;
 const COVERED = [
-  [0, 26.9, "", true],
-  [10, 26.4, 15.2, true],
+  [24, 26.9, "", true],
+  [34, 26.4, 15.2, true],
 ];
 const WEATHER = { humidity: 0.6, windAtWater: 1.5 } as const;
 /** Four decimals of a made night whose coefficient is 45 W/(m²·K). */

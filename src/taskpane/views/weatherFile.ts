@@ -1,6 +1,12 @@
 /** A weather file or a logger's file, dropped or chosen, becomes a sheet of this workbook. */
 import type { RecordedFile } from "../../workbook/weather/readFile";
-import { YEAR_INPUTS, bareSource, recordedSheet, recordedTitle, usedAs } from "../../workbook/weather/weatherSheet";
+import {
+  YEAR_INPUTS_NAME,
+  bareSource,
+  recordedSheet,
+  recordedTitle,
+  usedAs,
+} from "../../workbook/weather/weatherSheet";
 import { freeName } from "../../workbook/starterCells";
 import type { Workbook } from "../../workbook/port";
 import type { PanelServices } from "../services";
@@ -17,7 +23,7 @@ const ACCEPTED = ".epw,.csv,.tsv,.txt,.gz,.zip";
 export const isWeatherName = (name: string): boolean => NAMES.test(name);
 
 async function hasYearInputs(workbook: Workbook, sheet: string): Promise<boolean> {
-  const [found] = await workbook.resolve([{ text: YEAR_INPUTS, from: { sheet, row: 0, column: 0 } }]);
+  const [found] = await workbook.resolve([{ text: YEAR_INPUTS_NAME, from: { sheet, row: 0, column: 0 } }]);
   return found !== undefined;
 }
 

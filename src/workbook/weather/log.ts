@@ -2,7 +2,7 @@
 import { scaleOf, unitOf, type Word } from "./columns";
 import { QUANTITIES, believed, type Quantity } from "./hours";
 import { clockOf, momentText, serialOf, spanText, type LogClock } from "./logClock";
-import { sensorFaults, type Sensor } from "./logSensors";
+import { sensorFaults, type LoggedSensor } from "./logSensors";
 import { stampsOf } from "./stamps";
 import {
   MOST_PRELUDE,
@@ -12,7 +12,7 @@ import {
   isQuantity,
   placeIn,
   rowsBelow,
-  valueOf,
+  cellReading,
   type Header,
 } from "./table";
 
@@ -69,9 +69,9 @@ function known(
   rows: readonly (readonly string[])[],
   units: readonly string[] | undefined,
   faults: string[],
-): Sensor {
+): LoggedSensor {
   const kind = quantity === "water" ? "air" : quantity;
-  const raw = rows.map((row) => valueOf(row[at], kind));
+  const raw = rows.map((row) => cellReading(row[at], kind));
   const title = header.heads[at] ?? "";
   const unit = unitOf(title) || (units?.[at] ?? "");
   const { factor, shift, unit: name, guessed } = scaleOf(kind, unit, raw.filter(Number.isFinite));
@@ -89,7 +89,11 @@ function known(
 }
 
 /** Columns of numbers that no quantity of weather names keep their own head and numbers. */
-function sensorsOf(header: Header, { rows, units }: ReturnType<typeof rowsBelow>, faults: string[]): readonly Sensor[] {
+function sensorsOf(
+  header: Header,
+  { rows, units }: ReturnType<typeof rowsBelow>,
+  faults: string[],
+): readonly LoggedSensor[] {
   const places = new Map<number, Quantity | "water">();
   for (const quantity of ["water", ...QUANTITIES] as const) {
     const at = header.words.get(quantity) ?? (quantity === "cloud" ? header.words.get("total") : undefined);
@@ -98,14 +102,14 @@ function sensorsOf(header: Header, { rows, units }: ReturnType<typeof rowsBelow>
   const taken = new Set(
     [...header.words].filter(([word]) => word !== "water" && !isQuantity(word)).map(([, at]) => at),
   );
-  return header.heads.flatMap((head, at): Sensor[] => {
+  return header.heads.flatMap((head, at): LoggedSensor[] => {
     const quantity = places.get(at);
     if (quantity !== undefined) return [known(quantity, at, header, rows, units, faults)];
     const cells = rows.map((row) => row[at] ?? "");
     const numbers = cells.filter(isNumber).length;
     if (taken.has(at) || head === "" || /^#|^(no|nr|record|index)\.?$/i.test(head) || numbers < rows.length / 2)
       return [];
-    const values = cells.map((cell) => valueOf(cell, "air"));
+    const values = cells.map((cell) => cellReading(cell, "air"));
     return [{ head, quantity: undefined, values, decimals: decimalsOf(cells) }];
   });
 }
@@ -113,7 +117,7 @@ function sensorsOf(header: Header, { rows, units }: ReturnType<typeof rowsBelow>
 const rounded = (value: number, decimals: number): number => Number(value.toFixed(decimals));
 
 /** Rows of equal steps: means over the time before each stamp, blank where too little is there. */
-function evenRows({ order, interval }: LogClock, sensors: readonly Sensor[]) {
+function evenRows({ order, interval }: LogClock, sensors: readonly LoggedSensor[]) {
   const step = Math.max(HOUR, interval);
   const slot = (at: number): number => Math.ceil(Number((at / step).toFixed(6)));
   const [first, last] = [slot(order[0]?.at ?? 0), slot(order.at(-1)?.at ?? 0)];

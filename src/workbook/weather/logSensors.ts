@@ -3,7 +3,7 @@ import type { Quantity } from "./hours";
 import { momentText, spanText, type LogClock } from "./logClock";
 
 /** A column of readings. */
-export interface Sensor {
+export interface LoggedSensor {
   readonly head: string;
   readonly quantity: Quantity | "water" | undefined;
   /** In the unit of its head, row by row of the file; NaN where there is none. */
@@ -26,7 +26,7 @@ interface Reading {
   readonly value: number;
 }
 
-const readingsOf = ({ values }: Sensor, { order }: LogClock): readonly Reading[] =>
+const readingsOf = ({ values }: LoggedSensor, { order }: LogClock): readonly Reading[] =>
   order.flatMap(({ row, at }) => {
     const value = values[row] ?? Number.NaN;
     return Number.isNaN(value) ? [] : [{ at, value }];
@@ -73,7 +73,7 @@ function isOtherScale(readings: readonly Reading[], at: number): boolean {
 }
 
 /** One sentence for each thing that is odd. */
-export function sensorFaults(sensor: Sensor, clock: LogClock): readonly string[] {
+export function sensorFaults(sensor: LoggedSensor, clock: LogClock): readonly string[] {
   const { head, quantity } = sensor;
   const readings = readingsOf(sensor, clock);
   if (readings.length === 0) return [`${head}: no reading`];

@@ -104,20 +104,20 @@ export function rowsBelow(lines: readonly string[], { line, separator, words }: 
 const MISSING: ReadonlySet<number> = new Set([-9900, -9999, -999, -99, 999, 9999, 99_999]);
 
 /** 999 mbar is a pressure. */
-export const valueOf = (cell: string | undefined, quantity: Quantity): number => {
+export const cellReading = (cell: string | undefined, quantity: Quantity): number => {
   const value = cell === undefined || cell === "" ? Number.NaN : Number(cell);
   return MISSING.has(value) && !(quantity === "pressure" && value === 999) ? Number.NaN : value;
 };
 
 /** Values of a quantity, row by row, in the units of `Hours`. */
-export function columnOf(
+export function tableColumn(
   quantity: Quantity,
   at: number,
   header: Header,
   below: ReturnType<typeof rowsBelow>,
   remarks: string[],
 ) {
-  const raw = below.rows.map((row) => valueOf(row[at], quantity));
+  const raw = below.rows.map((row) => cellReading(row[at], quantity));
   const unit = unitOf(header.heads[at] ?? "") || (below.units?.[at] ?? "");
   const { factor, shift, unit: name, guessed } = scaleOf(quantity, unit, raw.filter(Number.isFinite));
   if (guessed && name !== "") remarks.push(`${header.heads[at] ?? ""}: no unit, taken as ${name}`);
@@ -148,7 +148,7 @@ export function readTable(lines: readonly string[]): WeatherFile {
       if (at === undefined) return [];
       if (quantity === "cloud" && !words.has("cloud"))
         remarks.push("no opaque cloud: the total cover was taken, which makes the sky warmer");
-      return [[quantity, byHour(columnOf(quantity, at, header, below, remarks), placed)]];
+      return [[quantity, byHour(tableColumn(quantity, at, header, below, remarks), placed)]];
     }),
   );
   const years = new Set(stamps.stamps.flatMap((stamp) => (stamp ? [stamp.year] : [])));

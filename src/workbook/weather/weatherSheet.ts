@@ -17,7 +17,7 @@ export interface RecordedPlace {
 /** Letters in which a sentence is broken into lines over the columns of the table. */
 const LINE = 100;
 /** The sizing sheet's name of the block that POOL.YEAR takes. */
-export const YEAR_INPUTS = "YearInputs";
+export const YEAR_INPUTS_NAME = "YearInputs";
 const COLUMNS = "ABCDEFGHIJKLMNOPQRSTUVWXYZ";
 /** Rows that CLIMATE.CHECK may take. */
 const CHECKS = 16;
@@ -158,7 +158,7 @@ const TOTAL_ROW = 14;
 function yearCells(cells: Record<string, SheetCell>, above: number, area: string): void {
   YEAR_LINES.forEach(([label, column, unit, by], at) => {
     const row = above + 1 + at;
-    const total = `INDEX(WARMBACK.POOL.YEAR(${YEAR_INPUTS},${area}),${TOTAL_ROW},${columnPlace("POOL.YEAR", column)})`;
+    const total = `INDEX(WARMBACK.POOL.YEAR(${YEAR_INPUTS_NAME},${area}),${TOTAL_ROW},${columnPlace("POOL.YEAR", column)})`;
     cells[`A${row}`] = text(label);
     cells[`B${row}`] = { content: `=${total}${by}`, style: "Calculation", format: "#,##0" };
     cells[`C${row}`] = text(unit);
@@ -199,7 +199,7 @@ export function recordedSheet(file: RecordedFile, { title, file: name, hasYearIn
           ? `=IF(LEN($B$${latitude})=0,"Type the latitude above.",${call})`
           : `=${call}`,
     };
-    cells[`A${use}`] = text(`=WARMBACK.POOL.YEAR(${hasYearInputs ? YEAR_INPUTS : "inputs"},${full})`, "Output");
+    cells[`A${use}`] = text(`=WARMBACK.POOL.YEAR(${hasYearInputs ? YEAR_INPUTS_NAME : "inputs"},${full})`, "Output");
     cells[`A${rest}`] = text(
       hasYearInputs
         ? "YearInputs are those of the sizing sheet; its year with this weather follows. POOL.HOURS and POOL.SPREAD take the rows too."
