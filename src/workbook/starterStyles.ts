@@ -47,9 +47,8 @@ const TITLE_POINTS = 30;
 /** No row can be higher in a file. */
 const HIGHEST_POINTS = 409;
 
-/** No note of ours needs more lines for what its formula comes to: one text of several, or all of them joined. */
+/** No note of ours needs more lines for what its formula comes to. */
 const MOST_FORMULA_LINES = 3;
-const MOST_JOINED_LINES = 4;
 /** Letters that a value in a text usually takes. */
 const VALUE_LETTERS = 20;
 
@@ -57,8 +56,7 @@ const VALUE_LETTERS = 20;
 function formulaLines(formula: string, letters: number): number {
   const literals = [...formula.matchAll(/"((?:[^"]|"")*)"/g)].reduce((sum, [, text = ""]) => sum + text.length, 0);
   const cells = [...formula.matchAll(/&\$?[A-Z]+\$?\d+/g)].length;
-  const most = formula.startsWith('="') ? MOST_JOINED_LINES : MOST_FORMULA_LINES;
-  return Math.min(most, Math.max(1, Math.ceil((literals + VALUE_LETTERS * cells) / letters)));
+  return Math.min(MOST_FORMULA_LINES, Math.max(1, Math.ceil((literals + VALUE_LETTERS * cells) / letters)));
 }
 
 /** The height of a row with wrapped text in a column of so many characters; undefined where one line holds it. */
