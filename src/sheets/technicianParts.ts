@@ -26,6 +26,17 @@ export const currencyInput = (link?: string): Line =>
 /** The note beside every value of the example. */
 export const INVENTED = "Invented example: replace by your own.";
 
+/** The basis of a gauge reading, from the line of `altitudeInput`. */
+export const GAUGE_BASIS = '[altitude]&" ft"';
+
+export const altitudeInput: Line = input("altitude", "Altitude", 500, "ft", {
+  format: "#,##0",
+  validation: betweenLimits(-1500, 16000, "-1,500 to 16,000 ft"),
+  source: "map",
+  note: "Gauges count from the air at the place.",
+  link: "ProjectAltitude",
+});
+
 /** A warning across the sheet: short enough for one line beside empty cells. */
 export const warning = (says: string): Line => ({ label: says, labelStyle: "Warning Text" });
 

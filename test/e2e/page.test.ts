@@ -6,6 +6,7 @@ import type { Browser, BrowserContext, Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, inject, test } from "vitest";
 import { serve } from "../../scripts/serve";
 import type { Served } from "../../scripts/serve";
+import { STARTER_SHEETS } from "../../src/sheets";
 import { connectBrowser, HAS_CHROMIUM } from "../setup/chromium";
 import { said, started } from "./driver";
 
@@ -249,6 +250,38 @@ describe.skipIf(!HAS_CHROMIUM)("The page", { timeout: 90_000 }, () => {
       return found.violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html.slice(0, 160)}`));
     });
     expect(broken).toEqual([]);
+  });
+
+  test("breaks in the sheet engine's own parts just the rules that are listed, with many sheets and more tools too", async () => {
+    for (const sheet of STARTER_SHEETS)
+      await page.evaluate((starter) => globalThis.warmbackPreview?.workbook.insert(starter), sheet);
+    await page.getByRole("button", { name: "Scroll to sheets on the left" }).waitFor();
+    await page.evaluate(AXE);
+    const broken = (): Promise<readonly string[]> =>
+      page.evaluate(async () => {
+        const { axe } = globalThis as unknown as {
+          axe: { run(): Promise<{ violations: { id: string; nodes: { target: string[] }[] }[] }> };
+        };
+        const { violations } = await axe.run();
+        return violations.flatMap(({ id, nodes }) =>
+          nodes.map(({ target: [place = ""] }) => {
+            const element = document.querySelector(place);
+            const named = element?.querySelector("[aria-label]");
+            return `${id}: ${named?.getAttribute("aria-label") ?? element?.outerHTML.slice(0, 160) ?? place}`;
+          }),
+        );
+      });
+    const [, section = ""] =
+      /## The grid engine's controls\n(.*?)\n## /s.exec(readFileSync("DEVELOPERS.md", "utf8")) ?? [];
+    const listed = [...section.matchAll(/^- `([a-z-]+)`: (.+)$/gm)].map(
+      ([, rule = "", name = ""]) => `${rule}: ${name}`,
+    );
+    expect(await broken()).toEqual(listed);
+    await page.getByRole("button", { name: "More", exact: true }).click();
+    await page.getByRole("dialog", { name: "Tools" }).waitFor();
+    expect(await broken()).toEqual(listed);
+    for (const name of ["Add sheet", "All sheets", "Zoom in", "Zoom out", "Gridlines", "Bold", "Percent"])
+      expect(await page.getByRole("button", { name, exact: true }).count(), name).toBe(1);
   });
 });
 

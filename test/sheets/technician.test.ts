@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { commissioning } from "../../src/sheets/commissioning";
 import { refrigerantSide } from "../../src/sheets/refrigerantSide";
+import type { StarterSheet } from "../../src/sheets/sheet";
 import { survey } from "../../src/sheets/survey";
 import { rowsOf, valuesOf, withInputs } from "./calculated";
 
@@ -35,6 +36,18 @@ describe("Survey and decision", () => {
   });
 });
 
+/** Every gauge pressure lower by so much. */
+function withLess(sheet: StarterSheet, less: number): StarterSheet {
+  const cells = { ...sheet.cells };
+  for (const [place, { content }] of Object.entries(sheet.cells)) {
+    const beside = `B${place.slice(1)}`;
+    const cell = cells[beside];
+    if (/^A\d/.test(place) && /^(Suction|Condensing) pressure$/.test(String(content)) && cell)
+      cells[beside] = { ...cell, content: Number(cell.content) - less };
+  }
+  return { ...sheet, cells };
+}
+
 describe("Commissioning", () => {
   test("finds water side and refrigerant side of Fernhill Hall within 15 %, and a yearly UA that has fallen", async () => {
     const found = await valuesOf(withInputs(commissioning, { "UA after year 1": 5000 }));
@@ -43,6 +56,33 @@ describe("Commissioning", () => {
     expect(found.get("Year 1")).toBeLessThan(0.8);
     expect(found.get("No year's UA at 80 % or less")).toBe("LOOK");
     expect(found.get("Every safety trip proven or not fitted")).toBe("FAILS");
+  });
+
+  // U.S. Standard Atmosphere 1976, table IV: 12.23 psi at 5,000 ft, 14.70 psi at sea level; from memory.
+  test("counts the readings of both modes from the air at the altitude", async () => {
+    const at = (altitude: number, less: number) =>
+      valuesOf(withLess(withInputs(commissioning, { Altitude: altitude }), less));
+    const low = await at(0, 0);
+    const high = await at(5000, 0);
+    const sameAbsolute = await at(5000, 12.23 - 14.7);
+    const read = [
+      "Superheat at the compressor",
+      "Subcooling",
+      "Condensing temperature (dew)",
+      "Discharge enthalpy",
+      "Heat rejected, refrigerant side",
+    ];
+    for (const label of read) {
+      expect(high.get(label), label).not.toBe(low.get(label));
+      expect((sameAbsolute.get(label) as number) / (low.get(label) as number), label).toBeCloseTo(1, 3);
+    }
+    expect(high.get("Superheat at the compressor")).toBeGreaterThan(low.get("Superheat at the compressor") as number);
+    // The values above are those of the pool mode, which comes last; the outdoor mode has the same formulas.
+    const calls = Object.values(commissioning.cells).flatMap(({ content }) =>
+      typeof content === "string" ? (content.match(/REFRIG\.(?!.*REFRIG)[^)]*\)/g) ?? []) : [],
+    );
+    expect(calls).toHaveLength(12);
+    for (const call of calls) expect(call).toMatch(/\$?B\$?\d+&" ft"\)$/);
   });
 
   test("never asks for still water in an exchanger that condenses", () => {

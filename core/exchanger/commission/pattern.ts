@@ -17,7 +17,8 @@ interface Pattern {
 const both = (side: Sides, pool: string, outdoor: string, is: SideOfExpected): boolean =>
   side(pool) === is && (side(outdoor) === is || side(outdoor) === undefined);
 
-const noneIn = (side: Sides, keys: readonly string[], is: SideOfExpected): boolean => keys.every((key) => side(key) !== is);
+const noneIn = (side: Sides, keys: readonly string[], is: SideOfExpected): boolean =>
+  keys.every((key) => side(key) !== is);
 
 const PATTERNS: readonly Pattern[] = [
   {

@@ -27,6 +27,7 @@ import type { SheetBook } from "../host/sheetBook";
 import { createCallSites } from "../host/callSites";
 import type { BookData } from "../file/bookData";
 import { chartScreen, type ChartScreen } from "./chartPlaces";
+import { nameControls } from "./controlNames";
 import { foldScreen, type FoldScreen } from "./foldedRows";
 import { frozenPanes } from "./frozenPanes";
 import { functionInfo } from "./functions";
@@ -87,6 +88,7 @@ export const startOnScreen = (container: HTMLElement, set: FunctionSet, first: B
   });
   // Before the engine's own listeners.
   const focus = guardFocus(univer, container);
+  nameControls(container);
   registerPlugins(univer, container, set, functionClasses(set, log));
   const injector = univer.__getInjector();
   const front = () =>

@@ -12,34 +12,34 @@ import {
 } from "./inputs";
 import { FROZEN_ROWS, WIDTHS, check, must, starterLines } from "../sections";
 import { MODEL_LINES } from "./model";
-import { answer } from "../technicianParts";
+import { GAUGE_BASIS, answer } from "../technicianParts";
 import { REFRIGERANT_WARNINGS } from "../refrigerantSide/cautions";
 import type { StarterSheet } from "../sheet";
 
 /** Superheat, subcooling and heat rejected of one mode, from its readings. */
 const modeResults = (mode: string, title: string): readonly Line[] => {
   const enthalpy = (pressure: string, temperature: string): string =>
-    `INDEX(WARMBACK.REFRIG.STATE([refrigerant],[${mode}${pressure}],[${mode}${temperature}]),3,2)`;
+    `INDEX(WARMBACK.REFRIG.STATE([refrigerant],[${mode}${pressure}],[${mode}${temperature}],${GAUGE_BASIS}),3,2)`;
   return [
     heading("group", title),
     computed(
       `${mode}Superheat`,
       "Superheat at the compressor",
-      `=WARMBACK.REFRIG.SUPERHEAT([refrigerant],[${mode}Suction],[${mode}SuctionLine])`,
+      `=WARMBACK.REFRIG.SUPERHEAT([refrigerant],[${mode}Suction],[${mode}SuctionLine],${GAUGE_BASIS})`,
       "°F",
       { format: "0.0", source: "REFRIG.SUPERHEAT" },
     ),
     computed(
       `${mode}Subcooling`,
       "Subcooling",
-      `=WARMBACK.REFRIG.SUBCOOLING([refrigerant],[${mode}Head],[${mode}Liquid])`,
+      `=WARMBACK.REFRIG.SUBCOOLING([refrigerant],[${mode}Head],[${mode}Liquid],${GAUGE_BASIS})`,
       "°F",
       { format: "0.0", source: "REFRIG.SUBCOOLING" },
     ),
     computed(
       `${mode}Condensing`,
       "Condensing temperature (dew)",
-      `=WARMBACK.REFRIG.TEMPERATURE([refrigerant],[${mode}Head],"dew")`,
+      `=WARMBACK.REFRIG.TEMPERATURE([refrigerant],[${mode}Head],"dew",${GAUGE_BASIS})`,
       "°F",
       { format: "0.0", source: "REFRIG.TEMPERATURE" },
     ),

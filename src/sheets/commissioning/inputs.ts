@@ -1,6 +1,6 @@
 /** Readings, trips and dates of the commissioning. Fernhill Hall is an invented example. */
 import { computed, gap, heading, input, type Line } from "../layout";
-import { INVENTED, REFRIGERANT_NAMES, above, betweenLimits, oneOf } from "../technicianParts";
+import { INVENTED, REFRIGERANT_NAMES, above, altitudeInput, betweenLimits, oneOf } from "../technicianParts";
 
 export const MACHINE_INPUTS: readonly Line[] = [
   heading("part", "Inputs"),
@@ -11,6 +11,7 @@ export const MACHINE_INPUTS: readonly Line[] = [
     note: INVENTED,
     link: "ProjectRefrigerant",
   }),
+  altitudeInput,
   input("subcoolingTarget", "Subcooling wanted", 10, "°F", {
     validation: betweenLimits(0, 30, "0 to 30 °F"),
     source: "nameplate of the outdoor unit",

@@ -38,7 +38,7 @@ export const ALONG_LINES: readonly Line[] = [
     labelStyle: "Heading 3",
     value: "Heat passed (BTU/h)",
     style: "Heading 3",
-    extra: { C: headCell("Refrigerant (°F)"), D: headCell("Water (°F)") },
+    extra: { C: headCell("Refrig. (°F)"), D: headCell("Water (°F)") },
   },
   {
     key: "along1",

@@ -19,7 +19,7 @@ export const PART_HEADS: Line = {
   sourceStyle: "Heading 3",
   note: "Side of the pump",
   noteStyle: "Heading 3",
-  extra: { C: headCell("Feet or count"), G: headCell("Cv (gpm at 1 psi)"), H: headCell("Head (ft)") },
+  extra: { C: headCell("Feet or count"), G: headCell("Cv (gpm, 1 psi)"), H: headCell("Head (ft)") },
 };
 
 type Part = readonly [

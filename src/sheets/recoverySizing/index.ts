@@ -49,7 +49,7 @@ const results: readonly Line[] = [
     "=[yearMoney]",
     MONEY,
     "#,##0",
-    `="From "&${moneyText("[moneyLow]")}&" to "&${moneyText("[moneyHigh]")}&" in eight cases of ten, against "&[yearBackUp]&"; "&[rulesFirst]&" rules. It pays back within "&[yearWithin]&" years in "&TEXT([paybackChance],"0%")&" of the cases."`,
+    `="From "&${moneyText("[moneyLow]")}&" to "&${moneyText("[moneyHigh]")}&" in 8 of 10 cases, against "&[yearBackUp]&"; "&[rulesFirst]&" rules. Paid back in "&[yearWithin]&" years: "&TEXT([paybackChance],"0%")&"."`,
   ),
   answer(
     "outRejected",

@@ -10,8 +10,16 @@ interface Range {
   readonly low: string | number;
   readonly likely?: string | number;
   readonly high: string | number;
+  readonly format: string;
   readonly source: string;
 }
+
+/*
+ * Where the ranges come from: classes of shelter lie 2 to 3 times apart in ISO/TR 12596; evaporation by other published
+ * relations beside Smith, Löf and Jones; sun as the TMY3 files state its uncertainty, less over a year; machines are 0 to
+ * 50 % larger than their load; relations of exchangers are within ±10 to 25 %, and fouling comes on top; the price
+ * forecasts of NIST's BLCC moved by 5 to 16 % (gas) and 15 % (electricity) in two years; a cost is an estimate before offers.
+ */
 
 /** Formulas of the value above, so that a changed input moves its range. */
 const times = (key: string, factor: number): string => `=[${key}]*${factor}`;
@@ -26,7 +34,8 @@ const RANGES: readonly Range[] = [
     low: `=${WIND}/2.5`,
     likely: `=${WIND}`,
     high: `=MIN(1,${WIND}*2.5)`,
-    source: "classes of ISO/TR 12596 lie 2 to 3 times apart",
+    format: "0.00",
+    source: "classes of ISO/TR 12596",
   },
   {
     key: "rangeEvaporation",
@@ -34,7 +43,8 @@ const RANGES: readonly Range[] = [
     distribution: "log-normal",
     low: 0.84,
     high: 1.19,
-    source: "other published relations beside Smith, Löf and Jones",
+    format: "0.00",
+    source: "other published relations",
   },
   {
     key: "rangeSun",
@@ -42,7 +52,8 @@ const RANGES: readonly Range[] = [
     distribution: "normal",
     low: 0.9,
     high: 1.1,
-    source: "uncertainty that TMY3 files state; less over a year",
+    format: "0.00",
+    source: "uncertainty in TMY3 files",
   },
   {
     key: "rangeAir",
@@ -50,7 +61,8 @@ const RANGES: readonly Range[] = [
     distribution: "normal",
     low: -1.5,
     high: 1.5,
-    source: "common practice: year to year, station to site",
+    format: "0.0",
+    source: "common practice: site, years",
   },
   {
     key: "rangeLoad",
@@ -59,7 +71,8 @@ const RANGES: readonly Range[] = [
     low: times("yearCooling", 0.65),
     likely: times("yearCooling", 0.87),
     high: times("yearCooling", 1),
-    source: "common practice: machines 0 to 50 % larger than their load",
+    format: "#,##0",
+    source: "common practice: oversized",
   },
   {
     key: "rangeUa",
@@ -68,7 +81,8 @@ const RANGES: readonly Range[] = [
     low: times("yearUA", 0.75),
     likely: times("yearUA", 1),
     high: times("yearUA", 1.1),
-    source: "common practice: relations ±10 to 25 %, fouling",
+    format: "#,##0",
+    source: "common practice: ±10 to 25 %",
   },
   {
     key: "rangeGas",
@@ -76,7 +90,8 @@ const RANGES: readonly Range[] = [
     distribution: "rectangular",
     low: times("yearGas", 0.85),
     high: times("yearGas", 1.15),
-    source: "NIST BLCC: forecasts moved by 5 to 16 % in two years",
+    format: "0.00",
+    source: "NIST BLCC: ±5 to 16 %",
   },
   {
     key: "rangePower",
@@ -84,7 +99,8 @@ const RANGES: readonly Range[] = [
     distribution: "rectangular",
     low: times("yearElectricity", 0.85),
     high: times("yearElectricity", 1.15),
-    source: "NIST BLCC: forecasts moved by 15 % in two years",
+    format: "0.000",
+    source: "NIST BLCC: ±15 %",
   },
   {
     key: "rangeCost",
@@ -93,11 +109,16 @@ const RANGES: readonly Range[] = [
     low: times("yearCost", 0.85),
     likely: times("yearCost", 1),
     high: times("yearCost", 1.4),
-    source: "common practice: an estimate before offers",
+    format: "#,##0",
+    source: "common practice: estimate",
   },
 ];
 
-const cell = (content: string | number | undefined): ExtraCell => ({ content: content ?? "", style: "Input" });
+const cell = (content: string | number | undefined, format: string): ExtraCell => ({
+  content: content ?? "",
+  style: "Input",
+  format,
+});
 
 const head = (content: string): ExtraCell => ({ content, style: "Heading 3" });
 
@@ -111,12 +132,17 @@ export const RANGE_LINES: readonly Line[] = [
     style: "Heading 3",
     extra: { C: head("low"), D: head("likely"), E: head("high"), F: head("source") },
   },
-  ...RANGES.map(({ key, label, distribution, low, likely, high, source }): Line => ({
+  ...RANGES.map(({ key, label, distribution, low, likely, high, format, source }): Line => ({
     key,
     label,
     value: distribution,
     style: "Input",
-    extra: { C: cell(low), D: cell(likely), E: cell(high), F: { content: source, style: "Explanatory Text" } },
+    extra: {
+      C: cell(low, format),
+      D: cell(likely, format),
+      E: cell(high, format),
+      F: { content: source, style: "Explanatory Text" },
+    },
   })),
 ];
 

@@ -32,6 +32,9 @@ const HEADS = [
   "mains (°F)",
 ] as const;
 
+/** Of the columns above: the digits that a mean of a month carries. */
+const FORMATS = ["0.0", "0.0", "0.00", "0.0", "#,##0", "0.0"] as const;
+
 /** Statute miles per hour of 1 m/s, and BTU/ft² of 1 kWh/m²: exact definitions, rounded. */
 const [MPH, BTU_PER_FT2] = [2.236936, 316.9983] as const;
 
@@ -53,7 +56,9 @@ const beside = (values: readonly (string | number)[]): Readonly<Record<string, E
       column,
       {
         content: values[place + 1] ?? "",
-        ...(typeof values[0] === "number" ? { style: "Input" } : { style: "Heading 3" }),
+        ...(typeof values[0] === "number"
+          ? { style: "Input", format: FORMATS[place + 1] ?? "0.0" }
+          : { style: "Heading 3" }),
       },
     ]),
   );
@@ -62,7 +67,7 @@ const climateLine = (key: string, label: string, values: readonly (string | numb
   key,
   label,
   value: values[0] ?? "",
-  style: typeof values[0] === "number" ? "Input" : "Heading 3",
+  ...(typeof values[0] === "number" ? { style: "Input", format: FORMATS[0] } : { style: "Heading 3" }),
   extra: beside(values),
 });
 

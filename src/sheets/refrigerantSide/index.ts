@@ -7,6 +7,7 @@ import {
   TUBE_SIZES,
   YES_NO,
   above,
+  altitudeInput,
   answer,
   betweenLimits,
   oneOf,
@@ -24,13 +25,7 @@ const machineInputs: readonly Line[] = [
     note: INVENTED,
     link: "ProjectRefrigerant",
   }),
-  input("altitude", "Altitude", 500, "ft", {
-    format: "#,##0",
-    validation: betweenLimits(-1500, 16000, "-1,500 to 16,000 ft"),
-    source: "map",
-    note: "Gauges count from the air at the place.",
-    link: "ProjectAltitude",
-  }),
+  altitudeInput,
   input("device", "Metering device", "expansion valve", "", {
     validation: oneOf("expansion valve or fixed orifice", "expansion valve", "fixed orifice"),
     source: "survey",

@@ -2,12 +2,9 @@
 import { cellsBetween } from "../charts";
 import { computed, gap, heading, input, type ExtraCell, type Line } from "../layout";
 import type { SheetChart } from "../sheet";
-import { betweenLimits } from "../technicianParts";
+import { GAUGE_BASIS, betweenLimits } from "../technicianParts";
 
 const CHART_ROWS = 13;
-
-/** A gauge counts from the air at the place. */
-const BASIS = '[altitude]&" ft"';
 
 /** A pressure for the chart: #N/A leaves a gap where a text would be drawn as 0. */
 const drawn = (column: string): ExtraCell => ({
@@ -33,7 +30,7 @@ export const PRESSURE_CHART: readonly Line[] = [
   ...Array.from({ length: CHART_ROWS }, (_, place): Line => {
     const at = `[chartFrom]+${place}*[chartStep]`;
     const pressure = (curve: string): string =>
-      `=IFNA(WARMBACK.REFRIG.PRESSURE([refrigerant],${at},"${curve}",${BASIS}),"none")`;
+      `=IFNA(WARMBACK.REFRIG.PRESSURE([refrigerant],${at},"${curve}",${GAUGE_BASIS}),"none")`;
     return {
       key: `chart${place + 1}`,
       label: "",
@@ -74,7 +71,7 @@ export const READING_RESULTS: readonly Line[] = [
   computed(
     "dew",
     "Dew temperature at suction",
-    `=WARMBACK.REFRIG.TEMPERATURE([refrigerant],[suctionPressure],"dew",${BASIS})`,
+    `=WARMBACK.REFRIG.TEMPERATURE([refrigerant],[suctionPressure],"dew",${GAUGE_BASIS})`,
     "°F",
     {
       format: "0.0",
@@ -84,7 +81,7 @@ export const READING_RESULTS: readonly Line[] = [
   computed(
     "superheat",
     "Superheat",
-    `=WARMBACK.REFRIG.SUPERHEAT([refrigerant],[suctionPressure],[suctionLine],${BASIS})`,
+    `=WARMBACK.REFRIG.SUPERHEAT([refrigerant],[suctionPressure],[suctionLine],${GAUGE_BASIS})`,
     "°F",
     {
       format: "0.0",
@@ -105,14 +102,14 @@ export const READING_RESULTS: readonly Line[] = [
   computed(
     "bubble",
     "Bubble temperature at the liquid line",
-    `=WARMBACK.REFRIG.TEMPERATURE([refrigerant],[liquidPressure],"bubble",${BASIS})`,
+    `=WARMBACK.REFRIG.TEMPERATURE([refrigerant],[liquidPressure],"bubble",${GAUGE_BASIS})`,
     "°F",
     { format: "0.0", source: "REFRIG.TEMPERATURE" },
   ),
   computed(
     "subcooling",
     "Subcooling",
-    `=WARMBACK.REFRIG.SUBCOOLING([refrigerant],[liquidPressure],[liquidLine],${BASIS})`,
+    `=WARMBACK.REFRIG.SUBCOOLING([refrigerant],[liquidPressure],[liquidLine],${GAUGE_BASIS})`,
     "°F",
     {
       format: "0.0",

@@ -51,10 +51,11 @@ export const HOUR_HEADS: Line = {
 };
 
 export const JOINT_HEADS: Line = {
-  label: "Joints by size (two at a coupling, three at a tee)",
+  label: "Joints by pipe size",
   labelStyle: "Heading 3",
   value: "Joints",
   style: "Heading 3",
+  note: "Two at a coupling, three at a tee.",
 };
 
 const jointLine = (key: string, size: string, joints: number): Line => ({

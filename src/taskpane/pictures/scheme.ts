@@ -3,6 +3,7 @@
  * of flow diagrams: a circle with a triangle is a pump, a bow tie a valve, a circle with a zigzag an exchanger.
  */
 import type { Scheme, SchemePart, SchemeSymbol } from "../../../core/pictures";
+import { wordLines } from "./wordLines";
 
 const SVG = "http://www.w3.org/2000/svg";
 const INK = "currentColor";
@@ -11,7 +12,8 @@ const GROUND = "var(--picture-ground)";
 /** Pixels: the way back, the line, the texts. */
 const [BACK, LINE, TEXT] = [16, 52, 84] as const;
 const ROW = 22;
-const LETTER = 6.4;
+/** Of a letter of the details, and of a bold one of the names. */
+const [LETTER, BOLD_LETTER] = [6.4, 7.4] as const;
 const TEXT_LINE = 16;
 const SYMBOL = 14;
 
@@ -58,17 +60,6 @@ const SYMBOLS: Readonly<Record<SchemeSymbol, () => readonly Element[]>> = {
   part: () => [box(24, 20)],
 };
 
-/** A text in lines of so many letters. */
-function inLines(text: string, letters: number): readonly string[] {
-  const lines: string[] = [];
-  for (const word of text.split(" ")) {
-    const last = lines.at(-1);
-    if (last !== undefined && last.length + word.length + 1 <= letters) lines[lines.length - 1] = `${last} ${word}`;
-    else lines.push(word);
-  }
-  return lines;
-}
-
 interface Placed {
   readonly part: SchemePart;
   readonly name: readonly string[];
@@ -78,11 +69,11 @@ interface Placed {
 }
 
 function placed(parts: readonly SchemePart[], width: number, left: number): readonly Placed[] {
-  const letters = Math.max(12, Math.floor((width - left) / LETTER));
+  const lettersOf = (letter: number): number => Math.max(1, Math.floor((width - left) / letter));
   let top = 6;
   return parts.map((each) => {
-    const name = inLines(each.name, letters);
-    const details = inLines(each.details.join(" · "), letters);
+    const name = wordLines(each.name, lettersOf(BOLD_LETTER));
+    const details = wordLines(each.details.join(" · "), lettersOf(LETTER));
     const height = Math.max(2 * SYMBOL, (name.length + details.length) * TEXT_LINE) + ROW;
     const at = top;
     top += height;
