@@ -19,7 +19,8 @@ function rowsUnder(lines: readonly PlacedLine[], at: number, ends: (line: Line) 
   let last = (found < 0 ? lines.length : found) - 1;
   while (last > at && isEmpty(lines[last]?.[1] ?? { label: "" })) last -= 1;
   const [row, { spills = 0 }] = lines[last] ?? [0, { label: "" }];
-  return last === at ? [] : [`A${(lines[at]?.[0] ?? 0) + 1}:A${row + spills}`];
+  const [from, to] = [(lines[at]?.[0] ?? 0) + 1, row + spills];
+  return last === at ? [] : [from === to ? `A${from}` : `A${from}:A${to}`];
 }
 
 /** The rows that fold, a part before the groups in it. */

@@ -11,7 +11,7 @@ import { openPage, saved } from "./browser";
 import type { Watched } from "./browser";
 
 const SHEET = "Recovery sizing";
-const AREA = { sheet: SHEET, row: 0, column: 0, rows: 140, columns: 5 };
+const AREA = { sheet: SHEET, row: 0, column: 0, rows: 240, columns: 5 };
 
 type Block = { readonly formulas: readonly (readonly string[])[]; readonly values: readonly (readonly CellValue[])[] };
 

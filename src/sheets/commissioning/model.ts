@@ -1,7 +1,9 @@
 /** What the model expects at these readings: two input blocks and each reading beside its expected value. */
 import { computed, gap, heading, type Line } from "../layout";
+import { GAUGE_BASIS } from "../technicianParts";
 
-const dew = (pressure: string): string => `=WARMBACK.REFRIG.TEMPERATURE([refrigerant],[${pressure}],"dew")`;
+const dew = (pressure: string): string =>
+  `=WARMBACK.REFRIG.TEMPERATURE([refrigerant],[${pressure}],"dew",${GAUGE_BASIS})`;
 const TEMPERATURE = { format: "0.0" } as const;
 const SATURATION = { format: "0.0", source: "REFRIG.TEMPERATURE" } as const;
 const KILOWATTS = { format: "0.0" } as const;
