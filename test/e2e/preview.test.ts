@@ -108,11 +108,13 @@ describe.skipIf(!HAS_CHROMIUM)("The preview in a browser", { timeout: 90_000 }, 
     await page.locator("#message", { hasText: /caution/ }).waitFor();
   });
 
-  test("offers the words of a list above the grid, and takes the chosen one", async () => {
+  test("offers the words of a list at the cell, and takes the chosen one", async () => {
     const sheet = await readSheet(page);
     const address = beside(sheet, "Cover");
     await select(page, address);
-    await page.getByRole("combobox", { name: `Choices for ${address}` }).selectOption("bubble");
+    await page.getByRole("button", { name: `Choices for ${address}` }).click();
+    const list = page.getByRole("listbox", { name: `Choices for ${address}` });
+    await list.getByRole("option", { name: "bubble" }).click();
     await eventually(async () => expect((await readSheet(page)).values.flat()).toContain("bubble"));
   });
 

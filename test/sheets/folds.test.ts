@@ -29,7 +29,7 @@ test("a part folds with its groups, each up to the empty lines before the next h
     heading("part", "Checks"),
     line("check"),
   ]);
-  expect(sheet.groups).toEqual(["A2:A6", "A3:A4", "A6:A6"]);
+  expect(sheet.groups).toEqual(["A2:A6", "A3:A4", "A6"]);
 });
 
 test("the head of a table is no group, and the rows that a spill or a chart takes fold with it", () => {

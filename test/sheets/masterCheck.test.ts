@@ -4,7 +4,7 @@ import { STARTER_SHEETS } from "../../src/sheets";
 import { brokenInputs, filledIn, inputRows } from "./broken";
 import { checkMasters } from "./masterChecks";
 
-checkMasters({ ways: 15, rows: 25 });
+checkMasters({ ways: 37, rows: 53 });
 
 test("there are so many inputs, ways to break them and rows to delete", () => {
   const counts = STARTER_SHEETS.map((sheet) => {
@@ -22,6 +22,6 @@ test("there are so many inputs, ways to break them and rows to delete", () => {
     ["Other sinks", 80, 29],
     ["Alternatives", 378, 53],
     ["What if", 87, 32],
-    ["Commissioning", 125, 47],
+    ["Commissioning", 128, 48],
   ]);
 });

@@ -110,7 +110,7 @@ export const ENERGY_LINES: readonly Line[] = [
     D: "Share of the sun taken",
     E: "Loss at the pool's temperature, W/m²",
     F: "Threshold",
-    G: "BTU/ft²·day",
+    G: "BTU/ft²d",
   }),
   ...MONTHS.map(solarMonth),
   heading(
@@ -122,7 +122,7 @@ export const ENERGY_LINES: readonly Line[] = [
     C: "Solar",
     D: "Hours of its pump",
     E: "COP of the heat pump",
-    F: "Heat of the heat pump",
+    F: "Its heat",
     G: "Its kWh",
   }),
   ...MONTHS.map(heatMonth),

@@ -103,12 +103,12 @@ export const MONEY_LINES: readonly Line[] = [
     format: "0.00",
     source: "COST.FACTOR, UPV*",
   }),
-  headsOf("Way", "All costs, present value", {
+  headsOf("Way", "All costs, PV", {
     C: "Saves",
     D: "Saving ±",
     E: "Breaks even at gas, money/therm",
-    F: "Electricity, money/kWh",
-    G: "Pays from year",
+    F: "or at money/kWh",
+    G: "Pays from",
   }),
   ...WAYS.map(valueLine),
   gap,
