@@ -2,8 +2,8 @@
 import { silent, type Trace } from "../kernel/define/steps";
 import { us } from "../kernel/values/quantity";
 import { STAGE_CURVES } from "./data/stageCurves";
-import { scaledCooling, scaledPower, stageCurve } from "./equations";
-import { RATED_OUTDOOR, RATED_WET_BULB } from "./outdoorRating";
+import { scaledCooling, scaledPower, stageCurve } from "../cycle/machine/equations";
+import { RATED_OUTDOOR, RATED_WET_BULB } from "../cycle/machine/outdoorRating";
 
 export type StageCurve = keyof typeof STAGE_CURVES;
 

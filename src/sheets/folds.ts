@@ -1,20 +1,29 @@
 /** Which rows of a starter sheet fold: those under a part's heading, and in it those under a group's. */
-import type { Line } from "./layout";
+/** What of a line matters here. */
+export interface FoldingLine {
+  readonly label: string;
+  readonly labelStyle?: string | undefined;
+  readonly key?: string | undefined;
+  readonly value?: unknown;
+  readonly extra?: unknown;
+  readonly spills?: number | undefined;
+  readonly fold?: "starts" | "ends" | undefined;
+}
 
 /** A line with the row, counted from 1, in which it lies. */
-export type PlacedLine = readonly [row: number, line: Line];
+export type PlacedLine<L extends FoldingLine = FoldingLine> = readonly [row: number, line: L];
 
-const isPart = ({ labelStyle }: Line): boolean => labelStyle === "Heading 2";
+const isPart = ({ labelStyle }: FoldingLine): boolean => labelStyle === "Heading 2";
 
 /** The heads of a table have values of their own. */
-const isGroup = ({ labelStyle, value, extra }: Line): boolean =>
+const isGroup = ({ labelStyle, value, extra }: FoldingLine): boolean =>
   labelStyle === "Heading 3" && value === undefined && extra === undefined;
 
-const isEmpty = ({ key, label, value, extra, spills }: Line): boolean =>
+const isEmpty = ({ key, label, value, extra, spills }: FoldingLine): boolean =>
   label === "" && key === undefined && value === undefined && extra === undefined && spills === undefined;
 
 /** The rows after a heading up to the line that ends them, without the empty lines before it. */
-function rowsUnder(lines: readonly PlacedLine[], at: number, ends: (line: Line) => boolean): readonly string[] {
+function rowsUnder(lines: readonly PlacedLine[], at: number, ends: (line: FoldingLine) => boolean): readonly string[] {
   const found = lines.findIndex(([, line], place) => place > at && ends(line));
   let last = (found < 0 ? lines.length : found) - 1;
   while (last > at && isEmpty(lines[last]?.[1] ?? { label: "" })) last -= 1;

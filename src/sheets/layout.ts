@@ -99,7 +99,7 @@ export const computed = (
 });
 
 /** Rows of all lines, counting the rows that spills keep free. */
-const placed = (lines: readonly Line[]): readonly PlacedLine[] => {
+const placed = (lines: readonly Line[]): readonly PlacedLine<Line>[] => {
   let row = 0;
   return lines.map((line) => {
     row += 1;

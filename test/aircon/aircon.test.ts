@@ -1,8 +1,8 @@
 import { standardDeviation } from "../../core/numeric/series";
 import { assert, double, property } from "fast-check";
 import { describe, expect, it } from "vitest";
-import { capacityCurve, inputCurve } from "../../core/aircon/equations";
-import { performanceAtOutdoor } from "../../core/aircon/outdoorRating";
+import { capacityCurve, inputCurve } from "../../core/cycle/machine/equations";
+import { performanceAtOutdoor } from "../../core/cycle/machine/outdoorRating";
 import { yearOfLoad, type LoadModel } from "../../core/aircon/fullLoadHours";
 import { CATALOGUE } from "../../core/catalogue";
 import { lookUp } from "../../core/kernel/define/catalogue";

@@ -53,7 +53,7 @@ interface Row {
 const rowOf = ([place, file, latitude]: (typeof PLACES)[number]): Row => {
   const text = textOf(file);
   const [hours, months] = [true, false].map((hourly) => {
-    const found = year(latitude, readWeather(text, hourly).rows as CellMatrix);
+    const found = year(latitude, readWeather(text, hourly).rows);
     return COLUMNS.map((column) => found.get(column) ?? Number.NaN);
   });
   return { place, hours: hours ?? [], months: months ?? [] };

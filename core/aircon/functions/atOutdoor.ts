@@ -8,7 +8,7 @@ import { COOLING, MACHINE_POWER, OUTDOOR_FAN, checkFan } from "../args";
 import { missingFanPower, singleSpeedOnly, unlikelyEfficiency } from "../cautions";
 import { MACHINE_STAGES } from "../machine/inputs";
 import { stageNow } from "../machine/now";
-import { RATED_WET_BULB, performanceAtOutdoor as running } from "../outdoorRating";
+import { RATED_WET_BULB, performanceAtOutdoor as running } from "../../cycle/machine/outdoorRating";
 
 const OUTDOORS = [us("temperature", 65), us("temperature", 115)] as const;
 const WET_BULBS = [us("temperature", 57), us("temperature", 75)] as const;

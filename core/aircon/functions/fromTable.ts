@@ -4,7 +4,7 @@ import { listResult, quantityResult } from "../../kernel/define/result";
 import { us } from "../../kernel/values/quantity";
 import { OUTDOOR_FAN, checkFan } from "../args";
 import { grossRows, missingFanPower, unlikelyEfficiency } from "../cautions";
-import { coefficientOfPerformance, rejectedHeat } from "../equations";
+import { coefficientOfPerformance, rejectedHeat } from "../../cycle/machine/equations";
 import { interpolateTable } from "../table/interpolate";
 import { readMakersTable } from "../table/read";
 

@@ -2,7 +2,7 @@ import { cellFunction } from "../../kernel/define/cellFunction";
 import { quantityResult } from "../../kernel/define/result";
 import { COOLING, MACHINE_POWER, OUTDOOR_FAN, checkFan } from "../args";
 import { missingFanPower, unlikelyEfficiency } from "../cautions";
-import { rejectedHeat } from "../equations";
+import { rejectedHeat } from "../../cycle/machine/equations";
 
 export const airconRejected = cellFunction({
   id: "AIRCON.REJECTED",

@@ -4,7 +4,7 @@ import { us } from "../../kernel/values/quantity";
 import { quantityResult } from "../../kernel/define/result";
 import { COOLING, OUTDOOR_FAN, checkFan } from "../args";
 import { missingFanPower, likelySeer } from "../cautions";
-import { powerByRating, rejectedHeat } from "../equations";
+import { powerByRating, rejectedHeat } from "../../cycle/machine/equations";
 
 export const airconRejectedByRating = cellFunction({
   id: "AIRCON.REJECTEDBYRATING",

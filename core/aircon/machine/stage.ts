@@ -6,7 +6,7 @@ import { valueError } from "../../kernel/values/fault";
 import { us } from "../../kernel/values/quantity";
 import { quantityMark } from "../../kernel/values/quantityMark";
 import { cubicAt, monotoneCubic } from "../../numeric/monotoneCubic";
-import { performanceAtOutdoor, RATED_OUTDOOR } from "../outdoorRating";
+import { performanceAtOutdoor, RATED_OUTDOOR } from "../../cycle/machine/outdoorRating";
 import { stageAtOutdoor, type StageCurve } from "../stagePerformance";
 
 /** The machine at its rating: net cooling and power of all of it with its fans, W; dew temperatures, K. */

@@ -7,7 +7,7 @@ import { valueError } from "../../kernel/values/fault";
 import { us } from "../../kernel/values/quantity";
 import { quantityMark } from "../../kernel/values/quantityMark";
 import { loadRefrigerant } from "../../refrigerant/refrigerant";
-import { RATED_OUTDOOR, RATED_WET_BULB } from "../outdoorRating";
+import { RATED_OUTDOOR, RATED_WET_BULB } from "../../cycle/machine/outdoorRating";
 import { stageAtOutdoor } from "../stagePerformance";
 import {
   curveStage,

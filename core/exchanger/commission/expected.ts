@@ -1,5 +1,5 @@
 /** What the models expect at the measured water, flow and outdoor air, beside each reading. Strict SI. */
-import { RATED_WET_BULB, performanceAtOutdoor } from "../../aircon/outdoorRating";
+import { RATED_WET_BULB, performanceAtOutdoor } from "../../cycle/machine/outdoorRating";
 import { silent, type Trace } from "../../kernel/define/steps";
 import { us, type System } from "../../kernel/values/quantity";
 import { loadRefrigerant } from "../../refrigerant/refrigerant";

@@ -3,7 +3,7 @@
  * same on water without its outdoor fan.
  */
 import type { Rating } from "../../aircon/machine/stage";
-import { RATED_OUTDOOR } from "../../aircon/outdoorRating";
+import { RATED_OUTDOOR } from "../../cycle/machine/outdoorRating";
 import { rowAt, type ListedRows } from "../../cycle/machine/description";
 import { effectiveConductance } from "../../exchanger/balance/equations";
 import { meanCondensing } from "../../exchanger/balance/machine";

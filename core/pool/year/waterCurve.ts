@@ -2,7 +2,7 @@
  * The air conditioner on water that takes all its heat. The outdoor coil takes no part there, so a curve over the water's
  * temperature is all there is: exact balances of compressor, evaporator and exchanger, joined monotonely.
  */
-import { RATED_WET_BULB } from "../../aircon/outdoorRating";
+import { RATED_WET_BULB } from "../../cycle/machine/outdoorRating";
 import type { Rating } from "../../aircon/machine/stage";
 import { effectiveConductance } from "../../exchanger/balance/equations";
 import type { CoolingMachine as Compressor } from "../../exchanger/balance/compressor";

@@ -1,5 +1,5 @@
 /** Equations of the air conditioner. Strict SI. */
-import { equation, symbol } from "../kernel/define/equation";
+import { equation, symbol } from "../../kernel/define/equation";
 
 const Q = symbol("heat rate", "net cooling", 1000, 700_000);
 const P = symbol("electric power", "power of the whole machine", 300, 250_000);

@@ -1,6 +1,6 @@
 /** A single-speed air conditioner away from its rating condition. */
-import { us } from "../kernel/values/quantity";
-import { silent, type Trace } from "../kernel/define/steps";
+import { us } from "../../kernel/values/quantity";
+import { silent, type Trace } from "../../kernel/define/steps";
 import {
   capacityCurve,
   coefficientOfPerformance,
