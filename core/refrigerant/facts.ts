@@ -75,7 +75,7 @@ export const warmingOf = (
   return { potential, reports };
 };
 
-/** The same by a later report; undefined where it lacks a component. Lists print whole numbers; limits apply to the sum. */
+/** The same by a later report; undefined where it lacks a component. */
 export function laterWarmingOf(fluid: Fluid, report: LaterReport): number | undefined {
   const place = LATER_REPORTS.indexOf(report);
   let potential = 0;
@@ -86,6 +86,9 @@ export function laterWarmingOf(fluid: Fluid, report: LaterReport): number | unde
   }
   return potential;
 }
+
+/** A potential as lists print it: a whole number, small ones as they are. Limits apply to the unrounded sum. */
+export const printedPotential = (potential: number): number => (potential < 1 ? potential : Math.round(potential));
 
 /** What to know before putting it into an existing machine. */
 export const retrofitNote = (name: string, potential: number): string =>

@@ -6,6 +6,7 @@ import type { Compressor } from "./data/rejectionFactors";
 import { compressorHeat, heatRejected, penaltyByRule, shareOfHeat } from "./equations";
 import { rejectionFactor } from "./rejection";
 import { loadRefrigerant } from "../refrigerant/refrigerant";
+import { equationSource } from "../refrigerant/sources";
 import { solveCycle } from "../cycle/cycle";
 
 export const RECLAIMS = ["desuperheating", "full condensing"] as const;
@@ -65,15 +66,17 @@ const loadFactor = (x: RackInputs, evaporating: number, condensing: number, labe
       share: x.desuperheatingShare,
     };
   const input = { evaporating, condensing, superheat: SUPERHEAT, subcooling: SUBCOOLING, efficiency: x.efficiency };
-  const { rejectionFactor: factor, shares } = solveCycle({ refrigerant: loadRefrigerant(x.refrigerant), ...input });
-  const given = `${x.refrigerant} ${quantityMark("temperature", evaporating)} to ${quantityMark("temperature", condensing)}`;
-  const kind = "number";
+  const refrigerant = loadRefrigerant(x.refrigerant);
+  const { rejectionFactor: factor, shares } = solveCycle({ refrigerant, ...input });
   trace.property({
     substance: x.refrigerant,
     property: "heat rejected per refrigeration of the cycle",
-    inputs: { cycle: given },
-    result: { value: factor, kind },
-    source: "coolprop8",
+    inputs: {
+      evaporating: { value: evaporating, kind: "temperature" },
+      condensing: { value: condensing, kind: "temperature" },
+    },
+    result: { value: factor, kind: "number" },
+    source: equationSource(refrigerant),
   });
   return { factor, share: shares.desuperheating };
 };

@@ -14,7 +14,7 @@ export const NEVER_RUN = [
   "A browser other than Chromium.",
 ];
 
-/** A deviation in print: what lies below the rounding of the references isn't told apart. */
+/** A deviation in print: anything below the rounding of the references prints as one bound. */
 export const shareText = (value: number): string => {
   if (value < 1e-9) return "below 1e-9";
   return value < 1e-3 ? value.toExponential(1) : value.toPrecision(2);

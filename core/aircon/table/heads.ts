@@ -18,7 +18,7 @@ export interface Head {
   readonly unit: string;
 }
 
-/** What stands beside the columns that count. */
+/** Columns that are passed over. */
 const PASSED_OVER =
   /sens|shc|shr|s\/t|latent|^eer|^cop|psi|pressure|amp|current|subcool|superheat|ratio|edb|idb|entering(air)?drybulb|indoor(air)?drybulb|return/;
 

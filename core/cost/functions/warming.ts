@@ -1,10 +1,11 @@
 import { block, choice, quantity } from "../../kernel/define/argument";
 import { cellFunction } from "../../kernel/define/cellFunction";
 import { NO_VALUE, listResult, quantityResult } from "../../kernel/define/result";
+import type { Trace } from "../../kernel/define/steps";
 import { notAvailable } from "../../kernel/values/fault";
 import { REFRIGERANT } from "../../refrigerant/args";
 import { LATER_REPORTS } from "../../refrigerant/data/warming";
-import { laterWarmingOf, warmingOf } from "../../refrigerant/facts";
+import { laterWarmingOf, printedPotential, warmingOf } from "../../refrigerant/facts";
 import { loadRefrigerant } from "../../refrigerant/refrigerant";
 import { leakEstimate, warmingRises } from "../cautions";
 import { endOfLifeWarming, energyWarming, leakWarming } from "../equations";
@@ -34,12 +35,18 @@ const INPUTS = {
 
 type Report = (typeof REPORTS)[number];
 
-/** Warming potential as lists print it: a whole number, small ones as they are. */
-function potentialOf(refrigerant: string, report: Report): number {
+function potentialOf(refrigerant: string, report: Report, trace: Trace): number {
   const fluid = loadRefrigerant(refrigerant);
-  const found = report === "AR4" ? warmingOf(fluid).potential : laterWarmingOf(fluid, report);
+  const found = report === "AR4" ? warmingOf(fluid, trace).potential : laterWarmingOf(fluid, report);
   if (found === undefined) throw notAvailable(`inputs: report: ${report} has no potential of ${refrigerant} here`);
-  return found < 1 ? found : Math.round(found);
+  const value = printedPotential(found);
+  trace.lookup({
+    table: "100-year warming potential, as lists print it",
+    row: `${refrigerant}, ${report}`,
+    result: { value, kind: "number" },
+    source: report === "AR4" ? "ipccAr4" : "eu2024573",
+  });
+  return value;
 }
 
 const HALL = { refrigerant: "R-410A", charge: "9 lb", energy: 3000, carbonFactor: 0.4 };
@@ -96,7 +103,7 @@ export const costWarming = cellFunction({
   ],
   compute({ inputs: x }, { trace, recordFacts }) {
     const totalOf = (refrigerant: string, charge: number, energy: number) => {
-      const GWP = potentialOf(refrigerant, x.report);
+      const GWP = potentialOf(refrigerant, x.report, trace);
       const leaks = trace.step(leakWarming, { GWP, a: x.leakRate, m: charge, n: x.years });
       const endOfLife = trace.step(endOfLifeWarming, { GWP, m: charge, r: x.recovery });
       const ofEnergy = trace.step(energyWarming, { E: energy, b: x.carbonFactor, n: x.years });

@@ -1,14 +1,17 @@
 import { choice, quantity } from "../../kernel/define/argument";
 import { cellFunction } from "../../kernel/define/cellFunction";
+import { STANDARD_PRESSURE } from "../../kernel/define/pressureBasis";
 import { listResult, quantityResult } from "../../kernel/define/result";
 import { us } from "../../kernel/values/quantity";
 import { beyondRelation, carbonDioxidePressure, hotDischarge } from "../cautions";
 import { OPTIMUM_RELATIONS, RULES, bestPressure, checkTranscritical, gasCoolerCycle } from "../gasCooler";
 
 const degF = (value: number): number => us("temperature", value);
+/** K */
 const ABOVE = [333.15, 323.15, 313.15] as const;
-const STANDARD_AIR = 101_325;
+/** Pa */
 const HELD_UP = 1e6;
+/** K */
 const SUPERHEAT = 5;
 const share = (text: string) => quantityResult("fraction", text);
 
@@ -84,7 +87,7 @@ export const cycleGasCooler = cellFunction({
     recordFacts({ beyond: rule !== undefined && !inside });
     return {
       highPressure,
-      gaugePressure: highPressure - STANDARD_AIR,
+      gaugePressure: highPressure - STANDARD_PRESSURE,
       cop: there.cop,
       heatRatio: there.heatRatio,
       dischargeTemperature: there.discharge,

@@ -82,7 +82,7 @@ export function readLabels(rows: CellMatrix, inputs: YearInputs, system: System)
   return found;
 }
 
-/** Correlation from which two labels count as not told apart: in any case, and where the error is a share of the range. */
+/** Correlation from which two labels count as one: in any case, and where the error is a share of the range. */
 const ALIKE = [0.99, 0.9] as const;
 const ALIKE_ERROR = 0.05;
 /** K about the first reading in which the water may have begun. */

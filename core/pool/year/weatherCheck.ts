@@ -1,4 +1,4 @@
-/** What CLIMATE.CHECK finds, where a year is reckoned from the weather: refused if no place has it, else told. */
+/** The rules of CLIMATE.CHECK on the weather of a year: what no place has is refused, what is unlikely raises a caution. */
 import { valueError } from "../../kernel/values/fault";
 import type { System } from "../../kernel/values/quantity";
 import type { Climate } from "./climate";
@@ -37,7 +37,7 @@ export function refuseImpossibleWeather(climate: Climate, latitude: number | und
   }
 }
 
-/** Facts of what is unlikely or impossible in the weather of a year; its sun's clearness is told by itself. */
+/** Facts of what is unlikely or impossible in the weather of a year; its sun's clearness has a caution of its own. */
 export function oddWeatherFacts(climate: Climate, latitude: number | undefined, system: System) {
   const odd = findingsOf(climate, latitude ?? 0, system).filter(
     ({ check, verdict }) =>

@@ -8,6 +8,7 @@ import {
   flammabilityOf,
   laterWarmingOf,
   limitRow,
+  printedPotential,
   retrofitNote,
   warmingOf,
 } from "../facts";
@@ -108,14 +109,13 @@ export const refrigFacts = cellFunction({
     const { potential, reports } = warmingOf(fluid, trace);
     const later = (report: LaterReport) => {
       const found = laterWarmingOf(fluid, report);
-      return found === undefined ? NO_VALUE : found < 1 ? found : Math.round(found);
+      return found === undefined ? NO_VALUE : printedPotential(found);
     };
     return {
       composition: compositionOf(fluid),
       safetyClass,
       lowerFlammabilityLimit: lower ?? NO_VALUE,
-      // Lists print whole numbers; limits apply to the unrounded sum.
-      warmingPotential: Math.round(potential),
+      warmingPotential: printedPotential(potential),
       assessmentReport: `${reports}, 100 years`,
       ...boilingAtSeaLevel(refrigerant, trace),
       criticalTemperature: fluid.critical.temperature,

@@ -1,4 +1,4 @@
-/** Whether formulas may depend on their own results, told from the references in them. */
+/** Whether formulas may depend on their own results, by the references in them. */
 import type { IRange } from "@univerjs/core";
 import { circular } from "./cycles";
 

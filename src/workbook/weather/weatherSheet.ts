@@ -110,7 +110,7 @@ export function recordedTitle(file: RecordedFile, name: string): string {
     .trim();
 }
 
-/** The source without the period, which is told beside it. */
+/** The source without the period, which has a cell of its own. */
 export const bareSource = ({ source, period }: RecordedFile): string =>
   period === "" ? source : source.replace(`; ${period}`, "");
 
