@@ -1,7 +1,7 @@
 /** Inputs of the sheet "Alternatives", with Fernhill Hall's invented values. */
 import { heading, input, type ExtraCell, type Line } from "../layout";
 import { CLIMATE_LINES } from "../recoverySizing/year";
-import { INVENTED, above, betweenLimits, oneOf } from "../technicianParts";
+import { INVENTED, above, betweenLimits, currencyInput, moneyPer, oneOf } from "../technicianParts";
 
 /** Key, name and, invented, first cost, upkeep a year and life of each way to heat the pool; the first is the base. */
 export const WAYS = [
@@ -79,12 +79,13 @@ const yearInputs: readonly Line[] = [
 
 const money: readonly Line[] = [
   heading("group", "Prices and years"),
-  input("gasPrice", "Natural gas", 1.4, "money/therm", {
+  currencyInput("ProjectCurrency"),
+  input("gasPrice", "Natural gas", 1.4, moneyPer("therm"), {
     validation: above("above 0"),
     source: "bill",
     link: "ProjectGasPrice",
   }),
-  input("powerPrice", "Electricity", 0.15, "money/kWh", {
+  input("powerPrice", "Electricity", 0.15, moneyPer("kWh"), {
     validation: above("above 0"),
     source: "bill",
     link: "ProjectPowerPrice",
