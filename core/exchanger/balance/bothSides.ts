@@ -3,15 +3,8 @@ import { isFault, notAvailable, valueError } from "../../kernel/values/fault";
 import { quantityMark } from "../../kernel/values/quantityMark";
 import { silent, type Trace } from "../../kernel/define/steps";
 import type { CoilRating } from "../coil/coil";
-import {
-  balanceOf,
-  outdoorBalanceOf,
-  type Balance,
-  type BalanceConditions,
-  type GivenExchanger,
-  type OperatingState,
-  type OutdoorCoil,
-} from "./balance";
+import { balanceOf, type Balance, type BalanceConditions, type GivenExchanger, type OperatingState } from "./balance";
+import { outdoorBalanceOf, type OutdoorCoil } from "./outdoorCoil";
 import type { CoolingMachine } from "./compressor";
 import { changeOfHeat } from "./equations";
 import { coilBalanceOf, type CoilExchanger } from "./withCoil";

@@ -13,7 +13,8 @@ import {
 import type { Address, Area, CellWrite } from "../../workbook/port";
 import type { NameData, SheetData } from "../file/bookData";
 import type { OpenBook } from "./open";
-import { engineSheet, valueCell } from "./snapshot";
+import { valueCell } from "./cellData";
+import { engineSheet } from "./snapshot";
 
 /** Changes to the open workbook, as commands that undo knows. */
 
