@@ -1,7 +1,6 @@
 import { assert, constantFrom, double, pre, property, record } from "fast-check";
 import { describe, expect, it } from "vitest";
-import { balanceOf } from "../../core/exchanger/balance/balance";
-import { airSink, outdoorBalanceOf } from "../../core/exchanger/balance/outdoorCoil";
+import { airSink, balanceOf, outdoorBalanceOf } from "../../core/exchanger/balance/balance";
 import { machineOf } from "../../core/exchanger/balance/machine";
 import type { MachineRating } from "../../core/exchanger/balance/compressor";
 import { us } from "../../core/kernel/values/quantity";

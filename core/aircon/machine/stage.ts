@@ -1,6 +1,6 @@
 /** One stage of a machine: what it does outdoors, by curves, the maker's rows, or a map. */
 import { rowAt, type Capacity, type ListedRows, type StageInputs } from "../../cycle/machine/description";
-import { outdoorBalanceOf } from "../../exchanger/balance/outdoorCoil";
+import { outdoorBalanceOf } from "../../exchanger/balance/balance";
 import type { CoolingMachine } from "../../exchanger/balance/compressor";
 import { valueError } from "../../kernel/values/fault";
 import { us } from "../../kernel/values/quantity";

@@ -3,8 +3,15 @@ import { isFault, notAvailable, valueError } from "../../kernel/values/fault";
 import { quantityMark } from "../../kernel/values/quantityMark";
 import { silent, type Trace } from "../../kernel/define/steps";
 import type { CoilRating } from "../coil/coil";
-import { balanceOf, type Balance, type BalanceConditions, type GivenExchanger, type OperatingState } from "./balance";
-import { outdoorBalanceOf, type OutdoorCoil } from "./outdoorCoil";
+import {
+  balanceOf,
+  outdoorBalanceOf,
+  type Balance,
+  type BalanceConditions,
+  type GivenExchanger,
+  type OperatingState,
+  type OutdoorCoil,
+} from "./balance";
 import type { CoolingMachine } from "./compressor";
 import { changeOfHeat } from "./equations";
 import { coilBalanceOf, type CoilExchanger } from "./withCoil";

@@ -17,8 +17,7 @@ import {
   volumetricEfficiencyAt,
 } from "./equations";
 import { capacityRateOfWater, leavingWater } from "../water/equations";
-import type { Balance, BalanceConditions, GivenExchanger, OperatingState } from "./balance";
-import type { OutdoorCoil } from "./outdoorCoil";
+import type { Balance, BalanceConditions, GivenExchanger, OperatingState, OutdoorCoil } from "./balance";
 import { coilDuty, type CoilExchanger } from "./withCoil";
 import { rateCoil } from "../coil/coil";
 import { zonesOf } from "../zones/working";

@@ -13,8 +13,7 @@ import {
 import type { Address, Area, CellWrite } from "../../workbook/port";
 import type { NameData, SheetData } from "../file/bookData";
 import type { OpenBook } from "./open";
-import { valueCell } from "./cellData";
-import { engineSheet } from "./snapshot";
+import { engineSheet, valueCell } from "./snapshot";
 
 /** Changes to the open workbook, as commands that undo knows. */
 

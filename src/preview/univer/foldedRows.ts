@@ -3,8 +3,7 @@ import { ICommandService, IUniverInstanceService, RANGE_TYPE, UniverInstanceType
 import type { Nullable, Univer, Workbook, Worksheet } from "@univerjs/core";
 import { SetRowHiddenCommand, SetSpecificRowsVisibleCommand } from "@univerjs/sheets";
 import { cellsText, parseCells } from "../../workbook/reader/reference";
-import { plainValue } from "./cellData";
-import { sheetGroups } from "./sheetData";
+import { plainValue, sheetGroups } from "./snapshot";
 
 /** A group of rows of the sheet in front, counted from 0. */
 export interface FoldingRows {

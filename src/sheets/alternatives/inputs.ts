@@ -2,7 +2,16 @@
 import { heading, input, type ExtraCell, type Line } from "../layout";
 import { CLIMATE_LINES } from "../recoverySizing/year";
 import { INVENTED, above, betweenLimits, currencyInput, moneyPer, oneOf } from "../technicianParts";
-import { WAYS, headsOf } from "./ways";
+
+/** Key, name and, invented, first cost, upkeep a year and life of each way to heat the pool; the first is the base. */
+export const WAYS = [
+  ["gas", "Gas heater", 5200, 250, 12],
+  ["electric", "Electric heater", 3800, 60, 12],
+  ["pump", "Pool heat pump", 8200, 220, 12],
+  ["solar", "Unglazed solar, gas", 11200, 280, 15],
+  ["cover", "Cover, gas", 7200, 450, 12],
+  ["recovered", "Recovered heat, gas", 14800, 350, 15],
+] as const;
 
 /** The block's labels are those of POOL.YEAR: the pool without a cover, on its machine. */
 const yearInputs: readonly Line[] = [
@@ -102,6 +111,18 @@ const money: readonly Line[] = [
     note: "Savings count at the margin; the US average is about half of it.",
   }),
 ];
+
+const columns = (heads: Readonly<Record<string, string>>): Readonly<Record<string, ExtraCell>> =>
+  Object.fromEntries(Object.entries(heads).map(([column, content]) => [column, { content, style: "Heading 3" }]));
+
+/** A row of heads above a table. */
+export const headsOf = (label: string, value: string, heads: Readonly<Record<string, string>>): Line => ({
+  label,
+  labelStyle: "Heading 3",
+  value,
+  style: "Heading 3",
+  extra: columns(heads),
+});
 
 const typed = (content: number, validation: NonNullable<ExtraCell["validation"]>): ExtraCell => ({
   content,

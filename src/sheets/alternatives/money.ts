@@ -2,7 +2,7 @@
 import { computed, gap, heading, input, type ExtraCell, type Line } from "../layout";
 import { betweenLimits } from "../technicianParts";
 import { columnPlace } from "../recoverySizing/year";
-import { WAYS, headsOf } from "./ways";
+import { headsOf, WAYS } from "./inputs";
 
 type Way = (typeof WAYS)[number];
 

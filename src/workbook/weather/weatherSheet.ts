@@ -3,7 +3,6 @@ import type { SheetCell, StarterSheet } from "../../sheets/sheet";
 import { columnPlace } from "../../sheets/recoverySizing/year";
 import { sheetText } from "../reader/reference";
 import type { RecordedFile } from "./readFile";
-import { dollars, fact, linesOf, page, said, table, text, type Page } from "./sheetCells";
 
 /** Where the sheet goes. */
 export interface RecordedPlace {
@@ -15,11 +14,85 @@ export interface RecordedPlace {
   readonly hasYearInputs: boolean;
 }
 
+/** Letters in which a sentence is broken into lines over the columns of the table. */
+const LINE = 100;
 /** The sizing sheet's name of the block that POOL.YEAR takes. */
 export const YEAR_INPUTS_NAME = "YearInputs";
+const COLUMNS = "ABCDEFGHIJKLMNOPQRSTUVWXYZ";
 /** Rows that CLIMATE.CHECK may take. */
 const CHECKS = 16;
 const WIDTHS = [28, 14, 18, 18, 18, 18, 21];
+
+/** A sentence as lines. */
+function linesOf(text: string): readonly string[] {
+  const lines: string[] = [];
+  let line = "";
+  for (const word of text.split(" ")) {
+    if (line !== "" && line.length + word.length >= LINE) {
+      lines.push(line);
+      line = "";
+    }
+    line = line === "" ? word : `${line} ${word}`;
+  }
+  return [...lines, line];
+}
+
+/** Cells from the top down. */
+function page() {
+  const cells: Record<string, SheetCell> = {};
+  let row = 0;
+  return {
+    cells,
+    next: (...line: readonly (SheetCell | undefined)[]): number => {
+      row += 1;
+      line.forEach((cell, at) => {
+        if (cell !== undefined) cells[`${COLUMNS[at] ?? "A"}${row}`] = cell;
+      });
+      return row;
+    },
+    skip: (rows: number): void => void (row += rows),
+  };
+}
+type Page = ReturnType<typeof page>;
+
+const text = (content: string, style?: SheetCell["style"]): SheetCell => ({
+  content,
+  text: true,
+  ...(style !== undefined && { style }),
+});
+
+function fact(at: Page, label: string, value: string | number | undefined, unit = ""): number {
+  const shown = value ?? "";
+  const cell: SheetCell =
+    typeof shown === "number"
+      ? { content: shown, style: "Input" }
+      : text(shown === "" ? "the file doesn't say" : shown);
+  return at.next(text(label), cell, unit === "" ? undefined : text(unit));
+}
+
+function said(at: Page, title: string, sentences: readonly string[], none: string): void {
+  at.next(text(title, "Heading 3"));
+  for (const sentence of sentences.length > 0 ? sentences : [none])
+    linesOf(sentence).forEach((line, place) => at.next(text(place === 0 ? line : `    ${line}`)));
+  at.next();
+}
+
+/** The table's rows; their first column is a date where it is a time. */
+function table(at: Page, rows: RecordedFile["rows"]): string {
+  const [heads = [], ...body] = rows;
+  const first = at.next(...heads.map((head) => text(String(head), "Heading 3")));
+  const isTime = heads[0] === "time";
+  let last = first;
+  for (const row of body)
+    last = at.next(
+      ...row.map((content, place): SheetCell | undefined =>
+        content === "" ? undefined : { content, ...(isTime && place === 0 ? { format: "yyyy-mm-dd hh:mm" } : {}) },
+      ),
+    );
+  return `A${first}:${COLUMNS[heads.length - 1] ?? "A"}${last}`;
+}
+
+const dollars = (area: string): string => area.replace(/([A-Z]+)(\d+)/g, "$$$1$$$2");
 
 /** Letters and figures of a station, as a name may hold them. */
 const nameOf = (station: string): string =>
