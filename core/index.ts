@@ -52,7 +52,7 @@ export { workingLines, type WorkingLine } from "./kernel/explain/working";
 export { afterExpansion, solveCycle } from "./cycle/cycle";
 export { cycleOf } from "./cycle/working";
 export { balanceInputOf } from "./exchanger/balance/fromBlock";
-export { bothSides } from "./exchanger/balance/working";
+export { bothSides } from "./exchanger/balance/bothSides";
 export { matchStreams, ZONE_NAMES } from "./exchanger/zones/zones";
 export { zonesOf } from "./exchanger/zones/working";
 export { FIRST_DAY, HOUR, HOURS_OF_DAY, MONTHS, firstHourOf, hoursOf } from "./numeric/calendar";

@@ -50,7 +50,8 @@ const PICTURES: Readonly<Record<string, (values: Values, system: System) => read
   "CYCLE.STATES": (values, system) => [cyclePicture(values as unknown as NamedCycle, system)],
   "EXCHANGER.ZONES": alongZones,
   "EXCHANGER.COIL": alongZones,
-  "EXCHANGER.BALANCE": ({ inputs }, system) => balancePictures(inputs as BalanceEntries, system),
+  "EXCHANGER.BALANCE": ({ inputs, hotGasDrop }, system) =>
+    balancePictures(inputs as BalanceEntries, hotGasDrop as number, system),
   "PIPE.LOOP": (values, system) => loopPictures(values as unknown as LoopCall, system),
   "PIPE.NETWORK": (values, system) => [networkScheme(values as unknown as NetworkCall, system)],
   "POOL.YEAR": ({ inputs, climate }, system) =>

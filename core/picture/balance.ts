@@ -1,5 +1,5 @@
 /** The pictures of a machine that settles on pool water. */
-import { balanceInputOf, bothSides, solveCycle, matchStreams, loadRefrigerant, silent } from "../index";
+import { balanceInputOf, bothSides, matchStreams, loadRefrigerant, silent } from "../index";
 import type { System } from "../kernel/values/quantity";
 import type { NamedCycle } from "../cycle/working";
 import type { BalanceEntries } from "../exchanger/balance/inputs";
@@ -12,21 +12,13 @@ import { zonesPicture } from "./zones";
 /** The streams of a machine at its balance; undefined if they would cross. */
 const streamsOf = (inputs: BalanceEntries, pool: Balance): StreamMatch | undefined => {
   const fluid = loadRefrigerant(inputs.refrigerant);
-  const { superheat, subcooling, efficiency, waterFlow, enteringWater, direction } = inputs;
-  const { evaporating, condensing, massFlow } = pool;
+  const { subcooling, waterFlow, enteringWater, direction } = inputs;
+  const { condensing, massFlow, inletEnthalpy: enthalpy } = pool;
   try {
-    const { discharge } = solveCycle({
-      refrigerant: fluid,
-      evaporating,
-      condensing,
-      superheat,
-      subcooling,
-      efficiency,
-    });
     return matchStreams({
       fluid,
       massFlow,
-      inlet: () => ({ enthalpy: discharge.enthalpy }),
+      inlet: () => ({ enthalpy }),
       condensing,
       subcooling,
       waterFlow,
@@ -38,9 +30,9 @@ const streamsOf = (inputs: BalanceEntries, pool: Balance): StreamMatch | undefin
   }
 };
 
-export const balancePictures = (inputs: BalanceEntries, system: System): readonly Picture[] => {
+export const balancePictures = (inputs: BalanceEntries, hotGasDrop: number, system: System): readonly Picture[] => {
   const { refrigerant: name, superheat, subcooling } = inputs;
-  const { pool, outdoors } = bothSides(balanceInputOf(inputs, system, silent));
+  const { pool, outdoors } = bothSides({ ...balanceInputOf(inputs, system, silent), hotGasDrop });
   const at = ({
     evaporating,
     condensing,

@@ -10,7 +10,7 @@ import { workingLines } from "../../core/kernel/explain/working";
 import { isFault } from "../../core/kernel/values/fault";
 import { balanceOf } from "../../core/exchanger/balance/balance";
 import { coilBalanceOf, coilDuty, type CoilExchanger } from "../../core/exchanger/balance/withCoil";
-import { bothSides } from "../../core/exchanger/balance/working";
+import { bothSides } from "../../core/exchanger/balance/bothSides";
 import { rateCoil } from "../../core/exchanger/coil/coil";
 import type { CoolingMachine } from "../../core/exchanger/balance/compressor";
 import { machineOf, machineState } from "../../core/exchanger/balance/machine";

@@ -83,7 +83,7 @@ const FORMS: readonly (readonly [string, string])[] = [
   ["EXCHANGER.WATERDUTY", "flow, in, out, [units]"],
   ["EXCHANGER.HOLDHEAD", "heat, ua, water, leastCondensing, flow, [waterFilmShare], [units]"],
   ["EXCHANGER.ZONES", "inputs, [units]"],
-  ["EXCHANGER.BALANCE", "inputs, [units]"],
+  ["EXCHANGER.BALANCE", "inputs, [units], [hotGasDrop]"],
   ["EXCHANGER.COIL", "inputs, [units]"],
   ["PIPE.BORE", "size, [schedule], [bore], [units]"],
   ["PIPE.VELOCITY", "flow, size, [schedule], [bore], [units]"],

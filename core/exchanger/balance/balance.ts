@@ -4,7 +4,7 @@ import { bracketedRoot } from "../../numeric/root";
 import { quantityMark } from "../../kernel/values/quantityMark";
 import { coilConductance, effectiveConductance, settledHeat } from "./equations";
 import type { CoolingMachine } from "./compressor";
-import { meanCondensing, machineState, type MachineState } from "./machine";
+import { condensingRange, meanCondensing, machineState, type MachineState } from "./machine";
 import { waterRate } from "../zones/zones";
 
 /** The fluid that takes the heat: its entering temperature, K, and W/K from the mean condensing temperature to that. */
@@ -72,6 +72,7 @@ const bracketNear = (
  */
 export const solveEquilibrium = (machine: CoolingMachine, sink: Sink, wetBulb: number): Equilibrium => {
   const { fluid, evaporating } = machine.rating;
+  const limits = condensingRange(machine);
   const seen = new Map<number, MachineState>();
   let guess = evaporating;
   const at = (condensing: number): MachineState => {
@@ -84,7 +85,6 @@ export const solveEquilibrium = (machine: CoolingMachine, sink: Sink, wetBulb: n
     const running = at(condensing);
     return running.rejected - sink.conductance * (running.meanCondensing - sink.temperature);
   };
-  const limits = [Math.max(fluid.coldest, evaporating + 1), fluid.warmestSaturated - 0.5] as const;
   const ratedRejection = (machine.rating.cooling * machine.rated.rejected) / machine.rated.cooling;
   const { condensing: ratedDew } = machine.rating;
   const glideAbove = ratedDew - meanCondensing(fluid, ratedDew, machine.rated.condensingPressure);

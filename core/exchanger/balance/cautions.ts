@@ -21,10 +21,10 @@ export const aboveGreatestCondensing = caution({
   severity: "Warning",
   source: "commonPractice",
   description: "Settles above the machine's greatest condensing temperature.",
-  needs: { condensing: "temperature", greatest: "temperature" },
-  when: ({ condensing, greatest }) => condensing > greatest,
-  message: ({ condensing, greatest }, show) =>
-    `Settles at ${show(condensing, "temperature")} condensing, above the limit of ${show(greatest, "temperature")}: the high-pressure switch may open. Use more conductance or water, or switch to the outdoor coil before that.`,
+  needs: { highest: "temperature", greatest: "temperature" },
+  when: ({ highest, greatest }) => highest > greatest,
+  message: ({ highest, greatest }, show) =>
+    `Settles at ${show(highest, "temperature")} condensing, above the limit of ${show(greatest, "temperature")}: the high-pressure switch may open. Use more conductance or water, or switch to the outdoor coil before that.`,
 });
 
 export const waterTooWarm = caution({
@@ -47,6 +47,20 @@ export const frostingCoil = caution({
   when: ({ evaporating }) => evaporating < FREEZING,
   message: ({ evaporating }, show) =>
     `Evaporates at ${show(evaporating, "temperature")}: the indoor coil frosts over time. A cooler condenser raises capacity and lowers this temperature; check airflow and load.`,
+});
+
+/** The usual allowance of a discharge line, K. */
+const USUAL_LOSS = us("temperature difference", 2);
+
+export const costlyHotGas = caution({
+  code: "EXCHANGER-BALANCE-DROP",
+  severity: "Caution",
+  source: "lineVelocities",
+  description: "Hot-gas line and valve cost more than 2 °F of saturation temperature.",
+  needs: { saturatedDischarge: "temperature", condensing: "temperature", hotGasDrop: "pressure drop" },
+  when: ({ saturatedDischarge, condensing }) => saturatedDischarge - condensing > USUAL_LOSS,
+  message: ({ saturatedDischarge, condensing, hotGasDrop }, show) =>
+    `Hot-gas line and valve lose ${show(hotGasDrop, "pressure drop")}, worth ${show(saturatedDischarge - condensing, "temperature difference")} of saturation temperature: more than the usual ${show(USUAL_LOSS, "temperature difference")}. Use the next larger line or valve if oil still returns.`,
 });
 
 export const noPoolGain = caution({

@@ -38,9 +38,11 @@ export interface CoolingMachine {
   readonly exponent: number;
   /** Takes the place of the swept volume and the efficiency. */
   readonly map?: CompressorMap;
+  /** Pressure lost between compressor and condenser, Pa. */
+  readonly hotGasDrop?: number;
 }
 
-/** Dew temperatures, K, and the condensing pressure, Pa. */
+/** Dew temperatures, K, and pressure, Pa, between which the compressor works. */
 export interface Between {
   readonly evaporating: number;
   readonly condensing: number;

@@ -132,6 +132,19 @@ export const coilConductance = equation({
   code: (x) => x.Q / (x.Tm - x.To),
 });
 
+export const dischargePressure = equation({
+  name: "Pressure at the compressor",
+  form: "Pd = Pc + dp",
+  kind: "pressure",
+  symbols: {
+    Pc: symbol("pressure", "condensing pressure at the exchanger, absolute", 1e6, 4e6),
+    dp: symbol("pressure drop", "lost by hot-gas line and valve", 1e3, 3e5),
+  },
+  validity: "the gas keeps its enthalpy in line and valve",
+  source: "identity",
+  code: (x) => x.Pc + x.dp,
+});
+
 export const settledHeat = relation({
   name: "Heat rejected equals heat taken up",
   form: "m * qc = G * (Tm - Ts)",

@@ -4,7 +4,7 @@ import type { System } from "../../kernel/values/quantity";
 import { checkExchanger, type BalanceEntries } from "./inputs";
 import type { GivenExchanger } from "./balance";
 import type { CoilExchanger } from "./withCoil";
-import type { BalanceInput } from "./working";
+import type { BalanceInput } from "./bothSides";
 import { stageOf } from "./stage";
 import { conductivityOfWall } from "../surface/overall";
 

@@ -69,6 +69,11 @@ export interface MachineState {
   readonly evaporating: number;
   readonly condensing: number;
   readonly condensingPressure: number;
+  /** Dew temperature of the pressure that leaves the compressor: above condensing where a drop is between. */
+  readonly dischargeCondensing: number;
+  readonly dischargePressure: number;
+  /** Enthalpy of the gas that enters the condenser, J/kg. */
+  readonly inletEnthalpy: number;
   readonly meanCondensing: number;
   /** kg/s */
   readonly massFlow: number;
@@ -122,6 +127,26 @@ const agreed = (
   return root.x;
 };
 
+/** Saturation at the compressor's discharge, the drop above condensing. */
+function dischargeOf({ rating, hotGasDrop = 0 }: CoolingMachine, condensing: number, dew: PhaseState) {
+  if (hotGasDrop === 0) return { condensing, pressure: dew.pressure, dew };
+  const higher = saturatedStateAtPressure(rating.fluid, dew.pressure + hotGasDrop, "dew");
+  return { condensing: higher.temperature, pressure: higher.pressure, dew: higher };
+}
+
+/** Below the critical point, K. */
+const BELOW_CRITICAL = 0.5;
+
+/** Condensing temperatures between which the machine can settle, K. */
+export function condensingRange({ rating, hotGasDrop = 0 }: CoolingMachine): readonly [number, number] {
+  const { fluid, evaporating } = rating;
+  const lowest = Math.max(fluid.coldest, evaporating + 1);
+  const highest = fluid.warmestSaturated - BELOW_CRITICAL;
+  if (hotGasDrop === 0) return [lowest, highest];
+  const most = refrigerantSaturationPressure(fluid, highest, "dew");
+  return [lowest, saturationTemperature(fluid, most - hotGasDrop, "dew")];
+}
+
 /**
  * The machine at a condensing dew temperature, K, and a wet bulb of the indoor air, K.
  *
@@ -139,20 +164,24 @@ export const machineState = (
   const dew = saturatedStateAtPressure(fluid, pressure, "dew");
   const bubble = saturatedStateAtPressure(fluid, pressure, "bubble");
   const liquid = subcooling > 0 ? liquidAt(fluid, pressure, bubble.temperature - subcooling) : bubble;
-  const evaporating = agreed(machine, wetBulb, { condensing, pressure }, liquid.enthalpy, guess);
+  const end = dischargeOf(machine, condensing, dew);
+  const evaporating = agreed(machine, wetBulb, end, liquid.enthalpy, guess);
   if (!(evaporating < condensing))
     throw notAvailable(
       `condensing would fall to ${quantityMark("temperature", condensing)}, not above evaporating: the condenser is too cold for this machine`,
     );
   const suction = suctionAt(machine, evaporating);
-  const at = { evaporating, condensing, pressure };
+  const at = { evaporating, ...end };
   const massFlow = massFlowAt(machine, suction, at);
   const cooling = massFlow * (suction.enthalpy - liquid.enthalpy);
-  const { power, efficiency } = powerOf(machine, suction, dew, at, massFlow);
+  const { power, efficiency } = powerOf(machine, suction, end.dew, at, massFlow);
   return {
     evaporating,
     condensing,
     condensingPressure: pressure,
+    dischargeCondensing: end.condensing,
+    dischargePressure: end.pressure,
+    inletEnthalpy: suction.enthalpy + power / massFlow,
     meanCondensing: fluid.bubble === fluid.dew ? condensing : (dew.temperature + bubble.temperature) / 2,
     massFlow,
     efficiency,

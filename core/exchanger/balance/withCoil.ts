@@ -7,7 +7,7 @@ import { CROSSED, searchByBracket, settleByRatings } from "./coilSearch";
 import { rateCoil, type CoilRating } from "../coil/coil";
 import { checkGeometry, type CoilGeometry } from "../coil/shell";
 import type { CoolingMachine } from "./compressor";
-import { machineState, type MachineState } from "./machine";
+import { condensingRange, machineState, type MachineState } from "./machine";
 import { tryMatchStreams, waterRate } from "../zones/zones";
 import { zonesInputOf, type DutyInputs } from "../zones/working";
 
@@ -28,8 +28,8 @@ const USUAL_COEFFICIENT = 800;
 
 /** The duty of EXCHANGER.COIL for the running machine, entering water in K. */
 export const coilDuty = (
-  { rating: { fluid, superheat, subcooling } }: CoolingMachine,
-  { massFlow, evaporating, condensing, efficiency }: MachineState,
+  { rating: { fluid, superheat, subcooling }, hotGasDrop }: CoolingMachine,
+  { massFlow, evaporating, condensing, efficiency, inletEnthalpy }: MachineState,
   { waterFlow, direction }: CoilExchanger,
   enteringWater: number,
 ): DutyInputs => ({
@@ -45,6 +45,7 @@ export const coilDuty = (
   waterFlow,
   enteringWater,
   direction,
+  ...(hotGasDrop && { inletEnthalpy }),
 });
 
 /** W/K of the coil at the usual coefficient. */
@@ -104,7 +105,6 @@ export function coilBalanceOf(
   const { coil, waterFlow } = exchanger;
   const { enteringWater, wetBulb } = conditions;
   checkGeometry(coil);
-  const { fluid, evaporating } = machine.rating;
   const C = waterRate(waterFlow, enteringWater);
   const { stateAt, margin, ratings, iterations } = trials(machine, exchanger, conditions);
   const settledWith = (ua: number): number =>
@@ -113,10 +113,9 @@ export function coilBalanceOf(
     const needed = conductanceOf(stateAt(condensing), C, enteringWater);
     return needed === undefined ? undefined : settledWith(needed * (1 + spare));
   };
-  const limits = [Math.max(fluid.coldest, evaporating + 1), fluid.warmestSaturated - 0.5] as const;
   const { condensing, bracket } =
     settleByRatings(margin, () => settledWith(usualConductance(coil)), withSpare) ??
-    searchByBracket(margin, ratings, roughStart(machine, coil, C, enteringWater), limits);
+    searchByBracket(margin, ratings, roughStart(machine, coil, C, enteringWater), condensingRange(machine));
   const rating = ratings.get(condensing);
   if (rating === undefined) throw new Error(`no rating at ${condensing} K`);
   const operating = stateAt(condensing);

@@ -1,12 +1,13 @@
-/** The balance on pool and outdoor coil with its record in the working. */
-import { silent, type Trace } from "../../kernel/define/steps";
+/** The record of a balance in the working. */
+import type { Trace } from "../../kernel/define/steps";
 import { heatOfFlow } from "../../cycle/equations";
 import { mappedCycle } from "../../cycle/map/map";
 import { cycleOf } from "../../cycle/working";
+import { temperatureOnLine } from "../../refrigerant/saturation/working";
 import { densityOfWater, heatCapacityOfWater } from "../../water/equations";
 import {
-  changeOfHeat,
   coilConductance,
+  dischargePressure,
   conductanceOfHeat,
   evaporatorLine,
   effectiveConductance,
@@ -16,47 +17,12 @@ import {
   volumetricEfficiencyAt,
 } from "./equations";
 import { capacityRateOfWater, leavingWater } from "../water/equations";
-import {
-  balanceOf,
-  outdoorBalanceOf,
-  type Balance,
-  type BalanceConditions,
-  type GivenExchanger,
-  type OperatingState,
-  type OutdoorCoil,
-} from "./balance";
-import { coilBalanceOf, coilDuty, type CoilExchanger } from "./withCoil";
-import { rateCoil, type CoilRating } from "../coil/coil";
+import type { Balance, BalanceConditions, GivenExchanger, OperatingState, OutdoorCoil } from "./balance";
+import { coilDuty, type CoilExchanger } from "./withCoil";
+import { rateCoil } from "../coil/coil";
 import { zonesOf } from "../zones/working";
 import type { CoolingMachine } from "./compressor";
 import { meanCondensing } from "./machine";
-
-export interface BalanceInput {
-  readonly machine: CoolingMachine;
-  readonly exchanger: GivenExchanger | CoilExchanger;
-  readonly coil: OutdoorCoil;
-  readonly conditions: BalanceConditions & { readonly outdoor: number };
-  /** W, saved on the pool. */
-  readonly outdoorFan: number;
-  /** W, in the cooled air. */
-  readonly indoorFan: number;
-  /** Least condensing temperature, K, which the outdoor coil holds. */
-  readonly leastCondensing: number;
-}
-
-/** W and shares. */
-export interface BothSides {
-  readonly pool: Balance;
-  /** The coil on the pool, if given by its geometry. */
-  readonly coil: CoilRating | undefined;
-  readonly outdoors: OperatingState;
-  /** Net of the indoor fan, and power with the fans that run. */
-  readonly cooling: number;
-  readonly power: number;
-  readonly coolingOutdoors: number;
-  readonly powerOutdoors: number;
-  readonly change: { readonly cooling: number; readonly power: number; readonly COP: number };
-}
 
 const cycleAt = (
   { rating: { fluid, superheat, subcooling } }: CoolingMachine,
@@ -64,13 +30,18 @@ const cycleAt = (
   trace: Trace,
 ) => cycleOf({ evaporating, condensing, superheat, subcooling, efficiency, refrigerant: fluid.name }, trace);
 
+interface OnPool {
+  readonly exchanger: GivenExchanger | CoilExchanger;
+  readonly conditions: BalanceConditions;
+}
+
 interface Running {
   readonly evaporating: number;
   readonly condensing: number;
   readonly efficiency: number;
 }
 
-const traceMachine = (machine: CoolingMachine, trace: Trace): void =>
+export const traceMachine = (machine: CoolingMachine, trace: Trace): void =>
   trace.within("Machine at its rating", () => {
     const { rating, ratedRatio, exponent, map } = machine;
     if (map !== undefined) {
@@ -87,7 +58,7 @@ const traceMachine = (machine: CoolingMachine, trace: Trace): void =>
 /** The flow of the compressor, kg/s: by its map, or by its swept volume. */
 function traceFlow(
   { map, rating, ratedRatio, exponent, swept }: CoolingMachine,
-  { evaporating, condensing }: OperatingState,
+  { evaporating, dischargeCondensing: condensing }: OperatingState,
   { ratio, rho }: Readonly<Record<"ratio" | "rho", number>>,
   trace: Trace,
 ): number {
@@ -99,6 +70,20 @@ function traceFlow(
     n: exponent,
   });
   return trace.step(pumpedFlow, { V: swept, e, rho });
+}
+
+/** The cycle of the running machine; behind a drop, its compressor works against the pressure before it. */
+function traceCycle(machine: CoolingMachine, operating: OperatingState, trace: Trace) {
+  const { hotGasDrop: dp = 0, rating } = machine;
+  const settled = cycleAt(machine, operating, trace);
+  if (dp === 0) return settled;
+  return trace.within("Compressor before the drop", () => {
+    const Pd = trace.step(dischargePressure, { Pc: operating.condensingPressure, dp });
+    const condensing = temperatureOnLine(rating.fluid.name, Pd, "dew", trace);
+    const { work, condensingPressure } = cycleAt(machine, { ...operating, condensing }, trace);
+    const { cooling, suction, evaporatingPressure } = settled;
+    return { suction, cooling, work, rejected: cooling + work, condensingPressure, evaporatingPressure };
+  });
 }
 
 /** Recomputes the answer step by step, to show that it satisfies the balance. */
@@ -116,7 +101,7 @@ const traceEquilibrium = (machine: CoolingMachine, operating: OperatingState, we
       answer: operating.condensing,
     });
   else trace.remark("Held at the least condensing temperature: the fan is cut or cycles.");
-  const { suction, cooling, work, rejected, condensingPressure, evaporatingPressure } = cycleAt(
+  const { suction, cooling, work, rejected, condensingPressure, evaporatingPressure } = traceCycle(
     machine,
     operating,
     trace,
@@ -168,8 +153,8 @@ const traceCoil = (
     trace.step(conductanceOfHeat, { C: pool.capacityRate, Q: pool.rejected, Tm: pool.meanCondensing, Tw });
 };
 
-const tracePool = (
-  { exchanger, conditions }: BalanceInput,
+export const tracePool = (
+  { exchanger, conditions }: OnPool,
   machine: CoolingMachine,
   pool: Balance,
   trace: Trace,
@@ -184,8 +169,8 @@ const tracePool = (
     trace.step(leavingWater, { Tw: conditions.enteringWater, Q: pool.rejected, C });
   });
 
-const traceOutdoors = (
-  { coil, conditions }: BalanceInput,
+export const traceOutdoors = (
+  { coil, conditions }: { readonly coil: OutdoorCoil; readonly conditions: BalanceConditions },
   machine: CoolingMachine,
   operating: OperatingState,
   trace: Trace,
@@ -197,44 +182,3 @@ const traceOutdoors = (
     trace.step(coilConductance, { Q, Tm, To: coil.ratedOutdoor });
     traceEquilibrium(machine, operating, conditions.wetBulb, trace);
   });
-
-const settledOn = (
-  machine: CoolingMachine,
-  exchanger: GivenExchanger | CoilExchanger,
-  conditions: BalanceConditions,
-): Pick<BothSides, "pool" | "coil"> => {
-  if (!("coil" in exchanger)) return { pool: balanceOf(machine, exchanger, conditions), coil: undefined };
-  const pool = coilBalanceOf(machine, exchanger, conditions);
-  return { pool, coil: pool.rating };
-};
-
-/** Both sides and the change from the outdoor coil to the pool. */
-export const bothSides = (input: BalanceInput, trace: Trace = silent): BothSides => {
-  const { conditions, machine } = input;
-  const { pool, coil } = settledOn(machine, input.exchanger, conditions);
-  const outdoors = outdoorBalanceOf(machine, input.coil, conditions.outdoor, conditions.wetBulb, input.leastCondensing);
-  if (trace.on) {
-    traceMachine(machine, trace);
-    tracePool(input, machine, pool, trace);
-    traceOutdoors(input, machine, outdoors, trace);
-  }
-  const net = ({ cooling }: OperatingState): number => cooling - input.indoorFan;
-  const power = pool.power + input.indoorFan;
-  const powerOutdoors = outdoors.power + input.outdoorFan + input.indoorFan;
-  const change = (title: string, a: number, b: number): number =>
-    trace.within(title, () => trace.step(changeOfHeat, { a, b }));
-  return {
-    pool,
-    coil,
-    outdoors,
-    cooling: net(pool),
-    power,
-    coolingOutdoors: net(outdoors),
-    powerOutdoors,
-    change: {
-      cooling: change("Change of cooling", net(outdoors), net(pool)),
-      power: change("Change of power", powerOutdoors, power),
-      COP: change("Change of COP", net(outdoors) / powerOutdoors, net(pool) / power),
-    },
-  };
-};

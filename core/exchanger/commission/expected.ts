@@ -7,7 +7,7 @@ import { refrigerantSaturationPressure } from "../../refrigerant/saturation/satu
 import { conductanceOfHeat } from "../balance/equations";
 import { balanceInputOf } from "../balance/fromBlock";
 import { meanCondensing } from "../balance/machine";
-import { bothSides } from "../balance/working";
+import { bothSides } from "../balance/bothSides";
 import { capacityRateOfWater, dutyOfWater } from "../water/equations";
 import { densityOfWater, heatCapacityOfWater } from "../../water/equations";
 import type { CommissionInputs, CommissionLine, CommissionReadings } from "./inputs";

@@ -1,6 +1,8 @@
+import { quantity } from "../../kernel/define/argument";
 import { cellFunction } from "../../kernel/define/cellFunction";
 import { listResult, NO_VALUE, quantityResult, wordResult } from "../../kernel/define/result";
 import { valueError } from "../../kernel/values/fault";
+import { us } from "../../kernel/values/quantity";
 import { boardDrivesMachine, boardFacts } from "../../cycle/machine/cautions";
 import { EQUATION_SOURCES, TRANSPORT_SOURCES } from "../../refrigerant/sources";
 import {
@@ -9,10 +11,12 @@ import {
   balanceModel,
   belowLeastCondensing,
   coilFacts,
+  costlyHotGas,
   frostingCoil,
   noPoolGain,
   waterTooWarm,
 } from "../balance/cautions";
+import type { Balance } from "../balance/balance";
 import { heatArriving } from "../balance/equations";
 import { BALANCE_INPUTS } from "../balance/inputs";
 import { attackedMetal, cleanCoil } from "../surface/cautions";
@@ -27,7 +31,7 @@ import {
   singleWall,
 } from "../coil/cautions";
 import { balanceInputOf } from "../balance/fromBlock";
-import { bothSides } from "../balance/working";
+import { bothSides } from "../balance/bothSides";
 import { EXAMPLE_COIL } from "../coil/inputs";
 import { hotWaterInPlastic } from "../water/cautions";
 
@@ -43,9 +47,28 @@ const coiled = {
 /** The outdoor coil at its rating must reproduce the rating. */
 const rating = { ...fernhill, refrigerant: "R-22" } as const;
 
+/** R-22, rated at 0 and 50 °C; evaporator and exchanger let it settle at 0 and 30 °C. */
+const throttled = {
+  refrigerant: "R-22",
+  ratedCooling: 100,
+  ratedEvaporating: 0,
+  ratedCondensing: 50,
+  ratedIndoorWetBulb: 20,
+  indoorWetBulb: 23.3305,
+  superheat: 10,
+  subcooling: 5,
+  efficiency: 0.7,
+  waterFlow: 50,
+  enteringWater: 20,
+  UA: 17318,
+} as const;
+
+const IF_GIVEN = { optional: true } as const;
+
 /** The limits that the answer breaks, in words. */
 const limitsOf = (
-  { condensing, leavingWater }: { readonly condensing: number; readonly leavingWater: number },
+  { condensing, dischargeCondensing }: Balance,
+  leavingWater: number,
   limits: {
     readonly leastCondensing: number;
     readonly greatestCondensing: number;
@@ -54,11 +77,19 @@ const limitsOf = (
 ): string => {
   const broken = [
     ...(condensing < limits.leastCondensing ? ["below the least condensing temperature"] : []),
-    ...(condensing > limits.greatestCondensing ? ["above the greatest condensing temperature"] : []),
+    ...(dischargeCondensing > limits.greatestCondensing ? ["above the greatest condensing temperature"] : []),
     ...(leavingWater > limits.greatestLeavingWater ? ["leaving water too warm"] : []),
   ];
   return broken.length === 0 ? "within the limits" : broken.join(", ");
 };
+
+/** What a drop costs; no rows without one. */
+const costOf = (pool: Balance, withoutDrop: Balance | undefined) => ({
+  saturatedDischarge: withoutDrop && pool.dischargeCondensing,
+  dischargePressureAbsolute: withoutDrop && pool.dischargePressure,
+  coolingLost: withoutDrop && withoutDrop.cooling - pool.cooling,
+  powerAdded: withoutDrop && pool.power - withoutDrop.power,
+});
 
 export const exchangerBalance = cellFunction({
   id: "EXCHANGER.BALANCE",
@@ -73,9 +104,17 @@ export const exchangerBalance = cellFunction({
     "In place of UA: the coil's geometry with the labels of EXCHANGER.COIL. Condensing then settles where the coil has no spare area at the machine's own heat; UA is the conductance that gives the same answer with all heat at the mean condensing temperature (none if water leaves above that). Cautions on tube, films and water are those of EXCHANGER.COIL, which shows films and drops.",
     "A stage or speed by label stage: low cooling and low power, or a share between least and full speed. A ten-coefficient map (map flow, map power, numbers parted by ;) takes the place of efficiency and swept volume: it is read at the condensing dew temperature where it settles, on pool and outdoor coil alike; the evaporator follows from rated cooling at rated condensing.",
     "Pressure is absolute. Power and COP on the outdoor coil include its fan if given; pumps are extra.",
+    "hotGasDrop: the compressor works against condensing pressure plus this drop (LINE.DROP's discharge line, LINE.VALVE's valve), the gas keeps its enthalpy, and the liquid leaves at the exchanger's pressure. Greatest condensing then limits the compressor's saturated discharge. Last rows: that temperature, and what the drop costs against the same exchanger without it. The outdoor coil is taken without drop.",
     "Line and pipe loss come off the heat into the pool; condensing settles as if all heat reached the exchanger, a little high.",
   ],
-  args: { inputs: BALANCE_INPUTS },
+  args: {
+    inputs: BALANCE_INPUTS,
+    hotGasDrop: quantity("pressure drop", "pressure lost between compressor and exchanger, by hot-gas line and valve", {
+      from: 0,
+      usual: [0, us("pressure drop", 25)],
+    }).default(0),
+  },
+  unitsAfter: "inputs",
   returns: listResult("the equilibrium", {
     condensing: quantityResult("temperature", "condensing dew temperature on the pool"),
     condensingPressureAbsolute: quantityResult("pressure", "its pressure, absolute"),
@@ -98,9 +137,14 @@ export const exchangerBalance = cellFunction({
     COPChange: quantityResult("fraction", "relative change of COP"),
     limits: wordResult("limits breached"),
     UA: quantityResult("heat conductance", "conductance of the pool exchanger against the mean condensing temperature"),
+    saturatedDischarge: quantityResult("temperature", "with a drop: dew temperature at the compressor", IF_GIVEN),
+    dischargePressureAbsolute: quantityResult("pressure", "with a drop: its pressure, absolute", IF_GIVEN),
+    coolingLost: quantityResult("heat rate", "with a drop: cooling that it costs", IF_GIVEN),
+    powerAdded: quantityResult("electric power", "with a drop: power that it adds", IF_GIVEN),
   }),
   facts: {
     least: "temperature",
+    highest: "temperature",
     greatest: "temperature",
     warmest: "temperature",
     coiled: "yes/no",
@@ -119,6 +163,7 @@ export const exchangerBalance = cellFunction({
   cautions: [
     { rule: belowLeastCondensing, raisedBy: { inputs: { ...fernhill, enteringWater: 45 } } },
     { rule: aboveGreatestCondensing, raisedBy: { inputs: { ...fernhill, UA: 2000 } } },
+    { rule: costlyHotGas, raisedBy: { inputs: fernhill, hotGasDrop: 15 } },
     { rule: waterTooWarm, raisedBy: { inputs: { ...fernhill, waterFlow: 8 } } },
     { rule: hotWaterInPlastic, raisedBy: { inputs: { ...fernhill, waterFlow: 3 } } },
     { rule: frostingCoil, raisedBy: { inputs: { ...fernhill, indoorWetBulb: 46 } } },
@@ -159,6 +204,13 @@ export const exchangerBalance = cellFunction({
       remark: "too small for any pressure",
     },
     {
+      inputs: { inputs: throttled, hotGasDrop: 750.812, units: "SI" },
+      expected: { condensing: 30, evaporating: 0, saturatedDischarge: 50, cooling: 116.653, power: 33.064 },
+      tolerance: 0.02,
+      source: "coolprop8",
+      remark: "worked apart: suction gas and work of the cycle at 0 and 50 °C, liquid of the cycle at 0 and 30 °C",
+    },
+    {
       inputs: { inputs: { ...coiled, UA: 5000 } },
       expected: "#VALUE!",
       source: "identity",
@@ -166,9 +218,9 @@ export const exchangerBalance = cellFunction({
     },
     { inputs: { inputs: machine }, expected: "#VALUE!", source: "identity", remark: "neither UA nor coil" },
   ],
-  compute({ inputs }, { trace, step, recordFacts, system }) {
-    const sides = bothSides(balanceInputOf(inputs, system, trace), trace);
-    const { pool, coil, outdoors, cooling, power, coolingOutdoors, powerOutdoors, change } = sides;
+  compute({ inputs, hotGasDrop }, { trace, step, recordFacts, system }) {
+    const sides = bothSides({ ...balanceInputOf(inputs, system, trace), hotGasDrop }, trace);
+    const { pool, coil, withoutDrop, outdoors, cooling, power, coolingOutdoors, powerOutdoors, change } = sides;
     const { lineLoss: Ql, pipeLoss: Qp } = inputs;
     const lost = Ql + Qp > 0;
     const heatIntoPool = lost ? step(heatArriving, { Qr: pool.rejected, Ql, Qp }) : pool.rejected;
@@ -176,6 +228,7 @@ export const exchangerBalance = cellFunction({
     const leavingWater = pool.leavingWater - (lost ? Ql / pool.capacityRate : 0);
     recordFacts({
       least: inputs.leastCondensing,
+      highest: pool.dischargeCondensing,
       greatest: inputs.greatestCondensing,
       warmest: inputs.greatestLeavingWater,
       coiled: inputs.UA === undefined,
@@ -206,8 +259,9 @@ export const exchangerBalance = cellFunction({
       coolingChange: change.cooling,
       powerChange: change.power,
       COPChange: change.COP,
-      limits: limitsOf({ condensing: pool.condensing, leavingWater }, inputs),
+      limits: limitsOf(pool, leavingWater, inputs),
       UA: pool.ua ?? NO_VALUE,
+      ...costOf(pool, withoutDrop),
     };
   },
 });

@@ -23,6 +23,8 @@ export interface DutyInputs extends DutyChoice {
   readonly waterFlow: number;
   readonly enteringWater: number;
   readonly direction: Direction;
+  /** Enthalpy of the hot gas, J/kg, in place of the one that the cycle gives. */
+  readonly inletEnthalpy?: number;
 }
 
 const shown = (value: number, kind: KindName): StepValue => ({ value, kind });
@@ -31,7 +33,7 @@ const shown = (value: number, kind: KindName): StepValue => ({ value, kind });
 export const zonesInputOf = (inputs: DutyInputs): ZonesInput => {
   checkDuty(inputs);
   const fluid = loadRefrigerant(inputs.refrigerant);
-  const { dischargeTemperature, evaporating, superheat, subcooling, efficiency } = inputs;
+  const { dischargeTemperature, evaporating, superheat, subcooling, efficiency, inletEnthalpy } = inputs;
   return {
     fluid,
     heat: inputs.heatRejected,
@@ -40,14 +42,16 @@ export const zonesInputOf = (inputs: DutyInputs): ZonesInput => {
       dischargeTemperature !== undefined
         ? { temperature: dischargeTemperature }
         : {
-            enthalpy: solveCycle({
-              refrigerant: fluid,
-              evaporating: evaporating ?? condensing,
-              condensing,
-              superheat,
-              subcooling,
-              efficiency,
-            }).discharge.enthalpy,
+            enthalpy:
+              inletEnthalpy ??
+              solveCycle({
+                refrigerant: fluid,
+                evaporating: evaporating ?? condensing,
+                condensing,
+                superheat,
+                subcooling,
+                efficiency,
+              }).discharge.enthalpy,
           },
     condensing: inputs.condensing,
     subcooling,
@@ -142,7 +146,7 @@ export const zonesOf = (inputs: DutyInputs, trace: Trace = silent): StreamMatch 
   const found = matchStreams(input);
   if (trace.on) {
     const { evaporating, dischargeTemperature, ...named } = inputs;
-    if (evaporating !== undefined && dischargeTemperature === undefined)
+    if (evaporating !== undefined && dischargeTemperature === undefined && inputs.inletEnthalpy === undefined)
       trace.within("Cycle", () => cycleOf({ ...named, evaporating }, trace));
     traceMatch(input, found, trace);
   }

@@ -71,9 +71,11 @@ export const present = (gives: ResultShape, result: unknown, manner: PresentCont
     case "word":
       return String(result);
     case "list":
-      return Object.entries(gives.rows).map(([key, single]) => {
+      return Object.entries(gives.rows).flatMap(([key, single]) => {
         const label = labelOf(key);
-        return [label, entry((result as Values)[key], single, label, manner), unitText(single, manner.system)];
+        const value = (result as Values)[key];
+        if (value === undefined && single.type === "quantity" && single.optional) return [];
+        return [[label, entry(value, single, label, manner), unitText(single, manner.system)]];
       });
     case "table":
       return [

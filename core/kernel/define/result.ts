@@ -10,6 +10,8 @@ export interface QuantityResult {
   readonly reading?: true;
   /** A word that may replace the number, such as "frozen". */
   readonly or?: string;
+  /** A row that a list leaves out where its value is undefined; only the last rows of a list may be. */
+  readonly optional?: true;
 }
 
 export interface WordResult {
@@ -53,7 +55,8 @@ export type ResultShape = SingleResult | ListResult | TableResult | RowResult | 
 export type Entry<S extends SingleResult> =
   | (S extends QuantityResult ? number | (S extends { readonly or: infer W extends string } ? W : never) : string)
   | ""
-  | Fault;
+  | Fault
+  | (S extends { readonly optional: true } ? undefined : never);
 
 /** A value of a list or table that doesn't apply. */
 export const NO_VALUE = "" as const;
@@ -72,9 +75,9 @@ export type ResultOf<G extends ResultShape> = G extends QuantityResult
           ? { readonly [K in keyof G["cells"]]: Entry<G["cells"][K]> }
           : readonly (readonly GridCell[])[];
 
-/** A quantity in a result; `reading` shows an absolute pressure on the argument `basis`, `or` names a word in its place. */
+/** A quantity in a result; `reading` shows an absolute pressure on the argument `basis`, `or` names a word in its place, `optional` lets a list leave it out. */
 export const quantityResult = <
-  const O extends { readonly reading?: true; readonly or?: string } = Record<never, never>,
+  const O extends { readonly reading?: true; readonly or?: string; readonly optional?: true } = Record<never, never>,
 >(
   kind: KindName,
   description: string,

@@ -162,7 +162,7 @@ export const ENERGY_LINES: readonly Line[] = [
   heading("group", "4 Energy of each way in a year", "The rest that a way doesn't give is heated by gas."),
   headsOf("Way", "Gas, therm", {
     C: "Electricity, kWh",
-    D: "Energy, money",
+    D: '="Energy, "&[currency]',
     E: "Carbon dioxide, lb",
     F: "Less than gas, lb",
   }),

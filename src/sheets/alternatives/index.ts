@@ -1,7 +1,7 @@
 /** Starter sheet "Alternatives": ways to heat the pool on equal terms over the year, for the invented Fernhill Hall. */
 import { gap, heading, sheetOf, type Line } from "../layout";
 import { FROZEN_ROWS, check, must, starterLines } from "../sections";
-import { answer } from "../technicianParts";
+import { MONEY, answer, moneyPer } from "../technicianParts";
 import type { StarterSheet } from "../sheet";
 import { ENERGY_LINES } from "./energy";
 import { INPUT_LINES } from "./inputs";
@@ -21,7 +21,7 @@ const results: readonly Line[] = [
     "outSaves",
     "Recovered heat saves beside gas",
     "=[valuerecovered@C]",
-    "money",
+    MONEY,
     "#,##0",
     '="From "&TEXT([valuerecovered@C]-[valuerecovered@D],"#,##0")&" to "&TEXT([valuerecovered@C]+[valuerecovered@D],"#,##0")&", present value."',
   ),
@@ -29,7 +29,7 @@ const results: readonly Line[] = [
     "outBreakEven",
     "It breaks even at a gas price of",
     "=[valuerecovered@E]",
-    "money/therm",
+    moneyPer("therm"),
     "0.00",
     "Below that price the gas heater alone is cheaper.",
   ),

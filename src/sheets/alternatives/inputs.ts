@@ -1,7 +1,7 @@
 /** Inputs of the sheet "Alternatives", with Fernhill Hall's invented values. */
 import { heading, input, type Line } from "../layout";
 import { CLIMATE_LINES } from "../recoverySizing/year";
-import { INVENTED, above, betweenLimits, oneOf } from "../technicianParts";
+import { INVENTED, above, betweenLimits, currencyInput, moneyPer, oneOf } from "../technicianParts";
 import { COST_LINES, EQUIPMENT_LINES } from "./ways";
 
 /** The block's labels are those of POOL.YEAR: the pool without a cover, on its machine. */
@@ -70,12 +70,13 @@ const yearInputs: readonly Line[] = [
 
 const money: readonly Line[] = [
   heading("group", "Prices and years"),
-  input("gasPrice", "Natural gas", 1.4, "money/therm", {
+  currencyInput("ProjectCurrency"),
+  input("gasPrice", "Natural gas", 1.4, moneyPer("therm"), {
     validation: above("above 0"),
     source: "bill",
     link: "ProjectGasPrice",
   }),
-  input("powerPrice", "Electricity", 0.15, "money/kWh", {
+  input("powerPrice", "Electricity", 0.15, moneyPer("kWh"), {
     validation: above("above 0"),
     source: "bill",
     link: "ProjectPowerPrice",

@@ -106,8 +106,8 @@ export const MONEY_LINES: readonly Line[] = [
   headsOf("Way", "All costs, PV", {
     C: "Saves",
     D: "Saving ±",
-    E: "Breaks even at gas, money/therm",
-    F: "or at money/kWh",
+    E: '="Breaks even at gas, "&[currency]&"/therm"',
+    F: '="or at "&[currency]&"/kWh"',
     G: "Pays from",
   }),
   ...WAYS.map(valueLine),

@@ -12,7 +12,7 @@ import {
 } from "./inputs";
 import { FROZEN_ROWS, WIDTHS, check, must, starterLines } from "../sections";
 import { MODEL_LINES } from "./model";
-import { GAUGE_BASIS, answer } from "../technicianParts";
+import { GAUGE_BASIS, SIGNED_PERCENT, answer, change } from "../technicianParts";
 import { REFRIGERANT_WARNINGS } from "../refrigerantSide/cautions";
 import type { StarterSheet } from "../sheet";
 
@@ -81,10 +81,14 @@ const waterResults: readonly Line[] = [
       note: "0.2 °F of sensor error are 5 % of a 4 °F rise.",
     },
   ),
-  computed("apart", "Water side against refrigerant side", "=[waterDuty]/[poolRejected]-1", "", {
-    format: "+0%;-0%;0%",
-    source: "quotient",
-  }),
+  change(
+    "apart",
+    "Water side against refrigerant side",
+    "([waterDuty]/[poolRejected]-1)",
+    "",
+    SIGNED_PERCENT,
+    "quotient",
+  ),
   computed(
     "meanDifference",
     "Mean temperature difference",

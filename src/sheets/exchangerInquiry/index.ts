@@ -3,7 +3,7 @@ import { computed, gap, heading, sheetOf, type Line } from "../layout";
 import { ALONG_CHART, ALONG_LINES } from "./along";
 import { ANSWER_LINES, CLAUSE_LINES, DUTY_LINES, LIMIT_LINES } from "./parts";
 import { FROZEN_ROWS, WIDTHS, check, checkWhen, starterLines } from "../sections";
-import { answer } from "../technicianParts";
+import { GAUGE_BASIS, answer } from "../technicianParts";
 import { zone } from "./zones";
 import type { StarterSheet } from "../sheet";
 
@@ -30,14 +30,14 @@ const calculation: readonly Line[] = [
   computed(
     "condensingPressure",
     "Condensing pressure",
-    '=WARMBACK.REFRIG.PRESSURE([refrigerant],[condensing],"dew")',
+    `=WARMBACK.REFRIG.PRESSURE([refrigerant],[condensing],"dew",${GAUGE_BASIS})`,
     "psig",
     { format: "0", source: "REFRIG.PRESSURE" },
   ),
   computed(
     "standingPressure",
     "Pressure at the warmest standing temperature",
-    '=WARMBACK.REFRIG.PRESSURE([refrigerant],[standing],"bubble")',
+    `=WARMBACK.REFRIG.PRESSURE([refrigerant],[standing],"bubble",${GAUGE_BASIS})`,
     "psig",
     { format: "0", source: "REFRIG.PRESSURE" },
   ),

@@ -1,6 +1,6 @@
 /** Inputs, clauses and the supplier's blanks of the sheet "Exchanger inquiry". */
 import { gap, heading, input, type Line } from "../layout";
-import { INVENTED, REFRIGERANT_NAMES, above, betweenLimits, oneOf } from "../technicianParts";
+import { INVENTED, REFRIGERANT_NAMES, above, altitudeInput, betweenLimits, oneOf } from "../technicianParts";
 
 /** The duty: its labels are those of the input block of EXCHANGER.ZONES, from refrigerant to direction. */
 export const DUTY_LINES: readonly Line[] = [
@@ -86,6 +86,7 @@ export const LIMIT_LINES: readonly Line[] = [
     source: "oil film",
   }),
   heading("group", "Pressures"),
+  altitudeInput,
   input("standing", "Warmest standing temperature", 130, "°F", {
     validation: betweenLimits(100, 150, "100 to 150 °F"),
     source: "machine off in the sun",

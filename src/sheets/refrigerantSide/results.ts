@@ -2,7 +2,7 @@
 import { cellsBetween } from "../charts";
 import { computed, gap, heading, input, type ExtraCell, type Line } from "../layout";
 import type { SheetChart } from "../sheet";
-import { GAUGE_BASIS, betweenLimits } from "../technicianParts";
+import { GAUGE_BASIS, SIGNED_TENTHS, betweenLimits, change } from "../technicianParts";
 
 const CHART_ROWS = 13;
 
@@ -116,10 +116,14 @@ export const READING_RESULTS: readonly Line[] = [
       source: "REFRIG.SUBCOOLING",
     },
   ),
-  computed("offTarget", "Subcooling over the one wanted", "=[subcooling]-[subcoolingTarget]", "°F", {
-    format: "+0.0;-0.0;0.0",
-    source: "difference",
-  }),
+  change(
+    "offTarget",
+    "Subcooling over the one wanted",
+    "[subcooling]-[subcoolingTarget]",
+    "°F",
+    SIGNED_TENTHS,
+    "difference",
+  ),
 ];
 
 /** A result of the gas line at a share of the full cooling. */

@@ -127,7 +127,8 @@ export const survey: StarterSheet = sheetOf({
   id: "survey-and-decision",
   name: "Survey and decision",
   summary: "Machine, way and pool surveyed: go, go after some points, or no-go, and why.",
-  widths: WIDTHS,
+  // Room for the longest decision in bold.
+  widths: WIDTHS.map((width, column) => (column === 1 ? width + 2 : width)),
   frozenRows: FROZEN_ROWS,
   lines: starterLines({
     title: "Survey and decision: may this machine heat this pool?",
