@@ -84,9 +84,9 @@ module.exports = {
     ),
     rule(
       "src-by-doors",
-      "The hosts take the core through its doors for run time and for pictures.",
+      "The hosts take the core through its doors for run time, for notes and for pictures.",
       { path: "^src/" },
-      { path: "^core/", pathNot: "^core/(index|pictures)\\.ts$" },
+      { path: "^core/", pathNot: "^core/(index|notes|pictures)\\.ts$" },
     ),
     rule(
       "scripts-by-doors",
@@ -104,7 +104,7 @@ module.exports = {
       "doors-outside",
       "Code behind the doors doesn't import them.",
       { path: "^core/", pathNot: "^core/pictures?(/|\\.ts$)" },
-      { path: "^core/(index|help|pictures)\\.ts$" },
+      { path: "^core/(index|help|notes|pictures)\\.ts$" },
     ),
     rule(
       "no-pictures-at-run-time",

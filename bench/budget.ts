@@ -1,8 +1,5 @@
 /** Functions beyond the first 98: each may cost a kilobyte. */
 const ADDED_FUNCTIONS = 38;
 
-/** What the added functions weigh beyond that: texts of their cautions and sources, to be brought back. */
-const BEYOND = 57_000;
-
 /** What the built functions script may weigh with every refrigerant in it, bytes gzipped: it loads before the first cell. */
-export const MOST_ZIPPED_BYTES = 220_000 + 1_000 * ADDED_FUNCTIONS + BEYOND;
+export const MOST_ZIPPED_BYTES = 220_000 + 1_000 * ADDED_FUNCTIONS;

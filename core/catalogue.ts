@@ -8,6 +8,7 @@ import { cycleFunctions } from "./cycle";
 import { exchangerFunctions } from "./exchanger";
 import { catalogueOf } from "./kernel/define/catalogue";
 import { compile, type Compiled } from "./kernel/call/evaluate";
+import type { Catalogue } from "./kernel/define/cellFunction";
 import { lineFunctions } from "./line";
 import { noteFunctions } from "./note";
 import { pipeFunctions } from "./pipe";
@@ -35,7 +36,9 @@ export const CATALOGUE = catalogueOf(
   noteFunctions,
 );
 
+function compileAll(catalogue: Catalogue): ReadonlyMap<string, Compiled> {
+  return new Map(catalogue.map((definition) => [definition.id, compile(definition)]));
+}
+
 /** Every cell function by its id, compiled once: the cells and the panel share its definitions and memory. */
-export const COMPILED: ReadonlyMap<string, Compiled> = new Map(
-  CATALOGUE.map((definition) => [definition.id, compile(definition)]),
-);
+export const COMPILED: ReadonlyMap<string, Compiled> = /* @__PURE__ */ compileAll(CATALOGUE);

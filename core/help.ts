@@ -7,8 +7,9 @@ import type { Equation, Relation } from "./kernel/define/equation";
 
 export type { Check, ExampleArgs } from "./kernel/define/cellFunction";
 export type { AnyEquation, AnyRelation, EquationSymbol } from "./kernel/define/equation";
+export { NOTE_KEYS } from "./kernel/define/noteParts";
 export { referenceOf } from "./kernel/reference";
-export type { SourceEntry } from "./kernel/reference/entry";
+export { CITATION_KEYS, type SourceEntry } from "./kernel/reference/entry";
 export type { LookupStep, PropertyStep } from "./kernel/define/steps";
 export { NUMBERS_HEAD } from "./kernel/explain/working";
 

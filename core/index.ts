@@ -10,6 +10,7 @@ export type { ArgData, Args, BlockShape, ChoiceShape, Shape } from "./kernel/def
 export { lookUp } from "./kernel/define/catalogue";
 export type { Catalogue, CellFunction } from "./kernel/define/cellFunction";
 export type { ResultShape, SingleResult } from "./kernel/define/result";
+export { withNoteParts, type NoteParts } from "./kernel/define/noteParts";
 export { placedArgs, type PlacedArg } from "./kernel/define/unitsArgument";
 
 // Definitions in words, and formulas.
@@ -33,7 +34,7 @@ export { runCheck, type CheckResult } from "./kernel/explain/check";
 export { admit, evaluate, type Compiled } from "./kernel/call/evaluate";
 export { boundedMemo, type Memo } from "./kernel/call/memo";
 export { explain, type ExplainedArg, type Explanation } from "./kernel/explain/explain";
-export { isFault, type Fault } from "./kernel/values/fault";
+export { isFault, notAvailable, type Fault } from "./kernel/values/fault";
 export { unitText, type CellOut, type Out } from "./kernel/call/present";
 export {
   basisOf,

@@ -4,7 +4,7 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import webpack, { type Compiler } from "webpack";
 import { CATALOGUE } from "../core";
-import { functionsScript } from "./bundle";
+import { functionsBundle, notesBundle } from "./bundle";
 import { changesText } from "./changes";
 import { printedEquations, symbolsByForm } from "./help/forms";
 import { helpPages } from "./help/pages";
@@ -50,13 +50,14 @@ function paneFiles(build: string): Files {
   const read = (name: string): string => readFileSync(join(ROOT, "src/taskpane", name), "utf8");
   const template = read("taskpane.html");
   if (!template.includes(SCRIPTS)) throw new Error(`taskpane.html: has no place for scripts (${SCRIPTS})`);
-  const sources = [OFFICE, ...[PAGES.functions, "taskpane.js"].map((name) => `${name}?v=${build}`)];
+  const sources = [OFFICE, ...[PAGES.functions, PAGES.notes, "taskpane.js"].map((name) => `${name}?v=${build}`)];
   const scripts = sources.map((source) => `<script src="${source}"></script>`);
   return { [PAGES.pane]: template.replace(SCRIPTS, scripts.join("\n    ")), "taskpane.css": read("taskpane.css") };
 }
 
 export const assetFiles = async ({ host, build }: BuildSettings): Promise<Files> => ({
-  [PAGES.functions]: await functionsScript(build),
+  [PAGES.functions]: (await functionsBundle(build)).text,
+  [PAGES.notes]: (await notesBundle(build)).text,
   [PAGES.metadata]: metadataText(host),
   ...(await equationFiles()),
   "changes.json": changesText(),

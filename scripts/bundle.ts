@@ -1,36 +1,48 @@
-/** The functions script: all cell functions and the core's run-time door in one classic script, built in one pass. */
-import { readFileSync } from "node:fs";
+/** The functions script, with all cell functions and the core's run-time door, and the notes script: classic scripts. */
+import { existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { build as esbuild, type Metafile, type Plugin } from "esbuild";
 import { minify } from "terser";
 import { ROOT } from "./root";
-import { stripHelpTexts } from "./stripHelpTexts";
+import { keepNoteParts, stripHelpTexts } from "./stripHelpTexts";
 
 /** Supported by the oldest browsers that Excel uses for add-ins (WebKit of Safari 14, Edge). */
 export const TARGET = "es2020";
 
-const withoutHelpTexts: Plugin = {
-  name: "without help texts",
-  setup: (it) =>
-    it.onLoad({ filter: /[\\/]core[\\/].*\.ts$/ }, ({ path }) => ({
-      contents: stripHelpTexts(readFileSync(path, "utf8")),
-      loader: "ts",
-    })),
-};
+const IN_CORE = /[\\/]core[\\/].*\.ts$/;
 
-export interface FunctionsBundle {
+/** A bundler's plugin that changes the core's sources. */
+const coreThrough = (change: (source: string) => string): Plugin => ({
+  name: "core's sources",
+  setup: (it) => {
+    it.onLoad({ filter: IN_CORE }, ({ path }) => ({
+      contents: change(readFileSync(path, "utf8")),
+      loader: "ts",
+    }));
+    // No module of the core does anything but declare: one that nothing is used of is left out.
+    it.onResolve({ filter: /^\./ }, ({ path, resolveDir }) => {
+      const found = [`${join(resolveDir, path)}.ts`, join(resolveDir, path, "index.ts")].find((each) =>
+        existsSync(each),
+      );
+      return found === undefined || !IN_CORE.test(found) ? undefined : { path: found, sideEffects: false };
+    });
+  },
+});
+
+export interface ScriptBundle {
   readonly text: string;
   /** What the script is made of, file by file. */
   readonly parts: Metafile;
 }
 
-/**
- * @param build names the build
- * @throws Error with the bundler's messages
- */
-export async function functionsBundle(build: string): Promise<FunctionsBundle> {
+interface Script {
+  readonly entry: string;
+  readonly change: (source: string) => string;
+}
+
+async function bundle({ entry, change }: Script, build: string): Promise<ScriptBundle> {
   const { outputFiles, metafile } = await esbuild({
-    entryPoints: [join(ROOT, "src/functions/register.ts")],
+    entryPoints: [join(ROOT, entry)],
     absWorkingDir: ROOT,
     bundle: true,
     minify: true,
@@ -41,11 +53,21 @@ export async function functionsBundle(build: string): Promise<FunctionsBundle> {
     write: false,
     metafile: true,
     logLevel: "silent",
-    plugins: [withoutHelpTexts],
+    plugins: [coreThrough(change)],
   });
   // What loads before the first cell is minified a second time: this saves another 2 % of it.
   const { code = "" } = await minify(outputFiles[0]?.text ?? "", { ecma: 2020, compress: { passes: 2 } });
   return { text: code, parts: metafile };
 }
 
-export const functionsScript = async (build: string): Promise<string> => (await functionsBundle(build)).text;
+/**
+ * The functions script.
+ * @param build names the build
+ * @throws Error with the bundler's messages
+ */
+export const functionsBundle = (build: string): Promise<ScriptBundle> =>
+  bundle({ entry: "src/functions/register.ts", change: stripHelpTexts }, build);
+
+/** The notes script, which loads after it: cautions, checks, examples and citations. */
+export const notesBundle = (build: string): Promise<ScriptBundle> =>
+  bundle({ entry: "src/functions/addNotes.ts", change: keepNoteParts }, build);

@@ -1,6 +1,6 @@
-/** `npm run -s size`: what functions.js is made of: data, texts, units and code, in bytes as minified and gzipped. */
+/** `npm run -s size`: what functions.js is made of, and the notes beside it: data, texts, units and code, in bytes as minified and gzipped. */
 import { gzipSync } from "node:zlib";
-import { functionsBundle } from "./bundle";
+import { functionsBundle, notesBundle } from "./bundle";
 import { sizesByKind, sizesByFolder, textBytes } from "./release/sizes";
 
 const { text, parts } = await functionsBundle("size");
@@ -14,3 +14,9 @@ process.stdout.write(`functions.js: ${String(text.length)} bytes minified, ${Str
 for (const [name, bytes] of sizesByKind(parts)) process.stdout.write(line(name, bytes));
 process.stdout.write(`\nOf all, in string literals: ${String(textBytes(text))} bytes\n\n`);
 for (const [folder, bytes] of sizesByFolder(parts)) process.stdout.write(line(folder, bytes));
+
+const notes = (await notesBundle("size")).text;
+const zippedNotes = gzipSync(notes, { level: 9 }).length;
+process.stdout.write(
+  `\nnotes.js, which loads after it: ${String(notes.length)} bytes, ${String(zippedNotes)} gzipped\n`,
+);

@@ -1,36 +1,61 @@
 /**
- * Strips from the sources of the functions script the texts and spans that only help pages, tests and the panel's finder
- * need. The help pages read the full sources; the panel's script has the finder's texts as data.
+ * Strips from the sources of a script the texts and records that it doesn't need. The functions script goes without those
+ * that only help pages, tests and the panel's finder read, and without those that only notes read; the notes script has
+ * nothing but the latter. The help pages read the full sources; the panel's script has the finder's texts as data.
  */
 import ts from "typescript";
-import { HELP_KEYS } from "../core/help";
+import { CITATION_KEYS, HELP_KEYS, NOTE_KEYS } from "../core/help";
+
+/** Decides by the declaring function, or the list of cautions or checks, whether a key is left out. */
+type LeavesOut = (declaredBy: string, key: string) => boolean;
 
 const isListed = <K extends string>(names: Readonly<Record<K, unknown>>, name: string): name is K =>
   Object.hasOwn(names, name);
 
-/** The keys to strip from the argument of a function, or from a list's elements. */
-const keysOf = (name: string): readonly string[] => (isListed(HELP_KEYS, name) ? HELP_KEYS[name] : []);
+const isOneOf = (names: readonly string[], name: string): boolean => names.includes(name);
 
-const nameOf = (node: ts.Node): string =>
-  ts.isPropertyAssignment(node) && ts.isIdentifier(node.name) ? node.name.text : "";
+const isHelp: LeavesOut = (declaredBy, key) => isListed(HELP_KEYS, declaredBy) && isOneOf(HELP_KEYS[declaredBy], key);
 
-/** The properties to strip from an object literal and from the lists in it. */
-const leftOut = (literal: ts.ObjectLiteralExpression, keys: readonly string[]): readonly ts.Node[] =>
-  literal.properties.flatMap((property) => {
-    const name = nameOf(property);
-    if (keys.includes(name)) return [property];
-    const inner = keysOf(name);
-    if (inner.length === 0 || !ts.isPropertyAssignment(property)) return [];
-    const list = ts.isArrayLiteralExpression(property.initializer) ? property.initializer.elements : [];
-    return list.flatMap((element) => (ts.isObjectLiteralExpression(element) ? leftOut(element, inner) : []));
-  });
+const DECLARING = new Set([...Object.keys(HELP_KEYS), "sourceEntries"]);
 
-const leftOutOf = (file: ts.SourceFile): readonly ts.Node[] => {
+/** An entry of the bibliography is a value of the object that `sourceEntries` takes. */
+const ENTRY = "entry";
+
+const isForHelpOrNotes: LeavesOut = (declaredBy, key) =>
+  isHelp(declaredBy, key) ||
+  (declaredBy === "cellFunction" && isOneOf(NOTE_KEYS, key)) ||
+  (declaredBy === ENTRY && isOneOf(CITATION_KEYS, key));
+
+const isNotForNotes: LeavesOut = (declaredBy, key) =>
+  isHelp(declaredBy, key) || (declaredBy === "cellFunction" && key !== "id" && !isOneOf(NOTE_KEYS, key));
+
+const nameOf = (node: ts.ObjectLiteralElementLike): string =>
+  node.name !== undefined && ts.isIdentifier(node.name) ? node.name.text : "";
+
+/** The object literals inside a property that are stripped too: a list's elements, and the bibliography's entries. */
+function innerLiterals(property: ts.ObjectLiteralElementLike, declaredBy: string): readonly [string, ts.Node][] {
+  if (!ts.isPropertyAssignment(property)) return [];
+  if (declaredBy === "sourceEntries") return [[ENTRY, property.initializer]];
+  const { initializer } = property;
+  return ts.isArrayLiteralExpression(initializer) ? initializer.elements.map((each) => [nameOf(property), each]) : [];
+}
+
+/** The properties to strip from an object literal and from the literals in it. */
+const leftOut = (literal: ts.ObjectLiteralExpression, declaredBy: string, leaves: LeavesOut): readonly ts.Node[] =>
+  literal.properties.flatMap((property) =>
+    leaves(declaredBy, nameOf(property))
+      ? [property]
+      : innerLiterals(property, declaredBy).flatMap(([name, inner]) =>
+          ts.isObjectLiteralExpression(inner) ? leftOut(inner, name, leaves) : [],
+        ),
+  );
+
+const leftOutOf = (file: ts.SourceFile, leaves: LeavesOut): readonly ts.Node[] => {
   const found: ts.Node[] = [];
   const visit = (node: ts.Node): void => {
-    const keys = ts.isCallExpression(node) && ts.isIdentifier(node.expression) ? keysOf(node.expression.text) : [];
-    const literal = keys.length > 0 && ts.isCallExpression(node) ? node.arguments[0] : undefined;
-    if (literal && ts.isObjectLiteralExpression(literal)) found.push(...leftOut(literal, keys));
+    const name = ts.isCallExpression(node) && ts.isIdentifier(node.expression) ? node.expression.text : "";
+    const literal = DECLARING.has(name) && ts.isCallExpression(node) ? node.arguments[0] : undefined;
+    if (literal && ts.isObjectLiteralExpression(literal)) found.push(...leftOut(literal, name, leaves));
     else ts.forEachChild(node, visit);
   };
   visit(file);
@@ -43,14 +68,24 @@ const symbolMakers = (source: string): readonly string[] => [
   ...[...source.matchAll(/\bconst (\w+) = \([^()]*\)(?:: \w+)? =>\s+symbol\(/g)].map(([, name = ""]) => name),
 ];
 
-/** A source without its help texts; the bundler may drop symbols that are now unused. */
-export function stripHelpTexts(source: string): string {
+/** A source without some of its properties; the bundler may drop what `makers` declare where it is now unused. */
+function without(source: string, leaves: LeavesOut, makers: readonly string[]): string {
   const file = ts.createSourceFile("source.ts", source, ts.ScriptTarget.Latest, true);
   // From the end, so that earlier positions stay valid; the comma after the text is removed too.
-  return leftOutOf(file)
+  return leftOutOf(file, leaves)
     .reduceRight(
       (text, node) => text.slice(0, node.getFullStart()) + text.slice(node.getEnd()).replace(/^\s*,/, ""),
       source,
     )
-    .replace(new RegExp(`= (${symbolMakers(source).join("|")})\\(`, "g"), "= /* @__PURE__ */ $1(");
+    .replace(new RegExp(`= (${makers.join("|")})\\(`, "g"), "= /* @__PURE__ */ $1(");
 }
+
+/** A source as the functions script needs it. */
+export const stripHelpTexts = (source: string): string => without(source, isForHelpOrNotes, symbolMakers(source));
+
+/** Functions that declare what only calculations need: a note's rule may use one, the others go. */
+const DECLARATIONS = ["equation", "relation", "caution", "quantity", "optional", "choice", "text", "block", "rows"];
+
+/** A source as the notes script needs it. */
+export const keepNoteParts = (source: string): string =>
+  without(source, isNotForNotes, [...symbolMakers(source), ...DECLARATIONS]);

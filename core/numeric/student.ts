@@ -21,3 +21,21 @@ export function studentQuantile(confidence: number, freedom: number): number {
   });
   return Math.sqrt(freedom) * Math.tan(x);
 }
+
+/** Student's t by the share of values below it, from one table. */
+export function studentTable(freedom: number): (share: number) => number {
+  const angle = (place: number): number => Math.PI * (place / SLICES - 0.5);
+  const below = [0];
+  for (let place = 0; place < SLICES; place++)
+    below.push((below[place] ?? 0) + Math.cos(angle(place + 0.5)) ** (freedom - 1));
+  const whole = below[SLICES] ?? 1;
+  return (share) => {
+    const wanted = share * whole;
+    const high = Math.max(
+      1,
+      below.findIndex((each) => each >= wanted),
+    );
+    const [from, to] = [below[high - 1] ?? 0, below[high] ?? 0];
+    return Math.sqrt(freedom) * Math.tan(angle(high - 1 + (wanted - from) / (to - from)));
+  };
+}

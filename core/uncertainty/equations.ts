@@ -2,7 +2,7 @@
 import { equation, symbol } from "../kernel/define/equation";
 
 /** A tenth of a normal distribution lies more than so many deviations above its mean. */
-const TENTH = 1.2815515655446004;
+export const TENTH = 1.2815515655446004;
 
 const LOW = symbol("number", "low", 1, 2);
 const HIGH = symbol("number", "high", 4, 5);

@@ -5,6 +5,7 @@ import { ROOT } from "../root";
 /** The add-in's files that the manifest names, as paths inside the build. */
 export const PAGES = {
   functions: "functions.js",
+  notes: "notes.js",
   metadata: "functions.json",
   pane: "taskpane.html",
   help: "help/index.html",

@@ -1,23 +1,35 @@
 /** A cell's call, from the host's arguments to the host's result. */
-import { CATALOGUE, type Compiled, COMPILED, evaluate, explain } from "../../core";
+import { CATALOGUE, type Compiled, evaluate, explain, notAvailable } from "../../core";
 import { isOutcomeFault } from "../workbook/values";
 import type { HostCallReport } from "./globals";
 import { isValuePreview, placeArguments } from "./hostArguments";
-import { cellResult, outcomeOf } from "./outcome";
-import { LOG } from "./session";
+import { scriptFault } from "./buildHash";
+import type { Definitions } from "./notes";
+import { cellError, cellResult, outcomeOf } from "./outcome";
+import { LOG, NOTES } from "./session";
 
 /** The function that the host calls for a cell. It throws `CustomFunctions.Error` and nothing else. */
 export const cellCall =
   (compiled: Compiled): ((...hostArguments: readonly unknown[]) => unknown) =>
   (...hostArguments) => {
     const args = placeArguments(compiled, hostArguments);
-    const out = evaluate(compiled, args, CATALOGUE);
-    if (!isValuePreview(hostArguments)) LOG.add(compiled.definition.id, args, outcomeOf(out));
-    return cellResult(out);
+    const answer = ({ CATALOGUE }: Pick<Definitions, "CATALOGUE">): unknown => {
+      const out = evaluate(compiled, args, CATALOGUE);
+      if (!isValuePreview(hostArguments)) LOG.add(compiled.definition.id, args, outcomeOf(out));
+      return cellResult(out);
+    };
+    if (compiled.definition.topic !== "note") return answer({ CATALOGUE });
+    const complete = NOTES.now();
+    return complete === undefined ? NOTES.whenAdded().catch(refuse).then(answer) : answer(complete);
   };
+
+function refuse(reason: unknown): never {
+  throw cellError(notAvailable(reason instanceof Error ? reason.message : String(reason)));
+}
 
 /** Repeats a call and returns its value and cautions. */
 export const reportCall = (id: string, hostArguments: readonly unknown[]): HostCallReport => {
+  const { CATALOGUE, COMPILED } = NOTES.now() ?? refuse(scriptFault("notes.js", undefined));
   const compiled = COMPILED.get(id);
   if (compiled === undefined) return { error: { code: "#NAME?", message: `no function "${id}"` }, cautions: [] };
   const { out, cautions } = explain(compiled, placeArguments(compiled, hostArguments), CATALOGUE, { steps: false });

@@ -1,6 +1,6 @@
 /** The functions script's global object, for the panel, its worker and the evaluator. */
 import type * as Core from "../../core";
-import type { RaisedCaution } from "../../core";
+import type { NoteParts, RaisedCaution } from "../../core";
 import type { SessionLog } from "../workbook/callLog";
 import type { Value } from "../workbook/values";
 
@@ -24,8 +24,12 @@ export interface WarmbackGlobal extends FunctionsGlobal {
   readonly build: string;
   /** The calls of this session. */
   readonly log: SessionLog;
-  /** The core's run-time door: the panel's scripts take it from here instead of including it again. */
+  /** The core's run-time door: the panel's scripts take it from here. Its definitions are complete once `notes` is true. */
   readonly core: typeof Core;
+  /** Whether the notes script has run. */
+  readonly notes: boolean;
+  /** Takes what the notes script brings: from then on, `core` has the complete definitions. */
+  addNotes(build: string, parts: readonly NoteParts[]): void;
 }
 
 declare global {

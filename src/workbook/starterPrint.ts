@@ -1,6 +1,7 @@
 /** Where a starter sheet's pages end: no part or group is split if one page can hold it, and no heading is a page's last row. */
 import type { PrintSetUp, SheetStyle, StarterSheet } from "../sheets/sheet";
 import { placedCells } from "./starterCells";
+import { parseCells } from "./reader/reference";
 import { rowHeights } from "./starterStyles";
 
 /** In points. The lower one has room for the footer. */
@@ -64,11 +65,26 @@ const groupStarts = (rows: readonly Row[], from: number): readonly number[] =>
     row === from || (row > from && isHeading && !rows[row - 1]?.isHeading) ? [row] : [],
   );
 
+/** First rows of charts; charts in a row lie beside each other. */
+const chartTops = ({ charts = [] }: StarterSheet): readonly number[] => [
+  ...new Set(charts.map(({ place }) => parseCells(place)?.row ?? 0)),
+];
+
+/** A group that no page can hold goes on a new page at its charts, so that a page takes the table above them whole. */
+function partStarts(sheet: StarterSheet, rows: readonly Row[], room: number): readonly number[] {
+  const starts = groupStarts(rows, sheet.frozenRows);
+  return starts.flatMap((start, at) => {
+    const end = starts[at + 1] ?? rows.length;
+    const tops = pointsOf(rows.slice(start, end)) <= room ? [] : chartTops(sheet);
+    return [start, ...tops.filter((top) => top > start && top < end)];
+  });
+}
+
 /** Rows, counted from 1, above which a page ends. */
 function pageBreaks(sheet: StarterSheet): readonly number[] {
   const rows = rowsOf(sheet);
   const room = roomOf(sheet) * SLACK - pointsOf(rows.slice(0, sheet.frozenRows));
-  const starts = groupStarts(rows, sheet.frozenRows);
+  const starts = partStarts(sheet, rows, room);
   const breaks: number[] = [];
   let left = room;
   const breakAbove = (row: number): void => {

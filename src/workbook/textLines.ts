@@ -31,7 +31,11 @@ const WIDTHS: ReadonlyMap<string, number> = new Map(
 );
 
 /** Width of a text in ems. */
-const ems = (text: string): number => [...text].reduce((sum, each) => sum + (WIDTHS.get(each) ?? USUAL), 0) / 1000;
+function ems(text: string): number {
+  let sum = 0;
+  for (const each of text) sum += WIDTHS.get(each) ?? USUAL;
+  return sum / 1000;
+}
 
 /** Pixels at 96 to the inch: text of 10 points, and a column that shows one figure of the usual font. */
 const EM_PIXELS = 10 * (96 / 72);

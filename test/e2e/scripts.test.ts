@@ -11,6 +11,14 @@ const OFFICE = "https://appsforoffice.microsoft.com/**";
 /** As much of office.js as the panel needs to see that no workbook is beside it. */
 const NO_WORKBOOK = `globalThis.Office = { onReady: async () => ({ host: null }), context: {} };`;
 
+/** As much of the runtime of cell functions as this page needs to call them. */
+const WITH_FUNCTIONS = `globalThis.cells = new Map();
+globalThis.CustomFunctions = {
+  associate: (id, call) => cells.set(id, call),
+  Error: class extends Error { constructor(code, message) { super(message); this.code = code; } },
+  ErrorCode: {},
+};`;
+
 const script =
   (body: string) =>
   (route: Route): Promise<void> =>
@@ -62,11 +70,24 @@ describe.skipIf(!HAS_CHROMIUM)("The scripts of one build", { timeout: 60_000 }, 
     ["an older panel", { "taskpane.js": () => script(older("taskpane.js")) }, /an old copy/],
     ["a functions.js from before builds had names", { "functions.js": () => script("warmback={}") }, /build unknown/],
     ["no functions.js", { "functions.js": () => missing }, /^functions\.js didn't load/],
+    ["an older notes.js", { "notes.js": () => script(older("notes.js")) }, /^notes\.js didn't load/],
+    ["no notes.js", { "notes.js": () => missing }, /^notes\.js didn't load/],
     ["no office.js", { [OFFICE]: () => missing }, /^office\.js didn't load/],
   ])("are told apart: the panel beside %s says so", async (_, files, text) => {
     await open("taskpane.html", Object.fromEntries(Object.entries(files).map(([name, make]) => [name, make()])));
     await shows(text);
     expect(await page.getByRole("alert").count()).toBe(1);
+  });
+
+  test("answer cells without the notes; a call of a function about functions says that they are missing, and fetches them later", async () => {
+    await open("taskpane.html", { "notes.js": missing, [OFFICE]: script(`${NO_WORKBOOK}${WITH_FUNCTIONS}`) });
+    await shows(/^notes\.js didn't load/);
+    expect(await page.evaluate(`cells.get("PIPE.BORE")("2 in")`)).toBe(2.049);
+    const asked = `Promise.resolve(cells.get("NOTE.SOURCES")("PIPE.BORE")).then((rows) => rows[1][0], (error) => error.message)`;
+    expect(await page.evaluate(asked)).toMatch(/^notes\.js didn't load, and there are no cautions/);
+    await page.unroute(`${served.address}notes.js*`);
+    expect(await page.evaluate(asked)).toBe("ASTM D1785");
+    expect(await page.evaluate("warmback.notes && warmback.core.CATALOGUE[0].checks.length > 0")).toBe(true);
   });
 
   test("leave the preview's sheet unopened where functions.js is missing, and say so", async () => {

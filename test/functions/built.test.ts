@@ -35,7 +35,7 @@ describe("the built functions script", () => {
     expect(forms["h = f * L / D * v^2 / (2 * g)"]).toMatch(/^<math/);
   });
 
-  test("the panel's page loads the functions script of its build, after Microsoft's runtime, neither deferred nor as a module", () => {
+  test("the panel's page loads the functions script and its notes of one build, after Microsoft's runtime, neither deferred nor as a module", () => {
     const context = createContext({});
     new Script(built("functions.js"), { filename: "functions.js" }).runInContext(context);
     const { build } = context["warmback"] as WarmbackGlobal;
@@ -44,6 +44,7 @@ describe("the built functions script", () => {
     expect(scripts).toEqual([
       'src="https://appsforoffice.microsoft.com/lib/1/hosted/office.js"',
       `src="functions.js?v=${build}"`,
+      `src="notes.js?v=${build}"`,
       `src="taskpane.js?v=${build}"`,
     ]);
   });

@@ -4,15 +4,14 @@ import { createContext, Script } from "node:vm";
 import { describe, expect, inject, test } from "vitest";
 import * as core from "../../core";
 import { finderTextsOf } from "../../core/help";
-import { stripHelpTexts } from "../../scripts/stripHelpTexts";
+import { keepNoteParts, stripHelpTexts } from "../../scripts/stripHelpTexts";
 import type { WarmbackGlobal } from "../../src/functions/globals";
 import { createShim } from "../../src/preview/host/customFunctionsShim";
 import { coreSources, helpTexts } from "./helpTexts";
 
 const { CATALOGUE, COMPILED, explain, rawByPlace, workingLines } = core;
 
-test("A source is stripped of what only help pages, tests and the finder read, and of nothing else", () => {
-  const stripped = stripHelpTexts(`const Q = symbol("water flow", "flow", 1, 2);
+const SOURCE = `const Q = symbol("water flow", "flow", 1, 2);
 const hot = (about: string) => symbol("temperature", about, 3, 4);
 const T = hot("wall");
 export const e = equation({ name: "E", form: "y = Q", symbols: { Q, D: symbol("diameter", "bore", 1, 2) }, validity: "always", code: (x) => x.Q });
@@ -24,13 +23,24 @@ export const f = cellFunction({
   cautions: [{ rule: raisedBy, raisedBy: { symbols: 3 } }],
   checks: [{ inputs: { remark: 3 }, expected: 1, remark: "as printed" }, ...MORE],
   compute: () => ({ remark: 1, validity: 2 }),
-});`);
+});
+export const s = sourceEntries({ known: { short: "K 1", full: "All of K", seen: "opened" } });`;
+
+test("A source is stripped of what only help pages, tests, the finder and notes read, and of nothing else", () => {
+  const stripped = stripHelpTexts(SOURCE);
   expect(stripped.replace(/\s+/g, " ")).toBe(
     `const Q = /* @__PURE__ */ symbol("water flow", "flow", 1, 2); ` +
       `const hot = (about: string) => symbol("temperature", about, 3, 4); const T = /* @__PURE__ */ hot("wall"); ` +
       `export const e = equation({ name: "E", form: "y = Q", code: (x) => x.Q }); ` +
       `export const f = cellFunction({ id: "A.B", args: { details: text("an argument of that name"), symbols: 1 }, ` +
-      `cautions: [{ rule: raisedBy, }], checks: [{ inputs: { remark: 3 }, expected: 1, }, ...MORE], compute: () => ({ remark: 1, validity: 2 }), });`,
+      `compute: () => ({ remark: 1, validity: 2 }), }); export const s = sourceEntries({ known: { short: "K 1", } });`,
+  );
+});
+
+test("A source for notes keeps of a function what notes read, and the citations whole", () => {
+  expect(keepNoteParts(SOURCE).replace(/\s+/g, " ")).toContain(
+    `export const f = cellFunction({ id: "A.B", cautions: [{ rule: raisedBy, }], checks: [{ inputs: { remark: 3 }, expected: 1, }, ...MORE], }); ` +
+      `export const s = sourceEntries({ known: { short: "K 1", full: "All of K", seen: "opened" } });`,
   );
 });
 
@@ -45,7 +55,7 @@ describe("the built functions script", () => {
   const text = (name: string): string => readFileSync(join(inject("build"), name), "utf8");
   const loaded = (): WarmbackGlobal => {
     const context = createContext({ CustomFunctions: createShim().CustomFunctions });
-    new Script(text("functions.js"), { filename: "functions.js" }).runInContext(context);
+    for (const filename of ["functions.js", "notes.js"]) new Script(text(filename), { filename }).runInContext(context);
     return context["warmback"] as WarmbackGlobal;
   };
 

@@ -3,7 +3,7 @@ import { expect, test } from "vitest";
 import { functionsBundle } from "../../scripts/bundle";
 import { sizesByKind, sizesByFolder, textBytes } from "../../scripts/release/sizes";
 
-test("The named parts and the folders each add up to the script", async () => {
+test("The named parts and the folders each add up to the script", { timeout: 120_000 }, async () => {
   const { text, parts } = await functionsBundle("size");
   for (const sizes of [sizesByKind(parts), sizesByFolder(parts)]) {
     const sum = sizes.reduce((all, [, bytes]) => all + bytes, 0);

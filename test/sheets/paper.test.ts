@@ -33,6 +33,22 @@ describe.each(NAMES)("The starter sheet %s on paper", (_, sheet) => {
   });
 });
 
+/** Rows of a place or of a series, from the first to the last, counted from 1. */
+const rowsIn = (cells: string): readonly [number, number] => {
+  const rows = [...cells.matchAll(/\d+/g)].map(([row]) => Number(row));
+  return [Math.min(...rows), Math.max(...rows)];
+};
+
+test.each(NAMES)("No page of the sheet %s ends within a chart or within the table that it draws", (_, sheet) => {
+  const { breaks = [] } = starterPrint(sheet);
+  for (const { title, place, series } of sheet.charts ?? [])
+    for (const [first, last] of [place, series[0].x].map(rowsIn))
+      expect(
+        breaks.filter((row) => row > first && row <= last),
+        title,
+      ).toEqual([]);
+});
+
 describe.skipIf(skipsPaper).each(["Letter", "A4"] as const)(onPaper("LibreOffice prints on %s"), (paper) => {
   let sheets: readonly NewSheet[] = [];
   let pages: readonly PrintedPage[] = [];

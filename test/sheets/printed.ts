@@ -27,7 +27,9 @@ export const skipsPaper = skipsLibreOffice || ((!POPPLER || !hasArial()) && proc
 export const onPaper = (title: string): string =>
   skipsPaper ? `NOT RUN (apt-get install libreoffice-calc poppler-utils fonts-liberation): ${title}` : title;
 
-/** All starter sheets with the values that they show. */
+const chartsOf = (name: string): NewSheet["charts"] => STARTER_SHEETS.find((sheet) => sheet.name === name)?.charts;
+
+/** All starter sheets with the values that they show and their charts. */
 export async function shownSheets(): Promise<readonly NewSheet[]> {
   const book = startHeadless(loadFunctions(inject("build")), starterBook(STARTER_SHEETS));
   try {
@@ -36,6 +38,7 @@ export async function shownSheets(): Promise<readonly NewSheet[]> {
       name,
       widths,
       heights,
+      charts: chartsOf(name) ?? [],
       ...(print && { print }),
       cells: cells.map(({ row, column, value, look, format }) => ({
         row,

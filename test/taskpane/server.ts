@@ -43,7 +43,8 @@ export async function servePanel(forms: readonly string[]): Promise<Served> {
     "page.js": bundled("page.js"),
     "taskpane.js": bundled("taskpane.js"),
     // Each script here holds a core of its own; the worker only looks at the build.
-    "functions.js": `globalThis.warmback = { build: ${JSON.stringify(BUILD)} };`,
+    "functions.js": `globalThis.warmback = { build: ${JSON.stringify(BUILD)}, notes: true };`,
+    "notes.js": "",
     "worker.js": bundled("worker.js"),
     "mathml.json": mathml(forms),
     "changes.json": changesText(),

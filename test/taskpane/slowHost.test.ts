@@ -11,6 +11,12 @@ const SILENT: Odd = {
   },
 };
 
+/** The page's time goes on as usual, and can be let pass at once: all its timers then come in their order. */
+const OWN_TIME: Odd = { before: (page: Page) => page.clock.install() };
+
+/** A box over work that waits for the host is shown after 3 s. */
+const BOX_AFTER = 3000;
+
 describe.skipIf(!HAS_CHROMIUM)("Over a slow host", { timeout: 60_000 }, () => {
   const pane = usePane();
   const explain = "#view-explain";
@@ -78,15 +84,15 @@ describe.skipIf(!HAS_CHROMIUM)("Over a slow host", { timeout: 60_000 }, () => {
   });
 
   test("a read that was overtaken shows and says nothing, however late its answer", async () => {
-    await open();
+    await open("?session", OWN_TIME);
     await slow(600_000);
     const seen = await watch(explain);
     await pane.select("Pool loop", "B7");
-    await pane.page.waitForTimeout(200);
+    await pane.page.clock.runFor(200);
     await slow(0);
     await pane.select("Notes", "B1");
     await until(async () => (await pane.text(explain)).includes("Notes!B1 holds no formula."));
-    await pane.page.waitForTimeout(4000);
+    await pane.page.clock.runFor(4000);
     expect(await pane.text(explain)).toContain("Notes!B1 holds no formula.");
     expect((await seen.jsonValue()).filter((each) => each.includes("Working out"))).toEqual([]);
   });
@@ -124,11 +130,12 @@ describe.skipIf(!HAS_CHROMIUM)("Over a slow host", { timeout: 60_000 }, () => {
   });
 
   test("Cancel ends the waiting for a host that doesn't answer, and what was there stays", async () => {
-    await open();
+    await open("?session", OWN_TIME);
     await pane.select("Pool loop", "B7");
     await pane.page.locator(`${explain} .result`).waitFor();
     await slow(600_000);
     await changed("Pool loop");
+    await pane.page.clock.runFor(BOX_AFTER);
     await button(/^Cancel: Working out what the cell gives$/).press("Enter");
     await until(async () => (await pane.text(explain)).includes("Cancelled. The cell keeps what it holds."));
     expect(await spoken()).toBe("Cancelled: the cell keeps what it holds.");
@@ -159,10 +166,11 @@ describe.skipIf(!HAS_CHROMIUM)("Over a slow host", { timeout: 60_000 }, () => {
   });
 
   test("Cancel ends a scan while the host reads, and that is read out", async () => {
-    await open();
+    await open("?session", OWN_TIME);
     await pane.tab("Cautions");
     await slow(600_000);
     await changed("Pool loop");
+    await pane.page.clock.runFor(BOX_AFTER);
     await button(/^Cancel: Reading the workbook$/).press("Enter");
     await until(async () => (await pane.text(cautions)).includes("Cancelled. Not every cell was checked."));
     expect(await spoken()).toBe("Cancelled: not every cell was checked.");
@@ -174,14 +182,14 @@ describe.skipIf(!HAS_CHROMIUM)("Over a slow host", { timeout: 60_000 }, () => {
   });
 
   test("a hand-over copy that was cancelled while the host reads isn't made; one that fails says why", async () => {
-    await open();
+    await open("?session", OWN_TIME);
     await pane.tab("Workbook");
     await slow(600);
     await button(/^Make a hand-over copy$/).click();
     await button(/^Cancel: Looking through the workbook$/).click();
     await until(async () => (await pane.text("#view-workbook")).includes("Cancelled: nothing was changed."));
     await slow(0);
-    await pane.page.waitForTimeout(1000);
+    await pane.page.clock.runFor(1000);
     expect(await pane.page.evaluate(() => globalThis.book.delivered.length)).toBe(0);
     await pane.page.evaluate(() => {
       Object.assign(globalThis.book.workbook, { deliverCopy: () => Promise.reject(new Error("the disk is full")) });

@@ -24,7 +24,15 @@ const range = (
   )[0] as UncertainInput;
 
 /** Distributions that the product has no word for. */
-const byShare = (label: string, at: (share: number) => number): UncertainInput => ({ label, likely: at(0.5), at });
+const byShare = (label: string, at: (share: number) => number, deviation = NaN): UncertainInput => ({
+  label,
+  likely: at(0.5),
+  mean: at(0.5),
+  deviation,
+  freedom: Infinity,
+  unit: "",
+  at,
+});
 
 /** Student's distribution: with t = √ν tan(angle) the density is a power of the cosine, summed once. */
 const student = (location: number, scale: number, freedom: number) => {
@@ -52,9 +60,13 @@ const MAKERS: Readonly<Record<string, (label: string, numbers: readonly number[]
   triangular: (label, [low = 0, mode = 0, high = 0]) => range(label, "triangular", low, high, mode),
   normal: (label, [mean = 0, sd = 0]) => range(label, "normal", mean - TENTH * sd, mean + TENTH * sd),
   lognormal: (label, [median = 0, g = 0]) => range(label, "log-normal", median / g ** TENTH, median * g ** TENTH),
-  t: (label, [location = 0, scale = 0, freedom = 0]) => byShare(label, student(location, scale, freedom)),
+  t: (label, [location = 0, scale = 0, freedom = 0]) => byShare(label, student(location, scale, freedom), scale),
   arcsine: (label, [low = 0, high = 0]) =>
-    byShare(label, (u) => (low + high) / 2 + ((high - low) / 2) * Math.sin(Math.PI * (u - 0.5))),
+    byShare(
+      label,
+      (u) => (low + high) / 2 + ((high - low) / 2) * Math.sin(Math.PI * (u - 0.5)),
+      (high - low) / 2 / Math.SQRT2,
+    ),
 };
 
 /** "x1=normal(mean 0, sd 1); x2=…": each input; other parts are passed over. */

@@ -1,7 +1,8 @@
 /** The definition of a cell function: one plain object; everything else is derived from it. */
 import type { Args, ValuesOf } from "./argument";
 import type { Caution, FactKind, FactValue } from "./caution";
-import type { Source } from "../reference";
+import type { Source, SourceKey } from "../reference";
+import type { SourceEntry } from "../reference/entry";
 import type { ResultShape, ListResult, QuantityResult, ResultOf, RowResult, SingleResult, WordResult } from "./result";
 import type { Trace } from "./steps";
 import type { System } from "../values/quantity";
@@ -95,6 +96,8 @@ interface Common<A extends Args, G extends ResultShape, F extends FactKinds> {
   /** Arguments that show what it can do, where its first check shows too little (`exampleArgs`). */
   readonly example?: ExampleArgs<A>;
   readonly checks: readonly Check<A>[];
+  /** The citations that a function about sources prints. */
+  readonly bibliography?: Readonly<Record<SourceKey, SourceEntry>>;
 }
 
 export interface Definition<A extends Args, G extends ResultShape, F extends FactKinds> extends Common<A, G, F> {

@@ -11,5 +11,8 @@ export interface SourceEntry {
   readonly seen: "opened" | "copied" | "memory" | "rule";
 }
 
+/** The keys of an entry's citation: a working shows the short name alone. */
+export const CITATION_KEYS = ["full", "seen"] as const satisfies (keyof SourceEntry)[];
+
 /** Checks that every entry is complete and keeps its keys as literal types. */
 export const sourceEntries = <const T extends Readonly<Record<string, SourceEntry>>>(entries: T): T => entries;

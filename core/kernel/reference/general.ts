@@ -33,6 +33,11 @@ export const generalSources = sourceEntries({
     full: "Exact percentiles of sums, products and ratios of distributions, in closed form or by quadrature in Python (numpy, scipy), beside eight scrambled samples of 4.2 million.",
     seen: "opened",
   },
+  suncal: {
+    short: "suncal tests",
+    full: "sandialabs/suncal, public test suite at d44c2cc1: effective degrees of freedom of 0.57 (9) and 0.25 (infinite), 12.8; of GUM H.1, 16.7.",
+    seen: "opened",
+  },
   sobolShares: {
     short: "Saltelli et al. 2010",
     full: "A. Saltelli et al.: Variance based sensitivity analysis of model output, Computer Physics Communications 181 (2010) 259-270; estimators as SALib (public code) has them; Ishigami and Homma 1990.",

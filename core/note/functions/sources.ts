@@ -25,6 +25,7 @@ export const noteSources = cellFunction({
   keywords: ["references", "bibliography", "standards"],
   args: { function: FUNCTION },
   returns: gridResult("sources"),
+  bibliography: REFERENCES,
   cautions: [],
   checks: [
     {
@@ -35,6 +36,8 @@ export const noteSources = cellFunction({
   ],
   compute({ function: name }, { catalogue }) {
     const definition = functionNamed(catalogue, name);
+    const { bibliography } = functionNamed(catalogue, "NOTE.SOURCES");
+    if (bibliography === undefined) throw new Error("the citations are missing");
     const examples = definition.checks.map(({ inputs }) => rawByPlace(definition, inputs));
     const inSteps = examples.flatMap((raw) => stepSources(explain(compile(definition), raw, catalogue).steps));
     const declared = new Map(sourcesOf(definition));
@@ -43,7 +46,7 @@ export const noteSources = cellFunction({
       const serves = [inSteps.includes(key) ? "equation or table" : "", declared.get(key) ?? ""].filter(
         (each) => each !== "",
       );
-      const { short, full, seen } = REFERENCES[key];
+      const { short, full, seen } = bibliography[key];
       return [short, full, seen, serves.join(", ")];
     });
     return [["source", "citation", "seen", "serves"], ...rows];

@@ -3,12 +3,22 @@ import { gridResult } from "../../kernel/define/result";
 import { ascending, rankCorrelation, sampleQuantile, shortestInterval } from "../../numeric/sample";
 import { mean, standardDeviation } from "../../numeric/series";
 import { rangesAsGiven, refusedRuns } from "../../uncertainty/cautions";
-import { RANGES } from "../../uncertainty/ranges";
+import {
+  coverageFactor,
+  endsAgree,
+  firstOrder,
+  leastTrials,
+  numericalTolerance,
+  scatterOf,
+} from "../../uncertainty/firstOrder";
+import { RANGES_WITH_FREEDOM } from "../../uncertainty/ranges";
 import { likelyValues, refusedShare, runAll } from "../../uncertainty/study";
 import { ARGUMENTS, FUNCTION, functionNamed } from "../args";
-import { functionModel, runsFor } from "../uncertainty";
+import { functionModel, runsFor, type FunctionModel } from "../uncertainty";
 
 const CONFIDENCE = 0.95;
+/** Digits of an uncertainty that mean something: two at most. */
+const DIGITS = 2;
 
 const AREA = {
   function: "POOL.AREA",
@@ -28,6 +38,34 @@ const COST = {
   arguments: [[100_000, "natural gas", "", ""]],
 } as const;
 
+/** The law of propagation beside the runs, and each input's part in it. */
+function gumRows(model: FunctionModel, values: readonly number[], [from = 0, to = 0]: readonly number[]) {
+  const { inputs, unit } = model;
+  const { estimate, uncertainty, freedom, coefficients, contributions } = firstOrder(model);
+  const factor = coverageFactor(CONFIDENCE, freedom);
+  const expanded = factor * uncertainty;
+  const [low, high] = [estimate - expanded, estimate + expanded];
+  const tolerance = numericalTolerance(uncertainty, DIGITS);
+  const scatter = scatterOf(values, CONFIDENCE);
+  return [
+    ["GUM estimate", estimate, unit],
+    ["GUM standard uncertainty", uncertainty, unit],
+    ["effective degrees of freedom", freedom === Infinity ? "infinite" : freedom, ""],
+    ["coverage factor", factor, ""],
+    ["GUM expanded uncertainty", expanded, unit],
+    ["GUM 95 % from", low, unit],
+    ["GUM 95 % to", high, unit],
+    ["numerical tolerance", tolerance, unit],
+    ["scatter of the runs", scatter, unit],
+    ["GUM beside the runs", endsAgree(Math.max(Math.abs(low - from), Math.abs(high - to)), tolerance, scatter), ""],
+    ["random trials for 95 %", leastTrials(CONFIDENCE), ""],
+    ...inputs.flatMap(({ label, unit: own }, place) => [
+      [`sensitivity coefficient of ${label}`, coefficients[place] ?? 0, `${unit || 1} per ${own || 1}`],
+      [`contribution of ${label}`, contributions[place] ?? 0, unit],
+    ]),
+  ];
+}
+
 export const noteUncertainty = cellFunction({
   id: "NOTE.UNCERTAINTY",
   topic: "note",
@@ -38,9 +76,11 @@ export const noteUncertainty = cellFunction({
     "Low and high: the ends of rectangular and triangular, P10 and P90 of normal and log-normal (a tenth lies beyond each). For a normal of known standard deviation they are the mean ∓ 1.2816 deviations; for a log-normal of known geometric deviation g the median divided and multiplied by g^1.2816. Likely: the peak of triangular; elsewhere the middle, and may be left out.",
     "The label is an argument, such as flow, or a label of its block. Low, likely and high are in the unit of the call, or in a sixth column's. An argument with a range may be left out of the call.",
     "The runs are points of a scrambled Sobol sequence, the same at every call: 2,048, or 256 of a function over 20 µs. Percentiles of 2,048 are good to about 0.5 % of the spread. Ranges are independent of each other.",
+    "Below the runs: the first-order law of the GUM at the means of the inputs. A seventh column may give degrees of freedom: a normal is then Student's distribution in the runs, and the coverage factor is Student's for the effective ones.",
+    "The GUM interval agrees if both ends lie within the numerical tolerance (half a unit of the second digit of its uncertainty) of those of the runs; the scatter of the runs is twice the standard deviation of the mean over eight parts of them.",
     "Checked on the four examples of JCGM 101: sums, mass calibration, comparison loss, gauge block.",
   ],
-  args: { function: FUNCTION, ranges: RANGES, arguments: ARGUMENTS },
+  args: { function: FUNCTION, ranges: RANGES_WITH_FREEDOM, arguments: ARGUMENTS },
   returns: gridResult("statistic, value, unit"),
   facts: { refusedShare: "fraction", refusedReason: "word" },
   sources: ["jcgm101"],
@@ -76,6 +116,19 @@ export const noteUncertainty = cellFunction({
       tolerance: "0.5 %",
       source: "distributionRows",
     },
+    {
+      inputs: {
+        ...AREA,
+        ranges: [
+          ["length", "normal", 9.926951561178286, null, 10.073048438821714, null, 9],
+          ["width", "normal", 9.967961210990285, null, 10.032038789009715],
+        ],
+      },
+      expected: { row: "effective degrees of freedom", column: "value", value: 12.8 },
+      tolerance: 0.05,
+      source: "suncal",
+      remark: "Contributions 0.57, with 9 degrees of freedom, and 0.25",
+    },
   ],
   compute({ function: name, ranges, arguments: raw }, { catalogue, recordFacts }) {
     const definition = functionNamed(catalogue, name);
@@ -88,6 +141,7 @@ export const noteUncertainty = cellFunction({
     const [values = []] = found.outcomes;
     const sorted = ascending(values);
     const at = (share: number): number => sampleQuantile(sorted, share);
+    const ends = [at((1 - CONFIDENCE) / 2), at((1 + CONFIDENCE) / 2)] as const;
     const [from, to] = shortestInterval(sorted, CONFIDENCE);
     const { unit } = model;
     return [
@@ -98,8 +152,8 @@ export const noteUncertainty = cellFunction({
       ["likely inputs", likely, unit],
       ["mean", mean(values), unit],
       ["standard deviation", standardDeviation(values), unit],
-      ["95 % from", at((1 - CONFIDENCE) / 2), unit],
-      ["95 % to", at((1 + CONFIDENCE) / 2), unit],
+      ["95 % from", ends[0], unit],
+      ["95 % to", ends[1], unit],
       ["shortest 95 % from", from, unit],
       ["shortest 95 % to", to, unit],
       ["share below 0", values.filter((value) => value < 0).length / values.length, ""],
@@ -110,6 +164,7 @@ export const noteUncertainty = cellFunction({
         rankCorrelation(found.inputs[place] ?? [], values),
         "",
       ]),
+      ...gumRows(model, values, ends),
     ];
   },
 });

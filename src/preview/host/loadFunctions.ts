@@ -24,7 +24,7 @@ const withLocalBuiltins = (source: string, context: Context): string => {
 };
 
 /**
- * Runs a built functions.js under the shim, apart from this program's own globals.
+ * Runs a built functions.js and its notes.js under the shim, apart from this program's own globals.
  * @param folder of functions.js and functions.json
  */
 export const loadFunctions = (folder: string): LoadedFunctions => {
@@ -32,9 +32,11 @@ export const loadFunctions = (folder: string): LoadedFunctions => {
   const shim = createShim();
   const globals: { CustomFunctions: unknown; warmback?: FunctionsGlobal } = { CustomFunctions: shim.CustomFunctions };
   const context = createContext(Object.assign(globals, { console, performance, TextEncoder, TextDecoder, URL }));
-  const path = join(folder, "functions.js");
-  runInContext(withLocalBuiltins(readFileSync(path, "utf8"), context), context, { filename: path });
+  for (const name of ["functions.js", "notes.js"]) {
+    const path = join(folder, name);
+    runInContext(withLocalBuiltins(readFileSync(path, "utf8"), context), context, { filename: path });
+  }
   const { warmback } = globals;
-  if (warmback === undefined) throw new Error(`${path} sets no global "warmback"`);
+  if (warmback === undefined) throw new Error(`${join(folder, "functions.js")} sets no global "warmback"`);
   return { namespace: warmback.namespace, metadata, associated: shim.associated, warmback };
 };

@@ -29,6 +29,8 @@ export interface EngineWatch {
   readonly withoutPictures?: boolean;
   /** How many seconds without progress end the wait for a calculation. */
   readonly patience?: number;
+  /** Nobody types: a calculation that is waited for begins at once. */
+  readonly withoutTyping?: boolean;
 }
 
 /** Each operator makes a formula's tree one level deeper. */

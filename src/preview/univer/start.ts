@@ -44,5 +44,5 @@ export const startHeadless = (set: FunctionSet, first: BookData, watch: EngineWa
   univer.registerPlugin(UniverFormulaEnginePlugin, { function: functionClasses(set, log) });
   univer.registerPlugin(UniverSheetsPlugin);
   univer.registerPlugin(UniverSheetsFormulaPlugin, { initialFormulaComputing: CalculationMode.FORCED });
-  return univerBook(univer, log, first, { withoutPictures: true, ...watch });
+  return univerBook(univer, log, first, { withoutPictures: true, withoutTyping: true, ...watch });
 };

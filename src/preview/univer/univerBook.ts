@@ -12,6 +12,7 @@ import { dataInSlices, dataOf, namesOf } from "./openData";
 import { MOST_OPERATORS, operatorsIn } from "./engineFixes";
 import type { EngineWatch } from "./engineFixes";
 import { endProgress } from "./engineSpeed";
+import { calculateNow } from "./calculateNow";
 import { calculationDone } from "./calculationDone";
 import type { CalculationDone } from "./calculationDone";
 import { keptOf, validationOf } from "./cellValue";
@@ -184,7 +185,10 @@ export const univerBook = (univer: Univer, log: CallSites, first: BookData, engi
     select: (cell) => selectCell(open, cell),
     undo: () => inFocus(open, UndoCommand.id),
     redo: () => inFocus(open, RedoCommand.id),
-    whenCalculated: settling.whenCalculated,
+    whenCalculated: () =>
+      engine.withoutTyping === true
+        ? calculateNow(univer.__getInjector(), settling.whenCalculated)
+        : settling.whenCalculated(),
     onSelection: watch.onSelection,
     onChange: watch.onChange,
     unreadable: (formula) => unreadable(open, formula, engine.mostOperators ?? MOST_OPERATORS),

@@ -14,7 +14,10 @@ export function leftOut(before: BookFacts, copy: BookFacts): (cell: DependentCel
   const lost = new Set(before.names.map(({ name, sheet }) => nameKey(name, sheet)).filter((key) => !kept.has(key)));
   const tables = new Set(copy.tables.map(({ name }) => name.toLowerCase()));
   const lostTables = new Set(before.tables.map(({ name }) => name.toLowerCase()).filter((name) => !tables.has(name)));
+  const all = gone.length + lost.size + lostTables.size === 0;
   return ({ formula, address }) => {
+    // Only a sheet, another workbook or a table's column could be missing: none is named.
+    if (all && !/[![]/.test(formula)) return formula;
     const uses = usesOf(formula.slice(1));
     const shows =
       !uses.external &&

@@ -6,7 +6,7 @@ import { starterPrint } from "../starterPrint";
 import { rowHeights, starterStyle, wrappedHeight } from "../starterStyles";
 import type { NextSlice } from "../timeSlices";
 import type { CopyFacts } from "./copyFacts";
-import { bodyCell, HEAD_ROWS, printedArea, RECORD_COLUMNS, recordPage } from "./recordPage";
+import { bodyCell, formatOf, HEAD_ROWS, printedArea, RECORD_COLUMNS, recordPage } from "./recordPage";
 import type { RecordContent, RecordLine } from "./recordTypes";
 
 /** @param name the one that it gets in the copy; the sheet holds values only */
@@ -30,9 +30,11 @@ export function newSheetOf(sheet: StarterSheet, name: string): NewSheet {
 function bodyStyles(): (content: RecordContent, column: number) => NewStyle {
   const known = new Map<string, NewStyle>();
   return (content, column) => {
+    const key = typeof content === "number" ? formatOf(content) : `${typeof content} ${column > 0}`;
+    const before = known.get(key);
+    if (before !== undefined) return before;
     const { format, ...cell } = bodyCell(content, column);
-    const key = `${typeof content} ${column > 0} ${format ?? ""}`;
-    const style = known.get(key) ?? { ...starterStyle(cell), ...(format !== undefined && { format }) };
+    const style = { ...starterStyle(cell), ...(format !== undefined && { format }) };
     known.set(key, style);
     return style;
   };

@@ -181,7 +181,10 @@ async function surveyPackage(pack: Package, engine: RecordingEngine, work: CopyW
   refuseUnfinished(cells.filter(({ value }) => isUnfinished(value)).map(({ address }) => address));
   const readings = await readingsOf(stored, cells, engine, work);
   const newer = new Set(formulas.filter(({ newerError }) => newerError).map(({ address }) => addressText(address)));
-  const busy = [...readings].filter(([{ address }, reading]) => newer.has(addressText(address)) && mayBeBusy(reading));
+  const busy =
+    newer.size === 0
+      ? []
+      : [...readings].filter(([{ address }, reading]) => newer.has(addressText(address)) && mayBeBusy(reading));
   refuseUnfinished(busy.map(([{ address }]) => address));
   const opaque = formulas.filter((one) => one.opaque).map(({ address }) => address);
   return {

@@ -28,12 +28,13 @@ export const isRefusal = (answer: object): answer is FormulaRefusal => "why" in 
 export const LONGEST_FORMULA = 8_192;
 
 const SPACE = /[ \t\r\n\u00a0]+/y;
+/** The space that doesn't break. */
+const NO_BREAK = 160;
 const NUMBER = /(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?/y;
 const TEXT = /"(?:[^"]|"")*"/y;
 const ERROR =
   /#(?:NULL!|DIV\/0!|VALUE!|REF!|NAME\?|NUM!|N\/A|GETTING_DATA|SPILL!|CONNECT!|BLOCKED!|UNKNOWN!|FIELD!|CALC!|BUSY!)/iy;
-const OPERATOR = /<=|>=|<>|[-+*/^&=<>%@:]/y;
-const MARK = /[(){},;]/y;
+const OPERATOR = /<=|>=|<>|[<>]/y;
 const BEYOND = "(?![\\w.(!\\[\\\\?]|[^\\x00-\\xa0])";
 const ROWS = new RegExp(`\\$?\\d{1,7}:\\$?\\d{1,7}${BEYOND}`, "y");
 const CELLS = new RegExp(`\\$?[A-Za-z]{1,3}\\$?\\d{1,7}(?::\\$?[A-Za-z]{1,3}\\$?\\d{1,7})?${BEYOND}`, "y");
@@ -73,8 +74,7 @@ function word(formula: string, at: number): { kind: "reference" | "function" | "
   const body = at + (formula.includes("!", at) ? (match(SHEET, formula, at)?.length ?? 0) : 0);
   const cells =
     match(CELLS, formula, body) ??
-    match(ROWS, formula, body) ??
-    match(COLUMNS, formula, body) ??
+    (formula.includes(":", body) ? (match(ROWS, formula, body) ?? match(COLUMNS, formula, body)) : undefined) ??
     brokenCells(formula, body, at);
   const end = cells === undefined ? nameEnd(formula, body) : body + cells.length;
   if (end === undefined) return undefined;
@@ -89,14 +89,18 @@ function word(formula: string, at: number): { kind: "reference" | "function" | "
 const brokenCells = (formula: string, body: number, at: number): string | undefined =>
   body > at ? match(/#REF!/iy, formula, body) : undefined;
 
-/** Tokens that their first character decides; any other character begins a word. */
-function single(first: string): readonly [TokenKind, RegExp] | undefined {
-  if ("(){},;".includes(first)) return [first as TokenKind, MARK];
-  if ("<>-+*/^&=%@:".includes(first)) return ["operator", OPERATOR];
-  if (first === '"') return ["text", TEXT];
-  if (first === "#") return ["error", ERROR];
-  return first === "." ? ["number", NUMBER] : undefined;
-}
+type Single = readonly [kind: TokenKind, pattern: RegExp | undefined];
+
+/** Tokens that their first character decides, without a pattern those of one character; any other begins a word. */
+const SINGLE: ReadonlyMap<string, Single> = new Map<string, Single>([
+  ...(["(", ")", "{", "}", ",", ";"] as const).map((mark): [string, Single] => [mark, [mark, undefined]]),
+  ...[..."-+*/^&=%@:"].map((sign): [string, Single] => [sign, ["operator", undefined]]),
+  ["<", ["operator", OPERATOR]],
+  [">", ["operator", OPERATOR]],
+  ['"', ["text", TEXT]],
+  ["#", ["error", ERROR]],
+  [".", ["number", NUMBER]],
+]);
 
 function tokenAt(formula: string, at: number, spaced: boolean): Token | undefined {
   const make = (kind: TokenKind, end: number): Token => ({
@@ -107,8 +111,9 @@ function tokenAt(formula: string, at: number, spaced: boolean): Token | undefine
     spaced,
   });
   const first = formula[at] ?? "";
-  const alone = single(first);
+  const alone = SINGLE.get(first);
   if (alone !== undefined) {
+    if (alone[1] === undefined) return make(alone[0], at + 1);
     const text = match(alone[1], formula, at);
     return text === undefined ? undefined : make(alone[0], at + text.length);
   }
@@ -125,7 +130,8 @@ export function tokens(formula: string): readonly Token[] | FormulaRefusal {
   const found: Token[] = [];
   let at = formula.startsWith("=") ? 1 : 0;
   while (at < formula.length) {
-    const space = /\S/.test(formula[at] ?? "") ? 0 : (match(SPACE, formula, at)?.length ?? 0);
+    const code = formula.charCodeAt(at);
+    const space = code > 32 && code !== NO_BREAK ? 0 : (match(SPACE, formula, at)?.length ?? 0);
     at += space;
     if (at >= formula.length) break;
     const token = tokenAt(formula, at, space > 0);

@@ -45,6 +45,8 @@ function spelled(formula: string, dropped: ReadonlySet<string>): string | undefi
 
 const escapedPattern = (text: string): string => text.replaceAll("'", "''").replace(/[\\^$.*+?()[\]{}|/]/g, "\\$&");
 
+const NO_NAMES: ReadonlySet<string> = new Set();
+
 export function verdicts({ book, resolve, droppedSheets, lostNames, emptied }: VerdictFacts): Verdict {
   const titles = new Map(book.sheets.map(({ name }) => [name.toLowerCase(), name]));
   const drops = droppedSheets.size + emptied.length > 0;
@@ -62,6 +64,8 @@ export function verdicts({ book, resolve, droppedSheets, lostNames, emptied }: V
       return area !== undefined && emptied.some((one) => one.sheet === area.sheet && overlap(one, area));
     });
   return (formula, sheet) => {
+    // Nothing is dropped, and the formula leads out of its sheet neither by a sheet, a book, a table nor a name.
+    if (!drops && !/[![]/.test(formula) && !resolve.mayName(formula)) return { names: NO_NAMES };
     const { sheets, names, external, unclear, uses } = resolve.of(formula, sheet);
     const gone = [...sheets].find((name) => droppedSheets.has(name.toLowerCase()));
     if (gone !== undefined) return { reason: `the sheet ${gone}` };

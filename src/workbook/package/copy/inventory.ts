@@ -110,7 +110,7 @@ async function usedNames(pack: Package, book: BookFacts, frames: readonly KeptFr
     for (const { text } of frame.formulas) {
       const wait = pause();
       if (wait !== undefined) await wait;
-      add(text, sheet.name);
+      if (resolve.mayName(text)) add(text, sheet.name);
     }
   }
   return { used, items };

@@ -101,7 +101,7 @@ function axisText({ id, crosses, position, title, isNames }: AxisPlan): string {
   const body =
     `<c:axId val="${id}"/><c:scaling><c:orientation val="minMax"/></c:scaling><c:delete val="0"/><c:axPos val="${position}"/>` +
     (position === "l" ? GRID : "") +
-    titleText(title, 900) +
+    titleText(title, 1000) +
     '<c:numFmt formatCode="#,##0" sourceLinked="0"/><c:majorTickMark val="out"/><c:minorTickMark val="none"/><c:tickLblPos val="low"/>' +
     `<c:crossAx val="${crosses}"/><c:crosses val="autoZero"/>`;
   return isNames

@@ -9,7 +9,7 @@ import { escapedXml, escapedAttribute } from "../xml/text";
 import { joined } from "../zip/write";
 import { DECLARATION } from "./minimal";
 import { outlineDepth, rowAttributes } from "./rowAttributes";
-import type { NewCondition, PlacedCell, NewPrint, NewSheet, NewValidation } from "./newSheet";
+import type { NewCondition, PlacedCell, NewPrint, NewSheet, NewStyle, NewValidation } from "./newSheet";
 
 export interface NewSheetContext {
   readonly main: string;
@@ -57,6 +57,9 @@ function orderedCells(sheet: NewSheet): readonly PlacedCell[] {
   return [...found.keys()].sort((a, b) => a - b).flatMap((key) => found.get(key) ?? []);
 }
 
+/** One object for all: looks are found by identity. */
+const NO_LOOK: NewStyle = {};
+
 function oneCell({ row, column, value = null, formula, spill, style }: PlacedCell, context: NewSheetContext): string {
   const isArray = formula !== undefined && spill !== undefined;
   const area = isArray ? cellsText({ row, column, rows: spill.length, columns: spill[0]?.length ?? 1 }) : undefined;
@@ -65,7 +68,7 @@ function oneCell({ row, column, value = null, formula, spill, style }: PlacedCel
     {
       row,
       column,
-      style: context.styles.of(style ?? {}, formula === undefined && needsQuote(shown)),
+      style: context.styles.of(style ?? NO_LOOK, formula === undefined && needsQuote(shown)),
       cm: isArray ? context.dynamic : undefined,
       formula: formula === undefined ? undefined : formulaText(formula, "", area),
       value: shown,

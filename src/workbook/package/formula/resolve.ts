@@ -18,6 +18,8 @@ export interface Resolver {
   of(formula: string, sheet: string | undefined): Leaning;
   /** Of a name by its key. */
   ofName(key: string): Leaning | undefined;
+  /** False where the formula surely uses no name of the workbook, without cutting it into tokens. */
+  mayName(formula: string): boolean;
 }
 
 export const nameKey = ({ name, sheet }: Pick<NameEntry, "name" | "sheet">): string =>
@@ -74,8 +76,8 @@ function directly(formula: string, uses: FormulaUses, sheet: string | undefined,
   draft.external = uses.external || (uses.unreadable && /\[\d+\]/.test(formula));
   draft.unclear = uses.unreadable || uses.indirect;
   for (const [first, last] of uses.spans) addSpan(first, last, known, draft);
-  const inSpan = new Set(uses.spans.flat());
-  for (const one of uses.sheets) if (!inSpan.has(one)) addSheet(one, known, draft);
+  const inSpan = uses.spans.flat();
+  for (const one of uses.sheets) if (!inSpan.includes(one)) addSheet(one, known, draft);
   for (const one of uses.tables) if (one !== "") addName(one, undefined, known, draft);
   for (const one of uses.names) addName(one.name, one.sheet ?? sheet, known, draft);
   return draft;
@@ -105,8 +107,16 @@ export function resolver(book: BookFacts): Resolver {
     for (const name of draft.names) merge(draft, direct(name));
     return { ...draft, uses };
   };
+  const spelled = [...new Set(book.names.map(({ name }) => name.toLowerCase()))];
   return {
     of,
+    mayName(formula) {
+      if (spelled.length === 0) return false;
+      // Small letters of other scripts depend on their neighbours.
+      if (/[^\x00-\x7f]/.test(formula)) return true;
+      const text = formula.toLowerCase();
+      return spelled.some((name) => text.includes(name));
+    },
     ofName: (key) => {
       const entry = known.names.get(key);
       return entry && of(entry.formula, entry.sheet);
