@@ -36,8 +36,30 @@ describe.skipIf(!HAS_CHROMIUM)("Many runs of a call with ranges", { timeout: 120
     if (folder !== undefined) await pane.page.screenshot({ path: `${folder}/${name}.png`, fullPage: true });
   };
 
-  const show = async (cell: string): Promise<void> => {
+  /** Counts the figures that come in each task from now on. */
+  const countFigures = async (): Promise<void> => {
+    await pane.page.evaluate(() => {
+      const tasks: number[] = [];
+      let same = false;
+      new MutationObserver((records) => {
+        const added = records.flatMap((each) => [...each.addedNodes]).filter((each) => each.nodeName === "FIGURE");
+        if (added.length === 0) return;
+        if (same) tasks.push((tasks.pop() ?? 0) + added.length);
+        else tasks.push(added.length);
+        same = true;
+        setTimeout(() => (same = false), 0);
+      }).observe(document.body, { childList: true, subtree: true });
+      Object.assign(globalThis, { figureTasks: tasks });
+    });
+  };
+
+  const figureTasks = (): Promise<unknown> =>
+    pane.page.evaluate(() => (globalThis as unknown as { figureTasks: unknown }).figureTasks);
+
+  const show = async (cell: string, hidden = false): Promise<void> => {
     await pane.open("?empty", { viewport: { width: 340, height: 1800 } });
+    // A hidden page calls back for no frame.
+    if (hidden) await pane.page.evaluate(() => (globalThis.requestAnimationFrame = () => 0));
     await pane.page.evaluate(async (cells) => {
       for (const [at, content] of cells) globalThis.book.type("Notes", at, content);
       await globalThis.book.calculate();
@@ -54,6 +76,7 @@ describe.skipIf(!HAS_CHROMIUM)("Many runs of a call with ranges", { timeout: 120
       "Inputs that rule: cost of the heat",
     ]);
     await shot("note");
+    await countFigures();
     await button(/^Run 2,048 times/).click();
     await pane.page
       .getByText("2,048 runs for the distribution and 768 for the shares")
@@ -61,6 +84,7 @@ describe.skipIf(!HAS_CHROMIUM)("Many runs of a call with ranges", { timeout: 120
       .waitFor({ timeout: 60_000 });
     await pane.page.locator(".picture svg").nth(4).waitFor({ timeout: 20_000 });
     await shot("note-study");
+    expect(await figureTasks(), "figures in each task").toEqual([1, 1, 1]);
     expect(await pane.page.locator(".pictures figcaption").allTextContents()).toContain(
       "Shares in the spread: cost of the heat",
     );
@@ -68,8 +92,8 @@ describe.skipIf(!HAS_CHROMIUM)("Many runs of a call with ranges", { timeout: 120
     expect(await pane.tooWide()).toBe(0);
   });
 
-  test("shows years as they are run, and stops when cancelled", async () => {
-    await show("A80");
+  test("shows years as they are run, and stops when cancelled, in a page that draws no frame", async () => {
+    await show("A80", true);
     await shot("pool");
     await button(/^Run 2,048 times/).click();
     await pane.page.getByText(/of 3,072 years/).waitFor({ timeout: 60_000 });

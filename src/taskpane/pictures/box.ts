@@ -109,6 +109,36 @@ function choiceFigure(
   return h("figure", {}, caption, h("label", { class: "choice" }, h("span", {}, label), select), body);
 }
 
+/** The longest wait for a frame, ms: a hidden page draws none. */
+const FRAME = 100;
+
+/** Lets the page draw, and answer clicks, before the next task. */
+function nextFrame(): Promise<void> {
+  return new Promise((resolve) => {
+    const timer = setTimeout(resolve, FRAME);
+    requestAnimationFrame(() => {
+      clearTimeout(timer);
+      setTimeout(resolve, 0);
+    });
+  });
+}
+
+/** Appends figures one a frame, since several at once hold the page up; stops once their place has left the page. */
+async function appendEach(
+  box: HTMLElement,
+  all: readonly ShownPicture[],
+  figure: (shown: ShownPicture) => HTMLElement,
+): Promise<void> {
+  let attached = false;
+  for (const [place, shown] of all.entries()) {
+    if (place > 0) await nextFrame();
+    if (attached && !box.isConnected) return;
+    attached = box.isConnected;
+    box.append(figure(shown));
+    markScrollable(box);
+  }
+}
+
 /** A place for pictures; undefined if there are none. Those of a light call are made here, of its arguments. */
 export function picturesBox(
   services: PanelServices,
@@ -124,8 +154,7 @@ export function picturesBox(
     const figure = (shown: ShownPicture): HTMLElement =>
       "options" in shown ? choiceFigure(services, shown, drawing, of) : plainFigure(services, shown, drawing, of);
     const all = light === undefined ? known : drawing.lightPictures(of.id, light);
-    box.append(...all.map(figure));
-    markScrollable(box);
+    await appendEach(box, all, figure);
   };
   fill().catch(() => {
     box.append(h("p", { class: "quiet" }, "The picture could not be loaded."));

@@ -27,7 +27,7 @@ const book = makeBook(["Pool loop", "Refrigerant", "Notes"], engine, {
 globalThis.book = book;
 Object.assign(globalThis, {
   warmbackPreview: { workbook: book.workbook },
-  warmback: { build: BUILD, ...(asked.has("session") && { log }) },
+  warmback: { build: BUILD, notes: true, ...(asked.has("session") && { log }) },
 });
 
 if (!asked.has("empty")) {
