@@ -44,11 +44,11 @@ export const warning = (says: string): Line => ({ label: says, labelStyle: "Warn
 export const answer = (key: string, label: string, formula: string, unit: string, format: string, note = ""): Line =>
   computed(key, label, formula, unit, { format, style: "Output", ...(note === "" ? {} : { note }) });
 
-/** How a change is shown with its sign, and the least of it that doesn't round to 0. */
-export const SIGNED_TENTHS = { format: "+0.0;-0.0;0.0", least: 0.05 } as const;
-export const SIGNED_PERCENT = { format: "+0%;-0%;0%", least: 0.005 } as const;
+/** How a change is shown with its sign, and the least of it that doesn't round to 0: below that it has no sign. */
+export const SIGNED_TENTHS = { format: "[>=0.05]+0.0;[<=-0.05]-0.0;0.0", least: 0.05 } as const;
+export const SIGNED_PERCENT = { format: "[>=0.005]+0%;[<=-0.005]-0%;0%", least: 0.005 } as const;
 
-/** A change with its sign; one too small to show is 0, or it would show as -0. */
+/** A change with its sign; one too small to show is 0, also for programs that show a sign before 0. */
 export function change(
   key: string,
   label: string,

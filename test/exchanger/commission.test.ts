@@ -73,6 +73,18 @@ describe("EXCHANGER.COMMISSION", () => {
     expect(rowIn(found, "pool: condensing")[6]).toBe("not measured");
   });
 
+  test("takes a hot-gas drop on the pool as EXCHANGER.BALANCE does, and none as before", () => {
+    const found = test1(AT, { ...PLAN, "hot gas drop": 15 });
+    const machine = { refrigerant: "R-410A", "rated cooling": 90000, UA: 5000, "rated power": 8 };
+    const there = call("EXCHANGER.BALANCE", blockOf({ ...machine, ...AT }), "US", 15);
+    expect(rowIn(found, "pool: power")[2]).toBeCloseTo(listed(there, "power"), 9);
+    expect(rowIn(found, "pool: condensing")[2]).toBeCloseTo(listed(there, "condensing"), 9);
+    expect(listed(there, "power")).toBeGreaterThan(listed(balance, "power"));
+    const plain = test1(AT);
+    expect(rowIn(found, "outdoor: condensing")).toEqual(rowIn(plain, "outdoor: condensing"));
+    expect(test1(AT, { ...PLAN, "hot gas drop": 0 })).toEqual(plain);
+  });
+
   test("agrees with readings that the model itself would give", () => {
     const found = test1(FITTING);
     const verdicts = found.slice(1, -2).map((row) => row[6]);

@@ -1,3 +1,4 @@
+import { numfmt } from "@univerjs/core";
 import { describe, expect, test } from "vitest";
 import { STARTER_SHEETS } from "../../src/sheets";
 import { alternatives } from "../../src/sheets/alternatives";
@@ -6,10 +7,25 @@ import { refrigerantSide } from "../../src/sheets/refrigerantSide";
 import { survey } from "../../src/sheets/survey";
 import { valuesOf, withInputs } from "./calculated";
 
+/** Values that a format shows as 0 with a sign. */
+const signedZeros = (format: string): readonly string[] =>
+  [-0, -0.0004, -0.00004, -0.004, -0.04, -0.4]
+    .map((value) => String(numfmt.format(format, value)))
+    .filter((shown) => /^[-−(]\D*0(?:[.,]?0)*\D*$/.test(shown));
+
 describe("what starter sheets show alike", () => {
+  test("no format of a starter sheet shows a sign before 0", () => {
+    expect(signedZeros("+0.0;-0.0;0.0")).not.toEqual([]);
+    const formats = new Set(
+      STARTER_SHEETS.flatMap(({ cells }) => Object.values(cells).flatMap(({ format }) => format ?? [])),
+    );
+    expect(formats.size).toBeGreaterThan(8);
+    expect([...formats].filter((format) => signedZeros(format).length > 0)).toEqual([]);
+  });
+
   test("a signed change that is too small to show counts as 0 on every sheet", () => {
     const signed = STARTER_SHEETS.flatMap(({ cells }) =>
-      Object.values(cells).filter(({ format = "" }) => format.includes(";-0")),
+      Object.values(cells).filter(({ format = "" }) => format.includes("]-0")),
     );
     expect(signed.length).toBeGreaterThan(1);
     for (const { content } of signed) expect(String(content)).toMatch(/^=IF\(ABS\(.+\)<0\.005|^=IF\(ABS\(.+\)<0\.05/);

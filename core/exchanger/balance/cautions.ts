@@ -94,7 +94,7 @@ export const balanceModel = caution({
   needs: {},
   when: () => true,
   message: () =>
-    "Single speed, one isentropic efficiency, no pressure drops; measured machines gain less (field figures run from 0.5 to 2 % per °F). The maker's compressor data override this. A second condenser on a listed machine needs its maker's consent or a field evaluation, and licensed work.",
+    "Single speed, one isentropic efficiency, no pressure drop but a hot-gas drop that is given; measured machines gain less (field figures run from 0.5 to 2 % per °F). The maker's compressor data override this. A second condenser on a listed machine needs its maker's consent or a field evaluation, and licensed work.",
 });
 
 /** Facts for the coil's cautions from its rating at the balance. */

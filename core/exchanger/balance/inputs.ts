@@ -41,6 +41,13 @@ export const MACHINE_ENTRIES = {
   }).default(0),
 } as const;
 
+/** Lost by the gas on its way to the exchanger. */
+export const HOT_GAS_DROP = quantity(
+  "pressure drop",
+  "pressure lost between compressor and exchanger, by hot-gas line and valve",
+  { from: 0, usual: [0, us("pressure drop", 25)] },
+).default(0);
+
 /** The coil of EXCHANGER.COIL, in place of the conductance. */
 export const GEOMETRY_ENTRIES = {
   ...COIL_ENTRIES,

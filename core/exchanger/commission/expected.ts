@@ -27,7 +27,7 @@ interface Plan {
 /** The models at given conditions. */
 function modelled({ inputs, system }: Plan, readings: CommissionReadings, trace: Trace = silent) {
   const { pool, outdoors, power, powerOutdoors } = bothSides(
-    balanceInputOf({ ...inputs, ...readings }, system, trace),
+    { ...balanceInputOf({ ...inputs, ...readings }, system, trace), hotGasDrop: inputs.hotGasDrop },
     trace,
   );
   const curves =

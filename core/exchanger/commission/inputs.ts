@@ -5,7 +5,7 @@ import { si, us, type KindName } from "../../kernel/values/quantity";
 import { CONDENSING_TEMPERATURE, EVAPORATING_TEMPERATURE } from "../../cycle/args";
 import { STAGE_ENTRIES } from "../../cycle/machine/inputs";
 import { CONDUCTANCE, HEAT_LOST } from "../args";
-import { BALANCE_ENTRIES, GEOMETRY_ENTRIES, MACHINE_ENTRIES } from "../balance/inputs";
+import { BALANCE_ENTRIES, GEOMETRY_ENTRIES, HOT_GAS_DROP, MACHINE_ENTRIES } from "../balance/inputs";
 
 const kelvin = (fahrenheit: number): number => us("temperature difference", fahrenheit);
 const band = (description: string, fahrenheit: number) =>
@@ -37,6 +37,7 @@ export const COMMISSION_INPUTS = block(
     ...HEAT_LOST,
     ...STAGE_ENTRIES,
     stage: BALANCE_ENTRIES.stage,
+    hotGasDrop: HOT_GAS_DROP,
   },
   "block of labels: machine at its rating, UA or coil, errors",
 );

@@ -1,8 +1,6 @@
-import { quantity } from "../../kernel/define/argument";
 import { cellFunction } from "../../kernel/define/cellFunction";
 import { listResult, NO_VALUE, quantityResult, wordResult } from "../../kernel/define/result";
 import { valueError } from "../../kernel/values/fault";
-import { us } from "../../kernel/values/quantity";
 import { boardDrivesMachine, boardFacts } from "../../cycle/machine/cautions";
 import { EQUATION_SOURCES, TRANSPORT_SOURCES } from "../../refrigerant/sources";
 import {
@@ -18,7 +16,7 @@ import {
 } from "../balance/cautions";
 import type { Balance } from "../balance/balance";
 import { heatArriving } from "../balance/equations";
-import { BALANCE_INPUTS } from "../balance/inputs";
+import { BALANCE_INPUTS, HOT_GAS_DROP } from "../balance/inputs";
 import { attackedMetal, cleanCoil } from "../surface/cautions";
 import {
   fastCoilWater,
@@ -109,10 +107,7 @@ export const exchangerBalance = cellFunction({
   ],
   args: {
     inputs: BALANCE_INPUTS,
-    hotGasDrop: quantity("pressure drop", "pressure lost between compressor and exchanger, by hot-gas line and valve", {
-      from: 0,
-      usual: [0, us("pressure drop", 25)],
-    }).default(0),
+    hotGasDrop: HOT_GAS_DROP,
   },
   unitsAfter: "inputs",
   returns: listResult("the equilibrium", {

@@ -44,6 +44,7 @@ export const exchangerCommission = cellFunction({
   details: [
     "Pool mode by EXCHANGER.BALANCE; power outdoors by AIRCON.ATOUTDOOR where rated power is given and its curves hold. Superheat, subcooling and flow beside what is wanted; the saturation temperature at rest beside the condenser's.",
     "Allowed: root of the sum of squares of the reading's error, the model's, and what the errors of water, flow, outdoor air and wet bulb do to the expected value. The usual errors are common practice: give your instruments' own.",
+    "Hot gas drop as in EXCHANGER.BALANCE, on the pool only: read pool condensing at the exchanger, behind line and valve.",
     "Power: compressor and the fans that the inputs count. UA: heat into the water over the mean difference to the condensing temperature read.",
     "The last row says what the pattern of differences means: flow, fouling, charge, non-condensables, instruments.",
   ],
