@@ -118,7 +118,8 @@ export default tseslint.config(
           patterns: [
             {
               regex: "/core/(?!(pictures|notes)$)",
-              message: 'The hosts take the core through its doors: "core", "core/pictures" and, for the notes script, "core/notes".',
+              message:
+                'The hosts take the core through its doors: "core", "core/pictures" and, for the notes script, "core/notes".',
             },
           ],
         },
