@@ -116,7 +116,7 @@ function pageBreaks(sheet: StarterSheet): readonly number[] {
   };
   starts.forEach((start, at) => {
     const whole = rows.slice(start, starts[at + 1] ?? rows.length);
-    const group = whole.slice(0, whole.findLastIndex(({ isBlank }) => !isBlank) + 1);
+    const group = whole.slice(0, whole.map(({ isBlank }) => isBlank).lastIndexOf(false) + 1);
     // On a page of blank rows alone it begins below them.
     const isSplit = pointsOf(group) > (fresh ? left : room);
     if (pointsOf(group) > left && !isSplit) breakAbove(start);

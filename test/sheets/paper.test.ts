@@ -59,7 +59,7 @@ test.each(NAMES)("No page of the sheet %s takes only one or two rows of a part",
   );
   const starts = [...headings].filter((row) => !headings.has(row - 1)).sort((a, b) => a - b);
   for (const above of starterPrint(sheet).breaks ?? []) {
-    const start = starts.findLast((row) => row <= above) ?? 0;
+    const start = starts.filter((row) => row <= above).at(-1) ?? 0;
     const end = starts.find((row) => row > above) ?? Infinity;
     const results = rows.filter((row) => row >= start && row < end && !headings.has(row));
     const before = results.filter((row) => row < above).length;
