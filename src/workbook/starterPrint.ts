@@ -16,6 +16,8 @@ const PAPERS = [
 const SLACK = 0.95;
 /** Of a row without a height of its own. */
 const ROW_POINTS = 15;
+/** A part that no page can hold leaves at least so many rows on each of its pages. */
+const FEWEST_ROWS = 3;
 
 const HEADINGS: readonly (SheetStyle | undefined)[] = ["Heading 2", "Heading 3"];
 
@@ -45,15 +47,23 @@ const roomOf = (sheet: Printed): number =>
 interface Row {
   readonly points: number;
   readonly isHeading: boolean;
+  readonly isBlank: boolean;
 }
 
 function rowsOf(sheet: StarterSheet): readonly Row[] {
   const last = Number(/\d+$/.exec(sheet.print.area)?.[0] ?? 0);
   const heights = rowHeights(sheet);
-  const headings = new Set(placedCells(sheet).flatMap(({ row, cell }) => (HEADINGS.includes(cell.style) ? [row] : [])));
+  const placed = placedCells(sheet);
+  const headings = new Set(placed.flatMap(({ row, cell }) => (HEADINGS.includes(cell.style) ? [row] : [])));
+  const charts = (sheet.charts ?? []).map(({ place }) => parseCells(place));
+  const filled = new Set([
+    ...placed.map(({ row }) => row),
+    ...charts.flatMap((chart) => Array.from({ length: chart?.rows ?? 0 }, (_, down) => (chart?.row ?? 0) + down)),
+  ]);
   return Array.from({ length: last }, (_, row) => ({
     points: Math.max(ROW_POINTS, heights[row] ?? 0),
     isHeading: headings.has(row),
+    isBlank: !filled.has(row),
   }));
 }
 
@@ -80,27 +90,43 @@ function partStarts(sheet: StarterSheet, rows: readonly Row[], room: number): re
   });
 }
 
-/** Rows, counted from 1, above which a page ends. */
+/** The rows that follow a heading and stay with it: those up to its first result, or the first few of a part that is split. */
+function needAt(group: readonly Row[], down: number, isSplit: boolean): number {
+  const row = group[down];
+  if (row === undefined) return 0;
+  const rest = group.slice(down);
+  if (row.isHeading) {
+    const first = rest.findIndex(({ isHeading }) => !isHeading);
+    return pointsOf(rest.slice(0, first + (isSplit ? FEWEST_ROWS : 1)));
+  }
+  // The last few rows go on together.
+  return isSplit && rest.length === FEWEST_ROWS ? pointsOf(rest) : row.points;
+}
+
+/** Rows, counted from 1, above which a page ends. Blank rows after a part may lie at a page's foot, but don't push the part off it. */
 function pageBreaks(sheet: StarterSheet): readonly number[] {
   const rows = rowsOf(sheet);
   const room = roomOf(sheet) * SLACK - pointsOf(rows.slice(0, sheet.frozenRows));
   const starts = partStarts(sheet, rows, room);
   const breaks: number[] = [];
-  let left = room;
+  let [left, fresh] = [room, true];
   const breakAbove = (row: number): void => {
     breaks.push(row + 1);
-    left = room;
+    [left, fresh] = [room, true];
   };
   starts.forEach((start, at) => {
-    const group = rows.slice(start, starts[at + 1] ?? rows.length);
-    if (pointsOf(group) > left && left < room && pointsOf(group) <= room) breakAbove(start);
-    group.forEach(({ points, isHeading }, down) => {
-      // A heading needs the rows up to its first result beside it.
-      const first = group.slice(down).findIndex((row) => !row.isHeading);
-      const need = isHeading ? pointsOf(group.slice(down, down + first + 1)) : points;
-      if (need > left) breakAbove(start + down);
-      left -= points;
+    const whole = rows.slice(start, starts[at + 1] ?? rows.length);
+    const group = whole.slice(0, whole.map(({ isBlank }) => isBlank).lastIndexOf(false) + 1);
+    // On a page of blank rows alone it begins below them.
+    const isSplit = pointsOf(group) > (fresh ? left : room);
+    if (pointsOf(group) > left && !isSplit) breakAbove(start);
+    group.forEach((row, down) => {
+      if (needAt(group, down, isSplit) > left) breakAbove(start + down);
+      [left, fresh] = [left - row.points, false];
     });
+    const blanks = pointsOf(whole.slice(group.length));
+    if (blanks > left && at + 1 < starts.length) breakAbove(start + group.length);
+    left -= blanks;
   });
   return breaks;
 }

@@ -117,6 +117,23 @@ describe.skipIf(!HAS_CHROMIUM)("Help pages in a browser", () => {
     expect(Math.min(...sizes)).toBeGreaterThan(0.99);
   });
 
+  test("a printed fraction keeps clear of the texts above and below it", async () => {
+    await page.emulateMedia({ media: "print" });
+    await open("help/EXCHANGER.COIL.html");
+    const gaps = await page.evaluate(() =>
+      [...document.querySelectorAll(".equation .math:not(.long)")].flatMap((math) => {
+        const box = math.getBoundingClientRect();
+        return [...math.querySelectorAll("mfrac")].map((fraction) => {
+          const { top, bottom } = fraction.getBoundingClientRect();
+          return Math.min(top - box.top, box.bottom - bottom);
+        });
+      }),
+    );
+    await page.emulateMedia({ media: null });
+    expect(gaps.length).toBeGreaterThan(20);
+    expect(Math.min(...gaps)).toBeGreaterThan(1);
+  });
+
   test("the index finds functions, starter sheets and the panel by words, without a request", async () => {
     const asked: string[] = [];
     page.on("request", (request) => asked.push(request.url()));

@@ -49,6 +49,25 @@ test.each(NAMES)("No page of the sheet %s ends within a chart or within the tabl
       ).toEqual([]);
 });
 
+const FEWEST_ROWS = 3;
+
+test.each(NAMES)("No page of the sheet %s takes only one or two rows of a part", (_, sheet) => {
+  const placed = placedCells(sheet);
+  const rows = [...new Set(placed.map(({ row }) => row + 1))].sort((a, b) => a - b);
+  const headings = new Set(
+    placed.flatMap(({ row, cell }) => (/^Heading [23]/.test(cell.style ?? "") ? [row + 1] : [])),
+  );
+  const starts = [...headings].filter((row) => !headings.has(row - 1)).sort((a, b) => a - b);
+  for (const above of starterPrint(sheet).breaks ?? []) {
+    const start = starts.filter((row) => row <= above).at(-1) ?? 0;
+    const end = starts.find((row) => row > above) ?? Infinity;
+    const results = rows.filter((row) => row >= start && row < end && !headings.has(row));
+    const before = results.filter((row) => row < above).length;
+    const alone = Math.min(before, results.length - before);
+    expect(alone === 0 || alone >= FEWEST_ROWS, `above row ${String(above)}`).toBe(true);
+  }
+});
+
 describe.skipIf(skipsPaper).each(["Letter", "A4"] as const)(onPaper("LibreOffice prints on %s"), (paper) => {
   let sheets: readonly NewSheet[] = [];
   let pages: readonly PrintedPage[] = [];
