@@ -3,7 +3,7 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { createContext, runInContext, type Context } from "node:vm";
 import { describe, expect, inject, test } from "vitest";
-import { CATALOGUE } from "../../core";
+import { CATALOGUE, COMPILED, evaluate, rawByPlace } from "../../core";
 import { REFERENCES } from "../../core/kernel/reference";
 import { createShim } from "../../src/preview/host/customFunctionsShim";
 import type { WarmbackGlobal } from "../../src/functions/globals";
@@ -30,6 +30,25 @@ describe("the functions script without its notes", () => {
     expect(cell("PIPE.BORE", "2 in")).toBe(2.049);
     expect(cell("EXCHANGER.LMTD", 105, 95, 80, 84)).toBeCloseTo(17.832080471930766, 12);
     expect(() => cell("PIPE.BORE", "9 in")).toThrow(/9 in/);
+  });
+
+  test("gives of every check, example and raised caution what the sources give", () => {
+    const { core: there } = functionsAlone().warmback();
+    let calls = 0;
+    for (const [id, here] of COMPILED) {
+      const { definition } = here;
+      const compiled = there.COMPILED.get(id);
+      if (definition.topic === "note" || definition.slow === true || compiled === undefined) continue;
+      const { checks, cautions, example } = definition;
+      const inputs = [...checks.map((check) => check.inputs), ...cautions.map(({ raisedBy }) => raisedBy), example];
+      for (const one of inputs) {
+        const raw = rawByPlace(definition, one ?? {});
+        const [found, expected] = [there.evaluate(compiled, raw, there.CATALOGUE), evaluate(here, raw, CATALOGUE)];
+        expect(JSON.stringify(found), `${id} ${JSON.stringify(one)}`).toBe(JSON.stringify(expected));
+        calls += 1;
+      }
+    }
+    expect(calls).toBeGreaterThan(800);
   });
 
   test("lets a call about functions wait, and says what is missing where nothing comes", async () => {

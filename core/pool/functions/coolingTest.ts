@@ -1,12 +1,12 @@
 import { block, literalDefaults, quantity, rows, yesNo } from "../../kernel/define/argument";
 import { cellFunction } from "../../kernel/define/cellFunction";
 import { AIR_TEMPERATURE, POOL_WATER } from "../../kernel/define/glossary";
-import { NO_VALUE, quantityResult, tableResult, wordResult } from "../../kernel/define/result";
+import { quantityResult, tableResult, wordResult } from "../../kernel/define/result";
 import { si } from "../../kernel/values/quantity";
 import { SURFACE, WATER_DEPTH } from "../args";
 import { coolingDisagrees, coolingNoFinding, coolingTestConditions } from "../learn/coolingCautions";
-import { checkCooling, coolingResult, coolingRuns, type CoolingResult } from "../learn/coolingTest";
-import { coefficientByRelations, type NightInputs } from "../learn/nightLosses";
+import { checkCooling, coolingResult, coolingRuns } from "../learn/coolingTest";
+import { coolingRow } from "../learn/coolingRow";
 import { NIGHT_ENTRIES } from "../losses/inputs";
 
 const kelvin = (value: number): number => si("temperature difference", value);
@@ -38,57 +38,6 @@ const WEATHER = { humidity: 0.6, windAtWater: 1.5 } as const;
 const AIR = [17.09, 16.24, 15.47, 14.83, 14.36, 14.08, 14, 14.13, 14.46, 14.98];
 const WATER = [27, 26.7465, 26.4777, 26.1961, 25.9053, 25.61, 25.315, 25.0256, 24.7468, 24.4837, 24.2405];
 const HOURLY = WATER.map((water, hour) => [hour, water, AIR[hour - 1] ?? ""]);
-
-const NOTHING = {
-  coefficient: NO_VALUE,
-  uncertainty: NO_VALUE,
-  least: NO_VALUE,
-  most: NO_VALUE,
-  timeConstant: NO_VALUE,
-  meanLoss: NO_VALUE,
-  shareOfOpen: NO_VALUE,
-  shareUncertainty: NO_VALUE,
-  fitError: NO_VALUE,
-  scatter: NO_VALUE,
-  start: NO_VALUE,
-  hours: NO_VALUE,
-  readings: NO_VALUE,
-  byRelations: NO_VALUE,
-} as const;
-
-const besideOf = (by: number | undefined, least: number, most: number): string => {
-  if (by === undefined) return "";
-  return by < least ? "test loses more" : by > most ? "test loses less" : "agree";
-};
-
-/** A row of the table. */
-function rowOf(state: string, found: CoolingResult | undefined, open: CoolingResult | undefined, inputs: NightInputs) {
-  if (found === undefined) return { state, ...NOTHING, finding: "not tested", beside: "" };
-  const { coefficient: U, uncertainty: u } = found;
-  const [least, most] = [U - 2 * u, U + 2 * u];
-  const share = open !== undefined && state === "covered" ? U / open.coefficient : undefined;
-  const by = coefficientByRelations(found, inputs, state === "covered");
-  return {
-    state,
-    coefficient: U,
-    uncertainty: u,
-    least,
-    most,
-    timeConstant: found.timeConstant,
-    meanLoss: found.loss,
-    shareOfOpen: share ?? NO_VALUE,
-    shareUncertainty:
-      share === undefined ? NO_VALUE : share * Math.hypot(u / U, (open?.uncertainty ?? 0) / (open?.coefficient ?? 1)),
-    fitError: found.fitError ?? NO_VALUE,
-    scatter: found.error ?? NO_VALUE,
-    start: found.start,
-    hours: found.time,
-    readings: found.readings,
-    byRelations: by ?? NO_VALUE,
-    finding: found.found ? "found" : "no finding",
-    beside: found.found ? besideOf(by, least, most) : "",
-  };
-}
 
 export const poolCoolingTest = cellFunction({
   id: "POOL.COOLINGTEST",
@@ -188,7 +137,7 @@ export const poolCoolingTest = cellFunction({
     const [open, under] = [resultOf(false, "Open"), resultOf(true, "Covered")];
     const tested = [open, under].filter((each) => each !== undefined);
     const night = { ...inputs, area, depth };
-    const lines = [rowOf("open", open, undefined, night), rowOf("covered", under, open, night)];
+    const lines = [coolingRow("open", open, undefined, night), coolingRow("covered", under, open, night)];
     recordFacts({
       sensorError,
       weakFall: Math.min(...tested.map(({ fall }) => fall)),

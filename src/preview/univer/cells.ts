@@ -7,7 +7,7 @@ import { referencesIn } from "../file/address";
 import { faultOf, spilledFaultOf } from "../host/callSites";
 import type { CallSites } from "../host/callSites";
 import type { PlainValue } from "../file/bookData";
-import { plainValue } from "./snapshot";
+import { plainValue } from "./cellValue";
 
 /** Reading cells at full precision, spilled ones included. */
 

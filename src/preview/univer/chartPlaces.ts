@@ -7,7 +7,7 @@ import { SheetSkeletonManagerService } from "@univerjs/sheets-ui";
 
 import type { SheetChart } from "../../sheets/sheet";
 import { parseCells } from "../../workbook/reader/reference";
-import { sheetCharts } from "./snapshot";
+import { sheetCharts } from "./sheetData";
 
 /** Pixels from the upper left corner of the drawn sheet. */
 export interface ScreenBox {

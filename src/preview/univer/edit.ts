@@ -13,7 +13,8 @@ import {
 import type { Address, Area, CellWrite } from "../../workbook/port";
 import type { NameData, SheetData } from "../file/bookData";
 import type { OpenBook } from "./open";
-import { engineSheet, valueCell } from "./snapshot";
+import { engineSheet } from "./bookSnapshot";
+import { valueCell } from "./cellValue";
 
 /** Changes to the open workbook, as commands that undo knows. */
 

@@ -3,7 +3,8 @@ import { ICommandService, IUniverInstanceService, RANGE_TYPE, UniverInstanceType
 import type { Nullable, Univer, Workbook, Worksheet } from "@univerjs/core";
 import { SetRowHiddenCommand, SetSpecificRowsVisibleCommand } from "@univerjs/sheets";
 import { cellsText, parseCells } from "../../workbook/reader/reference";
-import { plainValue, sheetGroups } from "./snapshot";
+import { plainValue } from "./cellValue";
+import { sheetGroups } from "./sheetData";
 
 /** A group of rows of the sheet in front, counted from 0. */
 export interface FoldingRows {

@@ -2,7 +2,7 @@
 import { InterceptorEffectEnum, type ICellData, type IDisposable, type IStyleData, type Univer } from "@univerjs/core";
 import { INTERCEPTOR_POINT, SheetInterceptorService } from "@univerjs/sheets";
 import { entryFault } from "../file/entryFault";
-import { plainValue, validationOf } from "./snapshot";
+import { plainValue, validationOf } from "./cellValue";
 
 const INVALID: IStyleData = { cl: { rgb: "#9c0006" }, bg: { rgb: "#ffc7ce" } };
 

@@ -10,7 +10,7 @@ import type { CellReader } from "./cells";
 import { fixEngine } from "./engineFixes";
 import type { EngineWatch } from "./engineFixes";
 import { speedUpEngine } from "./engineSpeed";
-import { engineBook, engineBookInSlices } from "./snapshot";
+import { engineBook, engineBookInSlices } from "./bookSnapshot";
 
 /** The engine's services that the preview uses; they exist once a first workbook is there. */
 export interface Services {

@@ -3,8 +3,8 @@ import type { ICellData, IWorkbookData, IWorksheetData } from "@univerjs/core";
 import { isCellFault } from "../../workbook/port";
 import type { BookData, CellData, NameData, SheetData } from "../file/bookData";
 import type { OpenBook } from "./open";
-import { numbered, rowCells, sheetData } from "./snapshot";
-import type { DataReading } from "./snapshot";
+import { numbered, rowCells, sheetData } from "./sheetData";
+import type { DataReading } from "./sheetData";
 
 export const namesOf = (open: OpenBook): readonly NameData[] =>
   Object.values(open.services.definedNames.getDefinedNameMap(open.unitId()) ?? {}).map(

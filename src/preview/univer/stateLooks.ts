@@ -2,7 +2,7 @@
 import { InterceptorEffectEnum, type IDisposable, type IStyleData, type Univer } from "@univerjs/core";
 import { INTERCEPTOR_POINT, SheetInterceptorService } from "@univerjs/sheets";
 import { STATE_LOOKS, stateOf } from "../../sheets/states";
-import { saysState } from "./snapshot";
+import { saysState } from "./cellValue";
 
 export const showStates = (univer: Univer): IDisposable =>
   univer

@@ -21,7 +21,7 @@ import type { PlainValue } from "../file/bookData";
 import { sameAsFile } from "../file/differences";
 import type { SlicedWork } from "../host/sheetBook";
 import { mayCircle, type OrderedFormula } from "./formulaOrder";
-import { plainValue } from "./snapshot";
+import { plainValue } from "./cellValue";
 
 export interface CheckWork extends SlicedWork {
   /** Whether the workbook has changed since: the check is void. */

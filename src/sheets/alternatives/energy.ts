@@ -2,7 +2,7 @@
 import { MONTHS } from "../../../core";
 import { computed, gap, heading, type ExtraCell, type Line } from "../layout";
 import { columnPlace } from "../recoverySizing/year";
-import { headsOf, WAYS } from "./inputs";
+import { headsOf, WAYS } from "./ways";
 
 const YEAR = "WARMBACK.POOL.YEAR([[poolArea:highLimit]],[climateHead@A]:[climateDec@G])";
 const SPREAD = 'WARMBACK.POOL.SPREAD([[poolArea:highLimit]],[climateHead@A]:[climateDec@G],"cover",{"none";"bubble"})';

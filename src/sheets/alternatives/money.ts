@@ -2,7 +2,7 @@
 import { computed, gap, heading, input, type ExtraCell, type Line } from "../layout";
 import { betweenLimits } from "../technicianParts";
 import { columnPlace } from "../recoverySizing/year";
-import { headsOf, WAYS } from "./inputs";
+import { headsOf, WAYS } from "./ways";
 
 type Way = (typeof WAYS)[number];
 

@@ -14,7 +14,6 @@ const drawn = (column: string): ExtraCell => ({
 });
 
 const headCell = (content: string): ExtraCell => ({ content, style: "Heading 3" });
-
 export const PRESSURE_CHART: readonly Line[] = [
   heading("part", "Pressure chart"),
   input("chartFrom", "First temperature", 20, "°F", { validation: betweenLimits(-40, 100, "-40 to 100 °F") }),

@@ -3,6 +3,7 @@ import type { SheetCell, StarterSheet } from "../../sheets/sheet";
 import { columnPlace } from "../../sheets/recoverySizing/year";
 import { sheetText } from "../reader/reference";
 import type { RecordedFile } from "./readFile";
+import { factRow, linesOf, newPage, noteLines, recordedTable, textCell, type Page } from "./recordedPage";
 
 /** Where the sheet goes. */
 export interface RecordedPlace {
@@ -14,83 +15,11 @@ export interface RecordedPlace {
   readonly hasYearInputs: boolean;
 }
 
-/** Letters in which a sentence is broken into lines over the columns of the table. */
-const LINE = 100;
 /** The sizing sheet's name of the block that POOL.YEAR takes. */
 export const YEAR_INPUTS_NAME = "YearInputs";
-const COLUMNS = "ABCDEFGHIJKLMNOPQRSTUVWXYZ";
 /** Rows that CLIMATE.CHECK may take. */
 const CHECKS = 16;
 const WIDTHS = [28, 14, 18, 18, 18, 18, 21];
-
-/** A sentence as lines. */
-function linesOf(text: string): readonly string[] {
-  const lines: string[] = [];
-  let line = "";
-  for (const word of text.split(" ")) {
-    if (line !== "" && line.length + word.length >= LINE) {
-      lines.push(line);
-      line = "";
-    }
-    line = line === "" ? word : `${line} ${word}`;
-  }
-  return [...lines, line];
-}
-
-/** Cells from the top down. */
-function page() {
-  const cells: Record<string, SheetCell> = {};
-  let row = 0;
-  return {
-    cells,
-    next: (...line: readonly (SheetCell | undefined)[]): number => {
-      row += 1;
-      line.forEach((cell, at) => {
-        if (cell !== undefined) cells[`${COLUMNS[at] ?? "A"}${row}`] = cell;
-      });
-      return row;
-    },
-    skip: (rows: number): void => void (row += rows),
-  };
-}
-type Page = ReturnType<typeof page>;
-
-const text = (content: string, style?: SheetCell["style"]): SheetCell => ({
-  content,
-  text: true,
-  ...(style !== undefined && { style }),
-});
-
-function fact(at: Page, label: string, value: string | number | undefined, unit = ""): number {
-  const shown = value ?? "";
-  const cell: SheetCell =
-    typeof shown === "number"
-      ? { content: shown, style: "Input" }
-      : text(shown === "" ? "the file doesn't say" : shown);
-  return at.next(text(label), cell, unit === "" ? undefined : text(unit));
-}
-
-function said(at: Page, title: string, sentences: readonly string[], none: string): void {
-  at.next(text(title, "Heading 3"));
-  for (const sentence of sentences.length > 0 ? sentences : [none])
-    linesOf(sentence).forEach((line, place) => at.next(text(place === 0 ? line : `    ${line}`)));
-  at.next();
-}
-
-/** The table's rows; their first column is a date where it is a time. */
-function table(at: Page, rows: RecordedFile["rows"]): string {
-  const [heads = [], ...body] = rows;
-  const first = at.next(...heads.map((head) => text(String(head), "Heading 3")));
-  const isTime = heads[0] === "time";
-  let last = first;
-  for (const row of body)
-    last = at.next(
-      ...row.map((content, place): SheetCell | undefined =>
-        content === "" ? undefined : { content, ...(isTime && place === 0 ? { format: "yyyy-mm-dd hh:mm" } : {}) },
-      ),
-    );
-  return `A${first}:${COLUMNS[heads.length - 1] ?? "A"}${last}`;
-}
 
 const dollars = (area: string): string => area.replace(/([A-Z]+)(\d+)/g, "$$$1$$$2");
 
@@ -115,24 +44,28 @@ export const bareSource = ({ source, period }: RecordedFile): string =>
   period === "" ? source : source.replace(`; ${period}`, "");
 
 function head(at: Page, file: RecordedFile, name: string): number | undefined {
-  at.next(text(file.kind === "weather" ? `Weather: ${file.station || name}` : `Log: ${file.station || name}`, "Title"));
-  at.next(text(`Read from ${name} on this computer; nothing was sent anywhere.`, "Explanatory Text"));
+  at.next(
+    textCell(file.kind === "weather" ? `Weather: ${file.station || name}` : `Log: ${file.station || name}`, "Title"),
+  );
+  at.next(textCell(`Read from ${name} on this computer; nothing was sent anywhere.`, "Explanatory Text"));
   at.next();
-  fact(at, "Station", file.station);
+  factRow(at, "Station", file.station);
   let latitude: number | undefined;
   if (file.kind === "weather") {
     latitude = at.next(
-      text("Latitude"),
+      textCell("Latitude"),
       { content: file.latitude ?? "", style: "Input" },
-      text(file.latitude === undefined ? "degrees, south negative: type it here" : "degrees, south negative"),
+      textCell(file.latitude === undefined ? "degrees, south negative: type it here" : "degrees, south negative"),
     );
-    fact(at, "Longitude", file.longitude, "degrees, west negative");
-    fact(at, "Altitude", file.altitude, "m");
-    fact(at, "Time zone", file.utc, "h from universal time");
+    factRow(at, "Longitude", file.longitude, "degrees, west negative");
+    factRow(at, "Altitude", file.altitude, "m");
+    factRow(at, "Time zone", file.utc, "h from universal time");
   }
-  linesOf(bareSource(file)).forEach((line, place) => at.next(place === 0 ? text("Source") : undefined, text(line)));
+  linesOf(bareSource(file)).forEach((line, place) =>
+    at.next(place === 0 ? textCell("Source") : undefined, textCell(line)),
+  );
   linesOf(file.period || "the file doesn't say").forEach((line, place) =>
-    at.next(place === 0 ? text("Period") : undefined, text(line)),
+    at.next(place === 0 ? textCell("Period") : undefined, textCell(line)),
   );
   at.next();
   return latitude;
@@ -159,36 +92,38 @@ function yearCells(cells: Record<string, SheetCell>, above: number, area: string
   YEAR_LINES.forEach(([label, column, unit, by], at) => {
     const row = above + 1 + at;
     const total = `INDEX(WARMBACK.POOL.YEAR(${YEAR_INPUTS_NAME},${area}),${TOTAL_ROW},${columnPlace("POOL.YEAR", column)})`;
-    cells[`A${row}`] = text(label);
+    cells[`A${row}`] = textCell(label);
     cells[`B${row}`] = { content: `=${total}${by}`, style: "Calculation", format: "#,##0" };
-    cells[`C${row}`] = text(unit);
+    cells[`C${row}`] = textCell(unit);
   });
 }
 
 /** The area's place depends on the rows above it, which depend on nothing below: the sheet is laid out once. */
 export function recordedSheet(file: RecordedFile, { title, file: name, hasYearInputs }: RecordedPlace): StarterSheet {
-  const at = page();
+  const at = newPage();
   const isWeather = file.kind === "weather";
   const latitude = head(at, file, name);
-  said(
+  noteLines(
     at,
     "Found in the file, left out and filled",
     file.faults,
     "Nothing: no gap, and the checks of the file are fine.",
   );
-  if (isWeather) said(at, "To bear in mind", [TYPICAL], "");
-  else if (file.hasWater) said(at, "To bear in mind", [WATER_PIPE], "");
-  at.next(text("To use these rows", "Heading 3"));
-  const use = at.next(text(""));
-  const rest = at.next(text(""));
+  if (isWeather) noteLines(at, "To bear in mind", [TYPICAL], "");
+  else if (file.hasWater) noteLines(at, "To bear in mind", [WATER_PIPE], "");
+  at.next(textCell("To use these rows", "Heading 3"));
+  const use = at.next(textCell(""));
+  const rest = at.next(textCell(""));
   at.next();
   const year =
-    isWeather && hasYearInputs ? at.next(text("The sizing sheet's pool with this weather", "Heading 3")) : undefined;
+    isWeather && hasYearInputs
+      ? at.next(textCell("The sizing sheet's pool with this weather", "Heading 3"))
+      : undefined;
   if (year !== undefined) at.skip(YEAR_LINES.length + 1);
-  const check = isWeather ? at.next(text("Check of the rows", "Heading 3")) : undefined;
+  const check = isWeather ? at.next(textCell("Check of the rows", "Heading 3")) : undefined;
   if (isWeather) at.skip(CHECKS);
-  const tableHead = at.next(text(isWeather ? "Rows" : "Readings", "Heading 2"));
-  const area = table(at, file.rows);
+  const tableHead = at.next(textCell(isWeather ? "Rows" : "Readings", "Heading 2"));
+  const area = recordedTable(at, file.rows);
   const full = `${sheetText(title)}!${dollars(area)}`;
   const { cells } = at;
   if (latitude !== undefined && check !== undefined) {
@@ -199,8 +134,11 @@ export function recordedSheet(file: RecordedFile, { title, file: name, hasYearIn
           ? `=IF(LEN($B$${latitude})=0,"Type the latitude above.",${call})`
           : `=${call}`,
     };
-    cells[`A${use}`] = text(`=WARMBACK.POOL.YEAR(${hasYearInputs ? YEAR_INPUTS_NAME : "inputs"},${full})`, "Output");
-    cells[`A${rest}`] = text(
+    cells[`A${use}`] = textCell(
+      `=WARMBACK.POOL.YEAR(${hasYearInputs ? YEAR_INPUTS_NAME : "inputs"},${full})`,
+      "Output",
+    );
+    cells[`A${rest}`] = textCell(
       hasYearInputs
         ? "YearInputs are those of the sizing sheet; its year with this weather follows. POOL.HOURS and POOL.SPREAD take the rows too."
         : "inputs: the block of POOL.YEAR, as on the sizing sheet. POOL.HOURS and POOL.SPREAD take the rows too.",
@@ -208,8 +146,8 @@ export function recordedSheet(file: RecordedFile, { title, file: name, hasYearIn
     );
     if (year !== undefined) yearCells(cells, year, dollars(area));
   } else {
-    cells[`A${use}`] = text(full, "Output");
-    cells[`A${rest}`] = text(
+    cells[`A${use}`] = textCell(full, "Output");
+    cells[`A${rest}`] = textCell(
       "The range of the log with its header, for functions that take a log.",
       "Explanatory Text",
     );
