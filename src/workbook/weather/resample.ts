@@ -17,17 +17,15 @@ export interface PlacedRows {
   readonly utc: number | undefined;
 }
 
-/** Days since an epoch; only differences count. */
-const momentOf = ({ year, month, day, minutes }: Stamp): number =>
-  Date.UTC(year, month - 1, day) / 86_400_000 + minutes / DAY;
+/** Minutes since an epoch; only differences count. */
+const momentOf = ({ year, month, day, minutes }: Stamp): number => Date.UTC(year, month - 1, day) / 60_000 + minutes;
 
-/** The most frequent step between rows, minutes. */
-function intervalOf(stamps: readonly Stamp[]): number {
+/** The most frequent step between different moments, minutes, in whatever order their rows are. */
+function intervalOf(moments: readonly number[]): number {
   const counts = new Map<number, number>();
-  for (let i = 1; i < stamps.length; i++) {
-    const [a, b] = [stamps[i - 1], stamps[i]];
-    if (!a || !b) continue;
-    const step = (b.month === a.month && b.day === a.day ? 0 : DAY) + b.minutes - a.minutes;
+  const sorted = Float64Array.from(moments).sort();
+  for (const [place, moment] of sorted.entries()) {
+    const step = moment - (sorted[place - 1] ?? moment);
     if (step > 0) counts.set(step, (counts.get(step) ?? 0) + 1);
   }
   return [...counts].sort(([, a], [, b]) => b - a)[0]?.[0] ?? 60;
@@ -49,7 +47,7 @@ function lastYear(stamps: readonly (Stamp | undefined)[], remarks: string[]): (s
   }
   if (!overlaps) return () => true;
   remarks.push("more than a year: its last 365 days were taken");
-  return (stamp) => momentOf(stamp) > last - 365;
+  return (stamp) => momentOf(stamp) > last - 365 * DAY;
 }
 
 export function placeStamps(
@@ -59,8 +57,11 @@ export function placeStamps(
 ): PlacedRows {
   const known = stamps.filter((stamp) => stamp !== undefined);
   if (known.length === 0) throw new Error("no row has a date that can be read");
-  const interval = intervalOf(known);
+  const moments = known.map(momentOf);
+  const interval = intervalOf(moments);
   if (interval > 60) throw new Error(`rows are ${interval} minutes apart: at least one an hour is needed`);
+  const twice = known.length - new Set(moments).size;
+  if (twice > 0) remarks.push(`${twice} times appear twice: their mean was taken`);
   const onHour = interval === 60 && known.every(({ minutes }) => minutes % 60 === 0);
   const ends = known.some(({ minutes }) => minutes === DAY);
   const kept = lastYear(stamps, remarks);

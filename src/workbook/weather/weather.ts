@@ -169,7 +169,7 @@ export function readWeather(text: string, hourly: boolean): WeatherRows {
   const missing: string[] = NEEDED.filter(([quantity]) => hours[quantity] === undefined).map(([, name]) => name);
   if (hours.humidity === undefined && hours.dewPoint === undefined) missing.push("humidity or dew point");
   if (missing.length > 0)
-    throw new Error(`${missing.join(", ")}: missing for a year. ${[...file.remarks, ...gaps].join(". ")}`);
+    throw new Error([`${missing.join(", ")}: missing for a year`, ...file.remarks, ...gaps].join(". "));
   const rows = hourly ? hourlyRows(hours) : monthlyRows(hours);
   const sky = hours.cloud ? [] : ["no cloud: POOL.YEAR finds it from the sun"];
   const faults = [...file.remarks, ...gaps, ...sky, ...faultsOf(whole), ...unlikely(hourlyRows(hours), file.latitude)];

@@ -321,6 +321,24 @@ describe("another table", () => {
     compareMonths(readWeather(text, false).rows);
   });
 
+  const table = CHICAGO.map(
+    (h) =>
+      `${new Date(Date.UTC(2021, h.month - 1, h.day, h.hour - 1, 30)).toISOString()},${h.air},60,${h.sun},${h.wind}`,
+  );
+  const HEAD = "date,temp,rh,ghi,ws";
+
+  test("with the newest row first gives the same rows", () => {
+    const rows = (lines: readonly string[]): unknown => readWeather([HEAD, ...lines].join("\n"), true).rows;
+    expect(rows([...table].reverse())).toEqual(rows(table));
+  });
+
+  test("with the same time twice says so", () => {
+    expect(faults([HEAD, ...table].join("\n"))).not.toMatch(/twice/);
+    expect(faults([HEAD, ...table, ...table.slice(0, 24)].join("\n"))).toMatch(
+      /24 times appear twice: their mean was taken/,
+    );
+  });
+
   test("that covers part of a year is refused with what it lacks", () => {
     const text = [
       "date,temp,rh,ghi,ws",
