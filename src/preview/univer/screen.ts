@@ -78,12 +78,25 @@ const registerPlugins = (
   univer.registerPlugin(UniverSheetsFormulaUIPlugin);
 };
 
+/** Words beside the formula bar while the engine calculates: no language of its own has them. */
+const CALCULATION_WORDS = {
+  "sheets-formula": {
+    progress: {
+      analyzing: "Reading formulas",
+      calculating: "Calculating",
+      "array-analysis": "Reading arrays",
+      "array-calculation": "Calculating arrays",
+      done: "Calculated",
+    },
+  },
+};
+
 /** A sheet engine that draws into an element. */
 export const startOnScreen = (container: HTMLElement, set: FunctionSet, first: BookData): ScreenBook => {
   const log = createCallSites();
   const univer = new Univer({
     locale: LocaleType.EN_US,
-    locales: { [LocaleType.EN_US]: english },
+    locales: { [LocaleType.EN_US]: { ...english, ...CALCULATION_WORDS } },
     logLevel: LogLevel.ERROR,
   });
   // Before the engine's own listeners.
