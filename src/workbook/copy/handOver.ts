@@ -18,7 +18,7 @@ import type { Address } from "../port";
 import { mentionsUs } from "../reader/calls";
 import { freeName } from "../starterCells";
 import type { CopyFacts } from "./copyFacts";
-import { packageWork, pauseIn, type CopyWork } from "./copyWork";
+import { packageWork, type CopyWork } from "./copyWork";
 import { leftOut } from "./leftOut";
 import { nameValues } from "./nameValues";
 import { newRecord, newSheetOf } from "./newSheetOf";
@@ -145,7 +145,7 @@ async function ownSheets(making: Making, chosen: ChosenCopy, patch: PatchReport)
   making.finished(summary, chosen.report, [readMe, record, page]);
   return [
     newSheetOf(readMePage(summary), readMe),
-    await newRecord(facts, lines, record, pauseIn(work)),
+    newRecord(facts, lines, record),
     newSheetOf(supplierPage(facts, forSupplier, record), page),
   ];
 }

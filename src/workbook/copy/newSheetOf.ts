@@ -1,10 +1,9 @@
 /** Sheets of ours as the file gets them. */
 import type { StarterSheet } from "../../sheets/sheet";
-import type { NewSheet, NewStyle, PlacedCell } from "../package";
+import type { NewLine, NewSheet, NewStyle } from "../package";
 import { placedCells } from "../starterCells";
 import { starterPrint } from "../starterPrint";
 import { rowHeights, starterStyle, wrappedHeight } from "../starterStyles";
-import type { NextSlice } from "../timeSlices";
 import type { CopyFacts } from "./copyFacts";
 import { bodyCell, formatOf, HEAD_ROWS, printedArea, RECORD_COLUMNS, recordPage } from "./recordPage";
 import type { RecordContent, RecordLine } from "./recordTypes";
@@ -40,26 +39,38 @@ function bodyStyles(): (content: RecordContent, column: number) => NewStyle {
   };
 }
 
-/** The record's sheet, line by line. */
-export async function newRecord(
-  facts: CopyFacts,
-  lines: readonly RecordLine[],
-  name: string,
-  pause: NextSlice,
-): Promise<NewSheet> {
+/** The heights that a column's texts need: the same text often comes again. */
+function columnHeight(width: number | undefined): (text: string) => number | undefined {
+  let before = "";
+  let height: number | undefined;
+  return (text) => {
+    if (text === "") return undefined;
+    if (text !== before) height = wrappedHeight(text, width);
+    before = text;
+    return height;
+  };
+}
+
+/** The record's sheet: its lines become cells as they are written. */
+export function newRecord(facts: CopyFacts, lines: readonly RecordLine[], name: string): NewSheet {
   const head = newSheetOf(recordPage(facts, []), name);
-  const cells: PlacedCell[] = [...head.cells];
-  const heights: Record<number, number> = { ...head.heights };
   const styleFor = bodyStyles();
-  for (const [down, line] of lines.entries()) {
-    const wait = pause();
-    if (wait !== undefined) await wait;
-    const row = HEAD_ROWS + down;
-    for (const [column, content] of line.entries()) {
-      cells.push({ row, column, value: content === "" ? null : content, style: styleFor(content, column) });
-      const height = typeof content === "string" ? wrappedHeight(content, RECORD_COLUMNS[column]?.[1]) : undefined;
-      if (height !== undefined) heights[row] = Math.max(heights[row] ?? 0, height);
-    }
-  }
-  return { ...head, cells, heights, print: { ...head.print, area: printedArea(lines.length) } };
+  const heightFor = RECORD_COLUMNS.map(([, width]) => columnHeight(width));
+  const line = (at: number): NewLine => {
+    const contents: readonly RecordContent[] = lines[at] ?? [];
+    const heights = contents.map((content, column) =>
+      typeof content === "string" ? (heightFor[column]?.(content) ?? 0) : 0,
+    );
+    const height = Math.max(...heights);
+    return {
+      values: contents.map((content) => (content === "" ? null : content)),
+      styles: contents.map(styleFor),
+      height: height > 0 ? height : undefined,
+    };
+  };
+  return {
+    ...head,
+    lines: { firstRow: HEAD_ROWS, count: lines.length, line },
+    print: { ...head.print, area: printedArea(lines.length) },
+  };
 }

@@ -91,9 +91,27 @@ export interface NewPrint {
   readonly breaks?: readonly number[];
 }
 
+/** A row of values from the first column on. */
+export interface NewLine {
+  readonly values: readonly CellValue[];
+  /** One for each value. */
+  readonly styles: readonly NewStyle[];
+  /** In points. */
+  readonly height?: number | undefined;
+}
+
+/** Rows that are made one by one as they are written: a long sheet needs no cells in memory. */
+export interface NewLines {
+  readonly firstRow: number;
+  readonly count: number;
+  line(at: number): NewLine;
+}
+
 export interface NewSheet {
   readonly name: string;
   readonly cells: readonly PlacedCell[];
+  /** Behind all cells. */
+  readonly lines?: NewLines;
   /** In characters, by column. */
   readonly widths?: Readonly<Record<number, number>>;
   /** In points, by row. */

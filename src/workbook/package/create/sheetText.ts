@@ -1,7 +1,7 @@
 /** The text of a new sheet: ECMA-376 part 1, 18.3.1.99. */
 import type { CellValue } from "../../port";
-import { cellsText } from "../../reader/reference";
-import { cellText, formulaText, needsQuote } from "../sheet/cellText";
+import { cellsText, columnLetters } from "../../reader/reference";
+import { cellText, formulaText, needsQuote, valueText } from "../sheet/cellText";
 import { keyOf } from "../sheet/collect";
 import type { NextSlice } from "../../timeSlices";
 import type { StyleBuilder } from "../styles/build";
@@ -101,6 +101,22 @@ function* rowTexts(sheet: NewSheet, context: NewSheetContext): Generator<string>
   }
   if (row >= 0) yield element(row, cells);
   yield* emptyBefore(Infinity);
+}
+
+/** The elements of rows that are made as they are written. */
+function* lineTexts({ lines }: NewSheet, { styles }: NewSheetContext): Generator<string> {
+  const letters: string[] = [];
+  for (let at = 0; at < (lines?.count ?? 0); at++) {
+    const { values = [], styles: looks = [], height } = lines?.line(at) ?? {};
+    const number = String((lines?.firstRow ?? 0) + at + 1);
+    let text = `<row r="${number}"${height === undefined ? "" : ` ht="${height}" customHeight="1"`}>`;
+    for (let column = 0; column < values.length; column++) {
+      const value = values[column] ?? null;
+      const style = styles.of(looks[column] ?? NO_LOOK, needsQuote(value));
+      text += valueText((letters[column] ??= columnLetters(column)) + number, style, value);
+    }
+    yield `${text}</row>`;
+  }
 }
 
 function viewText({ frozenRows = 0, frozenColumns = 0 }: NewSheet): string {
@@ -204,12 +220,13 @@ export async function newSheetBytes(sheet: NewSheet, context: NewSheetContext): 
     `${DECLARATION}<worksheet xmlns="${main}">${properties}${viewText(sheet)}<sheetFormatPr defaultRowHeight="15"${levels}/>`,
     `${columnsText(sheet)}<sheetData>`,
   ];
-  for (const row of rowTexts(sheet, context)) {
-    texts.push(row);
-    if (texts.length >= ROWS_AT_ONCE) pieces.push(encoder.encode(texts.splice(0).join("")));
-    const wait = pause();
-    if (wait !== undefined) await wait;
-  }
+  for (const rows of [rowTexts(sheet, context), lineTexts(sheet, context)])
+    for (const row of rows) {
+      texts.push(row);
+      if (texts.length >= ROWS_AT_ONCE) pieces.push(encoder.encode(texts.splice(0).join("")));
+      const wait = pause();
+      if (wait !== undefined) await wait;
+    }
   texts = [
     ...texts,
     "</sheetData>",

@@ -75,6 +75,13 @@ export function cellText(cell: CellParts, prefix: string): string {
   return inner === "" ? `<${prefix}c${attributes}/>` : `<${prefix}c${attributes}>${inner}</${prefix}c>`;
 }
 
+/** A cell of an unprefixed sheet that holds nothing but a value. */
+export function valueText(address: string, style: number, value: CellValue): string {
+  const { type, content } = typed(value, false, "");
+  const open = `<c r="${address}"` + (style === 0 ? "" : ` s="${style}"`) + (type === "" ? "" : ` t="${type}"`);
+  return content === "" ? `${open}/>` : `${open}>${content}</c>`;
+}
+
 /** @param area of an array formula, as text */
 export function formulaText(formula: string, prefix: string, area?: string): string {
   if (formula.length > LONGEST_FORMULA)
