@@ -54,12 +54,19 @@ describe.each(PROFILES)("A starter sheet in Excel, $name", (profile) => {
   });
 
   it("has its footer in three parts, and page ends where a page would split a group", async () => {
-    const group = (row: number): Record<string, SheetCell> => ({
-      [`A${String(row)}`]: { content: `Group ${String(row)}`, style: "Heading 3" },
-      [`A${String(row + 1)}`]: { content: "Water flow" },
+    const group = (first: number, last: number): Record<string, SheetCell> => ({
+      [`A${String(first)}`]: { content: `Group ${String(first)}`, style: "Heading 3" },
+      ...Object.fromEntries(
+        Array.from({ length: last - first }, (_, at) => [`A${String(first + 1 + at)}`, { content: "Water flow" }]),
+      ),
     });
     const print = { ...SMALL.print, area: "A1:C80", footer: "&A", footerLeft: "&F", footerRight: "&P" };
-    await on.book.insert({ ...SMALL, cells: { ...group(2), ...group(30), ...group(60) }, names: {}, print });
+    await on.book.insert({
+      ...SMALL,
+      cells: { ...group(2, 29), ...group(30, 59), ...group(60, 80) },
+      names: {},
+      print,
+    });
     expect(Object.fromEntries(on.sheet("Small sheet").settings)).toMatchObject({
       leftFooter: "&F",
       centerFooter: "&A",

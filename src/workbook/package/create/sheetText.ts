@@ -1,7 +1,7 @@
 /** The text of a new sheet: ECMA-376 part 1, 18.3.1.99. */
 import type { CellValue } from "../../port";
 import { cellsText, columnLetters } from "../../reader/reference";
-import { cellText, formulaText, needsQuote, valueText } from "../sheet/cellText";
+import { cellText, formulaText, needsQuote, valueCellText } from "../sheet/cellText";
 import { keyOf } from "../sheet/collect";
 import type { NextSlice } from "../../timeSlices";
 import type { StyleBuilder } from "../styles/build";
@@ -113,7 +113,7 @@ function* lineTexts({ lines }: NewSheet, { styles }: NewSheetContext): Generator
     for (let column = 0; column < values.length; column++) {
       const value = values[column] ?? null;
       const style = styles.of(looks[column] ?? NO_LOOK, needsQuote(value));
-      text += valueText((letters[column] ??= columnLetters(column)) + number, style, value);
+      text += valueCellText((letters[column] ??= columnLetters(column)) + number, style, value);
     }
     yield `${text}</row>`;
   }

@@ -76,7 +76,7 @@ export function cellText(cell: CellParts, prefix: string): string {
 }
 
 /** A cell of an unprefixed sheet that holds nothing but a value. */
-export function valueText(address: string, style: number, value: CellValue): string {
+export function valueCellText(address: string, style: number, value: CellValue): string {
   const { type, content } = typed(value, false, "");
   const open = `<c r="${address}"` + (style === 0 ? "" : ` s="${style}"`) + (type === "" ? "" : ` t="${type}"`);
   return content === "" ? `${open}/>` : `${open}>${content}</c>`;
