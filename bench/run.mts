@@ -46,10 +46,13 @@ async function bundled(name: string): Promise<string> {
 /** Benches of the sheet engine. */
 const IN_PAGE = ["workbook.ts"];
 
+/** This program, and what benches share. */
+const NOT_BENCHES = ["run.mts", "budget.ts", "largeBook.ts"];
+
 const wanted = process.argv.slice(2).filter((name) => name !== "--docs");
 const intoDocs = process.argv.includes("--docs");
 const files = readdirSync(HERE)
-  .filter((name) => /\.m?ts$/.test(name) && name !== "run.mts" && name !== "budget.ts")
+  .filter((name) => /\.m?ts$/.test(name) && !NOT_BENCHES.includes(name))
   .filter((name) => wanted.length === 0 || wanted.includes(name.replace(/\.m?ts$/, "")))
   .sort();
 
@@ -70,7 +73,9 @@ for (const name of files) {
     encoding: "utf8",
   });
   process.stdout.write(stdout);
-  tables.push(`## ${name.replace(/\.m?ts$/, "")}\n\n\`\`\`text\n${stdout.trim()}\n\`\`\`\n`);
+  tables.push(
+    `## ${name.replace(/\.m?ts$/, "")}\n\n\`\`\`text\n${stdout.trimEnd().replace(/^\n+|[ \t]+(?=\n)/g, "")}\n\`\`\`\n`,
+  );
   if (status !== 0) failed.push(name);
 }
 
