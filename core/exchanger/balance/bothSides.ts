@@ -48,7 +48,7 @@ export interface BothSides {
   readonly change: { readonly cooling: number; readonly power: number; readonly COP: number };
 }
 
-const settledOn = (
+const equilibriumOn = (
   machine: CoolingMachine,
   exchanger: GivenExchanger | CoilExchanger,
   conditions: BalanceConditions,
@@ -58,16 +58,20 @@ const settledOn = (
   return { pool, coil: pool.rating };
 };
 
-/** The machine with its drop, which settles on this exchanger without it. */
-function droppedOn(input: BalanceInput, hotGasDrop: number, free: Balance): ReturnType<typeof settledOn> {
+/** The equilibrium of the machine with the drop; the one without it must exist. */
+function equilibriumWithDrop(
+  input: BalanceInput,
+  hotGasDrop: number,
+  withoutDrop: Balance,
+): ReturnType<typeof equilibriumOn> {
   const got = quantityMark("pressure drop", hotGasDrop);
-  const { condensingPressure: most } = free;
+  const { condensingPressure: most } = withoutDrop;
   if (!(hotGasDrop < most))
     throw valueError(
       `hotGasDrop: must be below the condensing pressure without it, ${quantityMark("pressure", most)} absolute, got ${got}`,
     );
   try {
-    return settledOn({ ...input.machine, hotGasDrop }, input.exchanger, input.conditions);
+    return equilibriumOn({ ...input.machine, hotGasDrop }, input.exchanger, input.conditions);
   } catch (error) {
     if (!isFault(error)) throw error;
     throw notAvailable(
@@ -79,8 +83,8 @@ function droppedOn(input: BalanceInput, hotGasDrop: number, free: Balance): Retu
 /** Both sides and the change from the outdoor coil to the pool. */
 export const bothSides = (input: BalanceInput, trace: Trace = silent): BothSides => {
   const { conditions, machine, hotGasDrop = 0 } = input;
-  const free = settledOn(machine, input.exchanger, conditions);
-  const { pool, coil } = hotGasDrop > 0 ? droppedOn(input, hotGasDrop, free.pool) : free;
+  const withoutDrop = equilibriumOn(machine, input.exchanger, conditions);
+  const { pool, coil } = hotGasDrop > 0 ? equilibriumWithDrop(input, hotGasDrop, withoutDrop.pool) : withoutDrop;
   const outdoors = outdoorBalanceOf(machine, input.coil, conditions.outdoor, conditions.wetBulb, input.leastCondensing);
   if (trace.on) {
     traceMachine(machine, trace);
@@ -95,7 +99,7 @@ export const bothSides = (input: BalanceInput, trace: Trace = silent): BothSides
   return {
     pool,
     coil,
-    withoutDrop: hotGasDrop > 0 ? free.pool : undefined,
+    withoutDrop: hotGasDrop > 0 ? withoutDrop.pool : undefined,
     outdoors,
     cooling: net(pool),
     power,

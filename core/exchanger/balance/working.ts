@@ -75,13 +75,13 @@ function traceFlow(
 /** The cycle of the running machine; behind a drop, its compressor works against the pressure before it. */
 function traceCycle(machine: CoolingMachine, operating: OperatingState, trace: Trace) {
   const { hotGasDrop: dp = 0, rating } = machine;
-  const settled = cycleAt(machine, operating, trace);
-  if (dp === 0) return settled;
+  const cycle = cycleAt(machine, operating, trace);
+  if (dp === 0) return cycle;
   return trace.within("Compressor before the drop", () => {
     const Pd = trace.step(dischargePressure, { Pc: operating.condensingPressure, dp });
     const condensing = temperatureOnLine(rating.fluid.name, Pd, "dew", trace);
     const { work, condensingPressure } = cycleAt(machine, { ...operating, condensing }, trace);
-    const { cooling, suction, evaporatingPressure } = settled;
+    const { cooling, suction, evaporatingPressure } = cycle;
     return { suction, cooling, work, rejected: cooling + work, condensingPressure, evaporatingPressure };
   });
 }

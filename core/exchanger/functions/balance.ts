@@ -46,7 +46,7 @@ const coiled = {
 const rating = { ...fernhill, refrigerant: "R-22" } as const;
 
 /** R-22, rated at 0 and 50 °C; evaporator and exchanger let it settle at 0 and 30 °C. */
-const throttled = {
+const fiftyAtCompressor = {
   refrigerant: "R-22",
   ratedCooling: 100,
   ratedEvaporating: 0,
@@ -199,7 +199,7 @@ export const exchangerBalance = cellFunction({
       remark: "too small for any pressure",
     },
     {
-      inputs: { inputs: throttled, hotGasDrop: 750.812, units: "SI" },
+      inputs: { inputs: fiftyAtCompressor, hotGasDrop: 750.812, units: "SI" },
       expected: { condensing: 30, evaporating: 0, saturatedDischarge: 50, cooling: 116.653, power: 33.064 },
       tolerance: 0.02,
       source: "coolprop8",
