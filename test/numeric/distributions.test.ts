@@ -31,7 +31,7 @@ describe("Student's distribution", () => {
     [0.99, 1, 63.656741162871526],
     [0.999, 200, 3.3398354062757107],
   ])("a share of %d at %d degrees of freedom lies within %d", (confidence, freedom, t) => {
-    expect(studentQuantile(confidence, freedom) / t).toBeCloseTo(1, 6);
+    expect(studentQuantile(confidence, freedom) / t).toBeCloseTo(1, 8);
     expect(studentTable(freedom)((1 + confidence) / 2) / t).toBeCloseTo(1, 3);
     expect(studentTable(freedom)((1 - confidence) / 2) / -t).toBeCloseTo(1, 3);
   });
@@ -66,6 +66,8 @@ describe("a sample", () => {
     expect(shortestInterval(sorted, 0.5)).toEqual([0, 8]);
     expect(shortestInterval(sorted, 0.375)).toEqual([5, 8]);
     expect(shortestInterval([1, 2, 3], 1)).toEqual([1, 3]);
+    expect(shortestInterval([0, 9, 10], 0.4)).toEqual([9, 10]);
+    expect(shortestInterval([1, 2, 3, 4], 0.5)).toEqual([1, 3]);
   });
 
   test("equal values share their ranks, and what doesn't vary has no correlation", () => {
