@@ -1,52 +1,91 @@
 /**
- * Mutation testing of the kernel, the equations and the year, file by file within a time budget: what was tested before and
- * hasn't changed is taken from `.cache/mutation.json`. Needs @stryker-mutator/core; prints each file's score.
+ * Mutation testing of numeric methods, kernel, equations and the year within a time budget: what was tested before and hasn't
+ * changed is taken from `.cache/mutation.json`. Each file's score goes into docs/mutation.md, the mutants that no test
+ * noticed into `.cache/survivors.txt`.
  */
 import { spawnSync } from "node:child_process";
-import { readdirSync, readFileSync } from "node:fs";
+import { appendFileSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { ROOT } from "../../scripts/root";
+import { mutationRuns, type MutationRun } from "./mutationRuns";
+import { withScores, type Score } from "./mutationScores";
+import type { Part } from "./vitestPart";
 
-/** No file is begun after that; the one at work may take longer. */
-export const BUDGET_MINUTES = 60;
+/** No run is begun after that; the one at work may take longer. */
+const BUDGET_MINUTES = Number(process.env["MUTATION_MINUTES"] ?? 60);
 
-const MUTATED = /^core\/(kernel\/(call|values)\/.*|numeric\/.*|pool\/year\/.*|.*quations)\.ts$/;
+const PAGE = join(ROOT, "docs/mutation.md");
+const SURVIVORS = join(ROOT, ".cache/survivors.txt");
+
+interface Mutant {
+  readonly status: string;
+  readonly mutatorName: string;
+  readonly replacement?: string;
+  readonly location: { readonly start: { readonly line: number; readonly column: number } };
+}
 
 interface MutationReport {
-  readonly files: Readonly<Record<string, { readonly mutants: readonly { readonly status: string }[] }>>;
+  readonly files: Readonly<Record<string, { readonly mutants: readonly Mutant[] }>>;
 }
 
-export function mutatedFiles(): readonly string[] {
-  return readdirSync(join(ROOT, "core"), { recursive: true, encoding: "utf8" })
-    .map((path) => `core/${path.replaceAll("\\", "/")}`)
-    .filter((path) => MUTATED.test(path))
-    .sort();
-}
-
-function scoreOf(file: string): string {
-  const report = JSON.parse(readFileSync(join(ROOT, ".cache/mutation-report.json"), "utf8")) as MutationReport;
-  const mutants = report.files[file]?.mutants ?? [];
+function scoreOf(file: string, mutants: readonly Mutant[]): Score {
   const count = (...states: readonly string[]): number =>
     mutants.filter(({ status }) => states.includes(status)).length;
-  const [killed, alive] = [count("Killed", "Timeout"), count("Survived", "NoCoverage")];
-  return `${file}: ${String(killed)} of ${String(killed + alive)} mutants killed`;
+  return {
+    file,
+    date: new Date().toISOString().slice(0, 10),
+    killed: count("Killed", "Timeout"),
+    survived: count("Survived"),
+    uncovered: count("NoCoverage"),
+  };
 }
 
-/** Goes through the files until the budget is used up. @returns whether Stryker itself worked */
-export function verifyMutants(): boolean {
-  const end = performance.now() + BUDGET_MINUTES * 60_000;
-  const files = mutatedFiles();
+const survivorsOf = (file: string, mutants: readonly Mutant[]): string =>
+  mutants
+    .filter(({ status }) => status === "Survived" || status === "NoCoverage")
+    .map(({ status, mutatorName, replacement, location: { start } }) =>
+      [`${file}:${String(start.line)}:${String(start.column)}`, status, mutatorName, replacement].join("\t"),
+    )
+    .join("\n");
+
+/** Runs Stryker, and keeps the scores. @returns whether it worked */
+function runStryker({ files, tests, ignoreStatic, environment }: MutationRun): boolean {
+  const command = [join(ROOT, "node_modules/@stryker-mutator/core/bin/stryker.js"), "run", "--mutate", files.join(",")];
+  const { status } = spawnSync(process.execPath, [...command, ...(ignoreStatic === true ? ["--ignoreStatic"] : [])], {
+    cwd: ROOT,
+    stdio: ["ignore", "ignore", "inherit"],
+    env: { ...process.env, ...environment, MUTATION_TESTS: tests },
+  });
+  if (status !== 0) return false;
+  const report = JSON.parse(readFileSync(join(ROOT, ".cache/mutation-report.json"), "utf8")) as MutationReport;
+  const scores = files.map((file) => scoreOf(file, report.files[file]?.mutants ?? []));
+  writeFileSync(PAGE, withScores(readFileSync(PAGE, "utf8"), scores));
+  for (const file of files) appendFileSync(SURVIVORS, `${survivorsOf(file, report.files[file]?.mutants ?? [])}\n`);
+  for (const { file, killed, survived, uncovered } of scores)
+    console.log(`${file}: ${String(killed)} of ${String(killed + survived + uncovered)} mutants killed`);
+  return true;
+}
+
+/** Goes through the runs until the budget is used up; it holds if Stryker itself worked. */
+export function verifyMutants(): Part {
+  const began = performance.now();
+  const end = began + BUDGET_MINUTES * 60_000;
+  const runs = mutationRuns();
+  writeFileSync(SURVIVORS, "");
+  const lines: string[] = [];
   let [done, failed] = [0, 0];
-  for (const file of files) {
+  for (const run of runs) {
     if (performance.now() > end) break;
-    const command = [join(ROOT, "node_modules/@stryker-mutator/core/bin/stryker.js"), "run", "--mutate", file];
-    const { status } = spawnSync(process.execPath, command, { cwd: ROOT, stdio: ["ignore", "ignore", "inherit"] });
-    if (status === 0) console.log(scoreOf(file));
-    else failed += 1;
-    done += 1;
+    if (!runStryker(run)) {
+      lines.push(`${run.files.join(", ")}: not run, Stryker failed`);
+      failed += run.files.length;
+    }
+    done += run.files.length;
   }
-  console.log(
-    `mutation: ${String(done)} of ${String(files.length)} files within ${String(BUDGET_MINUTES)} minutes, ${String(failed)} not run`,
+  const all = runs.reduce((count, { files }) => count + files.length, 0);
+  lines.push(
+    `${String(done)} of ${String(all)} files begun within ${String(BUDGET_MINUTES)} minutes, Stryker failed on ${String(failed)}`,
   );
-  return failed === 0;
+  console.log(lines.join("\n"));
+  return { name: "Mutation testing", held: failed === 0, seconds: (performance.now() - began) / 1000, lines };
 }

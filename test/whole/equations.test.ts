@@ -17,8 +17,10 @@ const stream = (seed: number): (() => number) => {
   return () => (state = (state * 48271) % 2147483647) / 2147483647;
 };
 
+/** Mutation testing names one file. */
+const only = process.env["EQUATIONS_OF"];
 const files = coreFiles(/^core\/(?!kernel\/(reference|equation))[^.]*\.ts$/).filter(
-  (path) => !/\/(data|functions|fit)\//.test(path),
+  (path) => (only === undefined || path === only) && !/\/(data|functions|fit)\//.test(path),
 );
 const found = new Map<string, readonly [string, Printed]>();
 for (const path of files)
@@ -26,7 +28,7 @@ for (const path of files)
     if (isPrinted(value)) found.set(`${path} ${name}`, [path, value]);
 
 describe("printed equations", () => {
-  test("the topics hold 373 printed equations", () => expect(found.size).toBe(373));
+  test.skipIf(only !== undefined)("the topics hold 373 printed equations", () => expect(found.size).toBe(373));
 
   test.each([...found])("%s computes what it shows", (_, [, printed]) => {
     const [left = "", right = ""] = printed.form.split(/(?<![<>=!])=(?!=)/);

@@ -1,0 +1,43 @@
+/** What mutation testing changes, and the quick tests that are to notice it: one run of Stryker each, in this order. */
+import { readdirSync } from "node:fs";
+import { join } from "node:path";
+import { ROOT } from "../../scripts/root";
+
+export interface MutationRun {
+  readonly files: readonly string[];
+  /** Patterns of test files, with spaces between. */
+  readonly tests: string;
+  /** Leaves out what is made once when a file is loaded: names, spans and sources of equations. */
+  readonly ignoreStatic?: boolean;
+  readonly environment?: Readonly<Record<string, string>>;
+}
+
+const filesOf = (pattern: RegExp): readonly string[] =>
+  readdirSync(join(ROOT, "core"), { recursive: true, encoding: "utf8" })
+    .map((path) => `core/${path.replaceAll("\\", "/")}`)
+    .filter((path) => pattern.test(path))
+    .sort();
+
+const YEAR_TESTS = ["Golden", "Climate", "Limits", "Cautions", "Pad", "Stages", "PublishedHouse"]
+  .map((name) => `test/pool/year${name}.test.ts`)
+  .concat("test/pool/madeWeather.test.ts")
+  .join(" ");
+
+/** Several files in one run share its start; those whose tests take long come one by one, so that the budget can end between them. */
+export function mutationRuns(): readonly MutationRun[] {
+  const equations = filesOf(/quations\.ts$/);
+  return [
+    { files: filesOf(/^core\/numeric\//), tests: "test/numeric/*.test.ts" },
+    { files: filesOf(/^core\/kernel\/values\//), tests: "test/kernel/*.test.ts" },
+    { files: filesOf(/^core\/kernel\/call\//), tests: "test/kernel/*.test.ts" },
+    ...equations.map((file) => ({
+      files: [file],
+      tests: "test/whole/equations.test.ts",
+      ignoreStatic: true,
+      environment: { EQUATIONS_OF: file },
+    })),
+    ...filesOf(/^core\/pool\/year\//)
+      .filter((file) => !equations.includes(file))
+      .map((file) => ({ files: [file], tests: YEAR_TESTS, ignoreStatic: true })),
+  ];
+}
