@@ -1,6 +1,7 @@
 import { fileURLToPath } from "node:url";
 import { defineConfig } from "vitest/config";
 import { sheetEngineAlias } from "./src/preview/packages.mjs";
+import { SlowFirst } from "./test/setup/slowFirst.mjs";
 
 const root = fileURLToPath(new URL(".", import.meta.url)).replace(/\/$/, "");
 
@@ -41,6 +42,7 @@ const project = (name: string, include: string[], rest: object = {}) => ({
 
 export default defineConfig({
   test: {
+    sequence: { sequencer: SlowFirst },
     experimental: { fsModuleCache: true, fsModuleCachePath: ".cache/modules" },
     projects: [
       project("browser", IN_BROWSER, { globalSetup: [BUILD, "test/setup/browser.ts"] }),

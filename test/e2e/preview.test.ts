@@ -186,22 +186,25 @@ test.skipIf(!HAS_CHROMIUM)(
   async () => {
     const served = await serve({ folder: inject("build"), port: 0, open: false });
     const browser = await connectBrowser();
-    for (const options of [
-      { viewport: { width: 320, height: 800 } },
-      { colorScheme: "dark" as const },
-      { forcedColors: "active" as const },
-    ]) {
-      const { page, faults } = await openPage(browser, served.address, options);
-      await ready(page);
+    const look = async ({ page, faults }: Watched, as: string): Promise<void> => {
       const tooWide = () => page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
-      expect(await tooWide()).toBeLessThanOrEqual(0);
+      expect(await tooWide(), as).toBeLessThanOrEqual(0);
       const cautions = page.getByRole("tab", { name: "Cautions" });
       if (!(await cautions.isVisible())) await page.getByRole("button", { name: "Panel" }).click();
       await cautions.waitFor();
-      expect(await tooWide()).toBeLessThanOrEqual(0);
-      expect(faults).toEqual([]);
-      await page.close();
-    }
+      expect(await tooWide(), as).toBeLessThanOrEqual(0);
+      expect(faults, as).toEqual([]);
+    };
+    const narrow = await openPage(browser, served.address, { viewport: { width: 320, height: 800 } });
+    await ready(narrow.page);
+    await look(narrow, "narrow");
+    await narrow.page.close();
+    const coloured = await openPage(browser, served.address, { colorScheme: "dark" });
+    await ready(coloured.page);
+    await look(coloured, "dark");
+    await coloured.page.emulateMedia({ colorScheme: "light", forcedColors: "active" });
+    expect(await coloured.page.evaluate(() => matchMedia("(forced-colors: active)").matches)).toBe(true);
+    await look(coloured, "forced colours");
     await browser.close();
     await served.close();
   },

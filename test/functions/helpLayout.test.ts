@@ -1,97 +1,119 @@
 /** Help pages in a browser: they fit windows and paper. */
-import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { dirname, join } from "node:path";
-import { pathToFileURL } from "node:url";
-import type { Browser, Frame, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { helpPages } from "../../scripts/help/pages";
+import { readdirSync } from "node:fs";
+import { join } from "node:path";
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
+import { serve, type Served } from "../../scripts/serve";
 import { connectBrowser, HAS_CHROMIUM } from "../setup/chromium";
 
 const WINDOWS = [360, 720, 1000] as const;
 const PAPER = 720;
 const FRAME = "frame.html";
 
+/** By how many pixels a page is wider than it may be, and whether its folds are open where none may be. */
+interface Fit {
+  readonly name: string;
+  readonly inWindows: readonly number[];
+  readonly onPaper: number;
+  readonly isUnfolded: boolean;
+}
+
+/** Runs in the page around the frame: loads a help page into it. A frame is made wider in a tenth of a window's time. */
+const loadFrame = (address: string): Promise<void> =>
+  new Promise<void>((done) => {
+    const frame = document.querySelector("iframe");
+    if (frame === null) throw new Error("no frame");
+    frame.onload = () => done();
+    frame.src = address;
+  });
+
+interface Look {
+  readonly address: string;
+  readonly media: "print" | "screen";
+  readonly widths: readonly number[];
+}
+
+/** Runs in the page around the frame: what is seen of the help page at each width. */
+const lookAt = ({
+  address,
+  media,
+  widths,
+}: Look): Pick<Fit, "isUnfolded"> & { readonly tooWide: readonly number[] } => {
+  const frame = document.querySelector("iframe");
+  const inside = frame?.contentWindow;
+  if (!frame || inside?.location.href !== address) throw new Error(`the frame doesn't show ${address}`);
+  if (!inside.matchMedia(media).matches) throw new Error(`the frame isn't drawn for ${media}`);
+  const { document: page } = inside;
+  const workings = [...page.querySelectorAll("details.working table")];
+  const isUnfolded = workings.some((each) => each.checkVisibility());
+  if (media === "screen") page.querySelectorAll("details").forEach((each) => (each.open = true));
+  const tooWide = widths.map((width) => {
+    frame.style.width = `${String(width)}px`;
+    if (inside.innerWidth !== width) throw new Error(`the frame is ${String(inside.innerWidth)} px wide`);
+    return page.documentElement.scrollWidth - width;
+  });
+  return { tooWide, isUnfolded };
+};
+
 describe.skipIf(!HAS_CHROMIUM)("Help pages in a browser", () => {
   let browser: Browser;
   let page: Page;
-  let folder = "";
-  const pages = Object.entries(helpPages());
-  const names = pages.flatMap(([name]) => (name.endsWith(".html") ? [name] : []));
-  const addressOf = (name: string): string => pathToFileURL(join(folder, name)).href;
+  let served: Served;
+  let names: readonly string[] = [];
+  const addressOf = (name: string): string => `${served.address}${name}`;
   const open = (name: string): Promise<unknown> => page.goto(addressOf(name));
-  /** Opens a page in the frame: a frame is loaded and made wider in a tenth of the time that a window takes. */
-  const openInFrame = async (name: string): Promise<Frame> => {
-    await page.evaluate(
-      (address) =>
-        new Promise<void>((done) => {
-          const frame = document.querySelector("iframe");
-          if (frame === null) throw new Error("no frame");
-          frame.onload = () => done();
-          frame.src = address;
-        }),
-      addressOf(name),
-    );
-    const frame = page.frame("shown");
-    if (frame?.url() !== addressOf(name)) throw new Error(`the frame doesn't show ${name}`);
-    return frame;
-  };
-  const tooWide = async (frame: Frame, width: number): Promise<number> => {
-    await page.evaluate((pixels) => {
-      const box = document.querySelector("iframe");
-      if (box !== null) box.style.width = `${String(pixels)}px`;
-      return box?.offsetWidth;
-    }, width);
-    const [wide, shown] = await frame.evaluate(() => [document.documentElement.scrollWidth, window.innerWidth]);
-    expect(shown).toBe(width);
-    return (wide ?? NaN) - width;
-  };
 
   beforeAll(async () => {
-    folder = mkdtempSync(join(tmpdir(), "help-"));
-    for (const [name, text] of pages) {
-      mkdirSync(join(folder, dirname(name)), { recursive: true });
-      writeFileSync(join(folder, name), text);
-    }
-    writeFileSync(join(folder, FRAME), '<iframe name="shown" style="border: 0; height: 800px"></iframe>');
+    served = await serve({ folder: inject("build"), port: 0, open: false });
+    names = readdirSync(join(inject("build"), "help")).flatMap((name) =>
+      name.endsWith(".html") ? [`help/${name}`] : [],
+    );
     browser = await connectBrowser();
     page = await browser.newPage();
   }, 60_000);
   afterAll(async () => {
     await browser.close();
-    rmSync(folder, { recursive: true });
+    await served.close();
   });
 
-  test("no help page scrolls sideways in a narrow, a middle or a wide window, with every fold open", async () => {
-    const wide: string[] = [];
-    await open(FRAME);
-    for (const name of names) {
-      const frame = await openInFrame(name);
-      await frame.evaluate(() => document.querySelectorAll("details").forEach((each) => (each.open = true)));
-      for (const width of WINDOWS) if ((await tooWide(frame, width)) > 0) wide.push(`${name} at ${String(width)} px`);
-    }
-    expect(names).toHaveLength(150);
-    expect(wide).toEqual([]);
-  }, 60_000);
+  describe("each loaded once", () => {
+    const fits: Fit[] = [];
 
-  test("no help page is cut off on paper, where a folded working stays folded", async () => {
-    await page.emulateMedia({ media: "print" });
-    const wide: string[] = [];
-    const unfolded: string[] = [];
-    await open(FRAME);
-    for (const name of names) {
-      const frame = await openInFrame(name);
-      expect(await frame.evaluate(() => matchMedia("print").matches)).toBe(true);
-      if ((await tooWide(frame, PAPER)) > 0) wide.push(name);
-      const shown = await frame.evaluate(() =>
-        [...document.querySelectorAll("details.working table")].map((each) => each.checkVisibility()),
+    const look = (asked: Look) => page.evaluate(lookAt, asked);
+    const fitOf = async (name: string): Promise<Fit> => {
+      const address = addressOf(name);
+      await page.evaluate(loadFrame, address);
+      await page.emulateMedia({ media: "print" });
+      const paper = await look({ address, media: "print", widths: [PAPER] });
+      await page.emulateMedia({ media: "screen" });
+      const windows = await look({ address, media: "screen", widths: WINDOWS });
+      const [onPaper = NaN] = paper.tooWide;
+      return { name, inWindows: windows.tooWide, onPaper, isUnfolded: paper.isUnfolded };
+    };
+
+    beforeAll(async () => {
+      await page.route(addressOf(FRAME), (route) =>
+        route.fulfill({ contentType: "text/html", body: '<iframe style="border: 0; height: 800px"></iframe>' }),
       );
-      if (shown.includes(true)) unfolded.push(name);
-    }
-    await page.emulateMedia({ media: null });
-    expect(wide).toEqual([]);
-    expect(unfolded).toEqual([]);
-  }, 60_000);
+      await open(FRAME);
+      for (const name of names) fits.push(await fitOf(name));
+    }, 120_000);
+    afterAll(() => page.emulateMedia({ media: null }));
+
+    test("no help page scrolls sideways in a narrow, a middle or a wide window, with every fold open", () => {
+      const wide = fits.flatMap(({ name, inWindows }) =>
+        WINDOWS.flatMap((width, at) => ((inWindows[at] ?? NaN) <= 0 ? [] : [`${name} at ${String(width)} px`])),
+      );
+      expect(fits).toHaveLength(150);
+      expect(wide).toEqual([]);
+    });
+
+    test("no help page is cut off on paper, where a folded working stays folded", () => {
+      expect(fits).toHaveLength(150);
+      expect(fits.filter(({ onPaper }) => !(onPaper <= 0)).map(({ name }) => name)).toEqual([]);
+      expect(fits.filter(({ isUnfolded }) => isUnfolded).map(({ name }) => name)).toEqual([]);
+    });
+  });
 
   test("EXCHANGER.COIL, the longest help page, prints on fewer than 8 pages of either paper", async () => {
     await open("help/EXCHANGER.COIL.html");

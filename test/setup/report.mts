@@ -35,8 +35,9 @@ export function countOf(report: Report | undefined, passed: boolean): Count {
 }
 
 /** The slowest test files, as lines. */
-export function slowest(report: Report, root: string, count: number): readonly string[] {
-  return report.testResults
+export function slowest(reports: readonly Report[], root: string, count: number): readonly string[] {
+  return reports
+    .flatMap(({ testResults }) => testResults)
     .map(({ name, startTime, endTime }) => ({ name: relative(root, name), seconds: (endTime - startTime) / 1000 }))
     .sort((a, b) => b.seconds - a.seconds)
     .slice(0, count)
@@ -44,8 +45,8 @@ export function slowest(report: Report, root: string, count: number): readonly s
 }
 
 /** Test files that no project of vitest.config.mts takes: nobody would miss their tests. */
-export function filesNotRun(report: Report, root: string): readonly string[] {
-  const ran = new Set(report.testResults.map(({ name }) => relative(root, name)));
+export function filesNotRun(reports: readonly Report[], root: string): readonly string[] {
+  const ran = new Set(reports.flatMap(({ testResults }) => testResults.map(({ name }) => relative(root, name))));
   return readdirSync(join(root, "test"), { recursive: true, encoding: "utf8" })
     .map((path) => join("test", path))
     .filter((path) => path.endsWith(".test.ts") && !ran.has(path));

@@ -19,6 +19,13 @@ export interface Mode {
   readonly forcedColors?: "active";
 }
 
+/** Colours that a host or its user may choose. */
+export const MODES = [
+  ["light", { colorScheme: "light", forcedColors: "none" }],
+  ["dark", { colorScheme: "dark", forcedColors: "none" }],
+  ["forced colours", { colorScheme: "dark", forcedColors: "active" }],
+] as const;
+
 /** A page that isn't as usual. */
 export interface Odd {
   /** Is done to the page before it is loaded. */
@@ -116,3 +123,17 @@ export function usePane(forms: readonly string[] = []): Pane {
 export const until = async (what: () => Promise<boolean>): Promise<void> => {
   await expect.poll(what, { timeout: 5000 }).toBe(true);
 };
+
+/** Looks at the open page in light, in dark and in forced colours, in turn. */
+export async function inEachMode({ page }: Pane, look: (name: string) => Promise<void>): Promise<void> {
+  for (const [name, media] of MODES) {
+    await page.emulateMedia(media);
+    // A button's ground fades into its new colour: a checker would see one between.
+    await page.evaluate(() =>
+      Promise.allSettled(
+        document.getAnimations().flatMap((each) => (each instanceof CSSTransition ? [each.finished] : [])),
+      ),
+    );
+    await look(name);
+  }
+}
