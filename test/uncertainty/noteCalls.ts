@@ -55,5 +55,4 @@ const CURRENT = normal("flow", 0.019661, 0.0000095);
 export const IMPEDANCE: Raw = ["POOL.TURNOVER", [VOLTAGE, CURRENT], "", "", "SI"];
 
 /** The steps of a call's working, as text. */
-export const workingOf = (...raw: Raw): string =>
-  JSON.stringify(explain(compiledNote(), raw, CATALOGUE).steps);
+export const workingOf = (...raw: Raw): string => JSON.stringify(explain(compiledNote(), raw, CATALOGUE).steps);

@@ -2,14 +2,8 @@ import { quantity } from "../../kernel/define/argument";
 import { cellFunction } from "../../kernel/define/cellFunction";
 import { quantityResult } from "../../kernel/define/result";
 import { HEATER_EFFICIENCY, HEAT, SOURCE } from "../args";
-import {
-  fieldEfficiency,
-  gridAverage,
-  ownGridFactor,
-  typicalEfficiency,
-  unusualHeatPump,
-  woodCarbon,
-} from "../cautions";
+import { gridAverage, ownGridFactor } from "../carbonCautions";
+import { fieldEfficiency, typicalEfficiency, unusualHeatPump, woodCarbon } from "../cautions";
 import { sourceNamed } from "../data/heatSources";
 import { PRICE_FACTS, priceFacts, unusualInput } from "../prices";
 import { heatCarbon, checkEfficiency } from "../heatCost";
