@@ -119,6 +119,11 @@ describe("A heater in place", () => {
     expect(Number(found["heater uncertainty"])).toBeGreaterThan(30.7);
   });
 
+  test("is left out where its cells are blank and the host passes 0", () => {
+    const zeros = ["rise", "hours", "water", "air"].map((label) => [`heater ${label}`, 0]);
+    expect(rowOf(run("POOL.COOLINGTEST", log, 50, 1.5, 0.1, zeros, "SI"), 1)["heater heat"]).toBe("");
+  });
+
   test("needs its four labels together", () => {
     const out = run("POOL.COOLINGTEST", log, 50, 1.5, 0.1, [["heater rise", 0.7]], "SI");
     expect(isFault(out) ? out.message : "").toMatch(/needed together/);

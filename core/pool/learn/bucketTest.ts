@@ -25,7 +25,10 @@ export const BUCKET_INPUTS = block(
     levelError: level("standard error of a fall", 0).default(0.001),
     poolTemperature: POOL_WATER.default(si("temperature", 26)),
     mainsTemperature: WATER_TEMPERATURE.describedAs("temperature of the make-up water").optional(),
-    makeUp: level("make-up water over the test; left out: what the pool fell and was filled", 0).optional(),
+    makeUp: quantity("rain depth", "make-up water over the test; left out: what the pool fell and was filled", {
+      above: 0,
+      to: 20,
+    }).optional(),
   },
   "block of labels, values and units: see NOTE.INPUTS",
 );

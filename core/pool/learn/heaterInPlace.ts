@@ -32,7 +32,8 @@ export function heaterOf(
   { heaterRise: dT, heaterHours: t, heaterWater: Tm, heaterAir: Ta }: HeaterInputs,
   trace: Trace,
 ) {
-  if (dT === undefined && t === undefined && Tm === undefined && Ta === undefined) return undefined;
+  // Some hosts pass a blank as 0: hours of 0 count as left out, and so does a rise beside them.
+  if (t === undefined && (dT ?? 0) === 0) return undefined;
   if (dT === undefined || t === undefined || Tm === undefined || Ta === undefined)
     throw valueError("inputs: heater rise, heater hours, heater water and heater air are needed together");
   const C = WATER_CAPACITY * depth;
