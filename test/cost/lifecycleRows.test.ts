@@ -107,7 +107,7 @@ describe("A price index", () => {
 
   test.each(of("index_factor"))("has the evaluated factor of %s", (_, row) => {
     const index = indexOf(row);
-    near(run("COST.FACTOR", "UPV*", index.length, numberAfter(row, "d"), "", column(index)), row);
+    near(run("COST.FACTOR", "UPV*", index.length, numberAfter(row, "d"), "", "", column(index)), row);
   });
 
   test("is compared on all rows", () =>
@@ -123,7 +123,7 @@ describe("A price index", () => {
           const index = column(Array.from({ length: years + 3 }, (_, at) => (1 + rise) ** (at + 1)));
           for (const kind of ["SPV", "UPV", "capital recovery"]) {
             const even = Number(run("COST.FACTOR", kind, years, discount, rise));
-            expect(Number(run("COST.FACTOR", kind, years, discount, 0, index)) / even).toBeCloseTo(1, 9);
+            expect(Number(run("COST.FACTOR", kind, years, discount, 0, "", index)) / even).toBeCloseTo(1, 9);
           }
         },
       ),
@@ -133,13 +133,13 @@ describe("A price index", () => {
   test("moves payments to the middle of the years by discounting alone", () => {
     const index = column([1.1, 1.2]);
     const expected = 1.1 / 1.05 ** 0.5 + 1.2 / 1.05 ** 1.5;
-    expect(run("COST.FACTOR", "UPV mid-year", 2, 0.05, "", index)).toBeCloseTo(expected, 12);
+    expect(run("COST.FACTOR", "UPV mid-year", 2, 0.05, "", "", index)).toBeCloseTo(expected, 12);
   });
 
   test("is refused with too few years, half a year, or an escalation beside it", () => {
     const message = /#VALUE!.*priceIndex: needs whole years and a row for each/;
-    expect(refusal(run("COST.FACTOR", "UPV", 3, 0.03, 0, column([1, 1])))).toMatch(message);
-    expect(refusal(run("COST.FACTOR", "UPV", 1.5, 0.03, 0, column([1, 1])))).toMatch(message);
-    expect(refusal(run("COST.FACTOR", "UPV", 2, 0.03, 0.01, column([1, 1])))).toMatch(message);
+    expect(refusal(run("COST.FACTOR", "UPV", 3, 0.03, 0, "", column([1, 1])))).toMatch(message);
+    expect(refusal(run("COST.FACTOR", "UPV", 1.5, 0.03, 0, "", column([1, 1])))).toMatch(message);
+    expect(refusal(run("COST.FACTOR", "UPV", 2, 0.03, 0.01, "", column([1, 1])))).toMatch(message);
   });
 });

@@ -9,6 +9,7 @@ import { capitalRecovery, midYearFactor, presentValueFactor, singleFactor, yearl
 export const costFactor = cellFunction({
   id: "COST.FACTOR",
   topic: "cost",
+  unitsAfter: "escalation",
   summary: "Present-value factor: what a payment of 1, once or every year, is worth now.",
   keywords: ["SPV", "UPV", "UPV*", "annuity", "discount factor", "capital recovery", "present worth"],
   details: [

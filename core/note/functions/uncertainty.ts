@@ -59,7 +59,7 @@ export const noteUncertainty = cellFunction({
     function: FUNCTION,
     ranges: RANGES_WITH_FREEDOM,
     arguments: ARGUMENTS.describedAs(
-      'its arguments in order; write "" for a default. Then, if wanted, "coverage", probability; "correlations", rows of label, label, r',
+      'its arguments in order; "" is a default; then "coverage", probability; "correlations", rows of label, label, r',
     ),
   },
   returns: gridResult("statistic, value, unit"),
