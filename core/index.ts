@@ -71,6 +71,7 @@ export { saturatedState } from "./refrigerant/saturation/saturation";
 // What long studies of uncertain inputs are made from.
 export { functionNamed } from "./note/args";
 export { functionModel, runsFor } from "./note/uncertainty";
+export { uncertaintyOptions } from "./note/uncertaintyOptions";
 export { ascending, rankCorrelation } from "./numeric/sample";
 export { uncertainRuns } from "./pool/year/uncertainRuns";
 export { OUTCOMES, uncertainYear } from "./pool/year/uncertainYear";

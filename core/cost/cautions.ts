@@ -2,8 +2,6 @@
 import { caution } from "../kernel/define/caution";
 
 const BURNERS = ["natural gas", "propane", "fuel oil"];
-const ON_THE_GRID = ["electric resistance", "heat pump", "solar"];
-
 export const fieldEfficiency = caution({
   code: "COST-FIELD-EFFICIENCY",
   severity: "Notice",
@@ -47,18 +45,6 @@ export const userPrices = caution({
   when: () => true,
   message: () =>
     "As good as the price given: note its date and tariff. Standing and demand charges, delivery and upkeep are excluded; fuel contents are US averages.",
-});
-
-export const gridAverage = caution({
-  code: "COST-GRID-AVERAGE",
-  severity: "Caution",
-  standing: true,
-  source: "egrid2018",
-  description: "The factor for electricity is the US average of 2018; it changes with place and year.",
-  needs: { source: "word" },
-  when: ({ source }) => ON_THE_GRID.includes(source),
-  message: () =>
-    "Electricity counts 947 lb of carbon dioxide per MWh, the US grid average of 2018. Later years are lower (2022: about 823), regions differ threefold, and a saving displaces marginal plants: scale by your utility's or region's latest factor.",
 });
 
 export const woodCarbon = caution({

@@ -46,10 +46,21 @@ export const heatCost = (
   return trace.step(costByVolume, { E, content: source.content, price });
 };
 
-/** kg of carbon dioxide for `heat` (J). */
-export const heatCarbon = (name: SourceName, heat: number, efficiency: number, trace: Trace = silent): number => {
+/** kg of carbon dioxide for `heat` (J); `grid` in kg/J of electricity replaces the table's. */
+export const heatCarbon = (
+  name: SourceName,
+  heat: number,
+  efficiency: number,
+  trace: Trace = silent,
+  grid?: number,
+): number => {
   const source = sourceNamed(name);
   const E = bought(source, heat, efficiency, trace);
+  if (grid !== undefined) {
+    if (source.carbonSource !== "egrid2018")
+      throw valueError(`gridFactor: is for electricity; ${name} has the factor of its fuel: leave it out`);
+    return trace.step(carbonDioxide, { E, factor: grid });
+  }
   if (trace.on)
     trace.lookup({
       table: "heat sources",

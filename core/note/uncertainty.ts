@@ -8,6 +8,7 @@ import { nearest } from "../kernel/call/nearest";
 import { unitText } from "../kernel/call/present";
 import { hostError, notAvailable, valueError } from "../kernel/values/fault";
 import { placedArgs } from "../kernel/define/unitsArgument";
+import { correlationOf, type CorrelatedPair } from "../uncertainty/correlation";
 import { uncertainInputs, type UncertainRange } from "../uncertainty/ranges";
 import type { UncertainModel } from "../uncertainty/study";
 
@@ -81,6 +82,7 @@ export function functionModel(
   ranges: readonly UncertainRange[],
   raw: Raw,
   catalogue: Catalogue,
+  pairs: readonly CorrelatedPair[] = [],
 ): FunctionModel {
   const { id, returns } = definition;
   if (returns.type !== "quantity") throw valueError(`function: ${id} returns no single number: name one that does`);
@@ -105,7 +107,8 @@ export function functionModel(
       throw hostError(code, message);
     }
   };
-  return { inputs: uncertainInputs(ranges, kindAt, system), compute, unit: unitText(returns, system) };
+  const inputs = uncertainInputs(ranges, kindAt, system);
+  return { inputs, correlation: correlationOf(pairs, inputs), compute, unit: unitText(returns, system) };
 }
 
 /** Runs in a cell: fewer of a function that takes long. */

@@ -3,7 +3,7 @@
 const density = (x: number): number => Math.exp((-x * x) / 2) / Math.sqrt(2 * Math.PI);
 
 /** The share of values below x, by its power series. */
-function normalShare(x: number): number {
+export function normalShare(x: number): number {
   let [sum, term] = [x, x];
   for (let n = 3; Math.abs(term) > 1e-17 * Math.abs(sum); n += 2) sum += term *= (x * x) / n;
   return 0.5 + density(x) * sum;

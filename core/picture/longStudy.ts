@@ -19,6 +19,8 @@ interface LongStudy {
   /** What came of it. */
   pictures(): readonly PictureChoice[];
   refused(): number;
+  /** Whether inputs are correlated: then there are no shares. */
+  readonly correlated: boolean;
 }
 
 interface OpenPair {
@@ -71,8 +73,11 @@ export function longStudy(compiled: Compiled, args: readonly unknown[]): LongStu
     pairs[pair]?.others.push(computeInto(model, mixedValues(pair, place), counted));
   }
 
+  // Shares in the variance need independent inputs.
+  const shares = model.correlation === undefined ? PAIRS * inPair : 0;
+
   return {
-    total: STUDY_RUNS + PAIRS * inPair,
+    total: STUDY_RUNS + shares,
     run,
     next() {
       if (done < STUDY_RUNS) distributionRun();
@@ -82,8 +87,9 @@ export function longStudy(compiled: Compiled, args: readonly unknown[]): LongStu
     pictures: () => [
       ...distributionPictures(call, runs),
       ...rankPictures(call, runs),
-      ...sharePictures(call, sharesByOutcome(call, runs, pairs)),
+      ...(shares > 0 ? sharePictures(call, sharesByOutcome(call, runs, pairs)) : []),
     ],
+    correlated: model.correlation !== undefined,
     refused: () => runs.refused / STUDY_RUNS,
   };
 }

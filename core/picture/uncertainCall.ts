@@ -9,6 +9,7 @@ import {
   runAll,
   runsFor,
   uncertainRuns,
+  uncertaintyOptions,
   uncertainYear,
   type CellMatrix,
   type Compiled,
@@ -41,13 +42,14 @@ type YearArgs = Parameters<typeof uncertainYear>;
 
 function yearCall(compiled: Compiled, args: readonly unknown[]): UncertainCall {
   const { values, system } = admit(compiled, args);
-  const { inputs, climate, ranges, runs } = values as unknown as {
+  const { inputs, climate, ranges, runs, correlations } = values as unknown as {
     readonly inputs: YearArgs[0];
     readonly climate: CellMatrix;
     readonly ranges: YearArgs[2];
     readonly runs: number;
+    readonly correlations: YearArgs[4];
   };
-  const model = uncertainYear(inputs, admitClimate(climate, system), ranges, system);
+  const model = uncertainYear(inputs, admitClimate(climate, system), ranges, system, correlations);
   return {
     model,
     outcomes: OUTCOMES.map((key) => {
@@ -63,14 +65,15 @@ function functionCall(compiled: Compiled, args: readonly unknown[]): UncertainCa
   const {
     function: name,
     ranges,
-    arguments: raw,
+    arguments: given,
   } = admit(compiled, args).values as unknown as {
     readonly function: string;
     readonly ranges: YearArgs[2];
     readonly arguments: readonly unknown[];
   };
+  const { raw, pairs } = uncertaintyOptions(given);
   const definition = functionNamed(CATALOGUE, name);
-  const model = functionModel(definition, ranges, raw, CATALOGUE);
+  const model = functionModel(definition, ranges, raw, CATALOGUE, pairs);
   const { description } = definition.returns;
   return {
     model,

@@ -6,6 +6,7 @@ import { poolEvaporation } from "./functions/evaporation";
 import { poolHeat } from "./functions/heat";
 import { poolHours } from "./functions/hours";
 import { poolLosses } from "./functions/losses";
+import { poolBucketTest } from "./functions/bucketTest";
 import { poolSettles } from "./functions/settles";
 import { poolSpread } from "./functions/spread";
 import { poolSurfaceLoss } from "./functions/surfaceLoss";
@@ -31,6 +32,7 @@ export const poolFunctions = catalogueOf([
   poolSpread,
   poolHours,
   poolCoolingTest,
+  poolBucketTest,
   poolCalibrate,
   poolUncertainty,
 ]);

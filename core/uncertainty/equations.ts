@@ -47,3 +47,38 @@ export const logNormalAt = equation({
   source: "identity",
   code: ({ L, H, z }) => Math.sqrt(L * H) * (H / L) ** (z / (2 * TENTH)),
 });
+
+const CONTRIBUTION = symbol("number", "sensitivity coefficient times standard uncertainty", -5, 5);
+
+export const pairVariance = equation({
+  name: "What a correlation adds to the variance",
+  form: "v = 2 * r * p * q",
+  symbols: { r: symbol("number", "correlation coefficient", -1, 1), p: CONTRIBUTION, q: CONTRIBUTION },
+  kind: "number",
+  source: { key: "jcgm100", where: "5.2.2" },
+  code: ({ r, p, q }) => 2 * r * p * q,
+});
+
+export const lawOfPropagation = equation({
+  name: "Law of propagation of uncertainty",
+  form: "u = sqrt(S + V)",
+  symbols: {
+    S: symbol("number", "sum of the squared contributions", 5, 9),
+    V: symbol("number", "sum of what the correlations add", -4, 9),
+  },
+  kind: "number",
+  source: { key: "jcgm100", where: "5.1.2, 5.2.2" },
+  code: ({ S, V }) => Math.sqrt(S + V),
+});
+
+export const expandedUncertainty = equation({
+  name: "Expanded uncertainty",
+  form: "U = k * u",
+  symbols: {
+    k: symbol("number", "coverage factor", 0.6, 13),
+    u: symbol("number", "standard uncertainty", 0.1, 5),
+  },
+  kind: "number",
+  source: { key: "jcgm100", where: "6.2.1" },
+  code: ({ k, u }) => k * u,
+});

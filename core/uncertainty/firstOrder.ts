@@ -3,6 +3,9 @@ import { normalQuantile } from "../numeric/normal";
 import { ascending, sampleQuantile } from "../numeric/sample";
 import { item, mean, standardDeviation, sumOf } from "../numeric/series";
 import { studentQuantile } from "../numeric/student";
+import { silent, type Trace } from "../kernel/define/steps";
+import { groupsOf } from "./correlation";
+import { lawOfPropagation, pairVariance } from "./equations";
 import type { UncertainModel } from "./study";
 
 /** The step of a derivative, as a share of the input's standard uncertainty. */
@@ -33,8 +36,47 @@ export function leastTrials(confidence: number): number {
   return Math.round(1e4 / (1 - confidence));
 }
 
+/** Law of propagation over signed contributions, and what the correlations add to the variance. */
+function combined({ inputs, correlation }: UncertainModel, signed: readonly number[], trace: Trace) {
+  if (correlation === undefined) return { uncertainty: Math.hypot(...signed), added: 0 };
+  let added = 0;
+  for (const [i, line] of correlation.matrix.entries())
+    for (const [j, r] of line.slice(0, i).entries())
+      if (r !== 0)
+        added += trace.step(
+          pairVariance,
+          { r, p: item(signed, i), q: item(signed, j) },
+          `${item(inputs, j).label} and ${item(inputs, i).label}`,
+        );
+  const S = sumOf(signed, (each) => each ** 2);
+  // A perfect correlation may take all of it away, but for rounding.
+  return { uncertainty: trace.step(lawOfPropagation, { S, V: Math.max(-S, added) }), added };
+}
+
+/**
+ * Effective degrees of freedom. Welch and Satterthwaite's sum takes independent contributions only: inputs that hang
+ * together count as one, with the least degrees of freedom among them.
+ */
+function freedomOf(model: UncertainModel, signed: readonly number[]): number {
+  const { inputs, correlation } = model;
+  const groups = correlation === undefined ? [...inputs.keys()] : groupsOf(correlation);
+  const parts = [...new Set(groups)].map((group) => ({
+    contribution: combined(
+      model,
+      signed.map((each, place) => (groups[place] === group ? each : 0)),
+      silent,
+    ).uncertainty,
+    freedom: Math.min(...inputs.filter((_, place) => groups[place] === group).map(({ freedom }) => freedom)),
+  }));
+  return effectiveFreedom(
+    parts.map(({ contribution }) => contribution),
+    parts.map(({ freedom }) => freedom),
+  );
+}
+
 /** What the law says of a model with one outcome. */
-export function firstOrder({ inputs, compute }: UncertainModel) {
+export function firstOrder(model: UncertainModel, trace: Trace = silent) {
+  const { inputs, compute } = model;
   const means = inputs.map((input) => input.mean);
   const outcome = (place = 0, step = 0): number =>
     item(compute(means.map((value, at) => (at === place ? value + step : value))), 0);
@@ -43,16 +85,16 @@ export function firstOrder({ inputs, compute }: UncertainModel) {
     const across = (width: number): number => outcome(place, width) - outcome(place, -width);
     return (8 * across(step) - across(2 * step)) / (12 * step);
   });
-  const contributions = inputs.map(({ deviation }, place) => Math.abs(item(coefficients, place)) * deviation);
+  const signed = inputs.map(({ deviation }, place) => item(coefficients, place) * deviation);
+  const { uncertainty, added } = combined(model, signed, trace);
   return {
     estimate: outcome(),
-    uncertainty: Math.hypot(...contributions),
-    freedom: effectiveFreedom(
-      contributions,
-      inputs.map(({ freedom }) => freedom),
-    ),
+    uncertainty,
+    freedom: freedomOf(model, signed),
     coefficients,
-    contributions,
+    contributions: signed.map(Math.abs),
+    /** The square root of what the correlations add to the variance; negative where they take from it. */
+    together: Math.sign(added) * Math.sqrt(Math.abs(added)),
   };
 }
 

@@ -2,11 +2,14 @@
 import { isFault, notAvailable, type Fault } from "../kernel/values/fault";
 import { sobolAt } from "../numeric/sobol";
 import { ascending, sampleQuantile } from "../numeric/sample";
+import { item } from "../numeric/series";
+import { correlatedShares, type Correlation } from "./correlation";
 import type { UncertainInput } from "./ranges";
 
 /** A calculation of outcomes from uncertain inputs. */
 export interface UncertainModel {
   readonly inputs: readonly UncertainInput[];
+  readonly correlation?: Correlation | undefined;
   /** Outcomes at values of the inputs; one that can't be had is NaN. Throws a fault where values are refused. */
   compute(values: readonly number[]): readonly number[];
 }
@@ -23,8 +26,10 @@ export interface Runs {
 const MOST_REFUSED = 0.1;
 
 /** The values of a run's inputs: always the same for its number. A second sample is independent of the first. */
-export function valuesOfRun({ inputs }: UncertainModel, run: number, second = false): readonly number[] {
-  return inputs.map((input, place) => input.at(sobolAt(run, second ? inputs.length + place : place)));
+export function valuesOfRun({ inputs, correlation }: UncertainModel, run: number, second = false): readonly number[] {
+  const free = inputs.map((_, place) => sobolAt(run, second ? inputs.length + place : place));
+  const shares = correlation === undefined ? free : correlatedShares(free, correlation);
+  return inputs.map((input, place) => input.at(item(shares, place)));
 }
 
 export function likelyValues({ inputs }: UncertainModel): readonly number[] {

@@ -22,8 +22,11 @@ export const f = cellFunction({
   args: { details: text("an argument of that name"), symbols: 1 },
   cautions: [{ rule: raisedBy, raisedBy: { symbols: 3 } }],
   checks: [{ inputs: { remark: 3 }, expected: 1, remark: "as printed" }, ...MORE],
+  returns: listResult("all", { a: quantityResult("length", "how long"), b: money("price"), c: wordResult("state") }),
   compute: () => ({ remark: 1, validity: 2 }),
 });
+const money = (about: string) => quantityResult("money", about);
+export const g = rowResult("one row", { a: quantityResult("length", "how long") });
 export const s = sourceEntries({ known: { short: "K 1", full: "All of K", seen: "opened" } });`;
 
 test("A source is stripped of what only help pages, tests, the finder and notes read, and of nothing else", () => {
@@ -33,7 +36,10 @@ test("A source is stripped of what only help pages, tests, the finder and notes 
       `const hot = (about: string) => symbol("temperature", about, 3, 4); const T = /* @__PURE__ */ hot("wall"); ` +
       `export const e = equation({ name: "E", form: "y = Q", code: (x) => x.Q }); ` +
       `export const f = cellFunction({ id: "A.B", args: { details: text("an argument of that name"), symbols: 1 }, ` +
-      `compute: () => ({ remark: 1, validity: 2 }), }); export const s = sourceEntries({ known: { short: "K 1", } });`,
+      `returns: listResult("all", { a: quantityResult("length", ""), b: money(""), c: wordResult("") }), ` +
+      `compute: () => ({ remark: 1, validity: 2 }), }); ` +
+      `const money = (about: string) => quantityResult("money", about); ` +
+      `export const g = rowResult("one row", { a: quantityResult("length", "how long") }); export const s = sourceEntries({ known: { short: "K 1", } });`,
   );
 });
 

@@ -24,8 +24,7 @@ const numbersAfter = (row: GoldenCells, name: string): readonly number[] => {
   return text.split(",").map((each) => (each.trim() === "inf" ? Infinity : Number(each)));
 };
 
-const law = (row: GoldenCells) =>
-  firstOrder(goldenModel(wordIn(row, "model"), wordIn(row, "inputs").replace(/correlation[^;]*;/, "")));
+const law = (row: GoldenCells) => firstOrder(goldenModel(wordIn(row, "model"), wordIn(row, "inputs")));
 
 const freedomOf = (row: GoldenCells): number => effectiveFreedom(numbersAfter(row, "u"), numbersAfter(row, "nu"));
 

@@ -1,6 +1,7 @@
 /** The models of the golden rows: inputs by their distribution, the outcome by its formula. */
 import * as mathjs from "mathjs";
 import { normalQuantile } from "../../core/numeric/normal";
+import { correlationOf } from "../../core/uncertainty/correlation";
 import { uncertainInputs, type UncertainInput, type UncertainRange } from "../../core/uncertainty/ranges";
 import type { UncertainModel } from "../../core/uncertainty/study";
 
@@ -90,21 +91,7 @@ const outcomeOf = (formula: string): ((scope: Record<string, number>) => number)
   return (scope) => Number(code.evaluate(scope));
 };
 
-/** What of the correlated pair is independent becomes its second input's normal score. */
-const correlated = (inputs: readonly UncertainInput[], r: number, shares: readonly number[]): readonly number[] => {
-  const [z1 = 0, z2 = 0] = shares.slice(0, 2).map(normalQuantile);
-  const second = r * z1 + Math.sqrt(1 - r * r) * z2;
-  return inputs.map((input, place) => (place === 1 ? atScore(input, second) : input.at(shares[place] ?? 0.5)));
-};
-
-/** A normal or log-normal input at a normal score. */
-const atScore = (input: UncertainInput, z: number): number => {
-  const [low, middle, high] = [0.1, 0.5, 0.9].map((share) => input.at(share)) as [number, number, number];
-  const isNormal = Math.abs(high + low - 2 * middle) < 1e-9 * (high - low);
-  return isNormal ? middle + (z * (high - middle)) / TENTH : middle * (high / middle) ** (z / TENTH);
-};
-
-/** A golden row's model. Correlated pairs are made of independent scores, so their inputs are shares of 0 to 1. */
+/** A golden row's model. */
 export function goldenModel(formula: string, text: string): UncertainModel {
   const inputs = inputsOf(text);
   const r = Number(/correlation of the first two \(normal scores\) (-?[\d.]+)/.exec(text)?.[1] ?? 0);
@@ -114,7 +101,8 @@ export function goldenModel(formula: string, text: string): UncertainModel {
     const { dAlpha_u1: a = 0, dAlpha_u2: b = 0, dTheta_u1: c = 0, dTheta_u2: d = 0 } = scope;
     return { ...scope, dAlpha: curved(-1e-6, 1e-6, 0.1e-6, a, b), dTheta: curved(-0.05, 0.05, 0.025, c, d) };
   };
-  if (r === 0) return { inputs, compute: (values) => [valueOf(scopeOf(values))] };
-  const shares = inputs.map(({ label }) => byShare(label, (share) => share));
-  return { inputs: shares, compute: (values) => [valueOf(scopeOf(correlated(inputs, r, values)))] };
+  const [first, second] = inputs;
+  const pairs = r === 0 ? [] : [{ label: first?.label ?? "", with: second?.label ?? "", r }];
+  const correlation = correlationOf(pairs, inputs);
+  return { inputs, correlation, compute: (values) => [valueOf(scopeOf(values))] };
 }

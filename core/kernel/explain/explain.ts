@@ -84,7 +84,7 @@ const explainArg = (compiled: Compiled, call: AdmittedCall, name: string, arg: A
   const { shape } = arg;
   if (name === "units")
     return [{ label: name, description: arg.description, value: system, unit: "", given: given.has(name) }];
-  if (shape.type === "block" && value === undefined)
+  if ((shape.type === "block" || shape.type === "rows") && value === undefined)
     return [{ label: labelOf(name), description: arg.description, value: "", unit: "", given: false }];
   if (shape.type === "block")
     return Object.entries(shape.entries).map(([key, inner]) => {

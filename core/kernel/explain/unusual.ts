@@ -58,7 +58,7 @@ export function unusual(call: AdmittedCall, entries: Entries, values: Values): r
   return entries.flatMap(([name, arg]) => {
     const { shape } = arg;
     const value = values[name];
-    if (shape.type === "block" && value === undefined) return [];
+    if ((shape.type === "block" || shape.type === "rows") && value === undefined) return [];
     if (shape.type === "block") return unusual(call, Object.entries(shape.entries), value as Values);
     if (shape.type === "rows") return inRows(name, Object.entries(shape.columns), value as readonly Values[], call);
     return noticesOf(labelOf(name), arg, value, values, call);

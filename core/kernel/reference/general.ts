@@ -23,6 +23,11 @@ export const generalSources = sourceEntries({
     full: "ANSI Z535.4: Product Safety Signs and Labels (signal words Danger, Warning, Caution, Notice).",
     seen: "memory",
   },
+  jcgm100: {
+    short: "JCGM 100",
+    full: "JCGM 100:2008, Guide to the expression of uncertainty in measurement (GUM): law of propagation 5.2, effective degrees of freedom G.4; example H.2, its inputs as the examples of MSLNZ/GTC and its table H.4 as the tests of sandialabs/suncal (public code) quote them.",
+    seen: "copied",
+  },
   jcgm101: {
     short: "JCGM 101",
     full: "JCGM 101:2008, Evaluation of measurement data: propagation of distributions using a Monte Carlo method; distributions of 6.4, examples of 9.2 to 9.5 as public code quotes them.",

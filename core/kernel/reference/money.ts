@@ -39,7 +39,7 @@ export const moneySources = sourceEntries({
   },
   nistBlcc: {
     short: "NIST BLCC 5.3-19",
-    full: "NIST: Building Life Cycle Cost program BLCC 5.3-19, printed report of the heat pump example (github usnistgov/blcc @3cfbded1, US government work); the yearly fall of the energy price is backed out of its printed present value of 13,784 $.",
+    full: "NIST: Building Life Cycle Cost program BLCC 5.3-19, printed report of the heat pump example (github usnistgov/blcc @3cfbded1, US government work), and its price index table of 2025, US average; the yearly fall of the energy price is backed out of its printed present value of 13,784 $.",
     seen: "opened",
   },
   guideline14: {

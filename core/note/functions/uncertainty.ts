@@ -1,24 +1,13 @@
 import { cellFunction } from "../../kernel/define/cellFunction";
 import { gridResult } from "../../kernel/define/result";
-import { ascending, rankCorrelation, sampleQuantile, shortestInterval } from "../../numeric/sample";
-import { mean, standardDeviation } from "../../numeric/series";
-import { rangesAsGiven, refusedRuns } from "../../uncertainty/cautions";
-import {
-  coverageFactor,
-  endsAgree,
-  firstOrder,
-  leastTrials,
-  numericalTolerance,
-  scatterOf,
-} from "../../uncertainty/firstOrder";
+import { correlatedFreedom, fewBeyond, notNormalPair, rangesAsGiven, refusedRuns } from "../../uncertainty/cautions";
+import { correlatedNames } from "../../uncertainty/correlation";
 import { RANGES_WITH_FREEDOM } from "../../uncertainty/ranges";
 import { likelyValues, refusedShare, runAll } from "../../uncertainty/study";
 import { ARGUMENTS, FUNCTION, functionNamed } from "../args";
-import { functionModel, runsFor, type FunctionModel } from "../uncertainty";
-
-const CONFIDENCE = 0.95;
-/** Digits of an uncertainty that mean something: two at most. */
-const DIGITS = 2;
+import { functionModel, runsFor } from "../uncertainty";
+import { uncertaintyOptions } from "../uncertaintyOptions";
+import { uncertaintyRows } from "../uncertaintyRows";
 
 const AREA = {
   function: "POOL.AREA",
@@ -38,33 +27,17 @@ const COST = {
   arguments: [[100_000, "natural gas", "", ""]],
 } as const;
 
-/** The law of propagation beside the runs, and each input's part in it. */
-function gumRows(model: FunctionModel, values: readonly number[], [from = 0, to = 0]: readonly number[]) {
-  const { inputs, unit } = model;
-  const { estimate, uncertainty, freedom, coefficients, contributions } = firstOrder(model);
-  const factor = coverageFactor(CONFIDENCE, freedom);
-  const expanded = factor * uncertainty;
-  const [low, high] = [estimate - expanded, estimate + expanded];
-  const tolerance = numericalTolerance(uncertainty, DIGITS);
-  const scatter = scatterOf(values, CONFIDENCE);
-  return [
-    ["GUM estimate", estimate, unit],
-    ["GUM standard uncertainty", uncertainty, unit],
-    ["effective degrees of freedom", freedom === Infinity ? "infinite" : freedom, ""],
-    ["coverage factor", factor, ""],
-    ["GUM expanded uncertainty", expanded, unit],
-    ["GUM 95 % from", low, unit],
-    ["GUM 95 % to", high, unit],
-    ["numerical tolerance", tolerance, unit],
-    ["scatter of the runs", scatter, unit],
-    ["GUM beside the runs", endsAgree(Math.max(Math.abs(low - from), Math.abs(high - to)), tolerance, scatter), ""],
-    ["random trials for 95 %", leastTrials(CONFIDENCE), ""],
-    ...inputs.flatMap(({ label, unit: own }, place) => [
-      [`sensitivity coefficient of ${label}`, coefficients[place] ?? 0, `${unit || 1} per ${own || 1}`],
-      [`contribution of ${label}`, contributions[place] ?? 0, unit],
-    ]),
-  ];
-}
+const TOGETHER = ["correlations", "length", "width", 0.6] as const;
+
+/** Voltage over current of the guide's example, as a volume over a flow: V/I in ohms are m³/(m³/h). */
+const IMPEDANCE = {
+  function: "POOL.TURNOVER",
+  ranges: [
+    ["volume", "normal", 4.994899035, null, 5.003100965],
+    ["flow", "normal", 0.01964882526, null, 0.01967317474],
+  ],
+  arguments: [["", "", "SI", "correlations", "volume", "flow", -0.36]],
+} as const;
 
 export const noteUncertainty = cellFunction({
   id: "NOTE.UNCERTAINTY",
@@ -75,15 +48,30 @@ export const noteUncertainty = cellFunction({
   details: [
     "Low and high: the ends of rectangular and triangular, P10 and P90 of normal and log-normal (a tenth lies beyond each). For a normal of known standard deviation they are the mean ∓ 1.2816 deviations; for a log-normal of known geometric deviation g the median divided and multiplied by g^1.2816. Likely: the peak of triangular; elsewhere the middle, and may be left out.",
     "The label is an argument, such as flow, or a label of its block. Low, likely and high are in the unit of the call, or in a sixth column's. An argument with a range may be left out of the call.",
-    "The runs are points of a scrambled Sobol sequence, the same at every call: 2,048, or 256 of a function over 20 µs. Percentiles of 2,048 are good to about 0.5 % of the spread. Ranges are independent of each other.",
-    "Below the runs: the first-order law of the GUM at the means of the inputs. A seventh column may give degrees of freedom: a normal is then Student's distribution in the runs, and the coverage factor is Student's for the effective ones.",
+    "The runs are points of a scrambled Sobol sequence, the same at every call: 2,048, or 256 of a function over 20 µs. Percentiles of 2,048 are good to about 0.5 % of the spread. Ranges are independent of each other unless a correlation is given.",
+    'Behind the arguments of the function may follow the word "coverage" and the coverage probability of both intervals and of the coverage factor, 0.5 to 0.9999 (left out: 95 %); and the word "correlations" and rows of label, label, correlation coefficient, or the three of one pair: =WARMBACK.NOTE.UNCERTAINTY("POOL.TURNOVER",A1:G2,"","","SI","coverage",0.99,"correlations","volume","flow",-0.36).',
+    "Correlated runs: the normal scores of the inputs are multivariate normal with these coefficients (JCGM 101, 6.4.8); between inputs that aren't normal this is a Gaussian copula. The law: u² = Σ (c u)² + 2 Σ c c r u u over the pairs (JCGM 100, 5.2.2); the contribution of the correlations is the root of what the second sum adds, negative where it takes away. Coefficients that can't be together are refused with the range that the others leave; pairs not given are 0.",
+    "Below the runs: the first-order law of the GUM at the means of the inputs. A seventh column may give degrees of freedom: a normal is then Student's distribution in the runs, and the coverage factor is Student's for the effective ones by Welch and Satterthwaite, cut to a whole number (JCGM 100, G.4). Their formula holds for independent inputs: correlated ones count as one contribution with the least degrees of freedom among them.",
     "The GUM interval agrees if both ends lie within the numerical tolerance (half a unit of the second digit of its uncertainty) of those of the runs; the scatter of the runs is twice the standard deviation of the mean over eight parts of them.",
-    "Checked on the four examples of JCGM 101: sums, mass calibration, comparison loss, gauge block.",
+    "Checked on the four examples of JCGM 101: sums, mass calibration, comparison loss, gauge block; and on example H.2 of JCGM 100.",
   ],
-  args: { function: FUNCTION, ranges: RANGES_WITH_FREEDOM, arguments: ARGUMENTS },
+  args: {
+    function: FUNCTION,
+    ranges: RANGES_WITH_FREEDOM,
+    arguments: ARGUMENTS.describedAs(
+      'its arguments in order; "" is a default; then "coverage", probability; "correlations", rows of label, label, r',
+    ),
+  },
   returns: gridResult("statistic, value, unit"),
-  facts: { refusedShare: "fraction", refusedReason: "word" },
-  sources: ["jcgm101"],
+  facts: {
+    refusedShare: "fraction",
+    refusedReason: "word",
+    notNormal: "word",
+    correlatedFreedom: "yes/no",
+    runsBeyond: "number",
+    coverage: "fraction",
+  },
+  sources: ["jcgm100", "jcgm101"],
   cautions: [
     { rule: rangesAsGiven, raisedBy: AREA },
     {
@@ -94,6 +82,12 @@ export const noteUncertainty = cellFunction({
         arguments: [[100_000, "natural gas", 1.5]],
       },
     },
+    { rule: notNormalPair, raisedBy: { ...AREA, arguments: [[...AREA.arguments[0], ...TOGETHER]] } },
+    {
+      rule: correlatedFreedom,
+      raisedBy: { ...IMPEDANCE, ranges: IMPEDANCE.ranges.map((row) => [...row, null, 4]) },
+    },
+    { rule: fewBeyond, raisedBy: { ...AREA, arguments: [[...AREA.arguments[0], "coverage", 0.999]] } },
   ],
   checks: [
     {
@@ -129,42 +123,55 @@ export const noteUncertainty = cellFunction({
       source: "suncal",
       remark: "Contributions 0.57, with 9 degrees of freedom, and 0.25",
     },
+    ...(
+      [
+        ["GUM estimate", 254.26],
+        ["GUM standard uncertainty", 0.236],
+      ] as const
+    ).map(([row, value]) => ({
+      inputs: IMPEDANCE,
+      expected: { row, column: "value", value },
+      tolerance: 0.001,
+      source: "jcgm100" as const,
+      remark:
+        "H.2, table H.4: impedance of 4.9990 V (u 0.0032) and 19.661 mA (u 0.0095), r -0.36, as hours of a volume",
+    })),
+    {
+      inputs: {
+        ...AREA,
+        ranges: [
+          ["length", "log-normal", 0.27376613, null, 0.91318819],
+          ["width", "log-normal", 15.832706, null, 25.264159],
+        ],
+        arguments: [[...AREA.arguments[0], ...TOGETHER]],
+      },
+      expected: { row: "mean", column: "value", value: 11.954087 },
+      tolerance: "0.5 %",
+      source: "distributionRows",
+      remark: "medians 0.5 and 20 m, geometric deviations 1.6 and 1.2, correlation 0.6 of the logarithms",
+    },
   ],
-  compute({ function: name, ranges, arguments: raw }, { catalogue, recordFacts }) {
+  compute({ function: name, ranges, arguments: given }, { catalogue, trace, recordFacts }) {
     const definition = functionNamed(catalogue, name);
-    const model = functionModel(definition, ranges, raw, catalogue);
+    const { raw, coverage, pairs } = uncertaintyOptions(given);
+    const model = functionModel(definition, ranges, raw, catalogue, pairs);
     const [likely = 0] = model.compute(likelyValues(model));
     const runs = runsFor(definition);
     const found = runAll(model, runs, 1);
     const refused = refusedShare(found, runs);
-    recordFacts({ refusedShare: refused, refusedReason: found.fault?.message ?? "" });
-    const [values = []] = found.outcomes;
-    const sorted = ascending(values);
-    const at = (share: number): number => sampleQuantile(sorted, share);
-    const ends = [at((1 - CONFIDENCE) / 2), at((1 + CONFIDENCE) / 2)] as const;
-    const [from, to] = shortestInterval(sorted, CONFIDENCE);
-    const { unit } = model;
-    return [
-      ["statistic", "value", "unit"],
-      ["P10", at(0.1), unit],
-      ["P50", at(0.5), unit],
-      ["P90", at(0.9), unit],
-      ["likely inputs", likely, unit],
-      ["mean", mean(values), unit],
-      ["standard deviation", standardDeviation(values), unit],
-      ["95 % from", ends[0], unit],
-      ["95 % to", ends[1], unit],
-      ["shortest 95 % from", from, unit],
-      ["shortest 95 % to", to, unit],
-      ["share below 0", values.filter((value) => value < 0).length / values.length, ""],
-      ["runs", runs, ""],
-      ["left out", refused, ""],
-      ...model.inputs.map(({ label }, place) => [
-        `rank correlation of ${label}`,
-        rankCorrelation(found.inputs[place] ?? [], values),
-        "",
-      ]),
-      ...gumRows(model, values, ends),
-    ];
+    const { inputs, correlation } = model;
+    recordFacts({
+      refusedShare: refused,
+      refusedReason: found.fault?.message ?? "",
+      notNormal: correlatedNames(
+        ranges,
+        correlation,
+        ({ distribution, freedom }) => distribution !== "normal" || Boolean(freedom),
+      ),
+      correlatedFreedom: correlatedNames(inputs, correlation, ({ freedom }) => freedom < Infinity) !== "",
+      runsBeyond: (runs * (1 - coverage)) / 2,
+      coverage,
+    });
+    return uncertaintyRows(model, likely, found, runs, coverage, trace);
   },
 });

@@ -7,6 +7,7 @@ import { SURFACE, WATER_DEPTH } from "../args";
 import { coolingDisagrees, coolingNoFinding, coolingTestConditions } from "../learn/coolingCautions";
 import { checkCooling, coolingResult, coolingRuns } from "../learn/coolingTest";
 import { coolingRow } from "../learn/coolingRow";
+import { HEATER_ENTRIES, heaterOf } from "../learn/heaterInPlace";
 import { NIGHT_ENTRIES } from "../losses/inputs";
 
 const kelvin = (value: number): number => si("temperature difference", value);
@@ -17,6 +18,7 @@ const TEST_ENTRIES = {
   ...NIGHT_ENTRIES,
   airError: error("standard error of the air", 0).default(kelvin(0.5)),
   depthError: quantity("fraction", "standard error of the depth", { from: 0, to: 0.5 }).default(0.03),
+  ...HEATER_ENTRIES,
 } as const;
 
 /** An invented open night. */
@@ -49,6 +51,8 @@ export const poolCoolingTest = cellFunction({
     "Log: time (hours, or dates of the sheet), water, air, [covered], [sun], [heat]. Air, sun and heat are means since the row before; those of the first row aren't used. A gap over 2.5 usual steps, or a change of the cover, begins a new run with its own start temperature. Give night rows only, or sun on a level surface.",
     "Each step is solved exactly with air held through it; least squares over coefficient and start temperatures; two rows give the closed form. Water: 997 kg/m³, 4.18 kJ/(kg·K). Coefficient by the water surface, against the air.",
     "Uncertainty: standard, of the readings (the sensor's error, or the scatter about the line if larger), the air and the depth; least and most are two of it to each side (about 95 %). Fit error: of the scatter alone. No finding: the water fell by less than four sensor errors.",
+    "Sky: by Clark and Allen from the humidity, cloud and hidden sky of the inputs at the mean air; without sky is what is left against the air, for comparison with other nights.",
+    "Heater in place: with rise, hours, mean water and mean air of a night with the heater on (the four heater labels), what the water stored and what the coefficient of the row lost meanwhile: take the row of that night's cover.",
     "By relations: what POOL.LOSSES gives without sun at the means of the rows, with humidity and wind of the inputs.",
   ],
   args: {
@@ -93,6 +97,12 @@ export const poolCoolingTest = cellFunction({
     byRelations: quantityResult("film coefficient", "what POOL.LOSSES gives"),
     finding: wordResult("found, no finding or not tested"),
     beside: wordResult("the test beside POOL.LOSSES"),
+    skyTemperature: quantityResult("temperature", "of the sky over the hours, hidden share counted"),
+    skyLoss: quantityResult("irradiance", "radiation of the open water to it, by surface"),
+    withoutSky: quantityResult("film coefficient", "coefficient less that radiation: wind and evaporation"),
+    heaterHeat: quantityResult("irradiance", "what the heater delivers, by surface"),
+    heaterUncertainty: quantityResult("irradiance", "its standard uncertainty"),
+    heaterOutput: quantityResult("heat rate", "what the heater delivers"),
   }),
   facts: {
     weakFall: "temperature difference",
@@ -125,6 +135,17 @@ export const poolCoolingTest = cellFunction({
       source: "identity",
       remark: "a night made with 45 W/(m²·K), fitted by another program",
     },
+    {
+      inputs: {
+        ...NIGHT,
+        log: HOURLY,
+        inputs: { heaterRise: 0.7, heaterHours: 8, heaterWater: 26, heaterAir: 18 },
+      },
+      expected: { row: "open", column: "heaterHeat", value: 511.9386 },
+      tolerance: "0.001 %",
+      source: "identity",
+      remark: "storage and loss, by another program",
+    },
   ],
   compute({ log, area, depth, sensorError, inputs }, { trace, recordFacts }) {
     const runs = coolingRuns(log, area, inputs.sunShare);
@@ -137,7 +158,11 @@ export const poolCoolingTest = cellFunction({
     const [open, under] = [resultOf(false, "Open"), resultOf(true, "Covered")];
     const tested = [open, under].filter((each) => each !== undefined);
     const night = { ...inputs, area, depth };
-    const lines = [coolingRow("open", open, undefined, night), coolingRow("covered", under, open, night)];
+    const rowOf = (state: string, found: typeof open, beside: typeof open) =>
+      trace.within(`Beside the ${state} test`, () =>
+        coolingRow(state, found, beside, night, found && heaterOf(found, depth, errors, inputs, trace), trace),
+      );
+    const lines = [rowOf("open", open, undefined), rowOf("covered", under, open)];
     recordFacts({
       sensorError,
       weakFall: Math.min(...tested.map(({ fall }) => fall)),

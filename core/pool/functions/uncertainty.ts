@@ -2,7 +2,8 @@ import { quantity } from "../../kernel/define/argument";
 import { cellFunction } from "../../kernel/define/cellFunction";
 import { renderMarks, valueError } from "../../kernel/values/fault";
 import { tableResult } from "../../kernel/define/result";
-import { mayNotPay, rangesAsGiven, refusedRuns } from "../../uncertainty/cautions";
+import { mayNotPay, notNormalPair, rangesAsGiven, refusedRuns } from "../../uncertainty/cautions";
+import { CORRELATIONS, correlatedNames } from "../../uncertainty/correlation";
 import { RANGES } from "../../uncertainty/ranges";
 import { likelyValues, refusedShare } from "../../uncertainty/study";
 import { evaporationMethodSpread } from "../evaporation/cautions";
@@ -43,6 +44,7 @@ export const poolUncertainty = cellFunction({
   topic: "pool",
   memoised: true,
   slow: true,
+  unitsAfter: "runs",
   summary:
     "P10, P50 and P90 of POOL.YEAR's heat, warm days, saving and payback for inputs in ranges; which inputs rule.",
   keywords: ["Monte Carlo", "risk", "sensitivity", "confidence", "probability", "error", "tolerance", "Sobol"],
@@ -51,6 +53,7 @@ export const poolUncertainty = cellFunction({
     "Labels: those of POOL.YEAR, and those that this block adds: evaporation factor (for the spread between relations; convection follows it), sun factor, air shift (of the same humidity), installed cost, yearly upkeep, discount rate. The block may be that of POOL.YEAR with rows added below; an optional label with a range needs no value there.",
     "P10 is the value that a tenth of the years stays below; of payback the short end. A year that saves nothing never pays back and counts as the longest. Payback is simple at discount rate 0, else discounted without escalation.",
     "The runs are points of a scrambled Sobol sequence, the same at every call; a power of two, 8 to 256. At 64 a P10 or P90 is good to a few percent of the spread, and 256 halve that. A year takes 5 to 10 ms. The panel runs up to 2,048 and shows the shares of each input in the variance, first order and total.",
+    "Correlations: the normal scores of the two ranges have this coefficient (a Gaussian copula; JCGM 101, 6.4.8 for normal ones); pairs not given are independent. Coefficients that can't be together are refused with the range that the others leave. Shares in the variance need independent inputs: with correlations the panel shows none.",
     "Rank correlation (Spearman): near 1 or −1 the input rules the outcome, near 0 it doesn't matter beside the others.",
     "Values outside a label's limits refuse their run: up to a tenth of the runs may be left out, and a caution says so.",
   ],
@@ -59,6 +62,7 @@ export const poolUncertainty = cellFunction({
     climate: CLIMATE,
     ranges: RANGES,
     runs: quantity("count", "years to run: a power of two", { from: 8, to: MOST_RUNS, whole: true }).default(64),
+    correlations: CORRELATIONS.describedAs("rows of label, label, correlation coefficient of two ranges").optional(),
   },
   returns: tableResult("uncertainty of the year", UNCERTAINTY_COLUMNS),
   facts: {
@@ -69,11 +73,19 @@ export const poolUncertainty = cellFunction({
     refusedReason: "word",
     inTime: "fraction",
     paybackLimit: "years",
+    notNormal: "word",
   },
   sources: ["jcgm101"],
   cautions: [
     { rule: rangesAsGiven, raisedBy: at({}, [WIND]) },
     { rule: refusedRuns, raisedBy: { ...at({}, [["sun share", "normal", 0.7, null, 0.95]]), runs: 32 } },
+    {
+      rule: notNormalPair,
+      raisedBy: {
+        ...at({}, [WIND, ["design load", "normal", 20, null, 24]]),
+        correlations: [["wind at water", "design load", 0.5]],
+      },
+    },
     { rule: mayNotPay, raisedBy: at(MONEY, [["installed cost", "rectangular", 4000, null, 400_000]]) },
     { rule: poolEstimate, raisedBy: at({}, [WIND]) },
     { rule: evaporationMethodSpread, raisedBy: at({}, [WIND]) },
@@ -103,10 +115,10 @@ export const poolUncertainty = cellFunction({
       remark: "Energy that costs nothing saves nothing.",
     },
   ],
-  compute({ inputs, climate: cells, ranges, runs }, { trace, recordFacts, system }) {
+  compute({ inputs, climate: cells, ranges, runs, correlations }, { trace, recordFacts, system }) {
     if ((runs & (runs - 1)) !== 0) throw valueError(`runs: must be 8, 16, 32, 64, 128 or 256, got ${runs}`);
     const climate = admitClimate(cells, system);
-    const model = uncertainYear(inputs, climate, ranges, system);
+    const model = uncertainYear(inputs, climate, ranges, system, correlations);
     const likely = model.trace(likelyValues(model), trace);
     const found = uncertainRuns(model, inputs, cells, ranges, runs, system);
     const refused = refusedShare(found, runs);
@@ -117,6 +129,7 @@ export const poolUncertainty = cellFunction({
       lossEstimated: true,
       evaporationBy: inputs.evaporationMethod,
       monthlyRows: climate.monthly,
+      notNormal: correlatedNames(ranges, model.correlation, ({ distribution }) => distribution !== "normal"),
       refusedShare: refused,
       refusedReason: renderMarks(found.fault?.message ?? "", system),
       ...(inTime === "" ? {} : { inTime, paybackLimit: paybackWithin }),

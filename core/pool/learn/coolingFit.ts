@@ -57,6 +57,22 @@ export const combinedUncertainty = equation({
   code: (x) => Math.hypot(x.s * x.g, x.ua * x.ga, x.U * x.ud),
 });
 
+export const heatInPlace = equation({
+  name: "Heat of a heater in place",
+  form: "q = C * dT / t + U * (Tm - Ta)",
+  kind: "irradiance",
+  symbols: {
+    C,
+    t,
+    U,
+    dT: symbol("temperature difference", "rise of the water", 0, 5),
+    Tm: symbol("temperature", "mean water", 290, 310),
+    Ta: symbol("temperature", "mean air", 265, 300),
+  },
+  source: "identity",
+  code: (x) => (x.C * x.dT) / x.t + x.U * (x.Tm - x.Ta),
+});
+
 /** Time since the reading before, s; air through it, K; known heat through it, W/m². */
 export interface CoolingStep {
   readonly time: number;

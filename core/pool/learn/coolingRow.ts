@@ -1,7 +1,9 @@
 /** What a night shows in one state of the cover, as a row of the table. */
 import { NO_VALUE } from "../../kernel/define/result";
 import type { CoolingResult } from "./coolingTest";
-import { coefficientByRelations, type NightInputs } from "./nightLosses";
+import { silent, type Trace } from "../../kernel/define/steps";
+import type { heaterOf } from "./heaterInPlace";
+import { coefficientByRelations, skyOf, type NightInputs } from "./nightLosses";
 
 const NOTHING = {
   coefficient: NO_VALUE,
@@ -18,6 +20,12 @@ const NOTHING = {
   hours: NO_VALUE,
   readings: NO_VALUE,
   byRelations: NO_VALUE,
+  skyTemperature: NO_VALUE,
+  skyLoss: NO_VALUE,
+  withoutSky: NO_VALUE,
+  heaterHeat: NO_VALUE,
+  heaterUncertainty: NO_VALUE,
+  heaterOutput: NO_VALUE,
 } as const;
 
 const besideOf = (by: number | undefined, least: number, most: number): string => {
@@ -31,12 +39,17 @@ export function coolingRow(
   found: CoolingResult | undefined,
   open: CoolingResult | undefined,
   inputs: NightInputs,
+  heater: ReturnType<typeof heaterOf>,
+  trace: Trace = silent,
 ) {
   if (found === undefined) return { state, ...NOTHING, finding: "not tested", beside: "" };
   const { coefficient: U, uncertainty: u } = found;
   const [least, most] = [U - 2 * u, U + 2 * u];
   const share = open !== undefined && state === "covered" ? U / open.coefficient : undefined;
-  const by = coefficientByRelations(found, inputs, state === "covered");
+  const covered = state === "covered";
+  const by = coefficientByRelations(found, inputs, covered);
+  const sky = skyOf(found, inputs, trace);
+  const loss = covered ? undefined : sky?.loss;
   return {
     state,
     coefficient: U,
@@ -54,6 +67,12 @@ export function coolingRow(
     hours: found.time,
     readings: found.readings,
     byRelations: by ?? NO_VALUE,
+    skyTemperature: sky?.temperature ?? NO_VALUE,
+    skyLoss: loss ?? NO_VALUE,
+    withoutSky: loss === undefined ? NO_VALUE : U - loss / (found.meanWater - found.meanAir),
+    heaterHeat: heater?.heat ?? NO_VALUE,
+    heaterUncertainty: heater?.uncertainty ?? NO_VALUE,
+    heaterOutput: heater ? heater.heat * inputs.area : NO_VALUE,
     finding: found.found ? "found" : "no finding",
     beside: found.found ? besideOf(by, least, most) : "",
   };

@@ -1,5 +1,8 @@
-/** What the relations of POOL.LOSSES give for the hours of a cooling test, without sun. */
+/** What the relations of POOL.LOSSES give for the hours of a cooling test, without sun; and what the sky takes of them. */
+import { dewPointOfAir } from "../../air/moistAir";
 import type { ValuesOf } from "../../kernel/define/argument";
+import type { Trace } from "../../kernel/define/steps";
+import { skyEmissivity, skyRadiation, skyTemperature } from "../losses/equations";
 import type { NIGHT_ENTRIES } from "../losses/inputs";
 import { lossesByParts } from "../losses/losses";
 import { checkLossInputs, poolStateOf, type LossInputs } from "../losses/poolState";
@@ -43,4 +46,15 @@ export function coefficientByRelations({ meanWater, meanAir }: Means, inputs: Ni
   } satisfies LossInputs;
   checkLossInputs(all);
   return lossesByParts(poolStateOf(all)).net / (area * (meanWater - meanAir));
+}
+
+/** Sky and radiation of an open surface in the hours of a test: K and W/m²; undefined without humidity. */
+export function skyOf({ meanWater: Tw, meanAir: Ta }: Means, inputs: NightInputs, trace: Trace) {
+  const { humidity, cloud: N, hiddenSky: f } = inputs;
+  if (humidity === undefined) return undefined;
+  const es = trace.step(skyEmissivity, { Td: dewPointOfAir(Ta, humidity, trace), N });
+  return {
+    temperature: trace.step(skyTemperature, { Ta, f, es }),
+    loss: trace.step(skyRadiation, { A: 1, Tw, Ta, f, es }),
+  };
 }

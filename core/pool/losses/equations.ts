@@ -89,6 +89,19 @@ export const skyRadiation = equation({
   code: (x) => x.A * WATER_EMISSIVITY * STEFAN * (x.Tw ** 4 - (x.f + (1 - x.f) * x.es) * x.Ta ** 4),
 });
 
+export const skyTemperature = equation({
+  name: "Temperature of a black body that radiates as the sky does",
+  form: "Ts = Ta * (f + (1 - f) * es)^0.25",
+  kind: "temperature",
+  symbols: {
+    Ta,
+    f: symbol("fraction", "share of the sky hidden", 0, 1),
+    es: symbol("fraction", "emissivity of the sky", 0.6, 1.05),
+  },
+  source: "clarkAllen1978",
+  code: (x) => x.Ta * (x.f + (1 - x.f) * x.es) ** 0.25,
+});
+
 /** Floor and the four walls of a square pool of that surface. */
 export const groundArea = equation({
   name: "Area towards the ground (square plan)",

@@ -21,6 +21,13 @@ export function uncertainRuns(
   runs: number,
   system: System,
 ): Runs {
-  const key = [Object.entries(inputs), climate, ranges.map((range) => Object.values(range)), runs, system];
+  const key = [
+    Object.entries(inputs),
+    climate,
+    ranges.map((range) => Object.values(range)),
+    [...(model.correlation?.matrix ?? [])],
+    runs,
+    system,
+  ];
   return KNOWN.getOrCompute("runs", key, () => runAll(model, runs, OUTCOMES.length));
 }

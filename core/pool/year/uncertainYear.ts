@@ -6,6 +6,7 @@ import { valueError } from "../../kernel/values/fault";
 import type { System } from "../../kernel/values/quantity";
 import { sumOf } from "../../numeric/series";
 import { discountedPayback, simplePayback, yearlyRatio } from "../../cost/equations";
+import { correlationOf, type CorrelatedPair } from "../../uncertainty/correlation";
 import { uncertainInputs, type UncertainInput, type UncertainRange } from "../../uncertainty/ranges";
 import type { UncertainModel } from "../../uncertainty/study";
 import { FREEZING } from "../equations";
@@ -122,11 +123,17 @@ export function uncertainYear(
   climate: Climate,
   ranges: readonly UncertainRange[],
   system: System,
+  pairs: readonly CorrelatedPair[] = [],
 ): UncertainYear {
   const uncertain = uncertainInputs(ranges, (label, name) => labelKind(UNCERTAIN_INPUTS, label, name, inputs), system);
   const weatherAt = uncertainWeather(climate);
   const kept: Kept = {};
   const trace = (values: readonly number[], to: Trace): readonly number[] =>
     outcomesOf(withValues(inputs, uncertain, values, system), weatherAt, kept, to);
-  return { inputs: uncertain, trace, compute: (values) => trace(values, silent) };
+  return {
+    inputs: uncertain,
+    correlation: correlationOf(pairs, uncertain),
+    trace,
+    compute: (values) => trace(values, silent),
+  };
 }

@@ -38,6 +38,8 @@ export interface CheckedValue {
 /** Many runs of a call with ranges. */
 export interface StudiedCall {
   readonly pictures: readonly ShownPicture[];
+  /** Whether shares of the inputs are among them: not of correlated inputs. */
+  readonly shares: boolean;
   /** How many runs, in what time. */
   readonly summary: string;
 }

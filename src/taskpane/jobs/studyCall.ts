@@ -29,8 +29,12 @@ export async function studyCall(
   const refused = study.refused();
   const left =
     refused > 0 ? ` ${(100 * refused).toPrecision(2)} % have values outside the limits and are left out.` : "";
+  const forShares = study.correlated
+    ? " (no shares of the inputs: those need inputs without correlation)"
+    : ` and ${count(total - STUDY_RUNS)} for the shares`;
   return {
     pictures: study.pictures(),
-    summary: `${count(STUDY_RUNS)} ${run}s for the distribution and ${count(total - STUDY_RUNS)} for the shares in ${(time / 1000).toPrecision(2)} s: ${(time / total).toPrecision(2)} ms each.${left}`,
+    shares: !study.correlated,
+    summary: `${count(STUDY_RUNS)} ${run}s for the distribution${forShares} in ${(time / 1000).toPrecision(2)} s: ${(time / total).toPrecision(2)} ms each.${left}`,
   };
 }

@@ -11,13 +11,17 @@ import { endedBy, progressBox, stoppedBox } from "./progressBox";
 /** The functions that can be studied. */
 const STUDIED: readonly string[] = ["POOL.UNCERTAINTY", "NOTE.UNCERTAINTY"];
 
-const shown = (services: PanelServices, of: PicturesOf, { pictures, summary }: StudiedCall) => [
+const shown = (services: PanelServices, of: PicturesOf, { pictures, shares, summary }: StudiedCall) => [
   h("p", {}, summary),
-  h(
-    "p",
-    { class: "quiet" },
-    "First-order share: the part of the spread that the input makes by itself. Total share: with all that it makes together with others.",
-  ),
+  ...(shares
+    ? [
+        h(
+          "p",
+          { class: "quiet" },
+          "First-order share: the part of the spread that the input makes by itself. Total share: with all that it makes together with others.",
+        ),
+      ]
+    : []),
   picturesBox(services, pictures, of, undefined),
 ];
 
