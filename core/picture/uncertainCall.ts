@@ -5,8 +5,8 @@ import {
   CATALOGUE,
   functionModel,
   functionNamed,
+  knownRuns,
   OUTCOMES,
-  runAll,
   runsFor,
   uncertainRuns,
   uncertainYear,
@@ -76,7 +76,12 @@ function functionCall(compiled: Compiled, args: readonly unknown[]): UncertainCa
     model,
     outcomes: [{ name: description, unit: model.unit, of: (value) => value }],
     run: "run",
-    cellRuns: () => runAll(model, runsFor(definition), 1),
+    cellRuns: () =>
+      knownRuns(definition.id, [ranges.map((range) => Object.values(range)), raw], {
+        model,
+        runs: runsFor(definition),
+        outcomes: 1,
+      }),
   };
 }
 

@@ -12,7 +12,8 @@ import {
   scatterOf,
 } from "../../uncertainty/firstOrder";
 import { RANGES_WITH_FREEDOM } from "../../uncertainty/ranges";
-import { likelyValues, refusedShare, runAll } from "../../uncertainty/study";
+import { knownRuns } from "../../uncertainty/knownRuns";
+import { likelyValues, refusedShare } from "../../uncertainty/study";
 import { ARGUMENTS, FUNCTION, functionNamed } from "../args";
 import { functionModel, runsFor, type FunctionModel } from "../uncertainty";
 
@@ -130,12 +131,17 @@ export const noteUncertainty = cellFunction({
       remark: "Contributions 0.57, with 9 degrees of freedom, and 0.25",
     },
   ],
-  compute({ function: name, ranges, arguments: raw }, { catalogue, recordFacts }) {
+  compute({ function: name, ranges, arguments: raw }, { catalogue, recordFacts, isSliceOver }) {
     const definition = functionNamed(catalogue, name);
     const model = functionModel(definition, ranges, raw, catalogue);
     const [likely = 0] = model.compute(likelyValues(model));
     const runs = runsFor(definition);
-    const found = runAll(model, runs, 1);
+    const found = knownRuns(definition.id, [ranges.map((range) => Object.values(range)), raw], {
+      model,
+      runs,
+      outcomes: 1,
+      isSliceOver,
+    });
     const refused = refusedShare(found, runs);
     recordFacts({ refusedShare: refused, refusedReason: found.fault?.message ?? "" });
     const [values = []] = found.outcomes;

@@ -103,12 +103,12 @@ export const poolUncertainty = cellFunction({
       remark: "Energy that costs nothing saves nothing.",
     },
   ],
-  compute({ inputs, climate: cells, ranges, runs }, { trace, recordFacts, system }) {
+  compute({ inputs, climate: cells, ranges, runs }, { trace, recordFacts, system, isSliceOver }) {
     if ((runs & (runs - 1)) !== 0) throw valueError(`runs: must be 8, 16, 32, 64, 128 or 256, got ${runs}`);
     const climate = admitClimate(cells, system);
     const model = uncertainYear(inputs, climate, ranges, system);
     const likely = model.trace(likelyValues(model), trace);
-    const found = uncertainRuns(model, inputs, cells, ranges, runs, system);
+    const found = uncertainRuns(model, inputs, cells, ranges, runs, system, isSliceOver);
     const refused = refusedShare(found, runs);
     if (trace.on) traceUncertainty(model, found, trace);
     const { paybackWithin } = inputs;
