@@ -1,10 +1,8 @@
-import { freeName } from "../../workbook/starterCells";
 import type { Area, PlacedPicture, ReferenceText, Workbook } from "../../workbook/port";
-import { WORK_CANCELLED } from "../../workbook/timeSlices";
 import { parseReference } from "../../workbook/reader/reference";
 import type { SheetBook } from "./sheetBook";
 import { areaOf } from "../file/address";
-import { starterData } from "../file/starterBook";
+import { insertSheet } from "./insertSheet";
 
 /** The workbook port over the preview's sheet engine. */
 
@@ -86,18 +84,7 @@ export const previewWorkbook = (
     requireSheet(book, area.sheet);
     book.makeRoom(area);
   },
-  insert: async (starter, { signal } = {}) => {
-    if (signal?.aborted === true) throw WORK_CANCELLED;
-    const title = freeName(
-      starter.name,
-      book.sheets().map(({ name }) => name),
-    );
-    const taken = new Set(book.names().flatMap(({ name, sheet }) => (sheet === undefined ? [name.toLowerCase()] : [])));
-    const { sheet, names } = starterData(starter, title, taken);
-    book.addSheet(sheet, names);
-    await book.whenCalculated();
-    return title;
-  },
+  insert: (starter, options) => insertSheet(book, starter, options),
   documentName: async () => files.name(),
   documentBytes: async () => {
     await book.whenCalculated();

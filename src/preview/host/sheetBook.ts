@@ -8,6 +8,13 @@ export interface SlicedWork {
   readonly onProgress?: ((done: number, of: number) => void) | undefined;
 }
 
+/** How a sheet is added. */
+export interface AddingWork {
+  pause(): Promise<void> | undefined;
+  /** Asked when the sheet is made. */
+  isStale(): boolean;
+}
+
 /** A workbook in the sheet engine, without the engine's types: what evaluator, page and port adapter work on. */
 export interface SheetBook {
   sheets(): readonly SheetFacts[];
@@ -43,6 +50,13 @@ export interface SheetBook {
   makeRoom(area: Area): void;
   /** Adds a sheet and its names behind the others as one undo step, and shows it; answers the name it got. */
   addSheet(sheet: SheetData, names: readonly NameData[]): string;
+  /**
+   * The same with pauses before the sheet is there; undefined where it is no longer wanted by then. Fails where another
+   * workbook was opened meanwhile.
+   */
+  addSheetInSlices(sheet: SheetData, names: readonly NameData[], work: AddingWork): Promise<string | undefined>;
+  /** Takes the sheet that was added last away again, with its names and its undo step; other changes stay. */
+  takeBack(sheet: string): void;
   /**
    * From now on sheets, rows and columns that are there stay where they are; who tries is refused with a sentence.
    * Undefined lets them go.

@@ -13,7 +13,7 @@ import {
 import type { Address, Area, CellWrite } from "../../workbook/port";
 import type { NameData, SheetData } from "../file/bookData";
 import type { OpenBook } from "./open";
-import { engineSheet } from "./bookSnapshot";
+import { engineSheet, type CellRows } from "./bookSnapshot";
 import { valueCell } from "./cellValue";
 
 /** Changes to the open workbook, as commands that undo knows. */
@@ -103,13 +103,13 @@ const addName = (open: OpenBook, { name, refersTo }: NameData): void => {
 };
 
 /** Adds a sheet and its names as one undo step; `sheet.name` must be free. */
-export const addSheet = (open: OpenBook, sheet: SheetData, names: readonly NameData[]): void => {
+export const addSheet = (open: OpenBook, sheet: SheetData, names: readonly NameData[], cells?: CellRows): void => {
   const id = `sheet-${Date.now().toString(36)}-${open.workbook().getSheetSize()}`;
   asOneStep(open, () => {
     for (const name of names) addName(open, name);
     open.services.commands.syncExecuteCommand(InsertSheetCommand.id, {
       unitId: open.unitId(),
-      sheet: engineSheet(id, sheet),
+      sheet: engineSheet(id, sheet, cells),
     });
   });
 };

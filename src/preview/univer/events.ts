@@ -3,11 +3,8 @@ import { SetRangeValuesMutation, SetSelectionsOperation, SetWorksheetActiveOpera
 
 import type { Address, Unsubscribe } from "../../workbook/port";
 import { markDirty, selectedCell } from "./edit";
+import { MOVES } from "./moves";
 import type { OpenBook } from "./open";
-
-/** Mutations that move cells: a call's address is then void, and everything calculates again. */
-const MOVES =
-  /^sheet\.mutation\.(?:insert-row|insert-col|remove-rows?|remove-col|move-range|move-rows|move-col(?:umn)?s|remove-sheet|reorder-range)/;
 
 /** Changes closer together than this are reported as one. */
 const BURST_MS = 50;

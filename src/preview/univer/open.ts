@@ -9,6 +9,7 @@ import { createCellReader } from "./cells";
 import type { CellReader } from "./cells";
 import { fixEngine } from "./engineFixes";
 import type { EngineWatch } from "./engineFixes";
+import { sliceFormulas } from "./formulaSlices";
 import { speedUpEngine } from "./engineSpeed";
 import { engineBook, engineBookInSlices } from "./bookSnapshot";
 
@@ -68,6 +69,7 @@ export const openBook = (univer: Univer, log: CallSites, first: BookData, watch:
   const services = servicesOf(univer);
   fixEngine(univer.__getInjector(), log, watch);
   speedUpEngine(univer.__getInjector());
+  if (watch.slices !== undefined) sliceFormulas(univer.__getInjector(), log, watch.slices);
   const readerOf = (): CellReader => createCellReader(services.model, workbook, log);
   let cells = readerOf();
   const find = (name: string): Worksheet | undefined =>

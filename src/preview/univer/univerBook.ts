@@ -5,7 +5,8 @@ import { isRefusal, tokens } from "../../workbook/reader/tokens";
 import type { SheetBook } from "../host/sheetBook";
 import type { CallSites } from "../host/callSites";
 import type { BookData } from "../file/bookData";
-import { addSheet, makeRoom, markDirty, selectCell, selectedCell, frontSelection, writeBookCells } from "./edit";
+import { addedSheets } from "./addedSheets";
+import { makeRoom, markDirty, selectCell, selectedCell, frontSelection, writeBookCells } from "./edit";
 import { openBook } from "./open";
 import type { OpenBook } from "./open";
 import { dataInSlices, dataOf, namesOf } from "./openData";
@@ -163,15 +164,14 @@ export const univerBook = (univer: Univer, log: CallSites, first: BookData, engi
       writeBookCells(open, cells);
     },
     makeRoom: (area) => makeRoom(open, area),
-    addSheet: (sheet, names) => {
-      const name = open.workbook().uniqueSheetName(sheet.name);
-      edits += 1;
-      structure.freely(() => addSheet(open, { ...sheet, name }, names));
-      calculateAll();
-      watch.everything();
-      selectCell(open, { sheet: name, row: 0, column: 0 });
-      return name;
-    },
+    ...addedSheets(open, {
+      freely: structure.freely,
+      onAdded: () => {
+        edits += 1;
+        calculateAll();
+        watch.everything();
+      },
+    }),
     keepStructure: structure.keep,
     readTyped: typed.read,
     edits: () => edits,

@@ -1,0 +1,75 @@
+/** Adds sheets to the open workbook, at once or made in slices, and takes the last one away again. */
+import { sequenceExecute, type IUndoRedoItem } from "@univerjs/core";
+
+import type { Address } from "../../workbook/port";
+import type { NameData, SheetData } from "../file/bookData";
+import type { AddingWork, SheetBook } from "../host/sheetBook";
+import { cellRowsInSlices, type CellRows } from "./bookSnapshot";
+import { addSheet, selectCell, selectedCell } from "./edit";
+import type { OpenBook } from "./open";
+
+/** What the engine keeps of a workbook's undo steps (0.25.1). */
+interface UndoSteps {
+  _getUndoStack(unitId: string): IUndoRedoItem[] | null;
+  _updateStatus(): void;
+}
+
+interface Added {
+  readonly name: string;
+  readonly sheetId: string;
+  readonly step: IUndoRedoItem;
+  /** The cell that was selected before. */
+  readonly before: Address | undefined;
+}
+
+interface AddedSheetsParts {
+  /** Does what the page may do to a workbook whose structure is kept. */
+  freely(work: () => void): void;
+  /** Called when a sheet is there. */
+  onAdded(): void;
+}
+
+const touches = ({ undoMutations }: IUndoRedoItem, sheetId: string): boolean =>
+  undoMutations.some(({ params }) => (params as { subUnitId?: string } | undefined)?.subUnitId === sheetId);
+
+export function addedSheets(
+  open: OpenBook,
+  { freely, onAdded }: AddedSheetsParts,
+): Pick<SheetBook, "addSheet" | "addSheetInSlices" | "takeBack"> {
+  let last: Added | undefined;
+  const steps = open.services.undo as unknown as UndoSteps;
+
+  function add(sheet: SheetData, names: readonly NameData[], cells?: CellRows): string {
+    const name = open.workbook().uniqueSheetName(sheet.name);
+    const before = selectedCell(open);
+    freely(() => addSheet(open, { ...sheet, name }, names, cells));
+    const step = steps._getUndoStack(open.unitId())?.at(-1);
+    last = step && { name, sheetId: open.sheet(name).getSheetId(), step, before };
+    onAdded();
+    selectCell(open, { sheet: name, row: 0, column: 0 });
+    return name;
+  }
+
+  async function addInSlices(sheet: SheetData, names: readonly NameData[], { pause, isStale }: AddingWork) {
+    const unit = open.unitId();
+    const cells = await cellRowsInSlices(sheet.cells, pause);
+    if (open.unitId() !== unit) throw new Error("another workbook was opened meanwhile");
+    return isStale() ? undefined : add(sheet, names, cells);
+  }
+
+  /** A step that is undone already has taken the sheet with it. */
+  function takeBack(name: string): void {
+    const stack = steps._getUndoStack(open.unitId());
+    if (last?.name !== name || stack?.includes(last.step) !== true) return;
+    const { sheetId, step, before } = last;
+    last = undefined;
+    const wasInFront = selectedCell(open)?.sheet === name;
+    // Later steps of that sheet would look for it.
+    stack.splice(0, stack.length, ...stack.filter((one) => one !== step && !touches(one, sheetId)));
+    freely(() => void sequenceExecute(step.undoMutations, open.services.commands));
+    steps._updateStatus();
+    if (wasInFront && before !== undefined && open.find(before.sheet) !== undefined) selectCell(open, before);
+  }
+
+  return { addSheet: (sheet, names) => add(sheet, names), addSheetInSlices: addInSlices, takeBack };
+}
