@@ -55,7 +55,7 @@ function yearCall(compiled: Compiled, args: readonly unknown[]): UncertainCall {
       return { name, ...inUnit(kind, system) };
     }),
     run: "year",
-    cellRuns: () => uncertainRuns(model, inputs, climate, ranges, runs, system),
+    cellRuns: () => uncertainRuns(model, inputs, climate, ranges, runs, system).found,
   };
 }
 
@@ -81,7 +81,7 @@ function functionCall(compiled: Compiled, args: readonly unknown[]): UncertainCa
         model,
         runs: runsFor(definition),
         outcomes: 1,
-      }),
+      }).found,
   };
 }
 

@@ -5,11 +5,12 @@
  */
 import { boundedMemo } from "../kernel/call/memo";
 import { UNFINISHED, type IsSliceOver } from "../kernel/call/slice";
-import { addRun, noRuns, type Runs, type UncertainModel } from "./study";
+import { addRun, likelyValues, noRuns, type Runs, type UncertainModel } from "./study";
 
 interface OpenRuns {
   /** The model that began goes on: its years begin where the last ones ended. */
   readonly model: UncertainModel;
+  readonly likely: readonly number[];
   readonly into: Runs;
   done: number;
 }
@@ -23,6 +24,12 @@ export interface WantedRuns {
   readonly isSliceOver?: IsSliceOver | undefined;
 }
 
+interface KnownRuns {
+  /** The outcomes at the likely inputs. */
+  readonly likely: readonly number[];
+  readonly found: Runs;
+}
+
 /**
  * The runs of a model made from these arguments. Throws `UNFINISHED` after the run in which the slice is over.
  * @param id what the arguments belong to
@@ -31,12 +38,17 @@ export function knownRuns(
   id: string,
   args: readonly unknown[],
   { model, runs, outcomes, isSliceOver }: WantedRuns,
-): Runs {
-  const open = KNOWN.getOrCompute(id, [...args, runs], () => ({ model, into: noRuns(model, outcomes), done: 0 }));
+): KnownRuns {
+  const open = KNOWN.getOrCompute(id, [...args, runs], () => ({
+    model,
+    likely: model.compute(likelyValues(model)),
+    into: noRuns(model, outcomes),
+    done: 0,
+  }));
   while (open.done < runs) {
     addRun(open.model, open.done, open.into);
     open.done++;
     if (open.done < runs && isSliceOver?.() === true) throw UNFINISHED;
   }
-  return open.into;
+  return { likely: open.likely, found: open.into };
 }

@@ -13,7 +13,7 @@ import {
 } from "../../uncertainty/firstOrder";
 import { RANGES_WITH_FREEDOM } from "../../uncertainty/ranges";
 import { knownRuns } from "../../uncertainty/knownRuns";
-import { likelyValues, refusedShare } from "../../uncertainty/study";
+import { refusedShare } from "../../uncertainty/study";
 import { ARGUMENTS, FUNCTION, functionNamed } from "../args";
 import { functionModel, runsFor, type FunctionModel } from "../uncertainty";
 
@@ -134,9 +134,8 @@ export const noteUncertainty = cellFunction({
   compute({ function: name, ranges, arguments: raw }, { catalogue, recordFacts, isSliceOver }) {
     const definition = functionNamed(catalogue, name);
     const model = functionModel(definition, ranges, raw, catalogue);
-    const [likely = 0] = model.compute(likelyValues(model));
     const runs = runsFor(definition);
-    const found = knownRuns(definition.id, [ranges.map((range) => Object.values(range)), raw], {
+    const { found, likely } = knownRuns(definition.id, [ranges.map((range) => Object.values(range)), raw], {
       model,
       runs,
       outcomes: 1,
@@ -155,7 +154,7 @@ export const noteUncertainty = cellFunction({
       ["P10", at(0.1), unit],
       ["P50", at(0.5), unit],
       ["P90", at(0.9), unit],
-      ["likely inputs", likely, unit],
+      ["likely inputs", likely[0] ?? 0, unit],
       ["mean", mean(values), unit],
       ["standard deviation", standardDeviation(values), unit],
       ["95 % from", ends[0], unit],

@@ -4,7 +4,6 @@ import type { CellMatrix } from "../../kernel/values/cellInput";
 import type { System } from "../../kernel/values/quantity";
 import { knownRuns } from "../../uncertainty/knownRuns";
 import type { UncertainRange } from "../../uncertainty/ranges";
-import type { Runs } from "../../uncertainty/study";
 import type { UncertainEntries } from "./uncertainInputs";
 import { OUTCOMES, type UncertainYear } from "./uncertainYear";
 
@@ -17,7 +16,7 @@ export function uncertainRuns(
   runs: number,
   system: System,
   isSliceOver?: IsSliceOver,
-): Runs {
+): ReturnType<typeof knownRuns> {
   const key = [Object.entries(inputs), climate, ranges.map((range) => Object.values(range)), system];
   return knownRuns("year", key, { model, runs, outcomes: OUTCOMES.length, isSliceOver });
 }
