@@ -36,12 +36,14 @@ export async function insertSheet(
 ): Promise<string> {
   const pause = timeSlices(slices, signal === undefined ? [] : [signal]);
   const work = { pause, onProgress };
+  const workbook = book.id();
   for (;;) {
     await pause();
     const title = freeName(starter.name, sheetNames(book));
     const { sheet, names } = await starterDataInSlices(starter, title, namesOfBook(book), work);
     /** Someone has given a name away meanwhile: the sheet's formulas would mean another cell. */
     const isStale = (): boolean => {
+      if (book.id() !== workbook) throw new Error("another workbook was opened meanwhile");
       const taken = namesOfBook(book);
       return (
         freeName(title, sheetNames(book)) !== title || names.some(({ name: each }) => taken.has(each.toLowerCase()))

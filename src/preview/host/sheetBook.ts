@@ -17,6 +17,8 @@ export interface AddingWork {
 
 /** A workbook in the sheet engine, without the engine's types: what evaluator, page and port adapter work on. */
 export interface SheetBook {
+  /** Another one for each workbook that is opened. */
+  id(): string;
   sheets(): readonly SheetFacts[];
   names(): readonly NameData[];
   /** The used part of a sheet, spilled cells included. */
@@ -51,8 +53,7 @@ export interface SheetBook {
   /** Adds a sheet and its names behind the others as one undo step, and shows it; answers the name it got. */
   addSheet(sheet: SheetData, names: readonly NameData[]): string;
   /**
-   * The same with pauses before the sheet is there; undefined where it is no longer wanted by then. Fails where another
-   * workbook was opened meanwhile.
+   * The same with pauses before the sheet is there; undefined where it is no longer wanted by then.
    */
   addSheetInSlices(sheet: SheetData, names: readonly NameData[], work: AddingWork): Promise<string | undefined>;
   /** Takes the sheet that was added last away again, with its names and its undo step; other changes stay. */

@@ -51,9 +51,7 @@ export function addedSheets(
   }
 
   async function addInSlices(sheet: SheetData, names: readonly NameData[], { pause, isStale }: AddingWork) {
-    const unit = open.unitId();
     const cells = await cellRowsInSlices(sheet.cells, pause);
-    if (open.unitId() !== unit) throw new Error("another workbook was opened meanwhile");
     return isStale() ? undefined : add(sheet, names, cells);
   }
 

@@ -1,15 +1,14 @@
 /**
  * Calculates the page's formulas in slices (engine 0.25.1): other tasks get a turn between two formulas, and within a call
- * that can end and go on. What a person changes meanwhile ends the calculation without results, and another begins.
+ * that can end and go on. What a person changes meanwhile is calculated next.
  */
-import { ICommandService } from "@univerjs/core";
 import type { Injector } from "@univerjs/core";
-import { FormulaExecuteStageType, IFormulaRuntimeService, Interpreter } from "@univerjs/engine-formula";
+import { IFormulaRuntimeService, Interpreter } from "@univerjs/engine-formula";
 import type { HostSlices } from "../../functions/hostArguments";
 import { resumeWhenReady } from "../../workbook/pending";
 import { nextTask, type SliceOptions } from "../../workbook/timeSlices";
 import type { CallSites } from "../host/callSites";
-import { MOVES } from "./moves";
+import { isInList } from "./heldStops";
 
 export interface FormulaSlices extends HostSlices {
   /** Whether the slice is used up, inside a formula or between two. */
@@ -47,12 +46,6 @@ export function formulaSlices({
   };
 }
 
-/** The stages in which the engine goes through its list of formulas. */
-const IN_LIST: ReadonlySet<number> = new Set([
-  FormulaExecuteStageType.CURRENTLY_CALCULATING,
-  FormulaExecuteStageType.CURRENTLY_CALCULATING_ARRAY_FORMULA,
-]);
-
 /** What the engine's type leaves out. */
 interface SheetSize {
   readonly currentRowCount: number;
@@ -67,31 +60,16 @@ function placeKeeper(runtime: IFormulaRuntimeService & Partial<SheetSize>): () =
     runtime.setCurrent(currentRow, currentColumn, currentRowCount, currentColumnCount, currentSubUnitId, currentUnitId);
 }
 
-/**
- * A calculation that was stopped has answered what was left of its list without working it out. The engine looks for a
- * stop at every 500th formula only, since nothing interrupts it in between.
- */
-function endStopped(injector: Injector, runtime: IFormulaRuntimeService): void {
-  const succeed = runtime.markedAsSuccessfullyExecuted.bind(runtime);
-  runtime.markedAsSuccessfullyExecuted = () =>
-    runtime.isStopExecution() ? runtime.markedAsStopFunctionsExecuted() : succeed();
-  // Results for cells that have moved would be written where they were.
-  injector.get(ICommandService).onCommandExecuted(({ id }) => {
-    if (IN_LIST.has(runtime.getFormulaExecuteStage()) && MOVES.test(id)) runtime.stopExecution();
-  });
-}
-
 /** @param injector of an engine that has a workbook, its interpreter mended */
 export function sliceFormulas(injector: Injector, log: CallSites, slices: FormulaSlices): void {
   const interpreter = injector.get(Interpreter);
   const runtime = injector.get(IFormulaRuntimeService);
-  endStopped(injector, runtime);
   const isAsync = interpreter.checkAsyncNode.bind(interpreter);
   const execute = interpreter.execute.bind(interpreter);
   const executeAsync = interpreter.executeAsync.bind(interpreter);
   /** The body of a LAMBDA runs inside its formula. */
   let isInside = false;
-  interpreter.checkAsyncNode = (node) => (!isInside && IN_LIST.has(runtime.getFormulaExecuteStage())) || isAsync(node);
+  interpreter.checkAsyncNode = (node) => (!isInside && isInList(runtime)) || isAsync(node);
   const executeSliced: typeof executeAsync = async (data) => {
     const putBack = placeKeeper(runtime);
     const site = { sheetId: runtime.currentSubUnitId, row: runtime.currentRow, column: runtime.currentColumn };

@@ -42,7 +42,7 @@ export const startHeadless = (set: FunctionSet, first: BookData, watch: EngineWa
     locales: { [LocaleType.EN_US]: {} },
     logLevel: LogLevel.SILENT,
   });
-  univer.registerPlugin(UniverFormulaEnginePlugin, { function: functionClasses(set, log) });
+  univer.registerPlugin(UniverFormulaEnginePlugin, { function: functionClasses(set, log, watch.slices) });
   univer.registerPlugin(UniverSheetsPlugin);
   univer.registerPlugin(UniverSheetsFormulaPlugin, { initialFormulaComputing: CalculationMode.FORCED });
   return univerBook(univer, log, first, { withoutPictures: true, withoutTyping: true, ...watch });

@@ -131,7 +131,11 @@ export const univerBook = (univer: Univer, log: CallSites, first: BookData, engi
   const open = openBook(univer, log, first, { ...engine, onFormula });
   const progress = (): number => calculated;
   const { patience } = engine;
-  const settling = calculationDone(univer.__getInjector(), () => log.begin(), { progress, patience });
+  const settling = calculationDone(univer.__getInjector(), () => log.begin(), {
+    progress,
+    patience,
+    isCalculating: open.isCalculating,
+  });
   let edits = 0;
   /** Counts workbooks as well. */
   const changes = { count: 0 };
@@ -158,6 +162,7 @@ export const univerBook = (univer: Univer, log: CallSites, first: BookData, engi
       watch.everything();
     },
     ...slicedWork(univer, open, { settling, watch, log, changes }),
+    id: () => open.unitId(),
     recalculateAll: calculateAll,
     write: (cells) => {
       settling.touch();
