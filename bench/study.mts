@@ -20,13 +20,13 @@ const LIMIT = 200;
 const KEEPING_MS = 3_000;
 const WAIT = { timeout: 300_000 };
 
-/** Where the calls go: their table has room to the right and below. */
-const RESULT_COLUMN = 24;
+/** Where the calls go: below the blocks, beside the first sheet's own cells. */
+const RESULT = { row: 170, column: 8 };
 
-/** An invented pool's year, its climate and three ranges, below the first sheet's own cells. */
+/** An invented pool's year, its climate and three ranges, beside the first sheet's own cells. */
 const FIRST_ROW = 150;
 const BLOCKS = {
-  6: [
+  8: [
     ["pool area", 1076],
     ["water depth", 5],
     ["latitude", 25.82],
@@ -35,14 +35,14 @@ const BLOCKS = {
     ["outdoor fan", 0.6],
     ["exchanger UA", 5000],
   ],
-  9: MIAMI_MONTHS,
-  16: [
+  11: MIAMI_MONTHS,
+  18: [
     ["wind at water", "log-normal", 1, null, 3.8],
     ["design load", "triangular", 50_000, 75_000, 90_000],
     ["evaporation factor", "log-normal", 0.84, null, 1.19],
   ],
 };
-const call = (years: number): string => `=WARMBACK.POOL.UNCERTAINTY(G151:H157,J151:O163,Q151:U153,${years})`;
+const call = (years: number): string => `=WARMBACK.POOL.UNCERTAINTY(I151:J157,L151:Q163,S151:W153,${years})`;
 
 async function write(page: Page, at: number, column: number, rows: readonly (readonly unknown[])[]): Promise<void> {
   await page.evaluate(
@@ -115,13 +115,13 @@ async function run(folder: string): Promise<void> {
   line(folder.slice(-42), ["over 50 ms", `over ${LIMIT} ms`, "longest ms", "sum s", "all s"]);
   for (const years of [64, 256])
     await measure(watched, `POOL.UNCERTAINTY, ${years} years in a cell`, () =>
-      write(page, FIRST_ROW, RESULT_COLUMN, [[call(years)]]),
+      write(page, RESULT.row, RESULT.column, [[call(years)]]),
     );
   await page.getByRole("tab", { name: "Workbook" }).click();
   await page.locator("#weather-rows").selectOption("hours");
   await measure(watched, "a weather file of 8,760 rows", () => dropFile(page));
   await page.getByRole("tab", { name: "Explain" }).click();
-  await write(page, FIRST_ROW, RESULT_COLUMN, [[call(8)]]);
+  await write(page, RESULT.row, RESULT.column, [[call(8)]]);
   await page.getByRole("button", { name: /^Run 2,048 times/ }).waitFor(WAIT);
   await page.waitForTimeout(KEEPING_MS);
   await measure(watched, "a study of 2,048 years", () => runStudy(page));
