@@ -136,6 +136,7 @@ export function connectFiles(
       made.onRefusal((sentence) => (status.textContent = sentence));
       return made;
     }));
+  book.onRefusal((sentence) => (status.textContent = sentence));
   const isEdited = (): boolean => restored || (made?.isEdited() ?? book.edits() > 0);
   const load = async (bytes: Uint8Array, title: string, work: Work): Promise<string> => {
     const found = await (
@@ -163,8 +164,11 @@ export function connectFiles(
       restored = true;
       return `${name} is restored, and isn't saved yet.`;
     });
-  const content = async (): Promise<KeptBook["content"]> =>
-    fromFile ? { bytes: await (await workbook()).savedBytes() } : { data: book.data() };
+  const content = async (): Promise<KeptBook["content"]> => {
+    if (fromFile) return { bytes: await (await workbook()).savedBytes() };
+    await book.whenWritten();
+    return { data: book.data() };
+  };
   const kept = autosave(book, { name: () => name, isEdited, content, restore }, controls.offer, (sentence) => {
     status.textContent = sentence;
   });
