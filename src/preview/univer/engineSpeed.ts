@@ -10,6 +10,7 @@ import {
 import type { BaseValueObject } from "@univerjs/engine-formula";
 import { TriggerCalculationController, UpdateFormulaController } from "@univerjs/sheets-formula";
 import { keepDependencyTrees } from "./dependencyTrees";
+import { readWrittenSheetOnly } from "./writtenFormulas";
 
 const done = new WeakSet<object>();
 
@@ -118,6 +119,7 @@ export function endProgress(injector: Injector): void {
 /** @param injector of an engine that has a workbook */
 export function speedUpEngine(injector: Injector): void {
   compareOneCell();
+  readWrittenSheetOnly();
   keepDependencyTrees(injector);
   joinRanges(injector.get(TriggerCalculationController) as unknown as DirtyRanges);
   calculateWhenAsked(injector);
