@@ -53,7 +53,7 @@ export async function insertSheet(
     if (added === undefined) continue;
     await untilCancelled(book.whenCalculated(), signal);
     if (signal?.aborted !== true) return added;
-    book.takeBack(added);
+    await book.takeBack(added);
     throw WORK_CANCELLED;
   }
 }

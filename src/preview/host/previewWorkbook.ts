@@ -1,4 +1,5 @@
 import type { Area, PlacedPicture, ReferenceText, Workbook } from "../../workbook/port";
+import { timeSlices } from "../../workbook/timeSlices";
 import { parseReference } from "../../workbook/reader/reference";
 import type { SheetBook } from "./sheetBook";
 import { areaOf } from "../file/address";
@@ -70,18 +71,19 @@ export const previewWorkbook = (
     requireSheet(book, cell.sheet);
     book.select(cell);
   },
-  write: async (cells) => {
+  write: async (cells, { signal, onProgress } = {}) => {
     const all = book.sheets();
     for (const sheet of new Set(cells.map((cell) => cell.sheet))) {
       requireSheet(book, sheet);
       const facts = all.find(({ name }) => name.toLowerCase() === sheet.toLowerCase());
       if (facts?.protected === true) throw new Error(`the sheet "${facts.name}" is protected`);
     }
-    book.write(cells);
+    await book.writeInPieces(cells, { pause: timeSlices({}, signal ? [signal] : []), onProgress });
     await book.whenCalculated();
   },
   makeRoom: async (area) => {
     requireSheet(book, area.sheet);
+    await book.whenWritten();
     book.makeRoom(area);
   },
   insert: (starter, options) => insertSheet(book, starter, options),

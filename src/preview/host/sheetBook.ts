@@ -46,8 +46,20 @@ export interface SheetBook {
   data(): BookData;
   /** The same once all is calculated, with pauses. */
   dataInSlices(pause: () => Promise<void> | undefined): Promise<BookData>;
-  /** Writes cells as one undo step. */
+  /**
+   * Writes cells as one undo step.
+   * @throws a sentence while cells are written in pieces
+   */
   write(cells: readonly CellWrite[]): void;
+  /**
+   * The same with pauses. Nobody else changes the workbook meanwhile.
+   * @throws what a pause throws, once the workbook is as it was
+   */
+  writeInPieces(cells: readonly CellWrite[], work: SlicedWork): Promise<void>;
+  /** Resolves when no cells are being written in pieces. */
+  whenWritten(): Promise<void>;
+  /** Calls back with a sentence for whoever changes the workbook while cells are written in pieces. */
+  onRefusal(call: (sentence: string) => void): void;
   /** Adds rows and columns behind the last ones where an area goes beyond them. */
   makeRoom(area: Area): void;
   /** Adds a sheet and its names behind the others as one undo step, and shows it; answers the name it got. */
@@ -57,7 +69,7 @@ export interface SheetBook {
    */
   addSheetInSlices(sheet: SheetData, names: readonly NameData[], work: AddingWork): Promise<string | undefined>;
   /** Takes the sheet that was added last away again, with its names and its undo step; other changes stay. */
-  takeBack(sheet: string): void;
+  takeBack(sheet: string): Promise<void>;
   /**
    * From now on sheets, rows and columns that are there stay where they are; who tries is refused with a sentence.
    * Undefined lets them go.

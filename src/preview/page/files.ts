@@ -141,6 +141,7 @@ export function connectFiles(
       made.onRefusal((sentence) => (status.textContent = sentence));
       return made;
     }));
+  book.onRefusal((sentence) => (status.textContent = sentence));
   const isEdited = (): boolean => restored || (made?.isEdited() ?? book.edits() > 0);
   const load = async (bytes: Uint8Array, title: string, work: Work): Promise<string> => {
     const found = await (
@@ -168,7 +169,10 @@ export function connectFiles(
       restored = true;
       return `${name} is restored, and isn't saved yet.`;
     });
-  const keptPieces = async (): Promise<readonly string[]> => packBook(await book.dataInSlices(pause()), pause());
+  const keptPieces = async (): Promise<readonly string[]> => {
+    await book.whenWritten();
+    return packBook(await book.dataInSlices(pause()), pause());
+  };
   const content = async (): Promise<KeptBook["content"]> =>
     fromFile ? { bytes: await (await workbook()).savedBytes() } : { pieces: await keptPieces() };
   const kept = autosave(book, { name: () => name, isEdited, content, restore }, controls.offer, (sentence) => {

@@ -1,11 +1,12 @@
 /** Adds sheets to the open workbook, at once or made in slices, and takes the last one away again. */
-import { sequenceExecute, type IUndoRedoItem } from "@univerjs/core";
+import { sequenceExecute, type IMutationInfo, type IUndoRedoItem } from "@univerjs/core";
 
 import type { Address } from "../../workbook/port";
 import type { NameData, SheetData } from "../file/bookData";
 import type { AddingWork, SheetBook } from "../host/sheetBook";
 import { cellRowsInSlices, type CellRows } from "./bookSnapshot";
 import { addSheet, selectCell, selectedCell } from "./edit";
+import type { OneStep } from "./oneStep";
 import type { OpenBook } from "./open";
 
 /** What the engine keeps of a workbook's undo steps (0.25.1). */
@@ -25,16 +26,25 @@ interface Added {
 interface AddedSheetsParts {
   /** Does what the page may do to a workbook whose structure is kept. */
   freely(work: () => void): void;
+  readonly step: OneStep;
   /** Called when a sheet is there. */
   onAdded(): void;
 }
 
-const touches = ({ undoMutations }: IUndoRedoItem, sheetId: string): boolean =>
-  undoMutations.some(({ params }) => (params as { subUnitId?: string } | undefined)?.subUnitId === sheetId);
+/** An undo step without what it did to a sheet: that sheet is gone. */
+function withoutSheet(item: IUndoRedoItem, sheetId: string): readonly IUndoRedoItem[] {
+  const isElsewhere = ({ params }: IMutationInfo): boolean =>
+    (params as { subUnitId?: string } | undefined)?.subUnitId !== sheetId;
+  const undoMutations = item.undoMutations.filter(isElsewhere);
+  if (undoMutations.length === item.undoMutations.length) return [item];
+  return undoMutations.length === 0
+    ? []
+    : [{ ...item, undoMutations, redoMutations: item.redoMutations.filter(isElsewhere) }];
+}
 
 export function addedSheets(
   open: OpenBook,
-  { freely, onAdded }: AddedSheetsParts,
+  { freely, step, onAdded }: AddedSheetsParts,
 ): Pick<SheetBook, "addSheet" | "addSheetInSlices" | "takeBack"> {
   let last: Added | undefined;
   const steps = open.services.undo as unknown as UndoSteps;
@@ -42,9 +52,9 @@ export function addedSheets(
   function add(sheet: SheetData, names: readonly NameData[], cells?: CellRows): string {
     const name = open.workbook().uniqueSheetName(sheet.name);
     const before = selectedCell(open);
-    freely(() => addSheet(open, { ...sheet, name }, names, cells));
-    const step = steps._getUndoStack(open.unitId())?.at(-1);
-    last = step && { name, sheetId: open.sheet(name).getSheetId(), step, before };
+    freely(() => step.atOnce(() => addSheet(open, { ...sheet, name }, names, cells)));
+    const made = steps._getUndoStack(open.unitId())?.at(-1);
+    last = made && { name, sheetId: open.sheet(name).getSheetId(), step: made, before };
     onAdded();
     selectCell(open, { sheet: name, row: 0, column: 0 });
     return name;
@@ -52,19 +62,21 @@ export function addedSheets(
 
   async function addInSlices(sheet: SheetData, names: readonly NameData[], { pause, isStale }: AddingWork) {
     const cells = await cellRowsInSlices(sheet.cells, pause);
+    await step.ended();
     return isStale() ? undefined : add(sheet, names, cells);
   }
 
   /** A step that is undone already has taken the sheet with it. */
-  function takeBack(name: string): void {
+  async function takeBack(name: string): Promise<void> {
+    await step.ended();
     const stack = steps._getUndoStack(open.unitId());
     if (last?.name !== name || stack?.includes(last.step) !== true) return;
-    const { sheetId, step, before } = last;
+    const { sheetId, step: own, before } = last;
     last = undefined;
     const wasInFront = selectedCell(open)?.sheet === name;
-    // Later steps of that sheet would look for it.
-    stack.splice(0, stack.length, ...stack.filter((one) => one !== step && !touches(one, sheetId)));
-    freely(() => void sequenceExecute(step.undoMutations, open.services.commands));
+    const others = stack.filter((one) => one !== own);
+    stack.splice(0, stack.length, ...others.flatMap((one) => withoutSheet(one, sheetId)));
+    freely(() => void sequenceExecute(own.undoMutations, open.services.commands));
     steps._updateStatus();
     if (wasInFront && before !== undefined && open.find(before.sheet) !== undefined) selectCell(open, before);
   }

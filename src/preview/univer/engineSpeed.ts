@@ -12,6 +12,7 @@ import type { BaseValueObject } from "@univerjs/engine-formula";
 import { TriggerCalculationController, UpdateFormulaController } from "@univerjs/sheets-formula";
 import { keepDependencyTrees } from "./dependencyTrees";
 import { heldStops, type HeldStops } from "./heldStops";
+import { readWrittenSheetOnly } from "./writtenFormulas";
 
 const done = new WeakSet<object>();
 
@@ -132,6 +133,7 @@ export function endProgress(injector: Injector): void {
  */
 export function speedUpEngine(injector: Injector, isSliced: boolean): () => boolean {
   compareOneCell();
+  readWrittenSheetOnly();
   keepDependencyTrees(injector);
   joinRanges(injector.get(TriggerCalculationController) as unknown as DirtyRanges);
   calculateWhenAsked(injector);
