@@ -75,4 +75,5 @@ export { uncertaintyOptions } from "./note/uncertaintyOptions";
 export { ascending, rankCorrelation } from "./numeric/sample";
 export { uncertainRuns } from "./pool/year/uncertainRuns";
 export { OUTCOMES, uncertainYear } from "./pool/year/uncertainYear";
-export { addRun, computeInto, noRuns, percentilesOf, runAll, valuesOfRun } from "./uncertainty/study";
+export { knownRuns } from "./uncertainty/knownRuns";
+export { addRun, computeInto, noRuns, percentilesOf, valuesOfRun } from "./uncertainty/study";

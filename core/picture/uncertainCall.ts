@@ -5,8 +5,8 @@ import {
   CATALOGUE,
   functionModel,
   functionNamed,
+  knownRuns,
   OUTCOMES,
-  runAll,
   runsFor,
   uncertainRuns,
   uncertaintyOptions,
@@ -57,7 +57,7 @@ function yearCall(compiled: Compiled, args: readonly unknown[]): UncertainCall {
       return { name, ...inUnit(kind, system) };
     }),
     run: "year",
-    cellRuns: () => uncertainRuns(model, inputs, climate, ranges, runs, system),
+    cellRuns: () => uncertainRuns(model, inputs, climate, ranges, runs, system).found,
   };
 }
 
@@ -79,7 +79,12 @@ function functionCall(compiled: Compiled, args: readonly unknown[]): UncertainCa
     model,
     outcomes: [{ name: description, unit: model.unit, of: (value) => value }],
     run: "run",
-    cellRuns: () => runAll(model, runsFor(definition), 1),
+    cellRuns: () =>
+      knownRuns(definition.id, [ranges.map((range) => Object.values(range)), raw], {
+        model,
+        runs: runsFor(definition),
+        outcomes: 1,
+      }).found,
   };
 }
 

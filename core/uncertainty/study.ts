@@ -75,13 +75,6 @@ export function refusedShare({ refused, fault }: Runs, runs: number): number {
   return refused / runs;
 }
 
-/** Runs a number of runs of a model with so many outcomes. */
-export function runAll(model: UncertainModel, runs: number, outcomes: number): Runs {
-  const into = noRuns(model, outcomes);
-  for (let run = 0; run < runs; run++) addRun(model, run, into);
-  return into;
-}
-
 const PERCENTILES = [0.1, 0.5, 0.9] as const;
 
 /** P10, P50 and P90. */

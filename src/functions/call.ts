@@ -1,20 +1,47 @@
 /** A cell's call, from the host's arguments to the host's result. */
-import { CATALOGUE, type Compiled, evaluate, explain, notAvailable } from "../../core";
+import {
+  CATALOGUE,
+  type CellInput,
+  type Compiled,
+  evaluate,
+  explain,
+  type Fault,
+  notAvailable,
+  type Out,
+} from "../../core";
+import { pending } from "../workbook/pending";
 import { isOutcomeFault } from "../workbook/values";
 import type { HostCallReport } from "./globals";
-import { isValuePreview, placeArguments } from "./hostArguments";
+import { isValuePreview, placeArguments, slicesOf, type HostSlices } from "./hostArguments";
 import { scriptFault } from "./buildHash";
 import type { Definitions } from "./notes";
 import { cellError, cellResult, outcomeOf } from "./outcome";
 import { LOG, NOTES } from "./session";
 
-/** The function that the host calls for a cell. It throws `CustomFunctions.Error` and nothing else. */
+/** Evaluates a call; one whose slice is over throws `Pending`, and goes on when it is made again. */
+function evaluated(
+  compiled: Compiled,
+  args: readonly CellInput[],
+  catalogue: Definitions["CATALOGUE"],
+  slices: HostSlices | undefined,
+): Out | Fault {
+  try {
+    return evaluate(compiled, args, catalogue, slices?.isOver);
+  } catch (thrown) {
+    throw slices === undefined ? thrown : pending(slices.nextTurn);
+  }
+}
+
+/**
+ * The function that the host calls for a cell. It throws `CustomFunctions.Error` and nothing else, but for a host that
+ * calculates in slices.
+ */
 export const cellCall =
   (compiled: Compiled): ((...hostArguments: readonly unknown[]) => unknown) =>
   (...hostArguments) => {
     const args = placeArguments(compiled, hostArguments);
     const answer = ({ CATALOGUE }: Pick<Definitions, "CATALOGUE">): unknown => {
-      const out = evaluate(compiled, args, CATALOGUE);
+      const out = evaluated(compiled, args, CATALOGUE, slicesOf(hostArguments));
       if (!isValuePreview(hostArguments)) LOG.add(compiled.definition.id, args, outcomeOf(out));
       return cellResult(out);
     };

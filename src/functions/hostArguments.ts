@@ -27,6 +27,18 @@ export const isValuePreview = (hostArguments: readonly unknown[]): boolean => {
   return isInvocation(last) && "isInValuePreview" in last && last.isInValuePreview === true;
 };
 
+/** Comes behind the arguments from a host that calculates in slices. */
+export interface HostSlices {
+  /** Whether other tasks want their turn. */
+  isOver(): boolean;
+  nextTurn(): Promise<void>;
+}
+
+export const slicesOf = (hostArguments: readonly unknown[]): HostSlices | undefined => {
+  const last = hostArguments.at(-1);
+  return isInvocation(last) && "isOver" in last ? (last as HostSlices) : undefined;
+};
+
 /** Excel passes null for every optional argument that was left out. */
 function withoutOmitted(values: readonly CellInput[]): readonly CellInput[] {
   let end = values.length;

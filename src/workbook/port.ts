@@ -82,7 +82,7 @@ export type ReferenceText = { readonly text: string; readonly from: Address };
 
 export type Unsubscribe = () => void;
 
-/** How the writing of a large sheet is followed and stopped. */
+/** How long writing is followed and stopped. */
 export interface InsertOptions {
   readonly signal?: AbortSignal;
   onProgress?(done: number, of: number): void;
@@ -112,8 +112,8 @@ export interface Workbook extends BookReader {
   selectedAreas?(): Promise<readonly Area[] | undefined>;
   /** Goes to the cell and shows it. */
   select(address: Address): Promise<void>;
-  /** Writes cells, as one undo step if the host supports that. */
-  write(cells: readonly CellWrite[]): Promise<void>;
+  /** Writes cells, as one undo step if the host supports that. Cancelled, it leaves the workbook as it was. */
+  write(cells: readonly CellWrite[], options?: InsertOptions): Promise<void>;
   /** Makes a sheet large enough for an area; missing where every sheet has all rows and columns. */
   readonly makeRoom?: ((area: Area) => Promise<void>) | undefined;
   /**

@@ -66,9 +66,9 @@ export function wrappedHeight(text: string, width = 8, isFormula = false): numbe
 }
 
 /** Rows with large text, and rows whose wrapped texts need more than one line, get the height for them: no host is asked to measure. */
-export function rowHeights(starter: StarterSheet): Readonly<Record<number, number>> {
+export function rowHeights(starter: StarterSheet, placed = placedCells(starter)): Readonly<Record<number, number>> {
   const heights: Record<number, number> = {};
-  for (const { row, column, cell } of placedCells(starter)) {
+  for (const { row, column, cell } of placed) {
     const { size = 0 } = cell.style === undefined ? {} : STYLES[cell.style];
     const large = cell.style === "Title" ? TITLE_POINTS : size * LARGE_TEXT;
     if (size > 11) heights[row] = Math.max(heights[row] ?? 0, large);

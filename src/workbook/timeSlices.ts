@@ -34,7 +34,7 @@ export function timeSlices(options: SliceOptions, signals: readonly AbortSignal[
 }
 
 /** A new task, so that clicks and drawing come between; browsers delay a timer by milliseconds. */
-const nextTask = (): Promise<void> =>
+export const nextTask = (): Promise<void> =>
   new Promise((resolve) => {
     const { port1, port2 } = new MessageChannel();
     port1.onmessage = () => {

@@ -2,7 +2,7 @@
 import { describe, expect, test } from "vitest";
 import { ascending, sampleQuantile, shortestInterval } from "../../core/numeric/sample";
 import { mean, standardDeviation } from "../../core/numeric/series";
-import { runAll, type Runs, type UncertainModel } from "../../core/uncertainty/study";
+import { addRun, noRuns, type Runs, type UncertainModel } from "../../core/uncertainty/study";
 import { cellsIn, numberIn, wordIn, type GoldenCells } from "../golden/rows";
 import { goldenModel } from "./goldenModels";
 
@@ -13,6 +13,12 @@ const ROWS = cellsIn("uncertainty.csv").filter(
   (row) => wordIn(row, "kind") === "propagation" && !wordIn(row, "quantity").startsWith("gum_"),
 );
 
+function runAll(model: UncertainModel, runs: number): Runs {
+  const into = noRuns(model, 1);
+  for (let run = 0; run < runs; run++) addRun(model, run, into);
+  return into;
+}
+
 const models = new Map<string, UncertainModel>();
 const known = new Map<string, Runs>();
 
@@ -21,7 +27,7 @@ const sampleOf = (row: GoldenCells, runs = RUNS): readonly number[] => {
   const key = `${wordIn(row, "model")} ${wordIn(row, "inputs")}`;
   const model = models.get(key) ?? goldenModel(wordIn(row, "model"), wordIn(row, "inputs"));
   models.set(key, model);
-  const found = known.get(`${runs} ${key}`) ?? runAll(model, runs, 1);
+  const found = known.get(`${runs} ${key}`) ?? runAll(model, runs);
   known.set(`${runs} ${key}`, found);
   expect(found.refused).toBe(0);
   return found.outcomes[0] ?? [];

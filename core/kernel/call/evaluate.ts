@@ -17,6 +17,7 @@ import type { Catalogue, CellFunction, Context } from "../define/cellFunction";
 import { renderMarks, isFault, valueError, notAvailable, hostError, type Fault } from "../values/fault";
 import { namingArguments } from "./culprit";
 import { boundedMemo, type Memo } from "./memo";
+import { UNFINISHED, type IsSliceOver } from "./slice";
 import { present, type Out } from "./present";
 import { STANDARD_PRESSURE, gaugeZero } from "../define/pressureBasis";
 import { show, type System } from "../values/quantity";
@@ -223,9 +224,10 @@ export const runAdmitted = (
   catalogue: Catalogue,
   trace: Trace,
   recordFacts: Context["recordFacts"],
+  isSliceOver?: IsSliceOver,
 ): Run => {
   const { definition } = compiled;
-  const context = { trace, step: trace.step, recordFacts, system: call.system, catalogue };
+  const context = { trace, step: trace.step, recordFacts, system: call.system, catalogue, isSliceOver };
   let result: unknown;
   try {
     result = definition.compute(call.values, context);
@@ -236,19 +238,33 @@ export const runAdmitted = (
   return { call, result, out };
 };
 
-const compute = (compiled: Compiled, raw: readonly unknown[], catalogue: Catalogue): Out | Fault => {
+const compute = (
+  compiled: Compiled,
+  raw: readonly unknown[],
+  catalogue: Catalogue,
+  isSliceOver: IsSliceOver | undefined,
+): Out | Fault => {
   let system: System = "US";
   try {
     const call = admit(compiled, raw);
     system = call.system;
-    return runAdmitted(compiled, call, catalogue, silent, ignore).out;
+    return runAdmitted(compiled, call, catalogue, silent, ignore, isSliceOver).out;
   } catch (thrown) {
+    if (thrown === UNFINISHED) throw thrown;
     return asFault(thrown, system);
   }
 };
 
-/** Evaluates a call: the cell's value, or a fault as a value. Never throws. */
-export const evaluate = (compiled: Compiled, raw: readonly unknown[], catalogue: Catalogue): Out | Fault =>
+/**
+ * Evaluates a call: the cell's value, or a fault as a value. Throws nothing but `UNFINISHED`, and that only if the caller
+ * says when a slice is over.
+ */
+export const evaluate = (
+  compiled: Compiled,
+  raw: readonly unknown[],
+  catalogue: Catalogue,
+  isSliceOver?: IsSliceOver,
+): Out | Fault =>
   compiled.memo
-    ? compiled.memo.getOrCompute(compiled.definition.id, raw, () => compute(compiled, raw, catalogue))
-    : compute(compiled, raw, catalogue);
+    ? compiled.memo.getOrCompute(compiled.definition.id, raw, () => compute(compiled, raw, catalogue, isSliceOver))
+    : compute(compiled, raw, catalogue, isSliceOver);

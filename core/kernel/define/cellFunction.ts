@@ -1,6 +1,7 @@
 /** The definition of a cell function: one plain object; everything else is derived from it. */
 import type { Args, ValuesOf } from "./argument";
 import type { Caution, FactKind, FactValue } from "./caution";
+import type { IsSliceOver } from "../call/slice";
 import type { Source, SourceKey } from "../reference";
 import type { SourceEntry } from "../reference/entry";
 import type { ResultShape, ListResult, QuantityResult, ResultOf, RowResult, SingleResult, WordResult } from "./result";
@@ -22,6 +23,8 @@ export interface Context<F extends FactKinds = FactKinds> {
   readonly system: System;
   /** All cell functions: for functions about functions only. */
   readonly catalogue: Catalogue;
+  /** Given where the calculation may end with `UNFINISHED`. */
+  readonly isSliceOver?: IsSliceOver | undefined;
 }
 
 type Scalar = string | number | boolean;

@@ -3,7 +3,8 @@ import { gridResult } from "../../kernel/define/result";
 import { correlatedFreedom, fewBeyond, notNormalPair, rangesAsGiven, refusedRuns } from "../../uncertainty/cautions";
 import { correlatedNames } from "../../uncertainty/correlation";
 import { RANGES_WITH_FREEDOM } from "../../uncertainty/ranges";
-import { likelyValues, refusedShare, runAll } from "../../uncertainty/study";
+import { knownRuns } from "../../uncertainty/knownRuns";
+import { refusedShare } from "../../uncertainty/study";
 import { ARGUMENTS, FUNCTION, functionNamed } from "../args";
 import { functionModel, runsFor } from "../uncertainty";
 import { uncertaintyOptions } from "../uncertaintyOptions";
@@ -151,13 +152,21 @@ export const noteUncertainty = cellFunction({
       remark: "medians 0.5 and 20 m, geometric deviations 1.6 and 1.2, correlation 0.6 of the logarithms",
     },
   ],
-  compute({ function: name, ranges, arguments: given }, { catalogue, trace, recordFacts }) {
+  compute({ function: name, ranges, arguments: given }, { catalogue, trace, recordFacts, isSliceOver }) {
     const definition = functionNamed(catalogue, name);
     const { raw, coverage, pairs } = uncertaintyOptions(given);
     const model = functionModel(definition, ranges, raw, catalogue, pairs);
-    const [likely = 0] = model.compute(likelyValues(model));
     const runs = runsFor(definition);
-    const found = runAll(model, runs, 1);
+    const { found, likely } = knownRuns(
+      definition.id,
+      [ranges.map((range) => Object.values(range)), raw, [...(model.correlation?.matrix ?? [])]],
+      {
+        model,
+        runs,
+        outcomes: 1,
+        isSliceOver,
+      },
+    );
     const refused = refusedShare(found, runs);
     const { inputs, correlation } = model;
     recordFacts({
@@ -172,6 +181,6 @@ export const noteUncertainty = cellFunction({
       runsBeyond: (runs * (1 - coverage)) / 2,
       coverage,
     });
-    return uncertaintyRows(model, likely, found, runs, coverage, trace);
+    return uncertaintyRows(model, likely[0] ?? 0, found, runs, coverage, trace);
   },
 });

@@ -115,12 +115,12 @@ export const poolUncertainty = cellFunction({
       remark: "Energy that costs nothing saves nothing.",
     },
   ],
-  compute({ inputs, climate: cells, ranges, runs, correlations }, { trace, recordFacts, system }) {
+  compute({ inputs, climate: cells, ranges, runs, correlations }, { trace, recordFacts, system, isSliceOver }) {
     if ((runs & (runs - 1)) !== 0) throw valueError(`runs: must be 8, 16, 32, 64, 128 or 256, got ${runs}`);
     const climate = admitClimate(cells, system);
     const model = uncertainYear(inputs, climate, ranges, system, correlations);
-    const likely = model.trace(likelyValues(model), trace);
-    const found = uncertainRuns(model, inputs, cells, ranges, runs, system);
+    if (trace.on) model.trace(likelyValues(model), trace);
+    const { likely, found } = uncertainRuns(model, inputs, cells, ranges, runs, system, isSliceOver);
     const refused = refusedShare(found, runs);
     if (trace.on) traceUncertainty(model, found, trace);
     const { paybackWithin } = inputs;

@@ -1,16 +1,11 @@
-/**
- * Runs of the last few calls, shared by the cells of a sheet and by what explains them. A constant of this module like that
- * of `sharedYear`: bounded, a hit is compared in full, and the runs depend on the arguments only.
- */
-import { boundedMemo } from "../../kernel/call/memo";
+/** Runs of a year whose inputs have ranges. */
+import type { IsSliceOver } from "../../kernel/call/slice";
 import type { CellMatrix } from "../../kernel/values/cellInput";
 import type { System } from "../../kernel/values/quantity";
+import { knownRuns } from "../../uncertainty/knownRuns";
 import type { UncertainRange } from "../../uncertainty/ranges";
-import { runAll, type Runs } from "../../uncertainty/study";
 import type { UncertainEntries } from "./uncertainInputs";
 import { OUTCOMES, type UncertainYear } from "./uncertainYear";
-
-const KNOWN = boundedMemo<Runs>({ entries: 4, cells: 500_000 });
 
 /** The runs of a model made from these arguments. */
 export function uncertainRuns(
@@ -20,14 +15,14 @@ export function uncertainRuns(
   ranges: readonly UncertainRange[],
   runs: number,
   system: System,
-): Runs {
+  isSliceOver?: IsSliceOver,
+): ReturnType<typeof knownRuns> {
   const key = [
     Object.entries(inputs),
     climate,
     ranges.map((range) => Object.values(range)),
     [...(model.correlation?.matrix ?? [])],
-    runs,
     system,
   ];
-  return KNOWN.getOrCompute("runs", key, () => runAll(model, runs, OUTCOMES.length));
+  return knownRuns("year", key, { model, runs, outcomes: OUTCOMES.length, isSliceOver });
 }

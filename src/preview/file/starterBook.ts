@@ -1,10 +1,11 @@
 import type { StarterSheet, Validation } from "../../sheets/sheet";
-import { linkedSheet, placedCells } from "../../workbook/starterCells";
+import { linkedSheet, placedCells, type Placed } from "../../workbook/starterCells";
 import { starterPrint } from "../../workbook/starterPrint";
 import { rowHeights, starterStyle } from "../../workbook/starterStyles";
 import { cellsText } from "../../workbook/reader/reference";
+import type { SlicedWork } from "../host/sheetBook";
 import { absoluteText, areaOf } from "./address";
-import type { BookData, NameData, SheetData, ValidationData } from "./bookData";
+import type { BookData, CellData, NameData, SheetData, ValidationData } from "./bookData";
 import { emptySheet } from "./bookData";
 import { inlineNames } from "./formulaTexts";
 
@@ -52,6 +53,46 @@ const absolute = (sheet: string, address: string): string => {
   return absoluteText(area);
 };
 
+/** What a starter sheet becomes: its cells one by one, then the whole. */
+function starterParts(starter: StarterSheet, title: string, taken: ReadonlySet<string>) {
+  const names = Object.entries(starter.names).map(([name, address]) => ({ name, refersTo: absolute(title, address) }));
+  const own = names.filter(({ name }) => taken.has(name.toLowerCase()));
+  const references = new Map(own.map(({ name, refersTo }) => [name.toLowerCase(), refersTo]));
+  const cellOf = ({ row, column, cell }: Placed): CellData => {
+    const { content, format, text, validation } = cell;
+    const formula = typeof content === "string" && text !== true && content.startsWith("=") ? content : undefined;
+    const look = starterStyle(cell);
+    return {
+      row,
+      column,
+      value: formula === undefined ? content : null,
+      ...(formula !== undefined && { formula: inlineNames(formula, references) }),
+      look,
+      ...(format !== undefined && { format }),
+      ...(validation !== undefined && {
+        validation: validationOf(validation, cellsText({ row, column, rows: 1, columns: 1 })),
+      }),
+      ...(cell.style === "Check Cell" && { state: true as const }),
+    };
+  };
+  const whole = (placed: readonly Placed[], cells: readonly CellData[]): StarterData => ({
+    sheet: {
+      ...emptySheet(title),
+      cells,
+      widths: Object.fromEntries(starter.widths.entries()),
+      heights: rowHeights(starter, placed),
+      frozenRows: starter.frozenRows,
+      frozenColumns: starter.frozenColumns ?? 0,
+      print: starterPrint(starter),
+      ...(starter.charts !== undefined && { charts: starter.charts }),
+      ...(starter.groups !== undefined && { groups: starter.groups }),
+      names: own,
+    },
+    names: names.filter(({ name }) => !taken.has(name.toLowerCase())),
+  });
+  return { cellOf, whole };
+}
+
 /**
  * A starter sheet for a workbook.
  * @param title the name that it gets there
@@ -60,39 +101,34 @@ const absolute = (sheet: string, address: string): string => {
  */
 export const starterData = (plan: StarterSheet, title: string, taken: ReadonlySet<string>): StarterData => {
   const starter = linkedSheet(plan, (name) => taken.has(name.toLowerCase()));
-  const names = Object.entries(starter.names).map(([name, address]) => ({ name, refersTo: absolute(title, address) }));
-  const own = names.filter(({ name }) => taken.has(name.toLowerCase()));
-  const references = new Map(own.map(({ name, refersTo }) => [name.toLowerCase(), refersTo]));
-  const cells = placedCells(starter).map(({ row, column, cell }) => {
-    const { content, format, text, validation } = cell;
-    const formula = typeof content === "string" && text !== true && content.startsWith("=") ? content : undefined;
-    const look = starterStyle(cell);
-    const address = cellsText({ row, column, rows: 1, columns: 1 });
-    return {
-      row,
-      column,
-      value: formula === undefined ? content : null,
-      ...(formula !== undefined && { formula: inlineNames(formula, references) }),
-      look,
-      ...(format !== undefined && { format }),
-      ...(validation !== undefined && { validation: validationOf(validation, address) }),
-      ...(cell.style === "Check Cell" && { state: true as const }),
-    };
-  });
-  const sheet: SheetData = {
-    ...emptySheet(title),
-    cells,
-    widths: Object.fromEntries(starter.widths.entries()),
-    heights: rowHeights(starter),
-    frozenRows: starter.frozenRows,
-    frozenColumns: starter.frozenColumns ?? 0,
-    print: starterPrint(starter),
-    ...(starter.charts !== undefined && { charts: starter.charts }),
-    ...(starter.groups !== undefined && { groups: starter.groups }),
-    names: own,
-  };
-  return { sheet, names: names.filter(({ name }) => !taken.has(name.toLowerCase())) };
+  const { cellOf, whole } = starterParts(starter, title, taken);
+  const placed = placedCells(starter);
+  return whole(placed, placed.map(cellOf));
 };
+
+/** The same with pauses between the cells; progress in rows. */
+export async function starterDataInSlices(
+  plan: StarterSheet,
+  title: string,
+  taken: ReadonlySet<string>,
+  { pause, onProgress }: SlicedWork,
+): Promise<StarterData> {
+  const starter = linkedSheet(plan, (name) => taken.has(name.toLowerCase()));
+  await pause();
+  const placed = placedCells(starter);
+  const rows = placed.reduce((most, { row }) => Math.max(most, row + 1), 0);
+  const { cellOf, whole } = starterParts(starter, title, taken);
+  const cells: CellData[] = [];
+  for (const one of placed) {
+    const wait = pause();
+    if (wait !== undefined) {
+      onProgress?.(one.row, rows);
+      await wait;
+    }
+    cells.push(cellOf(one));
+  }
+  return whole(placed, cells);
+}
 
 /** A workbook of starter sheets, the first in front; each takes what it links to from the others. */
 export function starterBook(starters: readonly StarterSheet[]): BookData {

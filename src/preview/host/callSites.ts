@@ -25,6 +25,8 @@ export interface CallSites {
   /** Keeps why one of the sheet's own functions refused its arguments. */
   refuse(site: CallSite, fault: Fault): void;
   refusals(site: CallSite): readonly Fault[];
+  /** Forgets a cell's calls: its formula begins again. */
+  forget(site: CallSite): void;
   /** Forgets everything: cells have moved. */
   clear(): void;
 }
@@ -50,6 +52,7 @@ export const createCallSites = (): CallSites => {
     at: (site) => entries.get(keyOf(site))?.calls ?? [],
     refuse: (site, fault) => void current(site).refusals.push(fault),
     refusals: (site) => entries.get(keyOf(site))?.refusals ?? [],
+    forget: (site) => void entries.delete(keyOf(site)),
     clear: () => entries.clear(),
   };
 };

@@ -1,10 +1,9 @@
-import { freeName } from "../../workbook/starterCells";
 import type { Area, PlacedPicture, ReferenceText, Workbook } from "../../workbook/port";
-import { WORK_CANCELLED } from "../../workbook/timeSlices";
+import { timeSlices } from "../../workbook/timeSlices";
 import { parseReference } from "../../workbook/reader/reference";
 import type { SheetBook } from "./sheetBook";
 import { areaOf } from "../file/address";
-import { starterData } from "../file/starterBook";
+import { insertSheet } from "./insertSheet";
 
 /** The workbook port over the preview's sheet engine. */
 
@@ -72,32 +71,22 @@ export const previewWorkbook = (
     requireSheet(book, cell.sheet);
     book.select(cell);
   },
-  write: async (cells) => {
+  write: async (cells, { signal, onProgress } = {}) => {
     const all = book.sheets();
     for (const sheet of new Set(cells.map((cell) => cell.sheet))) {
       requireSheet(book, sheet);
       const facts = all.find(({ name }) => name.toLowerCase() === sheet.toLowerCase());
       if (facts?.protected === true) throw new Error(`the sheet "${facts.name}" is protected`);
     }
-    book.write(cells);
+    await book.writeInPieces(cells, { pause: timeSlices({}, signal ? [signal] : []), onProgress });
     await book.whenCalculated();
   },
   makeRoom: async (area) => {
     requireSheet(book, area.sheet);
+    await book.whenWritten();
     book.makeRoom(area);
   },
-  insert: async (starter, { signal } = {}) => {
-    if (signal?.aborted === true) throw WORK_CANCELLED;
-    const title = freeName(
-      starter.name,
-      book.sheets().map(({ name }) => name),
-    );
-    const taken = new Set(book.names().flatMap(({ name, sheet }) => (sheet === undefined ? [name.toLowerCase()] : [])));
-    const { sheet, names } = starterData(starter, title, taken);
-    book.addSheet(sheet, names);
-    await book.whenCalculated();
-    return title;
-  },
+  insert: (starter, options) => insertSheet(book, starter, options),
   documentName: async () => files.name(),
   documentBytes: async () => {
     await book.whenCalculated();

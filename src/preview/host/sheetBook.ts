@@ -8,8 +8,17 @@ export interface SlicedWork {
   readonly onProgress?: ((done: number, of: number) => void) | undefined;
 }
 
+/** How a sheet is added. */
+export interface AddingWork {
+  pause(): Promise<void> | undefined;
+  /** Asked when the sheet is made. */
+  isStale(): boolean;
+}
+
 /** A workbook in the sheet engine, without the engine's types: what evaluator, page and port adapter work on. */
 export interface SheetBook {
+  /** Another one for each workbook that is opened. */
+  id(): string;
   sheets(): readonly SheetFacts[];
   names(): readonly NameData[];
   /** The used part of a sheet, spilled cells included. */
@@ -37,12 +46,30 @@ export interface SheetBook {
   data(): BookData;
   /** The same once all is calculated, with pauses. */
   dataInSlices(pause: () => Promise<void> | undefined): Promise<BookData>;
-  /** Writes cells as one undo step. */
+  /**
+   * Writes cells as one undo step.
+   * @throws a sentence while cells are written in pieces
+   */
   write(cells: readonly CellWrite[]): void;
+  /**
+   * The same with pauses. Nobody else changes the workbook meanwhile.
+   * @throws what a pause throws, once the workbook is as it was
+   */
+  writeInPieces(cells: readonly CellWrite[], work: SlicedWork): Promise<void>;
+  /** Resolves when no cells are being written in pieces. */
+  whenWritten(): Promise<void>;
+  /** Calls back with a sentence for whoever changes the workbook while cells are written in pieces. */
+  onRefusal(call: (sentence: string) => void): void;
   /** Adds rows and columns behind the last ones where an area goes beyond them. */
   makeRoom(area: Area): void;
   /** Adds a sheet and its names behind the others as one undo step, and shows it; answers the name it got. */
   addSheet(sheet: SheetData, names: readonly NameData[]): string;
+  /**
+   * The same with pauses before the sheet is there; undefined where it is no longer wanted by then.
+   */
+  addSheetInSlices(sheet: SheetData, names: readonly NameData[], work: AddingWork): Promise<string | undefined>;
+  /** Takes the sheet that was added last away again, with its names and its undo step; other changes stay. */
+  takeBack(sheet: string): Promise<void>;
   /**
    * From now on sheets, rows and columns that are there stay where they are; who tries is refused with a sentence.
    * Undefined lets them go.

@@ -2,9 +2,11 @@ import type { SheetBook } from "../host/sheetBook";
 import type { FormulaTexts } from "../file/formulaTexts";
 import type { WorkbookFile } from "../file/workbookFile";
 import { downloadFile, WORKBOOK_TYPE } from "../../workbook/downloadFile";
+import { timeSlices } from "../../workbook/timeSlices";
 import type { DeliverPicture, WorkbookFiles } from "../host/previewWorkbook";
 import { autosave, type Offer } from "./autosave";
 import type { KeptBook } from "./keptBooks";
+import { packBook, unpackBook } from "./packedBook";
 import { reportLine, showReport } from "./opening";
 
 /** Opening and saving .xlsx files from the page. */
@@ -76,6 +78,9 @@ function workRunner({ cancel, status }: FileControls) {
   };
 }
 
+/** Others get a turn this often while the workbook is kept. */
+const pause = () => timeSlices({ slice: 40 }, []);
+
 const isWorkbookName = (name: string): boolean => /\.xls[a-z]?$/i.test(name);
 
 /** Ctrl+S saves, and a workbook dropped anywhere on the page is opened; other files are the panel's, which is shown. */
@@ -136,6 +141,7 @@ export function connectFiles(
       made.onRefusal((sentence) => (status.textContent = sentence));
       return made;
     }));
+  book.onRefusal((sentence) => (status.textContent = sentence));
   const isEdited = (): boolean => restored || (made?.isEdited() ?? book.edits() > 0);
   const load = async (bytes: Uint8Array, title: string, work: Work): Promise<string> => {
     const found = await (
@@ -156,15 +162,19 @@ export function connectFiles(
       const { content } = kept;
       if ("bytes" in content) await load(content.bytes, kept.name, work);
       else {
-        (await workbook()).replace(content.data);
+        (await workbook()).replace("pieces" in content ? await unpackBook(content.pieces, pause()) : content.data);
         [name, fromFile] = [kept.name, false];
         report.hidden = true;
       }
       restored = true;
       return `${name} is restored, and isn't saved yet.`;
     });
+  const keptPieces = async (): Promise<readonly string[]> => {
+    await book.whenWritten();
+    return packBook(await book.dataInSlices(pause()), pause());
+  };
   const content = async (): Promise<KeptBook["content"]> =>
-    fromFile ? { bytes: await (await workbook()).savedBytes() } : { data: book.data() };
+    fromFile ? { bytes: await (await workbook()).savedBytes() } : { pieces: await keptPieces() };
   const kept = autosave(book, { name: () => name, isEdited, content, restore }, controls.offer, (sentence) => {
     status.textContent = sentence;
   });

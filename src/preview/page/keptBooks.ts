@@ -7,8 +7,9 @@ export interface KeptBook {
   readonly name: string;
   /** Milliseconds since 1970. */
   readonly time: number;
-  /** A workbook without a file yet, or the bytes of one that was opened. */
-  readonly content: { readonly data: BookData } | { readonly bytes: Uint8Array };
+  /** A workbook without a file yet, packed (`data` where an older page kept it), or the bytes of one that was opened. */
+  readonly content:
+    { readonly pieces: readonly string[] } | { readonly data: BookData } | { readonly bytes: Uint8Array };
 }
 
 const DATABASE = "warmback";
@@ -38,18 +39,38 @@ async function withStore<T>(mode: IDBTransactionMode, ask: (store: IDBObjectStor
   }
 }
 
-const newestFirst = (books: readonly KeptBook[]): readonly KeptBook[] => [...books].sort((a, b) => b.time - a.time);
+/** Reads one workbook at a time: each may be large. */
+async function eachKept(store: IDBObjectStore, visit: (book: KeptBook) => void): Promise<void> {
+  const request = store.openCursor();
+  await new Promise<void>((resolve, reject) => {
+    request.onerror = () => reject(request.error ?? new Error("the browser's store doesn't answer"));
+    request.onsuccess = () => {
+      const cursor = request.result;
+      if (cursor === null) return resolve();
+      visit(cursor.value as KeptBook);
+      cursor.continue();
+    };
+  });
+}
 
 export function keepBook(book: KeptBook): Promise<void> {
   return withStore("readwrite", async (store) => {
     await answerOf(store.put(book));
-    const all = newestFirst((await answerOf(store.getAll())) as KeptBook[]);
+    const all: Pick<KeptBook, "id" | "time">[] = [];
+    await eachKept(store, ({ id, time }) => all.push({ id, time }));
+    all.sort((a, b) => b.time - a.time);
     for (const { id } of all.slice(MOST_KEPT)) await answerOf(store.delete(id));
   });
 }
 
 export function newestKept(): Promise<KeptBook | undefined> {
-  return withStore("readonly", async (store) => newestFirst((await answerOf(store.getAll())) as KeptBook[])[0]);
+  return withStore("readonly", async (store) => {
+    let newest: KeptBook | undefined;
+    await eachKept(store, (book) => {
+      if (newest === undefined || book.time > newest.time) newest = book;
+    });
+    return newest;
+  });
 }
 
 export function forgetBook(id: string): Promise<void> {

@@ -54,7 +54,7 @@ const rangeOf = ({ row, column, rows, columns }: MergedArea): IRange => ({
   endColumn: column + columns - 1,
 });
 
-type CellRows = Record<number, Record<number, ICellData>>;
+export type CellRows = Record<number, Record<number, ICellData>>;
 
 function cellRows(cells: readonly CellData[]): CellRows {
   const rows: CellRows = {};
@@ -145,7 +145,21 @@ export const engineBook = (id: string, book: BookData): IWorkbookData =>
     book,
   );
 
-/** The same with pauses between the rows. */
+/** A sheet's cells for the engine, with pauses between them. */
+export async function cellRowsInSlices(
+  cells: readonly CellData[],
+  pause: () => Promise<void> | undefined,
+): Promise<CellRows> {
+  const rows: CellRows = {};
+  for (const cell of cells) {
+    (rows[cell.row] ??= {})[cell.column] = engineCell(cell);
+    const wait = pause();
+    if (wait !== undefined) await wait;
+  }
+  return rows;
+}
+
+/** The same with pauses between the cells. */
 export async function engineBookInSlices(
   id: string,
   book: BookData,
@@ -153,12 +167,7 @@ export async function engineBookInSlices(
 ): Promise<IWorkbookData> {
   const sheets: Partial<IWorksheetData>[] = [];
   for (const [place, sheet] of book.sheets.entries()) {
-    const cellData: CellRows = {};
-    for (const cell of sheet.cells) {
-      (cellData[cell.row] ??= {})[cell.column] = engineCell(cell);
-      await pause();
-    }
-    sheets.push(engineSheet(`${id}-${place}`, sheet, cellData));
+    sheets.push(engineSheet(`${id}-${place}`, sheet, await cellRowsInSlices(sheet.cells, pause)));
   }
   return bookOf(id, sheets, book);
 }

@@ -25,6 +25,8 @@ export interface CalculationWatch {
   /** Another number whenever something was calculated. */
   progress(): number;
   readonly patience?: number | undefined;
+  /** Whether a calculation is under way, be it one that is stopped: another follows it. */
+  isCalculating?(): boolean;
 }
 
 /**
@@ -58,6 +60,15 @@ async function turns(count: number): Promise<void> {
   for (let at = 0; at < count; at++) await new Promise((resolve) => setTimeout(resolve, 10));
 }
 
+/** Waits for the end of a calculation that is stopped: the engine calls it complete when it is told to stop. */
+async function whileUnderWay(watch: CalculationWatch): Promise<void> {
+  const ended = async (): Promise<void> => {
+    while (watch.isCalculating?.() === true) await turns(1);
+  };
+  await new Promise((resolve) => setTimeout(resolve, 0));
+  if (watch.isCalculating?.() === true) await whileProgressing(ended(), watch);
+}
+
 /** Reports when the engine has calculated every change made so far. */
 export const calculationDone = (injector: Injector, onStart: () => void, watch: CalculationWatch): CalculationDone => {
   const session = injector.get(FormulaCalculationSessionService);
@@ -83,8 +94,9 @@ export const calculationDone = (injector: Injector, onStart: () => void, watch: 
       while (!isDone) {
         const before = touched;
         const { started, completed, resultApplied } = session.state;
-        const isRunning = started && !(completed && resultApplied);
+        const isRunning = (started && !(completed && resultApplied)) || watch.isCalculating?.() === true;
         await whileProgressing(session.waitForLatestApplied(DAY_MS, START_WITHIN_MS), watch);
+        if (watch.isCalculating?.() === true) await whileUnderWay(watch);
         // A change that starts no calculation is covered by having waited for one, and not for an earlier one's end.
         if (!isRunning) covered = Math.max(covered, before);
         const known = starts;

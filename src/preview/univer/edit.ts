@@ -13,7 +13,8 @@ import {
 import type { Address, Area, CellWrite } from "../../workbook/port";
 import type { NameData, SheetData } from "../file/bookData";
 import type { OpenBook } from "./open";
-import { engineSheet } from "./bookSnapshot";
+import type { StepPiece } from "./oneStep";
+import { engineSheet, type CellRows } from "./bookSnapshot";
 import { valueCell } from "./cellValue";
 
 /** Changes to the open workbook, as commands that undo knows. */
@@ -32,30 +33,39 @@ const written = ({ content }: CellWrite): ICellData => {
   return { ...blank, ...valueCell(content) };
 };
 
-const asOneStep = (open: OpenBook, change: () => void): void => {
-  const batch = open.services.undo.__tempBatchingUndoRedo(open.unitId());
-  try {
-    change();
-  } finally {
-    batch.dispose();
-  }
-};
-
-export const writeBookCells = (open: OpenBook, cells: readonly CellWrite[]): void => {
-  asOneStep(open, () => {
-    for (const sheet of new Set(cells.map((cell) => cell.sheet))) {
-      const value: Record<number, Record<number, ICellData>> = {};
-      for (const cell of cells) if (cell.sheet === sheet) (value[cell.row] ??= {})[cell.column] = written(cell);
-      open.services.commands.syncExecuteCommand(SetRangeValuesCommand.id, {
-        unitId: open.unitId(),
-        subUnitId: open.sheet(sheet).getSheetId(),
-        // The matrix carries the places; the command only wants to see some range.
-        range: { startRow: 0, endRow: 0, startColumn: 0, endColumn: 0 },
-        value,
-      });
-    }
+const writeCells = (open: OpenBook, sheet: string, value: Record<number, Record<number, ICellData>>): void => {
+  open.services.commands.syncExecuteCommand(SetRangeValuesCommand.id, {
+    unitId: open.unitId(),
+    subUnitId: open.sheet(sheet).getSheetId(),
+    // The matrix carries the places; the command only wants to see some range.
+    range: { startRow: 0, endRow: 0, startColumn: 0, endColumn: 0 },
+    value,
   });
 };
+
+/** So many cells are written in one task of some milliseconds. */
+export const PIECE_CELLS = 500;
+
+/** The pieces of a write: each is a part of one sheet. */
+export function writePieces(open: OpenBook, cells: readonly CellWrite[]): readonly StepPiece[] {
+  const bySheet = new Map<string, CellWrite[]>();
+  for (const cell of cells) {
+    const known = bySheet.get(cell.sheet);
+    if (known === undefined) bySheet.set(cell.sheet, [cell]);
+    else known.push(cell);
+  }
+  return [...bySheet].flatMap(([sheet, all]) =>
+    Array.from({ length: Math.ceil(all.length / PIECE_CELLS) }, (_, at): StepPiece => {
+      const some = all.slice(at * PIECE_CELLS, (at + 1) * PIECE_CELLS);
+      const change = (): void => {
+        const value: Record<number, Record<number, ICellData>> = {};
+        for (const cell of some) (value[cell.row] ??= {})[cell.column] = written(cell);
+        writeCells(open, sheet, value);
+      };
+      return { size: some.length, change };
+    }),
+  );
+}
 
 /** Adds rows and columns behind the last ones; they stay when what was written into them is undone. */
 export const makeRoom = (open: OpenBook, { sheet, row, column, rows, columns }: Area): void => {
@@ -102,15 +112,13 @@ const addName = (open: OpenBook, { name, refersTo }: NameData): void => {
   });
 };
 
-/** Adds a sheet and its names as one undo step; `sheet.name` must be free. */
-export const addSheet = (open: OpenBook, sheet: SheetData, names: readonly NameData[]): void => {
+/** Adds a sheet and its names; `sheet.name` must be free. */
+export const addSheet = (open: OpenBook, sheet: SheetData, names: readonly NameData[], cells?: CellRows): void => {
   const id = `sheet-${Date.now().toString(36)}-${open.workbook().getSheetSize()}`;
-  asOneStep(open, () => {
-    for (const name of names) addName(open, name);
-    open.services.commands.syncExecuteCommand(InsertSheetCommand.id, {
-      unitId: open.unitId(),
-      sheet: engineSheet(id, sheet),
-    });
+  for (const name of names) addName(open, name);
+  open.services.commands.syncExecuteCommand(InsertSheetCommand.id, {
+    unitId: open.unitId(),
+    sheet: engineSheet(id, sheet, cells),
   });
 };
 

@@ -14,7 +14,9 @@ import {
 import type { BaseValueObject } from "@univerjs/engine-formula";
 
 import type { CallSites } from "../host/callSites";
+import { isPending } from "../../workbook/pending";
 import { findCycles } from "./cycles";
+import type { FormulaSlices } from "./formulaSlices";
 import { limitSizes } from "./sizeLimits";
 
 /** What a program watches of its engine; the page uses these defaults. */
@@ -31,6 +33,8 @@ export interface EngineWatch {
   readonly patience?: number;
   /** Nobody types: a calculation that is waited for begins at once. */
   readonly withoutTyping?: boolean;
+  /** Formulas are calculated in slices. */
+  readonly slices?: FormulaSlices;
 }
 
 /** Each operator makes a formula's tree one level deeper. */
@@ -188,7 +192,8 @@ const watchFormulas = (
   interpreter.execute = (node) => {
     try {
       return begin() ? ErrorValueObject.create(ErrorType.CYCLE) : run(node);
-    } catch {
+    } catch (thrown) {
+      if (isPending(thrown)) throw thrown;
       return ErrorValueObject.create(ErrorType.VALUE);
     } finally {
       end();

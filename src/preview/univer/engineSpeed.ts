@@ -5,11 +5,14 @@ import {
   ArrayValueObject,
   ICalculateFormulaService,
   SetFormulaCalculationStartMutation,
+  SetFormulaCalculationStopMutation,
   SetTriggerFormulaCalculationStartMutation,
 } from "@univerjs/engine-formula";
 import type { BaseValueObject } from "@univerjs/engine-formula";
 import { TriggerCalculationController, UpdateFormulaController } from "@univerjs/sheets-formula";
 import { keepDependencyTrees } from "./dependencyTrees";
+import { heldStops, type HeldStops } from "./heldStops";
+import { readWrittenSheetOnly } from "./writtenFormulas";
 
 const done = new WeakSet<object>();
 
@@ -80,7 +83,7 @@ interface Calculation {
  * Begins a calculation when the one before has ended. The engine begins the next at once where the one before still lists
  * its formulas, which no other task interrupted before it was cut into slices.
  */
-function oneAfterTheOther(injector: Injector): void {
+function oneAfterTheOther(injector: Injector, stops: HeldStops | undefined): () => boolean {
   const { _executeLock: lock } = injector.get(ICalculateFormulaService) as unknown as Calculation;
   const acquire = lock.acquire.bind(lock);
   const commands = injector.get(ICommandService);
@@ -90,7 +93,9 @@ function oneAfterTheOther(injector: Injector): void {
   let waiting: object | undefined;
   const end = (): void => {
     running -= 1;
-    if (running > 0 || waiting === undefined) return;
+    if (running > 0) return;
+    stops?.release();
+    if (waiting === undefined) return;
     const params = waiting;
     waiting = undefined;
     void execute(SetTriggerFormulaCalculationStartMutation.id, params, { onlyLocal: true });
@@ -101,12 +106,18 @@ function oneAfterTheOther(injector: Injector): void {
     run.then(end, end);
     return run;
   };
+  const nextOf = (id: string, params: object | undefined): object | undefined => {
+    if (id === SetFormulaCalculationStopMutation.id && running > 0) return stops?.hold();
+    return id === SetFormulaCalculationStartMutation.id ? params : undefined;
+  };
   commands.executeCommand = async (...given) => {
     const [id, params] = given;
-    if (id !== SetFormulaCalculationStartMutation.id || running === 0) return execute(...given);
-    waiting = params;
+    const next = nextOf(id, params);
+    if (running === 0 || next === undefined) return execute(...given);
+    waiting = next;
     return true as never;
   };
+  return () => running > 0;
 }
 
 /** Leaves out what the engine says of its progress a second after the beginning: it may be gone by then. */
@@ -115,11 +126,16 @@ export function endProgress(injector: Injector): void {
   trigger._startProgress = () => undefined;
 }
 
-/** @param injector of an engine that has a workbook */
-export function speedUpEngine(injector: Injector): void {
+/**
+ * @param injector of an engine that has a workbook
+ * @param isSliced other tasks get a turn between two formulas
+ * @returns whether a calculation is under way, be it one that is stopped
+ */
+export function speedUpEngine(injector: Injector, isSliced: boolean): () => boolean {
   compareOneCell();
+  readWrittenSheetOnly();
   keepDependencyTrees(injector);
   joinRanges(injector.get(TriggerCalculationController) as unknown as DirtyRanges);
   calculateWhenAsked(injector);
-  oneAfterTheOther(injector);
+  return oneAfterTheOther(injector, isSliced ? heldStops(injector) : undefined);
 }

@@ -3,11 +3,8 @@ import { SetRangeValuesMutation, SetSelectionsOperation, SetWorksheetActiveOpera
 
 import type { Address, Unsubscribe } from "../../workbook/port";
 import { markDirty, selectedCell } from "./edit";
+import { MOVES } from "./moves";
 import type { OpenBook } from "./open";
-
-/** Mutations that move cells: a call's address is then void, and everything calculates again. */
-const MOVES =
-  /^sheet\.mutation\.(?:insert-row|insert-col|remove-rows?|remove-col|move-range|move-rows|move-col(?:umn)?s|remove-sheet|reorder-range)/;
 
 /** Changes closer together than this are reported as one. */
 const BURST_MS = 50;
@@ -28,13 +25,20 @@ const listening = <T>(calls: Set<T>, call: T): Unsubscribe => {
 const sheetIdsOf = (ranges: Readonly<Record<string, object | null | undefined>>): readonly string[] =>
   Object.values(ranges).flatMap((sheets) => Object.keys(sheets ?? {}));
 
-/** Reports selections and changes; calls `touched` for every change that leads to a calculation. */
-export const bookEvents = (open: OpenBook, touched: () => void): BookEvents => {
+/**
+ * Reports selections and changes; calls `touched` for every change that leads to a calculation.
+ * @param isIncomplete changes that belong together are reported when all of them are made
+ */
+export const bookEvents = (open: OpenBook, touched: () => void, isIncomplete: () => boolean): BookEvents => {
   const selecting = new Set<(cell: Address) => void>();
   const changing = new Set<(sheets: readonly string[]) => void>();
   const changed = new Set<string>();
   let burst: ReturnType<typeof setTimeout> | undefined;
   const tell = (): void => {
+    if (isIncomplete()) {
+      burst = setTimeout(tell, BURST_MS);
+      return;
+    }
     burst = undefined;
     const names = [...changed].flatMap((id) => open.workbook().getSheetBySheetId(id)?.getName() ?? []);
     changed.clear();

@@ -2,6 +2,8 @@ import type { Ctor } from "@univerjs/core";
 import { BaseFunction, FunctionType } from "@univerjs/engine-formula";
 import type { BaseValueObject, IFunctionInfo } from "@univerjs/engine-formula";
 
+import type { HostSlices } from "../../functions/hostArguments";
+import { isPending } from "../../workbook/pending";
 import { faultOf } from "../host/callSites";
 import type { CallSites, CallSite } from "../host/callSites";
 import { toHostArguments, fromHostResult, fromThrown } from "../host/hostCall";
@@ -13,15 +15,21 @@ import { found, resultObject } from "./values";
 
 /** The cell functions as the sheet engine wants them: one class each, synchronous, with every call kept in the log. */
 
-const run = (call: CustomFunction, args: readonly HostArgument[]): CallResult => {
+const run = (call: CustomFunction, args: readonly HostArgument[], slices: HostSlices | undefined): CallResult => {
   try {
-    return fromHostResult(call(...args));
+    return fromHostResult(slices === undefined ? call(...args) : call(...args, slices));
   } catch (thrown) {
+    if (isPending(thrown)) throw thrown;
     return fromThrown(thrown);
   }
 };
 
-export const functionClass = (entry: HostFunctionEntry, call: CustomFunction, log: CallSites): Ctor<BaseFunction> =>
+export const functionClass = (
+  entry: HostFunctionEntry,
+  call: CustomFunction,
+  log: CallSites,
+  slices?: HostSlices,
+): Ctor<BaseFunction> =>
   class extends BaseFunction {
     // References come as they are, so that a blank cell differs from an omitted argument.
     override needsReferenceObject = true;
@@ -48,7 +56,7 @@ export const functionClass = (entry: HostFunctionEntry, call: CustomFunction, lo
           ),
         ),
       );
-      const result = "fault" in given ? given.fault : run(call, given.args);
+      const result = "fault" in given ? given.fault : run(call, given.args, slices);
       const outcome = isFaultValue(result) ? { fault: result } : { value: result };
       log.add(site, { id: entry.id, args: "args" in given ? given.args : [], outcome });
       return resultObject(result, this.unitId ?? "", sheetId);

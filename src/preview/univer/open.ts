@@ -9,6 +9,7 @@ import { createCellReader } from "./cells";
 import type { CellReader } from "./cells";
 import { fixEngine } from "./engineFixes";
 import type { EngineWatch } from "./engineFixes";
+import { sliceFormulas } from "./formulaSlices";
 import { speedUpEngine } from "./engineSpeed";
 import { engineBook, engineBookInSlices } from "./bookSnapshot";
 
@@ -39,6 +40,8 @@ export interface OpenBook {
   replaceInSlices(data: BookData, pause: () => Promise<void> | undefined): Promise<void>;
   /** One workbook is gone and the next incomplete: no event may report either. */
   replacing(): boolean;
+  /** Whether a calculation is under way, be it one that is stopped. */
+  isCalculating(): boolean;
 }
 
 const servicesOf = (univer: Univer): Services => {
@@ -67,7 +70,8 @@ export const openBook = (univer: Univer, log: CallSites, first: BookData, watch:
   let workbook = create(engineBook(nextId(), first));
   const services = servicesOf(univer);
   fixEngine(univer.__getInjector(), log, watch);
-  speedUpEngine(univer.__getInjector());
+  const isCalculating = speedUpEngine(univer.__getInjector(), watch.slices !== undefined);
+  if (watch.slices !== undefined) sliceFormulas(univer.__getInjector(), log, watch.slices);
   const readerOf = (): CellReader => createCellReader(services.model, workbook, log);
   let cells = readerOf();
   const find = (name: string): Worksheet | undefined =>
@@ -100,5 +104,6 @@ export const openBook = (univer: Univer, log: CallSites, first: BookData, watch:
     replace: (data) => replaceBy(engineBook(nextId(), data)),
     replaceInSlices: async (data, pause) => replaceBy(await engineBookInSlices(nextId(), data, pause)),
     replacing: () => replacing,
+    isCalculating,
   };
 };

@@ -30,6 +30,7 @@ import { chartScreen, type ChartScreen } from "./chartPlaces";
 import { nameControls } from "./controlNames";
 import { foldScreen, type FoldScreen } from "./foldedRows";
 import { frozenPanes } from "./frozenPanes";
+import { formulaSlices } from "./formulaSlices";
 import { functionInfo } from "./functions";
 import { showInvalid } from "./invalidLooks";
 import { guardFocus } from "./keyboardFocus";
@@ -99,10 +100,11 @@ export const startOnScreen = (container: HTMLElement, set: FunctionSet, first: B
     locales: { [LocaleType.EN_US]: { ...english, ...CALCULATION_WORDS } },
     logLevel: LogLevel.ERROR,
   });
+  const slices = formulaSlices();
   // Before the engine's own listeners.
   const focus = guardFocus(univer, container);
   nameControls(container);
-  registerPlugins(univer, container, set, functionClasses(set, log));
+  registerPlugins(univer, container, set, functionClasses(set, log, slices));
   const injector = univer.__getInjector();
   const front = () =>
     injector
@@ -125,7 +127,7 @@ export const startOnScreen = (container: HTMLElement, set: FunctionSet, first: B
       requestAnimationFrame(() => scrollSoon(cell, frames - 1));
     }
   };
-  const book = univerBook(univer, log, first);
+  const book = univerBook(univer, log, first, { slices });
   showStates(univer);
   showInvalid(univer);
   const panes = frozenPanes(univer);

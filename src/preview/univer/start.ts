@@ -12,6 +12,7 @@ import type { BookData } from "../file/bookData";
 import { cellName } from "../host/functionsMetadata";
 import type { FunctionsMetadata } from "../host/functionsMetadata";
 import type { CustomFunction } from "../host/hostValues";
+import type { HostSlices } from "../../functions/hostArguments";
 import type { EngineWatch } from "./engineFixes";
 import { functionClass } from "./functions";
 import { univerBook } from "./univerBook";
@@ -26,11 +27,11 @@ export interface FunctionSet {
 export type RegisteredFunction = [Ctor<BaseFunction>, string];
 
 /** The engine's classes for a set; a metadata entry that the script didn't associate is a fault of the build. */
-export const functionClasses = (set: FunctionSet, log: CallSites): RegisteredFunction[] =>
+export const functionClasses = (set: FunctionSet, log: CallSites, slices?: HostSlices): RegisteredFunction[] =>
   set.metadata.functions.map((entry) => {
     const call = set.associated.get(entry.id.toUpperCase());
     if (call === undefined) throw new Error(`functions.js doesn't associate ${entry.id}, which functions.json names`);
-    return [functionClass(entry, call, log), cellName(set.namespace, entry.id)];
+    return [functionClass(entry, call, log, slices), cellName(set.namespace, entry.id)];
   });
 
 /** A sheet engine without a screen. */
@@ -41,7 +42,7 @@ export const startHeadless = (set: FunctionSet, first: BookData, watch: EngineWa
     locales: { [LocaleType.EN_US]: {} },
     logLevel: LogLevel.SILENT,
   });
-  univer.registerPlugin(UniverFormulaEnginePlugin, { function: functionClasses(set, log) });
+  univer.registerPlugin(UniverFormulaEnginePlugin, { function: functionClasses(set, log, watch.slices) });
   univer.registerPlugin(UniverSheetsPlugin);
   univer.registerPlugin(UniverSheetsFormulaPlugin, { initialFormulaComputing: CalculationMode.FORCED });
   return univerBook(univer, log, first, { withoutPictures: true, withoutTyping: true, ...watch });

@@ -5,7 +5,9 @@ import { isRefusal, tokens } from "../../workbook/reader/tokens";
 import type { SheetBook } from "../host/sheetBook";
 import type { CallSites } from "../host/callSites";
 import type { BookData } from "../file/bookData";
-import { addSheet, makeRoom, markDirty, selectCell, selectedCell, frontSelection, writeBookCells } from "./edit";
+import { addedSheets } from "./addedSheets";
+import { makeRoom, markDirty, selectCell, selectedCell, frontSelection, writePieces } from "./edit";
+import { oneStep, type OneStep } from "./oneStep";
 import { openBook } from "./open";
 import type { OpenBook } from "./open";
 import { dataInSlices, dataOf, namesOf } from "./openData";
@@ -78,8 +80,39 @@ const readingOf = (
   data: () => dataOf(open),
 });
 
+/** What writes cells. */
+const writingOf = (
+  open: OpenBook,
+  step: OneStep,
+  { begun, written }: { begun(): void; written(): void },
+): Pick<SheetBook, "write" | "writeInPieces" | "whenWritten" | "onRefusal"> => ({
+  write: (cells) => {
+    begun();
+    step.atOnce(() => {
+      for (const { change } of writePieces(open, cells)) change();
+    });
+  },
+  writeInPieces: async (cells, work) => {
+    begun();
+    await step.inPieces(writePieces(open, cells), work);
+    written();
+  },
+  whenWritten: step.ended,
+  onRefusal: step.onRefusal,
+});
+
+/** Results are there once all cells are written. */
+const afterWriting = (calculation: CalculationDone, step: OneStep): CalculationDone => ({
+  ...calculation,
+  whenCalculated: async () => {
+    await step.ended();
+    return calculation.whenCalculated();
+  },
+});
+
 interface SlicedParts {
-  readonly settling: CalculationDone;
+  readonly settling: Pick<CalculationDone, "whenCalculated" | "replaced">;
+  readonly step: OneStep;
   readonly watch: BookEvents;
   readonly log: CallSites;
   /** Goes up with every change and every workbook. */
@@ -90,7 +123,7 @@ interface SlicedParts {
 function slicedWork(
   univer: Univer,
   open: OpenBook,
-  { settling, watch, log, changes }: SlicedParts,
+  { settling, step, watch, log, changes }: SlicedParts,
 ): Pick<SheetBook, "show" | "outdated" | "dataInSlices"> {
   /** The count when the workbook came with its results. */
   let shown = 0;
@@ -115,7 +148,10 @@ function slicedWork(
       await settling.whenCalculated();
       const before = changes.count;
       // Whoever goes on typing gets the workbook as it is when it is asked for in one piece.
-      return (await dataInSlices(open, pause, () => changes.count !== before)) ?? dataOf(open);
+      const data = await dataInSlices(open, pause, () => changes.count !== before);
+      if (data !== undefined) return data;
+      await step.ended();
+      return dataOf(open);
     },
   };
 }
@@ -130,16 +166,22 @@ export const univerBook = (univer: Univer, log: CallSites, first: BookData, engi
   const open = openBook(univer, log, first, { ...engine, onFormula });
   const progress = (): number => calculated;
   const { patience } = engine;
-  const settling = calculationDone(univer.__getInjector(), () => log.begin(), { progress, patience });
+  const step = oneStep(open);
+  const calculation = calculationDone(univer.__getInjector(), () => log.begin(), {
+    progress,
+    patience,
+    isCalculating: open.isCalculating,
+  });
+  const settling = afterWriting(calculation, step);
   let edits = 0;
   /** Counts workbooks as well. */
   const changes = { count: 0 };
   const touched = (): void => {
-    edits += 1;
+    if (!step.isRunning()) edits += 1;
     changes.count += 1;
     settling.touch();
   };
-  const watch = bookEvents(open, touched);
+  const watch = bookEvents(open, touched, step.isRunning);
   const structure = structureGuard(open);
   const typed = typedFormulas(open);
   const calculateAll = (): void => {
@@ -156,22 +198,20 @@ export const univerBook = (univer: Univer, log: CallSites, first: BookData, engi
       calculateAll();
       watch.everything();
     },
-    ...slicedWork(univer, open, { settling, watch, log, changes }),
+    ...slicedWork(univer, open, { settling, step, watch, log, changes }),
+    id: () => open.unitId(),
     recalculateAll: calculateAll,
-    write: (cells) => {
-      settling.touch();
-      writeBookCells(open, cells);
-    },
+    ...writingOf(open, step, { begun: settling.touch, written: () => (edits += 1) }),
     makeRoom: (area) => makeRoom(open, area),
-    addSheet: (sheet, names) => {
-      const name = open.workbook().uniqueSheetName(sheet.name);
-      edits += 1;
-      structure.freely(() => addSheet(open, { ...sheet, name }, names));
-      calculateAll();
-      watch.everything();
-      selectCell(open, { sheet: name, row: 0, column: 0 });
-      return name;
-    },
+    ...addedSheets(open, {
+      freely: structure.freely,
+      step,
+      onAdded: () => {
+        edits += 1;
+        calculateAll();
+        watch.everything();
+      },
+    }),
     keepStructure: structure.keep,
     readTyped: typed.read,
     edits: () => edits,
@@ -194,6 +234,7 @@ export const univerBook = (univer: Univer, log: CallSites, first: BookData, engi
     unreadable: (formula) => unreadable(open, formula, engine.mostOperators ?? MOST_OPERATORS),
     dispose: () => {
       structure.dispose();
+      step.dispose();
       typed.dispose();
       watch.dispose();
       settling.dispose();
