@@ -3,7 +3,7 @@ import type { Engine } from "../src/workbook/reader/prepare";
 import type { NewSheet, NewSheetCell, PlacedCell } from "../src/workbook/package";
 
 export const SHEETS = 20;
-const ROWS = 500;
+export const ROWS = 500;
 /** Formulas of a row; the first one calls us. */
 const FORMULAS = 10;
 export const FORMULA_COUNT = SHEETS * ROWS * FORMULAS;

@@ -23,7 +23,7 @@ import { mendCells } from "../src/workbook/mend/mend";
 import { listHidden, newWorkbook, packageBytes } from "../src/workbook/package";
 import type { Workbook } from "../src/workbook/port";
 import { scanner } from "../src/workbook/scan/scan";
-import { FORMULA_COUNT, largeSheets, sheetName } from "./largeBook";
+import { FORMULA_COUNT, largeSheets, ROWS, sheetName, SHEETS } from "./largeBook";
 import { costOf } from "./taskTimes";
 
 const FOLDER = process.argv[2] ?? "dist";
@@ -89,6 +89,14 @@ async function inThePage(bytes: Uint8Array): Promise<void> {
   await timed("save unchanged", () => file.save());
   await book.write([{ sheet: sheetName(0), row: 0, column: 0, content: 50 }]);
   await timed("save with one changed input", () => file.save());
+  const inputs = Array.from({ length: SHEETS * ROWS }, (_, at) => ({
+    sheet: sheetName(at % SHEETS),
+    row: Math.floor(at / SHEETS),
+    column: 0,
+    content: 21.5 + (at % 89),
+  }));
+  await timed(`write ${inputs.length} inputs, calculate all`, () => book.write(inputs));
+  await timed(`save ${FORMULA_COUNT} new results`, () => file.save());
   await book.write(
     Array.from({ length: BROKEN }, (_, at) => ({
       sheet: sheetName(0),

@@ -1,5 +1,5 @@
 /** What a write changes of a sheet's formulas is found without listing those of the whole workbook. */
-import { LocaleType, LogLevel, Univer } from "@univerjs/core";
+import { LocaleType, LogLevel, RTree, Univer } from "@univerjs/core";
 import { FormulaDataModel, UniverFormulaEnginePlugin } from "@univerjs/engine-formula";
 import { UniverSheetsPlugin } from "@univerjs/sheets";
 import { CalculationMode, UniverSheetsFormulaPlugin } from "@univerjs/sheets-formula";
@@ -90,4 +90,20 @@ test("a write lists no formulas of the workbook", async () => {
   await book.whenCalculated();
   const area = { sheet: "S", row: 0, column: 0, rows: 2, columns: 1 };
   expect(book.read(area)).toEqual({ area, formulas: [[""], ["=2+2"]], values: [[5], [4]] });
+});
+
+test("a calculation sorts formulas by their place for OFFSET and INDIRECT alone", async () => {
+  await book.whenCalculated();
+  const insert = vi.spyOn(RTree.prototype, "insert");
+  /** Rows of the places that were sorted; what formulas refer to is in row 0. */
+  const rows = () => insert.mock.calls.map(([{ range }]) => range.startRow);
+  book.write([{ sheet: "S", row: 1, column: 0, content: "=A1*2" }]);
+  await book.whenCalculated();
+  expect(rows()).not.toContain(1);
+  book.write([{ sheet: "S", row: 2, column: 0, content: "=OFFSET(A1,1,0)" }]);
+  await book.whenCalculated();
+  expect(rows()).toContain(2);
+  book.write([{ sheet: "S", row: 0, column: 0, content: "=3+4" }]);
+  await book.whenCalculated();
+  expect(book.read({ sheet: "S", row: 0, column: 0, rows: 3, columns: 1 }).values).toEqual([[7], [14], [14]]);
 });

@@ -1,5 +1,5 @@
 /** Mending through both hosts: the preview's sheet engine and the stand-in for Excel. */
-import { afterAll, beforeAll, describe, expect, inject, it, test } from "vitest";
+import { afterAll, beforeAll, describe, expect, inject, it, test, vi } from "vitest";
 import { CATALOGUE, evaluate, COMPILED } from "../../core";
 import { outcomeOf } from "../../src/functions/outcome";
 import { emptySheet } from "../../src/preview/file/bookData";
@@ -12,6 +12,7 @@ import { findDamage } from "../../src/workbook/mend/damage";
 import { mendKnowledge } from "../../src/workbook/mend/knowledge";
 import { mendCells } from "../../src/workbook/mend/mend";
 import type { Engine } from "../../src/workbook/reader/prepare";
+import { WORK_CANCELLED } from "../../src/workbook/timeSlices";
 import { formatAt, sheetNamed, type, WEB } from "../excelHost";
 import { keyOf } from "../excelHost/model/workbook";
 import { DAMAGED, SOUND } from "./mendCorpus";
@@ -63,6 +64,37 @@ describe("In the preview's sheet engine, mending", () => {
     expect(speed.length).toBeGreaterThan(20);
     for (const { outcome: one } of speed) expect("value" in one && one.value).toBeCloseTo(3.892, 2);
   });
+});
+
+test("In the preview, mending that is cancelled in the middle leaves every formula as it was", async () => {
+  const sheets = startHeadless(loadFunctions(inject("build")), {
+    sheets: [emptySheet("Loop"), emptySheet("Sound")],
+    names: [],
+  });
+  const book = previewWorkbook(sheets);
+  const lost = '=_xldudf_WARMBACK_PIPE_VELOCITY(40,"2 in")';
+  await book.write(Array.from({ length: 1_200 }, (_, row) => ({ sheet: "Loop", row, column: 0, content: lost })));
+  const { damaged } = await findDamage(book, KNOWLEDGE);
+  const [before, edits] = [sheets.data(), sheets.edits()];
+  const ending = new AbortController();
+  const onProgress = vi.fn((done: number) => done > 500 && ending.abort());
+  const mending = mendCells(book, ENGINE, damaged, { signal: ending.signal, onProgress, slices: { slice: 0 } });
+  await expect(mending).rejects.toBe(WORK_CANCELLED);
+  expect(onProgress.mock.calls).toEqual([
+    [500, 1_200],
+    [1_000, 1_200],
+  ]);
+  await sheets.whenCalculated();
+  expect(sheets.data()).toEqual(before);
+  expect(sheets.edits()).toBe(edits);
+  const onWritten = vi.fn();
+  const outcomes = await mendCells(book, ENGINE, damaged, { onWritten });
+  expect(onWritten).toHaveBeenCalledOnce();
+  expect(outcomes.filter(({ outcome }) => "value" in outcome)).toHaveLength(1_200);
+  sheets.undo();
+  await sheets.whenCalculated();
+  expect(sheets.data()).toEqual(before);
+  sheets.dispose();
 });
 
 describe("In the stand-in for Excel, mending", () => {

@@ -53,6 +53,7 @@ interface Generator {
   _getAddressFunctionNodeList(node: AstNode): readonly AstNode[];
   _getRangeListByNode(data: object): Promise<readonly IUnitRange[]>;
   _calculateListByFunctionRefNode(list: readonly FormulaTree[]): Promise<void>;
+  readonly _executedAddressFunctionNodeIds: Set<unknown>;
   _updateRangeFlattenCache: Map<string, Map<string, readonly IRange[]>>;
 }
 
@@ -180,7 +181,10 @@ export function keepDependencyTrees(injector: Injector): void {
         if (!tree.isCache) manager.addDependencyRTreeCache(tree as never);
       }
     }
-    await generator._calculateListByFunctionRefNode(list);
+    // It sorts all formulas by their place, which only OFFSET and INDIRECT ask for.
+    if (list.some(({ addressFunctionNodes }) => addressFunctionNodes.length > 0))
+      await generator._calculateListByFunctionRefNode(list);
+    else generator._executedAddressFunctionNodeIds.clear();
     return list;
   };
 }

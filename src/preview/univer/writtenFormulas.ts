@@ -1,7 +1,7 @@
 /** What a write changes of a sheet's formulas (engine 0.25.1): the engine lists all formulas of the workbook for it. */
 import type { ICellData, IObjectMatrixPrimitiveType, Nullable } from "@univerjs/core";
-import { IUniverInstanceService, isFormulaId, isFormulaString, ObjectMatrix } from "@univerjs/core";
-import type { Workbook } from "@univerjs/core";
+import { isFormulaId, isFormulaString, ObjectMatrix } from "@univerjs/core";
+import type { IUniverInstanceService, Workbook } from "@univerjs/core";
 import { FormulaDataModel } from "@univerjs/engine-formula";
 
 type Cells = IObjectMatrixPrimitiveType<Nullable<ICellData>>;
@@ -46,7 +46,8 @@ export const updateOfSheet: Update = function updateFormulaData(unit, sheet, cel
   const [held, written] = [worksheet.getCellMatrix(), new ObjectMatrix(cells)];
   if (!hasShared(written) && !hasShared(held)) return updateOfCells(held, written);
   const getFormulaData = () => ({ [unit]: { [sheet]: this.getSheetFormulaData(unit, sheet) } });
-  return updateOfEngine.call(Object.create(this, { getFormulaData: { value: getFormulaData } }), unit, sheet, cells);
+  const ofSheet = Object.create(this, { getFormulaData: { value: getFormulaData } }) as Model;
+  return updateOfEngine.call(ofSheet, unit, sheet, cells);
 };
 
 export function readWrittenSheetOnly(): void {

@@ -29,12 +29,14 @@ interface Command {
   readonly unit?: string;
   readonly going: HTMLElement;
   readonly result: HTMLElement;
+  /** It changes the workbook: cancelled, it takes back what it changed, and ends when that is done. */
+  readonly changes?: boolean;
 }
 
 /** Runs a command that can be cancelled, with a progress box while it runs. */
 export async function withProgress(
   services: PanelServices,
-  { what, key, unit = "formula", going, result }: Command,
+  { what, key, unit = "formula", going, result, changes = false }: Command,
   work: (options: RunningOptions) => Promise<readonly Child[]>,
 ): Promise<void> {
   const ending = new AbortController();
@@ -44,7 +46,10 @@ export async function withProgress(
   replace(result);
   replace(going, box.root);
   const { signal } = ending;
-  await reportInto(result, () => orCancelled(work({ signal, onProgress }), signal));
+  await reportInto(result, () => {
+    const running = work({ signal, onProgress });
+    return changes ? running : orCancelled(running, signal);
+  });
   box.end();
   if (going.contains(box.root)) replace(going);
 }

@@ -8,7 +8,7 @@ import { action, h, replace, type Child } from "../elements";
 import { counted } from "../model/summary";
 import { cellButton } from "./cellButtons";
 import { longList } from "./longList";
-import { reportInto, withProgress } from "./commands";
+import { withProgress } from "./commands";
 
 const codeLine = (label: string, formula: string): HTMLElement =>
   h("p", { class: "formula-line" }, h("span", { class: "quiet" }, label), " ", h("code", {}, formula));
@@ -124,13 +124,14 @@ export function mendSection(services: PanelServices): HTMLElement {
   const result = h("div", { role: "status", class: "outcome" });
   const going = h("div", { class: "going" });
   const knowledge = mendKnowledge(services.engine.catalogue);
-  const mend = async (list: DamageList, cells: readonly Damage[]): Promise<void> => {
-    replace(going, h("p", { class: "quiet" }, "Mending the formulas…"));
-    await reportInto(result, async () => [
-      ...outcomeParts(services, await mendCells(services.workbook, services.engine, cells)),
-      ...unmendableParts(services, list.unmendable),
-    ]);
-    replace(going);
+  const mend = (list: DamageList, cells: readonly Damage[]): Promise<void> => {
+    const command = { what: "Mending the formulas", key: "mend chosen", going, result, changes: true };
+    const onWritten = (): void => replace(going, h("p", { class: "quiet" }, "Reading the results…"));
+    return withProgress(services, command, async (options) => {
+      const outcomes = await mendCells(services.workbook, services.engine, cells, { ...options, onWritten });
+      replace(going);
+      return [...outcomeParts(services, outcomes), ...unmendableParts(services, list.unmendable)];
+    });
   };
   const look = (): Promise<void> =>
     withProgress(services, { what: "Looking through the formulas", key: "mend", going, result }, async (options) => {

@@ -1,6 +1,7 @@
 /** Writes mended formulas in one undo step, and reads the outcome of each from the host. */
-import type { Address, Area, Block, CellValue, Workbook } from "../port";
+import type { Address, Area, Block, CellValue, InsertOptions, Workbook } from "../port";
 import { isCellFault } from "../port";
+import { timeSlices, type NextSlice, type SliceOptions } from "../timeSlices";
 import { walkTree } from "../reader/calls";
 import { plainName } from "../reader/evaluate";
 import type { Engine } from "../reader/prepare";
@@ -21,14 +22,23 @@ export interface MendOutcome {
     { readonly value: CellValue } | { readonly failing: string; readonly message: string } | { readonly left: string };
 }
 
+export interface MendOptions extends InsertOptions {
+  readonly slices?: SliceOptions;
+  /** The cells are written, which can't be cancelled any more: only their results are read. */
+  onWritten?(): void;
+}
+
 const cellArea = ({ sheet, row, column }: Address): Area => ({ sheet, row, column, rows: 1, columns: 1 });
 
 /** The cells one by one, out of few areas of the host. */
-async function read(book: Workbook, cells: readonly Address[]): Promise<readonly Block[]> {
+async function read(book: Workbook, cells: readonly Address[], pause: NextSlice): Promise<readonly Block[]> {
   if (cells.length === 0) return [];
   const { areas, areaOf } = coveringAreas(cells);
   const blocks: Block[] = [];
-  for (const group of groupsOf(areas)) for (const block of await book.read(group)) blocks.push(block);
+  for (const group of groupsOf(areas)) {
+    for (const block of await book.read(group)) blocks.push(block);
+    await pause();
+  }
   return cells.map((cell, at) => {
     const block = blocks[areaOf[at] ?? -1];
     const [down, over] = [cell.row - (block?.area.row ?? 0), cell.column - (block?.area.column ?? 0)];
@@ -50,9 +60,9 @@ const isUnfinished = (value: CellValue): boolean =>
 const LOOKS = { most: 40, every: 250 };
 
 /** The cells once the host has calculated them, or as they are after ten seconds. */
-async function calculated(book: Workbook, cells: readonly Address[]): Promise<readonly Block[]> {
+async function calculated(book: Workbook, cells: readonly Address[], pause: NextSlice): Promise<readonly Block[]> {
   for (let looks = 1; ; looks++) {
-    const blocks = await read(book, cells);
+    const blocks = await read(book, cells, pause);
     if (looks >= LOOKS.most || !blocks.some((block) => isUnfinished(valueOf(block)))) return blocks;
     await new Promise((resolve) => setTimeout(resolve, LOOKS.every));
   }
@@ -93,10 +103,12 @@ async function outcomes(
   engine: Engine,
   cells: readonly Damage[],
   blocks: readonly Block[],
+  pause: NextSlice,
 ): Promise<readonly MendOutcome[]> {
   const found: MendOutcome[] = [];
   let explained = 0;
   for (const [at, cell] of cells.entries()) {
+    await pause();
     const { address, meant: formula } = cell;
     const value = valueOf(blocks[at]);
     if (formulaOf(blocks[at]) === "")
@@ -114,31 +126,44 @@ async function outcomes(
 const holds = (block: Block | undefined, { kind, now }: Damage): boolean =>
   kind === "text" ? formulaOf(block) === "" && valueOf(block) === now : formulaOf(block) === now;
 
+/** Writes what is meant, which the preview calculates at once; Excel calculates when asked. */
+async function write(book: Workbook, due: readonly Damage[], options: MendOptions): Promise<void> {
+  if (due.length === 0) return;
+  const { signal, onProgress } = options;
+  await book.write(
+    due.map(({ address: { sheet, row, column }, meant, kind }) => ({
+      ...{ sheet, row, column, content: meant },
+      ...(kind === "text" && { fromText: true as const }),
+    })),
+    { ...(signal && { signal }), ...(onProgress && { onProgress: onProgress.bind(options) }) },
+  );
+  options.onWritten?.();
+  if (book.host !== "preview") await book.recalculate(due.map(({ address }) => cellArea(address)));
+}
+
 /**
  * Mends the listed cells that still hold what the list says, in one write, which is one undo step if the host supports
  * that, and calculates them again.
+ * @throws WORK_CANCELLED where it was cancelled before all was written: the workbook is as it was
  */
 export async function mendCells(
   book: Workbook,
   engine: Engine,
   cells: readonly Damage[],
+  options: MendOptions = {},
 ): Promise<readonly MendOutcome[]> {
+  const { slices = {}, signal } = options;
   const before = await read(
     book,
     cells.map(({ address }) => address),
+    timeSlices(slices, signal ? [signal] : []),
   );
   const due = cells.filter((cell, at) => holds(before[at], cell));
   const changed = cells.filter((cell, at) => !holds(before[at], cell));
-  if (due.length > 0)
-    await book.write(
-      due.map(({ address: { sheet, row, column }, meant, kind }) => ({
-        ...{ sheet, row, column, content: meant },
-        ...(kind === "text" && { fromText: true as const }),
-      })),
-    );
+  await write(book, due, options);
   const addresses = due.map(({ address }) => address);
-  if (due.length > 0) await book.recalculate(addresses.map(cellArea));
-  const after = await outcomes(book, engine, due, await calculated(book, addresses));
+  const pause = timeSlices(slices, []);
+  const after = await outcomes(book, engine, due, await calculated(book, addresses, pause), pause);
   const left = changed.map(({ address, meant }): MendOutcome => {
     return { address, formula: meant, outcome: { left: "it was changed since the list was made" } };
   });
