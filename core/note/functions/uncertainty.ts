@@ -7,7 +7,7 @@ import { likelyValues, refusedShare, runAll } from "../../uncertainty/study";
 import { ARGUMENTS, FUNCTION, functionNamed } from "../args";
 import { functionModel, runsFor } from "../uncertainty";
 import { uncertaintyOptions } from "../uncertaintyOptions";
-import { uncertaintyRows } from "../uncertaintyRows";
+import { functionRows } from "../uncertaintyRows";
 
 const AREA = {
   function: "POOL.AREA",
@@ -172,6 +172,6 @@ export const noteUncertainty = cellFunction({
       runsBeyond: (runs * (1 - coverage)) / 2,
       coverage,
     });
-    return uncertaintyRows(model, likely, found, runs, coverage, trace);
+    return functionRows(model, likely, found, runs, coverage, trace);
   },
 });
