@@ -57,7 +57,7 @@ function gumRows(
 }
 
 /** All rows, those of the runs first. */
-export function uncertaintyRows(
+export function functionRows(
   model: FunctionModel,
   likely: number,
   found: Runs,

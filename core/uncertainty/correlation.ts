@@ -98,7 +98,7 @@ export function correlatedShares(shares: readonly number[], { factor }: Correlat
 }
 
 /** Inputs that pairs join, directly or through others, as a number for each input. */
-export function groupsOf({ matrix }: Correlation): readonly number[] {
+export function joinedGroups({ matrix }: Correlation): readonly number[] {
   return matrix.reduce<readonly number[]>(
     (groups, line, i) => {
       const joined = new Set(groups.filter((_, j) => line[j] !== 0));

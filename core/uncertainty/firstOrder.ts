@@ -4,7 +4,7 @@ import { ascending, sampleQuantile } from "../numeric/sample";
 import { item, mean, standardDeviation, sumOf } from "../numeric/series";
 import { studentQuantile } from "../numeric/student";
 import { silent, type Trace } from "../kernel/define/steps";
-import { groupsOf } from "./correlation";
+import { joinedGroups } from "./correlation";
 import { lawOfPropagation, pairVariance } from "./equations";
 import type { UncertainModel } from "./study";
 
@@ -59,7 +59,7 @@ function combined({ inputs, correlation }: UncertainModel, signed: readonly numb
  */
 function freedomOf(model: UncertainModel, signed: readonly number[]): number {
   const { inputs, correlation } = model;
-  const groups = correlation === undefined ? [...inputs.keys()] : groupsOf(correlation);
+  const groups = correlation === undefined ? [...inputs.keys()] : joinedGroups(correlation);
   const parts = [...new Set(groups)].map((group) => ({
     contribution: combined(
       model,

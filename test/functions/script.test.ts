@@ -14,6 +14,8 @@ const { CATALOGUE, COMPILED, explain, rawByPlace, workingLines } = core;
 const SOURCE = `const Q = symbol("water flow", "flow", 1, 2);
 const hot = (about: string) => symbol("temperature", about, 3, 4);
 const T = hot("wall");
+const money = (about: string) => quantityResult("money", about);
+export const g = rowResult("one row", { a: quantityResult("length", "how long") });
 export const e = equation({ name: "E", form: "y = Q", symbols: { Q, D: symbol("diameter", "bore", 1, 2) }, validity: "always", code: (x) => x.Q });
 export const f = cellFunction({
   id: "A.B",
@@ -25,8 +27,6 @@ export const f = cellFunction({
   returns: listResult("all", { a: quantityResult("length", "how long"), b: money("price"), c: wordResult("state") }),
   compute: () => ({ remark: 1, validity: 2 }),
 });
-const money = (about: string) => quantityResult("money", about);
-export const g = rowResult("one row", { a: quantityResult("length", "how long") });
 export const s = sourceEntries({ known: { short: "K 1", full: "All of K", seen: "opened" } });`;
 
 test("A source is stripped of what only help pages, tests, the finder and notes read, and of nothing else", () => {
@@ -34,12 +34,13 @@ test("A source is stripped of what only help pages, tests, the finder and notes 
   expect(stripped.replace(/\s+/g, " ")).toBe(
     `const Q = /* @__PURE__ */ symbol("water flow", "flow", 1, 2); ` +
       `const hot = (about: string) => symbol("temperature", about, 3, 4); const T = /* @__PURE__ */ hot("wall"); ` +
+      `const money = (about: string) => quantityResult("money", about); ` +
+      `export const g = rowResult("one row", { a: quantityResult("length", "how long") }); ` +
       `export const e = equation({ name: "E", form: "y = Q", code: (x) => x.Q }); ` +
       `export const f = cellFunction({ id: "A.B", args: { details: text("an argument of that name"), symbols: 1 }, ` +
       `returns: listResult("all", { a: quantityResult("length", ""), b: money(""), c: wordResult("") }), ` +
       `compute: () => ({ remark: 1, validity: 2 }), }); ` +
-      `const money = (about: string) => quantityResult("money", about); ` +
-      `export const g = rowResult("one row", { a: quantityResult("length", "how long") }); export const s = sourceEntries({ known: { short: "K 1", } });`,
+      `export const s = sourceEntries({ known: { short: "K 1", } });`,
   );
 });
 

@@ -8,7 +8,7 @@ import { refusedShare } from "../../uncertainty/study";
 import { ARGUMENTS, FUNCTION, functionNamed } from "../args";
 import { functionModel, runsFor } from "../uncertainty";
 import { uncertaintyOptions } from "../uncertaintyOptions";
-import { uncertaintyRows } from "../uncertaintyRows";
+import { functionRows } from "../uncertaintyRows";
 
 const AREA = {
   function: "POOL.AREA",
@@ -181,6 +181,6 @@ export const noteUncertainty = cellFunction({
       runsBeyond: (runs * (1 - coverage)) / 2,
       coverage,
     });
-    return uncertaintyRows(model, likely[0] ?? 0, found, runs, coverage, trace);
+    return functionRows(model, likely[0] ?? 0, found, runs, coverage, trace);
   },
 });
