@@ -59,28 +59,6 @@ export type JobKind = keyof JobTypes;
 export type JobInput<K extends JobKind> = JobTypes[K]["input"];
 export type JobResult<K extends JobKind> = JobTypes[K]["result"];
 
-export interface Progress {
-  readonly done: number;
-  readonly total: number;
-  /** In words: "12 of 81 functions". */
-  readonly text: string;
-}
-
-/** What a running job may use. */
-export interface JobContext {
-  /** Reports the progress of the job. */
-  report(progress: Progress): void;
-  /** Yields to other tasks; throws if the job was cancelled. */
-  yieldTurn(): Promise<void>;
-}
-
 export type JobRequest = {
   readonly [K in JobKind]: { readonly number: number; readonly kind: K; readonly input: JobInput<K> };
 }[JobKind];
-
-/** A worker's message: ready, progress, result or failure. */
-export type JobAnswer =
-  | { readonly ready: string }
-  | { readonly number: number; readonly progress: Progress }
-  | { readonly number: number; readonly result: JobResult<JobKind> }
-  | { readonly number: number; readonly failed: string };

@@ -6,7 +6,8 @@ import { readRecordedFile } from "../../workbook/weather/readFile";
 import { callDescription } from "../model/callRecord";
 import { explainedOf } from "../model/explanationData";
 import { studyCall } from "./studyCall";
-import type { JobCall, CheckedValue, ExplainedCall, JobResult, JobKind, JobInput, CallReport, JobContext } from "./job";
+import type { JobCall, CheckedValue, ExplainedCall, JobResult, JobKind, JobInput, CallReport } from "./job";
+import type { JobContext } from "./jobTable";
 
 const compiledOf = (id: string): Compiled => {
   const compiled = COMPILED.get(id);

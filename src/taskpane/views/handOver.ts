@@ -4,7 +4,7 @@ import type { Survey } from "../../workbook/copy/survey";
 import type { CopyProgress } from "../../workbook/copy/copyWork";
 import { WORK_CANCELLED } from "../../workbook/timeSlices";
 import { action, h, replace, type Child } from "../elements";
-import { CANCELLED } from "../jobs/jobQueue";
+import { CANCELLED } from "../jobs/jobTable";
 import { choiceOf, firstForm, type CopyForm } from "../model/copyChoice";
 import { sentenceOf, type PanelServices } from "../services";
 import { fileDrop } from "./fileDrop";
