@@ -12,6 +12,7 @@ import { storedWorkbook } from "../../src/workbook/compare/storedWorkbook";
 import { surveyBook } from "../../src/workbook/copy/survey";
 import { openPackage, readBook } from "../../src/workbook/package";
 import type { Workbook } from "../../src/workbook/port";
+import { filesHere } from "../preview/files";
 import { fixtureSet, newBook } from "../preview/support";
 import { SMALL } from "../workbook/contractSheets";
 import { panelEngine } from "../../src/taskpane/engine";
@@ -92,7 +93,7 @@ test(
     const counts = { opened: 0, refused: 0, commands: 0 };
     for (const [at, [bytes, commands]] of FILES.entries()) {
       const sheets = newBook();
-      const file = workbookFile(sheets, texts);
+      const file = workbookFile(sheets, texts, filesHere());
       const opened = { sheets, book: previewWorkbook(sheets), file, bytes };
       try {
         const outcome = await outcomeOf(`file ${String(at)}, open`, () => file.open(bytes));

@@ -1,7 +1,9 @@
 import type { SheetBook } from "../host/sheetBook";
 import type { FormulaTexts } from "../file/formulaTexts";
 import type { WorkbookFile } from "../file/workbookFile";
+import type { Progress } from "../../taskpane/jobs/jobTable";
 import { downloadFile, WORKBOOK_TYPE } from "../../workbook/downloadFile";
+import { startFileJobs } from "../file/jobs/pageFileJobs";
 import type { DeliverPicture, WorkbookFiles } from "../host/previewWorkbook";
 import { autosave, type Offer } from "./autosave";
 import type { KeptBook } from "./keptBooks";
@@ -44,10 +46,10 @@ export const deliverPicture: DeliverPicture = async ({ name, png }) => {
   return file;
 };
 
-/** Slices of work with progress in the status line, and an end by Cancel. */
+/** Work with progress in the status line, and an end by Cancel. */
 interface Work {
   readonly signal: AbortSignal;
-  onProgress(done: number, of: number): void;
+  onProgress(progress: Progress): void;
 }
 
 /** Runs one piece of work at a time: a new one ends the one before. */
@@ -61,8 +63,8 @@ function workRunner({ cancel, status }: FileControls) {
     ending = own;
     cancel.hidden = false;
     try {
-      const onProgress = (done: number, of: number): void => {
-        if (of > 0 && !own.signal.aborted) status.textContent = `${verb} ${Math.round((100 * done) / of)} %`;
+      const onProgress = ({ text }: Progress): void => {
+        if (!own.signal.aborted) status.textContent = `${verb} ${text}`;
       };
       status.textContent = await work({ signal: own.signal, onProgress });
       return true;
@@ -123,6 +125,7 @@ export function connectFiles(
 ): Pick<WorkbookFiles, "name" | "savedBytes"> {
   const { open, save, file, cancel, status, report } = controls;
   const run = workRunner(controls);
+  const jobs = startFileJobs();
   let name = "Workbook.xlsx";
   let made: WorkbookFile | undefined;
   /** Whether a file lies behind the workbook. */
@@ -132,7 +135,7 @@ export function connectFiles(
   let behind: Promise<WorkbookFile> | undefined;
   const workbook = (): Promise<WorkbookFile> =>
     (behind ??= import(/* webpackChunkName: "xlsx" */ "../file/workbookFile").then(({ workbookFile }) => {
-      made = workbookFile(book, texts);
+      made = workbookFile(book, texts, jobs);
       made.onRefusal((sentence) => (status.textContent = sentence));
       return made;
     }));

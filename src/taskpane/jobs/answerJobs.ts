@@ -5,9 +5,15 @@ import type { JobRunner, JobTable, WorkerAnswer, WorkerRequest } from "./jobTabl
 /** Nothing else runs on a worker's thread, which the page terminates to cancel: a pause is for progress alone. */
 const SLICES = { slice: 50, turn: async (): Promise<void> => undefined };
 
-export function answerJobs<T extends JobTable<T>>(run: JobRunner<T>): void {
+/** What a worker's script has of its global object. */
+export interface WorkerScope {
+  onmessage: ((event: MessageEvent<WorkerRequest>) => void) | null;
+  postMessage(message: WorkerAnswer, options: { readonly transfer: Transferable[] }): void;
+}
+
+export function answerJobs<T extends JobTable<T>>(run: JobRunner<T>, scope: WorkerScope = self): void {
   const answer = (message: WorkerAnswer, transfer: Transferable[] = []): void =>
-    self.postMessage(message, { transfer });
+    scope.postMessage(message, { transfer });
   const work = async ({ number, kind, input }: WorkerRequest): Promise<void> => {
     const given = new Set<Transferable>();
     try {
@@ -22,6 +28,6 @@ export function answerJobs<T extends JobTable<T>>(run: JobRunner<T>): void {
       answer({ number, failed: thrown instanceof Error ? thrown.message : String(thrown) });
     }
   };
-  self.onmessage = ({ data }: MessageEvent<WorkerRequest>) => void work(data);
+  scope.onmessage = ({ data }) => void work(data);
   answer({ ready: BUILD });
 }

@@ -164,7 +164,7 @@ export function startJobQueue<T extends JobTable<T>>(places: JobPlaces<T>): JobQ
           options,
           done(gives) {
             leave();
-            resolve(gives as never);
+            resolve(gives);
           },
           fail(error) {
             leave();
@@ -175,13 +175,5 @@ export function startJobQueue<T extends JobTable<T>>(places: JobPlaces<T>): JobQ
         line.add(job);
       }),
     place: line.place,
-  };
-}
-
-/** Runs every job at once on this thread: for programs that have no page to keep free. */
-export function jobsHere<T extends JobTable<T>>(run: JobRunner<T>): JobQueue<T> {
-  return {
-    run: async (kind, input, options = {}) => onPage({ number: 0, kind, input }, options, run),
-    place: () => "page",
   };
 }
