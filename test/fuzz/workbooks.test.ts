@@ -8,6 +8,7 @@ import { formulaTexts } from "../../src/preview/file/formulaTexts";
 import { workbookFile, type WorkbookFile } from "../../src/preview/file/workbookFile";
 import { previewWorkbook } from "../../src/preview/host/previewWorkbook";
 import type { SheetBook } from "../../src/preview/host/sheetBook";
+import { storedFile } from "../../src/workbook/compare/storedSheets";
 import { storedWorkbook } from "../../src/workbook/compare/storedWorkbook";
 import { surveyBook } from "../../src/workbook/copy/survey";
 import { openPackage, readBook } from "../../src/workbook/package";
@@ -47,7 +48,7 @@ const RUN: Readonly<Record<Command, (opened: Opened) => Promise<unknown>>> = {
   scan: ({ book }) => scanAll(book),
   mend: ({ book }) => mendAll(book),
   survey: ({ bytes }) => surveyBook(bytes, COPY_ENGINE),
-  compare: async ({ bytes }) => (await storedWorkbook(bytes, KNOWLEDGE)).sheets(),
+  compare: async ({ bytes }) => storedWorkbook(await storedFile(bytes, KNOWLEDGE)).sheets(),
   edit: async ({ sheets }) => {
     const [first] = sheets.sheets();
     if (first === undefined) return;

@@ -6,7 +6,7 @@ import { MIAMI_MONTHS } from "../../core/pool/data/miami";
 import { panelEngine } from "../../src/taskpane/engine";
 import { workerEngine } from "../../src/taskpane/jobs/workerEngine";
 import type { JobRequest } from "../../src/taskpane/jobs/job";
-import { runJob } from "../../src/taskpane/jobs/runJob";
+import { jobRunner } from "../../src/taskpane/jobs/runJob";
 import { CANCELLED, type Progress } from "../../src/taskpane/jobs/jobTable";
 import { startPanelJobs } from "../../src/taskpane/jobs/panelJobs";
 import { resumeWhenReady } from "../../src/workbook/pending";
@@ -42,7 +42,7 @@ class Acted {
   async work(): Promise<void> {
     const ask = this.asked.at(-1);
     if (ask === undefined) throw new Error("nothing was asked");
-    const result = await runJob(ask.kind, ask.input, { report: () => undefined, yieldTurn: async () => undefined });
+    const result = await jobRunner()(ask.kind, ask.input, { report: () => undefined, yieldTurn: async () => undefined });
     this.say({ number: ask.number, result });
   }
 }

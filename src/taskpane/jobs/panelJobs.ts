@@ -8,7 +8,7 @@ const newWorker = (): Worker => new Worker(`worker.js?v=${BUILD}`, { name: "warm
 export function startPanelJobs(start: () => Worker = newWorker): JobQueue {
   return startJobQueue({
     start,
-    load: async () => (await import(/* webpackChunkName: "perform" */ "./runJob")).runJob,
+    load: async () => (await import(/* webpackChunkName: "perform" */ "./runJob")).jobRunner(),
     crashed: "the calculation stopped",
   });
 }

@@ -2,6 +2,6 @@
 import "./loadFunctions";
 import { answerJobs } from "./answerJobs";
 import type { JobTypes } from "./job";
-import { runJob } from "./runJob";
+import { jobRunner } from "./runJob";
 
-answerJobs<JobTypes>(runJob);
+answerJobs<JobTypes>(jobRunner());

@@ -1,4 +1,5 @@
 /** What the page changed in an opened workbook, for a thread that has the workbook as it was opened. */
+import { placeIn } from "../../../workbook/columns";
 import type { BookData, CellData, NameData, SheetData } from "../bookData";
 import type { ShownValue } from "../differences";
 import { packCells, packSheets, unpackCells, unpackSheets, type PackedCells, type PackedSheet } from "./packedCells";
@@ -20,8 +21,7 @@ export interface BookChanges {
 
 type Pause = () => Promise<void> | undefined;
 
-const COLUMNS = 16_384;
-const placeOf = ({ row, column }: CellData): number => row * COLUMNS + column;
+const placeOf = ({ row, column }: CellData): number => placeIn(row, column);
 
 function sameShown(a: ShownValue | undefined, b: ShownValue | undefined): boolean {
   if (!Array.isArray(a) || !Array.isArray(b)) return a === b;
