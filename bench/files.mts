@@ -62,6 +62,8 @@ function stepsOn(page: Page, path: string): readonly (readonly [string, () => Pr
     page.locator("#status", { hasText: text }).waitFor({ timeout: LIMIT });
   const button = (name: string | RegExp) => page.getByRole("button", { name });
   return [
+    // The engine asks for every frame, whatever happens.
+    ["nothing, for ten seconds", () => page.waitForTimeout(10_000)],
     [
       "open",
       async () => {
@@ -104,6 +106,9 @@ async function costsOf(browser: Browser, address: string, path: string): Promise
   await page.goto(address);
   await page.locator("#said", { hasText: /^A1 / }).waitFor({ timeout: LIMIT });
   await page.locator("#save:enabled").waitFor();
+  // What the page shows first is worked out, and the panel has looked through it.
+  await page.evaluate(() => globalThis.warmbackPreview?.workbook.recalculate([]));
+  await page.waitForTimeout(5000);
   const costs = new Map<string, Cost>();
   for (const [what, step] of stepsOn(page, path)) costs.set(what, await traced(browser, page, step));
   await context.close();

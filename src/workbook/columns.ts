@@ -3,7 +3,7 @@ import { isCellFault, type CellValue } from "./port";
 import { MOST_COLUMNS } from "./reader/reference";
 
 /** A cell's row and column in one number. */
-export const placeIn = (row: number, column: number): number => row * MOST_COLUMNS + column;
+export const placeNumber = (row: number, column: number): number => row * MOST_COLUMNS + column;
 
 /** One after the other in one text, each with where it ends. */
 export interface TextColumn {

@@ -1,12 +1,12 @@
 import type { SheetBook } from "../host/sheetBook";
 import type { FormulaTexts } from "../file/formulaTexts";
 import type { WorkbookFile } from "../file/workbookFile";
-import type { Progress } from "../../taskpane/jobs/jobTable";
 import { downloadFile, WORKBOOK_TYPE } from "../../workbook/downloadFile";
 import { startFileJobs } from "../file/jobs/pageFileJobs";
 import type { DeliverPicture, WorkbookFiles } from "../host/previewWorkbook";
 import { autosave, type Offer } from "./autosave";
 import type { KeptBook } from "./keptBooks";
+import { workRunner, type Work } from "./fileWork";
 import { reportLine, showReport } from "./opening";
 
 /** Opening and saving .xlsx files from the page. */
@@ -45,38 +45,6 @@ export const deliverPicture: DeliverPicture = async ({ name, png }) => {
   );
   return file;
 };
-
-/** Work with progress in the status line, and an end by Cancel. */
-interface Work {
-  readonly signal: AbortSignal;
-  onProgress(progress: Progress): void;
-}
-
-/** Runs one piece of work at a time: a new one ends the one before. */
-function workRunner({ cancel, status }: FileControls) {
-  let ending: AbortController | undefined;
-  cancel.addEventListener("click", () => ending?.abort());
-  /** Answers whether the work was done. */
-  return async (verb: string, work: (slices: Work) => Promise<string>): Promise<boolean> => {
-    ending?.abort();
-    const own = new AbortController();
-    ending = own;
-    cancel.hidden = false;
-    try {
-      const onProgress = ({ text }: Progress): void => {
-        if (!own.signal.aborted) status.textContent = `${verb} ${text}`;
-      };
-      status.textContent = await work({ signal: own.signal, onProgress });
-      return true;
-    } catch (thrown) {
-      const said = thrown instanceof Error ? thrown.message : String(thrown);
-      status.textContent = own.signal.aborted ? "Cancelled: the workbook is as it was." : said;
-      return false;
-    } finally {
-      if (ending === own) cancel.hidden = true;
-    }
-  };
-}
 
 const isWorkbookName = (name: string): boolean => /\.xls[a-z]?$/i.test(name);
 

@@ -82,21 +82,21 @@ async function makeFrom(section: Section, draft: CopyDraft, file: string, form: 
   replace(going);
 }
 
-/** Follows what the chosen sheets come to: the newest choice counts, and those before it that weren't asked yet don't. */
+/** Follows what the chosen sheets come to: the newest choice counts, and one that was replaced before it was asked isn't. */
 function consequences({ survey, consequences: ask }: CopyDraft, form: () => HandOverForm): () => void {
+  let choices = 0;
   let isAsking = false;
-  let isOld = false;
   const follow = async (): Promise<void> => {
-    isOld = isAsking;
+    choices += 1;
     if (isAsking) return;
     isAsking = true;
-    do {
-      isOld = false;
+    for (let asked = 0; asked !== choices;) {
+      asked = choices;
       const { form: chosen, show } = form();
       const found = await ask(choiceOf(chosen(), survey)).catch(sentence);
       // The choice may have changed while it was asked.
-      if (!(isOld as boolean)) show(found);
-    } while (isOld as boolean);
+      if (asked === choices) show(found);
+    }
     isAsking = false;
   };
   return () => void follow();

@@ -1,18 +1,12 @@
 /** The choices of a hand-over: sheets, formulas of others, hidden things. */
 import type { SurveyedSheet } from "../../workbook/copy/survey";
 import type { SurveyFacts } from "../../workbook/copy/surveyFacts";
-import type { HiddenItem, KeptSheet } from "../../workbook/package";
 import { h, replace } from "../elements";
+import type { Consequences } from "../jobs/job";
 import { joiningSentences, isListed, type CopyForm } from "../model/copyChoice";
 import { counted } from "../model/summary";
 import { hiddenThings } from "./hiddenThings";
 import { tick } from "./tick";
-
-/** What the choice of sheets comes to. */
-export interface Consequences {
-  readonly kept: readonly KeptSheet[];
-  readonly hidden: readonly HiddenItem[];
-}
 
 export interface HandOverForm {
   readonly root: HTMLElement;

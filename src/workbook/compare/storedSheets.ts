@@ -1,5 +1,5 @@
 /** The cells of a workbook file as columns, for comparisons: formulas as they are typed, values as the file last showed them. */
-import { placeIn, textColumn, valueColumn, type TextColumn, type ValueColumn } from "../columns";
+import { placeNumber, textColumn, valueColumn, type TextColumn, type ValueColumn } from "../columns";
 import type { MendKnowledge } from "../mend/knowledge";
 import { repairFormula } from "../mend/repair";
 import {
@@ -15,7 +15,7 @@ import type { Area, CellValue } from "../port";
 
 export interface StoredColumns {
   readonly name: string;
-  /** By row and column together: `placeIn`. */
+  /** By row and column together: `placeNumber`. */
   readonly places: Float64Array;
   readonly values: ValueColumn;
   /** "" where there is none. */
@@ -47,7 +47,7 @@ function addCell(draft: Draft, { row, column, formula, value }: FileCell, knowle
   const isOwn = formula !== undefined && formula.kind !== "filled" && formula.kind !== "dataTable";
   const text = isOwn ? typed(formula.text, knowledge) : "";
   if (text === "" && value === null) return;
-  const place = placeIn(row, column);
+  const place = placeNumber(row, column);
   draft.places.push(place);
   draft.values.push(value);
   draft.formulas.push(text);

@@ -1,5 +1,5 @@
 /** A workbook file as a port that can only be read: formulas and the values that the file last showed. */
-import { placeIn, textAt, valueAt } from "../columns";
+import { placeNumber, textAt, valueAt } from "../columns";
 import type { Area, Block, ReferenceText, Workbook } from "../port";
 import { MOST_COLUMNS, parseReference } from "../reader/reference";
 import type { StoredColumns, StoredFile } from "./storedSheets";
@@ -20,7 +20,7 @@ function gridOf(sheet: StoredColumns): Grid {
 
 function blockOf(grid: Grid | undefined, area: Area): Block {
   const rows = Array.from({ length: area.rows }, (_, down) =>
-    Array.from({ length: area.columns }, (__, over) => grid?.at.get(placeIn(area.row + down, area.column + over))),
+    Array.from({ length: area.columns }, (__, over) => grid?.at.get(placeNumber(area.row + down, area.column + over))),
   );
   return {
     area,
@@ -59,7 +59,7 @@ function areaOf({ file, grids }: Sheets, { text, from }: ReferenceText): Area | 
   if (grid === undefined) return undefined;
   const sheet = grid.name;
   if (meaning.kind === "cells") {
-    const spill = meaning.spill ? grid.spills.get(placeIn(meaning.area.row, meaning.area.column)) : meaning.area;
+    const spill = meaning.spill ? grid.spills.get(placeNumber(meaning.area.row, meaning.area.column)) : meaning.area;
     return spill && { sheet, ...spill };
   }
   const called = file.names.filter(({ name }) => name.toLowerCase() === meaning.name.toLowerCase());

@@ -1,5 +1,5 @@
 /** What the page changed in an opened workbook, for a thread that has the workbook as it was opened. */
-import { placeIn } from "../../../workbook/columns";
+import { placeNumber } from "../../../workbook/columns";
 import type { BookData, CellData, NameData, SheetData } from "../bookData";
 import type { ShownValue } from "../differences";
 import { packCells, packSheets, unpackCells, unpackSheets, type PackedCells, type PackedSheet } from "./packedCells";
@@ -21,7 +21,7 @@ export interface BookChanges {
 
 type Pause = () => Promise<void> | undefined;
 
-const placeOf = ({ row, column }: CellData): number => placeIn(row, column);
+const placeOf = ({ row, column }: CellData): number => placeNumber(row, column);
 
 function sameShown(a: ShownValue | undefined, b: ShownValue | undefined): boolean {
   if (!Array.isArray(a) || !Array.isArray(b)) return a === b;
