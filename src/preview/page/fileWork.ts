@@ -22,6 +22,7 @@ export function workRunner({ cancel, status }: WorkControls) {
     const own = new AbortController();
     ending = own;
     cancel.hidden = false;
+    status.textContent = verb;
     try {
       const onProgress = ({ text }: Progress): void => {
         if (!own.signal.aborted) status.textContent = `${verb} ${text}`;
