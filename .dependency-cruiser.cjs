@@ -133,6 +133,12 @@ module.exports = {
       { path: "^src/workbook/excel/" },
     ),
     rule(
+      "file-worker-alone",
+      "The worker of the page's files has neither the functions script nor the sheet engine.",
+      { path: "^src/preview/file/jobs/file(Worker|Runner)\\.ts$" },
+      { path: "^src/(functions/(?!buildHash)|preview/(univer|page)/)", reachable: true },
+    ),
+    rule(
       "sheets-are-data",
       "Starter sheets know no host.",
       { path: "^src/sheets/" },

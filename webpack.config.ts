@@ -3,7 +3,7 @@ import { readFileSync } from "node:fs";
 import { join, relative, sep } from "node:path";
 import { EsbuildPlugin } from "esbuild-loader";
 import webpack, { type Configuration } from "webpack";
-import { CATALOGUE } from "./core";
+import { CATALOGUE, NAMESPACE } from "./core";
 import { finderTextsOf } from "./core/help";
 import { assetFiles, metadataHash, withFiles } from "./scripts/assets";
 import { TARGET } from "./scripts/bundle";
@@ -34,13 +34,18 @@ const bundle = (name: string, target: string, folder: string) =>
     performance: false,
   }) as const satisfies Configuration;
 
+type External = Exclude<NonNullable<Configuration["externals"]>, readonly unknown[]>;
+
 /** The panel, its worker and the page take the core from the functions script: one catalogue, one memo. */
-const coreFromFunctions: NonNullable<Configuration["externals"]> = ({ context = "", request = "" }, decide) => {
-  const id = request.startsWith(".") ? relative(ROOT, join(context, request)).split(sep).join("/") : "";
-  if (!/^core(\/|$)/.test(id) || /^core\/pictures?(\/|$)/.test(id)) decide();
-  else if (/^core(\/index)?$/.test(id)) decide(undefined, "var warmback.core");
-  else decide(new Error(`${id}: the panel takes the core through core/index and core/pictures`));
-};
+const coreAs =
+  (expression: string): External =>
+  ({ context = "", request = "" }, decide) => {
+    const id = request.startsWith(".") ? relative(ROOT, join(context, request)).split(sep).join("/") : "";
+    if (!/^core(\/|$)/.test(id) || /^core\/pictures?(\/|$)/.test(id)) decide();
+    else if (/^core(\/index)?$/.test(id)) decide(undefined, `var ${expression}`);
+    else decide(new Error(`${id}: the panel takes the core through core/index and core/pictures`));
+  };
+const coreFromFunctions = coreAs("warmback.core");
 
 /** The panel and everything generated from the catalogue, the functions script included. */
 const addIn = (settings: BuildSettings): Configuration => ({
@@ -70,6 +75,15 @@ const worker = ({ folder, build }: BuildSettings): Configuration => ({
 
 const PREVIEW = join(ROOT, "src/preview");
 const PREVIEW_TARGET = "es2022";
+
+/** The worker of the page's files: of the core it needs nothing but the namespace, and the functions script isn't loaded. */
+const filesWorker = ({ folder, build }: BuildSettings): Configuration => ({
+  ...bundle("files", PREVIEW_TARGET, folder),
+  target: ["webworker", PREVIEW_TARGET],
+  entry: { files: join(PREVIEW, "file/jobs/fileWorker.ts") },
+  externals: [coreAs(JSON.stringify({ NAMESPACE }))],
+  plugins: [new webpack.DefinePlugin({ BUILD_HASH: JSON.stringify(build) })],
+});
 
 const previewFile = (name: string): string => readFileSync(join(PREVIEW, name), "utf8");
 
@@ -115,5 +129,5 @@ const evaluator = ({ folder }: BuildSettings): Configuration => ({
 
 /** All bundles of one build, in any order. */
 export function configurations(settings: BuildSettings): readonly Configuration[] {
-  return [addIn(settings), worker(settings), page(settings), evaluator(settings)];
+  return [addIn(settings), worker(settings), filesWorker(settings), page(settings), evaluator(settings)];
 }

@@ -7,6 +7,7 @@
 import { excelWorkbook } from "../src/workbook/excel/excelWorkbook";
 import { excelHost, install, sheetNamed, WEB } from "../test/excelHost";
 import { keyOf } from "../test/excelHost/model/workbook";
+import { filesHere } from "../test/preview/files";
 import { loadFunctions } from "../src/preview/host/loadFunctions";
 import { previewWorkbook } from "../src/preview/host/previewWorkbook";
 import { emptySheet } from "../src/preview/file/bookData";
@@ -82,7 +83,7 @@ async function inThePage(bytes: Uint8Array): Promise<void> {
   const sheets = startHeadless(functions, { sheets: [emptySheet("Sheet1")], names: [] });
   await sheets.whenCalculated();
   const book = previewWorkbook(sheets);
-  const file = workbookFile(sheets, formulaTexts(functions.namespace, functions.metadata));
+  const file = workbookFile(sheets, formulaTexts(functions.namespace, functions.metadata), filesHere());
   const report = await timed("open", () => file.open(bytes));
   if (report.differing.length > 0) throw new Error(`${report.differing.length} cells differ from the file`);
   await timed("scan", () => scanner(book, engine).scan());

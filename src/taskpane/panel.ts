@@ -11,7 +11,7 @@ import { cellLabels } from "./model/cellLabels";
 import type { FinderTexts } from "./model/search";
 import { markedList } from "./model/markedList";
 import { workerEngine } from "./jobs/workerEngine";
-import { startJobQueue } from "./jobs/jobQueue";
+import { startPanelJobs } from "./jobs/panelJobs";
 import { heardWhileShown } from "./hostEvents";
 import { tabs } from "./tabs";
 import { symbolSource } from "./note/symbols";
@@ -48,7 +48,7 @@ function panelServices(workbook: Workbook, { shown, unseen }: Lines, options: Pa
       return false;
     }
   };
-  const jobs = startJobQueue();
+  const jobs = startPanelJobs();
   return {
     workbook,
     engine: workerEngine(panelEngine(options.log ?? sessionLog()), jobs),

@@ -13,7 +13,7 @@ export interface Watched {
 
 /** A worker that is ended while it starts leaves a request that the browser gives up. */
 const isEndedWorkers = (request: Request): boolean =>
-  /\/(worker|functions|notes)\.js\?v=/.test(request.url()) && request.failure()?.errorText === "net::ERR_ABORTED";
+  /\/(worker|files|functions|notes)\.js\?v=/.test(request.url()) && request.failure()?.errorText === "net::ERR_ABORTED";
 
 export const openPage = async (
   browser: Browser,

@@ -8,10 +8,12 @@ import { formulaTexts } from "../../src/preview/file/formulaTexts";
 import { workbookFile, type WorkbookFile } from "../../src/preview/file/workbookFile";
 import { previewWorkbook } from "../../src/preview/host/previewWorkbook";
 import type { SheetBook } from "../../src/preview/host/sheetBook";
+import { storedFile } from "../../src/workbook/compare/storedSheets";
 import { storedWorkbook } from "../../src/workbook/compare/storedWorkbook";
 import { surveyBook } from "../../src/workbook/copy/survey";
 import { openPackage, readBook } from "../../src/workbook/package";
 import type { Workbook } from "../../src/workbook/port";
+import { filesHere } from "../preview/files";
 import { fixtureSet, newBook } from "../preview/support";
 import { SMALL } from "../workbook/contractSheets";
 import { panelEngine } from "../../src/taskpane/engine";
@@ -46,7 +48,7 @@ const RUN: Readonly<Record<Command, (opened: Opened) => Promise<unknown>>> = {
   scan: ({ book }) => scanAll(book),
   mend: ({ book }) => mendAll(book),
   survey: ({ bytes }) => surveyBook(bytes, COPY_ENGINE),
-  compare: async ({ bytes }) => (await storedWorkbook(bytes, KNOWLEDGE)).sheets(),
+  compare: async ({ bytes }) => storedWorkbook(await storedFile(bytes, KNOWLEDGE)).sheets(),
   edit: async ({ sheets }) => {
     const [first] = sheets.sheets();
     if (first === undefined) return;
@@ -92,7 +94,7 @@ test(
     const counts = { opened: 0, refused: 0, commands: 0 };
     for (const [at, [bytes, commands]] of FILES.entries()) {
       const sheets = newBook();
-      const file = workbookFile(sheets, texts);
+      const file = workbookFile(sheets, texts, filesHere());
       const opened = { sheets, book: previewWorkbook(sheets), file, bytes };
       try {
         const outcome = await outcomeOf(`file ${String(at)}, open`, () => file.open(bytes));

@@ -15,6 +15,7 @@ const KINDS: readonly (readonly [path: string, type: string])[] = [
   ["functions.js", "text/javascript; charset=utf-8"],
   ["taskpane.js", "text/javascript; charset=utf-8"],
   ["worker.js", "text/javascript; charset=utf-8"],
+  ["files.js", "text/javascript; charset=utf-8"],
   [`preview.${HASH}.js`, "text/javascript; charset=utf-8"],
   ["functions.json", "application/json; charset=utf-8"],
   [`formulas.${HASH}.json`, "application/json; charset=utf-8"],
@@ -65,7 +66,7 @@ test("no header of any path holds a line break or a sign beyond ASCII", () => {
 describe("content security", () => {
   const pages = KINDS.map(([path]) => path).filter((path) => path.endsWith(".html"));
 
-  test.each([...pages, "functions.js", "worker.js", "pane-preview.html"])(
+  test.each([...pages, "functions.js", "worker.js", "files.js", "pane-preview.html"])(
     "%s bars eval, inline scripts and wildcards",
     (path) => {
       const directives = policy(path);
@@ -153,6 +154,7 @@ describe("caching", () => {
     "help/PIPE.HEADLOSS.html",
     "manifest.xml",
     "worker.js",
+    "files.js",
   ])("%s is asked for anew, so that an update arrives", (path) => {
     expect(header(path, "Cache-Control")).toBe("no-cache");
   });

@@ -12,6 +12,7 @@ import { STARTER_SHEETS } from "../../src/sheets";
 import { callsUs, packageBytes, patchCells, type CellChange } from "../../src/workbook/package";
 import { addressText } from "../../src/workbook/reader/reference";
 import { recalculated, skipsLibreOffice, titled } from "../workbook/package/libreOffice";
+import { filesHere } from "./files";
 
 /** Values by address; an array's cells one by one, blank ones left out. */
 function valuesOf({ sheets }: BookData): ReadonlyMap<string, string | number | boolean> {
@@ -35,7 +36,7 @@ describe("All starter sheets in one workbook", () => {
     const book = startHeadless(set, { sheets: [emptySheet("First")], names: [] });
     const workbook = previewWorkbook(book);
     for (const starter of STARTER_SHEETS) await workbook.insert(starter);
-    bytes = await workbookFile(book, texts).savedBytes();
+    bytes = await workbookFile(book, texts, filesHere()).savedBytes();
     shown = valuesOf(book.data());
     book.dispose();
   }, 240_000);

@@ -1,13 +1,12 @@
 /** Opened workbooks show the file's results; each formula is worked out once, alone, to check them. */
 import { expect, test } from "vitest";
 import { emptySheet } from "../../src/preview/file/bookData";
-import { formulaTexts } from "../../src/preview/file/formulaTexts";
-import { workbookFile } from "../../src/preview/file/workbookFile";
 import { mayCircle, type OrderedFormula } from "../../src/preview/univer/formulaOrder";
 import { startHeadless } from "../../src/preview/univer/start";
 import { isCellFault } from "../../src/workbook/port";
 import { parseCells } from "../../src/workbook/reader/reference";
 import { plainBook, zipOf } from "../workbook/package/zipParts";
+import { fileOf } from "./files";
 import { fixtureSet } from "./support";
 
 const rowOf = (cells: Readonly<Record<string, readonly [formula: string, value: string | number]>>): string =>
@@ -26,9 +25,7 @@ async function opened(cells: Parameters<typeof rowOf>[0]) {
   const book = startHeadless(set, { sheets: [emptySheet("First")], names: [] }, watch);
   await book.whenCalculated();
   runs = 0;
-  const report = await workbookFile(book, formulaTexts("WARMBACK", set.metadata)).open(
-    zipOf(plainBook({ S: rowOf(cells) })),
-  );
+  const report = await fileOf(book).open(zipOf(plainBook({ S: rowOf(cells) })));
   const valueAt = (address: string): unknown => {
     const value = book.read({ sheet: "S", ...parseCells(address)! }).values[0]?.[0] ?? null;
     return isCellFault(value) ? value.code : value;

@@ -1,20 +1,20 @@
 /** Formulas that are typed into an opened file's workbook with its tables and the names of single sheets. */
 import { strFromU8, unzipSync } from "fflate";
 import { afterEach, beforeEach, expect, test } from "vitest";
-import { formulaTexts } from "../../src/preview/file/formulaTexts";
-import { workbookFile, type WorkbookFile } from "../../src/preview/file/workbookFile";
+import type { WorkbookFile } from "../../src/preview/file/workbookFile";
 import type { SheetBook } from "../../src/preview/host/sheetBook";
 import { isCellFault } from "../../src/workbook/port";
 import { parseCells } from "../../src/workbook/reader/reference";
 import { fullBook } from "../workbook/package/fullBook";
 import { zipOf } from "../workbook/package/zipParts";
-import { fixtureSet, newBook } from "./support";
+import { fileOf } from "./files";
+import { newBook } from "./support";
 
 let book: SheetBook;
 let file: WorkbookFile;
 beforeEach(async () => {
   book = newBook();
-  file = workbookFile(book, formulaTexts("WARMBACK", fixtureSet().metadata));
+  file = fileOf(book);
   await file.open(zipOf(fullBook()));
 });
 afterEach(() => book.dispose());

@@ -15,6 +15,7 @@ import { fullBook } from "../workbook/package/fullBook";
 import { recalculated, skipsLibreOffice, titled } from "../workbook/package/libreOffice";
 import { problemsOf } from "../workbook/package/soundness";
 import { PLAIN_STYLES, plainBook, zipOf } from "../workbook/package/zipParts";
+import { filesHere } from "./files";
 import { fixtureSet, newBook } from "./support";
 
 const { metadata } = fixtureSet();
@@ -24,7 +25,7 @@ let book: SheetBook;
 let file: WorkbookFile;
 beforeEach(() => {
   book = newBook();
-  file = workbookFile(book, texts);
+  file = workbookFile(book, texts, filesHere());
 });
 afterEach(() => book.dispose());
 

@@ -5,9 +5,10 @@ import { BUILD } from "../../src/functions/buildHash";
 import { MIAMI_MONTHS } from "../../core/pool/data/miami";
 import { panelEngine } from "../../src/taskpane/engine";
 import { workerEngine } from "../../src/taskpane/jobs/workerEngine";
-import type { JobRequest, Progress } from "../../src/taskpane/jobs/job";
-import { runJob } from "../../src/taskpane/jobs/runJob";
-import { CANCELLED, startJobQueue } from "../../src/taskpane/jobs/jobQueue";
+import type { JobRequest } from "../../src/taskpane/jobs/job";
+import { jobRunner } from "../../src/taskpane/jobs/runJob";
+import { CANCELLED, type Progress } from "../../src/taskpane/jobs/jobTable";
+import { startPanelJobs } from "../../src/taskpane/jobs/panelJobs";
 import { resumeWhenReady } from "../../src/workbook/pending";
 import { sessionLog } from "../../src/workbook/callLog";
 import { YEAR } from "./yearCells";
@@ -41,14 +42,14 @@ class Acted {
   async work(): Promise<void> {
     const ask = this.asked.at(-1);
     if (ask === undefined) throw new Error("nothing was asked");
-    const result = await runJob(ask.kind, ask.input, { report: () => undefined, yieldTurn: async () => undefined });
+    const result = await jobRunner()(ask.kind, ask.input, { report: () => undefined, yieldTurn: async () => undefined });
     this.say({ number: ask.number, result });
   }
 }
 
 const hiring = () => {
   const hired: Acted[] = [];
-  const runs = startJobQueue(() => {
+  const runs = startPanelJobs(() => {
     const worker = new Acted();
     hired.push(worker);
     return worker as unknown as Worker;
@@ -208,7 +209,7 @@ describe("Long work", () => {
 
   test("work is done on the page where no worker can be made, and can be ended there between two functions", async () => {
     vi.useRealTimers();
-    const runs = startJobQueue(() => {
+    const runs = startPanelJobs(() => {
       throw new Error("refused by the page's policy");
     });
     const ending = new AbortController();
@@ -233,7 +234,7 @@ describe("Long work", () => {
 
 describe("Work on the page", () => {
   test("work on the page lets others run before each piece, even one without stages", async () => {
-    const runs = startJobQueue(() => {
+    const runs = startPanelJobs(() => {
       throw new Error("refused by the page's policy");
     });
     await runs.run("report", { id: CALL.id, args: ARGS });

@@ -3,6 +3,7 @@ import { CATALOGUE } from "../../core";
 import { compareSheets, compareWorkbooks } from "../../src/workbook/compare/compare";
 import type { ComparedCell, ComparedSheet } from "../../src/workbook/compare/keyedCells";
 import { readSide } from "../../src/workbook/compare/readSide";
+import { storedFile } from "../../src/workbook/compare/storedSheets";
 import { storedWorkbook } from "../../src/workbook/compare/storedWorkbook";
 import { mendKnowledge } from "../../src/workbook/mend/knowledge";
 import { parseCells } from "../../src/workbook/reader/reference";
@@ -129,7 +130,7 @@ test("A file is read with its stored values, its calls by their proper names and
       `<row r="2"><c r="A2" t="inlineStr">${text("Head lost")}</c>` +
       `<c r="B2"><f>_xldudf_WARMBACK_PIPE_HEADLOSS(B1,"2 in",100)</f><v>11.5</v></c></row></sheetData>`,
   });
-  const book = await storedWorkbook(zipOf(parts), mendKnowledge(CATALOGUE));
+  const book = storedWorkbook(await storedFile(zipOf(parts), mendKnowledge(CATALOGUE)));
   const [side] = await readSide(book, ENGINE, ["Loop"]);
   const head = side?.cells.find(({ address }) => address.row === 1 && address.column === 1);
   expect(head).toMatchObject({ formula: '=WARMBACK.PIPE.HEADLOSS(B1,"2 in",100)', value: 11.5 });

@@ -1,10 +1,12 @@
 /** Hand-over from Excel's own bytes, on every profile: the file in slices, the copy, and what happens where Excel refuses. */
 import { afterEach, describe, expect, it, vi } from "vitest";
+import { startPanelJobs } from "../../src/taskpane/jobs/panelJobs";
+import { jobRunner } from "../../src/taskpane/jobs/runJob";
+import { draftCopy } from "../../src/taskpane/model/handOver";
 import { copyName } from "../../src/workbook/copy/copyName";
-import { makeCopy } from "../../src/workbook/copy/handOver";
-import { surveyBook } from "../../src/workbook/copy/survey";
 import { WORK_CANCELLED } from "../../src/workbook/timeSlices";
 import { PROFILES, WEB, WINDOWS_10, WINDOWS_20 } from "../excelHost";
+import { workersHere } from "../taskpane/workersHere";
 import { engine, FACTS, fullWithUs, readSheets, VELOCITY } from "./copy/books";
 import type { OfficeStub } from "../excelHost/client/office";
 import { onExcel, RAW, sentenceOf } from "./onExcel";
@@ -53,11 +55,12 @@ describe.each(PROFILES)("A hand-over in Excel, $name", (profile) => {
     expect(on.excel.office.file).toMatchObject({ asked: SLICE, slices: [0, 1, 2], open: 0 });
   });
 
-  it("makes the copy of these bytes alone and asks Excel to open it; the workbook stays", async () => {
+  it("makes the copy of these bytes alone, in the worker, and asks Excel to open it; the workbook stays", async () => {
     on.excel.office.file.bytes = BYTES;
-    const survey = await surveyBook(await on.book.documentBytes(), engine);
-    const plan = { choice: { sheets: ["Loop"] }, others: "live", facts: FACTS } as const;
-    const copy = await makeCopy(survey!, plan, engine);
+    const jobs = startPanelJobs(workersHere(jobRunner).start);
+    const draft = await draftCopy({ engine, jobs }, await on.book.documentBytes(), {});
+    const copy = await draft!.make({ choice: { sheets: ["Loop"] }, others: "live", facts: FACTS }, {});
+    expect(jobs.place()).toBe("worker");
     const requests = on.host.traffic.requests();
     expect(await on.book.deliverCopy(copy.bytes, copyName(await on.book.documentName()))).toBe(
       "Excel was asked to open the copy as a new workbook: save it there under a name.",

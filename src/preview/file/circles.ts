@@ -1,8 +1,9 @@
 /** Circular formulas of workbooks that Excel calculates again and again until they settle. */
-import { isCellFault } from "../../workbook/port";
+import { isCellFault, type Address } from "../../workbook/port";
 import type { SheetBook } from "../host/sheetBook";
 import type { BookData, CellData } from "./bookData";
-import type { OpenedBook } from "./openedBook";
+import { cellKey } from "./followers";
+import type { FileBook } from "./openedBook";
 
 const ERROR = /^#[A-Z0-9/]+[!?]?$/;
 
@@ -23,17 +24,21 @@ export function keepCircles(data: BookData, isCircular: (sheet: string, cell: Ce
   };
 }
 
-export function withoutCircles(
-  { data, facts }: OpenedBook,
-  book: SheetBook,
-): { readonly data: BookData; readonly changed: boolean } {
-  if (!facts.calculation.iterate) return { data, changed: false };
-  let changed = false;
-  const kept = keepCircles(data, (sheet, { row, column }) => {
+/** Cells of circles that the engine finds no result for. */
+export function circularCells({ data, facts }: FileBook, book: SheetBook): readonly Address[] {
+  if (!facts.calculation.iterate) return [];
+  const found: Address[] = [];
+  keepCircles(data, (sheet, { row, column }) => {
     const value = book.read({ sheet, row, column, rows: 1, columns: 1 }).values[0]?.[0] ?? null;
     const circular = isCellFault(value) && value.code === "#CYCLE!";
-    changed ||= circular;
+    if (circular) found.push({ sheet, row, column });
     return circular;
   });
-  return { data: kept, changed };
+  return found;
+}
+
+export function circlesKept(data: BookData, cells: readonly Address[]): BookData {
+  if (cells.length === 0) return data;
+  const circles = new Set(cells.map(cellKey));
+  return keepCircles(data, (sheet, { row, column }) => circles.has(cellKey({ sheet, row, column })));
 }

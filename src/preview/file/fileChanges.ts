@@ -7,7 +7,7 @@ import { FILE_TOLERANCE, sameAsFile, type ShownValue } from "./differences";
 import { cellKey, followers } from "./followers";
 import type { FormulaTexts } from "./formulaTexts";
 import { fileSpill, fileValue } from "./newSheets";
-import type { OpenedBook } from "./openedBook";
+import type { FileBook } from "./openedBook";
 
 export interface FileChanges {
   readonly cells: readonly CellChange[];
@@ -85,7 +85,7 @@ const formatChange = ({ before, now }: Pair): { readonly format?: string } => {
 
 /** @param now the workbook of the page */
 export async function fileChanges(
-  { data, known }: OpenedBook,
+  { data, known }: FileBook,
   now: BookData,
   texts: FormulaTexts,
   pause: () => Promise<void> | undefined = () => undefined,

@@ -136,14 +136,9 @@ function ourArguments({ parameters }: HostFunctionEntry): ReadableFunction {
   };
 }
 
-/** @param metadata of the functions whose stored names are known */
-export const formulaTexts = (namespace: string, metadata: FunctionsMetadata): FormulaTexts => {
-  const byStoredName = new Map(
-    metadata.functions.map(({ id }) => {
-      const name = cellName(namespace, id);
-      return [name.replaceAll(".", "_"), name] as const;
-    }),
-  );
+/** @param ours our functions by their names in cells, with what their arguments take */
+export function textsWith(ours: FormulaTexts["ours"]): FormulaTexts {
+  const byStoredName = new Map([...ours.keys()].map((name) => [name.replaceAll(".", "_"), name] as const));
   const typed = (part: string): string => {
     let written = "";
     let done = 0;
@@ -162,9 +157,13 @@ export const formulaTexts = (namespace: string, metadata: FunctionsMetadata): Fo
       return `=${parts.map((part, place) => (place % 2 === 0 ? typed(part) : part)).join("")}`;
     },
     toFile,
-    ours: new Map(metadata.functions.map((entry) => [cellName(namespace, entry.id), ourArguments(entry)])),
+    ours,
   };
-};
+}
+
+/** @param metadata of the functions whose stored names are known */
+export const formulaTexts = (namespace: string, metadata: FunctionsMetadata): FormulaTexts =>
+  textsWith(new Map(metadata.functions.map((entry) => [cellName(namespace, entry.id), ourArguments(entry)])));
 
 /** Puts references in the place of names, given in lower case: for names that only one sheet knows. */
 export const inlineNames = (formula: string, references: ReadonlyMap<string, string>): string =>

@@ -19,11 +19,15 @@ import { readName } from "./readable/formula";
 import { readableBook, type ReadableBook } from "./readable/pass";
 import { isUnread, plainMeaning, textOf } from "./readable/places";
 
-export interface OpenedBook {
-  readonly pack: Package;
+/** A file's workbook without its package. */
+export interface FileBook {
   readonly facts: BookFacts;
   readonly data: BookData;
   readonly known: ReadableBook;
+}
+
+export interface OpenedBook extends FileBook {
+  readonly pack: Package;
 }
 
 interface StoredSheet {

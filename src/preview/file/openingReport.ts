@@ -7,7 +7,7 @@ import type { SheetBook } from "../host/sheetBook";
 import type { BookData, CellData } from "./bookData";
 import { sameAsFile, type ShownValue } from "./differences";
 import { cellKey, followers } from "./followers";
-import type { OpenedBook } from "./openedBook";
+import type { FileBook } from "./openedBook";
 import { isVolatile } from "./readable/volatile";
 
 export interface Difference extends Address {
@@ -61,7 +61,7 @@ export function settingSentences({ date1904, calculation }: BookFacts): readonly
 
 /** @param shown what a formula's cell shows now */
 export async function differencesIn(
-  { data, known }: Pick<OpenedBook, "data" | "known">,
+  { data, known }: Pick<FileBook, "data" | "known">,
   shown: (cell: Address & CellData) => ShownValue,
   pause: () => Promise<void> | undefined = () => undefined,
 ): Promise<Pick<OpeningReport, "differing" | "changing">> {
@@ -87,7 +87,7 @@ export async function differencesIn(
 
 /** @param book undefined where every cell is known to show what the file does */
 export async function openingReport(
-  opened: OpenedBook,
+  opened: FileBook,
   book: SheetBook | undefined,
   pause: () => Promise<void> | undefined,
 ): Promise<OpeningReport> {

@@ -1,30 +1,22 @@
-/** The file behind the page's workbook: opening keeps its package, saving changes the touched cells in it. */
-import {
-  addSheets,
-  newWorkbook,
-  packageBytes,
-  patchCells,
-  type Package,
-  type PackageWork,
-} from "../../workbook/package";
-import type { Area } from "../../workbook/port";
+/** The file behind the page's workbook: opening keeps its bytes, saving changes the touched cells in them. */
+import type { JobOptions } from "../../taskpane/jobs/jobTable";
+import type { Area, Address } from "../../workbook/port";
 import { timeSlices } from "../../workbook/timeSlices";
 import type { SheetBook } from "../host/sheetBook";
-import { addedNames } from "./addedNames";
 import type { BookData } from "./bookData";
-import { fileChanges } from "./fileChanges";
+import { circlesKept, circularCells } from "./circles";
 import type { FormulaTexts } from "./formulaTexts";
-import { newNames, fileSheetOf } from "./newSheets";
-import { openedBook, type OpenedBook } from "./openedBook";
-import { withoutCircles } from "./circles";
+import { bookChanges } from "./jobs/bookChanges";
+import type { FileJobs, HeldFile, ReadFile } from "./jobs/fileJob";
+import { packSheets, unpackSheets } from "./jobs/packedCells";
+import type { FileBook } from "./openedBook";
 import { openingReport, type OpeningReport } from "./openingReport";
+import { readableBook } from "./readable/pass";
 import { typedReader } from "./readable/typed";
+import type { SavedFile } from "./savedFile";
 
-export interface SavedFile {
-  readonly bytes: Uint8Array;
-  /** For the user, each a whole sentence. */
-  readonly sentences: readonly string[];
-}
+/** How opening and saving are cancelled, heard of and cut into slices. */
+export type FileWork = Pick<JobOptions, "signal" | "onProgress" | "slices">;
 
 export interface WorkbookFile {
   /**
@@ -32,92 +24,94 @@ export interface WorkbookFile {
    * @param onShown called when the file's results show and only their check is left
    * @throws a sentence for the user where it can't be read; the open workbook stays
    */
-  open(bytes: Uint8Array, work?: PackageWork, onShown?: () => void): Promise<OpeningReport>;
+  open(bytes: Uint8Array, work?: FileWork, onShown?: () => void): Promise<OpeningReport>;
   /** Takes a workbook that no file holds. */
   replace(data: BookData): void;
   /** Whether something was changed since the workbook was opened or saved last. */
   isEdited(): boolean;
   /** The workbook as Save gives it, and what there is to say of it. */
-  save(work?: PackageWork): Promise<SavedFile>;
+  save(work?: FileWork): Promise<SavedFile>;
   /** The workbook as Save gives it. */
   savedBytes(): Promise<Uint8Array>;
   /** Calls back with a sentence where the page asks for something that an opened file doesn't take. */
   onRefusal(call: (sentence: string) => void): void;
 }
 
-const pauseOf = ({ slices = {}, signal }: PackageWork): (() => Promise<void> | undefined) =>
-  timeSlices(slices, signal === undefined ? [] : [signal]);
+type Pause = () => Promise<void> | undefined;
 
-const MOST_NAMED = 24;
+const pauseOf = ({ slices = {}, signal }: FileWork): Pause => timeSlices(slices, signal === undefined ? [] : [signal]);
 
-function listed(addresses: readonly string[]): string {
-  const rest = addresses.length - MOST_NAMED;
-  return addresses.slice(0, MOST_NAMED).join(", ") + (rest > 0 ? ` and ${rest} more` : "");
+/** What lies behind the page's workbook. */
+interface Behind {
+  readonly file: HeldFile;
+  /** As it was opened. */
+  readonly book: FileBook;
+  /** Cells of circles that keep the file's result. */
+  readonly circles: readonly Address[];
+}
+
+async function fileBook(
+  { facts, hiding, sheets, names }: ReadFile,
+  texts: FormulaTexts,
+  pause: Pause,
+): Promise<FileBook> {
+  const known = readableBook(facts, texts.ours, new Set(hiding), (formula) => texts.fromFile(formula));
+  return { facts, known, data: { sheets: await unpackSheets(sheets, pause), names } };
 }
 
 /** The cells to calculate again; undefined for all of them. */
 async function checkedCells(
-  { data, facts }: OpenedBook,
+  { data, facts }: FileBook,
   book: SheetBook,
-  work: PackageWork,
+  work: FileWork,
 ): Promise<readonly Area[] | undefined> {
   // The check knows one cell a formula, and no circles.
   const isPlain = data.sheets.every(({ cells }) => cells.every(({ spill }) => spill === undefined));
   if (!isPlain || facts.calculation.iterate) return undefined;
-  return book.outdated({ pause: pauseOf(work), onProgress: work.onProgress?.bind(work) });
+  const onProgress = (done: number, total: number): void =>
+    work.onProgress?.({
+      done,
+      total,
+      text: `checking the results, ${Math.round((100 * done) / Math.max(1, total))} %`,
+    });
+  return book.outdated({ pause: pauseOf(work), onProgress });
 }
 
-async function savedFile(
-  opened: OpenedBook,
+async function savedBehind(
+  { file, book: opened, circles }: Behind,
   book: SheetBook,
   texts: FormulaTexts,
-  work: PackageWork,
+  jobs: FileJobs,
+  work: FileWork,
 ): Promise<SavedFile> {
-  const now = await book.dataInSlices(pauseOf(work));
-  const { cells, added, outdated } = await fileChanges(opened, now, texts, pauseOf(work));
-  const patched = await patchCells(opened.pack, opened.facts, cells, { ours: "ignore" }, work);
-  let pack: Package = patched.pack;
-  if (added.length > 0) {
-    const sheets = added.map((sheet) => fileSheetOf(sheet, texts));
-    pack = await addSheets(pack, sheets, newNames({ sheets: added, names: addedNames(opened, now) }, texts), work);
-  }
-  const { frozenAreas, frozenCells, sentences } = patched.report;
-  const frozen = frozenAreas.length + frozenCells.length;
-  return {
-    bytes: await packageBytes(pack, work),
-    sentences: [
-      ...sentences,
-      ...(frozen === 0
-        ? []
-        : [`${frozen} ${frozen === 1 ? "array" : "arrays"} in which a cell changed became values.`]),
-      ...(outdated.length === 0
-        ? []
-        : [
-            `${outdated.length} ${outdated.length === 1 ? "cell" : "cells"} that can't be worked out here ` +
-              `${outdated.length === 1 ? "keeps its" : "keep their"} old result until Excel opens the file: ${listed(outdated)}.`,
-          ]),
-    ],
-  };
+  const pause = pauseOf(work);
+  const changes = await bookChanges(opened.data, await book.dataInSlices(pause), pause);
+  return jobs.run("save", { file, ours: texts.ours, circles, changes }, work);
 }
 
-export function workbookFile(book: SheetBook, texts: FormulaTexts): WorkbookFile {
-  let opened: OpenedBook | undefined;
+async function savedNew(book: SheetBook, texts: FormulaTexts, jobs: FileJobs, work: FileWork): Promise<SavedFile> {
+  const pause = pauseOf(work);
+  const { sheets, names } = await book.dataInSlices(pause);
+  return jobs.run("write", { sheets: await packSheets(sheets, pause), names, ours: texts.ours }, work);
+}
+
+/** @param jobs runs what needs only the file */
+export function workbookFile(book: SheetBook, texts: FormulaTexts, jobs: FileJobs): WorkbookFile {
+  let behind: Behind | undefined;
+  let files = 0;
   let clean = 0;
   let refused: (sentence: string) => void = () => undefined;
-  const save = async (work: PackageWork = {}): Promise<SavedFile> => {
+  const save = async (work: FileWork = {}): Promise<SavedFile> => {
     await book.whenCalculated();
-    if (opened !== undefined) return savedFile(opened, book, texts, work);
-    const data = await book.dataInSlices(pauseOf(work));
-    const sheets = data.sheets.map((sheet) => fileSheetOf(sheet, texts));
-    const pack = await newWorkbook(sheets, newNames(data, texts), work);
-    return { bytes: await packageBytes(pack, work), sentences: [] };
+    return behind === undefined ? savedNew(book, texts, jobs, work) : savedBehind(behind, book, texts, jobs, work);
   };
   return {
     open: async (bytes, work = {}, onShown = () => undefined) => {
       const pause = pauseOf(work);
-      const found = await openedBook(bytes, texts, work, pause);
+      const file: HeldFile = { number: ++files, bytes };
+      const found = await fileBook(await jobs.run("open", { file, ours: texts.ours }, work), texts, pause);
       await book.show(found.data, pause);
-      opened = found;
+      behind = { file, book: found, circles: [] };
       book.keepStructure((sentence) => refused(sentence));
       book.readTyped(typedReader(found.known));
       clean = book.edits();
@@ -127,17 +121,18 @@ export function workbookFile(book: SheetBook, texts: FormulaTexts): WorkbookFile
       if (outdated === undefined) book.recalculateAll();
       else book.recalculate(outdated);
       await book.whenCalculated();
-      const { data, changed } = withoutCircles(found, book);
-      if (changed) {
-        opened = { ...found, data };
-        book.load(data);
+      const circles = circularCells(found, book);
+      const opened = { ...found, data: circlesKept(found.data, circles) };
+      if (circles.length > 0) {
+        behind = { file, book: opened, circles };
+        book.load(opened.data);
         clean = book.edits();
         await book.whenCalculated();
       }
       return openingReport(opened, outdated?.length === 0 ? undefined : book, pauseOf(later));
     },
     replace: (data) => {
-      opened = undefined;
+      behind = undefined;
       book.keepStructure(undefined);
       book.readTyped(undefined);
       book.load(data);

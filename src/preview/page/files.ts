@@ -3,8 +3,10 @@ import type { FormulaTexts } from "../file/formulaTexts";
 import type { WorkbookFile } from "../file/workbookFile";
 import { downloadFile, WORKBOOK_TYPE } from "../../workbook/downloadFile";
 import { timeSlices } from "../../workbook/timeSlices";
+import { startFileJobs } from "../file/jobs/pageFileJobs";
 import type { DeliverPicture, WorkbookFiles } from "../host/previewWorkbook";
 import { autosave, type Offer } from "./autosave";
+import { workRunner, type Work } from "./fileWork";
 import type { KeptBook } from "./keptBooks";
 import { packBook, unpackBook } from "./packedBook";
 import { reportLine, showReport } from "./opening";
@@ -45,38 +47,6 @@ export const deliverPicture: DeliverPicture = async ({ name, png }) => {
   );
   return file;
 };
-
-/** Slices of work with progress in the status line, and an end by Cancel. */
-interface Work {
-  readonly signal: AbortSignal;
-  onProgress(done: number, of: number): void;
-}
-
-/** Runs one piece of work at a time: a new one ends the one before. */
-function workRunner({ cancel, status }: FileControls) {
-  let ending: AbortController | undefined;
-  cancel.addEventListener("click", () => ending?.abort());
-  /** Answers whether the work was done. */
-  return async (verb: string, work: (slices: Work) => Promise<string>): Promise<boolean> => {
-    ending?.abort();
-    const own = new AbortController();
-    ending = own;
-    cancel.hidden = false;
-    try {
-      const onProgress = (done: number, of: number): void => {
-        if (of > 0 && !own.signal.aborted) status.textContent = `${verb} ${Math.round((100 * done) / of)} %`;
-      };
-      status.textContent = await work({ signal: own.signal, onProgress });
-      return true;
-    } catch (thrown) {
-      const said = thrown instanceof Error ? thrown.message : String(thrown);
-      status.textContent = own.signal.aborted ? "Cancelled: the workbook is as it was." : said;
-      return false;
-    } finally {
-      if (ending === own) cancel.hidden = true;
-    }
-  };
-}
 
 /** Others get a turn this often while the workbook is kept. */
 const pause = () => timeSlices({ slice: 40 }, []);
@@ -128,6 +98,7 @@ export function connectFiles(
 ): Pick<WorkbookFiles, "name" | "savedBytes"> {
   const { open, save, file, cancel, status, report } = controls;
   const run = workRunner(controls);
+  const jobs = startFileJobs();
   let name = "Workbook.xlsx";
   let made: WorkbookFile | undefined;
   /** Whether a file lies behind the workbook. */
@@ -137,7 +108,7 @@ export function connectFiles(
   let behind: Promise<WorkbookFile> | undefined;
   const workbook = (): Promise<WorkbookFile> =>
     (behind ??= import(/* webpackChunkName: "xlsx" */ "../file/workbookFile").then(({ workbookFile }) => {
-      made = workbookFile(book, texts);
+      made = workbookFile(book, texts, jobs);
       made.onRefusal((sentence) => (status.textContent = sentence));
       return made;
     }));

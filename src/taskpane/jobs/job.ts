@@ -2,6 +2,11 @@
 import type { ExplainedArg, RaisedCaution, System, CellInput } from "../../../core";
 import type { ShownPicture } from "../../../core/pictures";
 import type { CallDescription } from "../../workbook/copy/recordTypes";
+import type { LoggedCall } from "../../workbook/callLog";
+import type { StoredFile } from "../../workbook/compare/storedSheets";
+import type { CopyPlan } from "../../workbook/copy/handOver";
+import type { MadeCopy, PackedSurvey } from "../../workbook/copy/surveyFacts";
+import type { CopyChoice, HiddenItem, KeptSheet } from "../../workbook/package";
 import type { CellOutcome } from "../../workbook/values";
 import type { RecordedFile } from "../../workbook/weather/readFile";
 import type { WorkingTree } from "../model/workingTree";
@@ -44,6 +49,30 @@ export interface StudiedCall {
   readonly summary: string;
 }
 
+/** A workbook to make a copy of. */
+export interface CopySource {
+  /** Another one for every workbook: who has looked it over needn't do so again. */
+  readonly key: string;
+  /** The workbook's own bytes. */
+  readonly bytes: Uint8Array;
+  /** Calls of this session that may have given what its cells hold, of each function the newest first. */
+  readonly calls: readonly LoggedCall[];
+}
+
+/** What a workbook holds for a copy. */
+export interface Surveyed {
+  /** Undefined if no cell of the workbook uses us. */
+  readonly survey: PackedSurvey | undefined;
+  /** Functions whose calls in the session were looked for. */
+  readonly asked: readonly string[];
+}
+
+/** What a choice of sheets comes to. */
+export interface Consequences {
+  readonly kept: readonly KeptSheet[];
+  readonly hidden: readonly HiddenItem[];
+}
+
 /** By kind of job: its input and its result. */
 export interface JobTypes {
   readonly report: { readonly input: JobCall; readonly result: CallReport };
@@ -54,6 +83,17 @@ export interface JobTypes {
     readonly input: { readonly bytes: Uint8Array; readonly hourly: boolean };
     readonly result: RecordedFile;
   };
+  /** Reads a workbook file for a comparison. */
+  readonly stored: { readonly input: { readonly bytes: Uint8Array }; readonly result: StoredFile };
+  readonly survey: { readonly input: CopySource; readonly result: Surveyed };
+  readonly consequences: {
+    readonly input: { readonly source: CopySource; readonly choice: CopyChoice };
+    readonly result: Consequences;
+  };
+  readonly copy: {
+    readonly input: { readonly source: CopySource; readonly plan: CopyPlan };
+    readonly result: MadeCopy;
+  };
   readonly check: { readonly input: object; readonly result: readonly CheckedValue[] };
 }
 
@@ -61,28 +101,6 @@ export type JobKind = keyof JobTypes;
 export type JobInput<K extends JobKind> = JobTypes[K]["input"];
 export type JobResult<K extends JobKind> = JobTypes[K]["result"];
 
-export interface Progress {
-  readonly done: number;
-  readonly total: number;
-  /** In words: "12 of 81 functions". */
-  readonly text: string;
-}
-
-/** What a running job may use. */
-export interface JobContext {
-  /** Reports the progress of the job. */
-  report(progress: Progress): void;
-  /** Yields to other tasks; throws if the job was cancelled. */
-  yieldTurn(): Promise<void>;
-}
-
 export type JobRequest = {
   readonly [K in JobKind]: { readonly number: number; readonly kind: K; readonly input: JobInput<K> };
 }[JobKind];
-
-/** A worker's message: ready, progress, result or failure. */
-export type JobAnswer =
-  | { readonly ready: string }
-  | { readonly number: number; readonly progress: Progress }
-  | { readonly number: number; readonly result: JobResult<JobKind> }
-  | { readonly number: number; readonly failed: string };

@@ -1,30 +1,33 @@
 /**
- * The panel's long jobs, one after the other: in a worker, or in slices on the page if the host allows no worker.
- * Cancelling a running job terminates the worker; the next job gets a new one.
+ * Long jobs, one after the other: in a worker, or in slices on the page if the host allows no worker. Cancelling a running
+ * job terminates the worker; the next job gets a new one.
  */
-import { BUILD } from "../../functions/buildHash";
+import type { JobTypes } from "./job";
+import { CANCELLED, type JobOptions, type JobRunner, type JobTable, type WorkerRequest } from "./jobTable";
+import { onPage } from "./pageJobs";
 import { startWorker, type StartedWorker, type WorkerListener, type WorkerMessage } from "./startWorker";
-import type { JobRequest, JobResult, JobKind, JobInput, Progress } from "./job";
 
-/** The rejection of a cancelled job. */
-export const CANCELLED = new Error("cancelled");
-
-export interface JobOptions {
-  readonly signal?: AbortSignal | undefined;
-  onProgress?(progress: Progress): void;
-}
-
-export interface JobQueue {
+export interface JobQueue<T extends JobTable<T> = JobTypes> {
   /** Rejects with CANCELLED if `signal` cancels the job, with a sentence if the job fails. */
-  run<K extends JobKind>(kind: K, needs: JobInput<K>, options?: JobOptions): Promise<JobResult<K>>;
+  run<K extends keyof T & string>(kind: K, needs: T[K]["input"], options?: JobOptions): Promise<T[K]["result"]>;
   /** Where jobs run: known once the first has started. */
   place(): "worker" | "page" | undefined;
 }
 
+/** Where jobs may run. */
+export interface JobPlaces<T extends JobTable<T>> {
+  /** Creates a worker; after two failures jobs run on the page. */
+  start(): Worker;
+  /** Loads what runs them on the page. */
+  load(): Promise<JobRunner<T>>;
+  /** A sentence for a job whose worker ended by itself. */
+  readonly crashed: string;
+}
+
 interface Job {
-  readonly ask: JobRequest;
+  readonly ask: WorkerRequest;
   readonly options: JobOptions;
-  done(gives: JobResult<JobKind>): void;
+  done(gives: object): void;
   fail(error: Error): void;
 }
 
@@ -33,20 +36,6 @@ const IDLE = 120_000;
 
 /** After a failed start the worker is tried once more after this many milliseconds: the network may have been down. */
 const RETRY_AFTER = 60_000;
-
-/** Lets the page draw before the job keeps it busy. */
-const nextTask = (): Promise<void> => new Promise((done) => setTimeout(done, 0));
-
-async function onPage({ ask: { kind, input }, options: { signal, onProgress } }: Job): Promise<JobResult<JobKind>> {
-  const { runJob } = await import(/* webpackChunkName: "perform" */ "./runJob");
-  const yieldTurn = async (): Promise<void> => {
-    await nextTask();
-    if (signal?.aborted === true) throw CANCELLED;
-  };
-  // Even a job in one piece yields to the page once before it starts.
-  await yieldTurn();
-  return runJob(kind, input, { report: (progress) => onProgress?.(progress), yieldTurn });
-}
 
 const asError = (thrown: unknown): Error => (thrown instanceof Error ? thrown : new Error(String(thrown)));
 
@@ -57,7 +46,7 @@ interface Line {
 }
 
 /** Runs jobs in their order, one at a time. */
-function lineOf(start: () => Worker): Line {
+function lineOf<T extends JobTable<T>>({ start, load, crashed }: JobPlaces<T>): Line {
   const waiting: Job[] = [];
   let running: Job | undefined;
   let worker: StartedWorker | undefined;
@@ -90,10 +79,12 @@ function lineOf(start: () => Worker): Line {
   function toPage(): void {
     const job = running;
     if (job === undefined) return;
-    onPage(job).then(
-      (gives) => finish(job, () => job.done(gives)),
-      (thrown: unknown) => finish(job, () => job.fail(asError(thrown))),
-    );
+    load()
+      .then((run) => onPage(job.ask, job.options, run))
+      .then(
+        (gives) => finish(job, () => job.done(gives)),
+        (thrown: unknown) => finish(job, () => job.fail(asError(thrown))),
+      );
   }
 
   function onMessage(message: WorkerMessage): void {
@@ -113,7 +104,7 @@ function lineOf(start: () => Worker): Line {
     onCrash() {
       worker = undefined;
       const job = running;
-      if (job !== undefined) finish(job, () => job.fail(new Error("the calculation stopped")));
+      if (job !== undefined) finish(job, () => job.fail(new Error(crashed)));
     },
   };
 
@@ -125,7 +116,7 @@ function lineOf(start: () => Worker): Line {
     if (place === "page") return toPage();
     try {
       worker ??= startWorker(start, listener);
-      worker.send(running.ask);
+      worker.send(running.ask, running.options.transfer);
     } catch {
       worker?.end();
       unfit();
@@ -149,15 +140,18 @@ function lineOf(start: () => Worker): Line {
   };
 }
 
-const newWorker = (): Worker => new Worker(`worker.js?v=${BUILD}`, { name: "warmback" });
-
-/** @param start creates a worker; after two failures jobs run on the page */
-export function startJobQueue(start: () => Worker = newWorker): JobQueue {
-  const line = lineOf(start);
+export function startJobQueue<T extends JobTable<T>>(places: JobPlaces<T>): JobQueue<T> {
+  let page: Promise<JobRunner<T>> | undefined;
+  const load = (): Promise<JobRunner<T>> =>
+    (page ??= places.load().catch((error: unknown) => {
+      page = undefined;
+      throw error;
+    }));
+  const line = lineOf({ ...places, load });
   let numbers = 0;
   return {
-    run: <K extends JobKind>(kind: K, input: JobInput<K>, options: JobOptions = {}) =>
-      new Promise<JobResult<K>>((resolve, reject) => {
+    run: (kind, input, options = {}) =>
+      new Promise((resolve, reject) => {
         const { signal } = options;
         if (signal?.aborted === true) return reject(CANCELLED);
         const cancel = (): void => {
@@ -166,7 +160,7 @@ export function startJobQueue(start: () => Worker = newWorker): JobQueue {
         };
         const leave = (): void => signal?.removeEventListener("abort", cancel);
         const job: Job = {
-          ask: { number: ++numbers, kind, input } as JobRequest,
+          ask: { number: ++numbers, kind, input },
           options,
           done(gives) {
             leave();

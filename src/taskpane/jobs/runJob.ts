@@ -6,7 +6,9 @@ import { readRecordedFile } from "../../workbook/weather/readFile";
 import { callDescription } from "../model/callRecord";
 import { explainedOf } from "../model/explanationData";
 import { studyCall } from "./studyCall";
-import type { JobCall, CheckedValue, ExplainedCall, JobResult, JobKind, JobInput, CallReport, JobContext } from "./job";
+import type { CopyRunners } from "./copyRunner";
+import type { JobCall, CheckedValue, ExplainedCall, JobResult, JobKind, JobInput, CallReport, JobTypes } from "./job";
+import type { JobContext, JobRunner } from "./jobTable";
 
 const compiledOf = (id: string): Compiled => {
   const compiled = COMPILED.get(id);
@@ -51,9 +53,11 @@ const checkAll = async ({ report, yieldTurn }: JobContext): Promise<readonly Che
   return found;
 };
 
-const RUNNERS: {
+type Runners = {
   readonly [K in JobKind]: (needs: JobInput<K>, context: JobContext) => JobResult<K> | Promise<JobResult<K>>;
-} = {
+};
+
+const CALCULATIONS: Omit<Runners, keyof CopyRunners> = {
   report: reportCall,
   describe: ({ id, args }) => callDescription(explain(compiledOf(id), args, CATALOGUE)),
   explain: explainCall,
@@ -64,11 +68,21 @@ const RUNNERS: {
     return readRecordedFile(bytes, hourly);
   },
   check: (_, context) => checkAll(context),
+  stored: async ({ bytes }, context) =>
+    (await import(/* webpackChunkName: "stored" */ "./readStored")).readStored(bytes, context),
 };
 
-/** @throws Error where there is no such function; refused calls are results */
-export const runJob = async <K extends JobKind>(
-  kind: K,
-  needs: JobInput<K>,
-  context: JobContext,
-): Promise<JobResult<K>> => RUNNERS[kind](needs, context);
+/** Jobs throw an Error where there is no such function; refused calls are results. */
+export function jobRunner(): JobRunner<JobTypes> {
+  let copying: Promise<CopyRunners> | undefined;
+  // What reads and writes files is loaded when it is first needed.
+  const copies = (): Promise<CopyRunners> =>
+    (copying ??= import(/* webpackChunkName: "copy" */ "./copyRunner").then(({ copyRunners }) => copyRunners()));
+  const runners: Runners = {
+    ...CALCULATIONS,
+    survey: async (input, context) => (await copies()).survey(input, context),
+    consequences: async (input, context) => (await copies()).consequences(input, context),
+    copy: async (input, context) => (await copies()).copy(input, context),
+  };
+  return async (kind, input, context) => runners[kind](input, context);
+}

@@ -1,8 +1,8 @@
 /** Starts a worker and detects failure: a host may refuse to create one, or create one that never starts. */
 import { BUILD } from "../../functions/buildHash";
-import type { JobAnswer, JobRequest } from "./job";
+import type { WorkerAnswer, WorkerRequest } from "./jobTable";
 
-export type WorkerMessage = Exclude<JobAnswer, { readonly ready: string }>;
+export type WorkerMessage = Exclude<WorkerAnswer, { readonly ready: string }>;
 
 export interface WorkerListener {
   /** The worker runs. */
@@ -15,7 +15,8 @@ export interface WorkerListener {
 }
 
 export interface StartedWorker {
-  send(ask: JobRequest): void;
+  /** @param transfer what the page gives away, once it knows that the worker runs: another place may need it otherwise */
+  send(ask: WorkerRequest, transfer?: readonly Transferable[]): void;
   end(): void;
 }
 
@@ -43,7 +44,7 @@ export function startWorker(start: () => Worker, listener: WorkerListener): Star
   let timer = setTimeout(() => {
     timer = setTimeout(lost, DELIVERY);
   }, START_LIMIT);
-  worker.onmessage = ({ data }: MessageEvent<JobAnswer>) => {
+  worker.onmessage = ({ data }: MessageEvent<WorkerAnswer>) => {
     if (state === "ended") return;
     if (!("ready" in data)) return listener.onMessage(data);
     // A worker of another build may give other results.
@@ -57,5 +58,5 @@ export function startWorker(start: () => Worker, listener: WorkerListener): Star
     lost();
   };
   worker.onmessageerror = lost;
-  return { send: (ask) => worker.postMessage(ask), end };
+  return { send: (ask, transfer = []) => worker.postMessage(ask, state === "ready" ? [...transfer] : []), end };
 }

@@ -1,7 +1,8 @@
 /** Runs a call with ranges many times, in slices, and times them. */
 import type { CellInput, Compiled } from "../../../core";
 import { longStudy, STUDY_RUNS } from "../../../core/pictures";
-import type { JobContext, StudiedCall } from "./job";
+import type { StudiedCall } from "./job";
+import type { JobContext } from "./jobTable";
 
 /** Milliseconds of a slice, and a year more: far below a fifth of a second. */
 const SLICE = 30;

@@ -1,6 +1,6 @@
 /** What the user chose for a hand-over copy, as plain data. */
 import type { CopyChoice, HiddenItem, KeptSheet } from "../../workbook/package";
-import type { Survey } from "../../workbook/copy/survey";
+import type { SurveyFacts } from "../../workbook/copy/surveyFacts";
 
 export interface CopyForm {
   readonly project: string;
@@ -10,7 +10,7 @@ export interface CopyForm {
   readonly hidden: ReadonlyMap<string, boolean>;
 }
 
-export const firstForm = ({ proposed }: Survey, project: string): CopyForm => ({
+export const firstForm = ({ proposed }: SurveyFacts, project: string): CopyForm => ({
   project,
   sheets: new Set(proposed),
   others: "live",
@@ -20,7 +20,7 @@ export const firstForm = ({ proposed }: Survey, project: string): CopyForm => ({
 /** A hidden sheet is kept or dropped by its own choice above. */
 export const isListed = ({ kind }: HiddenItem): boolean => kind !== "sheet";
 
-export function choiceOf({ sheets, hidden }: CopyForm, survey: Survey): CopyChoice {
+export function choiceOf({ sheets, hidden }: CopyForm, survey: SurveyFacts): CopyChoice {
   const ids = (kept: boolean): ReadonlySet<string> =>
     new Set([...hidden].flatMap(([id, keeps]) => (keeps === kept ? [id] : [])));
   return {

@@ -2,7 +2,8 @@
 import { type CellInput, boundedMemo } from "../../../core";
 import type { PanelEngine } from "../engine";
 import type { ExplainedCall } from "../jobs/job";
-import type { JobOptions, JobQueue } from "../jobs/jobQueue";
+import type { JobQueue } from "../jobs/jobQueue";
+import type { JobOptions } from "../jobs/jobTable";
 
 export interface Explainer {
   /** The explanation, if it is available at once; undefined for a heavy call that has to run first. */

@@ -7,7 +7,7 @@ import type { PanelServices } from "../services";
 import { h, markScrollable, replace, type Child } from "../elements";
 import type { Explainer } from "../model/explainer";
 import type { ExplainedCall } from "../jobs/job";
-import { CANCELLED } from "../jobs/jobQueue";
+import { CANCELLED } from "../jobs/jobTable";
 import { explainedArguments, readArguments } from "./arguments";
 import { picturesBox } from "../pictures/box";
 import { faultText, resultOf } from "./result";

@@ -3,7 +3,7 @@ import { WORK_CANCELLED } from "../../workbook/timeSlices";
 import type { PanelServices } from "../services";
 import { sentenceOf } from "../services";
 import { h, replace, type Child } from "../elements";
-import { CANCELLED } from "../jobs/jobQueue";
+import { CANCELLED } from "../jobs/jobTable";
 import { orCancelled, progressBox } from "./progressBox";
 
 /** Runs a command and shows its result, why it failed, or that it was cancelled. */

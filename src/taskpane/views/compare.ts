@@ -7,13 +7,12 @@ import {
 } from "../../workbook/compare/compare";
 import type { ComparedCell } from "../../workbook/compare/keyedCells";
 import { readSide } from "../../workbook/compare/readSide";
-import { storedWorkbook } from "../../workbook/compare/storedWorkbook";
-import { mendKnowledge } from "../../workbook/mend/knowledge";
 import { briefValue } from "../../workbook/check/markedCells";
 import type { Workbook } from "../../workbook/port";
 import { addressText } from "../../workbook/reader/reference";
 import type { PanelServices } from "../services";
 import { action, h, replace, type Child } from "../elements";
+import { chosenWorkbook } from "../model/chosenWorkbook";
 import { counted } from "../model/summary";
 import { cellButton } from "./cellButtons";
 import { withProgress, type RunningOptions } from "./commands";
@@ -179,7 +178,6 @@ function picker(label: string, id: string, preset: (sources: readonly Source[]) 
 export function compareSection(services: PanelServices): { readonly root: HTMLElement; refresh(): Promise<void> } {
   const result = h("div", { role: "status", class: "outcome" });
   const going = h("div", { class: "going" });
-  const knowledge = mendKnowledge(services.engine.catalogue);
   let file: Source | undefined;
   const before = picker("Before", "compare-before", (all) => `${String(all.length - 1)}|`);
   const after = picker("After", "compare-after", () => "0|");
@@ -193,9 +191,9 @@ export function compareSection(services: PanelServices): { readonly root: HTMLEl
   const open = (chosen: File): Promise<void> =>
     withProgress(
       services,
-      { what: `Reading ${chosen.name}`, key: "compare file", unit: "byte", going, result },
+      { what: `Reading ${chosen.name}`, key: "compare file", unit: "sheet", going, result },
       async (options) => {
-        const book = await storedWorkbook(new Uint8Array(await chosen.arrayBuffer()), knowledge, options);
+        const book = await chosenWorkbook(services, chosen, options);
         const sheets = (await book.sheets()).map(({ name }) => name);
         file = { title: chosen.name, book, isFile: true, sheets };
         before.root.querySelector("select")?.replaceChildren();

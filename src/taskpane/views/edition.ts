@@ -5,16 +5,15 @@ import {
   type EditionReport,
   type LoggedChange,
 } from "../../workbook/edition/editionCheck";
-import { storedWorkbook } from "../../workbook/compare/storedWorkbook";
-import { mendKnowledge } from "../../workbook/mend/knowledge";
 import { briefValue } from "../../workbook/check/markedCells";
 import type { CellValue, Workbook } from "../../workbook/port";
 import { addressText } from "../../workbook/reader/reference";
 import type { PanelServices } from "../services";
 import { action, h, type Child } from "../elements";
+import { chosenWorkbook } from "../model/chosenWorkbook";
 import { counted, listed } from "../model/summary";
 import { cellButton } from "./cellButtons";
-import { withProgress } from "./commands";
+import { withProgress, type RunningOptions } from "./commands";
 import { longList } from "./longList";
 
 const nowText = (value: CellValue | undefined): string => (value === undefined ? "another value" : briefValue(value));
@@ -83,21 +82,24 @@ async function loadChanges(): Promise<readonly LoggedChange[]> {
 export function editionSection(services: PanelServices): HTMLElement {
   const result = h("div", { role: "status", class: "outcome" });
   const going = h("div", { class: "going" });
-  const check = (open: () => Promise<Workbook>, inFile: boolean): Promise<void> =>
+  const check = (open: (options: RunningOptions) => Promise<Workbook>, inFile: boolean): Promise<void> =>
     withProgress(
       services,
       { what: "Comparing with this edition", key: "edition", unit: "cell", going, result },
       async (options) => {
         const changes = await loadChanges();
-        return editionParts(services, await editionCheck(await open(), services.engine, changes, options), inFile);
+        return editionParts(
+          services,
+          await editionCheck(await open(options), services.engine, changes, options),
+          inFile,
+        );
       },
     );
   const input = h("input", { type: "file", id: "edition-file", accept: ".xlsx,.xlsm" });
   input.addEventListener("change", () => {
     const [chosen] = input.files ?? [];
     if (chosen === undefined) return;
-    const knowledge = mendKnowledge(services.engine.catalogue);
-    void check(async () => storedWorkbook(new Uint8Array(await chosen.arrayBuffer()), knowledge), true);
+    void check((options) => chosenWorkbook(services, chosen, { ...options, onProgress: () => undefined }), true);
   });
   return h(
     "section",

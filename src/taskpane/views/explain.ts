@@ -5,7 +5,7 @@ import { sentenceOf, type PanelServices, type View } from "../services";
 import { action, h, markScrollable, replace, type Child } from "../elements";
 import { explainer } from "../model/explainer";
 import { readSelected, type Selected } from "../model/selected";
-import { CANCELLED } from "../jobs/jobQueue";
+import { CANCELLED } from "../jobs/jobTable";
 import { markSelected } from "./checkAndSign";
 import { noteActions } from "./note";
 import { noCallParts, callParts, selectionSentence } from "./cellParts";

@@ -1,11 +1,13 @@
 /** Hand over: the workbook is looked over, the user chooses, a copy is made. */
-import type * as CopyModule from "../../workbook/copy";
-import type { Survey } from "../../workbook/copy/survey";
+import type * as CopyModule from "../../workbook/copy/sheetCopies";
+import { copyName } from "../../workbook/copy/copyName";
+import type { CopyPlan } from "../../workbook/copy/handOver";
 import type { CopyProgress } from "../../workbook/copy/copyWork";
 import { WORK_CANCELLED } from "../../workbook/timeSlices";
 import { action, h, replace, type Child } from "../elements";
-import { CANCELLED } from "../jobs/jobQueue";
+import { CANCELLED } from "../jobs/jobTable";
 import { choiceOf, firstForm, type CopyForm } from "../model/copyChoice";
+import { draftCopy, type CopyDraft } from "../model/handOver";
 import { sentenceOf, type PanelServices } from "../services";
 import { fileDrop } from "./fileDrop";
 import { handOverForm, type HandOverForm } from "./handOverForm";
@@ -14,8 +16,9 @@ import { orCancelled, progressBox } from "./progressBox";
 
 const NO_USE = "No cell of this workbook uses these functions.";
 
-/** What reads and writes files is loaded when it is first needed. */
-const copying = (): Promise<typeof CopyModule> => import(/* webpackChunkName: "copy" */ "../../workbook/copy");
+/** What copies sheets within the workbook is loaded when it is first needed. */
+const copying = (): Promise<typeof CopyModule> =>
+  import(/* webpackChunkName: "sheetCopies" */ "../../workbook/copy/sheetCopies");
 
 /** The date on the user's clock: 2026-11-26. */
 function today(): string {
@@ -63,18 +66,15 @@ async function step<T>(
 /** With a full stop, whoever wrote it. */
 const sentence = (error: unknown): string => sentenceOf(error).replace(/\.?$/, ".");
 
-async function makeFrom(section: Section, survey: Survey, file: string, form: CopyForm): Promise<void> {
+async function makeFrom(section: Section, draft: CopyDraft, file: string, form: CopyForm): Promise<void> {
   const { services, going, result } = section;
-  const copy = await step(section, "Making the copy", async (work) => {
-    const { makeCopy } = await copying();
-    const facts = { project: form.project, file, date: today() };
-    return makeCopy(survey, { choice: choiceOf(form, survey), others: form.others, facts }, services.engine, work);
-  });
+  const facts = { project: form.project, file, date: today() };
+  const plan: CopyPlan = { choice: choiceOf(form, draft.survey), others: form.others, facts };
+  const copy = await step(section, "Making the copy", (work) => draft.make(plan, work));
   if (copy === undefined) return;
   // What the host does with it can't be cancelled.
   replace(going, h("p", { class: "quiet" }, "Handing the copy over…"));
   try {
-    const { copyName } = await copying();
     replace(result, copyTexts(copy, await services.workbook.deliverCopy(copy.bytes, copyName(file))));
   } catch (error) {
     replace(result, h("p", { class: "fault" }, `Nothing was changed: ${sentence(error)}`));
@@ -82,30 +82,30 @@ async function makeFrom(section: Section, survey: Survey, file: string, form: Co
   replace(going);
 }
 
-/** Follows what the chosen sheets come to: the newest choice counts. */
-function consequences(survey: Survey, form: () => HandOverForm): () => void {
-  let newest = new AbortController();
-  return () => {
-    newest.abort();
-    newest = new AbortController();
-    const { signal } = newest;
-    const { form: chosen, show } = form();
-    const find = async (): Promise<void> => {
-      const { listHidden, sheetsOfCopy } = await copying();
-      const choice = choiceOf(chosen(), survey);
-      const { sheets } = await sheetsOfCopy(survey.pack, survey.stored.facts, choice, { signal });
-      const hidden = await listHidden(survey.pack, survey.stored.facts, choice.sheets, { signal });
-      if (!signal.aborted) show({ kept: sheets, hidden });
-    };
-    find().catch((error: unknown) => {
-      if (!signal.aborted) show(sentence(error));
-    });
+/** Follows what the chosen sheets come to: the newest choice counts, and one that was replaced before it was asked isn't. */
+function consequences({ survey, consequences: ask }: CopyDraft, form: () => HandOverForm): () => void {
+  let choices = 0;
+  let isAsking = false;
+  const follow = async (): Promise<void> => {
+    choices += 1;
+    if (isAsking) return;
+    isAsking = true;
+    for (let asked = 0; asked !== choices;) {
+      asked = choices;
+      const { form: chosen, show } = form();
+      const found = await ask(choiceOf(chosen(), survey)).catch(sentence);
+      // The choice may have changed while it was asked.
+      if (asked === choices) show(found);
+    }
+    isAsking = false;
   };
+  return () => void follow();
 }
 
-function choose(section: Section, survey: Survey, file: string): void {
+function choose(section: Section, draft: CopyDraft, file: string): void {
   const { services, going } = section;
-  const follow = consequences(survey, () => form);
+  const { survey } = draft;
+  const follow = consequences(draft, () => form);
   const form = handOverForm(survey, firstForm(survey, ""), { onChange: () => follow() });
   const label = hasDoubts(survey) ? "Make the copy all the same" : "Make the copy";
   replace(
@@ -116,7 +116,7 @@ function choose(section: Section, survey: Survey, file: string): void {
     h(
       "p",
       { class: "actions" },
-      action(label, () => makeFrom(section, survey, file, form.form()), { key: "make copy", primary: true }),
+      action(label, () => makeFrom(section, draft, file, form.form()), { key: "make copy", primary: true }),
       action("Cancel", () => replace(going), { key: "leave copy", name: "Cancel: make no copy" }),
     ),
   );
@@ -134,15 +134,12 @@ async function lookOver(
   const found = await step(
     section,
     "Looking through the workbook",
-    async (work) => {
-      const { surveyBook } = await copying();
-      return { survey: await surveyBook(await bytesOf(work.signal), services.engine, work) };
-    },
+    async (work) => ({ draft: await draftCopy(services, await bytesOf(work.signal), work) }),
     () => otherWays(section),
   );
   if (found === undefined) return;
-  if (found.survey === undefined) replace(result, h("p", {}, NO_USE));
-  else choose(section, found.survey, file);
+  if (found.draft === undefined) replace(result, h("p", {}, NO_USE));
+  else choose(section, found.draft, file);
 }
 
 /** Where the workbook's bytes can't be had: the saved file, and only then copies of sheets beside the originals. */

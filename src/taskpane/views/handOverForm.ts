@@ -1,17 +1,12 @@
 /** The choices of a hand-over: sheets, formulas of others, hidden things. */
-import type { Survey, SurveyedSheet } from "../../workbook/copy/survey";
-import type { HiddenItem, KeptSheet } from "../../workbook/package";
+import type { SurveyedSheet } from "../../workbook/copy/survey";
+import type { SurveyFacts } from "../../workbook/copy/surveyFacts";
 import { h, replace } from "../elements";
+import type { Consequences } from "../jobs/job";
 import { joiningSentences, isListed, type CopyForm } from "../model/copyChoice";
 import { counted } from "../model/summary";
 import { hiddenThings } from "./hiddenThings";
 import { tick } from "./tick";
-
-/** What the choice of sheets comes to. */
-export interface Consequences {
-  readonly kept: readonly KeptSheet[];
-  readonly hidden: readonly HiddenItem[];
-}
 
 export interface HandOverForm {
   readonly root: HTMLElement;
@@ -42,7 +37,7 @@ interface State {
   readonly hidden: Map<string, boolean>;
 }
 
-function sheetSet(survey: Survey, state: State, joining: HTMLElement, { onChange }: Handlers): HTMLElement {
+function sheetSet(survey: SurveyFacts, state: State, joining: HTMLElement, { onChange }: Handlers): HTMLElement {
   const change = (name: string) => (on: boolean) => {
     if (on) state.sheets.add(name);
     else state.sheets.delete(name);
@@ -87,7 +82,7 @@ function formulaSet(state: State): HTMLElement {
   );
 }
 
-export function handOverForm(survey: Survey, first: CopyForm, handlers: Handlers): HandOverForm {
+export function handOverForm(survey: SurveyFacts, first: CopyForm, handlers: Handlers): HandOverForm {
   const state: State = {
     project: first.project,
     sheets: new Set(first.sheets),

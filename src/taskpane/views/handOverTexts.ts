@@ -1,7 +1,6 @@
 /** What the panel says before and after a hand-over. */
-import type { FinishedCopy } from "../../workbook/copy/handOver";
 import type { MadeSheetCopies } from "../../workbook/copy/sheetCopies";
-import type { Survey } from "../../workbook/copy/survey";
+import type { MadeCopy, SurveyFacts } from "../../workbook/copy/surveyFacts";
 import type { Address } from "../../workbook/port";
 import { addressText } from "../../workbook/reader/reference";
 import { h, type Child } from "../elements";
@@ -16,8 +15,7 @@ const doubt = (services: PanelServices, key: string, sentence: string, cells: re
   cells.length === 0 ? undefined : [h("p", { class: "fault" }, sentence), cellButtons(services, cells, key)];
 
 /** What is doubtful about a workbook, with the cells; undefined where nothing is. */
-export function doubts(services: PanelServices, { stored, differing, unreadable }: Survey): Child {
-  const { failing } = stored;
+export function doubts(services: PanelServices, { failing, differing, unreadable }: SurveyFacts): Child {
   if (failing.length + differing.length + unreadable.length === 0) return undefined;
   return h(
     "div",
@@ -43,36 +41,28 @@ export function doubts(services: PanelServices, { stored, differing, unreadable 
   );
 }
 
-export const hasDoubts = ({ stored, differing, unreadable }: Survey): boolean =>
-  stored.failing.length + differing.length + unreadable.length > 0;
+export const hasDoubts = ({ failing, differing, unreadable }: SurveyFacts): boolean =>
+  failing.length + differing.length + unreadable.length > 0;
 
-function frozenList({ report }: FinishedCopy): Child {
-  const { frozen } = report;
-  if (frozen.length === 0) return undefined;
+function frozenList({ frozen }: MadeCopy): Child {
+  const { count, first } = frozen;
+  if (count === 0) return undefined;
   return h(
     "details",
     { "data-key": "cut off" },
-    h(
-      "summary",
-      { "data-key": "cut off summary" },
-      `${counted(frozen.length, "formula")} cut off from what isn't in the copy`,
-    ),
+    h("summary", { "data-key": "cut off summary" }, `${counted(count, "formula")} cut off from what isn't in the copy`),
     h(
       "ul",
       { class: "plain" },
-      frozen.slice(0, MOST_LISTED).map((one) => h("li", {}, `${addressText(one)}: it uses ${one.reason}`)),
-      frozen.length > MOST_LISTED
-        ? h("li", {}, `and ${(frozen.length - MOST_LISTED).toLocaleString("en")} more`)
-        : undefined,
+      first.map((one) => h("li", {}, `${addressText(one)}: it uses ${one.reason}`)),
+      count > first.length ? h("li", {}, `and ${(count - first.length).toLocaleString("en")} more`) : undefined,
     ),
   );
 }
 
-const MOST_LISTED = 200;
-
 /** @param where the host's sentence on where the copy is */
-export function copyTexts(copy: FinishedCopy, where: string): readonly Child[] {
-  const { ours, dependent, othersFrozen, failing, failingBefore, sheets } = copy.summary;
+export function copyTexts(copy: MadeCopy, where: string): readonly Child[] {
+  const { ours, dependent, othersFrozen, failing, failingBefore, titles } = copy;
   const values = ours + dependent + othersFrozen;
   return [
     h("p", {}, where),
@@ -80,10 +70,10 @@ export function copyTexts(copy: FinishedCopy, where: string): readonly Child[] {
       "p",
       {},
       `${counted(values, "formula")} became ${values === 1 ? "a value" : "values"}, ${ours.toLocaleString("en")} of them ${ours === 1 ? "calls" : "call"} these functions. ` +
-        `${counted(failing.length, "cell")} ${isOne(failing) ? "shows" : "show"} an error in the copy, ${failingBefore.toLocaleString("en")} on the same sheets here. Your own workbook is as it was.`,
+        `${counted(failing, "cell")} ${failing === 1 ? "shows" : "show"} an error in the copy, ${failingBefore.toLocaleString("en")} on the same sheets here. Your own workbook is as it was.`,
     ),
-    h("p", { class: "quiet" }, `Sheets: ${[...sheets, ...copy.added].join(", ")}.`),
-    [...joiningSentences(copy.report.sheets), ...copy.report.sentences].map((text) => h("p", { class: "quiet" }, text)),
+    h("p", { class: "quiet" }, `Sheets: ${titles.join(", ")}.`),
+    [...joiningSentences(copy.kept), ...copy.sentences].map((text) => h("p", { class: "quiet" }, text)),
     frozenList(copy),
   ];
 }

@@ -1,8 +1,7 @@
 /** Progress of running work: how far it is, how long it has taken, and a Cancel button. */
 import { sentenceOf, type PanelServices } from "../services";
 import { action, h } from "../elements";
-import type { Progress } from "../jobs/job";
-import { CANCELLED } from "../jobs/jobQueue";
+import { CANCELLED, type Progress } from "../jobs/jobTable";
 
 /** Shorter work, in milliseconds, isn't shown: a flash helps nobody. */
 const SHOWN_AFTER = 150;

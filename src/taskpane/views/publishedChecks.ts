@@ -4,7 +4,7 @@ import { sentenceOf } from "../services";
 import { action, h, replace, type Child } from "../elements";
 import { counted } from "../model/summary";
 import type { CheckedValue } from "../jobs/job";
-import { CANCELLED } from "../jobs/jobQueue";
+import { CANCELLED } from "../jobs/jobTable";
 import { progressBox } from "./progressBox";
 
 const differing = ({ id, what, expected, source }: CheckedValue): Child =>

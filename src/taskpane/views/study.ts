@@ -1,7 +1,7 @@
 /** Many runs of a call with ranges: started by a button, with progress and Cancel, then their pictures. */
 import type { CellInput } from "../../../core";
 import type { StudiedCall } from "../jobs/job";
-import { CANCELLED } from "../jobs/jobQueue";
+import { CANCELLED } from "../jobs/jobTable";
 import { picturesBox } from "../pictures/box";
 import type { PicturesOf } from "../pictures/actions";
 import type { PanelServices } from "../services";

@@ -1,6 +1,6 @@
-/** What the panel and the command line make copies with; the panel loads it when a copy is first asked for. */
+/** What the jobs of a hand-over make copies with: loaded when a copy is first asked for. */
 export { listHidden, sheetsOfCopy } from "../package";
-export { copyName } from "./copyName";
 export { makeCopy } from "./handOver";
-export { sheetCopies } from "./sheetCopies";
+export { nameValues } from "./nameValues";
 export { surveyBook } from "./survey";
+export { madeCopy, packedSurvey } from "./surveyFacts";

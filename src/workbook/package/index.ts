@@ -36,7 +36,7 @@ export { listHidden } from "./copy/inventory";
 export { sheetsOfCopy } from "./copy/chosenSheets";
 export { chooseSheets, type ChosenCopy } from "./copy/choose";
 export { handOverPackage, type HandOverPlan } from "./copy/handOver";
-export type { CopyChoice, CopyReport, HiddenItem, KeptSheet } from "./copy/choice";
+export type { CopyChoice, CopyReport, FrozenFormula, HiddenItem, KeptSheet } from "./copy/choice";
 export { addSheets } from "./create/addSheets";
 export { newWorkbook } from "./create/newBook";
 export { cellsFromRows } from "./create/newSheet";
