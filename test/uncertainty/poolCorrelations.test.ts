@@ -94,7 +94,7 @@ describe("Correlations of POOL.UNCERTAINTY", () => {
     expect(
       note
         .pictures()
-        .map(({ name }) => name)
+        .flatMap(({ label, options }) => [label, ...options.map(({ name }) => name)])
         .join(),
     ).not.toContain("share");
   });
