@@ -136,7 +136,7 @@ module.exports = {
       "file-worker-alone",
       "The worker of the page's files has neither the functions script nor the sheet engine.",
       { path: "^src/preview/file/jobs/file(Worker|Runner)\\.ts$" },
-      { path: "^src/(functions/(?!buildHash)|preview/(univer|page)/)", reachable: true },
+      { path: "^src/(functions/(?!buildHash|hostArguments)|preview/(univer|page)/)", reachable: true },
     ),
     rule(
       "sheets-are-data",

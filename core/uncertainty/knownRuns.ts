@@ -4,7 +4,7 @@
  * on the arguments only.
  */
 import { boundedMemo } from "../kernel/call/memo";
-import { UNFINISHED, type IsSliceOver } from "../kernel/call/slice";
+import { UNFINISHED, type IsSliceOver } from "../kernel/define/slice";
 import { addRun, likelyValues, noRuns, type Runs, type UncertainModel } from "./study";
 
 interface OpenRuns {

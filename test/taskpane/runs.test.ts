@@ -42,7 +42,10 @@ class Acted {
   async work(): Promise<void> {
     const ask = this.asked.at(-1);
     if (ask === undefined) throw new Error("nothing was asked");
-    const result = await jobRunner()(ask.kind, ask.input, { report: () => undefined, yieldTurn: async () => undefined });
+    const result = await jobRunner()(ask.kind, ask.input, {
+      report: () => undefined,
+      yieldTurn: async () => undefined,
+    });
     this.say({ number: ask.number, result });
   }
 }

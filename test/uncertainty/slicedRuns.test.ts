@@ -2,7 +2,7 @@
 import { describe, expect, test } from "vitest";
 import { CATALOGUE, COMPILED } from "../../core/catalogue";
 import { evaluate } from "../../core/kernel/call/evaluate";
-import { UNFINISHED } from "../../core/kernel/call/slice";
+import { UNFINISHED } from "../../core/kernel/define/slice";
 import { exampleArgs, rawByPlace } from "../../core/kernel/explain/describe";
 import { uncertainCall } from "../../core/picture/uncertainCall";
 import { knownRuns } from "../../core/uncertainty/knownRuns";

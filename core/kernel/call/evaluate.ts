@@ -17,7 +17,7 @@ import type { Catalogue, CellFunction, Context } from "../define/cellFunction";
 import { renderMarks, isFault, valueError, notAvailable, hostError, type Fault } from "../values/fault";
 import { namingArguments } from "./culprit";
 import { boundedMemo, type Memo } from "./memo";
-import { UNFINISHED, type IsSliceOver } from "./slice";
+import { UNFINISHED, type IsSliceOver } from "../define/slice";
 import { present, type Out } from "./present";
 import { STANDARD_PRESSURE, gaugeZero } from "../define/pressureBasis";
 import { show, type System } from "../values/quantity";

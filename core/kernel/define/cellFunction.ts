@@ -1,7 +1,7 @@
 /** The definition of a cell function: one plain object; everything else is derived from it. */
 import type { Args, ValuesOf } from "./argument";
 import type { Caution, FactKind, FactValue } from "./caution";
-import type { IsSliceOver } from "../call/slice";
+import type { IsSliceOver } from "./slice";
 import type { Source, SourceKey } from "../reference";
 import type { SourceEntry } from "../reference/entry";
 import type { ResultShape, ListResult, QuantityResult, ResultOf, RowResult, SingleResult, WordResult } from "./result";

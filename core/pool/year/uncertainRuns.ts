@@ -1,5 +1,5 @@
 /** Runs of a year whose inputs have ranges. */
-import type { IsSliceOver } from "../../kernel/call/slice";
+import type { IsSliceOver } from "../../kernel/define/slice";
 import type { CellMatrix } from "../../kernel/values/cellInput";
 import type { System } from "../../kernel/values/quantity";
 import { knownRuns } from "../../uncertainty/knownRuns";
