@@ -16,7 +16,7 @@ const CACHE = join(ROOT, ".cache");
 const CHROMIUM = process.env["WARMBACK_CHROMIUM"] ?? "/usr/bin/chromium";
 const IS_CI = process.env["CI"] === "true";
 /** By how much less urgent the other steps are: a test in a browser has time limits, and needs the processor at once. */
-const BESIDE = 5;
+const BESIDE = 10;
 const LEAST_URGENT = 19;
 
 interface Step {
