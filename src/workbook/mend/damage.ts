@@ -29,7 +29,7 @@ export interface DamageList {
   readonly unmendable: readonly Unmendable[];
 }
 
-export interface MendOptions {
+export interface FindOptions {
   readonly signal?: AbortSignal | undefined;
   onProgress?(done: number, of: number): void;
 }
@@ -127,7 +127,7 @@ function behindProtection(one: Damage | Unmendable, shut: ReadonlySet<string>): 
 export async function findDamage(
   book: Workbook,
   knowledge: MendKnowledge,
-  { signal, onProgress }: MendOptions = {},
+  { signal, onProgress }: FindOptions = {},
 ): Promise<DamageList> {
   const pause = timeSlices({}, signal === undefined ? [] : [signal]);
   const sheets = await book.sheets();
