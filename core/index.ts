@@ -46,6 +46,7 @@ export {
 } from "./kernel/explain/readable";
 export { fromBase, KINDS, readableNumber, showNumber, type KindName, type System } from "./kernel/values/quantity";
 export type { CellInput, CellMatrix, CellScalar } from "./kernel/values/cellInput";
+export { UNFINISHED } from "./kernel/define/slice";
 export { silent, type Step } from "./kernel/define/steps";
 export { workingLines, type WorkingLine } from "./kernel/explain/working";
 

@@ -8,6 +8,7 @@ import {
   type Fault,
   notAvailable,
   type Out,
+  UNFINISHED,
 } from "../../core";
 import { pending } from "../workbook/pending";
 import { isOutcomeFault } from "../workbook/values";
@@ -28,7 +29,8 @@ function evaluated(
   try {
     return evaluate(compiled, args, catalogue, slices?.isOver);
   } catch (thrown) {
-    throw slices === undefined ? thrown : pending(slices.nextTurn);
+    if (thrown !== UNFINISHED || slices === undefined) throw thrown;
+    throw pending(slices.nextTurn);
   }
 }
 

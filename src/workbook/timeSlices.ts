@@ -10,10 +10,16 @@ export interface SliceOptions {
 
 const SLICE = 8;
 
-/** Thrown by work that was cancelled. */
-export const WORK_CANCELLED = new Error("a newer scan ended this one");
+/** Milliseconds of a slice on the page where its turns, which cost time as well, would take most of it. */
+export const LONG_SLICE = 40;
 
-/** Called between two steps of the work: waits if the slice is used up; throws ENDED if the work was cancelled. */
+/** Thrown by work that was cancelled. */
+export const CANCELLED = Object.assign(new Error("cancelled"), { name: "AbortError" });
+
+/** Whether work was cancelled. Page and panel are scripts of their own, each of which throws its own error. */
+export const isCancelled = (error: unknown): boolean => error instanceof Error && error.name === CANCELLED.name;
+
+/** Called between two steps of the work: waits if the slice is used up; throws CANCELLED if the work was cancelled. */
 export type NextSlice = () => Promise<void> | undefined;
 
 export function timeSlices(options: SliceOptions, signals: readonly AbortSignal[]): NextSlice {
@@ -25,7 +31,7 @@ export function timeSlices(options: SliceOptions, signals: readonly AbortSignal[
     check();
   };
   const check = (): void => {
-    if (signals.some(({ aborted }) => aborted)) throw WORK_CANCELLED;
+    if (signals.some(({ aborted }) => aborted)) throw CANCELLED;
   };
   return () => {
     check();

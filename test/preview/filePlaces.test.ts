@@ -7,11 +7,11 @@ import { fileRunner } from "../../src/preview/file/jobs/fileRunner";
 import { startFileJobs } from "../../src/preview/file/jobs/pageFileJobs";
 import { workbookFile } from "../../src/preview/file/workbookFile";
 import type { SheetBook } from "../../src/preview/host/sheetBook";
-import { CANCELLED } from "../../src/taskpane/jobs/jobTable";
 import { parseCells } from "../../src/workbook/reader/reference";
 import { workersHere } from "../taskpane/workersHere";
 import { fullBook } from "../workbook/package/fullBook";
 import { plainBook, zipOf } from "../workbook/package/zipParts";
+import { CANCELLED } from "../../src/workbook/timeSlices";
 import { filesHere } from "./files";
 import { fixtureSet, newBook } from "./support";
 

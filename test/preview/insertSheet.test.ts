@@ -6,7 +6,7 @@ import type { SheetBook } from "../../src/preview/host/sheetBook";
 import { packBook, unpackBook } from "../../src/preview/page/packedBook";
 import { startHeadless } from "../../src/preview/univer/start";
 import type { StarterSheet } from "../../src/sheets/sheet";
-import { WORK_CANCELLED } from "../../src/workbook/timeSlices";
+import { CANCELLED } from "../../src/workbook/timeSlices";
 import { SHEET, placeOf, put, valueAt } from "./support";
 
 const ROWS = 300;
@@ -79,7 +79,7 @@ describe("A sheet of many rows", () => {
     const data = book.data();
     const ending = new AbortController();
     const { slices } = slicesWith(at, () => ending.abort());
-    await expect(insertSheet(book, WEATHER, { signal: ending.signal }, slices)).rejects.toBe(WORK_CANCELLED);
+    await expect(insertSheet(book, WEATHER, { signal: ending.signal }, slices)).rejects.toBe(CANCELLED);
     expect(book.data()).toEqual(data);
     book.undo();
     expect(valueAt(book, "A1")).toBeNull();
@@ -100,7 +100,7 @@ describe("A sheet of many rows", () => {
         return book.whenCalculated();
       },
     };
-    await expect(insertSheet(typed, WEATHER, { signal: ending.signal })).rejects.toBe(WORK_CANCELLED);
+    await expect(insertSheet(typed, WEATHER, { signal: ending.signal })).rejects.toBe(CANCELLED);
     expect([sheetsOf(book), book.names()]).toEqual([[SHEET], []]);
     expect(book.selection()).toEqual({ sheet: SHEET, row: 6, column: 1 });
     expect(valueAt(book, "A2")).toBe("typed meanwhile");

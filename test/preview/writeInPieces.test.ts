@@ -15,9 +15,9 @@ import { emptySheet, type BookData } from "../../src/preview/file/bookData";
 import { createCallSites } from "../../src/preview/host/callSites";
 import { previewWorkbook } from "../../src/preview/host/previewWorkbook";
 import type { SheetBook } from "../../src/preview/host/sheetBook";
-import { ENTRY_FOLLOWS, WAIT_FOR_STEP } from "../../src/preview/univer/oneStep";
+import { ENTRY_FOLLOWS, WAIT_FOR_STEP } from "../../src/preview/univer/changeGuard";
 import { univerBook } from "../../src/preview/univer/univerBook";
-import { WORK_CANCELLED } from "../../src/workbook/timeSlices";
+import { CANCELLED } from "../../src/workbook/timeSlices";
 
 const ROWS = 1200;
 
@@ -101,7 +101,7 @@ const write = (between: (pause: number) => void = () => undefined) => {
 };
 
 const cancelAt = (at: number) => (pause: number) => {
-  if (pause === at) throw WORK_CANCELLED;
+  if (pause === at) throw CANCELLED;
 };
 
 describe("A write in pieces", () => {
@@ -142,7 +142,7 @@ describe("A write in pieces", () => {
     book.undo();
     await book.whenCalculated();
     const [before, edits] = [lines(), book.edits()];
-    await expect(write(cancelAt(at))).rejects.toBe(WORK_CANCELLED);
+    await expect(write(cancelAt(at))).rejects.toBe(CANCELLED);
     sameAs(before);
     await book.whenCalculated();
     sameAs(before);
@@ -215,7 +215,7 @@ describe("While cells are written in pieces", () => {
       if (pause === 3) typed(2, 0, 111);
       cancelAt(4)(pause);
     });
-    await expect(writing).rejects.toBe(WORK_CANCELLED);
+    await expect(writing).rejects.toBe(CANCELLED);
     expect([valueAt(2, 0), valueAt(3, 0)]).toEqual([111, 3]);
     expect(steps().undos).toBe(1);
     book.undo();
@@ -260,7 +260,7 @@ describe("While cells are written in pieces", () => {
     const writing = write((pause) => {
       if (pause === 3) book.load(other);
     });
-    await expect(writing).rejects.toBe(WORK_CANCELLED);
+    await expect(writing).rejects.toBe(CANCELLED);
     await book.whenCalculated();
     expect(book.data().sheets.map(({ cells }) => cells)).toEqual([other.sheets[0]?.cells]);
   });
@@ -273,6 +273,6 @@ test("Through the port, a large write is cancelled by its signal", async () => {
     signal: ending.signal,
     onProgress: (done) => done > 1000 && ending.abort(),
   });
-  await expect(writing).rejects.toBe(WORK_CANCELLED);
+  await expect(writing).rejects.toBe(CANCELLED);
   sameAs(before);
 });

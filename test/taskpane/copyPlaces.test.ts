@@ -2,13 +2,14 @@
 import { describe, expect, test } from "vitest";
 import { panelEngine } from "../../src/taskpane/engine";
 import type { JobQueue } from "../../src/taskpane/jobs/jobQueue";
-import { CANCELLED, type Progress } from "../../src/taskpane/jobs/jobTable";
+import type { Progress } from "../../src/taskpane/jobs/jobTable";
 import { startPanelJobs } from "../../src/taskpane/jobs/panelJobs";
 import { jobRunner } from "../../src/taskpane/jobs/runJob";
 import { draftCopy, type CopyDraft } from "../../src/taskpane/model/handOver";
 import { sessionLog } from "../../src/workbook/callLog";
 import { addressText } from "../../src/workbook/reader/reference";
 import { bytesOf, copyOf, engine, FACTS, formula, fullWithUs, sheet, surveyOf, VELOCITY } from "../workbook/copy/books";
+import { CANCELLED } from "../../src/workbook/timeSlices";
 import { workersHere } from "./workersHere";
 
 const inWorker = () => {

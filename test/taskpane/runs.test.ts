@@ -7,10 +7,11 @@ import { panelEngine } from "../../src/taskpane/engine";
 import { workerEngine } from "../../src/taskpane/jobs/workerEngine";
 import type { JobRequest } from "../../src/taskpane/jobs/job";
 import { jobRunner } from "../../src/taskpane/jobs/runJob";
-import { CANCELLED, type Progress } from "../../src/taskpane/jobs/jobTable";
+import type { Progress } from "../../src/taskpane/jobs/jobTable";
 import { startPanelJobs } from "../../src/taskpane/jobs/panelJobs";
 import { resumeWhenReady } from "../../src/workbook/pending";
 import { sessionLog } from "../../src/workbook/callLog";
+import { CANCELLED } from "../../src/workbook/timeSlices";
 import { YEAR } from "./yearCells";
 
 const CALL = { id: "CYCLE.COP", args: ["R-410A", 45, 105] } as const;

@@ -198,4 +198,35 @@ describe.skipIf(!HAS_CHROMIUM)("Over a slow host", { timeout: 60_000 }, () => {
     await button(/^Make the copy/).click();
     await until(async () => (await pane.text("#view-workbook")).includes("Nothing was changed: the disk is full."));
   });
+
+  test("a log's sheet that is cancelled is called cancelled only when the host has taken it away", async () => {
+    await open();
+    await pane.tab("Workbook");
+    await pane.page.evaluate(() => {
+      const insert: typeof globalThis.book.workbook.insert = (_, { signal } = {}) =>
+        new Promise((_done, fail) => {
+          document.body.dataset["inserting"] = "yes";
+          signal?.addEventListener("abort", () =>
+            // The page's script has an error of its own for this.
+            addEventListener("taken-away", () => fail(Object.assign(new Error("ended"), { name: "AbortError" }))),
+          );
+        });
+      Object.assign(globalThis.book.workbook, { insert });
+    });
+    const hours = Array.from({ length: 48 }, (_, hour) => {
+      const time = new Date(Date.UTC(2026, 5, 1, hour)).toISOString().slice(0, 16).replace("T", " ");
+      return `${time},${(26 + hour / 100).toFixed(2)}`;
+    });
+    await pane.page.locator('input[type="file"][accept*="epw"]').setInputFiles({
+      name: "Log.csv",
+      mimeType: "text/csv",
+      buffer: Buffer.from(["time,water temperature (°C)", ...hours].join("\n")),
+    });
+    await pane.page.locator("body[data-inserting]").waitFor();
+    await button(/^Cancel: Reading Log\.csv$/).click();
+    await pane.page.evaluate(() => new Promise((drawn) => requestAnimationFrame(() => requestAnimationFrame(drawn))));
+    expect(await pane.text("#view-workbook")).not.toMatch(/Cancelled|Nothing was changed/);
+    await pane.page.evaluate(() => void dispatchEvent(new Event("taken-away")));
+    await until(async () => (await pane.text("#view-workbook")).includes("Cancelled: nothing was changed."));
+  });
 });

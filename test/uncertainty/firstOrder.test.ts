@@ -2,7 +2,6 @@
 import { describe, expect, test } from "vitest";
 import { CATALOGUE, COMPILED } from "../../core/catalogue";
 import { evaluate } from "../../core/kernel/call/evaluate";
-import { normalQuantile } from "../../core/numeric/normal";
 import { studentQuantile, studentTable } from "../../core/numeric/student";
 import {
   coverageFactor,
@@ -14,8 +13,8 @@ import {
 } from "../../core/uncertainty/firstOrder";
 import { cellsIn, numberIn, wordIn, type GoldenCells } from "../golden/rows";
 import { goldenModel } from "./goldenModels";
+import { normal } from "./noteCalls";
 
-const TENTH = normalQuantile(0.9);
 const GOLDEN = cellsIn("uncertainty.csv");
 
 /** The numbers after a name: "u=(1, inf)" or "u=1". */
@@ -52,16 +51,6 @@ const called = (name: string, ranges: readonly (readonly unknown[])[], ...raw: r
   const message = out instanceof Error ? out.message : "";
   return { message, cells: new Map(lines.map(([label, cell]) => [label, cell])) };
 };
-
-const normal = (label: string, mean: number, deviation: number, freedom: unknown = null) => [
-  label,
-  "normal",
-  mean - TENTH * deviation,
-  null,
-  mean + TENTH * deviation,
-  null,
-  freedom,
-];
 
 describe("The law of propagation of uncertainty", () => {
   test("is compared on all rows", () => expect(ROWS.length).toBeGreaterThan(25));

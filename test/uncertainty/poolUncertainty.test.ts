@@ -1,47 +1,10 @@
 /** POOL.UNCERTAINTY beside POOL.YEAR, and what it refuses. */
 import { describe, expect, test } from "vitest";
-import { CATALOGUE, COMPILED } from "../../core/catalogue";
-import { evaluate } from "../../core/kernel/call/evaluate";
+import { CATALOGUE } from "../../core/catalogue";
 import { explain } from "../../core/kernel/explain/explain";
 import { rawOfExample } from "../../core/kernel/explain/describe";
-import { isFault } from "../../core/kernel/values/fault";
-import { MIAMI_MACHINE, MIAMI_MONTHS, MIAMI_POOL } from "../../core/pool/data/miami";
-
-type Row = readonly (string | number | null)[];
-
-const BLOCK = {
-  ...MIAMI_POOL,
-  ...MIAMI_MACHINE,
-  designLoad: 22,
-  backUpSource: "natural gas",
-  backUpPrice: 0.05,
-  electricityPrice: 0.15,
-} as const;
-
-const compiledOf = (id: string) => {
-  const compiled = COMPILED.get(id);
-  if (compiled === undefined) throw new Error(`no ${id}`);
-  return compiled;
-};
-
-const raw = (ranges: readonly Row[], more: object = {}, runs: number | null = 8) => [
-  rawOfExample({ ...BLOCK, ...more }),
-  MIAMI_MONTHS,
-  ranges,
-  runs,
-  "SI",
-];
-
-const tableOf = (args: readonly unknown[], id = "POOL.UNCERTAINTY"): readonly (readonly unknown[])[] => {
-  const out = evaluate(compiledOf(id), args, CATALOGUE);
-  if (isFault(out)) throw new Error(out.message);
-  return out as readonly (readonly unknown[])[];
-};
-
-const refusalOf = (args: readonly unknown[]): string => {
-  const out = evaluate(compiledOf("POOL.UNCERTAINTY"), args, CATALOGUE);
-  return isFault(out) ? out.message : "no refusal";
-};
+import { MIAMI_MONTHS } from "../../core/pool/data/miami";
+import { BLOCK, compiledOf, raw, refusalOf, tableOf, type Row } from "./poolCalls";
 
 /** The number in a row and column of a table. */
 const at = (table: readonly (readonly unknown[])[], row: string, column: string): unknown => {

@@ -4,7 +4,7 @@ import { startPanelJobs } from "../../src/taskpane/jobs/panelJobs";
 import { jobRunner } from "../../src/taskpane/jobs/runJob";
 import { draftCopy } from "../../src/taskpane/model/handOver";
 import { copyName } from "../../src/workbook/copy/copyName";
-import { WORK_CANCELLED } from "../../src/workbook/timeSlices";
+import { CANCELLED } from "../../src/workbook/timeSlices";
 import { PROFILES, WEB, WINDOWS_10, WINDOWS_20 } from "../excelHost";
 import { workersHere } from "../taskpane/workersHere";
 import { engine, FACTS, fullWithUs, readSheets, VELOCITY } from "./copy/books";
@@ -113,7 +113,7 @@ describe.each(PROFILES)("A hand-over in Excel, $name", (profile) => {
     giveThreeSlices(on.excel.office);
     const ending = new AbortController();
     on.excel.office.file.fault = (_, index) => void (index === 1 && ending.abort());
-    await expect(on.book.documentBytes(ending.signal)).rejects.toBe(WORK_CANCELLED);
+    await expect(on.book.documentBytes(ending.signal)).rejects.toBe(CANCELLED);
     expect(on.excel.office.file).toMatchObject({ slices: [0, 1], open: 0 });
   });
 

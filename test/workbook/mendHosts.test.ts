@@ -12,7 +12,7 @@ import { findDamage } from "../../src/workbook/mend/damage";
 import { mendKnowledge } from "../../src/workbook/mend/knowledge";
 import { mendCells } from "../../src/workbook/mend/mend";
 import type { Engine } from "../../src/workbook/reader/prepare";
-import { WORK_CANCELLED } from "../../src/workbook/timeSlices";
+import { CANCELLED } from "../../src/workbook/timeSlices";
 import { formatAt, sheetNamed, type, WEB } from "../excelHost";
 import { keyOf } from "../excelHost/model/workbook";
 import { DAMAGED, SOUND } from "./mendCorpus";
@@ -79,7 +79,7 @@ test("In the preview, mending that is cancelled in the middle leaves every formu
   const ending = new AbortController();
   const onProgress = vi.fn((done: number) => done > 500 && ending.abort());
   const mending = mendCells(book, ENGINE, damaged, { signal: ending.signal, onProgress, slices: { slice: 0 } });
-  await expect(mending).rejects.toBe(WORK_CANCELLED);
+  await expect(mending).rejects.toBe(CANCELLED);
   expect(onProgress.mock.calls).toEqual([
     [500, 1_200],
     [1_000, 1_200],

@@ -6,11 +6,11 @@ export const bucketConditions = caution({
   severity: "Notice",
   standing: true,
   source: "commonPractice",
-  description: "The bucket stands in the pool with equal levels, fill off, water of both equally warm.",
+  description: "The bucket is set in the pool with equal levels, fill off, water of both equally warm.",
   needs: {},
   when: () => true,
   message: () =>
-    "The bucket stands in the pool, its water as warm as the pool's and level with it; automatic fill and backwash off, no bathers. Repeat with the pump on and off: a leak that changes lies on that side of the pump.",
+    "Set the bucket in the pool, its water as warm as the pool's and level with it; automatic fill and backwash off, no bathers. Repeat with the pump on and off: a leak that changes lies on that side of the pump.",
 });
 
 export const bucketShort = caution({

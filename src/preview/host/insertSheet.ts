@@ -2,12 +2,9 @@
 import type { StarterSheet } from "../../sheets/sheet";
 import type { InsertOptions } from "../../workbook/port";
 import { freeName } from "../../workbook/starterCells";
-import { timeSlices, WORK_CANCELLED, type SliceOptions } from "../../workbook/timeSlices";
+import { CANCELLED, LONG_SLICE, timeSlices, type SliceOptions } from "../../workbook/timeSlices";
 import { starterDataInSlices } from "../file/starterBook";
 import type { SheetBook } from "./sheetBook";
-
-/** Others get a turn this often: a turn costs time as well. */
-const SLICE_MS = 40;
 
 const sheetNames = (book: SheetBook): readonly string[] => book.sheets().map(({ name }) => name);
 
@@ -32,7 +29,7 @@ export async function insertSheet(
   book: SheetBook,
   starter: StarterSheet,
   { signal, onProgress }: InsertOptions = {},
-  slices: SliceOptions = { slice: SLICE_MS },
+  slices: SliceOptions = { slice: LONG_SLICE },
 ): Promise<string> {
   const pause = timeSlices(slices, signal === undefined ? [] : [signal]);
   const work = { pause, onProgress };
@@ -54,6 +51,6 @@ export async function insertSheet(
     await untilCancelled(book.whenCalculated(), signal);
     if (signal?.aborted !== true) return added;
     await book.takeBack(added);
-    throw WORK_CANCELLED;
+    throw CANCELLED;
   }
 }

@@ -2,7 +2,7 @@ import type { SheetBook } from "../host/sheetBook";
 import type { FormulaTexts } from "../file/formulaTexts";
 import type { WorkbookFile } from "../file/workbookFile";
 import { downloadFile, WORKBOOK_TYPE } from "../../workbook/downloadFile";
-import { timeSlices } from "../../workbook/timeSlices";
+import { LONG_SLICE, timeSlices } from "../../workbook/timeSlices";
 import { startFileJobs } from "../file/jobs/pageFileJobs";
 import type { DeliverPicture, WorkbookFiles } from "../host/previewWorkbook";
 import { autosave, type Offer } from "./autosave";
@@ -48,8 +48,7 @@ export const deliverPicture: DeliverPicture = async ({ name, png }) => {
   return file;
 };
 
-/** Others get a turn this often while the workbook is kept. */
-const pause = () => timeSlices({ slice: 40 }, []);
+const pause = () => timeSlices({ slice: LONG_SLICE }, []);
 
 const isWorkbookName = (name: string): boolean => /\.xls[a-z]?$/i.test(name);
 

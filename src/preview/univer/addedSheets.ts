@@ -8,12 +8,7 @@ import { cellRowsInSlices, type CellRows } from "./bookSnapshot";
 import { addSheet, selectCell, selectedCell } from "./edit";
 import type { OneStep } from "./oneStep";
 import type { OpenBook } from "./open";
-
-/** What the engine keeps of a workbook's undo steps (0.25.1). */
-interface UndoSteps {
-  _getUndoStack(unitId: string): IUndoRedoItem[] | null;
-  _updateStatus(): void;
-}
+import { undoStacks } from "./undoStacks";
 
 interface Added {
   readonly name: string;
@@ -47,13 +42,13 @@ export function addedSheets(
   { freely, step, onAdded }: AddedSheetsParts,
 ): Pick<SheetBook, "addSheet" | "addSheetInSlices" | "takeBack"> {
   let last: Added | undefined;
-  const steps = open.services.undo as unknown as UndoSteps;
+  const stacks = undoStacks(open);
 
   function add(sheet: SheetData, names: readonly NameData[], cells?: CellRows): string {
     const name = open.workbook().uniqueSheetName(sheet.name);
     const before = selectedCell(open);
     freely(() => step.atOnce(() => addSheet(open, { ...sheet, name }, names, cells)));
-    const made = steps._getUndoStack(open.unitId())?.at(-1);
+    const made = stacks._undoStacks.get(open.unitId())?.at(-1);
     last = made && { name, sheetId: open.sheet(name).getSheetId(), step: made, before };
     onAdded();
     selectCell(open, { sheet: name, row: 0, column: 0 });
@@ -69,7 +64,7 @@ export function addedSheets(
   /** A step that is undone already has taken the sheet with it. */
   async function takeBack(name: string): Promise<void> {
     await step.ended();
-    const stack = steps._getUndoStack(open.unitId());
+    const stack = stacks._undoStacks.get(open.unitId());
     if (last?.name !== name || stack?.includes(last.step) !== true) return;
     const { sheetId, step: own, before } = last;
     last = undefined;
@@ -77,7 +72,7 @@ export function addedSheets(
     const others = stack.filter((one) => one !== own);
     stack.splice(0, stack.length, ...others.flatMap((one) => withoutSheet(one, sheetId)));
     freely(() => void sequenceExecute(own.undoMutations, open.services.commands));
-    steps._updateStatus();
+    stacks._updateStatus();
     if (wasInFront && before !== undefined && open.find(before.sheet) !== undefined) selectCell(open, before);
   }
 

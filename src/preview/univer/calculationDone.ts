@@ -60,7 +60,7 @@ async function turns(count: number): Promise<void> {
   for (let at = 0; at < count; at++) await new Promise((resolve) => setTimeout(resolve, 10));
 }
 
-/** Waits for the end of a calculation that is stopped: the engine calls it complete when it is told to stop. */
+/** Waits for the end of a calculation that is stopped: the engine calls it complete as soon as it is asked to stop. */
 async function whileUnderWay(watch: CalculationWatch): Promise<void> {
   const ended = async (): Promise<void> => {
     while (watch.isCalculating?.() === true) await turns(1);

@@ -6,7 +6,7 @@ import type { Injector } from "@univerjs/core";
 import { IFormulaRuntimeService, Interpreter } from "@univerjs/engine-formula";
 import type { HostSlices } from "../../functions/hostArguments";
 import { resumeWhenReady } from "../../workbook/pending";
-import { nextTask, type SliceOptions } from "../../workbook/timeSlices";
+import { LONG_SLICE, nextTask, type SliceOptions } from "../../workbook/timeSlices";
 import type { CallSites } from "../host/callSites";
 import { isInList } from "./heldStops";
 
@@ -17,11 +17,8 @@ export interface FormulaSlices extends HostSlices {
   cutting<T>(work: () => T): T;
 }
 
-/** Others get a turn this often: a turn costs time as well. */
-const SLICE_MS = 40;
-
 export function formulaSlices({
-  slice = SLICE_MS,
+  slice = LONG_SLICE,
   now = () => performance.now(),
   turn = nextTask,
 }: SliceOptions = {}): FormulaSlices {
@@ -52,8 +49,8 @@ interface SheetSize {
   readonly currentColumnCount: number;
 }
 
-/** The engine's place in its list, put back after others had their turn. */
-function placeKeeper(runtime: IFormulaRuntimeService & Partial<SheetSize>): () => void {
+/** Restores the engine's place in its list after others had their turn. */
+function restorerOfPlace(runtime: IFormulaRuntimeService & Partial<SheetSize>): () => void {
   const { currentRow, currentColumn, currentRowCount = 0, currentColumnCount = 0 } = runtime;
   const { currentSubUnitId, currentUnitId } = runtime;
   return () =>
@@ -71,15 +68,15 @@ export function sliceFormulas(injector: Injector, log: CallSites, slices: Formul
   let isInside = false;
   interpreter.checkAsyncNode = (node) => (!isInside && isInList(runtime)) || isAsync(node);
   const executeSliced: typeof executeAsync = async (data) => {
-    const putBack = placeKeeper(runtime);
+    const restorePlace = restorerOfPlace(runtime);
     const site = { sheetId: runtime.currentSubUnitId, row: runtime.currentRow, column: runtime.currentColumn };
     if (slices.isUsedUp()) {
       await slices.nextTurn();
-      putBack();
+      restorePlace();
     }
     if (isAsync(data.node)) return executeAsync(data);
     const again = (): void => {
-      putBack();
+      restorePlace();
       log.forget(site);
       data.node?.resetCalculationState();
     };

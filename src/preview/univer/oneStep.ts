@@ -3,17 +3,15 @@
  * between them. Meanwhile nobody else changes the workbook: entries that are typed follow when the step ends, and
  * everything else is refused with a sentence. A step that is cancelled or fails leaves the workbook as it was.
  */
-import { CustomCommandExecutionError, RedoCommand, sequenceExecute, UndoCommand } from "@univerjs/core";
+import { sequenceExecute } from "@univerjs/core";
 import type { IMutationInfo, IUndoRedoItem } from "@univerjs/core";
-import { SetRangeValuesCommand, SetRangeValuesMutation, SetSelectionsOperation } from "@univerjs/sheets";
+import { SetSelectionsOperation } from "@univerjs/sheets";
 
-import { timeSlices, WORK_CANCELLED } from "../../workbook/timeSlices";
+import { CANCELLED, timeSlices } from "../../workbook/timeSlices";
 import type { SlicedWork } from "../host/sheetBook";
+import { changeGuard, WAIT_FOR_STEP } from "./changeGuard";
 import type { OpenBook } from "./open";
-
-export const WAIT_FOR_STEP =
-  "Cells are being written: until that is done or cancelled, nothing else can be changed in the workbook.";
-export const ENTRY_FOLLOWS = "Cells are being written: your entry follows when that is done or cancelled.";
+import { undoStacks } from "./undoStacks";
 
 /** A part of a step that is done in one task. */
 export interface StepPiece {
@@ -42,21 +40,6 @@ export interface OneStep {
   dispose(): void;
 }
 
-/** What changes a workbook, other than heights that follow from what cells show. */
-const MUTATIONS =
-  /^(?:sheet\.mutation\.(?!.*(?:auto-height|mark-dirty|empty))|formula\.mutation\.(?:set|remove)-(?:defined-name|super-table))/;
-const STEPS: readonly string[] = [UndoCommand.id, RedoCommand.id];
-
-interface Entry {
-  readonly unitId?: string;
-  readonly subUnitId?: string;
-  readonly range?: object;
-  readonly value?: object;
-}
-
-const isEntry = (params: Entry | undefined): params is Entry =>
-  params?.subUnitId !== undefined && params.range !== undefined && params.value !== undefined;
-
 /** Each piece selects what it wrote: the last selection of a sheet is enough. */
 function withLastSelections(mutations: readonly IMutationInfo[]): IMutationInfo[] {
   const isSelection = ({ id }: IMutationInfo): boolean => id === SetSelectionsOperation.id;
@@ -71,17 +54,10 @@ const joined = (unitID: string, items: readonly IUndoRedoItem[]): IUndoRedoItem 
   redoMutations: withLastSelections(items.flatMap(({ redoMutations }) => redoMutations)),
 });
 
-/** What the engine's undo service holds (0.25.1). */
-interface Stacks {
-  readonly _undoStacks: Map<string, IUndoRedoItem[]>;
-  readonly _redoStacks: Map<string, IUndoRedoItem[]>;
-  _updateStatus(): void;
-}
-
 /** Makes a change and adds to `items` what it would leave on the stack of undo steps. */
 function captured(open: OpenBook, change: () => void, items: IUndoRedoItem[]): void {
   const { undo } = open.services;
-  const stacks = undo as unknown as Stacks;
+  const stacks = undoStacks(open);
   const unit = open.unitId();
   const [undos, redos] = [stacks._undoStacks.get(unit) ?? [], stacks._redoStacks.get(unit) ?? []];
   const taken: IUndoRedoItem[] = [];
@@ -97,62 +73,6 @@ function captured(open: OpenBook, change: () => void, items: IUndoRedoItem[]): v
     stacks._updateStatus();
     items.push(...taken);
   }
-}
-
-interface ChangeGuard {
-  /** From now on only changes that `asOwn` makes go through, until `end`. */
-  begin(): void;
-  /** Enters what was typed since the beginning. */
-  end(): void;
-  asOwn<T>(work: () => T): T;
-  onRefusal(call: (sentence: string) => void): void;
-  dispose(): void;
-}
-
-function changeGuard(open: OpenBook): ChangeGuard {
-  const { commands } = open.services;
-  let isGuarding = false;
-  let isOwn = false;
-  let entries: Entry[] = [];
-  let refused: (sentence: string) => void = () => undefined;
-  const refuse = (sentence: string): never => {
-    refused(sentence);
-    throw new CustomCommandExecutionError(sentence);
-  };
-  const listener = commands.beforeCommandExecuted(({ id, params }, options) => {
-    if (!isGuarding || isOwn || open.replacing()) return;
-    if (id === SetRangeValuesCommand.id && isEntry(params)) {
-      entries.push(params);
-      refuse(ENTRY_FOLLOWS);
-    }
-    const isResult = id === SetRangeValuesMutation.id && options?.["applyFormulaCalculationResult"] === true;
-    if (!isResult && (MUTATIONS.test(id) || STEPS.includes(id))) refuse(WAIT_FOR_STEP);
-  });
-  return {
-    begin: () => {
-      isGuarding = true;
-    },
-    end: () => {
-      isGuarding = false;
-      const typed = entries;
-      entries = [];
-      const unit = open.unitId();
-      for (const entry of typed)
-        if ((entry.unitId ?? unit) === unit) commands.syncExecuteCommand(SetRangeValuesCommand.id, entry);
-    },
-    asOwn: (work) => {
-      isOwn = true;
-      try {
-        return work();
-      } finally {
-        isOwn = false;
-      }
-    },
-    onRefusal: (call) => {
-      refused = call;
-    },
-    dispose: () => listener.dispose(),
-  };
 }
 
 export function oneStep(open: OpenBook): OneStep {
@@ -180,7 +100,7 @@ export function oneStep(open: OpenBook): OneStep {
       for (const { size, change } of pieces) {
         await pause();
         // Another workbook took the place of the one that the pieces are for.
-        if (!isThere()) throw WORK_CANCELLED;
+        if (!isThere()) throw CANCELLED;
         guard.asOwn(() => captured(open, change, items));
         onProgress?.((done += size), of);
       }

@@ -3,9 +3,10 @@
  * job terminates the worker; the next job gets a new one.
  */
 import type { JobTypes } from "./job";
-import { CANCELLED, type JobOptions, type JobRunner, type JobTable, type WorkerRequest } from "./jobTable";
+import { type JobOptions, type JobRunner, type JobTable, type WorkerRequest } from "./jobTable";
 import { onPage } from "./pageJobs";
 import { startWorker, type StartedWorker, type WorkerListener, type WorkerMessage } from "./startWorker";
+import { CANCELLED } from "../../workbook/timeSlices";
 
 export interface JobQueue<T extends JobTable<T> = JobTypes> {
   /** Rejects with CANCELLED if `signal` cancels the job, with a sentence if the job fails. */

@@ -11,9 +11,6 @@ export interface Progress {
   readonly text: string;
 }
 
-/** The rejection of a cancelled job. */
-export const CANCELLED = new Error("cancelled");
-
 export interface JobOptions {
   readonly signal?: AbortSignal | undefined;
   onProgress?(progress: Progress): void;

@@ -1,15 +1,6 @@
 /** Jobs on the page's own thread. */
-import {
-  CANCELLED,
-  type JobContext,
-  type JobOptions,
-  type JobRunner,
-  type JobTable,
-  type WorkerRequest,
-} from "./jobTable";
-
-/** Lets the page draw before the job keeps it busy. */
-const nextTask = (): Promise<void> => new Promise((done) => setTimeout(done, 0));
+import { CANCELLED, nextTask } from "../../workbook/timeSlices";
+import { type JobContext, type JobOptions, type JobRunner, type JobTable, type WorkerRequest } from "./jobTable";
 
 function pageContext({ signal, slices, onProgress }: JobOptions): JobContext {
   return {

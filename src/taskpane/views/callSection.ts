@@ -3,11 +3,11 @@ import { basisOf, type CellFunction, NAMESPACE, type CellInput } from "../../../
 import type { Area } from "../../workbook/port";
 import type { ReadCall } from "../../workbook/reader/read";
 import { isOutcomeFault } from "../../workbook/values";
+import { isCancelled } from "../../workbook/timeSlices";
 import type { PanelServices } from "../services";
 import { h, markScrollable, replace, type Child } from "../elements";
 import type { Explainer } from "../model/explainer";
 import type { ExplainedCall } from "../jobs/job";
-import { CANCELLED } from "../jobs/jobTable";
 import { explainedArguments, readArguments } from "./arguments";
 import { picturesBox } from "../pictures/box";
 import { faultText, resultOf } from "./result";
@@ -115,7 +115,7 @@ function workedLater(services: PanelServices, { definition, call, values }: Due,
     } catch (error) {
       if (signal.aborted) return;
       meanwhile(stoppedBox(error, own, () => work(true)));
-      services.readOut(error === CANCELLED ? `Cancelled: ${id}.` : `Not worked out: ${id}.`);
+      services.readOut(isCancelled(error) ? `Cancelled: ${id}.` : `Not worked out: ${id}.`);
     } finally {
       box.end();
     }

@@ -1,9 +1,8 @@
 /** How a command on the workbook runs in a view: its progress, its result, why it failed. */
-import { WORK_CANCELLED } from "../../workbook/timeSlices";
+import { isCancelled } from "../../workbook/timeSlices";
 import type { PanelServices } from "../services";
 import { sentenceOf } from "../services";
 import { h, replace, type Child } from "../elements";
-import { CANCELLED } from "../jobs/jobTable";
 import { orCancelled, progressBox } from "./progressBox";
 
 /** Runs a command and shows its result, why it failed, or that it was cancelled. */
@@ -11,7 +10,7 @@ export async function reportInto(into: HTMLElement, work: () => Promise<readonly
   try {
     replace(into, await work());
   } catch (error) {
-    const cancelled = error === CANCELLED || error === WORK_CANCELLED;
+    const cancelled = isCancelled(error);
     const text = cancelled ? "Cancelled: nothing was changed." : `Nothing was changed: ${sentenceOf(error)}.`;
     replace(into, h("p", { class: cancelled ? undefined : "fault" }, text));
   }

@@ -1,11 +1,11 @@
 /** The selected cell: the arguments of its functions, their results and the working. */
 import type { Address } from "../../workbook/port";
 import { addressText } from "../../workbook/reader/reference";
+import { isCancelled } from "../../workbook/timeSlices";
 import { sentenceOf, type PanelServices, type View } from "../services";
 import { action, h, markScrollable, replace, type Child } from "../elements";
 import { explainer } from "../model/explainer";
 import { readSelected, type Selected } from "../model/selected";
-import { CANCELLED } from "../jobs/jobTable";
 import { markSelected } from "./checkAndSign";
 import { noteActions } from "./note";
 import { noCallParts, callParts, selectionSentence } from "./cellParts";
@@ -136,7 +136,7 @@ export function explainView(services: PanelServices): View {
   };
 
   const stopped = (error: unknown, at: Address | undefined): void => {
-    if (error !== CANCELLED) {
+    if (!isCancelled(error)) {
       cell.fail(error);
       return replace(going);
     }

@@ -3,9 +3,8 @@ import type * as CopyModule from "../../workbook/copy/sheetCopies";
 import { copyName } from "../../workbook/copy/copyName";
 import type { CopyPlan } from "../../workbook/copy/handOver";
 import type { CopyProgress } from "../../workbook/copy/copyWork";
-import { WORK_CANCELLED } from "../../workbook/timeSlices";
+import { isCancelled } from "../../workbook/timeSlices";
 import { action, h, replace, type Child } from "../elements";
-import { CANCELLED } from "../jobs/jobTable";
 import { choiceOf, firstForm, type CopyForm } from "../model/copyChoice";
 import { draftCopy, type CopyDraft } from "../model/handOver";
 import { sentenceOf, type PanelServices } from "../services";
@@ -33,8 +32,6 @@ interface Section {
   readonly going: HTMLElement;
   readonly result: HTMLElement;
 }
-
-const isCancelled = (error: unknown): boolean => error === CANCELLED || error === WORK_CANCELLED;
 
 /** Runs a step with its progress; undefined where it was cancelled or failed, which is then said. */
 async function step<T>(

@@ -1,7 +1,8 @@
 /** Progress of running work: how far it is, how long it has taken, and a Cancel button. */
 import { sentenceOf, type PanelServices } from "../services";
 import { action, h } from "../elements";
-import { CANCELLED, type Progress } from "../jobs/jobTable";
+import type { Progress } from "../jobs/jobTable";
+import { CANCELLED, isCancelled } from "../../workbook/timeSlices";
 
 /** Shorter work, in milliseconds, isn't shown: a flash helps nobody. */
 const SHOWN_AFTER = 150;
@@ -85,7 +86,7 @@ export function progressBox(services: PanelServices, work: Work): ProgressBox {
 
 /** Replaces the box of cancelled or failed work, with a button that starts it again. */
 export function stoppedBox(error: unknown, key: string, again: () => Promise<void> | void): HTMLElement {
-  const cancelled = error === CANCELLED;
+  const cancelled = isCancelled(error);
   return h(
     "div",
     { class: "progress" },

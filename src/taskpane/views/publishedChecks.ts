@@ -4,8 +4,8 @@ import { sentenceOf } from "../services";
 import { action, h, replace, type Child } from "../elements";
 import { counted } from "../model/summary";
 import type { CheckedValue } from "../jobs/job";
-import { CANCELLED } from "../jobs/jobTable";
 import { progressBox } from "./progressBox";
+import { isCancelled } from "../../workbook/timeSlices";
 
 const differing = ({ id, what, expected, source }: CheckedValue): Child =>
   h("li", {}, `${id}${what === "" ? "" : `, ${what}`}: ${source} gives ${String(expected)}.`);
@@ -33,8 +33,8 @@ export const publishedChecks = (services: PanelServices): HTMLElement => {
       const all = await services.jobs.run("check", {}, { signal: ending.signal, onProgress: box.update });
       replace(result, resultParts(all));
     } catch (error) {
-      const text = error === CANCELLED ? "Cancelled: not every value was compared." : `${sentenceOf(error)}.`;
-      replace(result, h("p", { class: error === CANCELLED ? undefined : "fault" }, text));
+      const text = isCancelled(error) ? "Cancelled: not every value was compared." : `${sentenceOf(error)}.`;
+      replace(result, h("p", { class: isCancelled(error) ? undefined : "fault" }, text));
     } finally {
       box.end();
       replace(going);

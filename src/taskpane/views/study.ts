@@ -1,12 +1,12 @@
 /** Many runs of a call with ranges: started by a button, with progress and Cancel, then their pictures. */
 import type { CellInput } from "../../../core";
 import type { StudiedCall } from "../jobs/job";
-import { CANCELLED } from "../jobs/jobTable";
 import { picturesBox } from "../pictures/box";
 import type { PicturesOf } from "../pictures/actions";
 import type { PanelServices } from "../services";
 import { action, h, markScrollable, replace } from "../elements";
 import { endedBy, progressBox, stoppedBox } from "./progressBox";
+import { isCancelled } from "../../workbook/timeSlices";
 
 /** The functions that can be studied. */
 const STUDIED: readonly string[] = ["POOL.UNCERTAINTY", "NOTE.UNCERTAINTY"];
@@ -54,7 +54,7 @@ export function studySection(
     } catch (error) {
       if (signal.aborted) return;
       replace(body, stoppedBox(error, key, work));
-      services.readOut(error === CANCELLED ? `Cancelled: ${id}.` : `Not worked out: ${id}.`);
+      services.readOut(isCancelled(error) ? `Cancelled: ${id}.` : `Not worked out: ${id}.`);
     } finally {
       box.end();
     }

@@ -79,7 +79,7 @@ export function weatherSection(services: PanelServices): WeatherSection {
     busy = true;
     await withProgress(
       services,
-      { what: `Reading ${name}`, key: "weather file", unit: "row", going, result },
+      { what: `Reading ${name}`, key: "weather file", unit: "row", going, result, changes: true },
       async (options) => {
         const { signal } = options;
         const found = await services.jobs.run("weather", { bytes, hourly: rows.value === "hours" }, { signal });

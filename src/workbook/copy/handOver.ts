@@ -152,7 +152,7 @@ async function ownSheets(making: Making, chosen: ChosenCopy, patch: PatchReport)
 
 /**
  * @returns the file of the copy and what is in it
- * @throws a sentence where the choice can't be carried out; WORK_CANCELLED once the signal is aborted
+ * @throws a sentence where the choice can't be carried out; CANCELLED once the signal is aborted
  */
 export async function makeCopy(
   survey: Survey,

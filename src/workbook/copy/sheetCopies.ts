@@ -70,7 +70,7 @@ const LONGEST_COPIED = 24;
 
 /**
  * @returns undefined if no cell of the workbook uses us
- * @throws WORK_CANCELLED once the signal is aborted, even during a read of the host
+ * @throws CANCELLED once the signal is aborted, even during a read of the host
  */
 export async function sheetCopies(
   book: BookReader,

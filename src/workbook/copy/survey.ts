@@ -156,7 +156,7 @@ function sheetsOf({ facts, failing, formulas }: StoredBook): readonly SurveyedSh
 /**
  * @param bytes the workbook's own
  * @returns undefined if no cell of the workbook uses us
- * @throws a sentence where the file can't be read or Excel is still calculating; WORK_CANCELLED once the signal is aborted
+ * @throws a sentence where the file can't be read or Excel is still calculating; CANCELLED once the signal is aborted
  */
 export async function surveyBook(
   bytes: Uint8Array,

@@ -1,5 +1,5 @@
 /** The workbook's own bytes and name, from the API that all Office programs share. */
-import { WORK_CANCELLED } from "../timeSlices";
+import { CANCELLED } from "../timeSlices";
 
 /** Bytes of a slice: the most that Office gives at once. */
 const SLICE = 4_194_304;
@@ -32,7 +32,7 @@ async function slicesOf(file: Office.File, signal: AbortSignal | undefined): Pro
   const bytes = new Uint8Array(file.size);
   let at = 0;
   for (let index = 0; index < file.sliceCount; index++) {
-    if (signal?.aborted === true) throw WORK_CANCELLED;
+    if (signal?.aborted === true) throw CANCELLED;
     const slice = await answered<Office.Slice>((done) => file.getSliceAsync(index, done));
     const piece = Uint8Array.from(slice.data as ArrayLike<number>);
     if (at + piece.length > bytes.length) throw new Error("Excel gave more of the file than it has: try again");
@@ -45,7 +45,7 @@ async function slicesOf(file: Office.File, signal: AbortSignal | undefined): Pro
 
 /**
  * The workbook as a file would hold it now, changes that weren't saved included.
- * @throws a sentence where Excel doesn't give it; WORK_CANCELLED once the signal is aborted
+ * @throws a sentence where Excel doesn't give it; CANCELLED once the signal is aborted
  */
 export async function documentBytes(signal?: AbortSignal): Promise<Uint8Array> {
   if (!supported()) throw new Error(NOT_HERE);

@@ -9,9 +9,10 @@ import { columnPoints, MARGINS, starterPrint } from "../starterPrint";
 import { brief, changing, reading, supports, writing } from "./run";
 import { codeOf } from "./sentences";
 import type { InsertOptions } from "../port";
-import { WORK_CANCELLED } from "../timeSlices";
+
 import { takeAway, type Before } from "./takeAway";
 import { asText, asTyped } from "./typed";
+import { CANCELLED } from "../timeSlices";
 
 type Content = string | number | boolean;
 
@@ -93,7 +94,7 @@ async function fill(
     async run(some) {
       const [first] = some;
       if (first === undefined) return [];
-      if (signal?.aborted === true) throw WORK_CANCELLED;
+      if (signal?.aborted === true) throw CANCELLED;
       onProgress?.(first.row, lines.length);
       const range = sheetNamed().getRangeByIndexes(first.row, 0, some.length, first.contents.length);
       brief(range).formulas = some.map(({ contents }) => [...contents]);
@@ -133,7 +134,7 @@ async function build(
   if (sheet.frozenRows > 0 && supports("1.7")) freeze(worksheet, sheet);
   await context.sync();
   await fill(context, title, placedCells(sheet), options);
-  if (options.signal?.aborted === true) throw WORK_CANCELLED;
+  if (options.signal?.aborted === true) throw CANCELLED;
   context.workbook.worksheets.getItem(title).activate();
   await context.sync();
 }

@@ -122,7 +122,7 @@ function behindProtection(one: Damage | Unmendable, shut: ReadonlySet<string>): 
 
 /**
  * Reads the whole workbook and changes nothing.
- * @throws WORK_CANCELLED once the signal is aborted
+ * @throws CANCELLED once the signal is aborted
  */
 export async function findDamage(
   book: Workbook,

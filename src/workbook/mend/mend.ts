@@ -144,7 +144,7 @@ async function write(book: Workbook, due: readonly Damage[], options: MendOption
 /**
  * Mends the listed cells that still hold what the list says, in one write, which is one undo step if the host supports
  * that, and calculates them again.
- * @throws WORK_CANCELLED where it was cancelled before all was written: the workbook is as it was
+ * @throws CANCELLED where it was cancelled before all was written: the workbook is as it was
  */
 export async function mendCells(
   book: Workbook,

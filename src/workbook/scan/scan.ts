@@ -15,7 +15,7 @@ import { cachedEngine } from "./cachedEngine";
 import type { CautionEngine, CachedEngine } from "./cachedEngine";
 import { report } from "./report";
 import type { CautionReport, SheetNotes } from "./report";
-import { WORK_CANCELLED, timeSlices } from "../timeSlices";
+import { isCancelled, timeSlices } from "../timeSlices";
 import type { NextSlice, SliceOptions } from "../timeSlices";
 
 export type { CautionEngine } from "./cachedEngine";
@@ -189,7 +189,7 @@ export function scanner(book: Workbook, engine: CautionEngine, options: SliceOpt
         return own.signal.aborted ? undefined : answer;
       } catch (error) {
         // An error of cancelled work doesn't matter.
-        if (error === WORK_CANCELLED || own.signal.aborted) return undefined;
+        if (isCancelled(error) || own.signal.aborted) return undefined;
         throw error;
       } finally {
         signal?.removeEventListener("abort", end);

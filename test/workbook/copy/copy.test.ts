@@ -4,7 +4,7 @@ import { RECORD_COLUMNS } from "../../../src/workbook/copy/recordPage";
 import { copyName } from "../../../src/workbook/copy/copyName";
 import { makeCopy } from "../../../src/workbook/copy/handOver";
 import { callsUs, openPackage, readBook } from "../../../src/workbook/package";
-import { WORK_CANCELLED } from "../../../src/workbook/timeSlices";
+import { CANCELLED } from "../../../src/workbook/timeSlices";
 import { problemsOf } from "../package/soundness";
 import {
   bytesOf,
@@ -230,7 +230,7 @@ test("The original's bytes stay as they are, and a cancelled copy ends at the ne
       if (text.replace(/\d+/g, "n") === stage) ending.abort();
     };
     await expect(makeCopy(survey, plan, engine, { slices, onProgress, signal: ending.signal }), stage).rejects.toBe(
-      WORK_CANCELLED,
+      CANCELLED,
     );
   }
   expect(bytes).toEqual(before);

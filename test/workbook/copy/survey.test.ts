@@ -2,7 +2,7 @@
 import { expect, test } from "vitest";
 import { surveyBook } from "../../../src/workbook/copy/survey";
 import { addressText } from "../../../src/workbook/reader/reference";
-import { WORK_CANCELLED } from "../../../src/workbook/timeSlices";
+import { CANCELLED } from "../../../src/workbook/timeSlices";
 import { plainBook, zipOf } from "../package/zipParts";
 import { bytesOf, engine, formula, fullWithUs, sheet, surveyOf, VELOCITY } from "./books";
 
@@ -99,5 +99,5 @@ test("The work ends at the next slice once it is cancelled, and tells how far it
     signal: ending.signal,
     onProgress: ({ text }) => text.endsWith("formulas read") && ending.abort(),
   });
-  await expect(cancelled).rejects.toBe(WORK_CANCELLED);
+  await expect(cancelled).rejects.toBe(CANCELLED);
 });
