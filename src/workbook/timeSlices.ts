@@ -14,7 +14,7 @@ const SLICE = 8;
 export const LONG_SLICE = 40;
 
 /** Thrown by work that was cancelled. */
-export const CANCELLED = Object.assign(new Error("cancelled"), { name: "AbortError" });
+export const CANCELLED = Object.assign(new Error("cancelled: the work has ended"), { name: "AbortError" });
 
 /** Whether work was cancelled. Page and panel are scripts of their own, each of which throws its own error. */
 export const isCancelled = (error: unknown): boolean => error instanceof Error && error.name === CANCELLED.name;
