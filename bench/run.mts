@@ -27,7 +27,7 @@ async function bundled(name: string): Promise<string> {
     mainFields: ["module", "main"],
     conditions: ["import"],
     logLevel: "error",
-    define: { "import.meta.url": "bundleUrl" },
+    define: { "import.meta.url": "bundleUrl", "import.meta.dirname": "__dirname" },
     banner: { js: 'const bundleUrl = require("node:url").pathToFileURL(__filename).href;' },
     plugins: [
       {
