@@ -23,18 +23,28 @@ const YEAR_TESTS = ["Golden", "Climate", "Limits", "Cautions", "Pad", "Stages", 
   .concat("test/pool/madeWeather.test.ts")
   .join(" ");
 
+/** Those of the calling code that load no more than the kernel: with the catalogue each mutant would take a second longer. */
+const CALL_TESTS = ["evaluate", "hostileInput", "memo", "sheet"].map((name) => `test/kernel/${name}.test.ts`).join(" ");
+
+const topicOf = (file: string): string | undefined => file.split("/")[1];
+
+/** "core/pool/year/sunEquations.ts" belongs to "pool". */
+const byTopic = (files: readonly string[]): readonly (readonly string[])[] =>
+  [...new Set(files.map(topicOf))].map((topic) => files.filter((file) => topicOf(file) === topic));
+
 /** Several files in one run share its start; those whose tests take long come one by one, so that the budget can end between them. */
 export function mutationRuns(): readonly MutationRun[] {
   const equations = filesOf(/quations\.ts$/);
   return [
     { files: filesOf(/^core\/numeric\//), tests: "test/numeric/*.test.ts" },
     { files: filesOf(/^core\/kernel\/values\//), tests: "test/kernel/*.test.ts" },
-    { files: filesOf(/^core\/kernel\/call\//), tests: "test/kernel/*.test.ts" },
-    ...equations.map((file) => ({
-      files: [file],
+    { files: filesOf(/^core\/kernel\/call\/(?!culprit)/), tests: CALL_TESTS },
+    { files: ["core/kernel/call/culprit.ts"], tests: "test/kernel/namedArguments.test.ts" },
+    ...byTopic(equations).map((files) => ({
+      files,
       tests: "test/whole/equations.test.ts",
       ignoreStatic: true,
-      environment: { EQUATIONS_OF: file },
+      environment: { EQUATIONS_OF: files.join(" ") },
     })),
     ...filesOf(/^core\/pool\/year\//)
       .filter((file) => !equations.includes(file))
