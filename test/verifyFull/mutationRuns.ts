@@ -23,11 +23,15 @@ const YEAR_TESTS = ["Golden", "Climate", "Limits", "Cautions", "Pad", "Stages", 
   .concat("test/pool/madeWeather.test.ts")
   .join(" ");
 
-/** Those of the calling code that load no more than the kernel: with the catalogue each mutant would take a second longer. */
-const CALL_TESTS = "admitWords calls evaluate hostileInput limits memo nearest present ranges sheet"
-  .split(" ")
-  .map((name) => `test/kernel/${name}.test.ts`)
-  .join(" ");
+const kernelTests = (names: string): string =>
+  names
+    .split(" ")
+    .map((name) => `test/kernel/${name}.test.ts`)
+    .join(" ");
+
+/** Those that load no more than the kernel: with the catalogue each mutant would take a second longer. */
+const CALL_TESTS = kernelTests("admitWords calls evaluate hostileInput limits memo nearest present ranges sheet");
+const VALUE_TESTS = kernelTests("evaluate fault hostileInput numbersShown quantity quantityText unitText unitsWritten");
 
 const topicOf = (file: string): string | undefined => file.split("/")[1];
 
@@ -40,12 +44,13 @@ export function mutationRuns(): readonly MutationRun[] {
   const equations = filesOf(/quations\.ts$/);
   return [
     { files: filesOf(/^core\/numeric\//), tests: "test/numeric/*.test.ts" },
-    { files: filesOf(/^core\/kernel\/values\//), tests: "test/kernel/*.test.ts" },
+    { files: filesOf(/^core\/kernel\/values\/(?!usual)/), tests: VALUE_TESTS },
+    { files: ["core/kernel/values/usual.ts"], tests: kernelTests("unusual") },
     { files: filesOf(/^core\/kernel\/call\/(?!culprit)/), tests: CALL_TESTS },
-    { files: ["core/kernel/call/culprit.ts"], tests: "test/kernel/namedArguments.test.ts" },
+    { files: ["core/kernel/call/culprit.ts"], tests: kernelTests("namedArguments") },
     ...byTopic(equations).map((files) => ({
       files,
-      tests: "test/whole/equations.test.ts",
+      tests: "test/whole/equations.test.ts test/whole/equationLimits.test.ts",
       ignoreStatic: true,
       environment: { EQUATIONS_OF: files.join(" ") },
     })),
