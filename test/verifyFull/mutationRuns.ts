@@ -44,7 +44,7 @@ const kernelTests = (names: string): string =>
 
 /** Those that load no more than the kernel: with the catalogue each mutant would take a second longer. */
 const CALL_TESTS = kernelTests("admitWords calls evaluate hostileInput limits memo nearest present ranges sheet");
-const VALUE_TESTS = kernelTests("evaluate fault hostileInput numbersShown quantity quantityText unitText unitsWritten");
+const VALUE_TESTS = kernelTests("evaluate fault hostileInput numbersShown quantity quantityText unitsWritten");
 
 const topicOf = (file: string): string | undefined => file.split("/")[1];
 
@@ -58,7 +58,8 @@ export function mutationRuns(): readonly MutationRun[] {
   const year = filesOf(/^core\/pool\/year\//).filter((file) => !equations.includes(file));
   return [
     { files: filesOf(/^core\/numeric\//), tests: "test/numeric/*.test.ts" },
-    { files: filesOf(/^core\/kernel\/values\/(?!usual)/), tests: VALUE_TESTS },
+    { files: filesOf(/^core\/kernel\/values\/(?!usual|unit)/), tests: VALUE_TESTS },
+    { files: filesOf(/^core\/kernel\/values\/unit/), tests: kernelTests("quantityText unitText unitsWritten") },
     { files: ["core/kernel/values/usual.ts"], tests: kernelTests("unusual") },
     { files: filesOf(/^core\/kernel\/call\/(?!culprit)/), tests: CALL_TESTS },
     { files: ["core/kernel/call/culprit.ts"], tests: kernelTests("namedArguments") },
