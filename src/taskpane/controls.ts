@@ -16,7 +16,7 @@ const nothing = (): void => undefined;
  * be kept, and all that surrounds it and that its listeners hold. These come with their templates.
  */
 function forgetElements(tag: string): void {
-  const { definition } = (document.createElement(tag) as FastElement).$fastController;
+  const { definition } = (document.createElement(tag) as unknown as FastElement).$fastController;
   definition.$fastController = { subscribe: nothing, unsubscribe: nothing, notify: nothing };
 }
 
