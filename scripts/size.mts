@@ -2,6 +2,9 @@
 import { gzipSync } from "node:zlib";
 import { functionsBundle, notesBundle } from "./bundle";
 import { sizesByKind, sizesByFolder, textBytes } from "./release/sizes";
+import { endWithReader } from "../src/preview/cli/endWithReader";
+
+endWithReader();
 
 const { text, parts } = await functionsBundle("size");
 const zipped = gzipSync(text, { level: 9 }).length;
