@@ -7,6 +7,7 @@ import {
   callsUs,
   handOverPackage,
   packageBytes,
+  readBook,
   type CellChange,
   type ChosenCopy,
   type CopyChoice,
@@ -18,14 +19,14 @@ import type { Address } from "../port";
 import { mentionsUs } from "../reader/calls";
 import { freeName } from "../starterCells";
 import type { CopyFacts } from "./copyFacts";
-import { packageWork, type CopyWork } from "./copyWork";
+import { packageWork, pauseIn, type CopyWork } from "./copyWork";
 import { leftOut } from "./leftOut";
 import { nameValues } from "./nameValues";
 import { newRecord, newSheetOf } from "./newSheetOf";
 import { readMePage, type CopySummary } from "./readMe";
 import { recordLines } from "./recordSheet";
 import type { CallDescription, Describe, RecordingEngine } from "./recordTypes";
-import { readStoredBook, type StoredBook } from "./storedBook";
+import { storedSheets, type StoredBook, type StoredSheets } from "./storedBook";
 import { pageLines, supplierPage } from "./supplierPage";
 import type { Survey } from "./survey";
 
@@ -89,6 +90,8 @@ interface Making {
   readonly plan: CopyPlan;
   readonly engine: RecordingEngine;
   readonly work: CopyWork;
+  /** The sheets of the workbook as they go into the copy. */
+  readonly sheets: StoredSheets;
   readonly finished: (summary: CopySummary, report: CopyReport, added: readonly string[]) => void;
 }
 
@@ -125,8 +128,10 @@ function summaryOf(
 
 /** Read me, Record and the supplier's page of what the copy holds. */
 async function ownSheets(making: Making, chosen: ChosenCopy, patch: PatchReport): Promise<readonly NewSheet[]> {
-  const { survey, engine, work } = making;
-  const copied = await readStoredBook(chosen.pack, packageWork(work, "checking the copy"));
+  const { survey, engine, work, sheets } = making;
+  work.onProgress?.({ done: 0, total: 1, text: "checking the copy" });
+  await pauseIn(work)();
+  const copied = sheets.book(await readBook(chosen.pack));
   refuseCalls(copied);
   const titles = copied.facts.sheets.map(({ name }) => name);
   const [readMe = "", record = "", page = ""] = ["Read me", "Record", "For the supplier"].map((name) => {
@@ -162,7 +167,7 @@ export async function makeCopy(
 ): Promise<FinishedCopy> {
   let record: Omit<FinishedCopy, "bytes"> | undefined;
   const making: Making = {
-    ...{ survey, plan, engine, work },
+    ...{ survey, plan, engine, work, sheets: storedSheets() },
     finished: (summary, report, added) => void (record = { summary, report, added }),
   };
   const copy = await handOverPackage(
@@ -171,6 +176,7 @@ export async function makeCopy(
       choice: plan.choice,
       changes: changesFor(survey, plan),
       nameValues: await nameValues(survey.stored, engine, work),
+      onSheet: making.sheets.sheet,
       sheets: (chosen, patch) => ownSheets(making, chosen, patch),
     },
     packageWork(work, "writing the copy"),

@@ -84,10 +84,8 @@ test("The record has project, file, date and edition, a label beside each addres
   expect(lines.find(([cell]) => cell === "Loop!B9")?.slice(3, 4)).toEqual([
     expect.stringMatching(/^as Loop!B5\ngives 11\./),
   ]);
-  expect(lines.find(([cell]) => cell === "Loop!B6")?.slice(5, 7)).toEqual([
-    "as on its sheet",
-    "depends on the cells above",
-  ]);
+  expect(lines.find(([cell]) => cell === "Loop!B6")).toEqual(["Loop!B6", "Twice that", "=B5*2", "", HEADLOSS * 2]);
+  expect(lines[2]?.[0]).toContain("A cell without a method depends on those above it; its unit is on its sheet.");
   expect(lines.find(([cell]) => cell === "Loop!B7")).toBeUndefined();
 });
 
