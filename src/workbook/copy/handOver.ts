@@ -45,10 +45,12 @@ export interface FinishedCopy {
   readonly added: readonly string[];
 }
 
+const FROZEN = { kind: "frozen" } as const;
+
 /** Each cell once: those that need us, and all other formulas where they are frozen too. */
 function changesFor({ cells, stored }: Survey, { others }: CopyPlan): readonly CellChange[] {
   const frozen = others === "frozen" ? stored.formulas : cells;
-  return frozen.map(({ address }) => ({ ...address, content: { kind: "frozen" } }));
+  return frozen.map(({ address: { sheet, row, column } }) => ({ sheet, row, column, content: FROZEN }));
 }
 
 const BOUNDS = { entries: 100_000, cells: 2_000_000 };

@@ -67,6 +67,7 @@ export async function pageLines(
 ): Promise<PageLines> {
   const into = { inputs: new Map<string, Line>(), cautions: new Set<string>() };
   const results: Line[] = [];
+  const seen = new Set<CallDescription>();
   const pause = pauseIn(work);
   for (const cell of cells) {
     const wait = pause();
@@ -74,7 +75,9 @@ export async function pageLines(
     for (const call of readings.get(cell)?.calls ?? []) {
       const raw = rawArguments(call.args);
       const described = raw && (await resumeWhenReady(() => describe(call.id, raw), work));
-      if (described !== undefined) addDescribed(described, into);
+      // Equal calls share their description.
+      if (described !== undefined && !seen.has(described)) addDescribed(described, into);
+      if (described !== undefined) seen.add(described);
       if (call.whole && !call.id.startsWith(NOTES))
         results.push(...resultOf(cell, call.id, described?.unit ?? "", labelOf));
     }
