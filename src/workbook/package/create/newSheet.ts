@@ -31,6 +31,9 @@ export interface NewStyle {
   readonly locked?: boolean;
 }
 
+/** One object for all: looks are found by identity. */
+export const NO_LOOK: NewStyle = {};
+
 export interface NewSheetCell {
   /** A value, or the result of the formula; missing or null: empty. A text is a text, whatever it begins with. */
   readonly value?: CellValue;
