@@ -5,7 +5,7 @@ import { placedCells } from "../starterCells";
 import { starterPrint } from "../starterPrint";
 import { rowHeights, starterStyle, wrappedHeight } from "../starterStyles";
 import type { CopyFacts } from "./copyFacts";
-import { bodyCell, formatOf, HEAD_ROWS, printedArea, RECORD_COLUMNS, recordPage } from "./recordPage";
+import { bodyCell, formatOf, HEAD_ROWS, printedArea, RECORD_COLUMNS, recordPage, REPEATED_COLUMNS } from "./recordPage";
 import type { RecordContent, RecordLines } from "./recordTypes";
 
 /** @param name the one that it gets in the copy; the sheet holds values only */
@@ -76,7 +76,7 @@ export function newRecord(facts: CopyFacts, lines: RecordLines, name: string): N
   };
   return {
     ...head,
-    lines: { firstRow: HEAD_ROWS, count: lines.count, line },
+    lines: { firstRow: HEAD_ROWS, count: lines.count, sharedColumns: REPEATED_COLUMNS, line },
     print: { ...head.print, area: printedArea(lines.count) },
   };
 }

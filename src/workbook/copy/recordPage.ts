@@ -17,6 +17,9 @@ export const RECORD_COLUMNS: readonly (readonly [string, number])[] = [
   ["Cautions", 33],
 ];
 
+/** Unit, method, source and cautions: many lines have the same. */
+export const REPEATED_COLUMNS: ReadonlySet<number> = new Set([5, 6, 7, 8]);
+
 /** Rows of the head. */
 export const HEAD_ROWS = 4;
 const WHAT_IT_IS =

@@ -89,6 +89,21 @@ test("The record has project, file, date and edition, a label beside each addres
   expect(lines.find(([cell]) => cell === "Loop!B7")).toBeUndefined();
 });
 
+test("The copy's file holds a method once, behind the texts of the workbook's own sheets", async () => {
+  const list = async (bytes: Uint8Array): Promise<string> =>
+    partTexts((await copyOf(bytes)).bytes)["xl/sharedStrings.xml"] ?? "";
+  const full = await list(fullWithUs());
+  const own = partTexts(fullWithUs())["xl/sharedStrings.xml"] ?? "";
+  for (const [text, before] of [
+    [await list(LOOP_BOOK), 0],
+    [full, own.split("<si>").length - 1],
+  ] as const) {
+    expect(text.match(/PIPE\.(?:HEADLOSS|VELOCITY): [A-Z]/g)).toHaveLength(1);
+    expect(text).not.toMatch(/<sst[^>]*ount=/);
+    expect(text.split("<si>").findIndex((item) => item.includes("PIPE.")) - 1).toBeGreaterThanOrEqual(before);
+  }
+});
+
 test("The Read me says in plain words what the copy is, and the errors of the copy beside those of the original", async () => {
   const { bytes } = await copyOf(LOOP_BOOK);
   const text = (await sheetOf(bytes, "Read me")).texts().join("\n");

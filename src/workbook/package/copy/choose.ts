@@ -2,10 +2,9 @@
 import type { Area } from "../../port";
 import type { BookFacts, NameEntry, SheetEntry } from "../book/facts";
 import { nameKey, resolver } from "../formula/resolve";
-import { partAt, type Package } from "../parts/package";
+import type { Package } from "../parts/package";
 import type { CellChange } from "../patch/changes";
 import { patchCells } from "../patch/patch";
-import { cellContext } from "../sheet/read";
 import type { PackageWork } from "../work";
 import { copyPart, type Assembly, type CopiedSheet } from "./assemble";
 import { activeOf } from "./bookText";
@@ -17,8 +16,8 @@ import { lostNames } from "./lostNames";
 import { judgeSheet, verdicts, type Verdict } from "./frozen";
 import { hiddenCells } from "./hiddenCells";
 import { commentsId, nameId } from "./ids";
-import type { FrameOf, KeptFrame, SheetChoice } from "./keptSheets";
-import { readFrame, type OnFrameCell } from "./sheetFrame";
+import { frameReader, framesAfter, type OnCopiedSheet } from "./copiedFrames";
+import type { KeptFrame, SheetChoice } from "./keptSheets";
 
 export interface ChosenCopy {
   readonly pack: Package;
@@ -126,33 +125,6 @@ function copied(
     keepsComments: choice.keep?.has(commentsId(entry.name)) === true,
     stays: (formula) => "names" in verdict(formula, entry.name),
   };
-}
-
-/** Takes the cells of one sheet after the other as the copy holds them; a sheet may come again, changed. */
-export type OnCopiedSheet = (name: string) => OnFrameCell;
-
-/** Reads sheets for the copy. */
-async function frameReader(pack: Package, book: BookFacts, onSheet: OnCopiedSheet | undefined, work: PackageWork) {
-  const context = await cellContext(pack, book, work);
-  return (source: Package): FrameOf =>
-    ({ name, path }) =>
-      readFrame(source, path, work, context, onSheet?.(name));
-}
-
-/** Those of changed sheets anew. */
-async function framesAfter(
-  kept: readonly KeptFrame[],
-  before: Package,
-  after: Package,
-  frameOf: FrameOf,
-): Promise<readonly KeptFrame[]> {
-  const frames: KeptFrame[] = [];
-  for (const frame of kept) {
-    const { entry } = frame;
-    const same = partAt(after, entry.path) === partAt(before, entry.path);
-    frames.push(same ? frame : { entry, ...(await frameOf(entry)) });
-  }
-  return frames;
 }
 
 /**

@@ -8,7 +8,8 @@ import type { CellChange, PatchReport } from "../patch/changes";
 import { patchCells } from "../patch/patch";
 import type { PackageWork } from "../work";
 import type { CopyChoice, CopyReport } from "./choice";
-import { chooseSheets, type ChosenCopy, type OnCopiedSheet } from "./choose";
+import { chooseSheets, type ChosenCopy } from "./choose";
+import type { OnCopiedSheet } from "./copiedFrames";
 
 export interface HandOverPlan {
   readonly choice: CopyChoice;

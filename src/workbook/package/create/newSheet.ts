@@ -107,6 +107,8 @@ export interface NewLine {
 export interface NewLines {
   readonly firstRow: number;
   readonly count: number;
+  /** Columns in which the same texts often come again: the file holds each of them once. */
+  readonly sharedColumns: ReadonlySet<number>;
   line(at: number): NewLine;
 }
 

@@ -9,6 +9,7 @@ import { escapedXml, escapedAttribute } from "../xml/text";
 import { joined } from "../zip/write";
 import { DECLARATION } from "./minimal";
 import { lineTexts } from "./lineTexts";
+import type { SharedTexts } from "./sharedTexts";
 import { outlineDepth, rowAttributes } from "./rowAttributes";
 import {
   NO_LOOK,
@@ -22,6 +23,8 @@ import {
 export interface NewSheetContext {
   readonly main: string;
   readonly styles: StyleBuilder;
+  /** Missing where no sheet has lines. */
+  readonly texts: SharedTexts | undefined;
   /** The cell metadata that mark a dynamic array, where the workbook has such. */
   readonly dynamic: number | undefined;
   readonly pause: NextSlice;
@@ -196,7 +199,7 @@ const ROWS_AT_ONCE = 256;
 /** The part's bytes. */
 export async function newSheetBytes(sheet: NewSheet, context: NewSheetContext): Promise<Uint8Array> {
   const { merged = [], validations = [], conditions = [], print } = sheet;
-  const { main, pause, styles, drawing } = context;
+  const { main, pause, styles, texts: shared, drawing } = context;
   const depth = outlineDepth(sheet);
   const outline = depth === 0 ? "" : '<outlinePr summaryBelow="0"/>';
   const fits = outline + (print?.fitToWidth === true ? '<pageSetUpPr fitToPage="1"/>' : "");
@@ -209,7 +212,7 @@ export async function newSheetBytes(sheet: NewSheet, context: NewSheetContext): 
     `${DECLARATION}<worksheet xmlns="${main}">${properties}${viewText(sheet)}<sheetFormatPr defaultRowHeight="15"${levels}/>`,
     `${columnsText(sheet)}<sheetData>`,
   ];
-  for (const rows of [rowTexts(sheet, context), lineTexts(sheet, styles)])
+  for (const rows of [rowTexts(sheet, context), lineTexts(sheet, styles, shared)])
     for (const row of rows) {
       texts.push(row);
       if (texts.length >= ROWS_AT_ONCE) pieces.push(encoder.encode(texts.splice(0).join("")));
