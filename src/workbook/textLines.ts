@@ -54,13 +54,18 @@ const FIGURE_PIXELS = 7;
 /** Programs round the widths of letters up or down; a line is taken to hold this share of its column. */
 const USABLE = 0.96;
 
+/** No character is wider, in ems. */
+const WIDEST = 1.016;
+
 /** Breaks at spaces; a word wider than its column goes on in the next line. */
 export function textLines(text: string, columnFigures: number): number {
   const room = (columnFigures * FIGURE_PIXELS * USABLE) / EM_PIXELS;
+  if (!text.includes("\n")) return text.length * WIDEST < room ? 1 : linesOf(text, room);
   return text.split("\n").reduce((sum, part) => sum + linesOf(part, room), 0);
 }
 
 function linesOf(text: string, room: number): number {
+  if (!text.includes(" ")) return Math.max(1, Math.ceil(ems(text) / room));
   let [lines, used] = [1, 0];
   for (const word of text.split(" ")) {
     const width = ems(word);

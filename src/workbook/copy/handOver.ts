@@ -27,7 +27,7 @@ import { readMePage, type CopySummary } from "./readMe";
 import { recordLines } from "./recordSheet";
 import type { CallDescription, Describe, RecordingEngine } from "./recordTypes";
 import { storedSheets, type StoredBook, type StoredSheets } from "./storedBook";
-import { pageLines, supplierPage } from "./supplierPage";
+import { supplierLines, supplierPage } from "./supplierPage";
 import type { Survey } from "./survey";
 
 export interface CopyPlan {
@@ -55,7 +55,7 @@ function changesFor({ cells, stored }: Survey, { others }: CopyPlan): readonly C
 
 const BOUNDS = { entries: 100_000, cells: 2_000_000 };
 
-/** Descriptions that the record and the supplier's page share. */
+/** Equal calls are described once. */
 function cachedDescribe(describe: Describe): Describe {
   const known = boundedMemo<{ readonly of: CallDescription | undefined }>(BOUNDS);
   return (id, args) => known.getOrCompute(id, args, () => ({ of: describe(id, args) })).of;
@@ -147,13 +147,14 @@ async function ownSheets(making: Making, chosen: ChosenCopy, patch: PatchReport)
   const cells = survey.cells.filter(({ address }) => inCopy.has(address.sheet) && copied.holds(address));
   const describe = cachedDescribe(engine.describe);
   const formulaOf = leftOut(survey.stored.facts, copied.facts);
-  const lines = await recordLines(cells, survey.readings, describe, { labelOf: copied.labelOf, formulaOf }, work);
-  const forSupplier = await pageLines(cells, survey.readings, describe, copied.labelOf, work);
+  const words = { labelOf: copied.labelOf, formulaOf };
+  const forSupplier = supplierLines(copied.labelOf);
+  const lines = await recordLines(cells, survey.readings, describe, words, work, forSupplier.onCall);
   making.finished(summary, chosen.report, [readMe, record, page]);
   return [
     newSheetOf(readMePage(summary), readMe),
     newRecord(facts, lines, record),
-    newSheetOf(supplierPage(facts, forSupplier, record), page),
+    newSheetOf(supplierPage(facts, forSupplier.lines(), record), page),
   ];
 }
 

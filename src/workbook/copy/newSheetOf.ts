@@ -1,6 +1,7 @@
 /** Sheets of ours as the file gets them. */
 import type { StarterSheet } from "../../sheets/sheet";
 import type { NewLine, NewSheet, NewStyle } from "../package";
+import type { CellValue } from "../port";
 import { placedCells } from "../starterCells";
 import { starterPrint } from "../starterPrint";
 import { rowHeights, starterStyle, wrappedHeight } from "../starterStyles";
@@ -64,15 +65,16 @@ export function newRecord(facts: CopyFacts, lines: RecordLines, name: string): N
   const heightFor = RECORD_COLUMNS.map(([, width]) => columnHeight(width));
   const line = (at: number): NewLine => {
     const contents = lines.line(at);
+    const values: CellValue[] = [];
+    const styles: NewStyle[] = [];
     let height = 0;
-    contents.forEach((content, column) => {
+    for (let column = 0; column < contents.length; column++) {
+      const content = contents[column] ?? "";
       if (typeof content === "string") height = Math.max(height, heightFor[column]?.(content) ?? 0);
-    });
-    return {
-      values: contents.map((content) => (content === "" ? null : content)),
-      styles: contents.map(styleFor),
-      height: height > 0 ? height : undefined,
-    };
+      values.push(content === "" ? null : content);
+      styles.push(styleFor(content, column));
+    }
+    return { values, styles, height: height > 0 ? height : undefined };
   };
   return {
     ...head,

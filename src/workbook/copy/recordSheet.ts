@@ -7,15 +7,19 @@ import type { ReadArgument, ReadCall, Reading } from "../reader/read";
 import { cellsText } from "../reader/reference";
 import { pauseIn, type CopyWork } from "./copyWork";
 import type { DependentCell } from "./dependents";
-import type { RecordContent, Describe, RecordLine, RecordLines, RecordWords } from "./recordTypes";
+import type { CallDescription, Describe, RecordContent, RecordLine, RecordLines, RecordWords } from "./recordTypes";
 import { addressTexts, amount, inputLines, parts, shown } from "./recordTexts";
 import { isMatrix, isOutcomeFault } from "../values";
 
 /** A call's arguments as they go in; undefined if one is an error or can't be read. */
-export const rawArguments = (args: readonly ReadArgument[]): readonly CellInput[] | undefined => {
-  const values = args.flatMap((argument) => ("value" in argument ? [argument.value] : []));
-  return values.length === args.length ? values : undefined;
-};
+function rawArguments(args: readonly ReadArgument[]): readonly CellInput[] | undefined {
+  const values: CellInput[] = [];
+  for (const argument of args) {
+    if (!("value" in argument)) return undefined;
+    values.push(argument.value);
+  }
+  return values;
+}
 
 /** Why a call's inputs are unknown. */
 const unknownInputs = (args: readonly ReadArgument[]): readonly string[] =>
@@ -54,23 +58,27 @@ const unitText = (cell: DependentCell, call: ReadCall, unit: string): string => 
 };
 
 interface Recorder {
-  readonly describe: Describe;
   readonly words: RecordWords;
   readonly nameOf: ReturnType<typeof addressTexts>;
   /** The cell with the full record of a call, by function and arguments. */
   readonly recorded: Map<string, string>;
 }
 
+/** A call with its arguments as they go in, and its description; neither where an argument is unknown. */
+interface DescribedCall {
+  readonly call: ReadCall;
+  readonly raw: readonly CellInput[] | undefined;
+  readonly own: CallDescription | undefined;
+}
+
 /** The inputs, method, source and cautions of a call. */
-function callTexts(cell: DependentCell, call: ReadCall, { describe, recorded, nameOf }: Recorder) {
-  const raw = rawArguments(call.args);
-  const key = raw && JSON.stringify([call.id, raw]);
-  const before = key === undefined ? undefined : recorded.get(key);
-  const own = raw && describe(call.id, raw);
-  if (key !== undefined && before === undefined) recorded.set(key, `as ${nameOf(cell.address)}`);
+function callTexts({ address }: DependentCell, { call, raw, own }: DescribedCall, { recorded, nameOf }: Recorder) {
   const method = own === undefined ? call.id : `${call.id}: ${own.method}`;
   const unit = own?.unit ?? "";
+  const key = raw && JSON.stringify([call.id, raw]);
+  const before = key === undefined ? undefined : recorded.get(key);
   if (before !== undefined) return { method, unit, inputs: [before], source: before, cautions: [before] };
+  if (key !== undefined) recorded.set(key, `as ${nameOf(address)}`);
   return {
     ...{ method, unit },
     inputs: own === undefined ? unknownInputs(call.args) : inputLines(own.inputs),
@@ -82,9 +90,16 @@ function callTexts(cell: DependentCell, call: ReadCall, { describe, recorded, na
 const STALE = "Out of date: the formula now gives another value than the cell holds.";
 
 /** A call's lines; an equal call above is only referred to. */
-function addCallLines(cell: DependentCell, call: ReadCall, first: boolean, recorder: Recorder, into: RecordLine[]) {
+function addCallLines(
+  cell: DependentCell,
+  described: DescribedCall,
+  first: boolean,
+  recorder: Recorder,
+  into: RecordLine[],
+): void {
+  const { call } = described;
   const { nameOf, words } = recorder;
-  const { method, unit, inputs, source, cautions } = callTexts(cell, call, recorder);
+  const { method, unit, inputs, source, cautions } = callTexts(cell, described, recorder);
   const [top = "", ...below] = parts(call.whole ? inputs : [...inputs, ...partText(call, unit)]);
   into.push([
     first ? nameOf(cell.address) : "",
@@ -110,6 +125,9 @@ function dependentLine(cell: DependentCell, { words, nameOf }: Recorder): Record
   return cell.unclear ? [name, label, formula, "", held(cell), ...UNCLEAR] : [name, label, formula, "", held(cell)];
 }
 
+/** Called with each call that is recorded. */
+export type OnRecordedCall = (cell: DependentCell, call: ReadCall, described: CallDescription | undefined) => void;
+
 /** Lines for the cells with calls of ours, one or more for each call; then for the cells that depend on them. */
 export async function recordLines(
   cells: readonly DependentCell[],
@@ -117,8 +135,9 @@ export async function recordLines(
   describe: Describe,
   words: RecordWords,
   work: CopyWork = {},
+  onCall?: OnRecordedCall,
 ): Promise<RecordLines> {
-  const recorder: Recorder = { describe, words, nameOf: addressTexts(), recorded: new Map() };
+  const recorder: Recorder = { words, nameOf: addressTexts(), recorded: new Map() };
   const lines: RecordLine[] = [];
   const others: DependentCell[] = [];
   const pause = pauseIn(work);
@@ -132,8 +151,12 @@ export async function recordLines(
     done++;
     const calls = readings.get(cell)?.calls ?? [];
     if (calls.length === 0) others.push(cell);
-    for (const [place, call] of calls.entries())
-      await resumeWhenReady(() => addCallLines(cell, call, place === 0, recorder, lines), work);
+    for (const [place, call] of calls.entries()) {
+      const raw = rawArguments(call.args);
+      const own = raw && (await resumeWhenReady(() => describe(call.id, raw), work));
+      addCallLines(cell, { call, raw, own }, place === 0, recorder, lines);
+      onCall?.(cell, call, own);
+    }
   }
   return {
     count: lines.length + others.length,
