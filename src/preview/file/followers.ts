@@ -4,10 +4,9 @@ import { isRefusal, tokens, type Token } from "../../workbook/reader/tokens";
 import { parseReference } from "../../workbook/reader/reference";
 import { areaOf } from "./address";
 import type { BookData } from "./bookData";
+import { cellMap, cellSet, type CellMap, type CellSet } from "./cellMap";
 import type { ReadableBook } from "./readable/pass";
 import { isUnread, plainMeaning } from "./readable/places";
-
-export const cellKey = ({ sheet, row, column }: Address): string => `${sheet.toLowerCase()}!${row}:${column}`;
 
 interface FormulaAt extends Address {
   readonly text: string;
@@ -52,55 +51,64 @@ function inputsOf(text: string, from: Address, known: ReadableBook, data: BookDa
 /** Areas of more columns are looked through by sheet, others by column. */
 const WIDE = 64;
 
+interface AreaOfFormula {
+  readonly area: Area;
+  readonly formula: FormulaAt;
+}
+
 interface Index {
-  readonly cells: Map<string, FormulaAt[]>;
-  readonly columns: Map<string, { readonly area: Area; readonly formula: FormulaAt }[]>;
+  readonly cells: CellMap<FormulaAt[]>;
+  /** Areas of several cells, by the first row's cell in each of their columns. */
+  readonly columns: CellMap<AreaOfFormula[]>;
+  /** Areas of many columns, by the sheet's first cell. */
+  readonly wide: CellMap<AreaOfFormula[]>;
   readonly unclear: FormulaAt[];
 }
 
-function put<T>(map: Map<string, T[]>, key: string, item: T): void {
-  const list = map.get(key);
-  if (list === undefined) map.set(key, [item]);
+function put<T>(map: CellMap<T[]>, cell: Address, item: T): void {
+  const list = map.get(cell);
+  if (list === undefined) map.set(cell, [item]);
   else list.push(item);
 }
 
 function addTo(index: Index, formula: FormulaAt, { areas, unclear }: Inputs): void {
   if (unclear) index.unclear.push(formula);
   for (const area of areas) {
-    const sheet = area.sheet.toLowerCase();
-    if (area.rows * area.columns === 1) put(index.cells, cellKey(area), formula);
-    else if (area.columns > WIDE) put(index.columns, sheet, { area, formula });
+    const { sheet } = area;
+    if (area.rows * area.columns === 1) put(index.cells, area, formula);
+    else if (area.columns > WIDE) put(index.wide, { sheet, row: 0, column: 0 }, { area, formula });
     else
       for (let column = area.column; column < area.column + area.columns; column++)
-        put(index.columns, `${sheet}!${column}`, { area, formula });
+        put(index.columns, { sheet, row: 0, column }, { area, formula });
   }
 }
 
 const holds = ({ row, rows, column, columns }: Area, at: Address): boolean =>
   at.row >= row && at.row < row + rows && at.column >= column && at.column < column + columns;
 
-function following(index: Index, at: Address): readonly FormulaAt[] {
-  const sheet = at.sheet.toLowerCase();
-  const ranges = [index.columns.get(`${sheet}!${at.column}`) ?? [], index.columns.get(sheet) ?? []];
-  return [
-    ...(index.cells.get(cellKey(at)) ?? []),
-    ...ranges.flatMap((list) => list.filter(({ area }) => holds(area, at)).map(({ formula }) => formula)),
-  ];
+/** Calls back with each formula that refers to a cell. */
+function eachFollowing(index: Index, at: Address, call: (formula: FormulaAt) => void): void {
+  const { sheet, column } = at;
+  index.cells.get(at)?.forEach(call);
+  for (const list of [index.columns.get({ sheet, row: 0, column }), index.wide.get({ sheet, row: 0, column: 0 })])
+    for (const { area, formula } of list ?? []) if (holds(area, at)) call(formula);
 }
 
+type Pause = () => Promise<void> | undefined;
+
 export interface Followers {
-  /** The roots themselves, what their formulas fill, and every formula that follows from one of them, by key. */
-  of(roots: readonly Address[]): ReadonlySet<string>;
+  /** The roots themselves, what their formulas fill, and every formula that follows from one of them. */
+  of(roots: readonly Address[]): Promise<CellSet>;
 }
 
 /** @param data formulas as they are now; kept ones count as well */
 export async function followers(
   data: BookData,
   known: ReadableBook,
-  pause: () => Promise<void> | undefined = () => undefined,
+  pause: Pause = () => undefined,
 ): Promise<Followers> {
-  const index: Index = { cells: new Map(), columns: new Map(), unclear: [] };
-  const filled = new Map<string, readonly Address[]>();
+  const index: Index = { cells: cellMap(), columns: cellMap(), wide: cellMap(), unclear: [] };
+  const filled = cellMap<readonly Address[]>();
   for (const { name: sheet, cells } of data.sheets)
     for (const { row, column, formula, kept, spill } of cells) {
       const text = formula ?? kept?.formula;
@@ -109,23 +117,25 @@ export async function followers(
       addTo(index, at, inputsOf(text, at, known, data));
       if (spill !== undefined)
         filled.set(
-          cellKey(at),
+          at,
           spill.flatMap((line, down) => line.map((_, over) => ({ sheet, row: row + down, column: column + over }))),
         );
-      await pause();
+      const wait = pause();
+      if (wait !== undefined) await wait;
     }
   return {
-    of(roots) {
-      const found = new Set(roots.map(cellKey));
+    async of(roots) {
       const waiting: Address[] = [...roots, ...(roots.length === 0 ? [] : index.unclear)];
-      for (const one of waiting) found.add(cellKey(one));
-      for (let at = waiting.pop(); at !== undefined; at = waiting.pop())
-        for (const next of [...following(index, at), ...(filled.get(cellKey(at)) ?? [])]) {
-          const key = cellKey(next);
-          if (found.has(key)) continue;
-          found.add(key);
-          waiting.push(next);
-        }
+      const found = cellSet(waiting);
+      const visit = (cell: Address): void => {
+        if (found.add(cell)) waiting.push(cell);
+      };
+      for (let at = waiting.pop(); at !== undefined; at = waiting.pop()) {
+        eachFollowing(index, at, visit);
+        filled.get(at)?.forEach(visit);
+        const wait = pause();
+        if (wait !== undefined) await wait;
+      }
       return found;
     },
   };
