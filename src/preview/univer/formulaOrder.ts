@@ -69,7 +69,8 @@ export async function mayCircle(
   const index = formulasInRanges(cells);
   const forward: number[] = [];
   for (const [id, cell] of cells.entries()) {
-    await pause();
+    const wait = pause();
+    if (wait !== undefined) await wait;
     const own = order(cell);
     const isLater = ({ sheetId, range: { endRow, endColumn } }: OrderedFormula["inputs"][number]): boolean =>
       !(order({ sheetId, row: endRow, column: endColumn }) < own);
@@ -78,5 +79,5 @@ export async function mayCircle(
   if (forward.length === 0) return index.isTooMuch();
   const following = (id: number): readonly number[] =>
     (cells[id]?.inputs ?? []).flatMap((input) => index.within(input));
-  return circular(forward, following).size > 0 || index.isTooMuch();
+  return (await circular(forward, following, pause)).size > 0 || index.isTooMuch();
 }
