@@ -108,6 +108,7 @@ function oneAfterTheOther(injector: Injector, stops: HeldStops | undefined): () 
   lock.acquire = (key, work) => {
     running += 1;
     const run = acquire(key, async () => {
+      results.begin();
       await work();
       await results.write();
     });

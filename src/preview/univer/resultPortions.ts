@@ -1,7 +1,7 @@
 /**
  * Writes the results of a calculation portion by portion. The engine writes all of them in one task (0.25.1): a third of
- * a second for 100,000. Whoever changes a cell between two portions has the last word; where cells move, what is left of
- * the results is dropped, since everything calculates again then.
+ * a second for 100,000. Whoever changes a cell while its result is worked out or waits to be written has the last word;
+ * where cells move, the results are dropped, since everything calculates again then.
  */
 import { ICommandService, IUniverInstanceService } from "@univerjs/core";
 import type { ICommandInfo, Injector } from "@univerjs/core";
@@ -55,7 +55,7 @@ interface Written {
   readonly cellValue?: SheetResults;
 }
 
-/** Takes the results out of portions whose cells someone else has written since. */
+/** Takes the results out of portions, and with them out of what these were made of, whose cells someone else has written since. */
 function dropWritten({ unitId, subUnitId, cellValue = {} }: Written, portions: readonly Portion[]): void {
   const own = portions.filter(({ unit, sheet }) => unit === unitId && sheet === subUnitId);
   for (const [row, line] of Object.entries(cellValue))
@@ -64,7 +64,9 @@ function dropWritten({ unitId, subUnitId, cellValue = {} }: Written, portions: r
 }
 
 export interface ResultPortions {
-  /** Takes the results for later where they are many. */
+  /** From now on others may change cells whose results are being worked out. */
+  begin(): void;
+  /** Takes the results for later where they are many, and leaves out those that don't count any more. */
   takes(results: Results): boolean;
   /** Writes what was taken. */
   write(): Promise<void>;
@@ -76,25 +78,36 @@ export function resultPortions(injector: Injector, apply: (results: Results) => 
   let portions: Portion[] = [];
   /** What the engine found outside of cells; undefined where nothing was taken. */
   let others: Pick<Results, "unitOtherData"> | undefined;
+  let isRunning = false;
+  let isMoved = false;
+  let written: Written[] = [];
   const note = ({ id, params }: Readonly<ICommandInfo>, isResult: boolean): void => {
-    if (portions.length === 0) return;
-    if (MOVES.test(id)) portions = [];
-    else if (id === SetRangeValuesMutation.id && !isResult) dropWritten(params as Written, portions);
+    if (!isRunning) return;
+    if (MOVES.test(id)) {
+      isMoved = true;
+      portions = [];
+    } else if (id === SetRangeValuesMutation.id && !isResult) {
+      written.push(params as Written);
+      dropWritten(params as Written, portions);
+    }
   };
   injector
     .get(ICommandService)
     .onCommandExecuted((command, options) => note(command, options?.["applyFormulaCalculationResult"] === true));
   return {
+    begin() {
+      [isRunning, isMoved, written] = [true, false, []];
+    },
     takes(results) {
       const found = portionsOf(results);
-      if (found.length < 2) return false;
-      portions = [...found];
+      for (const one of written) dropWritten(one, found);
+      if (found.length < 2 && !isMoved) return false;
+      portions = isMoved ? [] : [...found];
       const { unitOtherData = {} } = results;
       others = { unitOtherData };
       return true;
     },
     async write() {
-      if (others === undefined) return;
       const pause = timeSlices({ slice: LONG_SLICE }, []);
       for (let next = portions.shift(); next !== undefined; next = portions.shift()) {
         const { unit, sheet, rows } = next;
@@ -102,8 +115,9 @@ export function resultPortions(injector: Injector, apply: (results: Results) => 
         if (instances.getUnit(unit)) await apply({ unitData: { [unit]: { [sheet]: rows } } });
         await pause();
       }
-      await apply({ unitData: {}, ...others });
+      if (others !== undefined) await apply({ unitData: {}, ...others });
       others = undefined;
+      isRunning = false;
     },
   };
 }
