@@ -14,6 +14,7 @@ import { TriggerCalculationController, UpdateFormulaController } from "@univerjs
 import { sliceCalculationList } from "./calculationList";
 import { keepDependencyTrees } from "./dependencyTrees";
 import { heldStops, type HeldStops } from "./heldStops";
+import { readOneCellAlone } from "./oneCellArrays";
 import { resultPortions, type Results } from "./resultPortions";
 import { readWrittenSheetOnly } from "./writtenFormulas";
 
@@ -144,6 +145,7 @@ export function endProgress(injector: Injector): void {
 export function speedUpEngine(injector: Injector, isSliced: boolean): () => boolean {
   compareOneCell();
   readWrittenSheetOnly();
+  readOneCellAlone();
   keepDependencyTrees(injector);
   sliceCalculationList(injector);
   joinRanges(injector.get(TriggerCalculationController) as unknown as DirtyRanges);

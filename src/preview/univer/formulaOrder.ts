@@ -19,17 +19,23 @@ const SHEET_SIZE = WIDTH * 1_048_576;
 
 /** Formulas by place: those of a range are found in it, or one by one where the range is larger than their number. */
 function formulasInRanges(cells: readonly OrderedFormula[]) {
-  const sheets = new Map<string, Map<number, number>>();
-  for (const [id, { sheetId, row, column }] of cells.entries()) {
-    const places = sheets.get(sheetId) ?? new Map<number, number>();
-    sheets.set(sheetId, places);
-    places.set(row * WIDTH + column, id);
-  }
+  const index = (): Map<string, Map<number, number>> => {
+    const sheets = new Map<string, Map<number, number>>();
+    for (const [id, { sheetId, row, column }] of cells.entries()) {
+      const places = sheets.get(sheetId) ?? new Map<number, number>();
+      sheets.set(sheetId, places);
+      places.set(row * WIDTH + column, id);
+    }
+    return sheets;
+  };
+  /** Made when it is asked for: most workbooks need none. */
+  let known: ReturnType<typeof index> | undefined;
   let looks = 0;
   return {
     isTooMuch: () => looks > MOST_LOOKS,
     within({ sheetId, range }: OrderedFormula["inputs"][number]): readonly number[] {
-      const places = sheets.get(sheetId);
+      known ??= index();
+      const places = known.get(sheetId);
       if (places === undefined || looks > MOST_LOOKS) return [];
       const found: number[] = [];
       const { startRow, endRow, startColumn, endColumn } = range;
