@@ -1,6 +1,6 @@
 /** Which formulas follow from which cells, through names, tables and any number of steps. */
 import type { Address, Area } from "../../workbook/port";
-import { isRefusal, tokens, type Token } from "../../workbook/reader/tokens";
+import { isRefusal, tokens } from "../../workbook/reader/tokens";
 import { parseReference } from "../../workbook/reader/reference";
 import { areaOf } from "./address";
 import type { BookData } from "./bookData";
@@ -22,30 +22,54 @@ const UNCLEAR = /^(?:_xlfn\.)?(?:INDIRECT|OFFSET)$/i;
 /** Names that lead to names that lead on. */
 const DEEPEST = 20;
 
-function nameAreas(text: string, from: Address, known: ReadableBook, data: BookData, depth: number): readonly Area[] {
+/** What references mean in a workbook, for formulas of one sheet. */
+interface Meanings {
+  readonly known: ReadableBook;
+  readonly data: BookData;
+  /** Functions that are no names of the workbook: nearly all. */
+  readonly functions: Set<string>;
+}
+
+function nameAreas(text: string, from: Address, meanings: Meanings, depth: number): readonly Area[] | undefined {
+  const { known, data } = meanings;
   const found = parseReference(text);
-  if (found?.kind !== "name" || depth > DEEPEST) return [];
+  if (found?.kind !== "name" || depth > DEEPEST) return undefined;
   const meaning = known.names.meaning(found.name, found.sheet ?? from.sheet);
   if (meaning?.kind === "cells") return meaning.areas;
   const added = data.names.find(({ name }) => name.toLowerCase() === found.name.toLowerCase());
   const formula = meaning?.text ?? added?.refersTo;
-  return formula === undefined ? [] : inputsOf(formula, from, known, data, depth + 1).areas;
+  return formula === undefined ? undefined : inputsOf(formula, from, meanings, depth + 1).areas;
 }
 
-function inputsOf(text: string, from: Address, known: ReadableBook, data: BookData, depth = 0): Inputs {
+function functionAreas(text: string, from: Address, meanings: Meanings, depth: number): readonly Area[] {
+  if (meanings.functions.has(text)) return [];
+  const areas = nameAreas(text, from, meanings, depth);
+  if (areas === undefined && depth <= DEEPEST) meanings.functions.add(text);
+  return areas ?? [];
+}
+
+function referenceAreas(text: string, from: Address, meanings: Meanings, depth: number): readonly Area[] {
+  const { places, book } = meanings.known;
+  const bare = text.endsWith("#") ? text.slice(0, -1) : text;
+  const plain = plainMeaning(bare, from, places, book.tables);
+  if (plain !== undefined && !isUnread(plain)) return plain.areas;
+  // Sheets that the page added are none of the file's.
+  const added = areaOf(bare, from.sheet);
+  return added === undefined ? (nameAreas(bare, from, meanings, depth) ?? []) : [added];
+}
+
+function inputsOf(text: string, from: Address, meanings: Meanings, depth = 0): Inputs {
   const found = tokens(text);
   if (isRefusal(found)) return { areas: [], unclear: true };
-  const areas = found.flatMap((token: Token): readonly Area[] => {
-    if (token.kind === "function") return nameAreas(token.text, from, known, data, depth);
-    if (token.kind !== "reference") return [];
-    const bare = token.text.replace(/#$/, "");
-    const plain = plainMeaning(bare, from, known.places, known.book.tables);
-    if (plain !== undefined && !isUnread(plain)) return plain.areas;
-    // Sheets that the page added are none of the file's.
-    const added = areaOf(bare, from.sheet);
-    return added === undefined ? nameAreas(bare, from, known, data, depth) : [added];
-  });
-  return { areas, unclear: found.some(({ kind, text: name }) => kind === "function" && UNCLEAR.test(name)) };
+  const areas: Area[] = [];
+  let unclear = false;
+  for (const { kind, text: word } of found) {
+    if (kind === "reference") for (const area of referenceAreas(word, from, meanings, depth)) areas.push(area);
+    if (kind !== "function") continue;
+    for (const area of functionAreas(word, from, meanings, depth)) areas.push(area);
+    unclear ||= UNCLEAR.test(word);
+  }
+  return { areas, unclear };
 }
 
 /** Areas of more columns are looked through by sheet, others by column. */
@@ -109,12 +133,13 @@ export async function followers(
 ): Promise<Followers> {
   const index: Index = { cells: cellMap(), columns: cellMap(), wide: cellMap(), unclear: [] };
   const filled = cellMap<readonly Address[]>();
-  for (const { name: sheet, cells } of data.sheets)
+  for (const { name: sheet, cells } of data.sheets) {
+    const meanings: Meanings = { known, data, functions: new Set() };
     for (const { row, column, formula, kept, spill } of cells) {
       const text = formula ?? kept?.formula;
       if (text === undefined) continue;
       const at = { sheet, row, column, text };
-      addTo(index, at, inputsOf(text, at, known, data));
+      addTo(index, at, inputsOf(text, at, meanings));
       if (spill !== undefined)
         filled.set(
           at,
@@ -123,6 +148,7 @@ export async function followers(
       const wait = pause();
       if (wait !== undefined) await wait;
     }
+  }
   return {
     async of(roots) {
       const waiting: Address[] = [...roots, ...(roots.length === 0 ? [] : index.unclear)];
