@@ -22,7 +22,7 @@
  */
 export { isPackageRefusal } from "./refusal";
 export type { PackageWork } from "./work";
-export { openParts as openPackage, packageBytes, type Package } from "./parts/package";
+export { forgetUnpacked, openParts as openPackage, packageBytes, type Package } from "./parts/package";
 export { PACKAGE_LIMITS } from "./zip/limits";
 export { readBook } from "./book/read";
 export type * from "./book/facts";
