@@ -157,11 +157,6 @@ function countOf({ slow, memoised }: CellFunction, variants: readonly Variant[])
 /** Inputs of a function's lines differ by a hundredth of a per cent and more, and none is as the example has it. */
 const inputOf = ({ input }: Variant, at: number): number => Number((input * (1 + (at + 1) * 0.0013)).toPrecision(12));
 
-function sharedOf(at: number): number {
-  const isFirsts = at % 2 === 0 && at < 2 * OF_FIRST;
-  return isFirsts ? 0 : 1 + (at % (SHARED - 1));
-}
-
 /** The lines, functions mixed: each in turn as often as it has lines left. */
 export function mixedLines(): readonly Line[] {
   const functions = CATALOGUE.filter(({ id }) => !LEFT_OUT.has(id)).flatMap((definition) => {
@@ -170,12 +165,18 @@ export function mixedLines(): readonly Line[] {
     return variants.length === 0 ? [] : [{ variants, left: countOf(definition, variants) ?? LINES }];
   });
   const lines: Line[] = [];
+  let ofFirst = 0;
+  const sharedOf = ({ varied }: Variant, at: number): number => {
+    if (varied === undefined || at % 2 === 1 || ofFirst === OF_FIRST) return 1 + (at % (SHARED - 1));
+    ofFirst += 1;
+    return 0;
+  };
   for (let turn = 0; lines.length < LINES; turn++)
     for (const { variants, left } of functions) {
       const variant = variants[turn % variants.length];
       if (variant === undefined || turn >= left || lines.length === LINES) continue;
       const at = lines.length;
-      lines.push({ ...variant, input: variant.varied ? inputOf(variant, turn) : 1, shared: sharedOf(at) });
+      lines.push({ ...variant, input: variant.varied ? inputOf(variant, turn) : 1, shared: sharedOf(variant, at) });
     }
   return lines;
 }
