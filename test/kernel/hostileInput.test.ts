@@ -1,6 +1,5 @@
 /** What hosts and people hand over besides what is meant: blanks as 0, misspelt labels, names of every object, long texts. */
 import { describe, expect, test } from "vitest";
-import { CATALOGUE } from "../../core/catalogue";
 import { compile, evaluate } from "../../core/kernel/call/evaluate";
 import { explain } from "../../core/kernel/explain/explain";
 import type { CellFunction } from "../../core/kernel/define/cellFunction";
@@ -12,12 +11,12 @@ import { us } from "../../core/kernel/values/quantity";
 import { blocks, doubling, heavyOne } from "./sample";
 
 const shown = (definition: CellFunction, ...raw: readonly unknown[]): unknown => {
-  const out = evaluate(compile(definition), raw, CATALOGUE);
+  const out = evaluate(compile(definition), raw, []);
   return isFault(out) ? `${out.code} ${out.message}` : out;
 };
 
 const zeroCaution = (definition: CellFunction, ...raw: readonly unknown[]): string | undefined =>
-  explain(compile(definition), raw, CATALOGUE).cautions.find(({ code }) => code === "ZERO-OR-BLANK")?.text;
+  explain(compile(definition), raw, []).cautions.find(({ code }) => code === "ZERO-OR-BLANK")?.text;
 
 /** Optional arguments whose limits leave 0 out, and one where 0 can be meant. */
 const optional = cellFunction({
@@ -155,8 +154,8 @@ describe("The memory of heavy functions", () => {
       [1, [null]],
     ];
     for (const raw of hostile) {
-      const first = evaluate(definition, raw, CATALOGUE);
-      expect(evaluate(definition, raw, CATALOGUE)).toBe(first);
+      const first = evaluate(definition, raw, []);
+      expect(evaluate(definition, raw, [])).toBe(first);
       expect(isFault(first) && /TypeError|undefined/.test(first.message)).toBe(false);
     }
     expect(runs).toBeLessThanOrEqual(hostile.length);

@@ -41,4 +41,23 @@ describe("The memo of results", () => {
     expect(memo.get("F", ["a".repeat(400)])).toBeUndefined();
     expect(memo.get("F", ["c".repeat(400)])).toBe(1);
   });
+
+  test("tells calls apart whose keys are the same text", () => {
+    const memo = boundedMemo<number>(BOUNDS);
+    const calls = [["a|string:b"], ["a", "b"], ["x", "a|string:b", "c"], ["x", "a", "b|string:c"]];
+    for (const [place, args] of calls.entries()) expect(memo.getOrCompute("F", args, () => place)).toBe(place);
+  });
+
+  test("weighs a call once that is kept again", () => {
+    const range = (seed: number) => Array.from({ length: 10 }, () => Array.from({ length: 10 }, () => seed));
+    const memo = boundedMemo<number>({ entries: 100, cells: 200 });
+    for (const each of [1, 1, 1, 2]) memo.set("F", [range(each)], each);
+    expect([1, 2].map((each) => memo.get("F", [range(each)]))).toEqual([1, 2]);
+  });
+
+  test("weighs eight characters as a cell", () => {
+    const memo = boundedMemo<number>({ entries: 100, cells: 33 });
+    for (const each of ["a", "b", "c"]) memo.set("F", [each.repeat(80)], 1);
+    expect(memo.get("F", ["a".repeat(80)])).toBe(1);
+  });
 });

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { sheet } from "../../core/kernel/define/argument";
-import { admitLabel, labelKey } from "../../core/kernel/call/admitLabel";
-import { block, quantity } from "../../core/kernel/define/argument";
+import { admitLabel, labelKey, labelKind, numberKind } from "../../core/kernel/call/admitLabel";
+import { block, choice, either, quantity, several, text } from "../../core/kernel/define/argument";
 import { cellFunction } from "../../core/kernel/define/cellFunction";
 import { compile, evaluate } from "../../core/kernel/call/evaluate";
 import { isFault } from "../../core/kernel/values/fault";
@@ -62,5 +62,38 @@ describe("one label of a block by itself", () => {
     expect(admitLabel(inputs, "poolArea", 10, "values", "US", {})).toBeCloseTo(us("area", 10), 12);
     expect(() => admitLabel(inputs, "poolArea", -1, "values", "US", {})).toThrow(/values: must be above 0/);
     expect(() => admitLabel(inputs, "poolArea", null, "values", "US", {})).toThrow(/values: is blank/);
+  });
+
+  test("a blank text is refused as a blank, and a unit's word without a place", () => {
+    expect(() => admitLabel(inputs, "poolArea", "", "values", "US", {})).toThrow(/values: is blank/);
+    expect(() => admitLabel(inputs, "poolArea", "SI", "values", "US", {})).toThrow(
+      /^values: expected area in ft², got "SI": expected a number$/,
+    );
+  });
+
+  test("a label's number has the kind of its quantity, by an earlier choice too; what has no single number is refused", () => {
+    const word = choice("Word", ["none"], "a word");
+    const area = quantity("area", "an area");
+    const kinds = block(
+      {
+        fuel: word,
+        price: quantity({ choice: "fuel", kinds: { none: "money", "two words": "mass", third: "time" } }, "a price"),
+        cover: either(word, area, "a cover"),
+        widths: several("length", "widths", [1, 2]),
+        pairs: several("length", "pairs", [2]),
+        name: text("a name"),
+      },
+      "block",
+    );
+    const kindOf = (label: string, fuel = "none") => labelKind(kinds, label, "range", { fuel });
+    expect(["price", "Cover", "widths"].map((label) => kindOf(label))).toEqual(["money", "area", "length"]);
+    expect([kindOf("price", "two words"), kindOf("price", "Third"), kindOf("price", "other")]).toEqual([
+      "mass",
+      "time",
+      "number",
+    ]);
+    for (const label of ["fuel", "pairs", "name"])
+      expect(() => kindOf(label)).toThrow("range: takes no single number, so it has no range");
+    expect(numberKind(area.shape, "range", {})).toBe("area");
   });
 });

@@ -7,5 +7,14 @@ const FILES = "test/{numeric,kernel,pool,exchanger,water,pipe}/**/*.test.ts";
 
 export default defineConfig({
   root,
-  test: { include: (process.env["MUTATION_TESTS"] ?? FILES).split(" "), testTimeout: 60_000, pool: "threads" },
+  cacheDir: ".cache/vite-mutation",
+  test: {
+    include: (process.env["MUTATION_TESTS"] ?? FILES).split(" "),
+    testTimeout: 60_000,
+    pool: "threads",
+    // Each mutant gets a fresh worker, in which all test files share what they load.
+    isolate: false,
+    // mathjs is 1,100 files; as one it loads in a fifth of the time.
+    deps: { optimizer: { ssr: { enabled: true, include: ["mathjs"] } } },
+  },
 });

@@ -9,10 +9,13 @@ import { join } from "node:path";
 import { ROOT } from "../../scripts/root";
 import { mutationRuns, type MutationRun } from "./mutationRuns";
 import { withScores, type Score } from "./mutationScores";
-import type { Part } from "./vitestPart";
+import type { Part } from "./part";
 
 /** No run is begun after that; the one at work may take longer. */
 const BUDGET_MINUTES = Number(process.env["MUTATION_MINUTES"] ?? 60);
+
+/** Only runs with a file whose path holds that; all by default. */
+const PICKED = process.env["MUTATION_OF"] ?? "";
 
 const PAGE = join(ROOT, "docs/mutation.md");
 const SURVIVORS = join(ROOT, ".cache/survivors.txt");
@@ -61,8 +64,11 @@ function runStryker({ files, tests, ignoreStatic, environment }: MutationRun): b
   const scores = files.map((file) => scoreOf(file, report.files[file]?.mutants ?? []));
   writeFileSync(PAGE, withScores(readFileSync(PAGE, "utf8"), scores));
   for (const file of files) appendFileSync(SURVIVORS, `${survivorsOf(file, report.files[file]?.mutants ?? [])}\n`);
-  for (const { file, killed, survived, uncovered } of scores)
-    console.log(`${file}: ${String(killed)} of ${String(killed + survived + uncovered)} mutants killed`);
+  for (const { file, killed, survived, uncovered } of scores) {
+    const timeouts = (report.files[file]?.mutants ?? []).filter(({ status }) => status === "Timeout").length;
+    const all = killed + survived + uncovered;
+    console.log(`${file}: ${String(killed)} of ${String(all)} mutants killed, ${String(timeouts)} of them by timeout`);
+  }
   return true;
 }
 
@@ -70,7 +76,7 @@ function runStryker({ files, tests, ignoreStatic, environment }: MutationRun): b
 export function verifyMutants(): Part {
   const began = performance.now();
   const end = began + BUDGET_MINUTES * 60_000;
-  const runs = mutationRuns();
+  const runs = mutationRuns().filter(({ files }) => files.some((file) => file.includes(PICKED)));
   writeFileSync(SURVIVORS, "");
   const lines: string[] = [];
   let [done, failed] = [0, 0];

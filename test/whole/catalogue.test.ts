@@ -10,7 +10,8 @@ import type { KindName } from "../../core/kernel/values/quantity";
 import { REFERENCES } from "../../core/kernel/reference";
 import type { SeriesStep, Step } from "../../core/kernel/define/steps";
 import { placedArgs } from "../../core/kernel/define/unitsArgument";
-import { EVERY, coreFiles, exportsOf } from "./every";
+import { coreFiles, exportsOf } from "./coreFiles";
+import { EVERY } from "./every";
 
 /** What adds up to something; states and rates do not. */
 const AMOUNTS: readonly KindName[] = ["heat conductance", "head", "pressure drop", "time"];

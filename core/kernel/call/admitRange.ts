@@ -25,7 +25,7 @@ import { isMisspelt, lookalike } from "./nearest";
 
 /** Appends the unit from the unit column or header to a bare number. */
 const withOwnUnit = (raw: CellScalar, unit: string): CellScalar =>
-  unit !== "" && (typeof raw === "number" || (typeof raw === "string" && /^[-+.,\d\s/]+$/.test(raw)))
+  unit !== "" && (typeof raw === "number" || (typeof raw === "string" && /^[-+.,;\d\s/]+$/.test(raw)))
     ? `${String(raw)} ${unit}`
     : raw;
 

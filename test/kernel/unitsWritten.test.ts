@@ -1,0 +1,161 @@
+/** Units of single kinds in texts: shares and words, pressures with their basis, prices, ratings, heads, and marks of numbers. */
+import { describe, expect, test } from "vitest";
+import type { KindName, System } from "../../core/kernel/values/quantity";
+import { readQuantityText } from "../../core/kernel/values/quantityText";
+
+const read = (text: string, kind: KindName, system: System = "US"): unknown => {
+  const out = readQuantityText(text, kind, system);
+  return typeof out === "string" ? out : out.value;
+};
+const close = (value: number) => expect.closeTo(value, 12) as number;
+
+describe("A kind without dimension", () => {
+  test.each<[string, KindName, number]>([
+    ["60%", "fraction", 0.6],
+    ["60 pct", "fraction", 0.6],
+    ["60 Percent", "number", 0.6],
+    ["60 % RH", "relative humidity", 0.6],
+    ["0.9 %", "humidity ratio", 0.009],
+    ["63 gr/lb", "humidity ratio", 0.009],
+    ["0.009 lb/lb", "humidity ratio", 0.009],
+    ["0.009 kg/kg", "humidity ratio", 0.009],
+    ["9 G/KG", "humidity ratio", 0.009],
+    ["3 %/year", "yearly rate", 0.03],
+    ["3 % a year", "yearly rate", 0.03],
+    ["0.03 1/year", "yearly rate", 0.03],
+    ["10 yr", "years", 10],
+    ["10 y", "years", 10],
+    ["10 a", "years", 10],
+    ["10 year", "years", 10],
+    ["10 Kv", "flow coefficient", 10],
+    ["10 Kv", "gas flow coefficient", 10],
+    ["€ 12", "money", 12],
+    ["12 €", "money", 12],
+  ])("%s is read as %s: %d", (text, kind, value) => expect(read(text, kind)).toEqual(close(value)));
+
+  // Cv = 1.156 Kv by IEC 60534, which rounds the density of water.
+  test("of valves may be Cv or Kv", () => {
+    expect(read("1.156 cv", "flow coefficient")).toBeCloseTo(1, 2);
+    expect(read("1.1561 Cv", "gas flow coefficient", "SI")).toEqual(close(1));
+  });
+
+  test.each<[string, KindName, string]>([
+    ["5 %", "COP", 'COP takes no unit, got "%"'],
+    ["5 m", "number", 'a number takes no unit, got "m"'],
+    ["5 pieces", "count", 'count takes no unit, got "pieces"'],
+    ["12 dollars", "money", '"dollars" is not a unit of money, such as money'],
+    ["3 m", "yearly rate", '"m" is not a unit of yearly rate, such as 1/year'],
+    ["3 EUR", "years", '"EUR" is not a unit of years, such as year'],
+    ["70 toString", "fraction", 'fraction takes no unit, got "toString"'],
+  ])("%s is refused as %s", (text, kind, why) => expect(read(text, kind)).toBe(why));
+});
+
+describe("A pressure", () => {
+  test.each<[string, number, "gauge" | "absolute" | undefined]>([
+    ["2 bar g", 2e5, "gauge"],
+    ["2 bar a", 2e5, "absolute"],
+    ["2 bar(abs)", 2e5, "absolute"],
+    ["200 kPa gauge", 2e5, "gauge"],
+    ["200 kPa absolute", 2e5, "absolute"],
+    ["0.2 MPa a", 2e5, "absolute"],
+    ["200000 Pa g", 2e5, "gauge"],
+    ["2 bar", 2e5, undefined],
+  ])("%s has the basis that it names, or none", (text, value, basis) => {
+    const out = readQuantityText(text, "pressure", "SI");
+    if (typeof out === "string") throw new Error(out);
+    expect([out.value, out.basis]).toEqual([expect.closeTo(value, 6), basis]);
+  });
+
+  test("of a drop has no basis", () => expect(read("2 psig", "pressure drop")).toBe('can\'t read the unit "psig"'));
+});
+
+describe("A price", () => {
+  test.each<[string, KindName, number]>([
+    ["1.2 / therm", "price of gas", 1.2 / 105_505_585.262],
+    ["$1.2/therm", "price of gas", 1.2 / 105_505_585.262],
+    ["1.2 USD / therm", "price of gas", 1.2 / 105_505_585.262],
+    ["1.2 money/therm", "price of gas", 1.2 / 105_505_585.262],
+    ["1.2", "price of gas", 1.2 / 105_505_585.262],
+    ["256 money/cord", "price of wood", 256 / 3.624556363776],
+  ])("%s is read as %s", (text, kind, value) => expect((read(text, kind) as number) / value).toBeCloseTo(1, 9));
+
+  test.each<[string, KindName, string]>([
+    ["5 m", "price of gas", 'expected a price such as "money/therm"'],
+    ["5 $/m", "price of gas", '"m" is not a unit of price of gas'],
+    ["5 $/furble", "price of gas", 'can\'t read the unit "furble"'],
+    ["5 $/gal", "price of electricity", '"gal" is not a unit of price of electricity'],
+  ])("%s is refused as %s", (text, kind, why) => expect(read(text, kind)).toBe(why));
+});
+
+describe("Ratings, heads, differences and weights", () => {
+  const BTU = 1055.05585262 / 3600;
+
+  test.each<[string, KindName, number]>([
+    ["12 BTU/W h", "cooling rating", 12 * BTU],
+    ["12 BTU / (W * h)", "cooling rating", 12 * BTU],
+    ["12 Btu/(Wh)", "cooling rating", 12 * BTU],
+    ["3.5 W / W", "cooling rating", 3.5],
+    ["36 feet of head", "head", 10.9728],
+    ["10 m", "head", 10],
+    ["10 mH2O", "head", 10],
+    ["99.9016 kPa", "head", 99_901.6 / (999.016 * 9.80665)],
+    ["9 degR", "temperature difference", 5],
+    ["9 deg F", "temperature difference", 5],
+    ["9 C", "temperature difference", 9],
+    ["8 lbs. 4 oz.", "mass", 8.25 * 0.45359237],
+    ["8 lb 4.5 oz", "mass", 8.28125 * 0.45359237],
+  ])("%s is read as %s", (text, kind, value) => expect(read(text, kind)).toEqual(close(value)));
+
+  test.each<[string, KindName, string]>([
+    ["12 BTU", "cooling rating", '"BTU" is not a unit of cooling rating'],
+    ["5 W", "head", '"W" is not a unit of head'],
+    ["5 furble", "head", 'can\'t read the unit "furble"'],
+    ["9 m", "temperature difference", '"m" is not a unit of temperature difference'],
+    ["8 lb 4 oz", "length", 'can\'t read the unit "lb 4 oz"'],
+  ])("%s is refused as %s", (text, kind, why) => expect(read(text, kind)).toBe(why));
+});
+
+describe("A number at the beginning of a text", () => {
+  test.each<[string, System, number]>([
+    ["+2 m", "SI", 2],
+    ["−2 m", "SI", -2],
+    ["–2 m", "SI", -2],
+    [".5 m", "SI", 0.5],
+    [",5 m", "SI", 0.5],
+    ["-1,5 m", "SI", -1.5],
+    ["1e-3 m", "US", 0.001],
+    ["2.5E2 m", "US", 250],
+    ["+1/2 m", "SI", 0.5],
+    ["-1/2 m", "SI", -0.5],
+    ["1 - 1/2 m", "SI", 1.5],
+    ["10 1/2 m", "SI", 10.5],
+    ["1 ⅛ m", "SI", 1.125],
+    ["¼ m", "SI", 0.25],
+    ["¾ m", "SI", 0.75],
+    ["⅜ m", "SI", 0.375],
+    ["⅝ m", "SI", 0.625],
+    ["⅞ m", "SI", 0.875],
+    ["⅔ m", "SI", 2 / 3],
+  ])("%s in %s is %d", (text, system, value) => expect(read(text, "length", system)).toEqual(close(value)));
+
+  test.each(["1,200 m", "1 200 m", "1'200 m", "-1,234,567 m", "12,345 m"])("%s has thousands apart", (text) =>
+    expect(read(text, "length", "SI")).toBe("expected a number without thousands separators"),
+  );
+
+  test.each([
+    ["1234,567 m", 1234.567],
+    ["1,2345 m", 1.2345],
+    ["1,25 m", 1.25],
+  ])("%s has none: a comma is the decimal mark in SI", (text, value) =>
+    expect(read(text, "length", "SI")).toEqual(close(value)),
+  );
+
+  test("of feet may be negative with their inches, and is at most 11 and a fraction of them", () => {
+    expect(read("-3' 6\"", "length", "SI")).toEqual(close(-1.0668));
+    expect(read("+3' 6\"", "length", "SI")).toEqual(close(1.0668));
+    expect(read("3 foot 6 inches", "length")).toEqual(close(1.0668));
+    expect(read("3' 11 15/16\"", "length")).toEqual(close(47.9375 * 0.0254));
+    expect(read("3' 12\"", "length")).toBe("inches behind feet must be below 12, got 12");
+    expect(read("3,5' 6\"", "length")).toBe("feet with inches must be whole, got 3,5");
+  });
+});
