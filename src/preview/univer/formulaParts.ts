@@ -7,15 +7,15 @@ import type { ICellData, Injector, IObjectMatrixPrimitiveType, Nullable, Workboo
 import { CalculateController } from "@univerjs/engine-formula";
 import type { FormulaDataModel } from "@univerjs/engine-formula";
 
-export type SheetFormulas = Readonly<
+export type ListedFormulas = Readonly<
   Record<number, Readonly<Record<number, { readonly f?: string; readonly si?: string } | null>> | undefined>
 >;
-export type UnitFormulas = Readonly<Record<string, Readonly<Record<string, SheetFormulas | null>> | null>>;
+export type UnitFormulas = Readonly<Record<string, Readonly<Record<string, ListedFormulas | null>> | null>>;
 
 export interface FormulaPart {
   readonly unit: string;
   readonly sheet: string;
-  readonly formulas: SheetFormulas;
+  readonly formulas: ListedFormulas;
 }
 
 type Cells = IObjectMatrixPrimitiveType<Nullable<ICellData>>;
@@ -27,7 +27,7 @@ const ROWS = 200;
 const NOT_LISTED: UnitFormulas = Object.freeze({});
 
 /** A row's formulas; undefined where one of them shares its text with others. */
-function formulasOfRow(line: Readonly<Record<number, Nullable<ICellData>>>): SheetFormulas[number] | undefined {
+function formulasOfRow(line: Readonly<Record<number, Nullable<ICellData>>>): ListedFormulas[number] | undefined {
   const formulas: Record<number, { readonly f: string }> = {};
   for (const [column, cell] of Object.entries(line)) {
     if (isFormulaId(cell?.si)) return undefined;
@@ -38,12 +38,12 @@ function formulasOfRow(line: Readonly<Record<number, Nullable<ICellData>>>): She
 }
 
 /** Rows from one on, which the engine must see together: formulas in them share their text. */
-const rowsFrom = (row: number, all: SheetFormulas): SheetFormulas =>
+const rowsFrom = (row: number, all: ListedFormulas): ListedFormulas =>
   Object.fromEntries(Object.entries(all).filter(([one]) => Number(one) >= row));
 
 /** @param all lists the sheet in one piece */
-function* partsOfSheet(cells: Cells, all: () => SheetFormulas): Generator<SheetFormulas> {
-  let part: Record<number, SheetFormulas[number]> = {};
+function* partsOfSheet(cells: Cells, all: () => ListedFormulas): Generator<ListedFormulas> {
+  let part: Record<number, ListedFormulas[number]> = {};
   for (const [at, row] of Object.keys(cells).map(Number).entries()) {
     if (at > 0 && at % ROWS === 0) {
       yield part;
@@ -73,7 +73,7 @@ export function listInParts(injector: Injector): (list: UnitFormulas) => Iterabl
       const unit = workbook.getUnitId();
       for (const worksheet of workbook.getSheets()) {
         const sheet = worksheet.getSheetId();
-        const all = (): SheetFormulas => model.getSheetFormulaData(unit, sheet) as SheetFormulas;
+        const all = (): ListedFormulas => model.getSheetFormulaData(unit, sheet) as ListedFormulas;
         for (const formulas of partsOfSheet(worksheet.getCellMatrix().getMatrix(), all))
           yield { unit, sheet, formulas };
       }
