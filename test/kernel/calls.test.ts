@@ -45,6 +45,10 @@ describe("The argument units", () => {
   });
 });
 
+test.each(["US", "us", " si "])("%j in another argument's place is refused with the place of units", (word) =>
+  expect(run(doubling, 3, word)).toMatch(/got " ?(?:us|si) ?": units is the eighth argument$/i),
+);
+
 describe("A pressure", () => {
   const absolute = (...raw: readonly unknown[]) => (run(reading, ...raw) as unknown[][])[0]?.[1];
   // U.S. Standard Atmosphere, 1976: 101.325, 89.876 and 54.048 kPa at 0, 1000 and 5000 m (from memory).
@@ -60,6 +64,11 @@ describe("A pressure", () => {
   ])("of %j read as %j is %d kPa absolute", (pressure, basis, kPa) =>
     expect(absolute(pressure, basis, "SI")).toBeCloseTo(kPa, 1),
   );
+
+  test("is shown as it was read", () => {
+    const asRead = (basis: string) => (run(reading, 100, basis, "SI") as unknown[][])[1]?.[1];
+    for (const basis of ["gauge", "absolute", "1000 m"]) expect(asRead(basis)).toBeCloseTo(100, 9);
+  });
 
   test("of a vacuum is refused with what came", () => {
     expect(run(reading, -101.325, null, "SI")).toBe(

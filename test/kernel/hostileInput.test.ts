@@ -97,6 +97,7 @@ describe("A label that a block doesn't know", () => {
   test("is a heading beside a 0 where it resembles none, and the caution names it", () => {
     expect(shown(blocks, [["The machine", 0], AREA])).toEqual(shown(blocks, [AREA]));
     expect(zeroCaution(blocks, [["The machine", 0], AREA])).toMatch(/Taken as a heading: "The machine"\./);
+    expect(zeroCaution(blocks, [[0, 0], AREA])).toBeUndefined();
   });
 
   test("is a heading beside a blank, without a caution", () => {

@@ -35,6 +35,7 @@ describe("A word looks like another", () => {
   });
 
   test("if one letter differs, however short it is", () => {
+    expect(lookalike("?!", ["area"])).toBeUndefined();
     expect(lookalike("a1", ["a2"])).toBe("a2");
     expect(lookalike("ab", ["cd"])).toBeUndefined();
   });
@@ -48,6 +49,8 @@ describe("A word is misspelt", () => {
     ["wetre", "water", false],
     ["pressrue", "pressure", true],
     ["presrues", "pressure", false],
+    ["dischxyze", "discharge", true],
+    ["dxschxyze", "discharge", false],
     ["condesingg", "condensing", true],
     ["cindeisgmg", "condensing", false],
   ])("%s for %s: %s (one letter below five, two below nine, else three)", (text, known, misspelt) =>

@@ -75,6 +75,10 @@ describe("A value of a list", () => {
       ["draw", "", "m"],
       ["size", 2, "m"],
     ]);
+    expect(shown(list, { draw: 0.3048, size: 0.6096 }, "US")).toEqual([
+      ["draw", 1, "ft"],
+      ["size", 2, "ft"],
+    ]);
   });
 
   test("that is a word is shown as a text, though it looks like a number", () =>

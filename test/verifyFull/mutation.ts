@@ -4,7 +4,7 @@
  * noticed into `.cache/survivors.txt`.
  */
 import { spawnSync } from "node:child_process";
-import { appendFileSync, readFileSync, writeFileSync } from "node:fs";
+import { appendFileSync, existsSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { ROOT } from "../../scripts/root";
 import { mutationRuns, type MutationRun } from "./mutationRuns";
@@ -18,17 +18,20 @@ const BUDGET_MINUTES = Number(process.env["MUTATION_MINUTES"] ?? 60);
 const PICKED = process.env["MUTATION_OF"] ?? "";
 
 const PAGE = join(ROOT, "docs/mutation.md");
+const KNOWN = join(ROOT, ".cache/mutation.json");
 const SURVIVORS = join(ROOT, ".cache/survivors.txt");
 
 interface Mutant {
   readonly status: string;
   readonly mutatorName: string;
   readonly replacement?: string;
+  /** Tests that reach it; none where it is made once at load. */
+  readonly coveredBy?: readonly string[];
   readonly location: { readonly start: { readonly line: number; readonly column: number } };
 }
 
 interface MutationReport {
-  readonly files: Readonly<Record<string, { readonly mutants: readonly Mutant[] }>>;
+  readonly files: Readonly<Record<string, { mutants: readonly Mutant[] }>>;
 }
 
 function scoreOf(file: string, mutants: readonly Mutant[]): Score {
@@ -51,8 +54,19 @@ const survivorsOf = (file: string, mutants: readonly Mutant[]): string =>
     )
     .join("\n");
 
+/** Forgets survivors among what is made once at load: Stryker would not try them again when tests are added. */
+function forgetSurvivorsAtLoad(files: readonly string[]): void {
+  if (!existsSync(KNOWN)) return;
+  const known = JSON.parse(readFileSync(KNOWN, "utf8")) as MutationReport;
+  for (const file of files.map((path) => known.files[path]))
+    if (file !== undefined)
+      file.mutants = file.mutants.filter(({ status, coveredBy = [] }) => status !== "Survived" || coveredBy.length > 0);
+  writeFileSync(KNOWN, JSON.stringify(known));
+}
+
 /** Runs Stryker, and keeps the scores. @returns whether it worked */
 function runStryker({ files, tests, ignoreStatic, environment }: MutationRun): boolean {
+  forgetSurvivorsAtLoad(files);
   const command = [join(ROOT, "node_modules/@stryker-mutator/core/bin/stryker.js"), "run", "--mutate", files.join(",")];
   const { status } = spawnSync(process.execPath, [...command, ...(ignoreStatic === true ? ["--ignoreStatic"] : [])], {
     cwd: ROOT,
