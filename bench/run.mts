@@ -47,7 +47,17 @@ async function bundled(name: string): Promise<string> {
 const IN_PAGE = ["workbook.ts"];
 
 /** This program, and what benches share. */
-const NOT_BENCHES = ["run.mts", "budget.ts", "largeBook.ts", "mainThread.ts", "taskTimes.ts"];
+const NOT_BENCHES = [
+  "run.mts",
+  "budget.ts",
+  "largeBook.ts",
+  "mainThread.ts",
+  "mixedBook.ts",
+  "mixedPage.ts",
+  "mixedSheets.ts",
+  "profileShares.ts",
+  "taskTimes.ts",
+];
 
 const wanted = process.argv.slice(2).filter((name) => name !== "--docs");
 const intoDocs = process.argv.includes("--docs");

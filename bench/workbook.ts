@@ -48,7 +48,8 @@ async function timed<T>(what: string, step: () => Promise<T>): Promise<T> {
 async function handOver(bytes: Uint8Array): Promise<void> {
   const survey = await timed("hand over: survey", () => surveyBook(bytes, engine));
   if (survey === undefined) throw new Error("the workbook has no call of ours");
-  await timed("hand over: list of what is hidden", () => listHidden(survey.pack, survey.stored.facts, survey.proposed));
+  const { pack, proposed, stored } = survey;
+  await timed("hand over: list of what is hidden", () => listHidden(pack, stored.facts, proposed, {}, stored.frames));
   const facts = { project: "Fernhill Hall (invented)", file: "large.xlsx", date: "2026-11-26" };
   await timed("hand over: copy", () =>
     makeCopy(survey, { choice: { sheets: survey.proposed }, others: "live", facts }, engine),

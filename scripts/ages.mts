@@ -8,6 +8,9 @@ import { join } from "node:path";
 import { ensureBuilt } from "./ensureBuilt.mjs";
 import type { SbomComponent } from "./release/sbom";
 import { ROOT } from "./root";
+import { endWithReader } from "../src/preview/cli/endWithReader";
+
+endWithReader();
 
 const DAY = 86_400_000;
 

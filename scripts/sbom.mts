@@ -4,6 +4,9 @@ import { join } from "node:path";
 import { ensureBuilt } from "./ensureBuilt.mjs";
 import { packageVersion } from "./manifest/output";
 import { type SbomComponent, componentsOf, readLock, sbomText } from "./release/sbom";
+import { endWithReader } from "../src/preview/cli/endWithReader";
+
+endWithReader();
 
 const { components } = JSON.parse(readFileSync(join(await ensureBuilt(), "sbom.json"), "utf8")) as {
   readonly components: readonly SbomComponent[];

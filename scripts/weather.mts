@@ -5,6 +5,9 @@
 import { readFileSync } from "node:fs";
 import { fileText } from "../src/workbook/weather/fileText";
 import { readWeather } from "../src/workbook/weather/weather";
+import { endWithReader } from "../src/preview/cli/endWithReader";
+
+endWithReader();
 
 try {
   const args = process.argv.slice(2);

@@ -1,6 +1,5 @@
 /** Finds the panel's host and mounts the panel. */
-import "@fluentui/web-components/button/define.js";
-import "@fluentui/web-components/text-input/define.js";
+import "./controls";
 import { STARTER_SHEETS } from "../sheets";
 import { excelWorkbook } from "../workbook/excel/excelWorkbook";
 import type { SessionLog } from "../workbook/callLog";

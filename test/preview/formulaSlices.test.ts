@@ -76,6 +76,23 @@ describe("On the page", () => {
     expect(valuesAt(book, "B1:B20").flat()).toEqual(formulas.map((_, row) => 100 + row));
   });
 
+  test.each([2, 10, 19])("what is typed over formulas at turn %i of their calculation stays", async (turn) => {
+    const formulas = Array.from({ length: 20 }, (_, row) => formula(row, 1, `=A$1+${row}`));
+    const cells = [{ row: 0, column: 0, value: 1 }, ...formulas, formula(2, 2, "=B3*2")];
+    const { book, eachTurn } = slicedBook({}, cells);
+    await book.whenCalculated();
+    let left = turn;
+    eachTurn(() => {
+      if (--left > 0) return;
+      eachTurn(() => undefined);
+      book.write([3, 18].map((row) => ({ ...placeOf(`B${String(row)}`), content: 777 })));
+    });
+    await put(book, { A1: 50 });
+    expect(left).toBe(0);
+    expect([valueAt(book, "B3"), valueAt(book, "C3"), valueAt(book, "B18")]).toEqual([777, 1554, 777]);
+    expect([valueAt(book, "B2"), valueAt(book, "B20")]).toEqual([51, 69]);
+  });
+
   test("a calculation that is stopped in its list leaves no errors", async () => {
     const formulas = Array.from({ length: 30 }, (_, row) => formula(row, 1, `=A$1+${row}`));
     const { book, eachTurn } = slicedBook({}, [{ row: 0, column: 0, value: 1 }, ...formulas]);

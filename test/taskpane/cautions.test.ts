@@ -87,6 +87,27 @@ describe.skipIf(!HAS_CHROMIUM)("The view Cautions", { timeout: 30_000 }, () => {
     );
   });
 
+  test("buttons of an earlier scan leave the memory", async () => {
+    await pane.open();
+    const scanAgain = async (): Promise<void> => {
+      await pane.page.evaluate(async () => {
+        const list = document.querySelector("#view-cautions h3");
+        globalThis.book.changed("Pool loop");
+        while (list?.isConnected === true) await new Promise((resolve) => setTimeout(resolve, 10));
+      });
+    };
+    const session = await pane.page.context().newCDPSession(pane.page);
+    const buttons = await pane.page.evaluateHandle(() =>
+      [...document.querySelectorAll("#view-cautions fluent-button")].map((button) => new WeakRef(button)),
+    );
+    expect(await buttons.evaluate((all) => all.length)).toBeGreaterThan(0);
+    await scanAgain();
+    // What a task has looked at stays until it ends.
+    await pane.page.waitForTimeout(0);
+    await session.send("HeapProfiler.collectGarbage");
+    expect(await buttons.evaluate((all) => all.filter((button) => button.deref() !== undefined).length)).toBe(0);
+  });
+
   test("a workbook without our functions is offered the starter sheets", async () => {
     await pane.open("?empty");
     expect(await pane.page.locator("#view-cautions").textContent()).toContain(

@@ -9,7 +9,7 @@ import { join } from "node:path";
 import { ROOT } from "../../scripts/root";
 import { mutationRuns, type MutationRun } from "./mutationRuns";
 import { withScores, type Score } from "./mutationScores";
-import type { Part } from "./vitestPart";
+import type { Part } from "./part";
 
 /** No run is begun after that; the one at work may take longer. */
 const BUDGET_MINUTES = Number(process.env["MUTATION_MINUTES"] ?? 60);

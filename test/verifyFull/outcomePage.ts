@@ -2,7 +2,7 @@
 import { execFileSync } from "node:child_process";
 import { cpus } from "node:os";
 import { ROOT } from "../../scripts/root";
-import type { Part } from "./vitestPart";
+import type { Part } from "./part";
 
 const commit = (): string => {
   try {

@@ -1,6 +1,6 @@
 /**
  * Runs the checks that take minutes or an hour, `npm run verify:full`, and writes what they print into docs/verify-full.md. They
- * are no part of `npm test`.
+ * are no part of `npm test`. With `--list` it only names its parts.
  */
 import { writeFileSync } from "node:fs";
 import { join } from "node:path";
@@ -8,7 +8,8 @@ import { ROOT } from "../../scripts/root";
 import { sheetEngineAlias } from "../../src/preview/packages.mjs";
 import { verifyMutants } from "./mutation";
 import { outcomePage } from "./outcomePage";
-import { runVitestPart } from "./vitestPart";
+import type { Part } from "./part";
+import { runVitestPart } from "./vitestPart.mjs";
 
 /**
  * 5,000 lists of arguments of each function (500 of those that take long), 400 random workbooks with commands over them, and
@@ -16,21 +17,30 @@ import { runVitestPart } from "./vitestPart";
  */
 const RANDOM_RUNS = ["test/fuzz/functions.test.ts", "test/fuzz/workbooks.test.ts", "test/preview/literalCalls.test.ts"];
 
-process.env["VERIFY_FULL"] = "1";
-const parts = [
-  await runVitestPart(
-    "Excel commands stopped at every action, large workbooks, master checks, soak",
-    [],
-    {
-      config: false,
-      include: ["test/verifyFull/**/*.full.ts"],
-      testTimeout: 900_000,
-      globalSetup: ["test/setup/build.ts"],
-    },
-    { cacheDir: ".cache/vite", resolve: { alias: sheetEngineAlias(ROOT) } },
-  ),
-  await runVitestPart("Random calls and workbooks", RANDOM_RUNS),
-  verifyMutants(),
-];
-writeFileSync(join(ROOT, "docs/verify-full.md"), outcomePage(parts));
-process.exitCode = parts.every(({ held }) => held) ? 0 : 1;
+const PARTS: Readonly<Record<string, (name: string) => Part | Promise<Part>>> = {
+  "Excel commands stopped at every action, large workbooks, master checks, soaks": (name) =>
+    runVitestPart(
+      name,
+      [],
+      {
+        config: false,
+        include: ["test/verifyFull/**/*.full.ts"],
+        testTimeout: 900_000,
+        globalSetup: ["test/setup/build.ts"],
+      },
+      { cacheDir: ".cache/vite", resolve: { alias: sheetEngineAlias(ROOT) } },
+    ),
+  "Random calls and workbooks": (name) => runVitestPart(name, RANDOM_RUNS),
+  "Mutation testing": verifyMutants,
+};
+
+async function runAll(): Promise<boolean> {
+  process.env["VERIFY_FULL"] = "1";
+  const parts: Part[] = [];
+  for (const [name, run] of Object.entries(PARTS)) parts.push(await run(name));
+  writeFileSync(join(ROOT, "docs/verify-full.md"), outcomePage(parts));
+  return parts.every(({ held }) => held);
+}
+
+if (process.argv.includes("--list")) process.stdout.write(`${Object.keys(PARTS).join("\n")}\n`);
+else process.exitCode = (await runAll()) ? 0 : 1;

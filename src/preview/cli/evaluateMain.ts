@@ -2,6 +2,7 @@ import { once } from "node:events";
 import { join } from "node:path";
 
 import { engineThread } from "./engineThread";
+import { endWithReader } from "./endWithReader";
 import type { Evaluated } from "./evaluate";
 import { lineGroups } from "./lineGroups";
 import { reportLines } from "./reportLines";
@@ -44,8 +45,7 @@ const main = async (args: readonly string[]): Promise<void> => {
   }
 };
 
-// Who reads the answers may have seen enough, as `head` does.
-process.stdout.on("error", (error: NodeJS.ErrnoException) => process.exit(error.code === "EPIPE" ? 0 : 1));
+endWithReader();
 
 main(process.argv.slice(2)).catch((thrown: unknown) => {
   process.stderr.write(`evaluate: ${thrown instanceof Error ? thrown.message : String(thrown)}\n`);

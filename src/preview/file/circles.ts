@@ -2,7 +2,7 @@
 import { isCellFault, type Address } from "../../workbook/port";
 import type { SheetBook } from "../host/sheetBook";
 import type { BookData, CellData } from "./bookData";
-import { cellKey } from "./followers";
+import { cellSet } from "./cellMap";
 import type { FileBook } from "./openedBook";
 
 const ERROR = /^#[A-Z0-9/]+[!?]?$/;
@@ -39,6 +39,6 @@ export function circularCells({ data, facts }: FileBook, book: SheetBook): reado
 
 export function circlesKept(data: BookData, cells: readonly Address[]): BookData {
   if (cells.length === 0) return data;
-  const circles = new Set(cells.map(cellKey));
-  return keepCircles(data, (sheet, { row, column }) => circles.has(cellKey({ sheet, row, column })));
+  const circles = cellSet(cells);
+  return keepCircles(data, (sheet, { row, column }) => circles.has({ sheet, row, column }));
 }

@@ -2,9 +2,11 @@
 import { callsUs, type CellChange, type CellContent } from "../../workbook/package";
 import type { Address } from "../../workbook/port";
 import { addressText } from "../../workbook/reader/reference";
+import { placeNumber } from "../../workbook/columns";
 import type { BookData, CellData, PlainValue, SheetData } from "./bookData";
+import { cellMap } from "./cellMap";
 import { FILE_TOLERANCE, sameAsFile, type ShownValue } from "./differences";
-import { cellKey, followers } from "./followers";
+import { followers } from "./followers";
 import type { FormulaTexts } from "./formulaTexts";
 import { fileSpill, fileValue } from "./newSheets";
 import type { FileBook } from "./openedBook";
@@ -17,23 +19,37 @@ export interface FileChanges {
   readonly outdated: readonly string[];
 }
 
+type Pause = () => Promise<void> | undefined;
+
 /** A cell as it was opened and as it is now. */
 interface Pair extends Address {
   readonly before: CellData | undefined;
   readonly now: CellData | undefined;
 }
 
-const byPlace = ({ cells }: SheetData): Map<string, CellData> =>
-  new Map(cells.map((cell) => [`${cell.row},${cell.column}`, cell] as const));
-
-function pairsOf(before: SheetData, now: SheetData): readonly Pair[] {
-  const [old, current] = [byPlace(before), byPlace(now)];
-  const places = new Set([...old.keys(), ...current.keys()]);
-  return [...places].map((place) => {
-    const [a, b] = [old.get(place), current.get(place)];
-    const { row, column } = a ?? b ?? { row: 0, column: 0 };
-    return { sheet: before.name, row, column, before: a, now: b };
-  });
+/** The cells that may have to be written: those that are no longer as they were, and those that keep their result. */
+async function addPairs(before: SheetData, now: SheetData, pairs: Pair[], pause: Pause): Promise<void> {
+  const current = new Map<number, CellData>();
+  const sheet = before.name;
+  for (const cell of now.cells) {
+    const wait = pause();
+    if (wait !== undefined) await wait;
+    current.set(placeNumber(cell.row, cell.column), cell);
+  }
+  for (const cell of before.cells) {
+    const wait = pause();
+    if (wait !== undefined) await wait;
+    const { row, column } = cell;
+    const place = placeNumber(row, column);
+    const same = current.get(place);
+    current.delete(place);
+    if (same !== cell || cell.kept !== undefined) pairs.push({ sheet, row, column, before: cell, now: same });
+  }
+  for (const cell of current.values()) {
+    const wait = pause();
+    if (wait !== undefined) await wait;
+    pairs.push({ sheet, row: cell.row, column: cell.column, before: undefined, now: cell });
+  }
 }
 
 /** Spilled cells and cells that keep their result hold nothing that was typed. */
@@ -83,51 +99,66 @@ const formatChange = ({ before, now }: Pair): { readonly format?: string } => {
   return now === undefined || a === b ? {} : { format: b };
 };
 
+/** Each cell once: a new format joins what else changes there. */
+function joinedChanges() {
+  const changes: CellChange[] = [];
+  const places = cellMap<number>();
+  return {
+    changes,
+    add(change: CellChange): void {
+      const known = places.get(change);
+      if (known === undefined) places.set(change, changes.push(change) - 1);
+      else changes[known] = { ...changes[known], ...change };
+    },
+  };
+}
+
+const differs = ({ before, now }: Pair, tolerance: number): boolean =>
+  before?.formula !== undefined && now !== undefined && !sameAsFile(shownBy(before), shownBy(now), tolerance);
+
+/** What the page works out otherwise than the file showed it: what was typed, and functions of ours. */
+async function changedPairs(pairs: readonly Pair[], pause: Pause) {
+  const [typed, ours]: [Pair[], Pair[]] = [[], []];
+  for (const pair of pairs) {
+    const wait = pause();
+    if (wait !== undefined) await wait;
+    if (isTyped(pair)) typed.push(pair);
+    else if (differs(pair, FILE_TOLERANCE) && callsUs(pair.before?.formula ?? "")) ours.push(pair);
+  }
+  return { typed: new Set(typed), roots: [...typed, ...ours] };
+}
+
 /** @param now the workbook of the page */
 export async function fileChanges(
   { data, known }: FileBook,
   now: BookData,
   texts: FormulaTexts,
-  pause: () => Promise<void> | undefined = () => undefined,
+  pause: Pause = () => undefined,
 ): Promise<FileChanges> {
   const opened = new Map(data.sheets.map((sheet) => [sheet.name, sheet] as const));
   const pairs: Pair[] = [];
   for (const sheet of now.sheets) {
     const before = opened.get(sheet.name);
-    if (before !== undefined) for (const pair of pairsOf(before, sheet)) pairs.push(pair);
-    await pause();
+    if (before !== undefined) await addPairs(before, sheet, pairs, pause);
   }
-  const differs = ({ before, now: cell }: Pair, tolerance: number): boolean =>
-    before?.formula !== undefined && cell !== undefined && !sameAsFile(shownBy(before), shownBy(cell), tolerance);
-  const typed = pairs.filter(isTyped);
-  const ours = pairs.filter(
-    (pair) => callsUs(pair.before?.formula ?? "") && !isTyped(pair) && differs(pair, FILE_TOLERANCE),
-  );
-  const roots = [...typed, ...ours];
+  const { typed, roots } = await changedPairs(pairs, pause);
   const added = now.sheets.filter(({ name }) => !opened.has(name));
   const graph = roots.length === 0 ? undefined : await followers(now, known, pause);
-  const follows = graph?.of(roots) ?? new Set<string>();
-  const cells: CellChange[] = [];
+  const follows = await graph?.of(roots);
+  const { changes: cells, add } = joinedChanges();
   const outdated: string[] = [];
-  const edited = new Set(typed.map(cellKey));
   for (const pair of pairs) {
-    await pause();
+    const wait = pause();
+    if (wait !== undefined) await wait;
     const { sheet, row, column, before } = pair;
     const format = formatChange(pair);
-    if (edited.has(cellKey(pair))) cells.push({ sheet, row, column, content: typedContent(pair, texts), ...format });
+    if (typed.has(pair)) add({ sheet, row, column, content: typedContent(pair, texts), ...format });
     else {
-      if ("format" in format) cells.push({ sheet, row, column, ...format });
-      if (!follows.has(cellKey(pair))) continue;
+      if ("format" in format) add({ sheet, row, column, ...format });
+      if (follows?.has(pair) !== true) continue;
       if (before?.kept !== undefined) outdated.push(addressText(pair));
-      else if (differs(pair, 0)) cells.push(...resultChanges(pair, texts));
+      else if (differs(pair, 0)) resultChanges(pair, texts).forEach(add);
     }
   }
-  return { cells: joinedChanges(cells), added, outdated };
-}
-
-/** Each cell once: a new format joins what else changes there. */
-function joinedChanges(changes: readonly CellChange[]): readonly CellChange[] {
-  const found = new Map<string, CellChange>();
-  for (const change of changes) found.set(cellKey(change), { ...found.get(cellKey(change)), ...change });
-  return [...found.values()];
+  return { cells, added, outdated };
 }

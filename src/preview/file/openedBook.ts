@@ -1,7 +1,9 @@
 /** Reads a workbook file: its package, which saving changes, and the workbook as the sheet engine takes it. */
 import {
   cellContext,
+  forgetUnpacked,
   openPackage,
+  PACKAGE_LIMITS,
   readBook,
   readLooks,
   readStoredSheet,
@@ -79,7 +81,7 @@ export async function openedBook(
   work: PackageWork = {},
   pause: () => Promise<void> | undefined = () => undefined,
 ): Promise<OpenedBook> {
-  const pack = await openPackage(bytes, work);
+  const pack = await openPackage(bytes, work, PACKAGE_LIMITS, true);
   const facts = await readBook(pack);
   const stored = await storedSheets(pack, facts, work);
   const looks = await readLooks(pack, facts);
@@ -99,5 +101,10 @@ export async function openedBook(
     const data = collector.sheet(sheet.facts, state !== "visible");
     sheets.push(names.length === 0 ? data : { ...data, names });
   }
-  return { pack, facts, known, data: { sheets: keepNestedTotals(sheets), names: globalNames(known) } };
+  return {
+    pack: forgetUnpacked(pack),
+    facts,
+    known,
+    data: { sheets: keepNestedTotals(sheets), names: globalNames(known) },
+  };
 }

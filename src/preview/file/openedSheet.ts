@@ -1,5 +1,6 @@
 /** A sheet of a file as the sheet engine takes it. */
 import type { FileCell, FileFormula, NewStyle, StoredSheetFacts, ValidationFacts } from "../../workbook/package";
+import { placeNumber } from "../../workbook/columns";
 import { isCellFault, type CellValue } from "../../workbook/port";
 import { isStateCondition } from "../../sheets/states";
 import { parseCells } from "../../workbook/reader/reference";
@@ -50,8 +51,8 @@ type Cells = NonNullable<ReturnType<typeof parseCells>>;
 type FormulaPart = Pick<CellData, "formula" | "source" | "kept">;
 
 export function sheetCollector(name: string, { known, looks, typed }: SheetReading): SheetCollector {
-  const cells = new Map<string, CellData>();
-  const arrays = new Map<string, OpenArray>();
+  const cells = new Map<number, CellData>();
+  const arrays = new Map<number, OpenArray>();
   const { cells: styles } = known.book.styles;
   const formulaPart = (stored: Stored, { row, column, value }: FileCell): FormulaPart => {
     const source = typed(stored.text);
@@ -61,17 +62,22 @@ export function sheetCollector(name: string, { known, looks, typed }: SheetReadi
     if ("why" in read) return keep(read.why);
     return { formula: read.formula, ...(read.formula !== source && { source }) };
   };
+  const lookParts = new Map<number, Pick<CellData, "look" | "format">>();
   const lookPart = (style: number): Pick<CellData, "look" | "format"> => {
+    const known = lookParts.get(style);
+    if (known !== undefined) return known;
     const look = looks[style] ?? {};
     const format = styles[style]?.numberFormat ?? "General";
-    return { ...(Object.keys(look).length > 0 && { look }), ...(format !== "General" && { format }) };
+    const part = { ...(Object.keys(look).length > 0 && { look }), ...(format !== "General" && { format }) };
+    lookParts.set(style, part);
+    return part;
   };
   const openArray = ({ row, column, formula }: FileCell, part: FormulaPart): OpenArray["spill"] | undefined => {
     if (formula?.kind !== "array" && formula?.kind !== "dataTable") return undefined;
     const { rows, columns } = formula.area;
     if (rows * columns < 2 || rows * columns > LARGEST_SPILL) return undefined;
     const spill = emptySpill(rows, columns);
-    arrays.set(`${row},${column}`, { isKept: part.kept !== undefined, row, column, spill });
+    arrays.set(placeNumber(row, column), { isKept: part.kept !== undefined, row, column, spill });
     return spill;
   };
   return {
@@ -80,18 +86,25 @@ export function sheetCollector(name: string, { known, looks, typed }: SheetReadi
       const value = plainOf(cell.value);
       const looked = lookPart(style);
       if (formula?.kind === "filled") {
-        const array = arrays.get(`${formula.by.row},${formula.by.column}`);
+        const array = arrays.get(placeNumber(formula.by.row, formula.by.column));
         const line = array?.spill[row - array.row];
         if (array !== undefined && line !== undefined) line[column - array.column] = value;
         // The formula fills the cells again; old results there would block it.
-        cells.set(`${row},${column}`, { row, column, value: array?.isKept === false ? null : value, ...looked });
+        cells.set(placeNumber(row, column), { row, column, value: array?.isKept === false ? null : value, ...looked });
         return;
       }
       const part = formula === undefined ? {} : formulaPart(storedFormula(formula), cell);
       if (value === null && formula === undefined && Object.keys(looked).length === 0) return;
       const spill = openArray(cell, part);
       if (spill?.[0] !== undefined) spill[0][0] = value;
-      cells.set(`${row},${column}`, { row, column, value, ...part, ...looked, ...(spill !== undefined && { spill }) });
+      cells.set(placeNumber(row, column), {
+        row,
+        column,
+        value,
+        ...part,
+        ...looked,
+        ...(spill !== undefined && { spill }),
+      });
     },
     sheet(facts, hidden) {
       addRules(facts.validations, cells);
@@ -111,7 +124,7 @@ const isInside = ({ row, column, rows, columns }: Cells, at: CellData): boolean 
 const numberOrText = (text: string): number | string => (/^-?\d+(?:\.\d+)?$/.test(text) ? Number(text) : text);
 
 /** Gives each cell its rule, since the engine carries rules along with cells. */
-function addRules(rules: readonly ValidationFacts[], cells: Map<string, CellData>): void {
+function addRules(rules: readonly ValidationFacts[], cells: Map<number, CellData>): void {
   for (const { areas, formulas, type, ...rest } of rules) {
     if (!TYPES.includes(type)) continue;
     const rule = { ...rest, type: type as ValidationData["type"], formulae: formulas.map(numberOrText) };
@@ -119,7 +132,7 @@ function addRules(rules: readonly ValidationFacts[], cells: Map<string, CellData
   }
 }
 
-function addRule(validation: ValidationData, area: Cells | undefined, cells: Map<string, CellData>): void {
+function addRule(validation: ValidationData, area: Cells | undefined, cells: Map<number, CellData>): void {
   if (area === undefined) return;
   const { row: top, column: left, rows, columns } = area;
   if (rows * columns > MOST_EMPTY_CELLS) {
@@ -128,13 +141,13 @@ function addRule(validation: ValidationData, area: Cells | undefined, cells: Map
   }
   for (let row = top; row < top + rows; row++)
     for (let column = left; column < left + columns; column++) {
-      const key = `${row},${column}`;
+      const key = placeNumber(row, column);
       cells.set(key, { ...(cells.get(key) ?? { row, column, value: null }), validation });
     }
 }
 
 /** Cells that the file colours by the state that they say. */
-function addStates(rules: StoredSheetFacts["formatRules"], cells: Map<string, CellData>): void {
+function addStates(rules: StoredSheetFacts["formatRules"], cells: Map<number, CellData>): void {
   const areas = rules
     .filter(({ formulas }) => formulas.some(isStateCondition))
     .flatMap((rule) => rule.areas.split(/\s+/).flatMap((text) => parseCells(text) ?? []));

@@ -6,7 +6,7 @@ import { plainOf } from "./openedSheet";
 import type { SheetBook } from "../host/sheetBook";
 import type { BookData, CellData } from "./bookData";
 import { sameAsFile, type ShownValue } from "./differences";
-import { cellKey, followers } from "./followers";
+import { followers } from "./followers";
 import type { FileBook } from "./openedBook";
 import { isVolatile } from "./readable/volatile";
 
@@ -69,7 +69,8 @@ export async function differencesIn(
   const roots: Address[] = [];
   for (const { name: sheet, cells } of data.sheets)
     for (const cell of cells) {
-      await pause();
+      const wait = pause();
+      if (wait !== undefined) await wait;
       const { row, column, formula, value, spill } = cell;
       if (isVolatile(formula ?? cell.kept?.formula)) roots.push({ sheet, row, column });
       // What no program has calculated yet shows nothing to compare with.
@@ -80,9 +81,8 @@ export async function differencesIn(
         found.push({ sheet, row, column, address: addressText({ sheet, row, column }), stored, now });
     }
   if (roots.length === 0 || found.length === 0) return { differing: found, changing: [] };
-  const changing = (await followers(data, known, pause)).of(roots);
-  const isChanging = (cell: Address): boolean => changing.has(cellKey(cell));
-  return { differing: found.filter((cell) => !isChanging(cell)), changing: found.filter(isChanging) };
+  const changing = await (await followers(data, known, pause)).of(roots);
+  return { differing: found.filter((cell) => !changing.has(cell)), changing: found.filter(changing.has) };
 }
 
 /** @param book undefined where every cell is known to show what the file does */

@@ -10,14 +10,17 @@ interface FormulaNode {
   readonly row: number;
   readonly column: number;
   readonly formula?: string;
-  toRTreeItem(): unknown;
 }
 
-/** The part of the engine's dependencies that the search uses. */
-interface Dependencies {
-  _checkIsCycleDependency(list: readonly FormulaNode[]): boolean;
-  readonly _dependencyTreeCache: ReadonlyMap<number, FormulaNode>;
-  readonly _dependencyManagerService: { searchDependency(item: unknown): ReadonlySet<number> };
+type Pause = () => Promise<void> | undefined;
+
+/** The numbers of the formulas that depend on one. */
+type Dependents<T> = (formula: T) => readonly number[];
+
+/** The part of the engine's dependencies that the search replaces, and what it uses. */
+interface Dependencies<T extends FormulaNode> {
+  _checkIsCycleDependency(list: readonly T[], dependents: Dependents<T>, pause: Pause): Promise<boolean>;
+  readonly _dependencyTreeCache: ReadonlyMap<number, T>;
 }
 
 /** Functions that look at a reference's place and not at its value: their own cell is no circle. */
@@ -30,7 +33,11 @@ interface Visit {
 }
 
 /** Tarjan's search for strongly connected components, with a stack of its own: chains of formulas get long. */
-export function circular(start: readonly number[], following: (id: number) => readonly number[]): ReadonlySet<number> {
+export async function circular(
+  start: readonly number[],
+  following: (id: number) => readonly number[],
+  pause: Pause,
+): Promise<ReadonlySet<number>> {
   const order = new Map<number, number>();
   const lowest = new Map<number, number>();
   const component: number[] = [];
@@ -54,6 +61,8 @@ export function circular(start: readonly number[], following: (id: number) => re
   for (const first of start) {
     const path: Visit[] = order.has(first) ? [] : [enter(first)];
     for (let visit = path.at(-1); visit !== undefined; visit = path.at(-1)) {
+      const wait = pause();
+      if (wait !== undefined) await wait;
       const id = visit.following[visit.next++];
       if (id === undefined) {
         leave(visit);
@@ -69,23 +78,53 @@ export function circular(start: readonly number[], following: (id: number) => re
 
 const keyOf = (sheetId: string, row: number, column: number): string => `${sheetId}!${row}:${column}`;
 
+/** Whether a formula of the list depends on itself, as the engine finds out before anyone asks which. */
+async function hasCircle<T extends FormulaNode>(
+  list: readonly T[],
+  nodeOf: (id: number) => T | undefined,
+  dependents: Dependents<T>,
+  pause: Pause,
+): Promise<boolean> {
+  const state = new Map<number, "open" | "done">();
+  const stack: number[] = [];
+  for (const { treeId } of list) {
+    if (!state.has(treeId)) stack.push(treeId);
+    for (let id = stack.at(-1); id !== undefined; id = stack.at(-1)) {
+      const wait = pause();
+      if (wait !== undefined) await wait;
+      if (state.has(id)) {
+        state.set(id, "done");
+        stack.pop();
+        continue;
+      }
+      state.set(id, "open");
+      const node = nodeOf(id);
+      for (const next of node === undefined ? [] : dependents(node)) {
+        const known = state.get(next);
+        if (known === "open") return true;
+        if (known === undefined) stack.push(next);
+      }
+    }
+  }
+  return false;
+}
+
 /** Looks for circles in every calculation of an engine; the answer knows the cells in one. */
 export function findCycles(injector: Injector): (sheetId: string, row: number, column: number) => boolean {
-  const engine = injector.get(IFormulaDependencyGenerator) as unknown as Dependencies;
-  const check = engine._checkIsCycleDependency.bind(engine);
+  const engine = injector.get(IFormulaDependencyGenerator) as unknown as Dependencies<FormulaNode>;
   let cyclic: ReadonlySet<string> = new Set();
-  engine._checkIsCycleDependency = (list) => {
+  engine._checkIsCycleDependency = async (list, dependents, pause) => {
     cyclic = new Set();
-    if (!check(list)) return false;
     const nodeOf = (id: number): FormulaNode | undefined => engine._dependencyTreeCache.get(id);
+    if (!(await hasCircle(list, nodeOf, dependents, pause))) return false;
     const following = (id: number): readonly number[] => {
       const node = nodeOf(id);
-      if (node === undefined || PLACE_ONLY.test(node.formula ?? "")) return [];
-      return [...engine._dependencyManagerService.searchDependency(node.toRTreeItem())];
+      return node === undefined || PLACE_ONLY.test(node.formula ?? "") ? [] : dependents(node);
     };
-    const ids = circular(
+    const ids = await circular(
       list.map(({ treeId }) => treeId),
       following,
+      pause,
     );
     const cells = [...ids].flatMap((id) => nodeOf(id) ?? []);
     cyclic = new Set(cells.map(({ subUnitId, row, column }) => keyOf(subUnitId, row, column)));

@@ -10,6 +10,7 @@ import {
 } from "@univerjs/engine-formula";
 import { IFormulaRuntimeService } from "@univerjs/engine-formula";
 import { timeSlices } from "../../workbook/timeSlices";
+import { listInParts, type UnitFormulas } from "./formulaParts";
 
 interface AstNode {
   isForcedCalculateFunction(): boolean;
@@ -35,15 +36,14 @@ interface FormulaTree {
   pushRangeList(ranges: readonly IUnitRange[]): void;
 }
 
-type SheetFormulas = Readonly<Record<number, Readonly<Record<number, { readonly si?: string } | null>> | undefined>>;
-type UnitFormulas = Readonly<Record<string, Readonly<Record<string, SheetFormulas | null>> | null>>;
+type UnitData = Readonly<Record<string, Readonly<Record<string, object>> | undefined>>;
 
 /** The part of the engine's generator that is replaced, and what the replacement uses. */
 interface Generator {
   _generateTreeList(
     formulas: UnitFormulas,
     others: Readonly<Record<string, unknown>>,
-    units: unknown,
+    units: UnitData,
   ): Promise<FormulaTree[]>;
   _registerFormulas(units: readonly string[], formulas: UnitFormulas, data: unknown, list: FormulaTree[]): void;
   _registerOtherFormulas(others: unknown, units: readonly string[], list: FormulaTree[]): void;
@@ -65,22 +65,6 @@ interface Known {
 
 /** Others get a turn this often: a turn costs time as well. */
 const SLICE_MS = 40;
-
-/** Rows of a sheet that are listed at a time. */
-const ROWS = 200;
-
-/** Parts of a sheet; one part where formulas share their text, which the engine must see together. */
-function partsOf(sheet: SheetFormulas): readonly SheetFormulas[] {
-  const parts: Record<number, SheetFormulas[number]>[] = [];
-  let count = 0;
-  for (const [row, line] of Object.entries(sheet)) {
-    if (count++ % ROWS === 0) parts.push({});
-    const part = parts.at(-1);
-    if (part !== undefined) part[Number(row)] = line;
-    for (const item of Object.values(line ?? {})) if (item?.si !== undefined) return [sheet];
-  }
-  return parts;
-}
 
 /** A range of few rows is found by its rows. */
 const FEW_ROWS = 8;
@@ -114,6 +98,7 @@ export function keepDependencyTrees(injector: Injector): void {
   const config = injector.get(IFormulaCurrentConfigService);
   const runtime = injector.get(IFormulaRuntimeService);
   const manager = injector.get(IDependencyManagerService);
+  const partsOf = listInParts(injector);
   const known = new Map<number, Known>();
   /** Whether a formula is calculated for itself: by its own function, or because it is in what changed. */
   const dirtyCells = () => {
@@ -152,12 +137,13 @@ export function keepDependencyTrees(injector: Injector): void {
       manager.reset();
       known.clear();
     }
-    for (const [unit, sheets] of Object.entries(formulas))
-      for (const [sheet, cells] of Object.entries(sheets ?? {}))
-        for (const part of partsOf(cells ?? {})) {
-          await pause();
-          generator._registerFormulas([unit], { [unit]: { [sheet]: part } }, units, list);
-        }
+    for (const { unit, sheet, formulas: part } of partsOf(formulas)) {
+      const wait = pause();
+      if (wait !== undefined) await wait;
+      // A sheet that came after the beginning is calculated next.
+      if (units[unit]?.[sheet] !== undefined)
+        generator._registerFormulas([unit], { [unit]: { [sheet]: part } }, units, list);
+    }
     generator._registerOtherFormulas(others, Object.keys(others), list);
     generator._registerFeatureFormulas(list);
     const isDirty = dirtyCells();

@@ -4,14 +4,18 @@ import type { Injector, IUnitRange } from "@univerjs/core";
 import {
   ArrayValueObject,
   ICalculateFormulaService,
+  SetFormulaCalculationResultMutation,
   SetFormulaCalculationStartMutation,
   SetFormulaCalculationStopMutation,
   SetTriggerFormulaCalculationStartMutation,
 } from "@univerjs/engine-formula";
 import type { BaseValueObject } from "@univerjs/engine-formula";
 import { TriggerCalculationController, UpdateFormulaController } from "@univerjs/sheets-formula";
+import { sliceCalculationList } from "./calculationList";
 import { keepDependencyTrees } from "./dependencyTrees";
 import { heldStops, type HeldStops } from "./heldStops";
+import { readOneCellAlone } from "./oneCellArrays";
+import { resultPortions, type Results } from "./resultPortions";
 import { readWrittenSheetOnly } from "./writtenFormulas";
 
 const done = new WeakSet<object>();
@@ -88,6 +92,8 @@ function oneAfterTheOther(injector: Injector, stops: HeldStops | undefined): () 
   const acquire = lock.acquire.bind(lock);
   const commands = injector.get(ICommandService);
   const execute = commands.executeCommand.bind(commands);
+  const apply = (found: Results) => execute(SetFormulaCalculationResultMutation.id, found, { onlyLocal: true });
+  const results = resultPortions(injector, apply);
   let running = 0;
   /** The last one holds what those before it hold. */
   let waiting: object | undefined;
@@ -102,7 +108,11 @@ function oneAfterTheOther(injector: Injector, stops: HeldStops | undefined): () 
   };
   lock.acquire = (key, work) => {
     running += 1;
-    const run = acquire(key, work);
+    const run = acquire(key, async () => {
+      results.begin();
+      await work();
+      await results.write();
+    });
     run.then(end, end);
     return run;
   };
@@ -112,6 +122,7 @@ function oneAfterTheOther(injector: Injector, stops: HeldStops | undefined): () 
   };
   commands.executeCommand = async (...given) => {
     const [id, params] = given;
+    if (id === SetFormulaCalculationResultMutation.id && results.takes(params as Results)) return true as never;
     const next = nextOf(id, params);
     if (running === 0 || next === undefined) return execute(...given);
     waiting = next;
@@ -134,7 +145,9 @@ export function endProgress(injector: Injector): void {
 export function speedUpEngine(injector: Injector, isSliced: boolean): () => boolean {
   compareOneCell();
   readWrittenSheetOnly();
+  readOneCellAlone();
   keepDependencyTrees(injector);
+  sliceCalculationList(injector);
   joinRanges(injector.get(TriggerCalculationController) as unknown as DirtyRanges);
   calculateWhenAsked(injector);
   return oneAfterTheOther(injector, isSliced ? heldStops(injector) : undefined);

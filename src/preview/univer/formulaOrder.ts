@@ -19,17 +19,23 @@ const SHEET_SIZE = WIDTH * 1_048_576;
 
 /** Formulas by place: those of a range are found in it, or one by one where the range is larger than their number. */
 function formulasInRanges(cells: readonly OrderedFormula[]) {
-  const sheets = new Map<string, Map<number, number>>();
-  for (const [id, { sheetId, row, column }] of cells.entries()) {
-    const places = sheets.get(sheetId) ?? new Map<number, number>();
-    sheets.set(sheetId, places);
-    places.set(row * WIDTH + column, id);
-  }
+  const index = (): Map<string, Map<number, number>> => {
+    const sheets = new Map<string, Map<number, number>>();
+    for (const [id, { sheetId, row, column }] of cells.entries()) {
+      const places = sheets.get(sheetId) ?? new Map<number, number>();
+      sheets.set(sheetId, places);
+      places.set(row * WIDTH + column, id);
+    }
+    return sheets;
+  };
+  /** Made when it is asked for: most workbooks need none. */
+  let known: ReturnType<typeof index> | undefined;
   let looks = 0;
   return {
     isTooMuch: () => looks > MOST_LOOKS,
     within({ sheetId, range }: OrderedFormula["inputs"][number]): readonly number[] {
-      const places = sheets.get(sheetId);
+      known ??= index();
+      const places = known.get(sheetId);
       if (places === undefined || looks > MOST_LOOKS) return [];
       const found: number[] = [];
       const { startRow, endRow, startColumn, endColumn } = range;
@@ -69,7 +75,8 @@ export async function mayCircle(
   const index = formulasInRanges(cells);
   const forward: number[] = [];
   for (const [id, cell] of cells.entries()) {
-    await pause();
+    const wait = pause();
+    if (wait !== undefined) await wait;
     const own = order(cell);
     const isLater = ({ sheetId, range: { endRow, endColumn } }: OrderedFormula["inputs"][number]): boolean =>
       !(order({ sheetId, row: endRow, column: endColumn }) < own);
@@ -78,5 +85,5 @@ export async function mayCircle(
   if (forward.length === 0) return index.isTooMuch();
   const following = (id: number): readonly number[] =>
     (cells[id]?.inputs ?? []).flatMap((input) => index.within(input));
-  return circular(forward, following).size > 0 || index.isTooMuch();
+  return (await circular(forward, following, pause)).size > 0 || index.isTooMuch();
 }

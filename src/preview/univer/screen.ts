@@ -37,6 +37,7 @@ import { guardFocus } from "./keyboardFocus";
 import { functionClasses } from "./start";
 import type { FunctionSet } from "./start";
 import { showStates } from "./stateLooks";
+import { closeRedrawChannels } from "./redrawChannels";
 import { univerBook } from "./univerBook";
 
 export interface ScreenBook extends SheetBook {
@@ -101,6 +102,7 @@ export const startOnScreen = (container: HTMLElement, set: FunctionSet, first: B
     logLevel: LogLevel.ERROR,
   });
   const slices = formulaSlices();
+  closeRedrawChannels();
   // Before the engine's own listeners.
   const focus = guardFocus(univer, container);
   nameControls(container);

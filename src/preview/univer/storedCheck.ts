@@ -47,28 +47,37 @@ function oneResult(given: EngineValue): PlainValue | null | undefined {
   return (value as BaseValueObject).isNull() ? 0 : (value as BaseValueObject).getValue();
 }
 
-interface References {
-  readonly cell: OrderedFormula;
+interface Nodes {
+  readonly references: readonly AstNode[];
   /** OFFSET and the like: the cells that they mean aren't known before. */
   readonly isUnclear: boolean;
+  /** A function that gives its result later. */
+  readonly isAsync: boolean;
 }
 
-function referencesOf(node: AstNode, at: Pick<OrderedFormula, "sheetId" | "row" | "column">): References {
-  const inputs: { sheetId: string; range: OrderedFormula["inputs"][number]["range"] }[] = [];
-  let isUnclear = false;
-  const visit = (one: AstNode): void => {
-    if (one.nodeType === FUNCTION && (one as unknown as { isAddress(): boolean }).isAddress()) isUnclear = true;
-    if (one.nodeType === REFERENCE) {
-      const value = one.getValue();
-      if (value?.isReferenceObject()) {
-        const { sheetId, range } = (value as BaseReferenceObject).toUnitRange();
-        inputs.push({ sheetId, range });
-      }
+function nodesOf(root: AstNode): Nodes {
+  const references: AstNode[] = [];
+  let [isUnclear, isAsync] = [false, false];
+  const visit = (node: AstNode): void => {
+    if (node.nodeType === REFERENCE) references.push(node);
+    else if (node.nodeType === FUNCTION) isUnclear ||= (node as unknown as { isAddress(): boolean }).isAddress();
+    for (const child of node.getChildren()) {
+      isAsync ||= child.isAsync();
+      visit(child);
     }
-    for (const child of one.getChildren()) visit(child);
   };
-  visit(node);
-  return { cell: { ...at, inputs }, isUnclear };
+  visit(root);
+  return { references, isUnclear, isAsync };
+}
+
+/** The cells that references were found to mean. */
+function inputsOf(references: readonly AstNode[]): OrderedFormula["inputs"] {
+  const inputs: OrderedFormula["inputs"][number][] = [];
+  for (const reference of references) {
+    const value = reference.getValue();
+    if (value?.isReferenceObject()) inputs.push((value as BaseReferenceObject).toUnitRange());
+  }
+  return inputs;
 }
 
 interface Found {
@@ -117,12 +126,13 @@ function formulaRunner(injector: Injector, workbook: Workbook) {
   return (sheet: Worksheet, { row, column, formula }: Found) => {
     const sheetId = sheet.getSheetId();
     const node = generateAstNode(unit, formula, lexer, builder, config);
-    if (interpreter.checkAsyncNode(node)) return undefined;
+    const { references, isUnclear, isAsync } = nodesOf(node);
+    if (isAsync) return undefined;
     runtime.setCurrent(row, column, sheet.getRowCount(), sheet.getColumnCount(), sheetId, unit);
     const result = oneResult(interpreter.execute({ node, refOffsetX: 0, refOffsetY: 0 }));
-    const references = referencesOf(node, { sheetId, row, column });
+    const cell: OrderedFormula = { sheetId, row, column, inputs: inputsOf(references) };
     node.resetCalculationState();
-    return result === undefined ? undefined : { result, ...references };
+    return result === undefined ? undefined : { result, cell, isUnclear };
   };
 }
 

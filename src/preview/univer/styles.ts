@@ -77,7 +77,8 @@ const edgeOf = (border: Nullable<IBorderStyleData>): Edge | undefined =>
     : { style: keyOf(EDGES, border.s) ?? "thin", color: hexOf(border.cl.rgb ?? "#000000") };
 
 const edgesOf = (borders: Nullable<IBorderData>): CellStyle["edges"] => {
-  const sides = { top: borders?.t, bottom: borders?.b, left: borders?.l, right: borders?.r };
+  if (borders === null || borders === undefined) return undefined;
+  const sides = { top: borders.t, bottom: borders.b, left: borders.l, right: borders.r };
   const entries = Object.entries(sides).flatMap(([side, border]) => {
     const edge = edgeOf(border);
     return edge === undefined ? [] : [[side, edge] as const];
@@ -85,8 +86,14 @@ const edgesOf = (borders: Nullable<IBorderData>): CellStyle["edges"] => {
   return entries.length === 0 ? undefined : Object.fromEntries(entries);
 };
 
+const hasLook = (style: IStyleData): boolean => {
+  for (const part in style) if (part !== "n") return true;
+  return false;
+};
+
 export const cellStyleOf = (style: Nullable<IStyleData>): CellStyle | undefined => {
-  if (style === null || style === undefined) return undefined;
+  // Most cells have a number format alone.
+  if (style === null || style === undefined || !hasLook(style)) return undefined;
   const align = keyOf(ALIGNS, style.ht);
   const verticalAlign = keyOf(UPRIGHTS, style.vt);
   const edges = edgesOf(style.bd);

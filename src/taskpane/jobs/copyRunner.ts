@@ -69,8 +69,9 @@ export function copyRunners(): CopyRunners {
       const work = workIn(context);
       const { pack, stored } = await neededSurvey(source, work);
       const steps = context.slicing ?? {};
-      const { sheets } = await sheetsOfCopy(pack, stored.facts, choice, steps);
-      return { kept: sheets, hidden: await listHidden(pack, stored.facts, choice.sheets, steps) };
+      const { facts, frames } = stored;
+      const { sheets } = await sheetsOfCopy(pack, facts, choice, steps, frames);
+      return { kept: sheets, hidden: await listHidden(pack, facts, choice.sheets, steps, frames) };
     },
     async copy({ source, plan }, context) {
       const work = workIn(context);

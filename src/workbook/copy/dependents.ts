@@ -39,7 +39,8 @@ export async function needingUs(graph: FormulaGraph, pause: NextSlice = NEVER): 
   const { cells, reads } = graph;
   const index = await readerIndex(reads, pause);
   const areas = new Map<number, Area>();
-  let fresh = cells.flatMap(({ formula }, at) => (mentionsUs(formula) || reads[at] === undefined ? [at] : []));
+  let fresh: number[] = [];
+  for (const [at, { formula }] of cells.entries()) if (reads[at] === undefined || mentionsUs(formula)) fresh.push(at);
   while (fresh.length > 0) {
     const filled = await graph.filled(fresh.flatMap((at) => cells[at] ?? []));
     for (const [at, area] of filled.entries()) areas.set(fresh[at] ?? -1, area);
@@ -51,11 +52,13 @@ export async function needingUs(graph: FormulaGraph, pause: NextSlice = NEVER): 
     }
     fresh = next;
   }
-  return cells.flatMap((cell, at) => {
+  const found: DependentCell[] = [];
+  for (const [at, { address, formula, value }] of cells.entries()) {
     const area = areas.get(at);
-    const unclear = reads[at] === undefined && !mentionsUs(cell.formula);
-    return area === undefined ? [] : [{ ...cell, area, unclear }];
-  });
+    const unclear = reads[at] === undefined && !mentionsUs(formula);
+    if (area !== undefined) found.push({ address, formula, value, area, unclear });
+  }
+  return found;
 }
 
 const alone = ({ address }: FormulaCell): Area => ({ ...address, rows: 1, columns: 1 });

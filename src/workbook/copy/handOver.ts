@@ -7,6 +7,7 @@ import {
   callsUs,
   handOverPackage,
   packageBytes,
+  readBook,
   type CellChange,
   type ChosenCopy,
   type CopyChoice,
@@ -18,15 +19,15 @@ import type { Address } from "../port";
 import { mentionsUs } from "../reader/calls";
 import { freeName } from "../starterCells";
 import type { CopyFacts } from "./copyFacts";
-import { packageWork, type CopyWork } from "./copyWork";
+import { packageWork, pauseIn, type CopyWork } from "./copyWork";
 import { leftOut } from "./leftOut";
 import { nameValues } from "./nameValues";
 import { newRecord, newSheetOf } from "./newSheetOf";
 import { readMePage, type CopySummary } from "./readMe";
 import { recordLines } from "./recordSheet";
 import type { CallDescription, Describe, RecordingEngine } from "./recordTypes";
-import { readStoredBook, type StoredBook } from "./storedBook";
-import { pageLines, supplierPage } from "./supplierPage";
+import { storedSheets, type StoredBook, type StoredSheets } from "./storedBook";
+import { supplierLines, supplierPage } from "./supplierPage";
 import type { Survey } from "./survey";
 
 export interface CopyPlan {
@@ -44,15 +45,17 @@ export interface FinishedCopy {
   readonly added: readonly string[];
 }
 
+const FROZEN = { kind: "frozen" } as const;
+
 /** Each cell once: those that need us, and all other formulas where they are frozen too. */
 function changesFor({ cells, stored }: Survey, { others }: CopyPlan): readonly CellChange[] {
   const frozen = others === "frozen" ? stored.formulas : cells;
-  return frozen.map(({ address }) => ({ ...address, content: { kind: "frozen" } }));
+  return frozen.map(({ address: { sheet, row, column } }) => ({ sheet, row, column, content: FROZEN }));
 }
 
 const BOUNDS = { entries: 100_000, cells: 2_000_000 };
 
-/** Descriptions that the record and the supplier's page share. */
+/** Equal calls are described once. */
 function cachedDescribe(describe: Describe): Describe {
   const known = boundedMemo<{ readonly of: CallDescription | undefined }>(BOUNDS);
   return (id, args) => known.getOrCompute(id, args, () => ({ of: describe(id, args) })).of;
@@ -89,6 +92,8 @@ interface Making {
   readonly plan: CopyPlan;
   readonly engine: RecordingEngine;
   readonly work: CopyWork;
+  /** The sheets of the workbook as they go into the copy. */
+  readonly sheets: StoredSheets;
   readonly finished: (summary: CopySummary, report: CopyReport, added: readonly string[]) => void;
 }
 
@@ -125,8 +130,10 @@ function summaryOf(
 
 /** Read me, Record and the supplier's page of what the copy holds. */
 async function ownSheets(making: Making, chosen: ChosenCopy, patch: PatchReport): Promise<readonly NewSheet[]> {
-  const { survey, engine, work } = making;
-  const copied = await readStoredBook(chosen.pack, packageWork(work, "checking the copy"));
+  const { survey, engine, work, sheets } = making;
+  work.onProgress?.({ done: 0, total: 1, text: "checking the copy" });
+  await pauseIn(work)();
+  const copied = sheets.book(await readBook(chosen.pack));
   refuseCalls(copied);
   const titles = copied.facts.sheets.map(({ name }) => name);
   const [readMe = "", record = "", page = ""] = ["Read me", "Record", "For the supplier"].map((name) => {
@@ -140,13 +147,14 @@ async function ownSheets(making: Making, chosen: ChosenCopy, patch: PatchReport)
   const cells = survey.cells.filter(({ address }) => inCopy.has(address.sheet) && copied.holds(address));
   const describe = cachedDescribe(engine.describe);
   const formulaOf = leftOut(survey.stored.facts, copied.facts);
-  const lines = await recordLines(cells, survey.readings, describe, { labelOf: copied.labelOf, formulaOf }, work);
-  const forSupplier = await pageLines(cells, survey.readings, describe, copied.labelOf, work);
+  const words = { labelOf: copied.labelOf, formulaOf };
+  const forSupplier = supplierLines(copied.labelOf);
+  const lines = await recordLines(cells, survey.readings, describe, words, work, forSupplier.onCall);
   making.finished(summary, chosen.report, [readMe, record, page]);
   return [
     newSheetOf(readMePage(summary), readMe),
     newRecord(facts, lines, record),
-    newSheetOf(supplierPage(facts, forSupplier, record), page),
+    newSheetOf(supplierPage(facts, forSupplier.lines(), record), page),
   ];
 }
 
@@ -162,7 +170,7 @@ export async function makeCopy(
 ): Promise<FinishedCopy> {
   let record: Omit<FinishedCopy, "bytes"> | undefined;
   const making: Making = {
-    ...{ survey, plan, engine, work },
+    ...{ survey, plan, engine, work, sheets: storedSheets() },
     finished: (summary, report, added) => void (record = { summary, report, added }),
   };
   const copy = await handOverPackage(
@@ -171,6 +179,7 @@ export async function makeCopy(
       choice: plan.choice,
       changes: changesFor(survey, plan),
       nameValues: await nameValues(survey.stored, engine, work),
+      onSheet: making.sheets.sheet,
       sheets: (chosen, patch) => ownSheets(making, chosen, patch),
     },
     packageWork(work, "writing the copy"),

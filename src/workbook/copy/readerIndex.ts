@@ -54,20 +54,24 @@ function addCells({ cells }: SheetReaders, { row, column, rows, columns }: Area,
     }
 }
 
-function takeCells({ cells }: SheetReaders, area: Area, found: number[]): void {
-  const take = (key: number): void => {
-    for (const reader of cells.get(key) ?? []) found.push(reader);
-    cells.delete(key);
-  };
+function takeCell({ cells }: SheetReaders, key: number, found: number[]): void {
+  const readers = cells.get(key);
+  if (readers === undefined) return;
+  for (const reader of readers) found.push(reader);
+  cells.delete(key);
+}
+
+function takeCells(sheet: SheetReaders, area: Area, found: number[]): void {
+  const { cells } = sheet;
   if (area.rows * area.columns > cells.size) {
     for (const key of [...cells.keys()]) {
       const place = { row: Math.floor(key / MOST_COLUMNS), column: key % MOST_COLUMNS, rows: 1, columns: 1 };
-      if (overlap({ ...place, sheet: area.sheet }, area)) take(key);
+      if (overlap({ ...place, sheet: area.sheet }, area)) takeCell(sheet, key, found);
     }
     return;
   }
   for (let down = 0; down < area.rows; down++)
-    for (let over = 0; over < area.columns; over++) take(keyOf(area.row + down, area.column + over));
+    for (let over = 0; over < area.columns; over++) takeCell(sheet, keyOf(area.row + down, area.column + over), found);
 }
 
 function takeLarge(sheet: SheetReaders, area: Area, found: number[]): void {
@@ -79,33 +83,47 @@ function takeLarge(sheet: SheetReaders, area: Area, found: number[]): void {
   });
 }
 
+/** Readers by sheet, whatever the case of its name. */
+function sheetReaders() {
+  const sheets = new Map<string, SheetReaders>();
+  return (name: string): SheetReaders => {
+    let sheet = sheets.get(name);
+    if (sheet !== undefined) return sheet;
+    const key = name.toLowerCase();
+    sheet = sheets.get(key) ?? { cells: new Map(), large: [], largeByText: new Map() };
+    sheets.set(key, sheet).set(name, sheet);
+    return sheet;
+  };
+}
+
 /** @param reads the areas that each formula refers to; one without known areas is never found */
 export async function readerIndex(
   reads: readonly (readonly Area[] | undefined)[],
   pause: NextSlice,
 ): Promise<ReaderIndex> {
-  const sheets = new Map<string, SheetReaders>();
-  const taken = new Set<number>();
-  for (const [reader, areas] of reads.entries()) {
+  const sheetOf = sheetReaders();
+  const taken = new Uint8Array(reads.length);
+  for (let reader = 0; reader < reads.length; reader++) {
     const wait = pause();
     if (wait !== undefined) await wait;
-    for (const area of areas ?? []) {
-      const name = area.sheet.toLowerCase();
-      const sheet = sheets.get(name) ?? { cells: new Map(), large: [], largeByText: new Map() };
-      sheets.set(name, sheet);
+    for (const area of reads[reader] ?? []) {
+      const sheet = sheetOf(area.sheet);
       if (area.rows * area.columns <= FEW_CELLS) addCells(sheet, area, reader);
       else addLarge(sheet, area, reader);
     }
   }
   return {
     take(area) {
-      const sheet = sheets.get(area.sheet.toLowerCase());
-      if (sheet === undefined) return [];
+      const sheet = sheetOf(area.sheet);
       const found: number[] = [];
       takeCells(sheet, area, found);
       takeLarge(sheet, area, found);
-      const fresh = [...new Set(found)].filter((reader) => !taken.has(reader));
-      for (const reader of fresh) taken.add(reader);
+      const fresh: number[] = [];
+      for (const reader of found) {
+        if (taken[reader] === 1) continue;
+        taken[reader] = 1;
+        fresh.push(reader);
+      }
       return fresh;
     },
   };

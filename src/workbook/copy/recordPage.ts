@@ -2,7 +2,7 @@
 import type { SheetCell, StarterSheet } from "../../sheets/sheet";
 import { columnLetters } from "../reader/reference";
 import { factLine, type CopyFacts } from "./copyFacts";
-import type { RecordContent, RecordLine } from "./recordTypes";
+import type { RecordContent, RecordLines } from "./recordTypes";
 
 /** The record's columns: heading and width in characters. */
 export const RECORD_COLUMNS: readonly (readonly [string, number])[] = [
@@ -17,10 +17,13 @@ export const RECORD_COLUMNS: readonly (readonly [string, number])[] = [
   ["Cautions", 33],
 ];
 
+/** Unit, method, source and cautions: many lines have the same. */
+export const REPEATED_COLUMNS: ReadonlySet<number> = new Set([5, 6, 7, 8]);
+
 /** Rows of the head. */
 export const HEAD_ROWS = 4;
 const WHAT_IT_IS =
-  "The cells listed here hold values in this copy: they change with no input. Method, source and cautions are those of the live workbook when the copy was made.";
+  "These cells hold values in this copy and change with no input. Method, source and cautions are of the live workbook when the copy was made. A cell without a method depends on those above it; its unit is on its sheet.";
 
 const headCells = (facts: CopyFacts): readonly (readonly [string, SheetCell])[] => [
   ["A1", { content: "Record of the calculation", style: "Title" }],
@@ -53,10 +56,10 @@ const LAST = columnLetters(RECORD_COLUMNS.length - 1);
 export const printedArea = (lines: number): string => `A1:${LAST}${String(HEAD_ROWS + lines)}`;
 
 /** A printed sheet of the lines. */
-export function recordPage(facts: CopyFacts, lines: readonly RecordLine[]): StarterSheet {
+export function recordPage(facts: CopyFacts, lines: RecordLines): StarterSheet {
   const cells: Record<string, SheetCell> = Object.fromEntries(headCells(facts));
-  for (const [down, line] of lines.entries())
-    for (const [over, content] of line.entries())
+  for (let down = 0; down < lines.count; down++)
+    for (const [over, content] of lines.line(down).entries())
       cells[`${columnLetters(over)}${String(HEAD_ROWS + 1 + down)}`] = bodyCell(content, over);
   return {
     id: "record",
@@ -67,7 +70,7 @@ export function recordPage(facts: CopyFacts, lines: readonly RecordLine[]): Star
     names: {},
     frozenRows: HEAD_ROWS,
     print: {
-      area: printedArea(lines.length),
+      area: printedArea(lines.count),
       landscape: true,
       fitToWidth: true,
       titleRows: `1:${String(HEAD_ROWS)}`,

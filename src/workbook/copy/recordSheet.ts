@@ -4,18 +4,22 @@ import { resumeWhenReady } from "../pending";
 import type { CellFault, CellValue } from "../port";
 import { isCellFault } from "../port";
 import type { ReadArgument, ReadCall, Reading } from "../reader/read";
-import { addressText, cellsText } from "../reader/reference";
+import { cellsText } from "../reader/reference";
 import { pauseIn, type CopyWork } from "./copyWork";
 import type { DependentCell } from "./dependents";
-import type { RecordContent, Describe, RecordLine, RecordWords } from "./recordTypes";
-import { amount, inputLines, parts, shown } from "./recordTexts";
+import type { CallDescription, Describe, RecordContent, RecordLine, RecordLines, RecordWords } from "./recordTypes";
+import { addressTexts, amount, inputLines, parts, shown } from "./recordTexts";
 import { isMatrix, isOutcomeFault } from "../values";
 
 /** A call's arguments as they go in; undefined if one is an error or can't be read. */
-export const rawArguments = (args: readonly ReadArgument[]): readonly CellInput[] | undefined => {
-  const values = args.flatMap((argument) => ("value" in argument ? [argument.value] : []));
-  return values.length === args.length ? values : undefined;
-};
+function rawArguments(args: readonly ReadArgument[]): readonly CellInput[] | undefined {
+  const values: CellInput[] = [];
+  for (const argument of args) {
+    if (!("value" in argument)) return undefined;
+    values.push(argument.value);
+  }
+  return values;
+}
 
 /** Why a call's inputs are unknown. */
 const unknownInputs = (args: readonly ReadArgument[]): readonly string[] =>
@@ -54,58 +58,75 @@ const unitText = (cell: DependentCell, call: ReadCall, unit: string): string => 
 };
 
 interface Recorder {
-  readonly describe: Describe;
   readonly words: RecordWords;
+  readonly nameOf: ReturnType<typeof addressTexts>;
   /** The cell with the full record of a call, by function and arguments. */
   readonly recorded: Map<string, string>;
 }
 
-/** A call's lines; an equal call above is only referred to. */
-function callLines(
-  cell: DependentCell,
-  call: ReadCall,
-  first: boolean,
-  { describe, recorded, words }: Recorder,
-): RecordLine[] {
-  const raw = rawArguments(call.args);
-  const key = raw && JSON.stringify([call.id, raw]);
-  const before = key === undefined ? undefined : recorded.get(key);
-  const own = raw && describe(call.id, raw);
-  if (key !== undefined && before === undefined) recorded.set(key, addressText(cell.address));
-  const unit = own?.unit ?? "";
-  const inputs =
-    before !== undefined ? [`as ${before}`] : own === undefined ? unknownInputs(call.args) : inputLines(own.inputs);
-  const [top = "", ...below] = parts([...inputs, ...(call.whole ? [] : partText(call, unit))]);
-  const cautions =
-    before === undefined ? (own?.cautions ?? []).map(({ severity, text }) => `${severity}: ${text}`) : [];
-  const stale = call.stale ? ["Out of date: the formula now gives another value than the cell holds."] : [];
-  return [
-    [
-      first ? addressText(cell.address) : "",
-      first ? words.labelOf(cell.address) : "",
-      first ? words.formulaOf(cell) : "in the same formula",
-      top,
-      first ? held(cell, call) : "",
-      first ? unitText(cell, call, unit) : "",
-      own === undefined ? call.id : `${call.id}: ${own.method}`,
-      before === undefined ? (own?.sources ?? []).join("; ") : `as ${before}`,
-      [...stale, ...cautions, ...(before === undefined ? [] : [`as ${before}`])].join("\n"),
-    ],
-    ...below.map((text): RecordLine => ["", "", "", text, "", "", "", "", ""]),
-  ];
+/** A call with its arguments as they go in, and its description; neither where an argument is unknown. */
+interface DescribedCall {
+  readonly call: ReadCall;
+  readonly raw: readonly CellInput[] | undefined;
+  readonly own: CallDescription | undefined;
 }
 
-const dependentLine = (cell: DependentCell, { labelOf, formulaOf }: RecordWords): RecordLine => [
-  addressText(cell.address),
-  labelOf(cell.address),
-  formulaOf(cell),
-  "",
-  held(cell),
-  AS_THERE,
-  cell.unclear ? "refers to cells that can't be followed" : "depends on the cells above",
-  "",
-  "",
-];
+/** The inputs, method, source and cautions of a call. */
+function callTexts({ address }: DependentCell, { call, raw, own }: DescribedCall, { recorded, nameOf }: Recorder) {
+  const method = own === undefined ? call.id : `${call.id}: ${own.method}`;
+  const unit = own?.unit ?? "";
+  const key = raw && JSON.stringify([call.id, raw]);
+  const before = key === undefined ? undefined : recorded.get(key);
+  if (before !== undefined) return { method, unit, inputs: [before], source: before, cautions: [before] };
+  if (key !== undefined) recorded.set(key, `as ${nameOf(address)}`);
+  return {
+    ...{ method, unit },
+    inputs: own === undefined ? unknownInputs(call.args) : inputLines(own.inputs),
+    source: (own?.sources ?? []).join("; "),
+    cautions: (own?.cautions ?? []).map(({ severity, text }) => `${severity}: ${text}`),
+  };
+}
+
+const STALE = "Out of date: the formula now gives another value than the cell holds.";
+
+/** A call's lines; an equal call above is only referred to. */
+function addCallLines(
+  cell: DependentCell,
+  described: DescribedCall,
+  first: boolean,
+  recorder: Recorder,
+  into: RecordLine[],
+): void {
+  const { call } = described;
+  const { nameOf, words } = recorder;
+  const { method, unit, inputs, source, cautions } = callTexts(cell, described, recorder);
+  const [top = "", ...below] = parts(call.whole ? inputs : [...inputs, ...partText(call, unit)]);
+  into.push([
+    first ? nameOf(cell.address) : "",
+    first ? words.labelOf(cell.address) : "",
+    first ? words.formulaOf(cell) : "in the same formula",
+    top,
+    first ? held(cell, call) : "",
+    first ? unitText(cell, call, unit) : "",
+    method,
+    source,
+    (call.stale ? [STALE, ...cautions] : cautions).join("\n"),
+  ]);
+  for (const text of below) into.push(["", "", "", text, "", "", "", "", ""]);
+}
+
+const UNCLEAR = [AS_THERE, "refers to cells that can't be followed", "", ""] as const;
+
+/** Without unit and method: the head says what that means. */
+function dependentLine(cell: DependentCell, { words, nameOf }: Recorder): RecordLine {
+  const name = nameOf(cell.address);
+  const label = words.labelOf(cell.address);
+  const formula = words.formulaOf(cell);
+  return cell.unclear ? [name, label, formula, "", held(cell), ...UNCLEAR] : [name, label, formula, "", held(cell)];
+}
+
+/** Called with each call that is recorded. */
+export type OnRecordedCall = (cell: DependentCell, call: ReadCall, described: CallDescription | undefined) => void;
 
 /** Lines for the cells with calls of ours, one or more for each call; then for the cells that depend on them. */
 export async function recordLines(
@@ -114,27 +135,34 @@ export async function recordLines(
   describe: Describe,
   words: RecordWords,
   work: CopyWork = {},
-): Promise<readonly RecordLine[]> {
-  const recorder: Recorder = { describe, words, recorded: new Map() };
+  onCall?: OnRecordedCall,
+): Promise<RecordLines> {
+  const recorder: Recorder = { words, nameOf: addressTexts(), recorded: new Map() };
   const lines: RecordLine[] = [];
   const others: DependentCell[] = [];
   const pause = pauseIn(work);
-  for (const [at, cell] of cells.entries()) {
+  let done = 0;
+  for (const cell of cells) {
     const wait = pause();
     if (wait !== undefined) {
-      work.onProgress?.({ done: at, total: cells.length, text: `${at} of ${cells.length} cells recorded` });
+      work.onProgress?.({ done, total: cells.length, text: `${done} of ${cells.length} cells recorded` });
       await wait;
     }
+    done++;
     const calls = readings.get(cell)?.calls ?? [];
     if (calls.length === 0) others.push(cell);
-    for (const [place, call] of calls.entries())
-      for (const line of await resumeWhenReady(() => callLines(cell, call, place === 0, recorder), work))
-        lines.push(line);
+    for (const [place, call] of calls.entries()) {
+      const raw = rawArguments(call.args);
+      const own = raw && (await resumeWhenReady(() => describe(call.id, raw), work));
+      addCallLines(cell, { call, raw, own }, place === 0, recorder, lines);
+      onCall?.(cell, call, own);
+    }
   }
-  for (const cell of others) {
-    const wait = pause();
-    if (wait !== undefined) await wait;
-    lines.push(dependentLine(cell, words));
-  }
-  return lines;
+  return {
+    count: lines.length + others.length,
+    line(at) {
+      const other = others[at - lines.length];
+      return other === undefined ? (lines[at] ?? []) : dependentLine(other, recorder);
+    },
+  };
 }

@@ -1,6 +1,7 @@
 /** Values, inputs and long texts as a record's cells hold them. */
-import type { CellValue } from "../port";
+import type { Address, CellValue } from "../port";
 import { isCellFault } from "../port";
+import { cellsText, sheetText } from "../reader/reference";
 import type { RecordContent, DescribedInput } from "./recordTypes";
 
 /** More lines than these make a row too high for a page: the text continues in the row below. */
@@ -27,8 +28,19 @@ export const inputLines = (inputs: readonly DescribedInput[]): readonly string[]
   ];
 };
 
+/** Addresses with their sheet, whose name is quoted only once. */
+export function addressTexts(): (address: Address) => string {
+  const sheets = new Map<string, string>();
+  return ({ sheet, row, column }) => {
+    let before = sheets.get(sheet);
+    if (before === undefined) sheets.set(sheet, (before = `${sheetText(sheet)}!`));
+    return before + cellsText({ row, column, rows: 1, columns: 1 });
+  };
+}
+
 /** Splits lines into parts that each fit one row. */
 export const parts = (lines: readonly string[]): readonly string[] => {
+  if (lines.length < 2) return [lines[0] ?? ""];
   const found: string[][] = [[]];
   let high = 0;
   for (const line of lines) {

@@ -34,8 +34,14 @@ export interface RecordingEngine extends Engine {
 
 export type RecordContent = string | number | boolean;
 
-/** Cell, label, formula, inputs, value, unit, method, source, cautions. */
-export type RecordLine = readonly [string, string, string, string, RecordContent, string, string, string, string];
+/** Cell, label, formula, inputs, value, unit, method, source, cautions; those at the end may be missing. */
+export type RecordLine = readonly RecordContent[];
+
+/** Most lines are made as they are written: a large record has tens of thousands. */
+export interface RecordLines {
+  readonly count: number;
+  line(at: number): RecordLine;
+}
 
 /** What a record says of cells beside what their formulas give. */
 export interface RecordWords {

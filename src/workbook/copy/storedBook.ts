@@ -2,12 +2,14 @@
 import {
   cellContext,
   readBook,
-  readStoredSheet,
+  readFrame,
   type BookFacts,
-  type FileCell,
   type FileFormula,
+  type FrameCell,
   type Package,
   type PackageWork,
+  type SheetFrame,
+  type SheetFrames,
 } from "../package";
 import type { Address, Area, BookReader } from "../port";
 import { isCellFault } from "../port";
@@ -33,6 +35,8 @@ export interface StoredBook {
   readonly failing: readonly Address[];
   readonly reader: BookReader;
   readonly meanings: Meanings;
+  /** What choosing sheets needs to know of them. */
+  readonly frames: SheetFrames;
   /** Whether the cell holds a value. */
   holds(address: Address): boolean;
   /** The text that names a cell. */
@@ -53,63 +57,86 @@ function typedOf(formula: FileFormula | undefined): Typed | undefined {
   return { text: typedFormula(formula.text), opaque, ...(formula.kind === "array" && { area: formula.area }) };
 }
 
-interface Draft {
-  readonly sheets: Map<string, StoredCells>;
+/** A sheet while its cells come. */
+interface SheetDraft {
+  readonly cells: StoredCells;
   readonly formulas: StoredFormula[];
   readonly failing: Address[];
   /** What formulas of several cells fill, by their first cell. */
-  readonly spills: Map<string, Area>;
+  readonly spills: Map<number, Area>;
 }
 
-const spillKey = (sheet: string, row: number, column: number): string => `${sheet}!${placeKey(row, column)}`;
-
-function addStored(draft: Draft, sheet: string, cells: StoredCells, cell: FileCell): void {
-  const { row, column, value, formula, valueMetadata } = cell;
-  const address = { sheet, row, column };
+function addStored({ cells, formulas, failing, spills }: SheetDraft, sheet: string, cell: FrameCell): void {
+  const { row, column, value, formula, hasValueMetadata } = cell;
   addCell(cells, row, column, value);
-  if (isCellFault(value)) draft.failing.push(address);
+  const isFault = isCellFault(value);
+  if (!isFault && formula === undefined) return;
+  const address = { sheet, row, column };
+  if (isFault) failing.push(address);
   const typed = typedOf(formula);
   if (typed === undefined) return;
   const { text, opaque } = typed;
-  const area = { sheet, ...(typed.area ?? { row, column, rows: 1, columns: 1 }) };
-  cells.formulas.set(placeKey(row, column), text);
-  if (typed.area !== undefined) draft.spills.set(spillKey(sheet, row, column), area);
-  const newerError = valueMetadata !== undefined && isCellFault(value);
-  draft.formulas.push({ address, formula: text, value, area, opaque, newerError });
+  const area = typed.area === undefined ? { sheet, row, column, rows: 1, columns: 1 } : { sheet, ...typed.area };
+  if (typed.area !== undefined) spills.set(placeKey(row, column), area);
+  formulas.push({ address, formula: text, value, area, opaque, newerError: isFault && hasValueMetadata });
 }
 
-function readerOf({ sheets }: BookFacts, cells: ReadonlyMap<string, StoredCells>, meanings: Meanings): BookReader {
+function readerOf({ sheets }: BookFacts, drafts: ReadonlyMap<string, SheetDraft>, meanings: Meanings): BookReader {
   return {
     sheets: async () => sheets.map(({ name, state }) => ({ name, visible: state === "visible", protected: false })),
     async used(sheet) {
-      const { rows, columns } = cells.get(sheet) ?? noCells();
+      const { rows, columns } = drafts.get(sheet)?.cells ?? noCells();
       return rows === 0 ? undefined : { sheet, row: 0, column: 0, rows, columns };
     },
-    read: async (areas) => areas.map((area) => blockOf(cells.get(area.sheet), area)),
+    read: async (areas) =>
+      areas.map((area) => {
+        const draft = drafts.get(area.sheet);
+        return blockOf(draft?.cells, draft?.formulas ?? [], area);
+      }),
     resolve: async (references) => references.map((reference) => meanings.areaOf(reference)),
+  };
+}
+
+/** Sheets whose cells come in any order of the sheets. */
+export interface StoredSheets {
+  /** Takes a sheet's cells; a sheet that comes again begins anew. */
+  sheet(name: string): (cell: FrameCell) => void;
+  /** The workbook of these sheets. */
+  book(facts: BookFacts, frames?: SheetFrames): StoredBook;
+}
+
+export function storedSheets(): StoredSheets {
+  const drafts = new Map<string, SheetDraft>();
+  return {
+    sheet(name) {
+      const draft: SheetDraft = { cells: noCells(), formulas: [], failing: [], spills: new Map() };
+      drafts.set(name, draft);
+      return (cell) => addStored(draft, name, cell);
+    },
+    book(facts, frames = new Map()) {
+      const meanings = meaningsIn(facts, (sheet, row, column) => drafts.get(sheet)?.spills.get(placeKey(row, column)));
+      const all = facts.sheets.flatMap(({ name }) => drafts.get(name) ?? []);
+      return {
+        ...{ facts, meanings, frames },
+        formulas: all.flatMap(({ formulas }) => formulas),
+        failing: all.flatMap(({ failing }) => failing),
+        reader: readerOf(facts, drafts, meanings),
+        holds: ({ sheet, row, column }) => drafts.get(sheet)?.cells.values.has(placeKey(row, column)) === true,
+        labelOf: (address) => labelIn(drafts.get(address.sheet)?.cells, address),
+      };
+    },
   };
 }
 
 export async function readStoredBook(pack: Package, work: PackageWork = {}): Promise<StoredBook> {
   const facts = await readBook(pack);
   const context = await cellContext(pack, facts, work);
-  const draft: Draft = { sheets: new Map(), formulas: [], failing: [], spills: new Map() };
-  for (const [at, { name, kind }] of facts.sheets.entries()) {
+  const stored = storedSheets();
+  const frames = new Map<string, SheetFrame>();
+  for (const [at, { name, kind, path }] of facts.sheets.entries()) {
     work.onProgress?.(at, facts.sheets.length);
     if (kind !== "worksheet") continue;
-    const cells = noCells();
-    draft.sheets.set(name, cells);
-    const inner = { ...work, onProgress: () => undefined };
-    await readStoredSheet(pack, facts, name, context, (cell) => addStored(draft, name, cells, cell), inner);
+    frames.set(path, await readFrame(pack, path, work, context, stored.sheet(name)));
   }
-  const meanings = meaningsIn(facts, (sheet, row, column) => draft.spills.get(spillKey(sheet, row, column)));
-  return {
-    facts,
-    formulas: draft.formulas,
-    failing: draft.failing,
-    reader: readerOf(facts, draft.sheets, meanings),
-    meanings,
-    holds: ({ sheet, row, column }) => draft.sheets.get(sheet)?.values.has(placeKey(row, column)) === true,
-    labelOf: (address) => labelIn(draft.sheets.get(address.sheet), address),
-  };
+  return stored.book(facts, frames);
 }

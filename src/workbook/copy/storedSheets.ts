@@ -1,13 +1,12 @@
 /** The cells of a stored workbook by place: values, texts for labels, the used part. */
 import type { Address, Area, Block, CellValue } from "../port";
 import { MOST_COLUMNS } from "../reader/reference";
+import type { FormulaCell } from "./dependents";
 
 export const placeKey = (row: number, column: number): number => row * MOST_COLUMNS + column;
 
 export interface StoredCells {
   readonly values: Map<number, CellValue>;
-  /** Formulas as one types them. */
-  readonly formulas: Map<number, string>;
   /** Rows that hold a text, by column, rising. */
   readonly texts: Map<number, number[]>;
   rows: number;
@@ -16,7 +15,6 @@ export interface StoredCells {
 
 export const noCells = (): StoredCells => ({
   values: new Map(),
-  formulas: new Map(),
   texts: new Map(),
   rows: 0,
   columns: 0,
@@ -38,10 +36,15 @@ const grid = <T>({ row, column, rows, columns }: Area, of: (key: number) => T): 
     Array.from({ length: columns }, (__, over) => of(placeKey(row + down, column + over))),
   );
 
-export function blockOf(cells: StoredCells | undefined, area: Area): Block {
+/** @param formulas of the sheet, as one types them */
+export function blockOf(cells: StoredCells | undefined, formulas: readonly FormulaCell[], area: Area): Block {
   return {
     area,
-    formulas: grid(area, (key) => cells?.formulas.get(key) ?? ""),
+    // Most readers ask for values alone.
+    get formulas() {
+      const texts = new Map(formulas.map(({ address, formula }) => [placeKey(address.row, address.column), formula]));
+      return grid(area, (key) => texts.get(key) ?? "");
+    },
     values: grid(area, (key) => cells?.values.get(key) ?? null),
   };
 }

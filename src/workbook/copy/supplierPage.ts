@@ -1,16 +1,13 @@
 /** One printed page for a supplier: inputs and results, without formulas. */
 import type { SheetCell, StarterSheet } from "../../sheets/sheet";
-import type { Address } from "../port";
+import type { Address, CellValue } from "../port";
 import { isCellFault } from "../port";
-import type { Reading } from "../reader/read";
 import { addressText } from "../reader/reference";
-import { resumeWhenReady } from "../pending";
 import { factRows, type CopyFacts } from "./copyFacts";
-import { pauseIn, type CopyWork } from "./copyWork";
 import type { DependentCell } from "./dependents";
 import { formatOf } from "./recordPage";
-import { rawArguments } from "./recordSheet";
-import type { CallDescription, RecordContent, Describe } from "./recordTypes";
+import type { OnRecordedCall } from "./recordSheet";
+import type { CallDescription, RecordContent } from "./recordTypes";
 
 /** What fits one page with a type size that can be read. */
 const MOST = { inputs: 18, results: 24, cautions: 6 };
@@ -23,9 +20,15 @@ interface Line {
   readonly cell: string;
 }
 
+/** A list of which the first lines are shown. */
+interface Shown {
+  readonly count: number;
+  readonly first: readonly Line[];
+}
+
 export interface PageLines {
-  readonly inputs: readonly Line[];
-  readonly results: readonly Line[];
+  readonly inputs: Shown;
+  readonly results: Shown;
   readonly cautions: readonly string[];
 }
 
@@ -44,42 +47,41 @@ function addDescribed(
   for (const { severity, text } of cautions) if (SERIOUS.has(severity)) into.cautions.add(`${severity}: ${text}`);
 }
 
-function resultOf(cell: DependentCell, id: string, unit: string, labelOf: (address: Address) => string): Line[] {
-  const { value, area, address } = cell;
-  if (area.rows * area.columns > 1 || value === null) return [];
-  return [
-    {
-      label: labelOf(address) || id,
-      value: isCellFault(value) ? value.code : value,
-      unit,
-      cell: addressText(address),
-    },
-  ];
+const codeOrValue = (value: CellValue): RecordContent => (isCellFault(value) ? value.code : (value ?? ""));
+
+const isOneValue = ({ value, area }: DependentCell): boolean => area.rows * area.columns === 1 && value !== null;
+
+function resultOf(
+  { value, address }: DependentCell,
+  id: string,
+  unit: string,
+  labelOf: (address: Address) => string,
+): Line {
+  return { label: labelOf(address) || id, value: codeOrValue(value), unit, cell: addressText(address) };
 }
 
-/** Inputs and results of the calls that fill a cell by themselves; equal inputs count once. */
-export async function pageLines(
-  cells: readonly DependentCell[],
-  readings: ReadonlyMap<DependentCell, Reading>,
-  describe: Describe,
-  labelOf: (address: Address) => string,
-  work: CopyWork = {},
-): Promise<PageLines> {
+/** Collects the inputs of calls, and the results of those that fill a cell by themselves; equal inputs count once. */
+export function supplierLines(labelOf: (address: Address) => string) {
   const into = { inputs: new Map<string, Line>(), cautions: new Set<string>() };
   const results: Line[] = [];
-  const pause = pauseIn(work);
-  for (const cell of cells) {
-    const wait = pause();
-    if (wait !== undefined) await wait;
-    for (const call of readings.get(cell)?.calls ?? []) {
-      const raw = rawArguments(call.args);
-      const described = raw && (await resumeWhenReady(() => describe(call.id, raw), work));
-      if (described !== undefined) addDescribed(described, into);
-      if (call.whole && !call.id.startsWith(NOTES))
-        results.push(...resultOf(cell, call.id, described?.unit ?? "", labelOf));
+  const seen = new Set<CallDescription>();
+  let count = 0;
+  const onCall: OnRecordedCall = (cell, call, described) => {
+    // Equal calls share their description.
+    if (described !== undefined && !seen.has(described)) {
+      seen.add(described);
+      addDescribed(described, into);
     }
-  }
-  return { inputs: [...into.inputs.values()], results, cautions: [...into.cautions] };
+    if (!call.whole || call.id.startsWith(NOTES) || !isOneValue(cell)) return;
+    count++;
+    if (results.length < MOST.results) results.push(resultOf(cell, call.id, described?.unit ?? "", labelOf));
+  };
+  const lines = (): PageLines => ({
+    inputs: { count: into.inputs.size, first: [...into.inputs.values()].slice(0, MOST.inputs) },
+    results: { count, first: results },
+    cautions: [...into.cautions],
+  });
+  return { onCall, lines };
 }
 
 const valueCell = (value: RecordContent): SheetCell => ({
@@ -95,19 +97,19 @@ interface Draft {
   row: number;
 }
 
-function addTable(draft: Draft, title: string, lines: readonly Line[], most: number, record: string): void {
-  if (lines.length === 0) return;
+function addTable(draft: Draft, title: string, { count, first }: Shown, record: string): void {
+  if (count === 0) return;
   draft.row += 2;
   draft.cells[`A${draft.row}`] = { content: title, style: "Heading 2" };
-  for (const { label, value, unit, cell } of lines.slice(0, most)) {
+  for (const { label, value, unit, cell } of first) {
     const row = ++draft.row;
     const texts = { A: label, C: unit, D: cell };
     for (const [column, text] of Object.entries(texts)) draft.cells[`${column}${row}`] = textCell(text);
     draft.cells[`B${row}`] = valueCell(value);
   }
-  if (lines.length > most)
+  if (count > first.length)
     draft.cells[`A${++draft.row}`] = {
-      content: `and ${(lines.length - most).toLocaleString("en")} more: see the sheet ${record}`,
+      content: `and ${(count - first.length).toLocaleString("en")} more: see the sheet ${record}`,
       style: "Explanatory Text",
     };
 }
@@ -119,8 +121,8 @@ export function supplierPage(facts: CopyFacts, { inputs, results, cautions }: Pa
     draft.cells[`A${++draft.row}`] = { content: label, style: "Heading 3" };
     draft.cells[`B${draft.row}`] = { content: text, text: true };
   }
-  addTable(draft, "Inputs", inputs, MOST.inputs, record);
-  addTable(draft, "Results", results, MOST.results, record);
+  addTable(draft, "Inputs", inputs, record);
+  addTable(draft, "Results", results, record);
   if (cautions.length > 0) draft.cells[`A${(draft.row += 2)}`] = { content: "Cautions", style: "Heading 2" };
   for (const text of cautions.slice(0, MOST.cautions)) draft.cells[`A${++draft.row}`] = textCell(text);
   if (cautions.length > MOST.cautions)

@@ -11,7 +11,7 @@ import { resolveFormulaReferences } from "../reader/resolve";
 import { isMatrix, isOutcomeFault } from "../values";
 import { packageWork, pauseIn, type CopyWork } from "./copyWork";
 import { needingUs, type DependentCell } from "./dependents";
-import { referencesOf } from "./reach";
+import { areasReader } from "./formulaShapes";
 import type { RecordingEngine } from "./recordTypes";
 import { readStoredBook, type StoredBook, type StoredFormula } from "./storedBook";
 
@@ -98,6 +98,7 @@ async function readingsOf(
 async function readsOf(stored: StoredBook, work: CopyWork): Promise<readonly (readonly Area[] | undefined)[]> {
   const pause = pauseIn(work);
   const { formulas, meanings } = stored;
+  const areasOf = areasReader(meanings);
   const found: (readonly Area[] | undefined)[] = [];
   for (const { formula, address, opaque } of formulas) {
     const wait = pause();
@@ -109,8 +110,7 @@ async function readsOf(stored: StoredBook, work: CopyWork): Promise<readonly (re
       });
       await wait;
     }
-    const areas = opaque ? undefined : referencesOf(formula, address)?.map((reference) => meanings.reachOf(reference));
-    found.push(areas?.every((one) => one !== undefined) === true ? areas.flat() : undefined);
+    found.push(opaque ? undefined : areasOf(formula, address));
   }
   return found;
 }

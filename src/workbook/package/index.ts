@@ -22,7 +22,7 @@
  */
 export { isPackageRefusal } from "./refusal";
 export type { PackageWork } from "./work";
-export { openParts as openPackage, packageBytes, type Package } from "./parts/package";
+export { forgetUnpacked, openParts as openPackage, packageBytes, type Package } from "./parts/package";
 export { PACKAGE_LIMITS } from "./zip/limits";
 export { readBook } from "./book/read";
 export type * from "./book/facts";
@@ -35,6 +35,7 @@ export type * from "./patch/changes";
 export { listHidden } from "./copy/inventory";
 export { sheetsOfCopy } from "./copy/chosenSheets";
 export { chooseSheets, type ChosenCopy } from "./copy/choose";
+export { readFrame, type FrameCell, type SheetFrame, type SheetFrames } from "./copy/sheetFrame";
 export { handOverPackage, type HandOverPlan } from "./copy/handOver";
 export type { CopyChoice, CopyReport, FrozenFormula, HiddenItem, KeptSheet } from "./copy/choice";
 export { addSheets } from "./create/addSheets";

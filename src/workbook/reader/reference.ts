@@ -98,7 +98,7 @@ const SHEET = /^(?:'((?:[^']|'')+)'|([^'![\]]+))!(.*)$/s;
 
 /** What a reference means; undefined where it can't be followed (another workbook, several sheets, `#REF!`). */
 export function parseReference(text: string): ReferenceMeaning | undefined {
-  const qualified = SHEET.exec(text);
+  const qualified = text.includes("!") ? SHEET.exec(text) : null;
   const sheet = qualified?.[1]?.replaceAll("''", "'") ?? qualified?.[2];
   const rest = qualified?.[3] ?? text;
   if (rest.includes("!") || (sheet !== undefined && /[[\]:]/.test(sheet))) return undefined;

@@ -27,15 +27,42 @@ function rawArguments({ args }: ReadCall): readonly CellInput[] | undefined {
 /** Light calls of a large workbook, and the ranges of its heavy ones. */
 const BOUNDS = { entries: 200_000, cells: 2_000_000 };
 
+/** Beside a workbook's own calls so many earlier ones are kept: a quarter of its own, and these. */
+const EARLIER = 500;
+
+interface Caching {
+  cautionsFor(call: ReadCall): readonly RaisedCaution[];
+  /** A scan has ended. Drops what no scan has asked for lately. @param calls of the whole workbook */
+  scanned(calls: number): void;
+}
+
+/** Outcomes in two halves: what is asked for moves to the newer one, and the older one is dropped as a whole. */
+function recentOutcomes() {
+  let [newer, older] = [boundedMemo<CellOutcome>(BOUNDS), boundedMemo<CellOutcome>(BOUNDS)];
+  let stored = 0;
+  return {
+    getOrCompute: (id: string, args: readonly CellInput[], compute: () => CellOutcome): CellOutcome =>
+      newer.getOrCompute(id, args, () => {
+        const outcome = older.get(id, args) ?? compute();
+        stored += 1;
+        return outcome;
+      }),
+    scanned: (calls: number): void => {
+      if (stored <= calls * 1.25 + EARLIER) return;
+      [newer, older] = [boundedMemo<CellOutcome>(BOUNDS), newer];
+      stored = 0;
+    },
+  };
+}
+
 /** An engine that computes equal calls once. Cautions are cached by the outcome of their call. */
-export function cachedEngine(
-  engine: CautionEngine,
-): CautionEngine & { cautionsFor(call: ReadCall): readonly RaisedCaution[] } {
-  const outcomes = boundedMemo<CellOutcome>(BOUNDS);
+export function cachedEngine(engine: CautionEngine): CautionEngine & Caching {
+  const outcomes = recentOutcomes();
   const cautions = new WeakMap<CellOutcome, readonly RaisedCaution[]>();
   const own = new WeakSet<CellOutcome>();
   return {
     ...engine,
+    scanned: outcomes.scanned,
     call: (id, args) =>
       outcomes.getOrCompute(id, args, () => {
         const outcome = { ...engine.call(id, args) };

@@ -170,6 +170,7 @@ export function scanner(book: Workbook, engine: CautionEngine, options: SliceOpt
       if (notes.uncomputed.length === 0) due.delete(sheet);
     }
     complete = true;
+    memory.scanned([...kept.values()].reduce((sum, { cells }) => sum + cells.length, 0));
     return report(
       there.flatMap((name) => kept.get(name) ?? []),
       pause,

@@ -84,11 +84,24 @@ test("The record has project, file, date and edition, a label beside each addres
   expect(lines.find(([cell]) => cell === "Loop!B9")?.slice(3, 4)).toEqual([
     expect.stringMatching(/^as Loop!B5\ngives 11\./),
   ]);
-  expect(lines.find(([cell]) => cell === "Loop!B6")?.slice(5, 7)).toEqual([
-    "as on its sheet",
-    "depends on the cells above",
-  ]);
+  expect(lines.find(([cell]) => cell === "Loop!B6")).toEqual(["Loop!B6", "Twice that", "=B5*2", "", HEADLOSS * 2]);
+  expect(lines[2]?.[0]).toContain("A cell without a method depends on those above it; its unit is on its sheet.");
   expect(lines.find(([cell]) => cell === "Loop!B7")).toBeUndefined();
+});
+
+test("The copy's file holds a method once, behind the texts of the workbook's own sheets", async () => {
+  const list = async (bytes: Uint8Array): Promise<string> =>
+    partTexts((await copyOf(bytes)).bytes)["xl/sharedStrings.xml"] ?? "";
+  const full = await list(fullWithUs());
+  const own = partTexts(fullWithUs())["xl/sharedStrings.xml"] ?? "";
+  for (const [text, before] of [
+    [await list(LOOP_BOOK), 0],
+    [full, own.split("<si>").length - 1],
+  ] as const) {
+    expect(text.match(/PIPE\.(?:HEADLOSS|VELOCITY): [A-Z]/g)).toHaveLength(1);
+    expect(text).not.toMatch(/<sst[^>]*ount=/);
+    expect(text.split("<si>").findIndex((item) => item.includes("PIPE.")) - 1).toBeGreaterThanOrEqual(before);
+  }
 });
 
 test("The Read me says in plain words what the copy is, and the errors of the copy beside those of the original", async () => {

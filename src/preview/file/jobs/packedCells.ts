@@ -22,6 +22,8 @@ export interface PackedCells {
 
 export type PackedSheet = Omit<SheetData, "cells"> & { readonly cells: PackedCells };
 
+type Writable<T> = { -readonly [K in keyof T]: T[K] };
+
 type Pause = () => Promise<void> | undefined;
 
 /** A list of what is equal once, and the place of each in it, from 1 on. */
@@ -83,21 +85,21 @@ export async function packCells(cells: readonly CellData[], pause: Pause): Promi
 export async function unpackCells(packed: PackedCells, pause: Pause): Promise<readonly CellData[]> {
   const { rows, columns, values, formulas, looks, formats, lookList, formatList, others } = packed;
   const cells: CellData[] = [];
-  for (const [at, row] of rows.entries()) {
+  const count = rows.length;
+  for (let at = 0; at < count; at++) {
     const wait = pause();
     if (wait !== undefined) await wait;
     const formula = textAt(formulas, at);
     const look = lookList[(looks[at] ?? 0) - 1];
     const format = formatList[(formats[at] ?? 0) - 1];
-    cells.push({
-      ...{ row, column: columns[at] ?? 0 },
-      // The page keeps errors as texts.
-      value: valueAt(values, at) as PlainValue | null,
-      ...(formula !== "" && { formula }),
-      ...(look !== undefined && { look }),
-      ...(format !== undefined && { format }),
-      ...others.get(at),
-    });
+    // The page keeps errors as texts.
+    const value = valueAt(values, at) as PlainValue | null;
+    const cell: Writable<CellData> = { row: rows[at] ?? 0, column: columns[at] ?? 0, value };
+    if (formula !== "") cell.formula = formula;
+    if (look !== undefined) cell.look = look;
+    if (format !== undefined) cell.format = format;
+    const parts = others.get(at);
+    cells.push(parts === undefined ? cell : { ...cell, ...parts });
   }
   return cells;
 }

@@ -14,12 +14,14 @@ import { cleanChart, cleanComments, cleanDrawing, cleanNoteBoxes } from "./clean
 import { cleanElement, cleanTable } from "./cleanElements";
 import { cleanSheet, type SharedUse } from "./cleanSheet";
 import { mayLead } from "./reach";
+import type { SheetFrame } from "./sheetFrame";
 
 /** One kept sheet, with what is known of it. */
 export interface CopiedSheet {
   readonly path: string;
   readonly kind: string;
-  readonly elements: readonly XmlNode[];
+  /** Of the text that the source holds. */
+  readonly frame: SheetFrame;
   readonly active: boolean;
   readonly emptied: readonly Area[];
   readonly keepsComments: boolean;
@@ -35,7 +37,6 @@ export interface Assembly {
   readonly texts: string[];
   readonly use: SharedUse;
   readonly pivots: ReadonlySet<string>;
-  readonly dynamic: ReadonlySet<number>;
   readonly work: PackageWork;
 }
 
@@ -60,7 +61,7 @@ const notesId = (elements: readonly XmlNode[]): string | undefined => {
 function staysHere(sheet: CopiedSheet, relation: PartRelation, { pivots }: Assembly): boolean {
   const { kind, raw, target, id } = relation;
   if (kind === "comments") return sheet.keepsComments;
-  if (kind === "vmlDrawing") return sheet.keepsComments || id !== notesId(sheet.elements);
+  if (kind === "vmlDrawing") return sheet.keepsComments || id !== notesId(sheet.frame.elements);
   if (kind === "pivotTable") return pivots.has(target);
   return kind !== "hyperlink" || !raw.startsWith("#") || sheet.stays(raw.slice(1));
 }
@@ -109,11 +110,10 @@ async function cleaned(
     active,
     dropsRows: dropsRows(sheet),
     stays,
-    dynamic: assembly.dynamic,
   });
   if (kind === "worksheet") {
-    const source = await partText(assembly.source, path);
-    return cleanSheet(path, context(source), assembly.use, pauseOf(assembly.work));
+    const source = await partText(assembly.source, path, pauseOf(assembly.work));
+    return cleanSheet(sheet.frame, context(source), assembly.use);
   }
   if (kind === "chartsheet")
     return edit((source, root) => root.children.flatMap((node) => cleanElement(node, context(source))));

@@ -1,7 +1,6 @@
 /** A copy of a workbook with chosen sheets, in which what was dropped leaves no trace. */
 import type { Area } from "../../port";
 import type { BookFacts, NameEntry, SheetEntry } from "../book/facts";
-import { dynamicArrays } from "../book/metadata";
 import { nameKey, resolver } from "../formula/resolve";
 import type { Package } from "../parts/package";
 import type { CellChange } from "../patch/changes";
@@ -17,6 +16,7 @@ import { lostNames } from "./lostNames";
 import { judgeSheet, verdicts, type Verdict } from "./frozen";
 import { hiddenCells } from "./hiddenCells";
 import { commentsId, nameId } from "./ids";
+import { frameReader, framesAfter, type OnCopiedSheet } from "./copiedFrames";
 import type { KeptFrame, SheetChoice } from "./keptSheets";
 
 export interface ChosenCopy {
@@ -110,7 +110,7 @@ function sentences(linkedValues: number, rules: number, book: BookFacts): readon
 }
 
 function copied(
-  { entry, elements }: KeptFrame,
+  { entry, ...frame }: KeptFrame,
   emptied: readonly Area[],
   active: SheetEntry | undefined,
   verdict: Verdict,
@@ -119,7 +119,7 @@ function copied(
   return {
     path: entry.path,
     kind: entry.kind,
-    elements,
+    frame,
     active: entry === active,
     emptied: emptied.filter(({ sheet }) => sheet === entry.name),
     keepsComments: choice.keep?.has(commentsId(entry.name)) === true,
@@ -136,10 +136,12 @@ export async function chooseSheets(
   book: BookFacts,
   choice: CopyChoice,
   work: PackageWork = {},
+  onSheet?: OnCopiedSheet,
 ): Promise<ChosenCopy> {
   const resolve = resolver(book);
   const pivots = await keptPivots(pack, book, choice);
-  const sheets = await keptByChoice(pack, book, choice, resolve, pivots, work);
+  const framesIn = await frameReader(pack, book, onSheet, work);
+  const sheets = await keptByChoice(pack, book, choice, resolve, pivots, framesIn(pack));
   const droppedSheets = new Set(sheets.dropped.map((name) => name.toLowerCase()));
   const emptied = emptiedCells(sheets, choice);
   const lost = lostNames(book, resolve, droppedSheets, choice);
@@ -155,17 +157,17 @@ export async function chooseSheets(
     texts: [],
     use: sharedUse(),
     pivots,
-    dynamic: await dynamicArrays(pack, book.path),
     work,
   };
-  const all = sheets.kept.map((frame) => copied(frame, emptied, active, verdict, choice));
+  const frames = await framesAfter(sheets.kept, pack, source, framesIn(source));
+  const all = frames.map((frame) => copied(frame, emptied, active, verdict, choice));
   for (const [at, sheet] of all.entries()) {
     work.onProgress?.(at, all.length);
     await copyPart(sheet.kind, sheet.path, sheet, assembly);
   }
   const ofTables = namesOfTables(book, entries, verdict);
   const names = keptNames(book, new Set([...judged.usedNames, ...sheets.names, ...ofTables]), lost, choice);
-  const rules = all.reduce((sum, { elements, stays }) => sum + lostRules(elements, stays), 0);
+  const rules = all.reduce((sum, { frame, stays }) => sum + lostRules(frame.elements, stays), 0);
   return {
     pack: await finish(assembly, entries, names, choice),
     report: {

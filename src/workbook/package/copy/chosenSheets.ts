@@ -6,7 +6,8 @@ import { relationsOf } from "../parts/relations";
 import type { PackageWork } from "../work";
 import type { CopyChoice, CopyReport } from "./choice";
 import { nameId, pivotId, sheetId } from "./ids";
-import { keptSheets, type SheetChoice } from "./keptSheets";
+import { keptSheets, type FrameOf, type SheetChoice } from "./keptSheets";
+import { framesOf, type SheetFrames } from "./sheetFrame";
 import { pivotSource } from "./sheetNeeds";
 
 const chosenSheets = (book: BookFacts, { sheets, keep, drop }: CopyChoice): readonly string[] => {
@@ -35,14 +36,15 @@ export function keptByChoice(
   choice: CopyChoice,
   resolve: Resolver,
   pivots: ReadonlySet<string>,
-  work: PackageWork,
+  frameOf: FrameOf,
 ): Promise<SheetChoice> {
   const namesChosen = new Set(book.names.filter((entry) => choice.keep?.has(nameId(entry)) === true).map(nameKey));
-  return keptSheets(pack, book, chosenSheets(book, choice), resolve, pivots, namesChosen, work);
+  return keptSheets(pack, book, chosenSheets(book, choice), resolve, pivots, namesChosen, frameOf);
 }
 
 /**
  * Which sheets a copy would have and why, for the choice itself.
+ * @param frames of sheets that were read before
  * @throws a refusal where no sheet, or one that can't be copied, is chosen
  */
 export async function sheetsOfCopy(
@@ -50,8 +52,16 @@ export async function sheetsOfCopy(
   book: BookFacts,
   choice: CopyChoice,
   work: PackageWork = {},
+  frames: SheetFrames = new Map(),
 ): Promise<Pick<CopyReport, "sheets" | "droppedSheets">> {
   const pivots = await keptPivots(pack, book, choice);
-  const { reasons, dropped } = await keptByChoice(pack, book, choice, resolver(book), pivots, work);
+  const { reasons, dropped } = await keptByChoice(
+    pack,
+    book,
+    choice,
+    resolver(book),
+    pivots,
+    framesOf(pack, work, frames),
+  );
   return { sheets: reasons, droppedSheets: dropped };
 }

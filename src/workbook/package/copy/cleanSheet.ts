@@ -1,12 +1,10 @@
 /** The text of a kept sheet without what leads out of the copy. */
-import type { NextSlice } from "../../timeSlices";
-import { isTrue, numberOf, withAttributes, type XmlNode } from "../xml/node";
-import { scanText } from "../xml/scan";
+import { numberOf, withAttributes, type XmlNode } from "../xml/node";
 import { spliced, type Splice } from "../xml/text";
 import { formatsIn, ruleFormulas, formulasIn } from "../sheet/elements";
 import { ruleSplices } from "../sheet/rules";
-import { sheetScan, type ScannedCell } from "../sheet/scan";
 import { cleanElement, type CleanContext } from "./cleanElements";
+import type { SheetFrame } from "./sheetFrame";
 
 /** What the kept sheets use of the parts that all sheets share. */
 export interface SharedUse {
@@ -21,20 +19,14 @@ export const sharedUse = (): SharedUse => ({ strings: new Set(), styles: new Set
 export interface SheetClean extends CleanContext {
   /** Whether a rule's or a sparkline's formula may stay. */
   readonly stays: (formula: string) => boolean;
-  /** The cell metadata that mark dynamic arrays. */
-  readonly dynamic: ReadonlySet<number>;
 }
 
 /** Cell metadata are numbered anew: the copy has one record, for dynamic arrays. */
-function cleanCell(cell: ScannedCell, { source, dynamic }: SheetClean, use: SharedUse): Splice[] {
-  const { attributes, start, value, formula } = cell;
-  use.styles.add(numberOf(attributes["s"]) ?? 0);
-  if (attributes["t"] === "s") use.strings.add(Number(value));
-  if (attributes["cm"] === undefined && attributes["vm"] === undefined) return [];
-  const isDynamic = formula !== undefined && dynamic.has(numberOf(attributes["cm"]) ?? 0);
-  use.dynamic ||= isDynamic;
-  const openEnd = source.indexOf(">", start) + 1;
-  return [withAttributes(source, { start, openEnd }, { cm: isDynamic ? "1" : undefined, vm: undefined })];
+function cleanMarks(source: string, { marked }: SheetFrame): Splice[] {
+  return marked.map(({ start, dynamic }) => {
+    const openEnd = source.indexOf(">", start) + 1;
+    return withAttributes(source, { start, openEnd }, { cm: dynamic ? "1" : undefined, vm: undefined });
+  });
 }
 
 function columnStyles(node: XmlNode, use: SharedUse): void {
@@ -54,34 +46,30 @@ function descend(node: XmlNode, local: string): XmlNode[] {
   return [...own, ...node.children.flatMap((child) => descend(child, local))];
 }
 
-/** @returns the clean text; `use` collects what it uses */
-export async function cleanSheet(path: string, context: SheetClean, use: SharedUse, pause: NextSlice): Promise<string> {
+function noteUse({ styles, strings, marked, elements }: SheetFrame, use: SharedUse): void {
+  for (const style of styles) use.styles.add(style);
+  for (const string of strings) use.strings.add(string);
+  use.dynamic ||= marked.some(({ dynamic }) => dynamic);
+  for (const node of elements) if (node.name === "cols") columnStyles(node, use);
+}
+
+/**
+ * @param frame of this very text
+ * @returns the clean text; `use` collects what it uses
+ */
+export function cleanSheet(frame: SheetFrame, context: SheetClean, use: SharedUse): string {
   const { source } = context;
-  const splices: Splice[] = [];
-  const elements: XmlNode[] = [];
-  await scanText(
-    path,
-    source,
-    sheetScan({
-      root: (_, { start, end }) =>
-        void splices.push(withAttributes(source, { start, openEnd: end }, { "[A-Za-z0-9]+:uid": undefined })),
-      element: (node) => {
-        elements.push(node);
-        if (node.name === "cols") columnStyles(node, use);
-      },
-      row: ({ attributes }) => {
-        if (isTrue(attributes["customFormat"])) use.styles.add(numberOf(attributes["s"]) ?? 0);
-      },
-      cell: (cell) => void splices.push(...cleanCell(cell, context, use)),
-    }),
-    pause,
-  );
-  splices.push(
+  const { root, elements } = frame;
+  noteUse(frame, use);
+  return spliced(source, [
+    ...(root === undefined
+      ? []
+      : [withAttributes(source, { start: root.start, openEnd: root.end }, { "[A-Za-z0-9]+:uid": undefined })]),
+    ...cleanMarks(source, frame),
     ...elements.flatMap((node) => cleanElement(node, context)),
     ...ruleSplices(source, elements, (formulas) => !formulas.every(context.stays)),
     ...lostSparklines(elements, context.stays),
-  );
-  return spliced(source, splices);
+  ]);
 }
 
 /** How many rules of a sheet lean on something lost. */

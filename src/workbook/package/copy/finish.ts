@@ -19,13 +19,14 @@ import { bookText } from "./bookText";
 import type { CopyChoice } from "./choice";
 import { propertyId } from "./ids";
 import { appText, coreText, customText, documentProperties } from "./properties";
+import { NO_FRAME } from "./sheetFrame";
 import { styleNamesIn, trimmedStrings, trimmedStyles } from "./trim";
 
 /** Stands for the workbook where a part of it is copied. */
 const WHOLE: CopiedSheet = {
   path: "",
   kind: "workbook",
-  elements: [],
+  frame: NO_FRAME,
   active: false,
   emptied: [],
   keepsComments: false,

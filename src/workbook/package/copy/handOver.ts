@@ -9,6 +9,7 @@ import { patchCells } from "../patch/patch";
 import type { PackageWork } from "../work";
 import type { CopyChoice, CopyReport } from "./choice";
 import { chooseSheets, type ChosenCopy } from "./choose";
+import type { OnCopiedSheet } from "./copiedFrames";
 
 export interface HandOverPlan {
   readonly choice: CopyChoice;
@@ -19,6 +20,8 @@ export interface HandOverPlan {
   /** Read me, Record, notes; they may say what the copy holds. */
   readonly sheets: readonly NewSheet[] | ((chosen: ChosenCopy, patch: PatchReport) => Promise<readonly NewSheet[]>);
   readonly names?: readonly NewName[];
+  /** Called as the sheets of the workbook go into the copy. */
+  readonly onSheet?: OnCopiedSheet;
 }
 
 export interface HandedOver {
@@ -29,9 +32,9 @@ export interface HandedOver {
 
 /** @returns a new package; the one given stays as it was */
 export async function handOverPackage(pack: Package, plan: HandOverPlan, work: PackageWork = {}): Promise<HandedOver> {
-  const { choice, changes, nameValues = new Map<string, CellValue>(), sheets, names = [] } = plan;
+  const { choice, changes, nameValues = new Map<string, CellValue>(), sheets, names = [], onSheet } = plan;
   const patched = await patchCells(pack, await readBook(pack), changes, { ours: "freeze", nameValues }, work);
-  const chosen = await chooseSheets(patched.pack, await readBook(patched.pack), choice, work);
+  const chosen = await chooseSheets(patched.pack, await readBook(patched.pack), choice, work, onSheet);
   const own = typeof sheets === "function" ? await sheets(chosen, patched.report) : sheets;
   const whole = await addSheets(chosen.pack, own, names, work);
   return { pack: whole, patch: patched.report, copy: chosen.report };

@@ -3,7 +3,7 @@ import type { Area } from "../../port";
 import { columnLetters, MOST_COLUMNS, MOST_ROWS } from "../../reader/reference";
 import { childrenOf, isTrue, numberOf } from "../xml/node";
 import type { HiddenItem } from "./choice";
-import type { SheetFrame } from "./sheetNeeds";
+import type { SheetFrame } from "./sheetFrame";
 
 export interface HiddenArea extends HiddenItem {
   readonly area: Area;

@@ -11,6 +11,7 @@ import { commentsId, nameId, pivotId, propertyId, sheetId } from "./ids";
 import { documentProperties } from "./properties";
 import { keptSheets, type KeptFrame } from "./keptSheets";
 import { lostNames } from "./lostNames";
+import { framesOf, type SheetFrames } from "./sheetFrame";
 import { needsOfSheet } from "./sheetNeeds";
 
 /** Parts that never go into a copy, by their path. */
@@ -116,14 +117,19 @@ async function usedNames(pack: Package, book: BookFacts, frames: readonly KeptFr
   return { used, items };
 }
 
-/** @param sheets those that are to be handed over: of the others that they don't need, no rows, columns or comments are listed */
+/**
+ * @param sheets those that are to be handed over: of the others that they don't need, no rows, columns or comments are listed
+ * @param frames of sheets that were read before
+ */
 export async function listHidden(
   pack: Package,
   book: BookFacts,
   sheets: readonly string[],
   work: PackageWork = {},
+  frames: SheetFrames = new Map(),
 ): Promise<readonly HiddenItem[]> {
-  const all = await keptSheets(pack, book, sheets, resolver(book), new Set(), new Set(), work);
+  const frameOf = framesOf(pack, work, frames);
+  const all = await keptSheets(pack, book, sheets, resolver(book), new Set(), new Set(), frameOf);
   const lost = lostNames(book, resolver(book), new Set(all.dropped.map((name) => name.toLowerCase())), { sheets });
   const kept = all.kept.map(({ entry }) => entry);
   const { used, items } = await usedNames(pack, book, all.kept, work);

@@ -4,9 +4,9 @@ import { nameKey, type Resolver } from "../formula/resolve";
 import type { Package } from "../parts/package";
 import { refusal } from "../refusal";
 import { sheetNamed } from "../sheet/read";
-import type { PackageWork } from "../work";
 import type { KeptSheet } from "./choice";
-import { frameOf, needsOfSheet, NO_FRAME, type Need, type SheetFrame } from "./sheetNeeds";
+import { NO_FRAME, type SheetFrame } from "./sheetFrame";
+import { needsOfSheet, type Need } from "./sheetNeeds";
 
 export interface KeptFrame extends SheetFrame {
   readonly entry: SheetEntry;
@@ -19,6 +19,8 @@ export interface SheetChoice {
   /** Names that rules and charts of kept sheets use, by key. */
   readonly names: ReadonlySet<string>;
 }
+
+export type FrameOf = (sheet: SheetEntry) => Promise<SheetFrame>;
 
 interface Search {
   readonly reasons: Map<SheetEntry, string[]>;
@@ -56,7 +58,7 @@ export async function keptSheets(
   resolve: Resolver,
   pivots: ReadonlySet<string>,
   keptNames: ReadonlySet<string>,
-  work: PackageWork,
+  frameOf: FrameOf,
 ): Promise<SheetChoice> {
   const search: Search = { reasons: new Map(), frames: new Map(), names: new Set(), waiting: [] };
   for (const name of chosen) {
@@ -74,7 +76,7 @@ export async function keptSheets(
       for (const name of resolve.ofName(nameKey(entry))?.sheets ?? [])
         add(search, sheetNamed(book, name), `the name ${entry.name} needs it`);
   for (let sheet = search.waiting.pop(); sheet !== undefined; sheet = search.waiting.pop()) {
-    const frame = await frameOf(pack, sheet.path, work);
+    const frame = await frameOf(sheet);
     search.frames.set(sheet, frame);
     for (const need of await needsOfSheet(pack, sheet, frame.elements, pivots))
       follow(search, book, resolve, need, sheet.name);

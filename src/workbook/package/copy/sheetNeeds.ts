@@ -2,74 +2,13 @@
 import type { SheetEntry } from "../book/facts";
 import { hasPart, partText, partTree, type Package } from "../parts/package";
 import { relationsOf } from "../parts/relations";
-import { pauseOf, type PackageWork } from "../work";
-import { named, numberOf, type XmlNode } from "../xml/node";
-import { scanXml, scanText } from "../xml/scan";
-import { ruleFormulas, formatsIn, formulasIn, rowFacts, validationsIn } from "../sheet/elements";
-import type { RowFacts } from "../sheet/facts";
-import { formulaKinds } from "../sheet/formulas";
-import { sheetScan, type ScannedCell } from "../sheet/scan";
+import { named, type XmlNode } from "../xml/node";
+import { scanXml } from "../xml/scan";
+import { ruleFormulas, formatsIn, formulasIn, validationsIn } from "../sheet/elements";
 
 export interface Need {
   readonly by: string;
   readonly formula: string;
-}
-
-export interface FrameFormula {
-  readonly row: number;
-  readonly column: number;
-  /** In its stored form. */
-  readonly text: string;
-}
-
-/** A sheet with the formulas of its cells, but not their values. */
-export interface SheetFrame {
-  readonly elements: readonly XmlNode[];
-  /** Rows with a height, hidden or with an outline level. */
-  readonly rows: readonly RowFacts[];
-  readonly formulas: readonly FrameFormula[];
-  /** Cells whose value has a picture or linked data behind it. */
-  readonly linkedValues: number;
-}
-
-export const NO_FRAME: SheetFrame = { elements: [], rows: [], formulas: [], linkedValues: 0 };
-
-/** Which kind of dynamic array a formula is doesn't matter here. */
-const NO_METADATA: ReadonlySet<number> = new Set();
-
-/** Collects formulas as cells come; those of a shared group that come before its first cell wait for the end. */
-function formulaCollector() {
-  const formulas: FrameFormula[] = [];
-  const late: ScannedCell[] = [];
-  const kinds = formulaKinds(NO_METADATA);
-  const add = (cell: ScannedCell): void => {
-    const formula = kinds.of(cell);
-    if (formula === "later") late.push(cell);
-    else if (formula !== undefined && "text" in formula)
-      formulas.push({ row: cell.row, column: cell.column, text: formula.text });
-  };
-  return { add, done: (): readonly FrameFormula[] => (late.splice(0).forEach(add), formulas) };
-}
-
-export async function frameOf(pack: Package, path: string, work: PackageWork): Promise<SheetFrame> {
-  const elements: XmlNode[] = [];
-  const rows: RowFacts[] = [];
-  const collector = formulaCollector();
-  let linkedValues = 0;
-  const source = await partText(pack, path, pauseOf(work));
-  const visitor = sheetScan({
-    element: (node) => void elements.push(node),
-    row: (row) => {
-      const facts = rowFacts(row);
-      if (facts !== undefined) rows.push(facts);
-    },
-    cell: (cell) => {
-      if (numberOf(cell.attributes["vm"]) !== undefined) linkedValues++;
-      collector.add(cell);
-    },
-  });
-  await scanText(path, source, visitor, pauseOf(work));
-  return { elements, rows, formulas: collector.done(), linkedValues };
 }
 
 function ofElements(elements: readonly XmlNode[]): readonly Need[] {

@@ -15,6 +15,7 @@ import { absoluteCells, sheetPrefix } from "./absolute";
 import { addCharts } from "./charts";
 import { MAIN, MINIMAL_STYLES, SHEET_TYPE, STRICT_MAIN, STYLES_TYPE } from "./minimal";
 import type { NewName, NewSheet } from "./newSheet";
+import { sharedTexts } from "./sharedTexts";
 import { newSheetBytes } from "./sheetText";
 
 const LONGEST_NAME = 31;
@@ -139,6 +140,8 @@ export async function addSheets(
     path,
     book.styles.path === undefined ? MINIMAL_STYLES.replace(MAIN, main) : await editor.text(path),
   );
+  const hasLines = sheets.some(({ lines }) => lines !== undefined);
+  const texts = hasLines ? await sharedTexts(pack, book, editor, pause) : undefined;
   const dynamic = [...(await dynamicArrays(pack, book.path))][0];
   const ids: string[] = [];
   let number = 1;
@@ -147,12 +150,13 @@ export async function addSheets(
     while (editor.has(`${folder}worksheets/sheet${number}.xml`)) number++;
     const own = `${folder}worksheets/sheet${number}.xml`;
     const drawing = await addCharts(editor, sheet, { folder, own, strict: book.strict });
-    editor.set(own, await newSheetBytes(sheet, { main, styles, dynamic, pause, drawing }));
+    editor.set(own, await newSheetBytes(sheet, { main, styles, texts, dynamic, pause, drawing }));
     editor.setType(own, SHEET_TYPE);
     ids.push(await editor.addRelation(book.path, `${base}/worksheet`, own));
     const wait = pause();
     if (wait !== undefined) await wait;
   }
+  await texts?.save();
   editor.set(path, styles.text());
   if (book.styles.path === undefined) {
     editor.setType(path, STYLES_TYPE);

@@ -5,6 +5,7 @@ export const STRICT_MAIN = "http://purl.oclc.org/ooxml/spreadsheetml/main";
 const TYPES = "application/vnd.openxmlformats-officedocument.spreadsheetml";
 export const STYLES_TYPE = `${TYPES}.styles+xml`;
 export const SHEET_TYPE = `${TYPES}.worksheet+xml`;
+export const STRINGS_TYPE = `${TYPES}.sharedStrings+xml`;
 export const BOOK_TYPE = `${TYPES}.sheet.main+xml`;
 export const METADATA_TYPE = `${TYPES}.sheetMetadata+xml`;
 

@@ -31,6 +31,9 @@ export interface NewStyle {
   readonly locked?: boolean;
 }
 
+/** One object for all: looks are found by identity. */
+export const NO_LOOK: NewStyle = {};
+
 export interface NewSheetCell {
   /** A value, or the result of the formula; missing or null: empty. A text is a text, whatever it begins with. */
   readonly value?: CellValue;
@@ -104,6 +107,8 @@ export interface NewLine {
 export interface NewLines {
   readonly firstRow: number;
   readonly count: number;
+  /** Columns in which the same texts often come again: the file holds each of them once. */
+  readonly sharedColumns: ReadonlySet<number>;
   line(at: number): NewLine;
 }
 

@@ -1,19 +1,24 @@
 /** The text of a new sheet: ECMA-376 part 1, 18.3.1.99. */
 import type { CellValue } from "../../port";
-import { cellsText, columnLetters } from "../../reader/reference";
-import { cellText, formulaText, needsQuote, valueCellText } from "../sheet/cellText";
+import { cellsText } from "../../reader/reference";
+import { cellText, formulaText, needsQuote } from "../sheet/cellText";
 import { keyOf } from "../sheet/collect";
 import type { NextSlice } from "../../timeSlices";
 import type { StyleBuilder } from "../styles/build";
 import { escapedXml, escapedAttribute } from "../xml/text";
 import { joined } from "../zip/write";
 import { DECLARATION } from "./minimal";
+import { lineTexts } from "./lineTexts";
+import type { SharedTexts } from "./sharedTexts";
+import { pageText } from "./pageText";
 import { outlineDepth, rowAttributes } from "./rowAttributes";
-import type { NewCondition, PlacedCell, NewPrint, NewSheet, NewStyle, NewValidation } from "./newSheet";
+import { NO_LOOK, type NewCondition, type NewSheet, type NewValidation, type PlacedCell } from "./newSheet";
 
 export interface NewSheetContext {
   readonly main: string;
   readonly styles: StyleBuilder;
+  /** Missing where no sheet has lines. */
+  readonly texts: SharedTexts | undefined;
   /** The cell metadata that mark a dynamic array, where the workbook has such. */
   readonly dynamic: number | undefined;
   readonly pause: NextSlice;
@@ -57,9 +62,6 @@ function orderedCells(sheet: NewSheet): readonly PlacedCell[] {
   return [...found.keys()].sort((a, b) => a - b).flatMap((key) => found.get(key) ?? []);
 }
 
-/** One object for all: looks are found by identity. */
-const NO_LOOK: NewStyle = {};
-
 function oneCell({ row, column, value = null, formula, spill, style }: PlacedCell, context: NewSheetContext): string {
   const isArray = formula !== undefined && spill !== undefined;
   const area = isArray ? cellsText({ row, column, rows: spill.length, columns: spill[0]?.length ?? 1 }) : undefined;
@@ -101,22 +103,6 @@ function* rowTexts(sheet: NewSheet, context: NewSheetContext): Generator<string>
   }
   if (row >= 0) yield element(row, cells);
   yield* emptyBefore(Infinity);
-}
-
-/** The elements of rows that are made as they are written. */
-function* lineTexts({ lines }: NewSheet, { styles }: NewSheetContext): Generator<string> {
-  const letters: string[] = [];
-  for (let at = 0; at < (lines?.count ?? 0); at++) {
-    const { values = [], styles: looks = [], height } = lines?.line(at) ?? {};
-    const number = String((lines?.firstRow ?? 0) + at + 1);
-    let text = `<row r="${number}"${height === undefined ? "" : ` ht="${height}" customHeight="1"`}>`;
-    for (let column = 0; column < values.length; column++) {
-      const value = values[column] ?? null;
-      const style = styles.of(looks[column] ?? NO_LOOK, needsQuote(value));
-      text += valueCellText((letters[column] ??= columnLetters(column)) + number, style, value);
-    }
-    yield `${text}</row>`;
-  }
 }
 
 function viewText({ frozenRows = 0, frozenColumns = 0 }: NewSheet): string {
@@ -170,44 +156,13 @@ function conditionText(one: NewCondition, at: number, styles: StyleBuilder): str
 const list = (name: string, items: readonly string[]): string =>
   items.length === 0 ? "" : `<${name} count="${items.length}">${items.join("")}</${name}>`;
 
-/** ECMA-376 part 1, 18.3.1.63 and 18.18.43. */
-const PAPER_SIZES = { Letter: 1, A4: 9 } as const;
-
-/** The parts of a footer: ECMA-376 part 1, 18.3.1.46. */
-function footerText({ footer = "", footerLeft = "", footerRight = "" }: NewPrint): string {
-  const sides = footerLeft + footerRight === "" ? footer : `&L${footerLeft}&C${footer}&R${footerRight}`;
-  return sides === "" ? "" : `<headerFooter><oddFooter>${escapedXml(sides)}</oddFooter></headerFooter>`;
-}
-
-/** A break's number is that of the last row above it: ECMA-376 part 1, 18.3.1.3. */
-function breaksText({ breaks = [] }: NewPrint): string {
-  const items = breaks.map((row) => `<brk id="${String(row - 1)}" max="16383" man="1"/>`);
-  const count = String(items.length);
-  return items.length === 0
-    ? ""
-    : `<rowBreaks count="${count}" manualBreakCount="${count}">${items.join("")}</rowBreaks>`;
-}
-
-function pageText(print: NewPrint): string {
-  const { landscape, fitToWidth, onePage, paper } = print;
-  // Without a height in pages it is one.
-  const fit = fitToWidth === true && onePage !== true ? ' fitToHeight="0"' : "";
-  const size = paper === undefined ? "" : ` paperSize="${String(PAPER_SIZES[paper])}"`;
-  return (
-    '<pageMargins left="0.5" right="0.5" top="0.5" bottom="0.7" header="0.3" footer="0.3"/>' +
-    `<pageSetup${size}${fit} orientation="${landscape === true ? "landscape" : "portrait"}"/>` +
-    footerText(print) +
-    breaksText(print)
-  );
-}
-
 /** Rows that are encoded together: the text of a large sheet is never held as one. */
 const ROWS_AT_ONCE = 256;
 
 /** The part's bytes. */
 export async function newSheetBytes(sheet: NewSheet, context: NewSheetContext): Promise<Uint8Array> {
   const { merged = [], validations = [], conditions = [], print } = sheet;
-  const { main, pause, styles, drawing } = context;
+  const { main, pause, styles, texts: shared, drawing } = context;
   const depth = outlineDepth(sheet);
   const outline = depth === 0 ? "" : '<outlinePr summaryBelow="0"/>';
   const fits = outline + (print?.fitToWidth === true ? '<pageSetUpPr fitToPage="1"/>' : "");
@@ -220,7 +175,7 @@ export async function newSheetBytes(sheet: NewSheet, context: NewSheetContext): 
     `${DECLARATION}<worksheet xmlns="${main}">${properties}${viewText(sheet)}<sheetFormatPr defaultRowHeight="15"${levels}/>`,
     `${columnsText(sheet)}<sheetData>`,
   ];
-  for (const rows of [rowTexts(sheet, context), lineTexts(sheet, context)])
+  for (const rows of [rowTexts(sheet, context), lineTexts(sheet, styles, shared)])
     for (const row of rows) {
       texts.push(row);
       if (texts.length >= ROWS_AT_ONCE) pieces.push(encoder.encode(texts.splice(0).join("")));

@@ -17,6 +17,8 @@ export type Part =
 export interface Package {
   /** By path in lower case: part names don't differ by case, ECMA-376 part 2, 7.2.3. */
   readonly parts: ReadonlyMap<string, Part>;
+  /** Unpacked bytes of parts by the same paths, for whoever reads a file as soon as it is opened. */
+  readonly unpacked?: ReadonlyMap<string, readonly Uint8Array[]>;
 }
 
 /** What is done to parts: new text or bytes, or taken away. */
@@ -26,23 +28,37 @@ export const CONTENT_TYPES = "[Content_Types].xml";
 
 const NEVER: NextSlice = () => undefined;
 
-/** Reads the zip and unpacks every part once, so that a damaged or oversized file is refused before it is used. */
+/** What stays unpacked at most, bytes: the sheets of a workbook of some 300,000 cells. */
+const MOST_KEPT = 33_554_432;
+
+/**
+ * Reads the zip and unpacks every part once, so that a damaged or oversized file is refused before it is used.
+ * @param keeps whether parts stay unpacked, up to 32 MB of them, until `forgetUnpacked`
+ */
 export async function openParts(
   bytes: Uint8Array,
   work: PackageWork = {},
   limits: PackageLimits = PACKAGE_LIMITS,
+  keeps = false,
 ): Promise<Package> {
   const pause = pauseOf(work);
   const entries = readDirectory(bytes, limits);
   const count = { total: 0 };
+  const unpacked = new Map<string, readonly Uint8Array[]>();
   let done = 0;
   for (const entry of entries) {
-    for await (const piece of inflated(entry, count, limits, pause)) void piece;
+    const pieces: Uint8Array[] = [];
+    for await (const piece of inflated(entry, count, limits, pause))
+      if (keeps && count.total <= MOST_KEPT) pieces.push(piece);
+    if (keeps && count.total <= MOST_KEPT) unpacked.set(entry.path.toLowerCase(), pieces);
     done += entry.packed.length;
     work.onProgress?.(done, bytes.length);
   }
-  return { parts: new Map(entries.map((entry) => [entry.path.toLowerCase(), { path: entry.path, entry }])) };
+  const parts = new Map(entries.map((entry) => [entry.path.toLowerCase(), { path: entry.path, entry }] as const));
+  return { parts, ...(keeps && { unpacked }) };
 }
+
+export const forgetUnpacked = ({ parts }: Package): Package => ({ parts });
 
 export function partAt(pack: Package, path: string): Part | undefined {
   return pack.parts.get(path.toLowerCase());
@@ -59,10 +75,13 @@ function needed(pack: Package, path: string): Part {
 }
 
 /** The unpacked bytes of a part, piece by piece. */
-async function* piecesOf(part: Part, pause: NextSlice): AsyncGenerator<Uint8Array> {
+async function* piecesOf(pack: Package, path: string, pause: NextSlice): AsyncGenerator<Uint8Array> {
+  const part = needed(pack, path);
+  const unpacked = pack.unpacked?.get(path.toLowerCase());
   if ("bytes" in part) {
     for (let at = 0; at < part.bytes.length; at += STEP) yield part.bytes.subarray(at, at + STEP);
-  } else yield* inflated(part.entry, { total: 0 }, PACKAGE_LIMITS, pause);
+  } else if (unpacked !== undefined) yield* unpacked;
+  else yield* inflated(part.entry, { total: 0 }, PACKAGE_LIMITS, pause);
 }
 
 const STEP = 65_536;
@@ -71,7 +90,7 @@ export async function partBytes(pack: Package, path: string, pause: NextSlice = 
   const part = needed(pack, path);
   if ("bytes" in part) return part.bytes;
   const pieces: Uint8Array[] = [];
-  for await (const piece of piecesOf(part, pause)) pieces.push(piece);
+  for await (const piece of piecesOf(pack, path, pause)) pieces.push(piece);
   return joined(pieces);
 }
 
@@ -83,7 +102,7 @@ export async function partText(pack: Package, path: string, pause: NextSlice = N
 export async function* partTextPieces(pack: Package, path: string, pause: NextSlice): AsyncGenerator<string> {
   let decoder: TextDecoder | undefined;
   try {
-    for await (const piece of piecesOf(needed(pack, path), pause)) {
+    for await (const piece of piecesOf(pack, path, pause)) {
       decoder ??= decoderFor(piece);
       yield decoder.decode(piece, { stream: true });
     }

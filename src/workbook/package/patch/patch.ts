@@ -1,4 +1,5 @@
 /** Changes named cells of a workbook and nothing else. */
+import type { NextSlice } from "../../timeSlices";
 import type { BookFacts, SheetEntry } from "../book/facts";
 import { removeSignatures, SIGNATURE_SENTENCE } from "../book/signatures";
 import { recalculation } from "../book/text";
@@ -95,8 +96,7 @@ async function patchSheet(
   const { dynamic } = context;
   const splices = [...(await sheetSplices(collected, plan, { source, prefix, values, styles, pause, dynamic }))];
   if (options.ours === "freeze") splices.push(...clearedRules(source, collected.elements));
-  const wait = pause();
-  if (wait !== undefined) await wait;
+  await pause();
   const changed = spliced(source, splices);
   if (changed !== source) editor.set(sheet.path, changed);
   return {
@@ -125,17 +125,23 @@ function checkPlace({ name, kind }: SheetEntry, { row, column }: CellChange): vo
 }
 
 /** Changes under their sheets; the sheet's name as the workbook spells it. */
-function bySheet(book: BookFacts, changes: readonly CellChange[]): Map<SheetEntry, CellChange[]> {
+async function bySheet(
+  book: BookFacts,
+  changes: readonly CellChange[],
+  pause: NextSlice,
+): Promise<Map<SheetEntry, CellChange[]>> {
   const found = new Map<SheetEntry, CellChange[]>();
   const entries = new Map<string, SheetEntry>();
   for (const change of changes) {
     const sheet = entries.get(change.sheet) ?? sheetNamed(book, change.sheet);
     entries.set(change.sheet, sheet);
     checkPlace(sheet, change);
-    const own = asHeading(book, { ...change, sheet: sheet.name });
+    const own = asHeading(book, change.sheet === sheet.name ? change : { ...change, sheet: sheet.name });
     const list = found.get(sheet);
     if (list === undefined) found.set(sheet, [own]);
     else list.push(own);
+    const wait = pause();
+    if (wait !== undefined) await wait;
   }
   return found;
 }
@@ -162,7 +168,7 @@ export async function patchCells(
   const editor = partsEditor(pack);
   const styles = await stylesOf(book, editor);
   const session = { book, editor, styles, options, work, context: await cellContext(pack, book, work) };
-  const sheets = bySheet(book, changes);
+  const sheets = await bySheet(book, changes, pauseOf(work));
   await patchTables(book, [...sheets.values()].flat(), editor);
   const results: SheetResult[] = [];
   for (const sheet of book.sheets) {

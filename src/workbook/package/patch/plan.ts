@@ -40,8 +40,11 @@ export function changesByCell(
   }[],
 ): Map<number, CellPlan> {
   const plans = new Map<number, CellPlan>();
-  const put = (row: number, column: number, plan: CellPlan): void =>
-    void plans.set(keyOf(row, column), { ...plans.get(keyOf(row, column)), ...plan });
+  const put = (row: number, column: number, plan: CellPlan): void => {
+    const key = keyOf(row, column);
+    const known = plans.get(key);
+    plans.set(key, known === undefined ? plan : { ...known, ...plan });
+  };
   for (const { row, column, content, format } of changes) {
     put(row, column, { ...(content !== undefined && { content }), ...(format !== undefined && { format }) });
     if (content?.kind !== "formula") continue;

@@ -97,8 +97,7 @@ const OWN = new Set(["r", "s", "t", "cm", "vm"]);
 
 /** The attributes that `cellText` doesn't write itself. */
 export function otherAttributes(attributes: Readonly<Record<string, string>>): string {
-  return Object.entries(attributes)
-    .filter(([name]) => !OWN.has(name))
-    .map(([name, value]) => ` ${name}="${escapedAttribute(value)}"`)
-    .join("");
+  let text = "";
+  for (const name in attributes) if (!OWN.has(name)) text += ` ${name}="${escapedAttribute(attributes[name] ?? "")}"`;
+  return text;
 }

@@ -1,13 +1,6 @@
 /** A part of the full verification that vitest runs: its counts, and what its tests print. */
 import { startVitest } from "vitest/node";
-
-export interface Part {
-  readonly name: string;
-  readonly held: boolean;
-  readonly seconds: number;
-  /** Counts and figures. */
-  readonly lines: readonly string[];
-}
+import type { Part } from "./part";
 
 type Options = Parameters<typeof startVitest>[2];
 type ViteOptions = Parameters<typeof startVitest>[3];
@@ -29,16 +22,25 @@ export async function runVitestPart(
     { ...options, watch: false, reporters: ["default", collector] },
     viteOptions,
   );
-  const passed = vitest.state.getFiles().length > 0;
-  const failed = vitest.state.getCountOfFailedTests();
+  const states = vitest.state
+    .getTestModules()
+    .flatMap((one) => [...one.children.allTests()].map((test) => test.result().state));
+  const [passed = 0, failed = 0] = (["passed", "failed"] as const).map(
+    (state) => states.filter((one) => one === state).length,
+  );
+  // A file that can't be loaded has no test.
+  const unloaded = vitest.state.getFiles().filter(({ result }) => result?.state === "fail").length;
   const errors = vitest.state.getUnhandledErrors().length;
   await vitest.close();
-  const held = passed && failed === 0 && errors === 0;
+  const held = passed > 0 && failed === 0 && unloaded === 0 && errors === 0;
   const seconds = (performance.now() - began) / 1000;
   return {
     name,
     held,
     seconds,
-    lines: [...lines, `${String(failed)} tests failed, ${String(errors)} errors beside tests`],
+    lines: [
+      ...lines,
+      `${String(passed)} tests passed, ${String(failed)} failed; ${String(errors)} errors beside tests`,
+    ],
   };
 }

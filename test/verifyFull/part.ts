@@ -1,0 +1,8 @@
+/** What a part of the full verification came to. */
+export interface Part {
+  readonly name: string;
+  readonly held: boolean;
+  readonly seconds: number;
+  /** Counts and figures. */
+  readonly lines: readonly string[];
+}
