@@ -150,6 +150,9 @@ describe("A number at the beginning of a text", () => {
     ["-1/2 m", "SI", -0.5],
     ["1 - 1/2 m", "SI", 1.5],
     ["10 1/2 m", "SI", 10.5],
+    ["1  1/2 m", "SI", 1.5],
+    [".25 m", "SI", 0.25],
+    ["25e-12 m", "SI", 25e-12],
     ["1 ⅛ m", "SI", 1.125],
     ["¼ m", "SI", 0.25],
     ["¾ m", "SI", 0.75],
@@ -158,6 +161,10 @@ describe("A number at the beginning of a text", () => {
     ["⅞ m", "SI", 0.875],
     ["⅔ m", "SI", 2 / 3],
   ])("%s in %s is %d", (text, system, value) => expect(read(text, "length", system)).toEqual(close(value)));
+
+  test.each(["about 5 m", "x1/2 m", "about 3' 6\""])("is not one behind a word: %s", (text) =>
+    expect(read(text, "length", "SI")).toBe("expected a number"),
+  );
 
   test.each(["1,200 m", "1 200 m", "1'200 m", "-1,234,567 m", "12,345 m"])("%s has thousands apart", (text) =>
     expect(read(text, "length", "SI")).toBe("expected a number without thousands separators"),
