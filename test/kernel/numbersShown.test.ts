@@ -100,6 +100,7 @@ describe("An input in a message", () => {
 describe("An input from a host", () => {
   test("may be a matrix of one cell, of rows of any length, or nothing", () => {
     expect(normalizeInput([[5]], "x")).toBe(5);
+    expect([normalizeInput(true, "x"), normalizeInput(null, "x")]).toEqual([true, null]);
     expect(normalizeInput([[{}]], "x")).toBeNull();
     expect(normalizeInput([[1, 2]], "x")).toEqual([[1, 2]]);
     expect(normalizeInput([[1], [2]], "x")).toEqual([[1], [2]]);

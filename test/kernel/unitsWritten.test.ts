@@ -46,6 +46,10 @@ describe("A kind without dimension", () => {
     ["12 dollars", "money", '"dollars" is not a unit of money, such as money'],
     ["3 m", "yearly rate", '"m" is not a unit of yearly rate, such as 1/year'],
     ["3 EUR", "years", '"EUR" is not a unit of years, such as year'],
+    ["12 kEUR", "money", '"kEUR" is not a unit of money, such as money'],
+    ["12 EUROS", "money", '"EUROS" is not a unit of money, such as money'],
+    ["70 percentile", "fraction", 'fraction takes no unit, got "percentile"'],
+    ["70 dpct", "fraction", 'fraction takes no unit, got "dpct"'],
     ["70 toString", "fraction", 'fraction takes no unit, got "toString"'],
   ])("%s is refused as %s", (text, kind, why) => expect(read(text, kind)).toBe(why));
 });
@@ -64,6 +68,11 @@ describe("A pressure", () => {
     const out = readQuantityText(text, "pressure", "SI");
     if (typeof out === "string") throw new Error(out);
     expect([out.value, out.basis]).toEqual([expect.closeTo(value, 6), basis]);
+  });
+
+  test("is no part of a longer word", () => {
+    expect(read("2 kpsig", "pressure")).toBe('can\'t read the unit "kpsig"');
+    expect(read("2 psigs", "pressure")).toBe('can\'t read the unit "psigs"');
   });
 
   test("of a drop has no basis", () => expect(read("2 psig", "pressure drop")).toBe('can\'t read the unit "psig"'));
@@ -103,7 +112,10 @@ describe("Ratings, heads, differences and weights", () => {
     ["9 deg F", "temperature difference", 5],
     ["9 C", "temperature difference", 9],
     ["8 lbs. 4 oz.", "mass", 8.25 * 0.45359237],
-    ["8 lb 4.5 oz", "mass", 8.28125 * 0.45359237],
+    ["12 lb 14.25 oz", "mass", 12.890625 * 0.45359237],
+    ["8lb  4oz", "mass", 8.25 * 0.45359237],
+    ["9 F", "temperature difference", 5],
+    ["3.5 W/W", "cooling rating", 3.5],
   ])("%s is read as %s", (text, kind, value) => expect(read(text, kind)).toEqual(close(value)));
 
   test.each<[string, KindName, string]>([
@@ -111,11 +123,20 @@ describe("Ratings, heads, differences and weights", () => {
     ["5 W", "head", '"W" is not a unit of head'],
     ["5 furble", "head", 'can\'t read the unit "furble"'],
     ["9 m", "temperature difference", '"m" is not a unit of temperature difference'],
+    ["3 kW/W", "cooling rating", '"kW/W" is not a unit of cooling rating'],
+    ["3 W/Wh", "cooling rating", '"W/Wh" is not a unit of cooling rating'],
+    ["12 kBTU/(W h)", "cooling rating", '"kBTU/(W h)" is not a unit of cooling rating'],
     ["8 lb 4 oz", "length", 'can\'t read the unit "lb 4 oz"'],
   ])("%s is refused as %s", (text, kind, why) => expect(read(text, kind)).toBe(why));
 });
 
 describe("A number at the beginning of a text", () => {
+  test("has no sign of currency but of money and prices", () =>
+    expect(read("$ 5 ft", "length")).toBe("expected a number"));
+
+  test("with a comma is refused in US units behind a minus sign too", () =>
+    expect(read("-1,5 m", "length")).toMatch(/no decimal mark in US units/));
+
   test.each<[string, System, number]>([
     ["+2 m", "SI", 2],
     ["−2 m", "SI", -2],
@@ -129,6 +150,9 @@ describe("A number at the beginning of a text", () => {
     ["-1/2 m", "SI", -0.5],
     ["1 - 1/2 m", "SI", 1.5],
     ["10 1/2 m", "SI", 10.5],
+    ["1  1/2 m", "SI", 1.5],
+    [".25 m", "SI", 0.25],
+    ["25e-12 m", "SI", 25e-12],
     ["1 ⅛ m", "SI", 1.125],
     ["¼ m", "SI", 0.25],
     ["¾ m", "SI", 0.75],
@@ -137,6 +161,10 @@ describe("A number at the beginning of a text", () => {
     ["⅞ m", "SI", 0.875],
     ["⅔ m", "SI", 2 / 3],
   ])("%s in %s is %d", (text, system, value) => expect(read(text, "length", system)).toEqual(close(value)));
+
+  test.each(["about 5 m", "x1/2 m", "about 3' 6\""])("is not one behind a word: %s", (text) =>
+    expect(read(text, "length", "SI")).toBe("expected a number"),
+  );
 
   test.each(["1,200 m", "1 200 m", "1'200 m", "-1,234,567 m", "12,345 m"])("%s has thousands apart", (text) =>
     expect(read(text, "length", "SI")).toBe("expected a number without thousands separators"),
