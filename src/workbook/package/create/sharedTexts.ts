@@ -30,7 +30,9 @@ function longerList(path: string, source: string, items: (prefix: string) => str
   }
   const end = source.lastIndexOf(`</${prefix}sst`);
   if (end < 0) throw brokenFile(`${path} is no sound XML`);
-  return spliced(source, [counts, { from: end, to: end, text: items(prefix) }]);
+  const extensions = source.lastIndexOf(`<${prefix}extLst`);
+  const at = extensions > source.lastIndexOf(`</${prefix}si`) ? extensions : end;
+  return spliced(source, [counts, { from: at, to: at, text: items(prefix) }]);
 }
 
 export async function sharedTexts(
