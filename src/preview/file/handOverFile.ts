@@ -93,7 +93,8 @@ export const listForHandOver = async (
   { sheets, recalculate = false }: HandOverOptions = {},
 ): Promise<{ readonly survey: Survey; readonly hidden: readonly HiddenItem[] }> => {
   const survey = await surveyed(functions, from, recalculate);
-  return { survey, hidden: await listHidden(survey.pack, survey.stored.facts, sheets ?? survey.proposed) };
+  const { facts, frames } = survey.stored;
+  return { survey, hidden: await listHidden(survey.pack, facts, sheets ?? survey.proposed, {}, frames) };
 };
 
 const unknownId = (ids: readonly string[], hidden: readonly HiddenItem[]): string | undefined =>
