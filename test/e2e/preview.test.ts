@@ -46,7 +46,8 @@ const type = async (page: Page, address: string, text: string): Promise<void> =>
 };
 
 /** Tries again until nothing is thrown. */
-const eventually = <T>(check: () => Promise<T>): Promise<T> => vi.waitFor(check, { timeout: 20_000, interval: 100 });
+const eventually = <T>(check: () => Promise<T>, timeout = 20_000): Promise<T> =>
+  vi.waitFor(check, { timeout, interval: 100 });
 
 const faultsIn = ({ values }: Block): readonly CellValue[] =>
   values.flat().filter((value) => typeof value === "object" && value !== null);
@@ -61,7 +62,7 @@ const ready = async (page: Page): Promise<void> => {
     );
     expect(waiting).toEqual([]);
     expect(formulas.flat().filter((formula) => formula.includes("WARMBACK.")).length).toBeGreaterThan(10);
-  });
+  }, 60_000);
 };
 
 const numbers = ({ values }: Block): readonly (number | undefined)[] =>
