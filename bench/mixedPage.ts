@@ -77,21 +77,28 @@ export const sharedCell = (at: number, content: number): CellWrite => ({
 
 export interface HeapState {
   readonly heapMb: number;
-  /** Nodes in memory that aren't in the page. */
+  /** Nodes that scripts hold and that aren't in the page. */
   readonly detached: number;
   readonly listeners: number;
 }
 
-/** Nodes of the page, those of shadow roots as well. */
-const NODES_IN_PAGE = `
-  const count = (root) => {
-    const walker = document.createTreeWalker(root);
-    let nodes = 1;
-    while (walker.nextNode()) nodes += 1 + (walker.currentNode.shadowRoot ? count(walker.currentNode.shadowRoot) : 0);
-    return nodes;
-  };
-  count(document)
-`;
+interface TreeNode {
+  readonly childNodeCount?: number;
+  readonly children?: readonly TreeNode[];
+}
+
+const nodesIn = ({ children, childNodeCount = 0 }: TreeNode): number =>
+  1 + (children?.reduce((sum, child) => sum + nodesIn(child), 0) ?? childNodeCount);
+
+/** What scripts hold alone: the browser itself keeps a node of every typed entry, to undo it. */
+async function detachedNodes(session: CDPSession): Promise<number> {
+  await session.send("DOM.enable");
+  // What is asked of the page's nodes is known of those that have been asked for.
+  await session.send("DOM.getDocument");
+  const { detachedNodes: trees } = await session.send("DOM.getDetachedDomNodes");
+  await session.send("DOM.disable");
+  return trees.reduce((sum, { treeNode }) => sum + nodesIn(treeNode), 0);
+}
 
 /** After the garbage is collected. */
 export async function heapState(session: CDPSession): Promise<HeapState> {
@@ -99,9 +106,8 @@ export async function heapState(session: CDPSession): Promise<HeapState> {
   await session.send("HeapProfiler.collectGarbage");
   const { usedSize } = await session.send("Runtime.getHeapUsage");
   const { metrics } = await session.send("Performance.getMetrics");
-  const of = (wanted: string): number => metrics.find(({ name }) => name === wanted)?.value ?? Number.NaN;
-  const { result } = await session.send("Runtime.evaluate", { expression: `{${NODES_IN_PAGE}}` });
-  return { heapMb: usedSize / 1e6, detached: of("Nodes") - Number(result.value), listeners: of("JSEventListeners") };
+  const listeners = metrics.find(({ name }) => name === "JSEventListeners")?.value ?? Number.NaN;
+  return { heapMb: usedSize / 1e6, detached: await detachedNodes(session), listeners };
 }
 
 /** Types a number into the input of a line, as a person does; the keyboard must be in the grid. */

@@ -104,7 +104,7 @@ export function verifyMutants(): Part {
   }
   const all = runs.reduce((count, { files }) => count + files.length, 0);
   lines.push(
-    `${String(done)} of ${String(all)} files begun within ${String(BUDGET_MINUTES)} minutes, Stryker failed on ${String(failed)}`,
+    `${PICKED === "" ? "" : `of ${PICKED} alone: `}${String(done)} of ${String(all)} files begun within ${String(BUDGET_MINUTES)} minutes, Stryker failed on ${String(failed)}`,
   );
   console.log(lines.join("\n"));
   return { name: "Mutation testing", held: failed === 0, seconds: (performance.now() - began) / 1000, lines };
