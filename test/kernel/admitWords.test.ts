@@ -36,7 +36,7 @@ describe("A word out of a list", () => {
     expect(admitted(SCHEDULE, "41")).toBe('expected "40" or "80", got "41"');
   });
 
-  test("of a list of one is told without 'or'", () =>
+  test("of a list of one is named without 'or'", () =>
     expect(admitted(choice("One", ["only"], "a word"), "other")).toBe('expected "only", got "other"'));
 
   test("is never 0, which counts as a blank cell unless 0 is another name of a word", () => {

@@ -70,7 +70,7 @@ describe("A pressure", () => {
     for (const basis of ["gauge", "absolute", "1000 m"]) expect(asRead(basis)).toBeCloseTo(100, 9);
   });
 
-  test("of a vacuum is refused with what came", () => {
+  test("of a vacuum is refused with the value given", () => {
     expect(run(reading, -101.325, null, "SI")).toBe(
       "#VALUE! pressure: must be above -101.325 kPa (vacuum), got -101.325 kPa",
     );
@@ -83,7 +83,7 @@ describe("A pressure", () => {
       ...reading,
       id: "SAMPLE.OPTIONALREADING",
       args: { pressure: quantity("pressure", "a reading", { reading: true }).optional(), basis: BASIS },
-      returns: gridResult("what came"),
+      returns: gridResult("the value given"),
       compute: ({ pressure }: { readonly pressure?: number | undefined }) => [[pressure ?? "left out"]],
     } as never);
     expect(run(optional, null)).toEqual([["left out"]]);
@@ -97,7 +97,7 @@ describe("Further arguments", () => {
     topic: "sample",
     summary: "Shows all arguments.",
     args: { name: text("a name"), rest: repeat("all others") },
-    returns: gridResult("what came"),
+    returns: gridResult("the value given"),
     cautions: [],
     checks: [],
     compute: ({ name, rest }) => [[name, rest.map((each) => JSON.stringify(each)).join(" ")]],
@@ -145,12 +145,12 @@ describe("What a calculation throws", () => {
     expect(run(throwing(hot), 1)).toBe("#N/A length: must be below 3.28084 ft");
   });
 
-  test("is a fault as it came where it has no units", () => {
+  test("is a fault unchanged where it has no units", () => {
     const plain = notAvailable("length: too long");
     expect(evaluate(compile(throwing(plain)), [1], [])).toBe(plain);
   });
 
-  test("is told in words if it is no fault", () => {
+  test("becomes a sentence if it is no fault", () => {
     expect(run(throwing(new Error("no root")), 1)).toBe("#N/A can't be computed for these inputs: no root");
     expect(run(throwing("no root"), 1)).toBe("#N/A can't be computed for these inputs: no root");
   });

@@ -86,7 +86,7 @@ describe("Any number", () => {
     expect(admitted(quantity("length", "a length"), " 12 ", "SI")).toBe(12));
 });
 
-test("places are told in words up to the tenth", () =>
+test("places are in words up to the tenth", () =>
   expect(Array.from({ length: 11 }, (_, place) => placeText(place + 1))).toEqual(
     "first second third fourth fifth sixth seventh eighth ninth tenth 11th".split(" "),
   ));

@@ -11,9 +11,9 @@ const showing = (value: Arg<unknown, Presence>, show: (value: unknown) => GridCe
   cellFunction({
     id: "SAMPLE.ONE",
     topic: "sample",
-    summary: "Shows what came.",
+    summary: "Shows the value given.",
     args: { value },
-    returns: gridResult("what came"),
+    returns: gridResult("the value given"),
     cautions: [],
     checks: [],
     compute: (args) => [[show(args.value)].flat()],
@@ -21,9 +21,9 @@ const showing = (value: Arg<unknown, Presence>, show: (value: unknown) => GridCe
 
 /** What `compute` gets for a block or rows, or the refusal. */
 export function admittedRange(arg: Arg<unknown, Presence>, raw: unknown): Readonly<Record<string, unknown>> {
-  let came: unknown;
-  const out = evaluate(compile(showing(arg, (value) => ((came = value), "admitted"))), [raw], []);
-  return (isFault(out) ? out.message : came) as Readonly<Record<string, unknown>>;
+  let given: unknown;
+  const out = evaluate(compile(showing(arg, (value) => ((given = value), "admitted"))), [raw], []);
+  return (isFault(out) ? out.message : given) as Readonly<Record<string, unknown>>;
 }
 
 /** The value in base units, several as a list, "left out" for none; or the refusal, without code and name. */

@@ -1,4 +1,4 @@
-/** What a part of the full verification came to. */
+/** The outcome of a part of the full verification. */
 export interface Part {
   readonly name: string;
   readonly held: boolean;

@@ -9,7 +9,7 @@ import {
   IFormulaDependencyGenerator,
   IFormulaRuntimeService,
 } from "@univerjs/engine-formula";
-import { timeSlices } from "../../workbook/timeSlices";
+import { LONG_SLICE, timeSlices } from "../../workbook/timeSlices";
 import type { UnitFormulas } from "./formulaParts";
 
 /** A formula in the engine's list. */
@@ -53,9 +53,6 @@ interface Generator {
   readonly _dependencyTreeCache: Map<number, ListedFormula>;
   readonly _dependencyRTreeCacheForAddressFunction: Search;
 }
-
-/** Others get a turn this often: a turn costs time as well. */
-const SLICE_MS = 40;
 
 /** So many changed ranges are looked up at a time. */
 const RANGES = 500;
@@ -163,7 +160,7 @@ export function sliceCalculationList(injector: Injector): void {
     "": (unit, sheet) => manager.clearFormulaDependency(unit, sheet),
   };
   generator.generate = async (asModel = false) => {
-    const pause = timeSlices({ slice: SLICE_MS }, []);
+    const pause = timeSlices({ slice: LONG_SLICE }, []);
     generator._updateRangeFlatten();
     for (const [unit, sheets] of Object.entries(config.getClearDependencyTreeCache() ?? {}))
       forgetSheets(Object.keys(sheets ?? {}), unit, clear);

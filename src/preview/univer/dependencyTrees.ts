@@ -9,7 +9,7 @@ import {
   IFormulaDependencyGenerator,
 } from "@univerjs/engine-formula";
 import { IFormulaRuntimeService } from "@univerjs/engine-formula";
-import { timeSlices } from "../../workbook/timeSlices";
+import { LONG_SLICE, timeSlices } from "../../workbook/timeSlices";
 import { listInParts, type UnitFormulas } from "./formulaParts";
 
 interface AstNode {
@@ -62,9 +62,6 @@ interface Known {
   readonly formula: string;
   readonly ranges: readonly IUnitRange[];
 }
-
-/** Others get a turn this often: a turn costs time as well. */
-const SLICE_MS = 40;
 
 /** A range of few rows is found by its rows. */
 const FEW_ROWS = 8;
@@ -131,7 +128,7 @@ export function keepDependencyTrees(injector: Injector): void {
     if (addresses.length === 0 && !isForced(node)) known.set(treeId, { formula, ranges });
   };
   generator._generateTreeList = async (formulas, others, units) => {
-    const pause = timeSlices({ slice: SLICE_MS }, []);
+    const pause = timeSlices({ slice: LONG_SLICE }, []);
     const list: FormulaTree[] = [];
     if (config.isForceCalculate()) {
       manager.reset();
@@ -140,7 +137,7 @@ export function keepDependencyTrees(injector: Injector): void {
     for (const { unit, sheet, formulas: part } of partsOf(formulas)) {
       const wait = pause();
       if (wait !== undefined) await wait;
-      // A sheet that came after the beginning is calculated next.
+      // A sheet added since the calculation began is calculated next.
       if (units[unit]?.[sheet] !== undefined)
         generator._registerFormulas([unit], { [unit]: { [sheet]: part } }, units, list);
     }

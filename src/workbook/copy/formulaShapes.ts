@@ -2,13 +2,14 @@
  * What many formulas refer to. Formulas that differ in their cells alone, as those of a filled column do, have one shape:
  * it is parsed once. A formula that leads out of its sheet is parsed by itself.
  */
+import { placeNumber } from "../columns";
 import type { Address, Area } from "../port";
 import { MOST_COLUMNS, MOST_ROWS } from "../reader/reference";
 import { LONGEST_FORMULA } from "../reader/tokens";
 import { plainArea, referencesOf } from "./reach";
 import type { Meanings } from "./storedMeaning";
 
-/** A shape's references in order, each a text or the next one of the cells; "each" where they can't be told apart. */
+/** A shape's references in order, each a text or the next one of the cells; "each" where they can't be matched to cells. */
 type Shape = readonly (string | undefined)[] | "unknown" | "each";
 
 /** In the place of a cell and of a range: no formula holds them outside of its texts. */
@@ -47,7 +48,7 @@ function cellKey(text: string, from: number, end: number): number {
   let row = 0;
   for (; isDigit(text.charCodeAt(at)); at++) row = row * 10 + text.charCodeAt(at) - 48;
   if (at !== end || at === digits || text.charCodeAt(end) === OPEN) return -1;
-  return row > 0 && row <= MOST_ROWS && column <= MOST_COLUMNS ? (row - 1) * MOST_COLUMNS + column - 1 : Number.NaN;
+  return row > 0 && row <= MOST_ROWS && column <= MOST_COLUMNS ? placeNumber(row - 1, column - 1) : Number.NaN;
 }
 
 function areaOf(sheet: string, first: number, last: number): Area {

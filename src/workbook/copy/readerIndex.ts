@@ -1,4 +1,5 @@
 /** Finds the formulas that refer to an area. Each formula is found once: the work grows with the formulas, not their square. */
+import { placeNumber } from "../columns";
 import type { Area } from "../port";
 import { MOST_COLUMNS } from "../reader/reference";
 import type { NextSlice } from "../timeSlices";
@@ -24,8 +25,6 @@ export interface ReaderIndex {
   take(area: Area): readonly number[];
 }
 
-const keyOf = (row: number, column: number): number => row * MOST_COLUMNS + column;
-
 const overlap = (a: Area, b: Area): boolean =>
   a.row < b.row + b.rows &&
   b.row < a.row + a.rows &&
@@ -47,7 +46,7 @@ function addLarge(sheet: SheetReaders, area: Area, reader: number): void {
 function addCells({ cells }: SheetReaders, { row, column, rows, columns }: Area, reader: number): void {
   for (let down = 0; down < rows; down++)
     for (let over = 0; over < columns; over++) {
-      const key = keyOf(row + down, column + over);
+      const key = placeNumber(row + down, column + over);
       const readers = cells.get(key);
       if (readers === undefined) cells.set(key, [reader]);
       else readers.push(reader);
@@ -71,7 +70,8 @@ function takeCells(sheet: SheetReaders, area: Area, found: number[]): void {
     return;
   }
   for (let down = 0; down < area.rows; down++)
-    for (let over = 0; over < area.columns; over++) takeCell(sheet, keyOf(area.row + down, area.column + over), found);
+    for (let over = 0; over < area.columns; over++)
+      takeCell(sheet, placeNumber(area.row + down, area.column + over), found);
 }
 
 function takeLarge(sheet: SheetReaders, area: Area, found: number[]): void {

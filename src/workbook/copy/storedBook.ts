@@ -11,11 +11,12 @@ import {
   type SheetFrame,
   type SheetFrames,
 } from "../package";
+import { placeNumber } from "../columns";
 import type { Address, Area, BookReader } from "../port";
 import { isCellFault } from "../port";
 import type { FormulaCell } from "./dependents";
 import { meaningsIn, type Meanings } from "./storedMeaning";
-import { addCell, blockOf, labelIn, noCells, placeKey, type StoredCells } from "./storedSheets";
+import { addCell, blockOf, labelIn, noCells, type StoredCells } from "./storedSheets";
 import { typedFormula } from "./typedFormula";
 
 export interface StoredFormula extends FormulaCell {
@@ -77,7 +78,7 @@ function addStored({ cells, formulas, failing, spills }: SheetDraft, sheet: stri
   if (typed === undefined) return;
   const { text, opaque } = typed;
   const area = typed.area === undefined ? { sheet, row, column, rows: 1, columns: 1 } : { sheet, ...typed.area };
-  if (typed.area !== undefined) spills.set(placeKey(row, column), area);
+  if (typed.area !== undefined) spills.set(placeNumber(row, column), area);
   formulas.push({ address, formula: text, value, area, opaque, newerError: isFault && hasValueMetadata });
 }
 
@@ -114,14 +115,16 @@ export function storedSheets(): StoredSheets {
       return (cell) => addStored(draft, name, cell);
     },
     book(facts, frames = new Map()) {
-      const meanings = meaningsIn(facts, (sheet, row, column) => drafts.get(sheet)?.spills.get(placeKey(row, column)));
+      const meanings = meaningsIn(facts, (sheet, row, column) =>
+        drafts.get(sheet)?.spills.get(placeNumber(row, column)),
+      );
       const all = facts.sheets.flatMap(({ name }) => drafts.get(name) ?? []);
       return {
         ...{ facts, meanings, frames },
         formulas: all.flatMap(({ formulas }) => formulas),
         failing: all.flatMap(({ failing }) => failing),
         reader: readerOf(facts, drafts, meanings),
-        holds: ({ sheet, row, column }) => drafts.get(sheet)?.cells.values.has(placeKey(row, column)) === true,
+        holds: ({ sheet, row, column }) => drafts.get(sheet)?.cells.values.has(placeNumber(row, column)) === true,
         labelOf: (address) => labelIn(drafts.get(address.sheet)?.cells, address),
       };
     },

@@ -1,9 +1,7 @@
 /** The cells of a stored workbook by place: values, texts for labels, the used part. */
+import { placeNumber } from "../columns";
 import type { Address, Area, Block, CellValue } from "../port";
-import { MOST_COLUMNS } from "../reader/reference";
 import type { FormulaCell } from "./dependents";
-
-export const placeKey = (row: number, column: number): number => row * MOST_COLUMNS + column;
 
 export interface StoredCells {
   readonly values: Map<number, CellValue>;
@@ -24,7 +22,7 @@ export function addCell(cells: StoredCells, row: number, column: number, value: 
   cells.rows = Math.max(cells.rows, row + 1);
   cells.columns = Math.max(cells.columns, column + 1);
   if (value === null) return;
-  cells.values.set(placeKey(row, column), value);
+  cells.values.set(placeNumber(row, column), value);
   if (typeof value !== "string" || value.trim() === "") return;
   const rows = cells.texts.get(column);
   if (rows === undefined) cells.texts.set(column, [row]);
@@ -33,7 +31,7 @@ export function addCell(cells: StoredCells, row: number, column: number, value: 
 
 const grid = <T>({ row, column, rows, columns }: Area, of: (key: number) => T): T[][] =>
   Array.from({ length: rows }, (_, down) =>
-    Array.from({ length: columns }, (__, over) => of(placeKey(row + down, column + over))),
+    Array.from({ length: columns }, (__, over) => of(placeNumber(row + down, column + over))),
   );
 
 /** @param formulas of the sheet, as one types them */
@@ -42,7 +40,9 @@ export function blockOf(cells: StoredCells | undefined, formulas: readonly Formu
     area,
     // Most readers ask for values alone.
     get formulas() {
-      const texts = new Map(formulas.map(({ address, formula }) => [placeKey(address.row, address.column), formula]));
+      const texts = new Map(
+        formulas.map(({ address, formula }) => [placeNumber(address.row, address.column), formula]),
+      );
       return grid(area, (key) => texts.get(key) ?? "");
     },
     values: grid(area, (key) => cells?.values.get(key) ?? null),
@@ -74,7 +74,7 @@ function rowAbove(rows: readonly number[], row: number): number | undefined {
 export function labelIn(cells: StoredCells | undefined, { row, column }: Omit<Address, "sheet">): string {
   if (cells === undefined) return "";
   const textAt = (at: number, over: number): string => {
-    const value = cells.values.get(placeKey(at, over));
+    const value = cells.values.get(placeNumber(at, over));
     return typeof value === "string" ? trimmed(value) : "";
   };
   for (let over = column - 1; over >= Math.max(0, column - NEAR_COLUMNS); over--)

@@ -114,7 +114,7 @@ function frameVisitor(draft: Draft, context: CellContext, onCell: OnFrameCell | 
       else add(cell, formula);
     },
   };
-  /** Cells of a shared group that came before its first cell, or whose first cell is missing. */
+  /** Cells of a shared group that precede its first cell, or whose first cell is missing. */
   const end = (): void => {
     for (const cell of late) {
       const formula = kinds.of(cell);
