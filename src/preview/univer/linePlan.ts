@@ -38,7 +38,7 @@ type ReferenceNode = BaseAstNode & { setRefOffset(x: number, y: number): void };
 
 export const isReferenceNode = (node: BaseAstNode): node is ReferenceNode => node.nodeType === REFERENCE;
 
-export const valueOf = (node: BaseAstNode): EngineValue | undefined =>
+export const nodeValue = (node: BaseAstNode): EngineValue | undefined =>
   (node.getValue() as EngineValue | null | undefined) ?? undefined;
 
 /** Whether a node makes something short of a line. */
@@ -82,7 +82,7 @@ function noteRange(reference: BaseReferenceObject, lines: Lines): LineKind {
 
 function kindOfReference(node: BaseAstNode, lines: Lines): LineKind {
   node.execute();
-  const value = valueOf(node);
+  const value = nodeValue(node);
   if (value?.isReferenceObject()) return noteRange(value as BaseReferenceObject, lines);
   if (value !== undefined) noteExtent(extentOf(value), lines);
   return "short";

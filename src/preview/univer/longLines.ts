@@ -20,7 +20,7 @@ import { plainName } from "../../workbook/reader/evaluate";
 import { lineUse, LONG_COLUMNS, LONG_ROWS, MOST_LINE_CELLS } from "../file/readable/longLines";
 import type { CallSites } from "../host/callSites";
 import { clampLine } from "./lineCells";
-import { isCut, isReferenceNode, linePlan, valueOf, type FormulaTree, type LinePlan } from "./linePlan";
+import { isCut, isReferenceNode, linePlan, nodeValue, type FormulaTree, type LinePlan } from "./linePlan";
 import { isSameValue, extentOf, type EngineValue } from "./lineValues";
 
 /** Thrown within this file where each cell of a line is needed. */
@@ -38,7 +38,7 @@ const numberOf = (value: EngineValue): number | undefined => {
 /** Something is longer than the used cells and none of the lines. */
 const hasOtherLine = (node: BaseAstNode, { kinds, way, used }: LinePlan): boolean =>
   node.getChildren().some((child) => {
-    const value = kinds.get(child) === "short" ? valueOf(child) : undefined;
+    const value = kinds.get(child) === "short" ? nodeValue(child) : undefined;
     return value !== undefined && extentOf(value)[way] > Math.max(used, 1);
   });
 
@@ -55,7 +55,7 @@ function lineWorker(plan: LinePlan, { refOffsetX, refOffsetY }: FormulaTree) {
     if (kinds.get(node) === "calculated" && hasOtherLine(node, plan)) throw NEEDS_LINE;
     if (isReferenceNode(node)) node.setRefOffset(refOffsetX, refOffsetY);
     node.execute();
-    if (kinds.get(node) === "line") clampLine(valueOf(node), way, count);
+    if (kinds.get(node) === "line") clampLine(nodeValue(node), way, count);
   };
   const evaluate = (node: BaseAstNode, count: number): void => {
     if (settled.has(node)) return;
@@ -64,7 +64,7 @@ function lineWorker(plan: LinePlan, { refOffsetX, refOffsetY }: FormulaTree) {
   };
   const result = (node: BaseAstNode, count: number): EngineValue => {
     work(node, count);
-    const value = valueOf(node);
+    const value = nodeValue(node);
     if (value === undefined) throw NEEDS_LINE;
     return value;
   };
@@ -82,7 +82,7 @@ function lineWorker(plan: LinePlan, { refOffsetX, refOffsetY }: FormulaTree) {
   };
   return {
     settle,
-    result: (node: BaseAstNode) => (settled.has(node) ? valueOf(node) : result(node, least)),
+    result: (node: BaseAstNode) => (settled.has(node) ? nodeValue(node) : result(node, least)),
     /** Gives the lines their whole length back: what follows from their other cells is found by it. */
     restore: () => {
       for (const [node, kind] of kinds) if (kind === "line") work(node, Infinity);
