@@ -63,6 +63,7 @@ const RESULTS: Readonly<Record<string, unknown>> = {
   "VLOOKUP(7,A:B,2,FALSE)": 14,
   'SUMIFS(B:B,A:A,">3",A:A,"<8")': 44,
   "MEDIAN(A:A)": 5.5,
+  "ROWS(A:A)": ROWS,
   "LARGE(A:A,2)": 9,
   "SUM(2:3*2)": 2 * (1 + 2 + 2 + 4),
   "SUM(2:9*2)": 2 * 3 * 36,
@@ -161,5 +162,15 @@ test("a stored array over a whole column keeps its formula and result, and is na
   expect(book.kept(at(0, 2))).toMatchObject({ formula: '=-(A:A)&">"', why, value: "-4>" });
   expect(book.kept(at(1, 2))).toMatchObject({ formula: "=LARGE(A:A*1,2)", why, value: 4 });
   expect(book.kept(at(0, 3))).toBeUndefined();
+  book.dispose();
+});
+
+test("functions that take a range by its corners or expand one see the whole column", async () => {
+  const book = newBook();
+  // The engine reads all cells here, so there are just enough.
+  book.makeRoom({ sheet: SHEET, row: 0, column: 0, rows: 100_200, columns: 30 });
+  await put(book, { ...numbers, B900: 5, L20: '=SUMIF(A:A,"",B1)', L21: "=GCD(A:A)", L22: "=XOR(A:A>8,A:A>9)" });
+  expect(valuesAt(book, "L20:L21")).toEqual([[5], [1]]);
+  expect(valueAt(book, "L22")).toMatchObject({ code: "#NUM!" });
   book.dispose();
 });

@@ -55,7 +55,7 @@ interface Lines {
   /** The most rows and columns of what is no line. */
   rows: number;
   columns: number;
-  hasLambda: boolean;
+  needsEngine: boolean;
 }
 
 function noteExtent({ rows, columns }: ReturnType<typeof extentOf>, lines: Lines): void {
@@ -100,13 +100,17 @@ function kindOfNode(node: BaseAstNode, parts: readonly (LineKind | undefined)[],
     return isKnown ? kindOfReference(node, lines) : "short";
   }
   const isLambda = LAMBDA.includes(type) || (type === FUNCTION && /^(?:LET|LAMBDA)$/i.test(token));
-  if (isLambda) lines.hasLambda = true;
+  if (isLambda) lines.needsEngine = true;
   if (SIGNS.includes(type) && (token === "@" || token === "#")) return "short";
   if (isShort(parts)) return "short";
   if (parts.includes(undefined) || isLambda) return undefined;
   if (type === ROOT) return parts[0];
   if (type === OPERATOR || SIGNS.includes(type)) return "calculated";
-  return type === FUNCTION ? kindOfCall(plainName(token), parts as readonly LineKind[]) : undefined;
+  if (type !== FUNCTION) return undefined;
+  const name = plainName(token);
+  // The sum's range begins at the cell that is given, and goes on beside all of the line.
+  if (/^(?:SUM|AVERAGE)IF$/.test(name) && parts[2] === "short") lines.needsEngine = true;
+  return kindOfCall(name, parts as readonly LineKind[]);
 }
 
 /** A formula's tree, and how far its references are moved. */
@@ -122,7 +126,7 @@ export function linePlan({ root, refOffsetX, refOffsetY }: FormulaTree): LinePla
   const kinds = new Map<BaseAstNode, LineKind | undefined>();
   const lines: Lines = {
     ...{ sizes: new Set<number>(), ways: new Set<LineWay>(), used: 0, cells: 0 },
-    ...{ rows: 0, columns: 0, hasLambda: false },
+    ...{ rows: 0, columns: 0, needsEngine: false },
   };
   const visit = (node: BaseAstNode): LineKind | undefined => {
     const parts = node.getChildren().map(visit);
@@ -139,6 +143,6 @@ export function linePlan({ root, refOffsetX, refOffsetY }: FormulaTree): LinePla
   const isCalculated = [...kinds.values()].some((one) => one === "calculated" || one === undefined);
   const kind = isMixed && isCalculated ? undefined : top;
   const used = Math.max(lines.used, way === "rows" ? lines.rows : lines.columns);
-  const isAsItIs = isMixed || lines.hasLambda || used > size / 3;
+  const isAsItIs = isMixed || lines.needsEngine || used > size / 3;
   return { kinds, kind, way, used, size, cells: lines.cells, isCalculated, isAsItIs };
 }

@@ -18,7 +18,7 @@ const names = (text: string): ReadonlySet<string> => new Set(text.split(" "));
 
 /** Each further cell of the same kind adds the same to the result. */
 const SUMS = names(
-  "SUM SUMSQ COUNT COUNTA COUNTBLANK COUNTIF COUNTIFS SUMIF SUMIFS SUMPRODUCT SUMX2MY2 SUMX2PY2 SUMXMY2",
+  "ROWS COLUMNS SUM SUMSQ COUNT COUNTA COUNTBLANK COUNTIF COUNTIFS SUMIF SUMIFS SUMPRODUCT SUMX2MY2 SUMX2PY2 SUMXMY2",
 );
 
 /** Where one further cell of a kind changes nothing, no number of them does. */
@@ -35,12 +35,12 @@ const WITHOUT_BLANKS = names(
     "COVARIANCE.P COVARIANCE.S FORECAST FORECAST.LINEAR",
 );
 
-/** They take a range by its corners. */
-const BY_CORNERS = names("ROWS COLUMNS INDEX OFFSET");
+/** They give each row or column its number. */
+const NUMBERS = names("ROW COLUMN");
 
 /**
- * "sum" and "steady": over ranges and calculations. "blankless": over ranges. "corners": ranges as they are. "cells":
- * cell by cell. "none": every cell counts.
+ * "sum" and "steady": over ranges and calculations. "blankless": over ranges. "corners": ranges as they are, for a result
+ * of one cell. "cells": cell by cell. "none": as many results as cells.
  */
 export type LineUse = "sum" | "steady" | "blankless" | "corners" | "cells" | "none";
 
@@ -50,10 +50,11 @@ export function lineUse(name: string): LineUse {
   if (WITHOUT_BLANKS.has(name)) return "blankless";
   const known = READABLE.get(name);
   // What isn't Excel's gets its ranges as they are.
-  if (BY_CORNERS.has(name) || known === undefined) return "corners";
+  if (known === undefined) return "corners";
   if (CELL_BY_CELL.has(name)) return "cells";
   const isPlain = !known.spills && [...known.first, ...known.rest].every((kind) => kind === "s" || kind === "b");
-  return isPlain ? "cells" : "none";
+  if (isPlain) return "cells";
+  return known.spills || NUMBERS.has(name) ? "none" : "corners";
 }
 
 /** What a part of a formula is: a long line itself, something worked out for each of its cells, or neither. */
