@@ -3,7 +3,8 @@ import { describe, expect, test } from "vitest";
 import { meanPart } from "../../core/pool/year/exponential";
 import { runPool } from "../../core/pool/year/hourLoop";
 import type { PoolRun } from "../../core/pool/year/run";
-import { allYear, from, machineOf, recoveryOf, ruledSurface, runOf } from "./yearHandMade";
+import type { Sums } from "../../core/pool/year/sums";
+import { allYear, flatCurve, from, machineOf, recoveryOf, ruledSurface, runOf, tankOf } from "./yearHandMade";
 
 /** As many steps as the hour needs. */
 const stepped = (more: Partial<PoolRun>): PoolRun => {
@@ -104,6 +105,29 @@ describe("what an hour comes to", () => {
     expect([year.lowest[1], year.lowest[2]].map((each) => each?.toFixed(2))).toEqual(["290.08", "290.24"]);
     expect([year.highest[1], year.highest[2]].map((each) => each?.toFixed(2))).toEqual(["290.16", "290.40"]);
   });
+});
+
+test("an hour in four steps adds up to what one step does, while its rates hold", () => {
+  const machine = machineOf(allYear(100_000), { tankCurve: flatCurve(80_000, 40_000) });
+  const run = runOf({
+    machine,
+    surface: ruledSurface(0, { sun: 100 }),
+    pump: { schedule: allYear(0.25).slice(0, 24), power: 1000, heat: 400 },
+    recovery: recoveryOf({ lost: 1000 }),
+    tank: tankOf({ order: "tank first", draw: allYear(10).slice(0, 24), limit: 300, pump: 100 }),
+    backUp: { set: 350, most: 100, months: Array<boolean>(12).fill(true) },
+  });
+  const [one, four] = [1, 4].map((steps) => runPool({ ...run, steps }, from(290, { tank: 300 }), 0, 3));
+  expect(four?.subSteps).toBe(9);
+  for (const figure of Object.keys(one?.sums ?? {}) as (keyof Sums)[]) {
+    const [whole = NaN, parts = NaN] = [one?.sums[figure][0], four?.sums[figure][0]];
+    expect(Math.abs(parts - whole), figure).toBeLessThan(2e-3 * Math.abs(whole) + 1e-6);
+  }
+  for (const name of ["temperature", "taken", "outdoors", "backUp", "electricity", "toTank", "tank"] as const)
+    for (let hour = 0; hour < 3; hour++) {
+      const [whole = NaN, parts = NaN] = [one?.[name][hour], four?.[name][hour]];
+      expect(Math.abs(parts - whole), name).toBeLessThan(2e-3 * Math.abs(whole) + 1e-6);
+    }
 });
 
 describe("ice", () => {
