@@ -97,6 +97,11 @@ describe("what an hour comes to", () => {
     }
   });
 
+  test("has its warmest moment at the end of the first step where the water cools", () => {
+    const year = runPool(runOf({ ...noMachine, extra: allYear(-1000) }), from(300), 0, 3);
+    expect([year.highest[0], year.lowest[0]].map((each) => each?.toFixed(6))).toEqual(["299.000000", "297.000000"]);
+  });
+
   test("goes to the month in which it lies", () => {
     // March begins with hour 1416.
     const run = runOf({ ...noMachine, surface: ruledSurface(0, { sun: 100 }) });
