@@ -44,23 +44,22 @@ const yearOf = (staging?: Staging): Machine =>
 const hourOf = (air: number): number => Math.round((air - 280) * 10);
 
 describe("the building's load", () => {
-  const { load, designLoad } = yearOf();
-
   test("is nothing at its balance, the design at the design temperature, and a straight line between and on", () => {
+    const { load, designLoad } = yearOf();
     expect(designLoad).toBe(20_000);
     expect([280, 290, 300, 310, 320].map((air) => load[hourOf(air)])).toEqual([0, 0, 10_000, 20_000, 30_000]);
   });
 
   test("has the sun let in on top, below the balance too", () => {
+    const { load } = yearOf();
     expect(load[hourOf(300.1)]).toBeCloseTo(10_100 + 8 * 500, 6);
     expect(load[hourOf(289.9)]).toBeCloseTo(8 * 500 - 100, 6);
   });
 });
 
 describe("a stage outdoors by the hour", () => {
-  const { outdoorCooling, outdoorPower, covers } = yearOf();
-
   test("follows its data, and holds their ends beyond", () => {
+    const { outdoorCooling, outdoorPower, covers } = yearOf();
     expect(covers).toEqual([290.1, 310.24]);
     for (let air = 280; air <= 320; air += 0.1) {
       const T = Math.min(310.24, Math.max(290.1, Number(air.toFixed(1))));

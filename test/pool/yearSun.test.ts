@@ -1,7 +1,7 @@
 /** Sun and cloud of the days. Expected values by hand from the published relations that the equations name. */
 import { describe, expect, test } from "vitest";
 import { clearestDay, clearnessExponent } from "../../core/pool/year/sunEquations";
-import { clearnessOfDays, cloudOfDay, cloudOfHours, orderOf, sunDay } from "../../core/pool/year/sun";
+import { clearnessOfDays, cloudOfDay, cloudOfHours, orderOf, sunDay, type SunDay } from "../../core/pool/year/sun";
 
 const DEGREE = Math.PI / 180;
 /** Day 81 of the year has no declination; day 172 has 23.45°. */
@@ -9,9 +9,10 @@ const [EQUINOX, SOLSTICE] = [81, 172];
 const sumOf = (values: readonly number[]): number => values.reduce((sum, each) => sum + each, 0);
 
 describe("the sun of a day", () => {
-  const equinox = sunDay(EQUINOX, 0);
+  const equinoxDay = (): SunDay => sunDay(EQUINOX, 0);
 
   test("shines from six to six on the equator, the same before noon and after, and its shares sum to 1", () => {
+    const equinox = equinoxDay();
     expect(sumOf(equinox.shares)).toBeCloseTo(1, 12);
     equinox.shares.forEach((share, hour) => {
       expect(share).toBeCloseTo(equinox.shares[23 - hour] ?? NaN, 12);
@@ -23,12 +24,12 @@ describe("the sun of a day", () => {
 
   test("below a clear sky is the sum of 910 × the height's sine − 30 W/m² over the hours' middles", () => {
     // The sines of 7.5°, 22.5° … 172.5° sum to 1/sin 7.5°.
-    expect(equinox.clear).toBeCloseTo(3600 * (910 / Math.sin(7.5 * DEGREE) - 12 * 30), 3);
+    expect(equinoxDay().clear).toBeCloseTo(3600 * (910 / Math.sin(7.5 * DEGREE) - 12 * 30), 3);
   });
 
   test("outside the air on the equator at the equinox is the solar constant through a half sine", () => {
     const distance = 1 + 0.033 * Math.cos((2 * Math.PI * EQUINOX) / 365);
-    expect(equinox.outside).toBeCloseTo(((86_400 * 1367) / Math.PI) * distance, 0);
+    expect(equinoxDay().outside).toBeCloseTo(((86_400 * 1367) / Math.PI) * distance, 0);
   });
 
   test("lasts longer in summer, and shines at midnight near the pole", () => {
@@ -49,8 +50,6 @@ describe("the sun of a day", () => {
 });
 
 describe("cloud", () => {
-  const day = sunDay(EQUINOX, 0);
-
   test.each([
     [1.1, 0],
     [1, 0],
@@ -58,6 +57,7 @@ describe("cloud", () => {
     [0.25, 10],
     [0, 10],
   ])("of a day with %d of the clear sky's sun", (part, tenths) => {
+    const day = sunDay(EQUINOX, 0);
     expect(cloudOfDay(part * day.clear, day)).toBeCloseTo(tenths, 9);
   });
 
