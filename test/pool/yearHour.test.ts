@@ -112,6 +112,13 @@ describe("what an hour comes to", () => {
   });
 });
 
+test("a pool that warms loses more to the ground, by the mean of the hour", () => {
+  const surface = { ...ruledSurface(0), ground: 2, groundTemperature: 285 };
+  const year = runPool(runOf({ ...noMachine, surface, extra: allYear(1010) }), from(290), 0, 1);
+  // 1000 W/m² net: 1 K in the hour, but for the ground's own slope: 2 × 5.5 W/m².
+  expect(year.sums.ground[0]).toBeCloseTo(3600 * 10.9993, 0);
+});
+
 test("an hour in four steps adds up to what one step does, while its rates hold", () => {
   const machine = machineOf(allYear(100_000), { tankCurve: flatCurve(80_000, 40_000) });
   const run = runOf({

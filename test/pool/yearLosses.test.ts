@@ -2,6 +2,8 @@
 import { describe, expect, test } from "vitest";
 import { emptyLosses, heldExactly, lossesAt, type Losses } from "../../core/pool/year/lossesAt";
 import type { YearSurface } from "../../core/pool/year/surface";
+import { dewPointOver, vapourPressureAt, vapourSlopeAt } from "../../core/pool/year/vapourTable";
+import { vapourPressureOfWater, vapourPressureSlope } from "../../core/water/saturation";
 import { allYear, ruledSurface } from "./yearHandMade";
 
 /** Vapour pressure at 300 K, Pa (IAPWS-IF97, table 35). */
@@ -72,6 +74,24 @@ describe("losses of an hour", () => {
       PARTS.reduce((sum, part) => sum + middle[`${part}Slope`], 0),
       9,
     );
+  });
+});
+
+describe("the table of vapour pressure", () => {
+  const temperatures = Array.from({ length: 140 }, (_, i) => 195.07 + i * 1.05);
+
+  test("is within 1e-6 of the equation of state, its slope within 1.5e-4", () => {
+    expect(Math.abs(vapourPressureAt(300) / PRESSURE_300 - 1)).toBeLessThan(1e-4);
+    for (const T of temperatures) {
+      const p = vapourPressureOfWater.code({ T });
+      expect(Math.abs(vapourPressureAt(T) / p - 1), `${T} K`).toBeLessThan(1e-6);
+      expect(Math.abs(vapourSlopeAt(T) / vapourPressureSlope.code({ p, T }) - 1), `${T} K`).toBeLessThan(1.5e-4);
+    }
+  });
+
+  test("gives the dew point back within 0.001 K", () => {
+    for (const T of temperatures)
+      expect(Math.abs(dewPointOver(vapourPressureOfWater.code({ T })) - T), `${T} K`).toBeLessThan(1e-3);
   });
 });
 

@@ -1,11 +1,20 @@
 /** The year's machine: its load, its stages outdoors by the hour, its curves on water, part load. Expected values by hand. */
 import { describe, expect, test } from "vitest";
 import { curveStage, type Stage } from "../../core/aircon/machine/stage";
+import { monotoneCubic } from "../../core/numeric/monotoneCubic";
 import type { YearInputs } from "../../core/pool/year/inputs";
 import { coolingAtDesign, yearMachine, type Load, type Machine, type Staging } from "../../core/pool/year/machine";
 import { setUpMachine } from "../../core/pool/year/machineSetUp";
 import { emptyPartLoad, meetLoad, type HeatSide, type PartLoad } from "../../core/pool/year/partLoad";
-import { coolingAt, condensingAt, leavingWaterAt, powerAt, type WaterCurve } from "../../core/pool/year/waterCurve";
+import {
+  compressorOf,
+  coolingAt,
+  condensingAt,
+  evenlySpaced,
+  leavingWaterAt,
+  powerAt,
+  type WaterCurve,
+} from "../../core/pool/year/waterCurve";
 import type { Weather } from "../../core/pool/year/weather";
 import { flatCurve, HOURS, machineOf, ruledSurface } from "./yearHandMade";
 import { DEFAULTS } from "./yearPools";
@@ -113,6 +122,49 @@ describe("a curve on water", () => {
 
   test("warms the water by its heat over the flow", () => {
     expect(leavingWaterAt(curve, 280.125)).toBeCloseTo(280.125 + (95 + 21) / 10, 9);
+  });
+});
+
+describe("the points of a curve on water", () => {
+  const balances = { water: [280, 290, 310.02], condensing: [300, 305, 325], capacityRate: 10 };
+  const spaced = (): WaterCurve =>
+    evenlySpaced(
+      monotoneCubic(balances.water, [1000, 900, 700]),
+      monotoneCubic(balances.water, [200, 220, 300]),
+      balances,
+      309,
+    );
+
+  test("lie at most 0.05 K apart, from the first balance to the last", () => {
+    const { coldest, perKelvin, coolings, powers } = spaced();
+    expect(coldest).toBe(280);
+    // 30.02 K in 601 intervals.
+    expect([coolings.length, powers.length]).toEqual([602, 602]);
+    expect(perKelvin).toBeCloseTo(601 / 30.02, 9);
+    expect([coolings[0], coolings[601], powers[0], powers[601]].map((each) => each?.toFixed(9))).toEqual(
+      [1000, 700, 200, 300].map((each) => each.toFixed(9)),
+    );
+  });
+
+  test("give back the balances between them", () => {
+    expect(coolingAt(spaced(), 290)).toBeCloseTo(900, 2);
+    expect(powerAt(spaced(), 290)).toBeCloseTo(220, 2);
+  });
+});
+
+describe("the compressor of a rating", () => {
+  test("moves the heat of the indoor fan too", () => {
+    expect(compressorOf(RATING).rating.cooling).toBe(26_900);
+  });
+
+  test.each([
+    [
+      3700,
+      /rated power doesn't fit rated cooling .* efficiency would be 1\.\d\d, expected 0\.3 to 0\.95; check cooling/,
+    ],
+    [20_000, /rated power doesn't fit rated cooling .* efficiency would be 0\.2\d, expected 0\.3 to 0\.95/],
+  ])("refuses a power of %d W that no compressor has", (power, message) => {
+    expect(() => compressorOf({ ...RATING, power })).toThrow(message);
   });
 });
 

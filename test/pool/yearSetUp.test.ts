@@ -95,10 +95,16 @@ describe("the cover", () => {
     expect([0, 12].map((hour) => Number(ratio(sky, open.sky, hour).toFixed(12)))).toEqual([0.7, 1]);
     // Of 500 W/m²: 80 % absorbed, 30 points less under the cover, a fifth in the shade.
     expect(sun[12]).toBeCloseTo(500 * 0.8 * 0.8, 9);
-    expect(sun[0]).toBeCloseTo(500 * 0.5 * 0.8, 9);
+    for (const hour of [0, 23]) expect(sun[hour]).toBeCloseTo(500 * 0.5 * 0.8, 9);
     const dark = yearSurface({ ...openPool(), cover, sunShare: 0.2 }, WEATHER);
     expect([dark.sun[0], dark.sun[12]]).toEqual([0, 100]);
   });
+});
+
+test("a pool without a cover has no cuts, whatever they would be", () => {
+  const none = { kind: "none", hours: 24, covered: 1, convectionCut: 0.4, radiationCut: 0.3 } as const;
+  const open = yearSurface(openPool(), WEATHER);
+  expect(yearSurface({ ...openPool(), cover: none }, WEATHER)).toEqual(open);
 });
 
 describe("the surface by the hour", () => {
@@ -184,6 +190,8 @@ describe("season, back-up heater, pump and recovery", () => {
     const several = setUp({ ...speeds, pumpSpeedEnergy: [2 * KWH, 1 * KWH], pumpHeatShare: 0.5 }).run.pump;
     expect([0, 1, 2, 5, 6].map((hour) => several.schedule[hour])).toEqual([1, 1, 0.25, 0.25, 0]);
     expect([several.power, several.heat]).toEqual([1000, 500]);
+    const stronger = setUp({ ...speeds, pumpSpeedEnergy: [2 * KWH, 1 * KWH], pumpPower: 2000 }).run.pump;
+    expect([stronger.power, stronger.schedule[0]]).toEqual([2000, 0.5]);
     expect(setUp({ ...speeds, pumpSpeedEnergy: [0, 0] }).run.pump.schedule[0]).toBe(0);
   });
 

@@ -140,6 +140,7 @@ describe("a preheat tank", () => {
     const warm = runPool(run, from(310), 0, 1);
     expect([taken(warm, 1), firstHours(warm.toTank, 1)]).toEqual([[0], [60_000]]);
     expect(warm.end.tank).toBeCloseTo(300.6, 9);
+    expect(january(warm, "toTank")).toBeCloseTo(60_000, 6);
     expect(january(warm, "electricity")).toBeCloseTo(20_000, 6);
     expect(january(warm, "tankTime")).toBeCloseTo(0.5, 9);
     expect(january(warm, "outdoorTime")).toBe(0);

@@ -26,7 +26,7 @@ const yearTests = (names: string): string =>
 
 /** The physics of a step and of a year, whose tests need no catalogue: a mutant takes a fifth of the others' time. */
 const YEAR_PHYSICS =
-  /\/(airConditioner|exponential|hourLoop|lossesAt|machine|machineSetUp|partLoad|recordStep|repeat|schedule|setUp|stages|state|sums|sun|surface|vapourTable|waterCurve)\.ts$/;
+  /\/(airConditioner|exponential|hourLoop|lossesAt|machine|machineSetUp|partLoad|recordStep|repeat|schedule|setUp|state|sums|sun|surface|vapourTable|waterCurve)\.ts$/;
 const PHYSICS_TESTS = yearTests("Hour Limits Losses Machine Repeat SetUp Sun Valve");
 const YEAR_TANK = /\/(tank|tankSetUp|year)\.ts$/;
 const TANK_TESTS = yearTests("Limits Tank Valve");
