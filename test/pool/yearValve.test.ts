@@ -161,6 +161,23 @@ describe("a preheat tank", () => {
     expect(year.end.temperature).toBeCloseTo(290 + (37_500 + 300 + 50_000 + 400) / 100_000, 9);
   });
 
+  test("is heated at the mean of its own temperature in the step", () => {
+    // All of the time: 80 kW of cooling and 20 kW of power at 290 K, 1 kW more for each kelvin.
+    const curve = { ...flatCurve(80_000, 0), coldest: 290, perKelvin: 0.05, powers: Float64Array.of(20_000, 40_000) };
+    const warming = machineOf(allYear(80_000), { tankCurve: curve });
+    const year = runPool(runOf({ machine: warming, tank: tankOf() }), from(310), 0, 1);
+    // 110 kW at 300 K would make the mean 300.55 K.
+    expect(firstHours(year.toTank, 1)).toEqual([110_550]);
+  });
+
+  test("leaves unmet by its share what the machine can't do on it, and on the pool by the rest", () => {
+    const weak = machineOf(allYear(100_000), { tankCurve: flatCurve(60_000, 40_000) });
+    const run = runOf({ machine: weak, tank: tankOf({ order: "tank first", limit: 300.25 }) });
+    const year = runPool(run, from(290), 0, 1);
+    expect(firstHours(year.toTank, 1)).toEqual([25_000]);
+    expect(january(year, "unmet")).toBeCloseTo(0.75 * 20_000 + 0.25 * 40_000, 6);
+  });
+
   test("takes no heat while there is no load, or while it is as warm as its limit", () => {
     const idle = machineOf(allYear(0), { tankCurve: flatCurve(80_000, 40_000) });
     expect(firstHours(runPool(runOf({ machine: idle, tank: tankOf() }), from(310), 0, 1).toTank, 1)).toEqual([0]);
