@@ -94,7 +94,13 @@ const explainArg = (compiled: Compiled, call: AdmittedCall, name: string, arg: A
   if (shape.type === "rows") {
     const count = (value as readonly unknown[]).length;
     return [
-      { label: labelOf(name), description: arg.description, value: counted(count, "row"), unit: "", given: true },
+      {
+        label: labelOf(name),
+        description: arg.description,
+        value: counted(count, "row"),
+        unit: "",
+        given: given.has(name),
+      },
     ];
   }
   if (shape.type === "repeat") {
