@@ -178,6 +178,12 @@ describe("An argument of an explained call", () => {
       ["basis", "gauge", "", false],
       UNITS_LEFT_OUT,
     ]);
+    expect(argsOf({ suction: args.suction.optional(), basis: BASIS }, null)[0]).toEqual([
+      "suction, absolute",
+      "",
+      "",
+      false,
+    ]);
     expect(argsOf({ fall: quantity("pressure drop", "over the gauge") }, 3)[0]).toEqual(["fall", 3, "psi", true]);
   });
 

@@ -28,9 +28,7 @@ const answering = (returns: ResultShape, answer: unknown): CellFunction =>
     },
   });
 
-type Expected = Check["expected"];
-
-const run = (definition: CellFunction, expected: Expected, tolerance?: Check["tolerance"], value = 0) => {
+const run = (definition: CellFunction, expected: Check["expected"], tolerance?: Check["tolerance"], value = 0) => {
   const check: Check = {
     inputs: { value },
     expected,
@@ -72,6 +70,7 @@ describe("A single value", () => {
     const sum = answering(quantityResult("number", "a number"), 0.1 + 0.2);
     expect(run(sum, 0.3)).toEqual([["", 0.3, 0.1 + 0.2, true]]);
     expect(run(sum, 0.3 + 1e-11)).toEqual([["", 0.3 + 1e-11, 0.1 + 0.2, false]]);
+    expect(run(answering(quantityResult("number", "a number"), 1e6 + 1e-7), 1e6)[0]?.[3]).toBe(true);
     expect(run(answering(quantityResult("number", "a number"), 10.3), 10, 0.3)).toEqual([["", 10, 10.3, true]]);
   });
 
@@ -80,6 +79,7 @@ describe("A single value", () => {
     expect(run(word, "wet")).toEqual([["", "wet", "wet", true]]);
     expect(run(word, "dry", 9)).toEqual([["", "dry", "wet", false]]);
     expect(run(word, 5, 1e9)).toEqual([["", 5, "wet", false]]);
+    expect(run(answering(wordResult("a word"), "5"), 5)).toEqual([["", 5, "5", false]]);
     expect(run(number, "100", 1e9)).toEqual([["", "100", 100, false]]);
   });
 
@@ -106,6 +106,14 @@ describe("A list", () => {
       ["Water Flow", 3, 3, true],
       ["note", "poor", "fine", false],
     ]));
+
+  test("may have rows that are called row and value", () => {
+    const singles = { row: quantityResult("number", "x"), value: quantityResult("number", "y") };
+    expect(run(answering(listResult("a list", singles), { row: 3, value: 4 }), { row: 3, value: 4 })).toEqual([
+      ["row", 3, 3, true],
+      ["value", 4, 4, true],
+    ]);
+  });
 
   test("without such a row disagrees", () =>
     expect(run(list, { head: 3 })).toEqual([["head", 3, absent("row head"), false]]));
@@ -136,7 +144,9 @@ describe("A table", () => {
     expect(at(2e6, "HEAD", 10)).toEqual([["2000000, HEAD", 10, 10, true]]);
     expect(at(2e6 + 1, "head (ft)", 100)).toEqual([["2000001, head (ft)", 100, 100, true]]);
     expect(at(2e6 + 1, "head (m)", 99)).toEqual([["2000001, head (m)", 99, 100, false]]);
-    expect(at(0.3, "air flow", 1 / 3.1545907)[0]?.[3]).toBe(false);
+    expect(at(0.3, "head(ft)", 1)[0]?.[3]).toBe(true);
+    expect(at(0.3, "temperature", 0.3)[0]?.[3]).toBe(true);
+    expect(at(0.3, "air flow", 0.3169983306)[0]?.[3]).toBe(true);
     expect(at(0.3, "Air flow (BTU/(h·ft²))", 0.3169983306)).toEqual([
       ["0.3, Air flow (BTU/(h·ft²))", 0.3169983306, expect.closeTo(0.3169983306, 9), true],
     ]);
@@ -152,6 +162,11 @@ describe("A table", () => {
 
   test("without such a column disagrees", () =>
     expect(at(0.3, "depth", 1)).toEqual([["0.3, depth", 1, absent("column depth in row 0.3"), false]]));
+
+  test("without rows has none of its head's name", () => {
+    const empty = answering(tableResult("a table", { size: quantityResult("number", "x"), head: wordResult("y") }), []);
+    expect(run(empty, { size: 3 })).toEqual([["size", 3, absent("row size"), false]]);
+  });
 
   test("is compared by its first column's words too", () => {
     const words = answering(

@@ -1,5 +1,6 @@
 /** Units as people read them beside a value: what a pressure counts from, EER, tons and MMBtu. */
 import { describe, expect, test } from "vitest";
+import type { CellOut } from "../../core/kernel/call/present";
 import { listResult, quantityResult, rowResult, tableResult, wordResult } from "../../core/kernel/define/result";
 import { basisOf, readableCell, readableCells, readableUnit, resultUnit } from "../../core/kernel/explain/readable";
 import { valueError } from "../../core/kernel/values/fault";
@@ -86,7 +87,7 @@ describe("The cells of a result", () => {
   });
 
   test("that are a list have each number's unit as people read it, and all else as it is", () => {
-    const cells = [
+    const cells: readonly (readonly CellOut[])[] = [
       ["suction", 120, "psi"],
       ["cooling", fault, "BTU/h"],
       ["state", "", "BTU/h"],
@@ -114,11 +115,12 @@ describe("The cells of a result", () => {
       lowSide: quantityResult("pressure", "low side", { reading: true }),
       highSide: quantityResult("pressure", "high side"),
       flow: quantityResult("water flow", "flow"),
+      pieces: quantityResult("count", "pieces"),
     });
-    const heads = ["what", "low side (psi)", "high side (psi)", "flow (gpm)", "more"];
-    const body = [["pump", 120, 300, 40, 1]];
+    const heads = ["what", "low side (psi)", "high side (psi)", "flow (gpm)", "pieces", "more"];
+    const body = [["pump", 120, 300, 40, 2, 1]];
     expect(readableCells(table, [heads, ...body], "US", "gauge")).toEqual([
-      ["what", "low side (psig)", "high side (psia)", "flow (gpm)", "more"],
+      ["what", "low side (psig)", "high side (psia)", "flow (gpm)", "pieces", "more"],
       ...body,
     ]);
     expect(readableCells(table, [], "US", "gauge")).toEqual([[]]);

@@ -11,6 +11,7 @@ import {
 import { cellFunction, type CellFunction } from "../../core/kernel/define/cellFunction";
 import { quantityResult, type ResultShape } from "../../core/kernel/define/result";
 import { compile } from "../../core/kernel/call/evaluate";
+import { isFault } from "../../core/kernel/values/fault";
 import { explain } from "../../core/kernel/explain/explain";
 
 export interface Made {
@@ -46,6 +47,7 @@ const made = ({
 export function raisedBy(given: Made, ...raw: readonly unknown[]): readonly RaisedCaution[] {
   const definition = made(given);
   const all = explain(compile(definition), raw, [definition]);
+  if (isFault(all.out)) throw new Error(all.out.message);
   expect(explain(compile(definition), raw, [definition], { steps: false }).cautions).toEqual(all.cautions);
   return all.cautions;
 }

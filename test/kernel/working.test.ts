@@ -30,6 +30,7 @@ describe("a series in the working", () => {
 
   test("shows a difference that is only rounding as nothing", () => {
     expect(told("mean", "heat rate", [-1.8e-12, si("heat rate", 20)])?.numbers).toContain("first 0 BTU/h,");
+    expect(told("mean", "heat rate", [1.8e-12, si("heat rate", -20)])?.numbers).toContain("first 0 BTU/h,");
     expect(told("mean", "heat rate", [-1.8e-12, 1e-12])?.numbers).not.toContain("first 0 ");
   });
 
