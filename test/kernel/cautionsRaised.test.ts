@@ -1,6 +1,6 @@
 /** Cautions of a call: which facts a rule reads and when it applies, in which order they come, and zeros that may be blanks. */
 import { describe, expect, test } from "vitest";
-import { block, choice, quantity } from "../../core/kernel/define/argument";
+import { block, choice, quantity, yesNo, type ArgData } from "../../core/kernel/define/argument";
 import { caution, type Caution, type RequiredFacts } from "../../core/kernel/define/caution";
 import { listResult, quantityResult, rowResult, tableResult, wordResult } from "../../core/kernel/define/result";
 import { notAvailable } from "../../core/kernel/values/fault";
@@ -124,6 +124,25 @@ describe("A 0 that may be a blank cell", () => {
     });
 
   test("raises no caution where there is none", () => expect(texts(1, 2, [["depth", 3]])).toEqual([]));
+
+  test("raises none where 0 is what a blank means, or where a value is needed", () => {
+    const of = (arg: ArgData, raw: unknown) =>
+      raisedBy({ args: { value: arg } }, raw).map(({ text }) => text.split(".")[0]);
+    expect(of(length, 0)).toEqual([]);
+    expect(of(length.default(0), 0)).toEqual([]);
+    expect(of(yesNo("whether").default(false), 0)).toEqual([]);
+    expect(of(yesNo("whether").default(true), 0)).toEqual(['Taken as 0: "value"']);
+    expect(of(length.optional(), 0)).toEqual(['Taken as 0: "value"']);
+    const line = { value: length, more: length.optional() };
+    const both = [
+      ["value", 0],
+      ["more", 1],
+    ];
+    expect(of(block(line, "a block"), both)).toEqual([]);
+    expect(of(block({ ...line, value: length.default(0) }, "a block"), both)).toEqual([]);
+    expect(of(block({ ...line, value: yesNo("whether").default(false) }, "a block"), both)).toEqual([]);
+    expect(of(block({ ...line, value: length.default(1) }, "a block"), both)).toEqual(['Taken as 0: "value"']);
+  });
 
   test("is told by how it was read: as 0, as left out, as a heading", () => {
     expect(texts(0)).toEqual([`Taken as 0: "length". ${advice}`]);
