@@ -117,6 +117,11 @@ describe("Further arguments", () => {
     expect(call(null, 5, 6)).toMatch(/takes at most 8 arguments, got 5 as the tenth$/);
   });
 
+  test("that are too long beyond the last are refused by function and place", () =>
+    expect(run(doubling, 3, null, null, null, null, null, null, "US", "x".repeat(256))).toMatch(
+      /^#VALUE! SAMPLE\.DOUBLE, ninth argument: a text may have at most 255 characters, got 256: "x/,
+    ));
+
   test("of the largest range hold its cells, of any other argument 40,000", () => {
     const wide = cellFunction({
       ...all,
