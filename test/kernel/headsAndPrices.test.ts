@@ -1,4 +1,4 @@
-/** What is written around the units of heads, prices, weights and valves. */
+/** What is written around the units of heads, prices, ratings, weights and valves. */
 import { describe, expect, test } from "vitest";
 import type { KindName } from "../../core/kernel/values/quantity";
 import { readQuantityText } from "../../core/kernel/values/quantityText";
@@ -64,6 +64,15 @@ test.each([
 test.each(["70 %rh", "70 % RH", "70%RH", "70 PCT"])("%s is a relative humidity", (text) =>
   expect(read(text, "relative humidity")).toBeCloseTo(0.7, 12),
 );
+
+describe("A cooling rating", () => {
+  test.each(["3.5 W/ W", "3.5 W /W", "3.5 W/W", "3.5 w/w"])("may have spaces about its slash: %s", (text) =>
+    expect(read(text, "cooling rating")).toBe(3.5),
+  );
+
+  test("has nothing behind its unit", () =>
+    expect(read("12 BTU/(W h) rated", "cooling rating")).toBe('"BTU/(W h) rated" is not a unit of cooling rating'));
+});
 
 describe("Pounds with ounces", () => {
   test.each([
