@@ -108,6 +108,12 @@ describe("Further arguments", () => {
     expect(run(all, "a")).toEqual([["a", ""]]);
   });
 
+  test("come behind several of their own place", () => {
+    const named = { name: text("a name"), place: text("a place"), rest: repeat("all others") };
+    const three = { ...all, id: "SAMPLE.THREE", args: named };
+    expect(run(three, "a", "b", 1, 2, 3)).toEqual([["a", "1 2 3"]]);
+  });
+
   test("that hold too much are refused by name", () =>
     expect(run(all, "a", "x".repeat(256))).toMatch(/^#VALUE! rest: a text may have at most 255 characters/));
 

@@ -131,6 +131,7 @@ describe("A 0 that may be a blank cell", () => {
     expect(of(length, 0)).toEqual([]);
     expect(of(length.default(0), 0)).toEqual([]);
     expect(of(yesNo("whether").default(false), 0)).toEqual([]);
+    expect(of(choice("C", ["none"], "c").default("none"), 0)).toEqual([]);
     expect(of(yesNo("whether").default(true), 0)).toEqual(['Taken as 0: "value"']);
     expect(of(length.optional(), 0)).toEqual(['Taken as 0: "value"']);
     const line = { value: length, more: length.optional() };
