@@ -64,6 +64,13 @@ describe("the network's flows", () => {
     expect(forth?.flow[1]).toBeGreaterThan(0);
   });
 
+  test("a node has a head however far from a fixed one, and in whichever order its pipes are listed", () => {
+    // 0.1 m³/s through 10 q each: 1 m a pipe.
+    const links = [pipe(2, 3, 10, { power: 1 }), pipe(1, 2, 10, { power: 1 }), pipe(0, 1, 10, { power: 1 })];
+    const found = solveGrid(grid(links, [10, undefined, undefined, undefined], [0, 0, 0, 0.1]));
+    [10, 9, 8, 7].forEach((head, node) => expect(found?.head[node]).toBeCloseTo(head, 9));
+  });
+
   test("what a shut valve cuts off has no head and no flow", () => {
     const found = solveGrid(
       grid([pipe(0, 1, 100), pipe(1, 2, 100, { shut: true }), pipe(2, 3, 100)], [9, 5, undefined, undefined]),
