@@ -111,6 +111,9 @@ describe("A header of rows", () => {
     expect(admitRows(COLUMNS, 1, 3, ["flow", "hed"], [1, 2])).toBe(
       'value, header: no label "hed" here; the nearest is "head"',
     );
+    expect(admitRows(COLUMNS, 1, 3, ["flow", "hed (ft)"], [1, 2])).toBe(
+      'value, header: no label "hed (ft)" here; the nearest is "head"',
+    );
   });
 
   test("is missing where no cell names a column: the columns come in their order", () =>

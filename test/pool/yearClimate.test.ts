@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { CATALOGUE } from "../../core/catalogue";
+import { poolFunctions } from "../../core/pool";
 import { lookUp } from "../../core/kernel/define/catalogue";
 import { rawOfExample } from "../../core/kernel/explain/describe";
 import { compile, evaluate } from "../../core/kernel/call/evaluate";
@@ -44,9 +44,9 @@ const monthly = (city: string): Matrix => [
 ];
 
 const call = (id: string, ...raw: readonly unknown[]): CellMatrix => {
-  const definition = lookUp(CATALOGUE, id);
+  const definition = lookUp(poolFunctions, id);
   if (definition === undefined) throw new Error(`no ${id}`);
-  const out = evaluate(compile(definition), raw, CATALOGUE);
+  const out = evaluate(compile(definition), raw, poolFunctions);
   if (isFault(out)) throw new Error(out.message);
   return out as CellMatrix;
 };
