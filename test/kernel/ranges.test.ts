@@ -139,6 +139,14 @@ describe("Lines of rows", () => {
     expect(admitRows({ ...FLOW, cover: COVER.default("none") }, 1, 2, [1], [0])).toHaveLength(2);
   });
 
+  test("of zeros are blank where a text, or a word in a number's place, is needed", () => {
+    const share = either(COVER, quantity("fraction", "share"), "share");
+    expect(admitRows({ title: text("a title"), ...FLOW }, 1, 2, ["a", 1], [0, 0])).toEqual([{ title: "a", flow: 1 }]);
+    expect(admitRows({ share, ...FLOW }, 1, 2, ["bubble", 1], [0, null])).toEqual([{ share: "bubble", flow: 1 }]);
+    expect(admitRows({ share: share.optional(), ...FLOW }, 1, 2, ["bubble", 1], [0, 0])).toHaveLength(2);
+    expect(admitRows({ title: text("a title").optional(), ...FLOW }, 1, 2, ["a", 1], [0, 0])).toHaveLength(2);
+  });
+
   test("of zeros are blank where a quantity must be above 0", () =>
     expect(admitRows({ size: quantity("length", "size", { above: 0 }) }, 1, 2, [1], [0])).toHaveLength(1));
 

@@ -59,8 +59,18 @@ const kernelTests = (names: string): string =>
     .join(" ");
 
 /** Those that load no more than the kernel: with the catalogue each mutant would take a second longer. */
-const CALL_TESTS = kernelTests("admitWords calls evaluate hostileInput limits memo nearest present ranges sheet");
-const VALUE_TESTS = kernelTests("evaluate fault hostileInput numbersShown quantity quantityText unitsWritten");
+const CALL_TESTS = kernelTests(
+  "admitWords calls callsExplained cautionsRaised evaluate hostileInput limits memo nearest present ranges sheet",
+);
+const VALUE_TESTS = kernelTests(
+  "evaluate fault headsAndPrices hostileInput numbersShown quantity quantityText unitsWritten",
+);
+const DEFINE_TESTS = kernelTests(
+  "admitWords calls definitions evaluate glossary hostileInput limits pressureBasis ranges sheet traces unitsArgument working",
+);
+const EXPLAIN_TESTS = kernelTests(
+  "callsExplained cautionsRaised checks described evaluate examples explanations hostileInput pressureBasis readable unusualInputs working workingLines",
+);
 
 const topicOf = (file: string): string | undefined => file.split("/")[1];
 
@@ -78,7 +88,10 @@ export function mutationRuns(): readonly MutationRun[] {
     { files: filesOf(/^core\/kernel\/values\/unit/), tests: kernelTests("quantityText unitText unitsWritten") },
     { files: ["core/kernel/values/usual.ts"], tests: kernelTests("unusual") },
     { files: filesOf(/^core\/kernel\/call\/(?!culprit)/), tests: CALL_TESTS },
-    { files: ["core/kernel/call/culprit.ts"], tests: kernelTests("namedArguments") },
+    { files: ["core/kernel/call/culprit.ts"], tests: kernelTests("culprit") },
+    { files: filesOf(/^core\/kernel\/define\//), tests: DEFINE_TESTS },
+    { files: filesOf(/^core\/kernel\/explain\//), tests: EXPLAIN_TESTS },
+    { files: ["core/kernel/unitWords.ts"], tests: kernelTests("quantityText unitText unitWords unitsWritten") },
     ...byTopic(equations).map((files) => ({
       files,
       tests: "test/whole/equations.test.ts test/whole/equationLimits.test.ts",
