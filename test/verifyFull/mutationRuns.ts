@@ -30,6 +30,7 @@ const YEAR_PARTS: readonly (readonly [files: RegExp, tests: string])[] = [
     /\/(airConditioner|exponential|hourLoop|lossesAt|machine|machineSetUp|partLoad|recordStep|repeat|schedule|setUp|state|sums|sun|surface|vapourTable|waterCurve)\.ts$/,
     yearTests("Hour Limits Losses Machine Repeat SetUp Sun Valve"),
   ],
+  [/\/(climate|climateColumns)\.ts$/, yearTests("ClimateRange")],
   [/\/(tank|tankSetUp|year)\.ts$/, yearTests("Limits Tank Valve")],
   [
     /\/(cautions|checks|extremes|facts|finding|inputCautions|oddInputs|plausibility|stages|sunCheck|tableOnWater|touched|weatherCheck)\.ts$/,
