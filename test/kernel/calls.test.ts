@@ -108,6 +108,12 @@ describe("Further arguments", () => {
     expect(run(all, "a")).toEqual([["a", ""]]);
   });
 
+  test("come behind several of their own place", () => {
+    const named = { name: text("a name"), place: text("a place"), rest: repeat("all others") };
+    const three = { ...all, id: "SAMPLE.THREE", args: named };
+    expect(run(three, "a", "b", 1, 2, 3)).toEqual([["a", "1 2 3"]]);
+  });
+
   test("that hold too much are refused by name", () =>
     expect(run(all, "a", "x".repeat(256))).toMatch(/^#VALUE! rest: a text may have at most 255 characters/));
 
@@ -116,6 +122,11 @@ describe("Further arguments", () => {
     expect(call(null, "", {})).toBe(6);
     expect(call(null, 5, 6)).toMatch(/takes at most 8 arguments, got 5 as the tenth$/);
   });
+
+  test("that are too long beyond the last are refused by function and place", () =>
+    expect(run(doubling, 3, null, null, null, null, null, null, "US", "x".repeat(256))).toMatch(
+      /^#VALUE! SAMPLE\.DOUBLE, ninth argument: a text may have at most 255 characters, got 256: "x/,
+    ));
 
   test("of the largest range hold its cells, of any other argument 40,000", () => {
     const wide = cellFunction({

@@ -111,6 +111,9 @@ describe("A header of rows", () => {
     expect(admitRows(COLUMNS, 1, 3, ["flow", "hed"], [1, 2])).toBe(
       'value, header: no label "hed" here; the nearest is "head"',
     );
+    expect(admitRows(COLUMNS, 1, 3, ["flow", "hed (ft)"], [1, 2])).toBe(
+      'value, header: no label "hed (ft)" here; the nearest is "head"',
+    );
   });
 
   test("is missing where no cell names a column: the columns come in their order", () =>
@@ -134,6 +137,14 @@ describe("Lines of rows", () => {
     expect(admitRows(FLOW, 1, 2, [1], [0])).toEqual([{ flow: 1 }, { flow: 0 }]);
     expect(admitRows(FITTING, 1, 2, ["tee", 2], [0, 3])).toMatch(/row 2, what: expected "elbow" or "tee", got 0/);
     expect(admitRows({ ...FLOW, cover: COVER.default("none") }, 1, 2, [1], [0])).toHaveLength(2);
+  });
+
+  test("of zeros are blank where a text, or a word in a number's place, is needed", () => {
+    const share = either(COVER, quantity("fraction", "share"), "share");
+    expect(admitRows({ title: text("a title"), ...FLOW }, 1, 2, ["a", 1], [0, 0])).toEqual([{ title: "a", flow: 1 }]);
+    expect(admitRows({ share, ...FLOW }, 1, 2, ["bubble", 1], [0, null])).toEqual([{ share: "bubble", flow: 1 }]);
+    expect(admitRows({ share: share.optional(), ...FLOW }, 1, 2, ["bubble", 1], [0, 0])).toHaveLength(2);
+    expect(admitRows({ title: text("a title").optional(), ...FLOW }, 1, 2, ["a", 1], [0, 0])).toHaveLength(2);
   });
 
   test("of zeros are blank where a quantity must be above 0", () =>

@@ -110,6 +110,27 @@ describe("unit texts", () => {
       { seed: 11, numRuns: 5000 },
     ));
 
+  test.each<[string, number, readonly number[]]>([
+    ["1/K", 3, [0, 0, 0, 0, -1]],
+    ["1/degF", 5.4, [0, 0, 0, 0, -1]],
+    ["1/h", 3 / 3600, [0, 0, -1, 0, 0]],
+    ["1/s^2", 3, [0, 0, -2, 0, 0]],
+    ["1/(m s)", 3, [0, -1, -1, 0, 0]],
+    ["1/(m/s)", 3, [0, -1, 1, 0, 0]],
+    ["1/m/s", 3, [0, -1, -1, 0, 0]],
+    ["1/m s", 3, [0, -1, 1, 0, 0]],
+  ])("3 of %s are %d in base units", (text, value, dimension) => {
+    const found = reader.read(3, text);
+    expect(found?.value).toBeCloseTo(value, 12);
+    expect(found?.shift).toBe(0);
+    expect(found && sameDimension(found.dimension, dimension)).toBe(true);
+  });
+
+  test.each(["1/", "1", "2/K", "1 /K", "11/K", "1//K", "1/1/K", "K/1", "K 1/s", "-1/K", "1/K)", "1/(K"])(
+    "a number in a unit is refused but for a leading 1/: %s",
+    (text) => expect(reader.read(3, text)).toBeUndefined(),
+  );
+
   test("reactive power is refused", () => expect(reader.read(5, "VAR")).toBeUndefined());
 
   test("a further unit that names an unknown one is refused", () =>

@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { quantityMark } from "../../core/kernel/values/quantityMark";
 import { si, us } from "../../core/kernel/values/quantity";
 import type { KindName } from "../../core/kernel/values/quantity";
 import { recorder, type Total } from "../../core/kernel/define/steps";
@@ -29,9 +30,30 @@ describe("a series in the working", () => {
 
   test("shows a difference that is only rounding as nothing", () => {
     expect(told("mean", "heat rate", [-1.8e-12, si("heat rate", 20)])?.numbers).toContain("first 0 BTU/h,");
+    expect(told("mean", "heat rate", [1.8e-12, si("heat rate", -20)])?.numbers).toContain("first 0 BTU/h,");
     expect(told("mean", "heat rate", [-1.8e-12, 1e-12])?.numbers).not.toContain("first 0 ");
   });
 
   test("says of one value that it is one", () =>
     expect(told("sum", "time", [3600])).toMatchObject({ numbers: "one value", value: 1 }));
+});
+
+test("groups are numbered, and their lines below them", () => {
+  const { trace, steps } = recorder();
+  trace.remark("one");
+  trace.within(`above ${quantityMark("length", 0.3048)}`, () => {
+    trace.remark("two");
+    trace.within("inner", () => trace.remark("three"));
+  });
+  trace.remark("four");
+  const lines = workingLines(steps, "US");
+  expect(lines.map(({ number, text }) => [number, text])).toEqual([
+    ["1", "one"],
+    ["2", "above 1 ft"],
+    ["2.1", "two"],
+    ["2.2", "inner"],
+    ["2.2.1", "three"],
+    ["3", "four"],
+  ]);
+  expect(lines[1]).toEqual({ number: "2", text: "above 1 ft", numbers: "", value: "", unit: "", source: "" });
 });

@@ -1,38 +1,7 @@
 /** Networks whose flows are found by hand: losses of r q² or r q. Heads in m, flows in m³/s. */
 import { describe, expect, test } from "vitest";
-import { type Grid, type GridLink, solveGrid } from "../../core/numeric/gradientNetwork";
-
-interface Pipe extends GridLink {
-  /** Head lost is r q |q| for a power of 2, r q for 1. */
-  readonly r: number;
-  readonly power: 1 | 2;
-}
-
-const pipe = (from: number, to: number, r: number, rest: Partial<Pipe> = {}): Pipe => ({
-  from,
-  to,
-  r,
-  power: 2,
-  shut: false,
-  oneWay: false,
-  lift: 0,
-  start: 0.01,
-  ...rest,
-});
-
-const grid = (
-  links: readonly Pipe[],
-  fixed: readonly (number | undefined)[],
-  demand?: readonly number[],
-): Grid<Pipe> => ({
-  links,
-  fixed,
-  demand: demand ?? fixed.map(() => 0),
-  loss: ({ r, power, lift }, q, into) => {
-    into.h = (power === 2 ? r * q * Math.abs(q) : r * q) - lift;
-    into.g = power === 2 ? 2 * r * Math.max(Math.abs(q), 1e-9) : r;
-  },
-});
+import { type Grid, solveGrid } from "../../core/numeric/gradientNetwork";
+import { grid, pipe, type Pipe } from "./pipes";
 
 describe("the network's flows", () => {
   test("two pipes between the same nodes share the flow by the roots of their losses", () => {
@@ -93,6 +62,13 @@ describe("the network's flows", () => {
     const forth = solveGrid(grid(links, [10, undefined, 1, 0]));
     expect(forth?.held).toEqual([false, false, false]);
     expect(forth?.flow[1]).toBeGreaterThan(0);
+  });
+
+  test("a node has a head however far from a fixed one, and in whichever order its pipes are listed", () => {
+    // 0.1 m³/s through 10 q each: 1 m a pipe.
+    const links = [pipe(2, 3, 10, { power: 1 }), pipe(1, 2, 10, { power: 1 }), pipe(0, 1, 10, { power: 1 })];
+    const found = solveGrid(grid(links, [10, undefined, undefined, undefined], [0, 0, 0, 0.1]));
+    [10, 9, 8, 7].forEach((head, node) => expect(found?.head[node]).toBeCloseTo(head, 9));
   });
 
   test("what a shut valve cuts off has no head and no flow", () => {

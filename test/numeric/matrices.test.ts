@@ -64,6 +64,17 @@ describe("least squares within bounds", () => {
     expect(Math.max(...asked)).toBeLessThanOrEqual(1);
   });
 
+  test.each([0, 0.2, 0.997, 1])("asks for no parameter outside the bounds when it begins at %d", (begin) => {
+    const asked: number[] = [];
+    const model = ([a = 0, b = 0]: readonly number[]) => (asked.push(a, b), [a + b, a - b, a * b]);
+    // The answers lie at the bounds' own corner (1, 0).
+    const { parameters } = boundedFit(model, [1, 1, 0], [begin, begin]);
+    expect(parameters[0]).toBeCloseTo(1, 6);
+    expect(parameters[1]).toBeCloseTo(0, 6);
+    expect([Math.min(...asked), Math.max(...asked)]).toEqual([expect.closeTo(0, 6), expect.closeTo(1, 6)]);
+    expect(asked.every((value) => value >= 0 && value <= 1)).toBe(true);
+  });
+
   test("the normal matrix is the slopes' products with a raised diagonal", () => {
     expect([
       ...normalMatrix(

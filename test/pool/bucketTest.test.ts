@@ -50,9 +50,9 @@ const labelled = (entries: Entries): Entries =>
   );
 
 const LABELS: Readonly<Record<string, readonly [label: string, error: string]>> = {
-  evaporation: ["evaporation", "evaporation error"],
-  leak: ["leak", "leak error"],
-  leak_volume: ["leak volume", "leak volume error"],
+  evaporation: ["daily evaporation", "daily evaporation error"],
+  leak: ["daily leak", "daily leak error"],
+  leak_volume: ["daily leak volume", "daily leak volume error"],
   evaporation_heat: ["evaporation heat", ""],
   evaporation_heat_US: ["evaporation heat", ""],
 };
@@ -109,9 +109,9 @@ describe("POOL.BUCKETTEST", () => {
             rain,
             "fill water": fill,
           });
-          expect(found["evaporation"]).toBeCloseTo(evaporation, 8);
-          expect(found["leak"]).toBeCloseTo(leak, 8);
-          expect(found["leak volume"]).toBeCloseTo(40 * leak, 6);
+          expect(found["daily evaporation"]).toBeCloseTo(evaporation, 8);
+          expect(found["daily leak"]).toBeCloseTo(leak, 8);
+          expect(found["daily leak volume"]).toBeCloseTo(40 * leak, 6);
         },
       ),
       { numRuns: 50 },
@@ -137,7 +137,11 @@ describe("POOL.BUCKETTEST", () => {
   });
 
   test("leaves blank what its inputs don't tell, and refuses a block without any fall", () => {
-    expect(listOf({ "pool area": 50, "bucket fell": 6 })).toMatchObject({ leak: "", finding: "", "make up heat": "" });
+    expect(listOf({ "pool area": 50, "bucket fell": 6 })).toMatchObject({
+      "daily leak": "",
+      finding: "",
+      "make up heat": "",
+    });
     const out = run({ "pool area": 50 });
     expect(isFault(out) ? out.message : "").toMatch(/bucket fell and make up/);
   });

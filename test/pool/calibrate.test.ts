@@ -139,7 +139,7 @@ describe("POOL.CALIBRATE", () => {
   test.each([
     ["a label that isn't there", [["shelte"]], 'the nearest is "shelter"'],
     ["a label of words", [["cover"]], "isn't a number that can be fitted"],
-    ["a label twice", [["shelter"], ["Shelter"]], "stands twice"],
+    ["a label twice", [["shelter"], ["Shelter"]], "appears twice"],
     ["a label without effect", [["set point", 20, 30]], "doesn't change the water"],
     ["crossed bounds", [["shelter", 0.5, 0.2]], "the upper bound must be above"],
     ["bounds that the label doesn't take", [["shelter", -1, 0.2]], "must be at least 0"],

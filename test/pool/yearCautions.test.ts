@@ -2,12 +2,14 @@
 import { describe, expect, test } from "vitest";
 import { MOST_OUTSIDE } from "../../core/pool/losses/cautions";
 import { extraterrestrialOfMonth } from "../../core/air/extraterrestrial";
-import { CATALOGUE, COMPILED } from "../../core/catalogue";
 import { BALANCE_INPUTS } from "../../core/exchanger/balance/inputs";
+import { compile } from "../../core/kernel/call/evaluate";
 import type { BlockShape } from "../../core/kernel/define/argument";
+import { lookUp } from "../../core/kernel/define/catalogue";
 import { rawOfExample } from "../../core/kernel/explain/describe";
 import { explain } from "../../core/kernel/explain/explain";
 import { isFault } from "../../core/kernel/values/fault";
+import { poolFunctions } from "../../core/pool";
 import { MIAMI_MACHINE, MIAMI_MONTHS, MIAMI_POOL } from "../../core/pool/data/miami";
 import {
   GREATEST_CONDENSING_ON_WATER,
@@ -20,9 +22,9 @@ type Matrix = readonly (readonly (string | number)[])[];
 type Block = Readonly<Record<string, string | number>>;
 
 const explained = (id: string, raw: readonly unknown[]) => {
-  const compiled = COMPILED.get(id);
-  if (compiled === undefined) throw new Error(id);
-  return explain(compiled, raw, CATALOGUE, { steps: false });
+  const definition = lookUp(poolFunctions, id);
+  if (definition === undefined) throw new Error(id);
+  return explain(compile(definition), raw, poolFunctions, { steps: false });
 };
 
 const yearWith = (inputs: Block, climate: Matrix = MIAMI_MONTHS) =>

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { CATALOGUE } from "../../core/catalogue";
+import { poolFunctions } from "../../core/pool";
 import { lookUp } from "../../core/kernel/define/catalogue";
 import { rawOfExample } from "../../core/kernel/explain/describe";
 import { compile, evaluate } from "../../core/kernel/call/evaluate";
@@ -44,9 +44,9 @@ const monthly = (city: string): Matrix => [
 ];
 
 const call = (id: string, ...raw: readonly unknown[]): CellMatrix => {
-  const definition = lookUp(CATALOGUE, id);
+  const definition = lookUp(poolFunctions, id);
   if (definition === undefined) throw new Error(`no ${id}`);
-  const out = evaluate(compile(definition), raw, CATALOGUE);
+  const out = evaluate(compile(definition), raw, poolFunctions);
   if (isFault(out)) throw new Error(out.message);
   return out as CellMatrix;
 };
@@ -172,7 +172,7 @@ describe("a climate that can't be read is refused with row and column", () => {
     ],
     ["a leap year", [...miami, ...miami.slice(1, 25)], /got 8784 \(a leap year: leave out 29 February\)/],
     ["an unknown column", [["air", "rain", ...HEAD.slice(2)], ...miami.slice(1)], /no column "rain"/],
-    ["a column twice", [["air", "air", ...HEAD.slice(2)], ...miami.slice(1)], /"air" stands twice/],
+    ["a column twice", [["air", "air", ...HEAD.slice(2)], ...miami.slice(1)], /"air" appears twice/],
     ["no humidity", miami.map((line) => line.filter((_, place) => place !== 1)), /"humidity" or "dew point"/],
     ["no sun", miami.map((line) => line.filter((_, place) => place !== 3)), /column "sun" is missing/],
     ["a wrong unit", [["air (kg)", ...HEAD.slice(1)], ...miami.slice(1)], /header, air: unit "kg"/],

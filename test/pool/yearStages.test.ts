@@ -1,14 +1,18 @@
 import { describe, expect, it } from "vitest";
-import { CATALOGUE } from "../../core/catalogue";
+import { airconFunctions } from "../../core/aircon";
 import { SAMPLE_MAP } from "../../core/cycle/data/sampleMap";
-import { lookUp } from "../../core/kernel/define/catalogue";
+import { catalogueOf, lookUp } from "../../core/kernel/define/catalogue";
 import { compile, evaluate } from "../../core/kernel/call/evaluate";
 import { isFault } from "../../core/kernel/values/fault";
 import type { CellInput } from "../../core/kernel/values/cellInput";
+import { noteFunctions } from "../../core/note";
+import { poolFunctions } from "../../core/pool";
 import { MIAMI_MONTHS } from "../../core/pool/data/miami";
 import type { Machine } from "../../core/pool/year/machine";
 import { emptyPartLoad, meetLoad } from "../../core/pool/year/partLoad";
 import { cellsIn, numberIn, wordIn, type GoldenCells } from "../golden/rows";
+
+const CATALOGUE = catalogueOf(poolFunctions, airconFunctions, noteFunctions);
 
 type Labels = Readonly<Record<string, number | string | boolean>>;
 type Rows = readonly (readonly (string | number)[])[];

@@ -11,7 +11,7 @@ import type { PoolYear, Year } from "../../core/pool/year/results";
 import { capacityOf } from "../../core/pool/year/setUp";
 import { totalOf } from "../../core/pool/year/sums";
 import { yearSurface } from "../../core/pool/year/surface";
-import { tankOf } from "../../core/pool/year/tankSetUp";
+import { hotWaterLoad, tankOf } from "../../core/pool/year/tankSetUp";
 import { yearOf } from "../../core/pool/year/year";
 import { MIAMI_MONTHS } from "../../core/pool/data/miami";
 import { HOT_WATER } from "../../core/sink/equations";
@@ -165,6 +165,26 @@ describe("a preheat tank beside the pool", () => {
     const { end } = runPool(run, start, 0, 1000);
     const draw = (1.5 * HOT_WATER) / 86_400;
     expect(end.tank).toBeCloseTo((draw * 283.15 + 20 * 293.15) / (draw + 20), 8);
+  });
+
+  test("holds its volume, loses through the least insulation asked of it, and is drawn in its hours", () => {
+    const tank = tankOf(inputsOf({ drawStart: 6, drawHours: 2 * 3600 }));
+    // 8.2938 lb/gal, 993.8 kg/m³, at 1 BTU/(lb·°F).
+    expect((tank?.capacity ?? NaN) / (1.5 * 993.8 * 4186.8)).toBeCloseTo(1, 2);
+    // 1.5 m³, twice as high as wide: 2.5 π D² of 0.985 m, 7.616 m², through 12.5 °F·ft²·h/BTU, 2.2014 m²·K/W.
+    expect(tank?.loss).toBeCloseTo(7.616 / 2.2014, 3);
+    expect([5, 6, 7, 8].map((hour) => tank?.draw[hour])).toEqual(
+      [0, 1, 1, 0].map((on) => (on * 1.5 * HOT_WATER) / (2 * 3600)),
+    );
+    expect(tankOf(inputsOf({ tankLoss: 3 }))?.loss).toBe(3);
+  });
+
+  test("has each month's load of hot water from its own mains", () => {
+    const mains = Float64Array.from({ length: 8760 }, (_, hour) => (hour < 744 ? 280 + (hour % 2) : 290));
+    const inputs = inputsOf({ hotWater: 320 });
+    expect(hotWaterLoad(inputs, mains, 0)).toBeCloseTo(1.5 * 31 * HOT_WATER * 39.5, -1);
+    expect(hotWaterLoad(inputs, mains, 1)).toBeCloseTo(1.5 * 28 * HOT_WATER * 30, -1);
+    expect(hotWaterLoad({ ...inputs, hotWater: 285 }, mains, 1)).toBe(0);
   });
 
   test("recovers no less for more draw, a larger exchanger or a larger tank", () => {

@@ -106,6 +106,13 @@ describe("Commissioning", () => {
     expect(air.get("Readings agree with the model")?.[1]).toBe("LOOK");
   });
 
+  test("expects more power where line and valve hold up the hot gas", async () => {
+    const found = await valuesOf(commissioning);
+    const held = await valuesOf(withInputs(commissioning, { "Lost by hot-gas line and valve to the exchanger": 30 }));
+    const power = "Pool: power with the indoor fan";
+    expect(Number(held.get(power)) / Number(found.get(power))).toBeGreaterThan(1.02);
+  });
+
   test("reports duties that don't agree", async () => {
     const found = await valuesOf(withInputs(commissioning, { "Water through the exchanger": 35 }));
     expect(found.get("The two duties agree within 15 %")).toBe("LOOK");

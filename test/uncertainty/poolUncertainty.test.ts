@@ -134,7 +134,7 @@ describe("POOL.UNCERTAINTY", () => {
     ],
     ["a log-normal below 0", [["air shift", "log-normal", -1, null, 2]], {}, 8, /needs values above 0, got -1/],
     ["a log-normal temperature", [["set point", "log-normal", 20, null, 30]], {}, 8, /true zero, not a temperature/],
-    ["a label twice", [WIND, WIND], {}, 8, /stands twice/],
+    ["a label twice", [WIND, WIND], {}, 8, /appears twice/],
     ["a misspelt label", [["wind at watr", "normal", 1, null, 2]], {}, 8, /nearest is "wind at water"/],
     ["a word's label", [["cover", "normal", 1, null, 2]], {}, 8, /cover: takes no single number/],
     ["runs that are no power of two", [WIND], {}, 48, /runs: must be 8, 16/],

@@ -54,19 +54,21 @@ const survivorsOf = (file: string, mutants: readonly Mutant[]): string =>
     )
     .join("\n");
 
-/** Forgets survivors among what is made once at load: Stryker would not try them again when tests are added. */
-function forgetSurvivorsAtLoad(files: readonly string[]): void {
+/** Forgets what no test noticed or reached at load: Stryker would not try it again when tests are added. */
+function forgetUnnoticedAtLoad(files: readonly string[]): void {
   if (!existsSync(KNOWN)) return;
   const known = JSON.parse(readFileSync(KNOWN, "utf8")) as MutationReport;
   for (const file of files.map((path) => known.files[path]))
     if (file !== undefined)
-      file.mutants = file.mutants.filter(({ status, coveredBy = [] }) => status !== "Survived" || coveredBy.length > 0);
+      file.mutants = file.mutants.filter(
+        ({ status, coveredBy = [] }) => (status !== "Survived" && status !== "NoCoverage") || coveredBy.length > 0,
+      );
   writeFileSync(KNOWN, JSON.stringify(known));
 }
 
 /** Runs Stryker, and keeps the scores. @returns whether it worked */
 function runStryker({ files, tests, ignoreStatic, environment }: MutationRun): boolean {
-  forgetSurvivorsAtLoad(files);
+  forgetUnnoticedAtLoad(files);
   const command = [join(ROOT, "node_modules/@stryker-mutator/core/bin/stryker.js"), "run", "--mutate", files.join(",")];
   const { status } = spawnSync(process.execPath, [...command, ...(ignoreStatic === true ? ["--ignoreStatic"] : [])], {
     cwd: ROOT,

@@ -24,16 +24,33 @@ const yearTests = (names: string): string =>
     .map((name) => `test/pool/year${name}.test.ts`)
     .join(" ");
 
-/** The physics of a step and of a year, whose tests need no catalogue: a mutant takes a third of the others' time. */
-const YEAR_PHYSICS =
-  /\/(airConditioner|exponential|hourLoop|lossesAt|machine|machineSetUp|recordStep|repeat|schedule|setUp|state|sums|sun|surface|tank|tankSetUp|vapourTable|waterCurve|year)\.ts$/;
-const PHYSICS_TESTS = yearTests("Golden Limits Pad");
-const YEAR_TESTS = `${yearTests("Golden Climate Limits Cautions Pad Stages PublishedHouse")} test/pool/madeWeather.test.ts`;
+/** The year's files by the quick tests that hold them; those of the physics need no functions, a fifth of the others' time. */
+const YEAR_PARTS: readonly (readonly [files: RegExp, tests: string])[] = [
+  [
+    /\/(airConditioner|exponential|hourLoop|lossesAt|machine|machineSetUp|partLoad|recordStep|repeat|schedule|setUp|state|sums|sun|surface|vapourTable|waterCurve)\.ts$/,
+    yearTests("Hour Limits Losses Machine Repeat SetUp Sun Valve"),
+  ],
+  [/\/(climate|climateColumns)\.ts$/, yearTests("ClimateRange")],
+  [/\/(tank|tankSetUp|year)\.ts$/, yearTests("Limits Tank Valve")],
+  [
+    /\/(cautions|checks|extremes|facts|finding|inputCautions|oddInputs|plausibility|stages|sunCheck|tableOnWater|touched|weatherCheck)\.ts$/,
+    yearTests("Cautions Climate Stages Tank"),
+  ],
+  [
+    /\/(sharedYear|uncertain[A-Z]\w+)\.ts$/,
+    "test/pool/sharedYear.test.ts test/uncertainty/poolUncertainty.test.ts test/uncertainty/poolCorrelations.test.ts",
+  ],
+  [/./, `${yearTests("Climate Pad PublishedHouse Tank")} test/pool/madeWeather.test.ts`],
+];
 
-/** The year's files in groups of three. */
-function yearRuns(files: readonly string[], tests: string): readonly MutationRun[] {
-  const starts = files.map((_, place) => place).filter((place) => place % 3 === 0);
-  return starts.map((start) => ({ files: files.slice(start, start + 3), tests, ignoreStatic: true }));
+/** The year's files in groups of three, so that the budget can end between them. */
+function yearRuns(files: readonly string[]): readonly MutationRun[] {
+  const partOf = (file: string) => YEAR_PARTS.findIndex(([pattern]) => pattern.test(file));
+  return YEAR_PARTS.flatMap(([, tests], part) => {
+    const own = files.filter((file) => partOf(file) === part);
+    const starts = own.map((_, place) => place).filter((place) => place % 3 === 0);
+    return starts.map((start) => ({ files: own.slice(start, start + 3), tests, ignoreStatic: true }));
+  });
 }
 
 const kernelTests = (names: string): string =>
@@ -43,8 +60,18 @@ const kernelTests = (names: string): string =>
     .join(" ");
 
 /** Those that load no more than the kernel: with the catalogue each mutant would take a second longer. */
-const CALL_TESTS = kernelTests("admitWords calls evaluate hostileInput limits memo nearest present ranges sheet");
-const VALUE_TESTS = kernelTests("evaluate fault hostileInput numbersShown quantity quantityText unitsWritten");
+const CALL_TESTS = kernelTests(
+  "admitWords calls callsExplained cautionsRaised evaluate hostileInput limits memo nearest present ranges sheet",
+);
+const VALUE_TESTS = kernelTests(
+  "evaluate fault headsAndPrices hostileInput numbersShown quantity quantityText unitsWritten",
+);
+const DEFINE_TESTS = kernelTests(
+  "admitWords calls definitions evaluate glossary hostileInput limits pressureBasis ranges sheet traces unitsArgument working",
+);
+const EXPLAIN_TESTS = kernelTests(
+  "callsExplained cautionsRaised checks described evaluate examples explanations hostileInput pressureBasis readable unusualInputs working workingLines",
+);
 
 const topicOf = (file: string): string | undefined => file.split("/")[1];
 
@@ -62,20 +89,16 @@ export function mutationRuns(): readonly MutationRun[] {
     { files: filesOf(/^core\/kernel\/values\/unit/), tests: kernelTests("quantityText unitText unitsWritten") },
     { files: ["core/kernel/values/usual.ts"], tests: kernelTests("unusual") },
     { files: filesOf(/^core\/kernel\/call\/(?!culprit)/), tests: CALL_TESTS },
-    { files: ["core/kernel/call/culprit.ts"], tests: kernelTests("namedArguments") },
+    { files: ["core/kernel/call/culprit.ts"], tests: kernelTests("culprit") },
+    { files: filesOf(/^core\/kernel\/define\//), tests: DEFINE_TESTS },
+    { files: filesOf(/^core\/kernel\/explain\//), tests: EXPLAIN_TESTS },
+    { files: ["core/kernel/unitWords.ts"], tests: kernelTests("quantityText unitText unitWords unitsWritten") },
     ...byTopic(equations).map((files) => ({
       files,
       tests: "test/whole/equations.test.ts test/whole/equationLimits.test.ts",
       ignoreStatic: true,
       environment: { EQUATIONS_OF: files.join(" ") },
     })),
-    ...yearRuns(
-      year.filter((file) => YEAR_PHYSICS.test(file)),
-      PHYSICS_TESTS,
-    ),
-    ...yearRuns(
-      year.filter((file) => !YEAR_PHYSICS.test(file)),
-      YEAR_TESTS,
-    ),
+    ...yearRuns(year),
   ];
 }

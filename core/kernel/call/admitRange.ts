@@ -50,9 +50,12 @@ export const defaultFor = (arg: ArgData, missing: () => Error, before: Readonly<
 const keysByLabel = (entries: Args): ReadonlyMap<string, string> =>
   new Map(Object.keys(entries).map((key) => [normalizeKey(key), key]));
 
+/** The label of a head, and its unit. */
+const HEADER = /^(.*?)(?:\s*[(,]\s*([^()]*(?:\([^()]*\)[^()]*)?)\)?)?$/;
+
 const unknownLabel = (name: string, label: string, entries: Args): Error => {
   const labels = Object.keys(entries).map(labelOf);
-  const near = lookalike(label, labels);
+  const near = lookalike(HEADER.exec(label)?.[1] ?? label, labels);
   const advice = near === undefined ? "NOTE.INPUTS lists them" : `the nearest is "${near}"`;
   return valueError(`${name}: no label ${quoteText(label)} here; ${advice}`);
 };
@@ -167,8 +170,6 @@ export const admitBlock = (shape: BlockShape, raw: CellInput, name: string, cont
   const zeros = [...found].filter(([key, { value }]) => maybeBlank(shape.entries[key], value)).map(([key]) => key);
   return { values, given: new Set(found.keys()), doubts: { zeros, leftOut, headings } };
 };
-
-const HEADER = /^(.*?)(?:\s*[(,]\s*([^()]*(?:\([^()]*\)[^()]*)?)\)?)?$/;
 
 interface Column {
   readonly key: string;

@@ -70,10 +70,13 @@ export interface AdmittedCall {
   readonly doubts: ZeroDoubts;
 }
 
+/** Whether the argument `units` is filled in: some hosts pass a blank cell as 0. */
+const namesUnits = (wanted: CellInput): boolean => !isBlank(wanted) && wanted !== 0;
+
 const systemOf = (compiled: Compiled, raw: readonly unknown[]): System => {
   if (compiled.unitsAt < 0) return "US";
   const wanted = normalizeInput(raw[compiled.unitsAt], "units");
-  if (isBlank(wanted) || wanted === 0) return "US";
+  if (!namesUnits(wanted)) return "US";
   if (Array.isArray(wanted)) throw valueError(`units: expected "US" or "SI", got ${describeInput(wanted)}`);
   refuseErrorText(wanted as string, "units");
   const word = UNITS.shape.type === "choice" ? matchWord(UNITS.shape, wanted as string) : undefined;
@@ -175,7 +178,10 @@ export const admit = (compiled: Compiled, raw: readonly unknown[], whole = false
     : undefined;
   for (let place = 0; place < compiled.args.length; place++) {
     const [name, arg] = compiled.args[place] as PlacedArg;
-    if (place === compiled.unitsAt) continue;
+    if (place === compiled.unitsAt) {
+      if (givenArguments && namesUnits(normalizeInput(raw[place], name))) givenArguments.given.add(name);
+      continue;
+    }
     if (arg.shape.type === "repeat") {
       values[name] = raw.slice(place).map((each) => normalizeInput(each, name));
       continue;

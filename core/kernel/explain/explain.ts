@@ -84,19 +84,11 @@ const explainArg = (compiled: Compiled, call: AdmittedCall, name: string, arg: A
   const { shape } = arg;
   if (name === "units")
     return [{ label: name, description: arg.description, value: system, unit: "", given: given.has(name) }];
-  if ((shape.type === "block" || shape.type === "rows") && value === undefined)
-    return [{ label: labelOf(name), description: arg.description, value: "", unit: "", given: false }];
-  if (shape.type === "block")
+  if (shape.type === "block" && value !== undefined)
     return Object.entries(shape.entries).map(([key, inner]) => {
       const inside = value as Readonly<Record<string, unknown>>;
       return explainScalar(labelOf(key), inner, inside[key], given.has(`${name}.${key}`), inside, system);
     });
-  if (shape.type === "rows") {
-    const count = (value as readonly unknown[]).length;
-    return [
-      { label: labelOf(name), description: arg.description, value: counted(count, "row"), unit: "", given: true },
-    ];
-  }
   if (shape.type === "repeat") {
     const count = (value as readonly unknown[]).length;
     return [

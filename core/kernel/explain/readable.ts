@@ -26,8 +26,10 @@ const MUCH_HEAT = 1e7;
 function besides(value: number, kind: KindName, description: string): string {
   if (kind === "COP") return `(EER ${readableNumber(value * EER_OF_COP)})`;
   const { text } = KINDS[kind].US;
-  if (text === "BTU/h" && /\bcooling\b/i.test(description) && value >= TON / 2)
-    return `(${readableNumber(value / TON)} tons)`;
+  if (text === "BTU/h" && /\bcooling\b/i.test(description) && value >= TON / 2) {
+    const tons = readableNumber(value / TON);
+    return `(${tons} ${tons === "1" ? "ton" : "tons"})`;
+  }
   return text === "BTU" && Math.abs(value) >= MUCH_HEAT ? `(${readableNumber(value / 1e6)} MMBtu)` : "";
 }
 

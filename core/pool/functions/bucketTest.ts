@@ -31,13 +31,13 @@ export const poolBucketTest = cellFunction({
   ],
   args: { inputs: BUCKET_INPUTS },
   returns: listResult("the test", {
-    evaporation: fall("in a day"),
-    evaporationError: fall("its standard error"),
+    dailyEvaporation: fall("in a day"),
+    dailyEvaporationError: fall("its standard error"),
     evaporationHeat: quantityResult("irradiance", "mean heat of the evaporation, by surface"),
-    leak: fall("in a day, as a fall of the level"),
-    leakError: fall("its standard error"),
-    leakVolume: quantityResult("daily draw", "leak in a day"),
-    leakVolumeError: quantityResult("daily draw", "its standard error"),
+    dailyLeak: fall("in a day, as a fall of the level"),
+    dailyLeakError: fall("its standard error"),
+    dailyLeakVolume: quantityResult("daily draw", "leak in a day"),
+    dailyLeakVolumeError: quantityResult("daily draw", "its standard error"),
     finding: wordResult("leak, none found or gains water"),
     makeUpHeat: quantityResult("heat", "heat of the make-up water over the test"),
     makeUpLoss: quantityResult("irradiance", "the same as a mean, by surface"),
@@ -51,7 +51,12 @@ export const poolBucketTest = cellFunction({
   checks: [
     {
       inputs: { inputs: WEEK, units: "SI" },
-      expected: { evaporation: 5.142857, evaporationError: 0.142857, leak: 0.110103, leakVolume: 5.114286 },
+      expected: {
+        dailyEvaporation: 5.142857,
+        dailyEvaporationError: 0.142857,
+        dailyLeak: 0.110103,
+        dailyLeakVolume: 5.114286,
+      },
       tolerance: "0.001 %",
       source: "identity",
       remark: "by another program; 36/7, and the balance less it",

@@ -18,10 +18,10 @@ export const bucketShort = caution({
   severity: "Caution",
   source: "identity",
   description: "A leak that the readings can't tell from none.",
-  needs: { finding: "word", leak: "rain depth", leakError: "rain depth" },
-  when: ({ finding, leak }) => finding === "none found" && leak !== 0,
-  message: ({ leakError }, show) =>
-    `A leak under ${show(2 * leakError, "rain depth")} a day can't be told from none by these readings. Measure over a week: the error falls with the days.`,
+  needs: { finding: "word", dailyLeak: "rain depth", dailyLeakError: "rain depth" },
+  when: ({ finding, dailyLeak }) => finding === "none found" && dailyLeak !== 0,
+  message: ({ dailyLeakError }, show) =>
+    `A leak under ${show(2 * dailyLeakError, "rain depth")} a day can't be told from none by these readings. Measure over a week: the error falls with the days.`,
 });
 
 export const waterIsLost = caution({
@@ -29,8 +29,8 @@ export const waterIsLost = caution({
   severity: "Warning",
   source: "commonPractice",
   description: "The pool loses more water than it evaporates.",
-  needs: { finding: "word", leak: "rain depth", leakError: "rain depth" },
+  needs: { finding: "word", dailyLeak: "rain depth", dailyLeakError: "rain depth" },
   when: ({ finding }) => finding === "leak",
-  message: ({ leak }, show) =>
-    `The pool loses ${show(leak, "rain depth")} a day beyond evaporation. Have it found and repaired before anything is sized by its losses: leaking water takes heat and chemicals and can wash out the ground under deck and pipes.`,
+  message: ({ dailyLeak }, show) =>
+    `The pool loses ${show(dailyLeak, "rain depth")} a day beyond evaporation. Have it found and repaired before anything is sized by its losses: leaking water takes heat and chemicals and can wash out the ground under deck and pipes.`,
 });

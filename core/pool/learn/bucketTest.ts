@@ -113,16 +113,16 @@ export function bucketTest(x: BucketInputs, trace: Trace) {
       ? undefined
       : trace.step(makeUpEnergy, { A: poolArea, m, Tp: poolTemperature, Tm: mainsTemperature });
   return {
-    evaporation: evaporated,
-    evaporationError: evaporated === undefined ? undefined : (x.bucketRatio * x.levelError) / testDays,
+    dailyEvaporation: evaporated,
+    dailyEvaporationError: evaporated === undefined ? undefined : (x.bucketRatio * x.levelError) / testDays,
     evaporationHeat:
       evaporated === undefined
         ? undefined
         : trace.step(evaporationFlux, { E: evaporated, Y: latentHeatOfWater(poolTemperature, trace) }),
-    leak,
-    leakError: leak === undefined ? undefined : error,
-    leakVolume: leak === undefined ? undefined : leak * poolArea,
-    leakVolumeError: leak === undefined ? undefined : error * poolArea,
+    dailyLeak: leak,
+    dailyLeakError: leak === undefined ? undefined : error,
+    dailyLeakVolume: leak === undefined ? undefined : leak * poolArea,
+    dailyLeakVolumeError: leak === undefined ? undefined : error * poolArea,
     finding:
       leak === undefined ? "" : leak >= FOUND * error ? "leak" : leak <= -FOUND * error ? "gains water" : "none found",
     makeUpHeat: makeUp,

@@ -78,7 +78,7 @@ export function readLabels(rows: CellMatrix, inputs: YearInputs, system: System)
     return { key, label, kind, given, low, high };
   });
   const twice = found.find(({ key }, place) => found.findIndex((each) => each.key === key) !== place);
-  if (twice) throw valueError(`labels: "${twice.label}" stands twice`);
+  if (twice) throw valueError(`labels: "${twice.label}" appears twice`);
   return found;
 }
 

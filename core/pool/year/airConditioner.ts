@@ -33,7 +33,7 @@ export function runMachine({ recovery, state }: Simulation, machine: Machine, ho
     if (state.rejected !== 0) stopMachine(state);
     return;
   }
-  const onPool = machine.poolCurve !== undefined && recovery !== undefined && moveValve(state, recovery);
+  const onPool = recovery !== undefined && moveValve(state, recovery);
   const { partLoad } = state;
   meetLoad(machine, load, hour, onPool ? "pool" : "outdoors", state.temperature, partLoad);
   const { met, runShare, electricity, rejected } = partLoad;

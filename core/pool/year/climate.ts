@@ -42,9 +42,9 @@ const HEADER = /^(.*?)(?:\s*[(,]\s*([^()]*(?:\([^()]*\)[^()]*)?)\)?)?$/;
 /** Name and unit of a head; a name may itself end in brackets. */
 function splitHead(head: string): readonly [name: string, unit: string] {
   const text = head.trim();
-  if (columnOf(text) !== undefined) return [text, ""];
   const match = HEADER.exec(text);
-  return [match?.[1] ?? "", (match?.[2] ?? "").trim()];
+  const name = match?.[1] ?? "";
+  return columnOf(name) === undefined && columnOf(text) !== undefined ? [text, ""] : [name, (match?.[2] ?? "").trim()];
 }
 
 const KNOWN = Object.values(NAMES);
@@ -77,7 +77,7 @@ const hasHeader = (line: readonly CellScalar[]): boolean =>
 const checkTwice = (places: readonly Place[]): readonly Place[] => {
   for (const { column } of places)
     if (places.filter((each) => each.column === column).length > 1)
-      throw valueError(`climate, header: the column "${NAMES[column]}" stands twice`);
+      throw valueError(`climate, header: the column "${NAMES[column]}" appears twice`);
   return places;
 };
 
@@ -184,7 +184,7 @@ export const admitClimate = (matrix: CellMatrix, system: System): Climate => {
   const monthly = lines.length === MONTHLY_ROWS;
   if (!monthly && lines.length !== HOURS_OF_YEAR)
     throw valueError(
-      `climate: expected 12 rows (months) or 8,760 rows (hours) ${header ? "below the header" : ""}, got ${showNumber(lines.length)}${rowsText(lines.length)}; the range has ${sizeText(matrix)}`,
+      `climate: expected 12 rows (months) or 8,760 rows (hours)${header ? " below the header" : ""}, got ${showNumber(lines.length)}${rowsText(lines.length)}; the range has ${sizeText(matrix)}`,
     );
   const order = monthly ? MONTHLY_ORDER : HOURLY_ORDER;
   const width = Math.max(...lines.slice(0, 2).map((line) => line.length));

@@ -52,8 +52,7 @@ function stepsIn({ run, recovery, state, losses }: Simulation): number {
 /** Serves the tank; what it takes before the pool is taken from the pool's heat. */
 function serveTank(simulation: Simulation, tank: Tank, machine: Machine, hour: number): void {
   const { run, state } = simulation;
-  const poolHasMachine = state.servesPool && state.runShare > 0;
-  const load = tank.order === "tank first" || !poolHasMachine ? (machine.load[hour] ?? 0) : 0;
+  const load = tank.order === "tank first" || !state.servesPool ? (machine.load[hour] ?? 0) : 0;
   const before = state.heatToPool + run.pump.heat * state.extraPumpShare;
   stepTank(simulation, tank, machine, hour, load);
   const after = state.heatToPool + run.pump.heat * state.extraPumpShare;

@@ -43,39 +43,45 @@ export interface Load {
   readonly aperture: number;
 }
 
+/** K: points of a curve outdoors lie at most this far apart. */
 const CURVE_STEP = 0.25;
 
-type OutdoorCurve = Readonly<Record<"cooling" | "power", Float64Array>>;
+interface OutdoorCurve {
+  readonly cooling: Float64Array;
+  readonly power: Float64Array;
+  readonly intervals: number;
+}
 
 /** Beyond a stage's data their ends hold, K. */
 const withinData = ({ from, to }: Stage, outdoor: number): number => Math.min(to, Math.max(from, outdoor));
 
 function outdoorCurve(stage: Stage): OutdoorCurve {
   const { from, to } = stage;
-  const points = Math.ceil((to - from) / CURVE_STEP) + 1;
-  const cooling = new Float64Array(points);
-  const power = new Float64Array(points);
-  for (let i = 0; i < points; i++) {
-    const running = stage.outdoors(Math.min(to, from + i * CURVE_STEP));
+  const intervals = Math.ceil((to - from) / CURVE_STEP);
+  const cooling = new Float64Array(intervals + 1);
+  const power = new Float64Array(intervals + 1);
+  for (let i = 0; i <= intervals; i++) {
+    const running = stage.outdoors(from + ((to - from) * i) / intervals);
     cooling[i] = running.cooling;
     power[i] = running.power;
   }
-  return { cooling, power };
+  return { cooling, power, intervals };
 }
 
 /** The stage outdoors by the hour, W. */
 function outdoorHours(stage: Stage, weather: Weather): Pick<LowStage, "outdoorCooling" | "outdoorPower"> {
   const { hours } = weather;
-  const curve = outdoorCurve(stage);
+  const { cooling, power, intervals } = outdoorCurve(stage);
+  const perKelvin = intervals / (stage.to - stage.from);
   const outdoorCooling = new Float64Array(hours);
   const outdoorPower = new Float64Array(hours);
   for (let hour = 0; hour < hours; hour++) {
     const outdoor = weather.air[hour] ?? 0;
-    const x = (withinData(stage, outdoor) - stage.from) / CURVE_STEP;
-    const i = Math.min(curve.cooling.length - 2, Math.floor(x));
+    const x = (withinData(stage, outdoor) - stage.from) * perKelvin;
+    const i = Math.min(intervals - 1, Math.floor(x));
     const t = x - i;
-    outdoorCooling[hour] = (1 - t) * (curve.cooling[i] ?? 0) + t * (curve.cooling[i + 1] ?? 0);
-    outdoorPower[hour] = (1 - t) * (curve.power[i] ?? 0) + t * (curve.power[i + 1] ?? 0);
+    outdoorCooling[hour] = (1 - t) * (cooling[i] ?? 0) + t * (cooling[i + 1] ?? 0);
+    outdoorPower[hour] = (1 - t) * (power[i] ?? 0) + t * (power[i + 1] ?? 0);
   }
   return { outdoorCooling, outdoorPower };
 }

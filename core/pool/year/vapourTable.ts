@@ -24,7 +24,7 @@ export const vapourPressureAt = (T: number): number => {
   return s * s * left + t * t * right;
 };
 
-/** Slope of the vapour pressure, Pa/K: a straight line between the points, within 1e-4. */
+/** Slope of the vapour pressure, Pa/K: a straight line between the points, within 1.5e-4. */
 export function vapourSlopeAt(T: number): number {
   const i = placeOf(T);
   const t = (T - COLDEST) / STEP - i;

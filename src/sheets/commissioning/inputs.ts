@@ -52,6 +52,11 @@ export const MACHINE_INPUTS: readonly Line[] = [
     source: "sheet Pool loop",
     link: "ProjectFlow",
   }),
+  input("hotGasDrop", "Lost by hot-gas line and valve to the exchanger", 0, "psi", {
+    validation: betweenLimits(0, 100, "0 to 100 psi"),
+    source: "LINE.DROP, sheet Refrigerant side",
+    note: "0 where it isn't known: the machine then condenses as low as the exchanger lets it.",
+  }),
   input("nameplate", "Charge on the nameplate", 14, "lb", {
     validation: above("above 0 lb"),
     source: "nameplate",

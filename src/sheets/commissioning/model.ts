@@ -19,6 +19,7 @@ const BLOCKS: readonly Line[] = [
   computed("planSubcooling", "Subcooling", "=[subcoolingTarget]", "°F", TEMPERATURE),
   computed("planUa", "UA", "=[plannedUa]", "BTU/(h·°F)", { format: "#,##0" }),
   computed("planFlow", "Planned flow", "=[plannedFlow]", "gpm", { format: "0" }),
+  computed("planHotGas", "Hot gas drop", "=[hotGasDrop]", "psi", { format: "0.0" }),
   heading("group", "4 The readings (second block)"),
   computed("readFlow", "Water flow", "=[flow]", "gpm", { format: "0" }),
   computed("readIn", "Entering water", "=[waterIn]", "°F", TEMPERATURE),
@@ -39,7 +40,7 @@ const BLOCKS: readonly Line[] = [
   computed("readRestAt", "Rest temperature", "=[restTemperature]", "°F", TEMPERATURE),
 ];
 
-const TABLE = "WARMBACK.EXCHANGER.COMMISSION([[planRefrigerant:planFlow]],[[readFlow:readRestAt]])";
+const TABLE = "WARMBACK.EXCHANGER.COMMISSION([[planRefrigerant:planHotGas]],[[readFlow:readRestAt]])";
 const cell = (row: number, column: number): string => `INDEX(${TABLE},${row},${column})`;
 
 /** A row of the function's table: what is expected, and in the note what was read. */
