@@ -86,6 +86,8 @@ export type Unsubscribe = () => void;
 export interface InsertOptions {
   readonly signal?: AbortSignal;
   onProgress?(done: number, of: number): void;
+  /** Says what is done from now on, where nobody knows how far it is. */
+  onStage?(stage: string): void;
 }
 
 /** What a reader of formulas asks of a workbook: one that a host has open, or one as its file stores it. */

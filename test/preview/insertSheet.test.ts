@@ -55,11 +55,16 @@ describe("A sheet of many rows", () => {
     let before: readonly string[] = [];
     const rows: number[] = [];
     const { slices, turns } = slicesWith(ROWS, () => (before = sheetsOf(book)));
-    const options = { onProgress: (done: number) => void rows.push(done) };
+    const stages: string[] = [];
+    const options = {
+      onProgress: (done: number) => void rows.push(done),
+      onStage: (stage: string) => void stages.push(`${stage} after ${String(rows.at(-1))} rows`),
+    };
     expect(await insertSheet(book, WEATHER, options, slices)).toBe("Weather");
     expect(turns()).toBeGreaterThan(2 * ROWS);
     expect(before).toEqual([SHEET]);
-    expect(rows.at(-1)).toBe(ROWS);
+    expect(rows.at(-1)).toBe(ROWS + 1);
+    expect(stages).toEqual([`calculating after ${String(ROWS + 1)} rows`]);
     expect(rows).toEqual([...rows].sort((a, b) => a - b));
     expect(book.read({ sheet: "Weather", row: 0, column: 2, rows: 1, columns: 1 }).values).toEqual([[SUM]]);
     book.undo();
@@ -67,6 +72,21 @@ describe("A sheet of many rows", () => {
     expect(valueAt(book, "A1")).toBe("typed before");
     book.redo();
     expect(sheetsOf(book)).toEqual([SHEET, "Weather"]);
+  });
+
+  test("says how many rows are made however few slices they take, and that it is calculated", async () => {
+    const book = await startedBook();
+    const said: string[] = [];
+    const told: SheetBook = {
+      ...book,
+      whenCalculated: async () => {
+        said.push("waits");
+        await book.whenCalculated();
+      },
+    };
+    const onProgress = (done: number, of: number): void => void said.push(`${String(done)} of ${String(of)}`);
+    await insertSheet(told, WEATHER, { onProgress, onStage: (stage) => void said.push(stage) });
+    expect(said.slice(-3)).toEqual([`${String(ROWS + 1)} of ${String(ROWS + 1)}`, "calculating", "waits"]);
   });
 
   test.each([

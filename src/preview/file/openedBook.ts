@@ -18,6 +18,7 @@ import type { FormulaTexts } from "./formulaTexts";
 import { keepNestedTotals } from "./keptTotals";
 import { sheetCollector } from "./openedSheet";
 import { readName } from "./readable/formula";
+import { longSheetsOf } from "./readable/longLines";
 import { readableBook, type ReadableBook } from "./readable/pass";
 import { isUnread, plainMeaning, textOf } from "./readable/places";
 
@@ -87,7 +88,8 @@ export async function openedBook(
   const looks = await readLooks(pack, facts);
   const hiding = [...stored].flatMap(([name, sheet]) => (sheet.facts.rows.some(({ hidden }) => hidden) ? [name] : []));
   const typed = (formula: string): string => texts.fromFile(formula);
-  const known = readableBook(facts, texts.ours, new Set(hiding), typed);
+  const long = longSheetsOf([...stored].map(([name, { cells }]) => [name, cells] as const));
+  const known = readableBook(facts, texts.ours, new Set(hiding), typed, long);
   const sheets: SheetData[] = [];
   for (const { name, state } of facts.sheets) {
     const sheet = stored.get(name);

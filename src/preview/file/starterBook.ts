@@ -127,6 +127,7 @@ export async function starterDataInSlices(
     }
     cells.push(cellOf(one));
   }
+  onProgress?.(rows, rows);
   return whole(placed, cells);
 }
 

@@ -24,11 +24,14 @@ async function untilCancelled(work: Promise<void>, signal: AbortSignal | undefin
   }
 }
 
+/** What is left when all cells are there. */
+export const CALCULATING = "calculating";
+
 /** @returns the name that the sheet got */
 export async function insertSheet(
   book: SheetBook,
   starter: StarterSheet,
-  { signal, onProgress }: InsertOptions = {},
+  { signal, onProgress, onStage }: InsertOptions = {},
   slices: SliceOptions = { slice: LONG_SLICE },
 ): Promise<string> {
   const pause = timeSlices(slices, signal === undefined ? [] : [signal]);
@@ -48,6 +51,7 @@ export async function insertSheet(
     };
     const added = await book.addSheetInSlices(sheet, names, { pause, isStale });
     if (added === undefined) continue;
+    onStage?.(CALCULATING);
     await untilCancelled(book.whenCalculated(), signal);
     if (signal?.aborted !== true) return added;
     await book.takeBack(added);

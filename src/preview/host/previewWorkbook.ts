@@ -3,7 +3,7 @@ import { timeSlices } from "../../workbook/timeSlices";
 import { parseReference } from "../../workbook/reader/reference";
 import type { SheetBook } from "./sheetBook";
 import { areaOf } from "../file/address";
-import { insertSheet } from "./insertSheet";
+import { CALCULATING, insertSheet } from "./insertSheet";
 
 /** The workbook port over the preview's sheet engine. */
 
@@ -71,7 +71,7 @@ export const previewWorkbook = (
     requireSheet(book, cell.sheet);
     book.select(cell);
   },
-  write: async (cells, { signal, onProgress } = {}) => {
+  write: async (cells, { signal, onProgress, onStage } = {}) => {
     const all = book.sheets();
     for (const sheet of new Set(cells.map((cell) => cell.sheet))) {
       requireSheet(book, sheet);
@@ -79,6 +79,7 @@ export const previewWorkbook = (
       if (facts?.protected === true) throw new Error(`the sheet "${facts.name}" is protected`);
     }
     await book.writeInPieces(cells, { pause: timeSlices({}, signal ? [signal] : []), onProgress });
+    onStage?.(CALCULATING);
     await book.whenCalculated();
   },
   makeRoom: async (area) => {

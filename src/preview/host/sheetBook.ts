@@ -60,6 +60,8 @@ export interface SheetBook {
   whenWritten(): Promise<void>;
   /** Calls back with a sentence for whoever changes the workbook while cells are written in pieces. */
   onRefusal(call: (sentence: string) => void): void;
+  /** Calls back with a sentence on how far a large step is undone or redone. */
+  onStepProgress(call: (sentence: string) => void): void;
   /** Adds rows and columns behind the last ones where an area goes beyond them. */
   makeRoom(area: Area): void;
   /** Adds a sheet and its names behind the others as one undo step, and shows it; answers the name it got. */

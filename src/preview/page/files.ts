@@ -112,6 +112,7 @@ export function connectFiles(
       return made;
     }));
   book.onRefusal((sentence) => (status.textContent = sentence));
+  book.onStepProgress((sentence) => (status.textContent = sentence));
   const isEdited = (): boolean => restored || (made?.isEdited() ?? book.edits() > 0);
   const load = async (bytes: Uint8Array, title: string, work: Work): Promise<string> => {
     const found = await (

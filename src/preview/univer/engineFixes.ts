@@ -17,6 +17,7 @@ import type { CallSites } from "../host/callSites";
 import { isPending } from "../../workbook/pending";
 import { findCycles } from "./cycles";
 import type { FormulaSlices } from "./formulaSlices";
+import { workOutLongLines } from "./longLines";
 import { limitSizes } from "./sizeLimits";
 
 /** What a program watches of its engine; the page uses these defaults. */
@@ -164,6 +165,7 @@ export const fixEngine = (injector: Injector, log: CallSites, watch: EngineWatch
     const error = read(`=${ErrorType.VALUE}`);
     return typeof error === "object" ? build(error as Parameters<typeof build>[0]) : null;
   };
+  workOutLongLines(injector, log);
   watchFormulas(injector, isCyclic, watch);
 };
 

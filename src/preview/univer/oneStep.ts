@@ -28,9 +28,10 @@ export interface OneStep {
   atOnce(change: () => void): void;
   /**
    * Makes the pieces one after the other; waits for the step before.
+   * @param made called when all are made, before what was typed meanwhile is entered
    * @throws what a pause or a piece throws, once the pieces that were made are taken back
    */
-  inPieces(pieces: readonly StepPiece[], work?: SlicedWork): Promise<void>;
+  inPieces(pieces: readonly StepPiece[], work?: SlicedWork, made?: () => void): Promise<void>;
   /** A step is being made in pieces. */
   isRunning(): boolean;
   /** Resolves when no step is being made. */
@@ -125,10 +126,10 @@ export function oneStep(open: OpenBook): OneStep {
       }
       push(open.unitId(), items);
     },
-    inPieces: async (pieces, work = { pause: () => undefined }) => {
+    inPieces: async (pieces, work = { pause: () => undefined }, whenMade = () => undefined) => {
       while (running !== undefined) await running;
       guard.begin();
-      const made = make(pieces, work);
+      const made = make(pieces, work).then(whenMade);
       const end = (): void => {
         running = undefined;
         guard.end();

@@ -20,6 +20,7 @@ import type { CalculationDone } from "./calculationDone";
 import { keptOf, validationOf } from "./cellValue";
 import { isLocked, sheetNames } from "./sheetData";
 import { bookEvents } from "./events";
+import { longSteps } from "./longSteps";
 import type { BookEvents } from "./events";
 import { outdatedCells } from "./storedCheck";
 import { structureGuard } from "./structure";
@@ -184,6 +185,8 @@ export const univerBook = (univer: Univer, log: CallSites, first: BookData, engi
   const watch = bookEvents(open, touched, step.isRunning);
   const structure = structureGuard(open);
   const typed = typedFormulas(open);
+  const writing = { begun: settling.touch, written: () => (edits += 1) };
+  const steps = engine.slices === undefined ? undefined : longSteps(open, { step, ...writing });
   const calculateAll = (): void => {
     settling.touch();
     markDirty(open, []);
@@ -201,7 +204,8 @@ export const univerBook = (univer: Univer, log: CallSites, first: BookData, engi
     ...slicedWork(univer, open, { settling, step, watch, log, changes }),
     id: () => open.unitId(),
     recalculateAll: calculateAll,
-    ...writingOf(open, step, { begun: settling.touch, written: () => (edits += 1) }),
+    ...writingOf(open, step, writing),
+    onStepProgress: (call) => steps?.onProgress(call),
     makeRoom: (area) => makeRoom(open, area),
     ...addedSheets(open, {
       freely: structure.freely,
@@ -234,6 +238,7 @@ export const univerBook = (univer: Univer, log: CallSites, first: BookData, engi
     unreadable: (formula) => unreadable(open, formula, engine.mostOperators ?? MOST_OPERATORS),
     dispose: () => {
       structure.dispose();
+      steps?.dispose();
       step.dispose();
       typed.dispose();
       watch.dispose();

@@ -19,6 +19,7 @@ export async function reportInto(into: HTMLElement, work: () => Promise<readonly
 export interface RunningOptions {
   readonly signal: AbortSignal;
   onProgress(done: number, of: number): void;
+  onStage(stage: string): void;
 }
 
 interface Command {
@@ -46,7 +47,7 @@ export async function withProgress(
   replace(going, box.root);
   const { signal } = ending;
   await reportInto(result, () => {
-    const running = work({ signal, onProgress });
+    const running = work({ signal, onProgress, onStage: box.stage });
     return changes ? running : orCancelled(running, signal);
   });
   box.end();

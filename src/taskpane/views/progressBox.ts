@@ -28,6 +28,8 @@ interface Work {
 export interface ProgressBox {
   readonly root: HTMLElement;
   update(progress: Progress): void;
+  /** Says what is done, with a bar that moves: nobody knows how far it is. */
+  stage(text: string): void;
   /** Slow work begins: shows the box soon. */
   showNow(): void;
   /** Must be called when the work ends, however it ends. */
@@ -74,6 +76,10 @@ export function progressBox(services: PanelServices, work: Work): ProgressBox {
       bar.max = total;
       // A bar at zero looks broken; one without a value moves.
       if (done > 0) bar.value = done;
+    },
+    stage(text) {
+      stage.textContent = text;
+      bar.removeAttribute("value");
     },
     showNow() {
       if (!due || after <= SHOWN_AFTER) return;

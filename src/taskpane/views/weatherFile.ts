@@ -34,13 +34,13 @@ async function insertFile(
   { workbook }: PanelServices,
   found: RecordedFile,
   file: string,
-  { signal, onProgress }: RunningOptions,
+  options: RunningOptions,
 ): Promise<readonly Child[]> {
   const sheets = (await workbook.sheets()).map(({ name }) => name);
   const title = freeName(recordedTitle(found, file), sheets);
   const known = sheets[0] === undefined ? false : await hasYearInputs(workbook, sheets[0]);
   const sheet = recordedSheet(found, { title, file, hasYearInputs: known });
-  const name = await workbook.insert(sheet, { signal, onProgress });
+  const name = await workbook.insert(sheet, options);
   const what = found.station === "" ? file : found.station;
   return [
     h("p", {}, `${what}: ${rowsText(found)} on the sheet “${name}”.`),

@@ -129,13 +129,17 @@ const holds = (block: Block | undefined, { kind, now }: Damage): boolean =>
 /** Writes what is meant, which the preview calculates at once; Excel calculates when asked. */
 async function write(book: Workbook, due: readonly Damage[], options: MendOptions): Promise<void> {
   if (due.length === 0) return;
-  const { signal, onProgress } = options;
+  const { signal, onProgress, onStage } = options;
   await book.write(
     due.map(({ address: { sheet, row, column }, meant, kind }) => ({
       ...{ sheet, row, column, content: meant },
       ...(kind === "text" && { fromText: true as const }),
     })),
-    { ...(signal && { signal }), ...(onProgress && { onProgress: onProgress.bind(options) }) },
+    {
+      ...(signal && { signal }),
+      ...(onProgress && { onProgress: onProgress.bind(options) }),
+      ...(onStage && { onStage: onStage.bind(options) }),
+    },
   );
   options.onWritten?.();
   if (book.host !== "preview") await book.recalculate(due.map(({ address }) => cellArea(address)));

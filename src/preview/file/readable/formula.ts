@@ -10,6 +10,8 @@ import { bind, boundValue, hide, type Scope } from "../../../workbook/reader/sco
 import { isRefusal } from "../../../workbook/reader/tokens";
 import { parse, type CallTree, type Tree } from "../../../workbook/reader/tree";
 import { argumentKind, READABLE, takesMore } from "./functions";
+import { wantsLongLines } from "./longFormula";
+import { LONG_LINES } from "./longLines";
 import type { NameMeaning } from "./names";
 import {
   editAt,
@@ -214,7 +216,9 @@ export function readFormula(formula: string, at: Address, isArray: boolean, know
   const pass: FormulaPass = { at, known, edits: [], reasons: [], writesOut, naming: new Set() };
   read(tree, isArray ? "any" : "value", pass, undefined);
   const [why] = pass.reasons;
-  return why === undefined ? { formula: editedText(formula, pass.edits) } : { why };
+  if (why !== undefined) return { why };
+  const edited = editedText(formula, pass.edits);
+  return wantsLongLines(edited, at, known) ? { why: LONG_LINES } : { formula: edited };
 }
 
 /** A name of the whole workbook as the engine takes it; undefined where no formula that uses it can be read. */

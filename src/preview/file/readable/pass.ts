@@ -12,6 +12,7 @@ import {
   type ArgumentKind,
   type ReadableFunction,
 } from "./functions";
+import type { LongSheets } from "./longLines";
 import { bookNames, type BookNames } from "./names";
 import { isOne, meetingCell, sheetPlaces, textOf, type SheetPlaces } from "./places";
 
@@ -23,6 +24,8 @@ export interface ReadableBook {
   readonly ours: ReadonlyMap<string, ReadableFunction>;
   /** Sheets with hidden rows. */
   readonly hiding: ReadonlySet<string>;
+  /** Sheets whose whole columns or rows are long. */
+  readonly long: LongSheets;
 }
 
 export function readableBook(
@@ -30,9 +33,10 @@ export function readableBook(
   ours: ReadonlyMap<string, ReadableFunction>,
   hiding: ReadonlySet<string>,
   typed: (formula: string) => string,
+  long: LongSheets = { rows: new Set(), columns: new Set() },
 ): ReadableBook {
   const places = sheetPlaces(book);
-  return { book, places, names: bookNames(book, places, typed), ours, hiding };
+  return { book, places, names: bookNames(book, places, typed), ours, hiding, long };
 }
 
 /**
