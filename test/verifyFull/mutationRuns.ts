@@ -31,9 +31,15 @@ const YEAR_PARTS: readonly (readonly [files: RegExp, tests: string])[] = [
     yearTests("Hour Limits Losses Machine Repeat SetUp Sun Valve"),
   ],
   [/\/(climate|climateColumns)\.ts$/, yearTests("ClimateRange")],
+  [/\/(monthlyTable|saving)\.ts$/, yearTests("Rows")],
+  [/\/(madeHours|weather)\.ts$/, `${yearTests("Climate Made")} test/pool/madeWeather.test.ts`],
+  [
+    /\/(finding|plausibility|sunCheck|sunTests|weatherCheck)\.ts$/,
+    `${yearTests("Cautions Climate")} test/climate/climate.test.ts`,
+  ],
   [/\/(tank|tankSetUp|year)\.ts$/, yearTests("Limits Tank Valve")],
   [
-    /\/(cautions|checks|extremes|facts|finding|inputCautions|oddInputs|plausibility|stages|sunCheck|tableOnWater|touched|weatherCheck)\.ts$/,
+    /\/(cautions|checks|extremes|facts|inputCautions|oddInputs|stages|tableOnWater|touched)\.ts$/,
     yearTests("Cautions Climate Stages Tank"),
   ],
   [
