@@ -31,6 +31,7 @@ const YEAR_PARTS: readonly (readonly [files: RegExp, tests: string])[] = [
     yearTests("Hour Limits Losses Machine Repeat SetUp Sun Valve"),
   ],
   [/\/(climate|climateColumns)\.ts$/, yearTests("ClimateRange")],
+  [/\/(cautions|checks|inputCautions)\.ts$/, yearTests("Rules")],
   [/\/(monthlyTable|saving)\.ts$/, yearTests("Rows")],
   [/\/(madeHours|weather)\.ts$/, `${yearTests("Climate Made")} test/pool/madeWeather.test.ts`],
   [
@@ -38,10 +39,7 @@ const YEAR_PARTS: readonly (readonly [files: RegExp, tests: string])[] = [
     `${yearTests("Cautions Climate")} test/climate/climate.test.ts`,
   ],
   [/\/(tank|tankSetUp|year)\.ts$/, yearTests("Limits Tank Valve")],
-  [
-    /\/(cautions|checks|extremes|facts|inputCautions|oddInputs|stages|tableOnWater|touched)\.ts$/,
-    yearTests("Cautions Climate Stages Tank"),
-  ],
+  [/\/(extremes|facts|oddInputs|stages|tableOnWater|touched)\.ts$/, yearTests("Cautions Climate Stages Tank")],
   [
     /\/(sharedYear|uncertain[A-Z]\w+)\.ts$/,
     "test/pool/sharedYear.test.ts test/uncertainty/poolUncertainty.test.ts test/uncertainty/poolCorrelations.test.ts",

@@ -45,7 +45,7 @@ export const frozen = caution({
   needs: { frozenTime: "time" },
   when: ({ frozenTime }) => frozenTime > 0,
   message: ({ frozenTime }, show) =>
-    `The pool left to itself stands at freezing for ${show(frozenTime, "time")}; ice and snow are not reckoned. Set the season, close or drain the pool, and protect pipes, pump and exchanger from frost.`,
+    `The pool left to itself is at freezing for ${show(frozenTime, "time")}; ice and snow are not counted. Set the season, close or drain the pool, and protect pipes, pump and exchanger from frost.`,
 });
 
 export const noRecovery = caution({
