@@ -152,7 +152,8 @@ export function uncertainInputs(
   return ranges.map((range, place) => {
     const name = `ranges, ${range.label}`;
     const key = normalizeKey(range.label);
-    if (ranges.findIndex(({ label }) => normalizeKey(label) === key) < place) throw valueError(`${name}: appears twice`);
+    if (ranges.findIndex(({ label }) => normalizeKey(label) === key) < place)
+      throw valueError(`${name}: appears twice`);
     return inputOf(range, kindOf(range.label, name), system, name);
   });
 }
