@@ -34,12 +34,10 @@ const YEAR_PARTS: readonly (readonly [files: RegExp, tests: string])[] = [
   [/\/(cautions|checks|inputCautions)\.ts$/, yearTests("Rules")],
   [/\/(monthlyTable|saving)\.ts$/, yearTests("Rows")],
   [/\/(madeHours|weather)\.ts$/, `${yearTests("Climate Made")} test/pool/madeWeather.test.ts`],
-  [
-    /\/(finding|plausibility|sunCheck|sunTests|weatherCheck)\.ts$/,
-    `${yearTests("Cautions Climate")} test/climate/climate.test.ts`,
-  ],
+  [/\/(extremes|facts|finding|plausibility|sunTests)\.ts$/, yearTests("Cautions Facts")],
+  [/\/(sunCheck|weatherCheck)\.ts$/, yearTests("Cautions Climate Facts")],
   [/\/(tank|tankSetUp|year)\.ts$/, yearTests("Limits Tank Valve")],
-  [/\/(extremes|facts|oddInputs|stages|tableOnWater|touched)\.ts$/, yearTests("Cautions Climate Stages Tank")],
+  [/\/(oddInputs|stages|tableOnWater|touched)\.ts$/, yearTests("Cautions Climate Stages Tank")],
   [
     /\/(sharedYear|uncertain[A-Z]\w+)\.ts$/,
     "test/pool/sharedYear.test.ts test/uncertainty/poolUncertainty.test.ts test/uncertainty/poolCorrelations.test.ts",
