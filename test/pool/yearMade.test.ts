@@ -4,7 +4,7 @@ import { daySpread } from "../../core/aircon/climate";
 import type { Climate } from "../../core/pool/year/climate";
 import { hoursFromMonths } from "../../core/pool/year/madeHours";
 import { sunDay } from "../../core/pool/year/sun";
-import { hourOfWarmth, hourOfWind } from "../../core/pool/year/sunEquations";
+import { hourOfWarmth, hourOfWind, mainsWater } from "../../core/pool/year/sunEquations";
 import { dewPointOver, vapourPressureAt } from "../../core/pool/year/vapourTable";
 import { monthlyMeans, weatherOf, windOf, type Site } from "../../core/pool/year/weather";
 
@@ -123,6 +123,9 @@ describe("the weather at a place", () => {
     // 6 °F above the air in the mean of the year.
     expect(mains.reduce((sum, T) => sum + T / 8760, 0)).toBeCloseTo(mean + 6 / 1.8, 1);
     expect(new Set(mains.subarray(0, 24)).size).toBe(1);
+    const means = monthlyMeans(air);
+    const [Tf, D] = [1.8 * mean - 459.67, Math.max(...means) - Math.min(...means)];
+    for (const day of [0, 1, 364]) expect(mains[24 * day]).toBeCloseTo(mainsWater.code({ Tf, D, n: day + 1 }), 9);
     const cold = at({}, { air: AIR.map((T) => T - 40) }).mains;
     expect(Math.min(...cold)).toBe(273.15);
   });

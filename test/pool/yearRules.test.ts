@@ -7,8 +7,8 @@ import * as inputRules from "../../core/pool/year/inputCautions";
 import type { YearInputs } from "../../core/pool/year/inputs";
 import { DEFAULTS } from "./yearPools";
 
-/** A quantity as its number in angle brackets. */
-const show: ShowQuantity = (value) => `<${Number(value.toPrecision(6))}>`;
+/** A quantity as its number and kind in angle brackets. */
+const show: ShowQuantity = (value, kind) => `<${Number(value.toPrecision(6))} ${kind}>`;
 
 type Facts = Readonly<Record<string, number | string | boolean>>;
 interface Rule {
@@ -30,7 +30,7 @@ const CASES: readonly (readonly [code: string, raising: Facts, says: RegExp, qui
   [
     "AT-LIMIT",
     { sentOutdoors: 0.256, timeAtLimit: 7200, limit: 303, warms: "the pool" },
-    /^26 % of the rejected heat goes outdoors \(<7200> of running time\): .* limit of <303> or the pump rests\. A pool keeps/,
+    /^26 % of the rejected heat goes outdoors \(<7200 time> of running time\): .* limit of <303 temperature> or the pump rests\. A pool keeps/,
     { sentOutdoors: 0.02 },
   ],
   [
@@ -48,13 +48,13 @@ const CASES: readonly (readonly [code: string, raising: Facts, says: RegExp, qui
   [
     "KEEP-HEATER",
     { stillNeeded: 5e9 },
-    /^Holding the set point still takes <5000000000> of back-up heat/,
+    /^Holding the set point still takes <5000000000 heat> of back-up heat/,
     { stillNeeded: 0 },
   ],
   [
     "FROZEN",
     { frozenTime: 3600 },
-    /at freezing for <3600>; .* protect pipes, pump and exchanger from frost\.$/,
+    /at freezing for <3600 time>; .* protect pipes, pump and exchanger from frost\.$/,
     { frozenTime: 0 },
   ],
   ["NO-RECOVERY", { recovers: false }, /labels rated cooling, rated power and exchanger UA/, { recovers: true }],
@@ -62,26 +62,26 @@ const CASES: readonly (readonly [code: string, raising: Facts, says: RegExp, qui
   [
     "BEYOND-CURVE",
     { beyondCurveTime: 7200, coversFrom: 291, coversTo: 319 },
-    /^For <7200> there is a load outside <291> to <319>: /,
+    /^For <7200 time> there is a load outside <291 temperature> to <319 temperature>: /,
     { beyondCurveTime: 0 },
   ],
   ["NOT-MET", { notMetShare: 0.037 }, /^4 % of the year's cooling load is beyond the machine/, { notMetShare: 0.01 }],
   [
     "PUMP",
     { pumpBeyond: 3e9, electricitySaved: 1e10 },
-    /^The pump's extra hours take <3000000000> a year beside <10000000000> of cooling electricity saved: /,
+    /^The pump's extra hours take <3000000000 electric energy> a year beside <10000000000 electric energy> of cooling electricity saved: /,
     { pumpBeyond: 2.5e9, electricitySaved: 1e10 },
   ],
   [
     "PUMP",
     { pumpBeyond: 1, electricitySaved: -7e9 },
-    /beside <7000000000> of cooling electricity added: /,
+    /beside <7000000000 electric energy> of cooling electricity added: /,
     { pumpBeyond: 0, electricitySaved: -7e9 },
   ],
   [
     "MORE-POWER",
     { electricitySaved: -7e9, warms: "the pool" },
-    /^Cooling takes <7000000000> MORE electricity a year on the pool than outdoors/,
+    /^Cooling takes <7000000000 electric energy> MORE electricity a year on the pool than outdoors/,
     { electricitySaved: 0 },
   ],
   ["TANK-DOUBLE-WALL", { preheat: 320 }, /^Refrigerant has a higher pressure than/, undefined],
@@ -95,19 +95,19 @@ const CASES: readonly (readonly [code: string, raising: Facts, says: RegExp, qui
   [
     "HOT",
     { hotTime: 3600, hottest: 330, hottestHour: "2 Jul, 14 h" },
-    /^In <3600> of the year it condenses above <327\.594> on the water, at worst at <330> \(2 Jul, 14 h\)/,
+    /^In <3600 time> of the year it condenses above <327\.594 temperature> on the water, at worst at <330 temperature> \(2 Jul, 14 h\)/,
     { hotTime: 0 },
   ],
   [
     "HOT-WATER",
     { hotWaterTime: 3600, leavingWater: 315, leavingWaterHour: "2 Jul, 14 h" },
-    /^In <3600> of the year water returns to the pool above <313\.15>, at worst at <315> \(2 Jul, 14 h\)/,
+    /^In <3600 time> of the year water returns to the pool above <313\.15 temperature>, at worst at <315 temperature> \(2 Jul, 14 h\)/,
     { hotWaterTime: 0 },
   ],
   [
     "OVER-LIMIT",
     { overLimitTime: 60, poolTemperature: 306, limit: 304, firstOver: "1 May", warmestHour: "9 Aug" },
-    /^The pool passes its high limit of <304> by up to <2>: for <60>, first on 1 May, warmest on 9 Aug\./,
+    /^The pool passes its high limit of <304 temperature> by up to <2 temperature difference>: for <60 time>, first on 1 May, warmest on 9 Aug\./,
     { overLimitTime: 0 },
   ],
   [
@@ -117,7 +117,7 @@ const CASES: readonly (readonly [code: string, raising: Facts, says: RegExp, qui
     undefined,
   ],
   ["WEATHER", { oddWeather: "wind 20" }, /^Unlikely weather: wind 20\. Look at source and units\.$/, undefined],
-  ["DESIGN-LOAD", { assumedLoad: 26_400 }, /whole cooling at design, <26400>, is taken\./, undefined],
+  ["DESIGN-LOAD", { assumedLoad: 26_400 }, /whole cooling at design, <26400 heat rate>, is taken\./, undefined],
 ];
 
 describe("the year's cautions", () => {
