@@ -253,6 +253,12 @@ describe("a finding", () => {
   });
 });
 
+const fill = (value: number): Float64Array => new Float64Array(12).fill(value);
+/** Sun in one hour of each day. */
+const atHour = (clock: number): Float64Array => allYear(0).map((_, hour) => (hour % 24 === clock ? 500 : 0));
+/** So many hours with the dew point above any air here. */
+const dewAbove = (hours: number): Float64Array => allYear(280).fill(300, 0, hours);
+
 describe("the tests of a climate", () => {
   const verdicts = (climate: Climate, latitude = 0): Readonly<Record<string, string>> =>
     Object.fromEntries(findingsOf(climate, latitude, "SI").map(({ check, verdict }) => [check, verdict]));
@@ -328,6 +334,66 @@ describe("the tests of a climate", () => {
     expect(verdicts(hourly({ air: allYear(290), dewPoint: few }))["hours with the dew point above the air"]).toBe(
       "unlikely",
     );
+  });
+
+  test.each([
+    ["air", { air: fill(232) }, { air: fill(212) }, "-40 °C to 45 °C", /another unit/],
+    [
+      "daily swing of the air",
+      { swing: fill(3.9) },
+      { swing: fill(25.1) },
+      "4 K to 18 K",
+      /mean daily highest less lowest/,
+    ],
+    ["humidity", { humidity: fill(0.96) }, { humidity: fill(0.019) }, "0.15 to 0.95", /another quantity/],
+    [
+      "wind at 10 m, months",
+      { windAt10m: fill(7.1) },
+      { windAt10m: fill(20.1) },
+      "0.6 m/s to 7 m/s",
+      /mph read as m\/s/,
+    ],
+    ["wind at 10 m, year", { windAt10m: fill(8.1) }, { windAt10m: fill(0.04) }, "1 m/s to 8 m/s", /sheltered mast/],
+    [
+      "humidity beside vapour pressure",
+      { vapourPressure: fill(1700) },
+      { vapourPressure: fill(3000) },
+      "0.7 to 1.25",
+      /another q/,
+    ],
+    [
+      "clearness of the sun",
+      { sun: fill(2.7e7) },
+      { sun: fill(3.4e7) },
+      "0.28 to 0.73",
+      /unit and the latitude|perhaps/,
+    ],
+  ] as const)("of months judge %s by what stations show and no place has", (check, odd, wrong, expected, meaning) => {
+    const of = (columns: Climate["columns"]) =>
+      findingsOf(monthsWith(columns), 0, "SI").find((each) => each.check === check);
+    expect(of(odd)).toMatchObject({ verdict: "unlikely", expected });
+    expect(of(odd)?.meaning).toMatch(meaning);
+    expect(of(wrong)?.verdict).toBe("impossible");
+  });
+
+  test.each([
+    ["strongest wind", { windAt10m: allYear(31) }, { windAt10m: allYear(46) }, "5 m/s to 30 m/s", /another unit/],
+    ["strongest wind", { windAt10m: allYear(4) }, { windAt10m: allYear(0.4) }, "5 m/s to 30 m/s", /another unit/],
+    ["centre of the sun, clock", { sun: atHour(10) }, { sun: atHour(8) }, "11 h to 13.2 h", /stamps at the start/],
+    ["centre of the sun, clock", { sun: atHour(13) }, { sun: atHour(15) }, "11 h to 13.2 h", /daylight-saving/],
+    [
+      "hours with the dew point above the air",
+      { dewPoint: dewAbove(9) },
+      { dewPoint: dewAbove(89) },
+      "0 to 8",
+      /wet bulb/,
+    ],
+  ] as const)("of hours judge %s by what stations show and no place has", (check, odd, wrong, expected, meaning) => {
+    const of = (columns: Climate["columns"]) =>
+      findingsOf(hourly(columns), 0, "SI").find((each) => each.check === check);
+    expect(of(odd)).toMatchObject({ verdict: "unlikely", expected });
+    expect(of(odd)?.meaning).toMatch(meaning);
+    expect(of(wrong)?.verdict).toBe("impossible");
   });
 
   test("judge the seasons outside the tropics: in order, out of order, of the other hemisphere", () => {

@@ -36,8 +36,10 @@ const rankOf = (value: number, { fine, possible }: Test): number => {
 
 export function findingOf(test: Test, system: System): WeatherFinding {
   const { check, kind, values, fine, meaning } = test;
+  // Four digits of kelvins would move a limit of whole degrees.
+  const rounded = (value: number): string => (kind === "temperature" ? value.toFixed(2) : value.toPrecision(4));
   const print = (value: number): string =>
-    Number.isFinite(value) ? show(Number(value.toPrecision(4)), kind, system) : "sun in the polar night";
+    Number.isFinite(value) ? show(Number(rounded(value)), kind, system) : "sun in the polar night";
   const known = values.filter((value) => !Number.isNaN(value));
   const [least, most] = [Math.min(...known), Math.max(...known)];
   const worst = Math.max(...values.map((value) => rankOf(value, test)));
