@@ -35,13 +35,11 @@ const YEAR_PARTS: readonly (readonly [files: RegExp, tests: string])[] = [
   [/\/(monthlyTable|saving)\.ts$/, yearTests("Rows")],
   [/\/(madeHours|weather)\.ts$/, `${yearTests("Climate Made")} test/pool/madeWeather.test.ts`],
   [/\/(extremes|facts|finding|plausibility|sunTests)\.ts$/, yearTests("Cautions Facts")],
+  [/\/(touched|working)\.ts$/, yearTests("Working")],
   [/\/(sunCheck|weatherCheck)\.ts$/, yearTests("Cautions Climate Facts")],
   [/\/(tank|tankSetUp|year)\.ts$/, yearTests("Limits Tank Valve")],
-  [/\/(oddInputs|stages|tableOnWater|touched)\.ts$/, yearTests("Cautions Climate Stages Tank")],
-  [
-    /\/(sharedYear|uncertain[A-Z]\w+)\.ts$/,
-    "test/pool/sharedYear.test.ts test/uncertainty/poolUncertainty.test.ts test/uncertainty/poolCorrelations.test.ts",
-  ],
+  [/\/(oddInputs|stages|tableOnWater)\.ts$/, yearTests("Cautions Climate Stages Tank")],
+  [/\/(sharedYear|uncertain[A-Z]\w+)\.ts$/, "test/pool/sharedYear.test.ts test/uncertainty/poolCorrelations.test.ts"],
   [/./, `${yearTests("Climate Pad PublishedHouse Tank")} test/pool/madeWeather.test.ts`],
 ];
 
