@@ -36,7 +36,7 @@ const YEAR_PARTS: readonly (readonly [files: RegExp, tests: string])[] = [
   [/\/(madeHours|weather)\.ts$/, `${yearTests("Climate Made")} test/pool/madeWeather.test.ts`],
   [/\/(extremes|facts|finding|plausibility|sunTests)\.ts$/, yearTests("Cautions Facts")],
   [/\/(touched|working)\.ts$/, yearTests("Working")],
-  [/\/(sunCheck|weatherCheck)\.ts$/, yearTests("Cautions Climate Facts")],
+  [/\/(sunCheck|weatherCheck)\.ts$/, yearTests("OddWeather")],
   [/\/(tank|tankSetUp|year)\.ts$/, yearTests("Limits Tank Valve")],
   [/\/(oddInputs|stages|tableOnWater)\.ts$/, yearTests("Cautions Climate Stages Tank")],
   [/\/(sharedYear|uncertain[A-Z]\w+)\.ts$/, "test/pool/sharedYear.test.ts test/uncertainty/poolCorrelations.test.ts"],
