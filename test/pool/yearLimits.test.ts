@@ -16,13 +16,12 @@ import { totalOf } from "../../core/pool/year/sums";
 import { yearSurface } from "../../core/pool/year/surface";
 import { dewPointOver, vapourPressureAt } from "../../core/pool/year/vapourTable";
 import { compressorOf, coolingAt, onWaterCurve, powerAt } from "../../core/pool/year/waterCurve";
-import type { Rating } from "../../core/aircon/machine/stage";
 import { yearOf } from "../../core/pool/year/year";
 import { MIAMI_MONTHS } from "../../core/pool/data/miami";
 import { POOL_HEAT_CAPACITY } from "../../core/pool/equations";
 import { lossesByParts, type PoolState } from "../../core/pool/losses/losses";
 import { surfaceLoss } from "../../core/pool/losses/surface";
-import { DEFAULTS, bareRun, imbalance, openPool, steady } from "./yearPools";
+import { DEFAULTS, RATING, bareRun, imbalance, openPool, steady } from "./yearPools";
 
 const AIR = 295;
 const VAPOUR = 1500;
@@ -211,21 +210,8 @@ describe("a year in Miami", () => {
 const WORDS = { ua: "exchanger UA", flow: "water flow", limit: "high limit", limitIs: 304 };
 
 describe("the machine on the pool", () => {
-  const rating: Rating = {
-    cooling: 26_400,
-    power: 8100,
-    outdoorFan: 600,
-    indoorFan: 500,
-    refrigerant: "R-410A",
-    evaporating: 280.37,
-    condensing: 319.26,
-    wetBulb: 292.59,
-    superheat: 5.56,
-    subcooling: 5.56,
-  };
-
   test("the machine at its rating has the rating's own cooling and power", () => {
-    const compressor = compressorOf(rating);
+    const compressor = compressorOf(RATING);
     const { rated } = compressor;
     expect(compressor.rating.cooling / rated.cop).toBeCloseTo(8100 - 600 - 500, 3);
   });
@@ -238,7 +224,7 @@ describe("the machine on the pool", () => {
   ])(
     "%s with %s W/K follows the balance itself within 0.5 % of duty, between the curve's points too",
     (name, ua, flow) => {
-      const own = { ...rating, refrigerant: name };
+      const own = { ...RATING, refrigerant: name };
       const compressor = compressorOf(own);
       const curve = onWaterCurve(compressor, { ua, waterFlow: flow, leastCondensing: 299.8 }, own, 305, WORDS);
       const least = curve.water[0] ?? 0;
@@ -253,7 +239,7 @@ describe("the machine on the pool", () => {
 
   test("holds what it does at the least condensing temperature in colder water", () => {
     const exchanger = { ua: 5000, waterFlow: 0.002, leastCondensing: 303 };
-    const curve = onWaterCurve(compressorOf(rating), exchanger, rating, 305, WORDS);
+    const curve = onWaterCurve(compressorOf(RATING), exchanger, RATING, 305, WORDS);
     const first = curve.water[0] ?? 0;
     expect(curve.condensing[0]).toBe(303);
     expect(powerAt(curve, first - 10)).toBe(powerAt(curve, first));

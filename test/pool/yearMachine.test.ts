@@ -17,20 +17,7 @@ import {
 } from "../../core/pool/year/waterCurve";
 import type { Weather } from "../../core/pool/year/weather";
 import { flatCurve, HOURS, machineOf, ruledSurface } from "./yearHandMade";
-import { DEFAULTS } from "./yearPools";
-
-const RATING = {
-  cooling: 26_400,
-  power: 8100,
-  outdoorFan: 600,
-  indoorFan: 500,
-  refrigerant: "R-410A",
-  evaporating: 280.37,
-  condensing: 319.26,
-  wetBulb: 292.59,
-  superheat: 5.56,
-  subcooling: 5.56,
-};
+import { DEFAULTS, RATING } from "./yearPools";
 
 /** Cooling and power straight over the outdoor temperature; the data end between two steps of a quarter of a kelvin. */
 const straight = (factor: number): Stage => ({

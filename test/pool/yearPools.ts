@@ -1,4 +1,5 @@
 /** Pools and weather that the tests of the year share. */
+import type { Rating } from "../../core/aircon/machine/stage";
 import type { ArgData, BlockShape } from "../../core/kernel/define/argument";
 import { YEAR_INPUTS } from "../../core/pool/year/inputs";
 import type { PoolYear } from "../../core/pool/year/results";
@@ -12,6 +13,20 @@ import type { Surface } from "../../core/pool/losses/surface";
 export const DEFAULTS: Readonly<Record<string, unknown>> = Object.fromEntries(
   Object.entries((YEAR_INPUTS.shape as BlockShape).entries).map(([key, arg]: [string, ArgData]) => [key, arg.fallback]),
 );
+
+/** A 7.5-ton machine at its rating. */
+export const RATING: Rating = {
+  cooling: 26_400,
+  power: 8100,
+  outdoorFan: 600,
+  indoorFan: 500,
+  refrigerant: "R-410A",
+  evaporating: 280.37,
+  condensing: 319.26,
+  wetBulb: 292.59,
+  superheat: 5.56,
+  subcooling: 5.56,
+};
 
 /** No cover, ground, make-up or shade; 100 m², 1.5 m deep. */
 export const openPool = (surface: Partial<Surface> = {}, rule?: number): YearPool => ({

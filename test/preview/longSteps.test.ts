@@ -10,6 +10,7 @@ import type { SheetBook } from "../../src/preview/host/sheetBook";
 import { ENTRY_FOLLOWS, WAIT_FOR_STEP } from "../../src/preview/univer/changeGuard";
 import { formulaSlices } from "../../src/preview/univer/formulaSlices";
 import { univerBook } from "../../src/preview/univer/univerBook";
+import { cellLines, expectCells } from "./cellLines";
 
 const ROWS = 1_500;
 
@@ -84,15 +85,6 @@ const steps = () => {
   return held;
 };
 
-const lines = (): readonly string[] =>
-  book.data().sheets.flatMap(({ name, cells }) => cells.map((cell) => `${name} ${JSON.stringify(cell)}`));
-
-const sameAs = (before: readonly string[]): void => {
-  const now = lines();
-  expect(now.filter((line, at) => line !== before[at]).slice(0, 3)).toEqual([]);
-  expect(now).toHaveLength(before.length);
-};
-
 const one = (row: number, column: number, sheet = "S") => ({ sheet, row, column, rows: 1, columns: 1 });
 const valueAt = (...at: Parameters<typeof one>) => book.read(one(...at)).values[0]?.[0];
 
@@ -102,16 +94,16 @@ async function written(): Promise<void> {
 }
 
 test("a large step is undone and redone in pieces, with its progress, as one step", async () => {
-  const before = lines();
+  const before = cellLines(book);
   await written();
-  const after = lines();
+  const after = cellLines(book);
   const said: string[] = [];
   book.onStepProgress((sentence) => said.push(sentence));
   watch();
   const edits = book.edits();
   book.undo();
   await book.whenCalculated();
-  sameAs(before);
+  expectCells(book, before);
   expect(book.edits()).toBe(edits + 1);
   expect(Math.max(...tasks)).toBeLessThan(CELLS.length / 2);
   expect(said.at(-1)).toBe("6,000 of 6,000 cells undone.");
@@ -119,14 +111,14 @@ test("a large step is undone and redone in pieces, with its progress, as one ste
   tasks = [0];
   book.redo();
   await book.whenCalculated();
-  sameAs(after);
+  expectCells(book, after);
   expect(Math.max(...tasks)).toBeLessThan(CELLS.length / 2);
   expect(said.at(-1)).toBe("6,000 of 6,000 cells redone.");
   expect(steps()).toEqual({ undos: 1, redos: 0 });
 });
 
 test("a step that one command made is undone in pieces too", async () => {
-  const before = lines();
+  const before = cellLines(book);
   const value = Object.fromEntries(
     Array.from({ length: ROWS }, (_, row) => [row, { 0: { v: 7 }, 1: { v: 8 }, 2: { v: 9 }, 3: { v: 10 } }]),
   );
@@ -138,7 +130,7 @@ test("a step that one command made is undone in pieces too", async () => {
   book.undo();
   await book.whenCalculated();
   expect(tasks.filter((cells) => cells > 0).length).toBeGreaterThan(1);
-  sameAs(before);
+  expectCells(book, before);
   expect(steps()).toEqual({ undos: 0, redos: 1 });
 });
 

@@ -18,6 +18,7 @@ import type { SheetBook } from "../../src/preview/host/sheetBook";
 import { ENTRY_FOLLOWS, WAIT_FOR_STEP } from "../../src/preview/univer/changeGuard";
 import { univerBook } from "../../src/preview/univer/univerBook";
 import { CANCELLED } from "../../src/workbook/timeSlices";
+import { cellLines, expectCells } from "./cellLines";
 
 const ROWS = 1200;
 
@@ -71,16 +72,6 @@ const steps = () => {
   return held;
 };
 
-/** All cells, one a line: a difference is a line then, and the report short. */
-const lines = (): readonly string[] =>
-  book.data().sheets.flatMap(({ name, cells }) => cells.map((cell) => `${name} ${JSON.stringify(cell)}`));
-
-const sameAs = (before: readonly string[]): void => {
-  const now = lines();
-  expect(now.filter((line, at) => line !== before[at]).slice(0, 3)).toEqual([]);
-  expect(now).toHaveLength(before.length);
-};
-
 const one = (row: number, column: number, sheet = "S") => ({ sheet, row, column, rows: 1, columns: 1 });
 const valueAt = (...at: Parameters<typeof one>) => book.read(one(...at)).values[0]?.[0];
 const typed = (row: number, column: number, v: number) =>
@@ -106,10 +97,10 @@ const cancelAt = (at: number) => (pause: number) => {
 
 describe("A write in pieces", () => {
   test("lets other tasks come between, reports its progress and is one undo step", async () => {
-    const before = lines();
+    const before = cellLines(book);
     book.write([{ ...one(0, 9), content: 1 }]);
     await book.whenCalculated();
-    const withOne = lines();
+    const withOne = cellLines(book);
     const turns = vi.fn();
     const done: number[] = [];
     const turn = setInterval(turns, 0);
@@ -122,18 +113,18 @@ describe("A write in pieces", () => {
     expect(done).toEqual([...done].sort((a, b) => a - b));
     expect(done.at(-1)).toBe(1);
     expect([valueAt(3, 0), valueAt(3, 1), valueAt(3, 2), valueAt(1199, 1, "T")]).toEqual([8, 9, 16, 1205]);
-    const written = lines();
+    const written = cellLines(book);
     expect(steps()).toEqual({ undos: 2, redos: 0 });
     book.undo();
     await book.whenCalculated();
-    sameAs(withOne);
+    expectCells(book, withOne);
     book.redo();
     await book.whenCalculated();
-    sameAs(written);
+    expectCells(book, written);
     book.undo();
     book.undo();
     await book.whenCalculated();
-    sameAs(before);
+    expectCells(book, before);
   });
 
   test.each([1, 2, 4, 8])("cancelled at pause %i leaves cells, steps and edits as they were", async (at) => {
@@ -141,11 +132,11 @@ describe("A write in pieces", () => {
     book.write([{ ...one(0, 9), content: 2 }]);
     book.undo();
     await book.whenCalculated();
-    const [before, edits] = [lines(), book.edits()];
+    const [before, edits] = [cellLines(book), book.edits()];
     await expect(write(cancelAt(at))).rejects.toBe(CANCELLED);
-    sameAs(before);
+    expectCells(book, before);
     await book.whenCalculated();
-    sameAs(before);
+    expectCells(book, before);
     expect(book.edits()).toBe(edits);
     expect(steps()).toEqual({ undos: 1, redos: 1 });
     book.redo();
@@ -153,11 +144,11 @@ describe("A write in pieces", () => {
   });
 
   test("that fails in the middle leaves the workbook as it was", async () => {
-    const before = lines();
+    const before = cellLines(book);
     const cells = [...CELLS, { sheet: "Gone", row: 0, column: 0, content: 1 }];
     await expect(book.writeInPieces(cells, { pause: () => undefined })).rejects.toThrow("no sheet named");
     await book.whenCalculated();
-    sameAs(before);
+    expectCells(book, before);
     expect(steps()).toEqual({ undos: 0, redos: 0 });
   });
 
@@ -267,12 +258,12 @@ describe("While cells are written in pieces", () => {
 });
 
 test("Through the port, a large write is cancelled by its signal", async () => {
-  const before = lines();
+  const before = cellLines(book);
   const ending = new AbortController();
   const writing = previewWorkbook(book).write(CELLS, {
     signal: ending.signal,
     onProgress: (done) => done > 1000 && ending.abort(),
   });
   await expect(writing).rejects.toBe(CANCELLED);
-  sameAs(before);
+  expectCells(book, before);
 });
