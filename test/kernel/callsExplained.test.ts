@@ -143,7 +143,7 @@ describe("An argument of an explained call", () => {
     ).toEqual(["range", "2 rows", "", true]);
   });
 
-  test("that may come again says how often it came", () => {
+  test("that may be repeated says how often it is given", () => {
     const definition = withArgs({ name: text("a name"), furtherArguments: repeat("the rest") }, wordResult("a word"));
     const last = (...raw: readonly unknown[]) => {
       const { args } = explained(definition, "Hall", ...raw);

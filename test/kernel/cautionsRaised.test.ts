@@ -145,7 +145,7 @@ describe("A 0 that may be a blank cell", () => {
     expect(of(block({ ...line, value: length.default(1) }, "a block"), both)).toEqual(['Taken as 0: "value"']);
   });
 
-  test("is told by how it was read: as 0, as left out, as a heading", () => {
+  test("is named by how it was read: as 0, as left out, as a heading", () => {
     expect(texts(0)).toEqual([`Taken as 0: "length". ${advice}`]);
     expect(texts(1, 0)).toEqual([`Taken as left out, since 0 is outside the limits: "size". ${advice}`]);
     expect(

@@ -76,7 +76,7 @@ describe("A fault that names an argument", () => {
 });
 
 describe("A fault that names none", () => {
-  test("gets the names of those whose value came, and keeps its code", () => {
+  test("gets the names of those whose value it quotes, and keeps its code", () => {
     expect(named(`R-22 temperature: must be below ${K(400)}, got ${K(300)}`)).toMatchObject({
       code: "#N/A",
       message: `hotIn: R-22 temperature: must be below ${K(400)}, got ${K(300)}`,
@@ -86,7 +86,7 @@ describe("A fault that names none", () => {
     });
   });
 
-  test("is about what came, not about a limit or a value told before", () =>
+  test("is about what was given, not about a limit or a value named before", () =>
     expect(named(`state: below ${K(300)}, got ${K(3)}, got ${K(7)}`)).toMatchObject({
       message: `wind at 10 m: state: below ${K(300)}, got ${K(3)}, got ${K(7)}`,
     }));
@@ -96,12 +96,12 @@ describe("A fault that names none", () => {
       message: `hotIn and pool area: state: got ${K(9)}, got ${K(300)} and ${K(300.5)}`,
     }));
 
-  test("is about any value that it tells if it doesn't say what came", () =>
+  test("is about any value that it names if it doesn't say what was given", () =>
     expect(named(`at ${K(300)} there is no liquid`)).toMatchObject({
       message: `hotIn: at ${K(300)} there is no liquid`,
     }));
 
-  test("is about the function where no argument has the value, and where a 0 came", () => {
+  test("is about the function where no argument has the value, and where a 0 was given", () => {
     expect(named(`state: got ${K(5)}`)).toMatchObject({ message: `SAMPLE.FAULTS: state: got ${K(5)}` });
     expect(named(`state: has none, got ${K(0)}`)).toMatchObject({
       message: `SAMPLE.FAULTS: state: has none, got ${K(0)}`,

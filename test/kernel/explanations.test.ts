@@ -88,7 +88,7 @@ describe("A refused call", () => {
     return args.map(({ label, value, unit, given }) => [label, value, unit, given]);
   };
 
-  test("is explained by what came, without units, and by what is missing", () => {
+  test("is explained by what was given, without units, and by what is missing", () => {
     expect(
       refused(
         "much",

@@ -52,7 +52,7 @@ export function raisedBy(given: Made, ...raw: readonly unknown[]): readonly Rais
   return all.cautions;
 }
 
-/** A rule that tells the facts it needs. */
+/** A rule whose text has the facts it needs. */
 export const telling = (needs: RequiredFacts, severity: Severity = "Notice", code = "TELLS"): Caution<never> =>
   caution({
     code,

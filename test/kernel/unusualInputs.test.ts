@@ -26,7 +26,7 @@ describe("An input outside what is usual", () => {
     expect(notices({ poolDepth: depth }, 4, "SI")).toEqual([notice("pool depth", "4 m", "0.9144 m to 3.048 m")]);
   });
 
-  test("is told of several values one by one, of a number in a word's place, and of no word", () => {
+  test("is raised for several values one by one, for a number in a word's place, and for no word", () => {
     const widths = several("length", "widths", [1, 2], { usual: [us("length", 1), us("length", 2)] });
     expect(notices({ widths }, "5; 6")).toEqual([
       notice("widths", "5 ft", "1 ft to 2 ft"),
@@ -37,7 +37,7 @@ describe("An input outside what is usual", () => {
     expect(notices({ shade, name: text("n"), deep: depth.optional() }, "none", "12")).toEqual([]);
   });
 
-  test("is told by the label of a block, and by the column of rows, once for each column", () => {
+  test("is named by the label of a block, and by the column of rows, once for each column", () => {
     const inputs = block({ poolDepth: depth, other: depth.optional() }, "a block");
     expect(notices({ inputs }, [["pool depth", 2]])).toEqual([notice("pool depth", "2 ft")]);
     expect(notices({ inputs: inputs.optional() }, null)).toEqual([]);
@@ -54,7 +54,7 @@ describe("An input outside what is usual", () => {
     expect(notices({ poolSteps: steps.optional() }, null)).toEqual([]);
   });
 
-  test("is told of a quantity whose kind a word of its own row names", () => {
+  test("is raised for a quantity whose kind a word of its own row names", () => {
     const kinds = { deep: "depth", wide: "diameter" } as const;
     const size = quantity({ choice: "what", kinds }, "a size", { usual: [1, 2] });
     const sizes = rows({ what: choice("W", ["deep", "wide"], "what"), size }, "sizes", { least: 1, most: 3 });
@@ -67,15 +67,15 @@ describe("An input outside what is usual", () => {
     expect(notices({ inputs }, lines)).toEqual([notice("size", "1000 in", "39.37 in to 78.74 in")]);
   });
 
-  test("is told of a reading as the gauge shows it", () => {
+  test("is raised for a reading as the gauge shows it", () => {
     const bounds = [us("pressure", 50), us("pressure", 150)] as const;
     const pressure = quantity("pressure", "a reading", { reading: true, usual: bounds });
     const of = (...raw: readonly unknown[]) => notices({ pressure, basis: BASIS }, ...raw);
-    const told = (value: string) => [notice("pressure", value, "50 psi to 150 psi")];
+    const raised = (value: string) => [notice("pressure", value, "50 psi to 150 psi")];
     expect(of(145)).toEqual([]);
-    expect(of(155)).toEqual(told("155 psi"));
-    expect(of(40)).toEqual(told("40 psi"));
-    expect(of(155, "absolute")).toEqual(told("155 psi"));
+    expect(of(155)).toEqual(raised("155 psi"));
+    expect(of(40)).toEqual(raised("40 psi"));
+    expect(of(155, "absolute")).toEqual(raised("155 psi"));
     expect(of(145, "5000 ft")).toEqual([]);
     expect(of("150.0000000005")).toEqual([]);
     expect(of("49.9999999995")).toEqual([]);
@@ -83,7 +83,7 @@ describe("An input outside what is usual", () => {
   });
 
   // 10^5 m is 328,084 ft.
-  test("is told by what is usual of its kind where it has no range, no lower than its limits", () => {
+  test("is raised by what is usual of its kind where it has no range, no lower than its limits", () => {
     const usualOf = (arg: typeof length, raw: number) =>
       /usual (\S+) ft to (\S+) ft;/.exec(notices({ length: arg }, raw)[0] ?? "")?.slice(1);
     expect(usualOf(length, 1e7)).toEqual(["-328100", "328100"]);

@@ -1,4 +1,5 @@
 /** A pool and a machine of round numbers, whose hours can be worked by hand. */
+import type { Climate } from "../../core/pool/year/climate";
 import type { Machine } from "../../core/pool/year/machine";
 import type { PoolRun, Recovery, Tank } from "../../core/pool/year/run";
 import type { State } from "../../core/pool/year/state";
@@ -92,3 +93,15 @@ export const from = (temperature: number, more: Partial<State> = {}): State => (
   tank: 300,
   ...more,
 });
+
+/** Months in which nothing is unlikely near the equator. */
+export const PLAIN_MONTHS: Climate = {
+  monthly: true,
+  columns: {
+    air: new Float64Array(12).fill(290),
+    swing: new Float64Array(12).fill(9),
+    humidity: new Float64Array(12).fill(0.6),
+    windAt10m: new Float64Array(12).fill(3),
+    sun: new Float64Array(12).fill(1.5e7),
+  },
+};

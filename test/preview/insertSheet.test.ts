@@ -77,7 +77,7 @@ describe("A sheet of many rows", () => {
   test("says how many rows are made however few slices they take, and that it is calculated", async () => {
     const book = await startedBook();
     const said: string[] = [];
-    const told: SheetBook = {
+    const watched: SheetBook = {
       ...book,
       whenCalculated: async () => {
         said.push("waits");
@@ -85,7 +85,7 @@ describe("A sheet of many rows", () => {
       },
     };
     const onProgress = (done: number, of: number): void => void said.push(`${String(done)} of ${String(of)}`);
-    await insertSheet(told, WEATHER, { onProgress, onStage: (stage) => void said.push(stage) });
+    await insertSheet(watched, WEATHER, { onProgress, onStage: (stage) => void said.push(stage) });
     expect(said.slice(-3)).toEqual([`${String(ROWS + 1)} of ${String(ROWS + 1)}`, "calculating", "waits"]);
   });
 

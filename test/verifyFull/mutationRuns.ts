@@ -34,7 +34,7 @@ const YEAR_PARTS: readonly (readonly [files: RegExp, tests: string])[] = [
   [/\/(cautions|checks|inputCautions)\.ts$/, yearTests("Rules")],
   [/\/(monthlyTable|saving)\.ts$/, yearTests("Rows")],
   [/\/(madeHours|weather)\.ts$/, `${yearTests("Climate Made")} test/pool/madeWeather.test.ts`],
-  [/\/(extremes|facts|finding|plausibility|sunTests)\.ts$/, yearTests("Cautions Facts")],
+  [/\/(extremes|facts|finding|plausibility|sunTests)\.ts$/, yearTests("Cautions Facts Findings")],
   [/\/(touched|working)\.ts$/, yearTests("Working")],
   [/\/(sunCheck|weatherCheck)\.ts$/, yearTests("OddWeather")],
   [/\/(tank|tankSetUp|year)\.ts$/, yearTests("Limits Tank Valve")],
