@@ -90,6 +90,24 @@ describe("the tests of a climate", () => {
     expect(of("centre of the sun, clock")).toMatch(/^12 h$/);
   });
 
+  test("of hours find the sun's centre by the days that have sun", () => {
+    const polar =
+      hourly()
+        .columns.sun?.slice()
+        .fill(0, 0, 24 * 60) ?? allYear(0);
+    const centre = (sun: Float64Array): string | undefined =>
+      findingsOf(hourly({ sun }), 0, "SI").find(({ check }) => check === "centre of the sun, clock")?.found;
+    expect(centre(polar)).toMatch(/^12 h$/);
+  });
+
+  test("of hours take a dew point within a tenth of a kelvin of the air for the air's rounding", () => {
+    const above = (kelvins: number): string | undefined =>
+      verdicts(hourly({ air: allYear(290), dewPoint: allYear(290 + kelvins) }))[
+        "hours with the dew point above the air"
+      ];
+    expect([-0.09, 0.09, 0.11].map(above)).toEqual(["fine", "fine", "impossible"]);
+  });
+
   test("of hours set dew point beside air and humidity", () => {
     const swapped = hourly({ dewPoint: allYear(298) });
     expect(verdicts(swapped)["hours with the dew point above the air"]).toBe("impossible");

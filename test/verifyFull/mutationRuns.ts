@@ -39,7 +39,10 @@ const YEAR_PARTS: readonly (readonly [files: RegExp, tests: string])[] = [
   [/\/(sunCheck|weatherCheck)\.ts$/, yearTests("OddWeather")],
   [/\/(tank|tankSetUp|year)\.ts$/, yearTests("Limits Tank Valve")],
   [/\/(oddInputs|stages|tableOnWater)\.ts$/, yearTests("Cautions Climate Stages Tank")],
-  [/\/(sharedYear|uncertain[A-Z]\w+)\.ts$/, "test/pool/sharedYear.test.ts test/uncertainty/poolCorrelations.test.ts"],
+  [
+    /\/(sharedYear|spread|uncertain[A-Z]\w+)\.ts$/,
+    yearTests("Spread UncertainOutcomes UncertainRows UncertainRuns UncertainWeather"),
+  ],
   [/./, `${yearTests("Climate Pad PublishedHouse Tank")} test/pool/madeWeather.test.ts`],
 ];
 
