@@ -36,6 +36,12 @@ const WORDS: ReadonlyMap<string, string> = new Map(
 );
 
 const DEGREE = /(?:°|º|\bdeg(?:rees?)?\b)\s*([FCK])\b|\b(?:fahrenheit)\b|\b(?:celsius)\b/giu;
+/** "hr°F" */
+const BEFORE_DEGREE = /(?<=[a-z\d])(?=[°º])/gi;
+/** F and C behind another unit are degrees: no kind has a charge or a capacitance. */
+const BARE_SCALE = /(?<=[\s*/(-])[fc]\b/gi;
+/** "kW-h", "ft2-F": the trade's sign of multiplication. */
+const HYPHEN = /(?<=[a-z\d)])-(?=[a-z(])/gi;
 const POWER = /\b(?:(sq|square)|cu|cubic)\s*(?=(?:ft|feet|foot|in|inch|inches|m|met(?:er|re)s?|yd)\b)([a-z]+)/gi;
 
 /** Replaces trade spellings by those that the unit reader knows. */
@@ -48,11 +54,14 @@ export function spelled(text: string): string {
     .replace(/(?<=[a-z])\./gi, "")
     .replace(/\bUS\s+(?=g)|\s*\(US\)|\blinear\s+/gi, "")
     .replace(/\s+per\s+/gi, "/")
+    .replace(BEFORE_DEGREE, " ")
     .replace(DEGREE, (whole, letter?: string) => {
       const scale = (letter ?? whole).charAt(0).toUpperCase();
       return scale === "K" ? "K" : scale === "F" ? "degF" : "degC";
     })
     .replace(/\bdeg([fc])\b/gi, (_, letter: string) => `deg${letter.toUpperCase()}`)
+    .replace(BARE_SCALE, (letter) => `deg${letter.toUpperCase()}`)
+    .replace(HYPHEN, " ")
     .replace(/\b(tons?)\s+of\s+refrigeration/gi, "$1")
     .replace(/\bmillion\s+btus?\b/gi, "MMBTU")
     .replace(/\bgal\/min\b/gi, "gpm")
@@ -61,7 +70,7 @@ export function spelled(text: string): string {
     .replace(/\bm\s*(?:of\s+)?(?:water|wc|h2o)\b/gi, "mH2O")
     .replace(/\bmicrons?\b/gi, "micron")
     .replace(POWER, (_, square: string | undefined, unit: string) => `${unit}^${square === undefined ? 3 : 2}`)
-    .replace(/\b(ft|in|m)([23])\b/gi, "$1^$2")
+    .replace(/\b(ft|in|m)([23])(?=\b|K\b)/gi, "$1^$2")
     .replace(/(?<=\d|\s|^)'$/, "ft")
     .replace(/(?<=\d|\s|^)"$/, "in")
     .replace(/[a-z]+/gi, (word) => WORDS.get(word.toLowerCase()) ?? word)

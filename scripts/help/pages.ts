@@ -56,7 +56,7 @@ ${sections([
 };
 
 const INTRODUCTION = `<p>Type <code>=${NAMESPACE}.</code> in a cell and choose a function, or open the panel to find one by its task.</p>
-<p>A number counts in US units unless the argument <code>units</code> says <code>"SI"</code>; a text may bring its own unit, such as <code>"105 degF"</code> or <code>"12 m"</code>; a length may be <code>3' 6"</code> or <code>1 1/2 in</code>. <code>#VALUE!</code> asks for another input and says which; <code>#N/A</code> says that method, data or physics don't reach so far.</p>
+<p>A number counts in US units unless the argument <code>units</code> says <code>"SI"</code>; a text may bring its own unit, such as <code>"105 degF"</code>, <code>"14 ¢/kWh"</code> or <code>"0.2 Btu/hr-ft2-F"</code>; a length may be <code>3' 6"</code> or <code>1 1/2 in</code>. <code>#VALUE!</code> asks for another input and says which; <code>#N/A</code> says that method, data or physics don't reach so far.</p>
 <p>Leave out an optional argument that you don't need; don't point at a blank cell. Excel on the web passes a blank cell as nothing, Excel on Windows and on a Mac as 0. A 0 counts as left out where the argument's limits exclude it. Where 0 can be meant it counts, and the caution ZERO-OR-BLANK in the panel names the argument.</p>
 <p>With two workbooks open, Excel's Function Arguments dialog may show <code>#VALUE!</code> beside a text argument although the cell is right: a fault of Excel's (OfficeDev/office-js issues 3352 and 4853).</p>`;
 

@@ -58,6 +58,59 @@ test.each<[string, KindName, number]>([
   expect((read(text, kind) as number) / value).toBeCloseTo(1, 8),
 );
 
+/** NIST SP 811, appendix B.8: factors of compound units, and of the units in them. */
+test.each<[string, KindName, number]>([
+  ...["BTU/(h·ft²·°F)", "BTU/h·ft²·°F", "Btu/hr-ft2-F", "Btu/hr-ft²-°F", "btu/hr-ft2-f", "BTU/hr/ft²/°F"].map(
+    (unit): [string, KindName, number] => [`1 ${unit}`, "film coefficient", 5.678263],
+  ),
+  ["20 W/m²·K", "film coefficient", 20],
+  ["20 W/m² K", "film coefficient", 20],
+  ["20 W/m2K", "film coefficient", 20],
+  ["20 W/m²K", "film coefficient", 20],
+  ["20 W/m2-C", "film coefficient", 20],
+  ["1 h-ft2-F/BTU", "fouling resistance", 0.1761102],
+  ["2e-4 m²-K/W", "fouling resistance", 2e-4],
+  ["20 W/mK", "conductivity", 20],
+  ["20 W/m-K", "conductivity", 20],
+  ["20 W/m·°C", "conductivity", 20],
+  ["3 kW-h", "electric energy", 10.8e6],
+  ["0.15 $/kW-h", "price of electricity", 0.15 / 3.6e6],
+  ["100 BTU/hr-F", "heat conductance", 52.75279],
+  ["100 BTU/hr°F", "heat conductance", 52.75279],
+  ["2 lbm/ft-hr", "viscosity", 2 * 4.133789e-4],
+  ["11 BTU/W-h", "cooling rating", 11 * 0.2930711],
+])("%s, as the trade writes products, is read as %s: %d in base units", (text, kind, value) =>
+  expect((read(text, kind) as number) / value).toBeCloseTo(1, 6),
+);
+
+/** NIST SP 811: 1 BTU/ft² is 11,356.53 J/m². */
+test.each<[string, number]>([
+  ["4 kWh/(m²·day)", 14.4e6],
+  ["4 kWh/m²/day", 14.4e6],
+  ["4 kWh/m²-day", 14.4e6],
+  ["4 kWh/m2 d", 14.4e6],
+  ["4 kWh/m² per day", 14.4e6],
+  ["4 kWh/m²", 14.4e6],
+  ["14.4 MJ/(m²·day)", 14.4e6],
+  ["4000 Wh/m²·d", 14.4e6],
+  ["1200 BTU/ft2/day", 1200 * 11_356.53],
+])("%s is a day's sun of %d J/m²", (text, value) =>
+  expect((read(text, "daily sun") as number) / value).toBeCloseTo(1, 6),
+);
+
+describe("A unit in other words", () => {
+  test.each<[string, KindName, string]>([
+    ["6 m-s", "velocity", '"m s" is not a unit of velocity'],
+    ["5 ft-F", "length", '"ft degF" is not a unit of length'],
+    ["5 W/m²", "daily sun", '"W/m^2" is not a unit of daily sun'],
+    ["5 W/m·K", "film coefficient", '"W/m K" is not a unit of film coefficient'],
+    ["5 BTU/(h·ft²)·°F", "film coefficient", '"BTU/(h ft^2) degF" is not a unit of film coefficient'],
+    ["5 BTU/h-furble-F", "film coefficient", 'can\'t read the unit "BTU/h furble degF"'],
+  ])("that is of another kind, or unknown, is refused: %s as %s", (text, kind, why) =>
+    expect(read(text, kind)).toBe(why),
+  );
+});
+
 describe("A mark of feet or inches", () => {
   test.each(["5 '/s", "5 ft'/s"])("is no part of a longer unit: %s", (text) =>
     expect(read(text, "velocity")).toMatch(/^can't read the unit/),

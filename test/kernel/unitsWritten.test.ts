@@ -31,6 +31,9 @@ describe("A kind without dimension", () => {
     ["10 Kv", "gas flow coefficient", 10],
     ["€ 12", "money", 12],
     ["12 €", "money", 12],
+    ["15 ¢", "money", 0.15],
+    ["¢15", "money", 0.15],
+    ["15 cents", "money", 0.15],
   ])("%s is read as %s: %d", (text, kind, value) => expect(read(text, kind)).toEqual(close(value)));
 
   // Cv = 1.156 Kv by IEC 60534, which rounds the density of water.
@@ -86,12 +89,24 @@ describe("A price", () => {
     ["1.2 money/therm", "price of gas", 1.2 / 105_505_585.262],
     ["1.2", "price of gas", 1.2 / 105_505_585.262],
     ["256 money/cord", "price of wood", 256 / 3.624556363776],
+    ["14 ¢/kWh", "price of electricity", 0.14 / 3.6e6],
+    ["¢14/kWh", "price of electricity", 0.14 / 3.6e6],
+    ["¢ 14.5 /kWh", "price of electricity", 0.145 / 3.6e6],
+    ["14 cents/kWh", "price of electricity", 0.14 / 3.6e6],
+    ["14 cent / kWh", "price of electricity", 0.14 / 3.6e6],
+    ["14 ct/kWh", "price of electricity", 0.14 / 3.6e6],
+    ["14 c/kWh", "price of electricity", 0.14 / 3.6e6],
+    ["14 p/kWh", "price of electricity", 0.14 / 3.6e6],
+    ["1.2 US$/therm", "price of gas", 1.2 / 105_505_585.262],
   ])("%s is read as %s", (text, kind, value) => expect((read(text, kind) as number) / value).toBeCloseTo(1, 9));
 
   test.each<[string, KindName, string]>([
     ["5 m", "price of gas", 'expected a price such as "money/therm"'],
     ["5 $/m", "price of gas", '"m" is not a unit of price of gas'],
     ["5 $/furble", "price of gas", 'can\'t read the unit "furble"'],
+    ["14 cents", "price of electricity", 'expected a price such as "money/kWh"'],
+    ["1 k$/cord", "price of wood", 'expected a price such as "money/cord"'],
+    ["1 MUSD/cord", "price of wood", 'expected a price such as "money/cord"'],
     ["5 $/gal", "price of electricity", '"gal" is not a unit of price of electricity'],
   ])("%s is refused as %s", (text, kind, why) => expect(read(text, kind)).toBe(why));
 });

@@ -72,6 +72,17 @@ describe("a header", () => {
     expect(first(climate, "windAt10m")).toBe(3);
   });
 
+  test.each(["sun (MJ/(m²·day))", "sun (MJ/m²/d)", "sun, MJ/m2-day"])(
+    "names a day's sun in any unit of it: %s",
+    (sun) => {
+      const climate = admitted(
+        ["air (°C)", "swing (K)", "humidity", "wind (m/s)", sun],
+        ...months([20, 8, 0.6, 3, 14.4]),
+      );
+      expect(first(climate, "sun")).toBeCloseTo(14.4e6, 3);
+    },
+  );
+
   test("may name a column that itself ends in brackets", () => {
     const climate = admitted(["T", "swing", "RH (%)", "WS10m", "G(h)"], ...months([60, 15, 55, 7, 1500]));
     expect(first(climate, "humidity")).toBeCloseTo(0.55, 12);

@@ -5,7 +5,7 @@
 import { own } from "./own";
 import { feetAndInches, leadingNumber, plainMarks, type NumberRefusal } from "./numberText";
 import { KINDS, us, type KindName, type System, type Unit } from "./quantity";
-import { sameDimension, unitReader } from "./unitText";
+import { sameDimension, unitReader, type ValueInBase } from "./unitText";
 import { TRADE, spelled } from "../unitWords";
 
 /** A value in base units and, for a pressure with its own basis, that basis. */
@@ -33,12 +33,29 @@ const TEMPERATURES: Readonly<Record<string, string>> = { F: "degF", C: "degC" };
 
 const PRESSURE_BASIS = /^(psi|bar|kPa|Pa|MPa)\s*\(?([ga]|abs|gauge|absolute)\)?$/i;
 
+/** "W/m²·K" and "BTU/h-ft²-°F" have one slash and mean all that is behind it; "W/mK" is no thousandth of a kelvin. */
+const otherReadings = (text: string): readonly string[] => {
+  const split = text.replace(/\bmK\b/g, "m K");
+  const below = split.replace(/^([^/()]+)\/([^/()]+)$/, "$1/($2)");
+  return [split, below].filter((each) => each !== text);
+};
+
+/** A number of a unit, where that has the wanted dimension. */
+const readAs = (number: number, text: string, wanted: ValueInBase | undefined): ValueInBase | undefined => {
+  const read = units().read(number, text);
+  return read && wanted && sameDimension(read.dimension, wanted.dimension) ? read : undefined;
+};
+
 const byUnit = (kind: KindName, number: number, rest: string, base = KINDS[kind].base): number | NumberRefusal => {
-  const read = units().read(number, rest);
   const wanted = units().read(1, base);
-  if (read === undefined) return `can't read the unit "${rest}"`;
-  if (wanted === undefined || !sameDimension(read.dimension, wanted.dimension))
-    return `"${rest}" is not a unit of ${kind}`;
+  const read = [rest, ...otherReadings(rest)].reduce<ValueInBase | undefined>(
+    (found, text) => found ?? readAs(number, text, wanted),
+    undefined,
+  );
+  if (read === undefined)
+    return units().read(number, rest) === undefined
+      ? `can't read the unit "${rest}"`
+      : `"${rest}" is not a unit of ${kind}`;
   return kind === "temperature" ? read.value + read.shift : read.value;
 };
 
@@ -66,11 +83,19 @@ const DIMENSIONLESS: Readonly<Partial<Record<KindName, Readonly<Record<string, n
   money: {},
 };
 
+/** A hundredth of the currency, as prices of electricity are often quoted. */
+const CENTS = /^(?:¢|c|ct|cts|cents?|p|pence)$/i;
+/** Thousands and millions of a currency: no price here is quoted so. */
+const MULTIPLES = /^[kM](?:\p{Sc}|[A-Z]{3})$/u;
+/** The sign in front of a price or an amount goes; that of cents goes behind it. */
+const withoutSign = (text: string): string => text.replace(/^¢\s*([\d.,]+)/, "$1 ¢").replace(/^\p{Sc}\s*/u, "");
+
 const CURRENCY = /^(?:\p{Sc}|[A-Z]{3})$/u;
 
 const withoutDimension = (kind: KindName, number: number, rest: string): ReadQuantity | NumberRefusal => {
   const factor = own(DIMENSIONLESS[kind], rest.toLowerCase().replace(/^(?:percent|pct|% ?rh)$/, "%"));
   if (factor !== undefined) return { value: number * factor };
+  if (kind === "money" && CENTS.test(rest)) return { value: number / 100 };
   if (kind === "money" && CURRENCY.test(rest)) return { value: number };
   const { text } = KINDS[kind].US;
   return text === ""
@@ -78,13 +103,17 @@ const withoutDimension = (kind: KindName, number: number, rest: string): ReadQua
     : `"${rest}" is not a unit of ${kind}, such as ${text}`;
 };
 
-/** Money texts: the words in front of a price's slash don't matter ("1.2 $/therm" is 1.2 per therm). */
+/** Money texts: a currency in front of a price's slash doesn't matter ("1.2 $/therm" is 1.2 per therm), cents do. */
 const pricePer = (kind: KindName, number: number, rest: string): number | NumberRefusal => {
-  const per = /^(?:[^\d\s/]{0,8})\s*\/\s*(.+)$/u.exec(rest)?.[1];
-  if (per === undefined) return `expected a price such as "${KINDS[kind].US.text}"`;
+  const [, currency = "", per] = /^([^\d\s/]{0,8})\s*\/\s*(.+)$/u.exec(rest) ?? [];
+  if (per === undefined || MULTIPLES.test(currency)) return `expected a price such as "${KINDS[kind].US.text}"`;
   const amount = byUnit(kind, 1, spelled(per), KINDS[kind].base.replace("1/", ""));
-  return typeof amount === "string" ? amount : number / amount;
+  if (typeof amount === "string") return amount;
+  return (CENTS.test(currency) ? number / 100 : number) / amount;
 };
+
+/** "kWh/(m²·day)" and "MJ/m²/d" without their day: the kind is energy of one day. */
+const ofOneDay = (words: string): string => words.replace(/(?:\s*[/*]\s*|\s+)(?:days?|d)\b/i, "");
 
 /** Of water at 60 °F, N/m³: a head given as a pressure counts as a column of it, 2.309 ft for a psi. */
 const WEIGHT_OF_WATER = 999.016 * 9.80665;
@@ -114,7 +143,7 @@ const SECOND_NUMBER = /^[.,'+-]?\d/;
  */
 export const readQuantityText = (text: string, kind: KindName, system: System): ReadQuantity | NumberRefusal => {
   const plain = plainMarks(text);
-  const bare = kind === "money" || kind.startsWith("price") ? plain.replace(/^\p{Sc}\s*/u, "") : plain;
+  const bare = kind === "money" || kind.startsWith("price") ? withoutSign(plain) : plain;
   const inches = KINDS[kind].base === "m" ? feetAndInches(bare) : undefined;
   if (inches !== undefined) return typeof inches === "string" ? inches : { value: us("diameter", inches) };
   const pounds = kind === "mass" ? poundsAndOunces(bare) : undefined;
@@ -138,6 +167,7 @@ export const readQuantityText = (text: string, kind: KindName, system: System): 
   if (scale !== undefined) return { value: number * scale };
   if (kind === "cooling rating") return coolingRating(number, words);
   if (kind === "head") return wrapped(headText(number, words));
+  if (kind === "daily sun") return wrapped(byUnit(kind, number, ofOneDay(words)));
   return wrapped(
     byUnit(kind, number, kind === "temperature" ? (own(TEMPERATURES, words.toUpperCase()) ?? words) : words),
   );

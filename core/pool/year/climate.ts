@@ -14,7 +14,7 @@ import {
   MONTHLY_ORDER,
   NAMES,
   NEEDED,
-  UNIT_WORDS,
+  FILE_UNITS,
   columnOf,
   ruleOf,
   type Column,
@@ -61,7 +61,7 @@ const placeOf = (head: CellScalar, at: number): readonly Place[] => {
   const [name, unit] = splitHead(String(head));
   const column = columnOf(name);
   if (column === undefined) throw unknownColumn(String(head), name);
-  return column === "skip" ? [] : [{ column, at, unit: UNIT_WORDS[unit.toLowerCase()] ?? unit }];
+  return column === "skip" ? [] : [{ column, at, unit: FILE_UNITS[unit.toLowerCase()] ?? unit }];
 };
 
 const isBlank = (cell: CellScalar | undefined): boolean => cell === null || cell === undefined || cell === "";

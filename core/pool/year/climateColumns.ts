@@ -91,16 +91,9 @@ export const ruleOf = (column: Column, monthly: boolean): Rule =>
   column === "sun" && monthly ? DAILY_SUN : RULES[column];
 
 /** Units as weather files write them. */
-export const UNIT_WORDS: Readonly<Record<string, string>> = {
+export const FILE_UNITS: Readonly<Record<string, string>> = {
   "wh/m2": "W/m²",
   "wh/m²": "W/m²",
-  "w/m2": "W/m²",
-  "kwh/m2": "kWh/(m²·day)",
-  "kwh/m²": "kWh/(m²·day)",
-  "kwh/m2/day": "kWh/(m²·day)",
-  "kwh/m²/day": "kWh/(m²·day)",
-  "kwh/(m2 day)": "kWh/(m²·day)",
-  "btu/ft2/day": "BTU/(ft²·day)",
   tenths: "",
   fraction: "",
 };
