@@ -43,7 +43,7 @@ describe("The text in front of a price's slash", () => {
     "1.2 US $/therm",
     "1.2 a $/therm",
     "1.2 x9/therm",
-    "1.2 per therm",
+    "1.2 for a therm",
     "1.2 $ therm/",
   ])("is refused where it is longer, several words or holds a digit: %s", (text) =>
     expect(read(text, "price of gas")).toBe('expected a price such as "money/therm"'),

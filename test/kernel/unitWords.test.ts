@@ -8,8 +8,8 @@ const read = (text: string, kind: KindName): unknown => {
   return typeof out === "string" ? out : out.value;
 };
 
-/** Factors of NIST SP 811: a foot of 0.3048 m, 1 ftH2O of 2989.067 Pa and 1 inHg of 3386.389 Pa (39.2 °F and 32 °F), 1 mH2O of 9806.65 Pa. */
-const [TON, FT_WATER, IN_MERCURY] = [3516.8528421, 2989.06692, 3386.388640341];
+/** Factors of NIST SP 811: a foot of 0.3048 m, 1 ftH2O of 2989.067 Pa and 1 inHg of 3386.389 Pa (39.2 °F and 32 °F), 1 mH2O of 9806.65 Pa, 1 inH2O of 249.0889 Pa. */
+const [TON, FT_WATER, IN_WATER, IN_MERCURY] = [3516.8528421, 2989.06692, 249.08891, 3386.388640341];
 
 test.each<[string, KindName, number]>([
   ["10 kph", "wind speed", 10 / 3.6],
@@ -47,6 +47,19 @@ test.each<[string, KindName, number]>([
   ["10 m  of  water", "pressure drop", 98_066.5],
   ["10 m water", "pressure drop", 98_066.5],
   ["10 mwc", "pressure drop", 98_066.5],
+  ["20 ft wg", "pressure drop", 20 * FT_WATER],
+  ["0.5 in. w.c.", "pressure drop", 0.5 * IN_WATER],
+  ["0.5 inH2O", "pressure drop", 0.5 * IN_WATER],
+  ["0.5 inches of water", "pressure drop", 0.5 * IN_WATER],
+  ["100 lb/in²", "pressure drop", 689_475.729],
+  ["100 lbs / sq in", "pressure drop", 689_475.729],
+  ["17 cmh", "water flow", 17 / 3600],
+  ["300 ppm", "concentration", 0.3],
+  ["10k", "resistance", 10_000],
+  ["10 kΩ", "resistance", 10_000],
+  ["10 k\u2126", "resistance", 10_000],
+  ["500 mTorr", "vacuum", 66.66118421],
+  ["500 millitorr", "vacuum", 66.66118421],
   ["500 MICRON", "vacuum", 66.66118421],
   ["500 Microns", "vacuum", 66.66118421],
   ["34 square meter", "area", 34],

@@ -97,6 +97,11 @@ describe("A price", () => {
     ["14 ct/kWh", "price of electricity", 0.14 / 3.6e6],
     ["14 c/kWh", "price of electricity", 0.14 / 3.6e6],
     ["14 p/kWh", "price of electricity", 0.14 / 3.6e6],
+    ["$1.20 per therm", "price of gas", 1.2 / 105_505_585.262],
+    ["1.2 USD per therm", "price of gas", 1.2 / 105_505_585.262],
+    ["1.2 $/thm", "price of gas", 1.2 / 105_505_585.262],
+    // A hundred cubic feet of natural gas of 1,037 BTU each (US EIA, 2019).
+    ["1.2 $/ccf", "price of gas", 1.2 / (103_700 * 1055.05585262)],
     ["1.2 US$/therm", "price of gas", 1.2 / 105_505_585.262],
   ])("%s is read as %s", (text, kind, value) => expect((read(text, kind) as number) / value).toBeCloseTo(1, 9));
 
@@ -118,6 +123,8 @@ describe("Ratings, heads, differences and weights", () => {
     ["12 BTU/W h", "cooling rating", 12 * BTU],
     ["12 BTU / (W * h)", "cooling rating", 12 * BTU],
     ["12 Btu/(Wh)", "cooling rating", 12 * BTU],
+    ["12 EER", "cooling rating", 12 * BTU],
+    ["3.5 COP", "cooling rating", 3.5],
     ["3.5 W / W", "cooling rating", 3.5],
     ["36 feet of head", "head", 10.9728],
     ["10 m", "head", 10],
@@ -134,6 +141,9 @@ describe("Ratings, heads, differences and weights", () => {
   ])("%s is read as %s", (text, kind, value) => expect(read(text, kind)).toEqual(close(value)));
 
   test.each<[string, KindName, string]>([
+    // Of a season: another quantity.
+    ["13 SEER", "cooling rating", '"SEER" is not a unit of cooling rating'],
+    ["13 kEER", "cooling rating", '"kEER" is not a unit of cooling rating'],
     ["12 BTU", "cooling rating", '"BTU" is not a unit of cooling rating'],
     ["5 W", "head", '"W" is not a unit of head'],
     ["5 furble", "head", 'can\'t read the unit "furble"'],

@@ -29,7 +29,11 @@ const printed = (kind: KindName, rest: string): Unit | undefined => {
 
 /** Temperature differences: letters and degrees of scale only. */
 const DIFFERENCES: Readonly<Record<string, number>> = { degF: 5 / 9, F: 5 / 9, degC: 1, C: 1, K: 1, degR: 5 / 9 };
-const TEMPERATURES: Readonly<Record<string, string>> = { F: "degF", C: "degC" };
+/** Letters that stand for a unit of one kind alone: 105 F, a thermistor of 10k. */
+const LETTERS: Readonly<Partial<Record<KindName, Readonly<Record<string, string>>>>> = {
+  temperature: { F: "degF", C: "degC" },
+  resistance: { K: "kohm" },
+};
 
 const PRESSURE_BASIS = /^(psi|bar|kPa|Pa|MPa)\s*\(?([ga]|abs|gauge|absolute)\)?$/i;
 
@@ -105,7 +109,8 @@ const withoutDimension = (kind: KindName, number: number, rest: string): ReadQua
 
 /** Money texts: a currency in front of a price's slash doesn't matter ("1.2 $/therm" is 1.2 per therm), cents do. */
 const pricePer = (kind: KindName, number: number, rest: string): number | NumberRefusal => {
-  const [, currency = "", per] = /^([^\d\s/]{0,8})\s*\/\s*(.+)$/u.exec(rest) ?? [];
+  const slashed = rest.replace(/(?:^|\s)\s*per\s+/i, "/");
+  const [, currency = "", per] = /^([^\d\s/]{0,8})\s*\/\s*(.+)$/u.exec(slashed) ?? [];
   if (per === undefined || MULTIPLES.test(currency)) return `expected a price such as "${KINDS[kind].US.text}"`;
   const amount = byUnit(kind, 1, spelled(per), KINDS[kind].base.replace("1/", ""));
   if (typeof amount === "string") return amount;
@@ -168,15 +173,14 @@ export const readQuantityText = (text: string, kind: KindName, system: System): 
   if (kind === "cooling rating") return coolingRating(number, words);
   if (kind === "head") return wrapped(headText(number, words));
   if (kind === "daily sun") return wrapped(byUnit(kind, number, ofOneDay(words)));
-  return wrapped(
-    byUnit(kind, number, kind === "temperature" ? (own(TEMPERATURES, words.toUpperCase()) ?? words) : words),
-  );
+  return wrapped(byUnit(kind, number, own(LETTERS[kind], words.toUpperCase()) ?? words));
 };
 
 const wrapped = (value: number | NumberRefusal): ReadQuantity | NumberRefusal =>
   typeof value === "string" ? value : { value };
 
 const coolingRating = (number: number, words: string): ReadQuantity | NumberRefusal => {
-  if (/^BTU\s*\/\s*\(?W\s*[*]?\s*h\)?$/.test(words)) return { value: number * KINDS["cooling rating"].US.factor };
-  return /^W\s*\/\s*W$/.test(words) ? { value: number } : `"${words}" is not a unit of cooling rating`;
+  if (/^EER$|^BTU\s*\/\s*\(?W\s*[*]?\s*h\)?$/i.test(words))
+    return { value: number * KINDS["cooling rating"].US.factor };
+  return /^COP$|^W\s*\/\s*W$/.test(words) ? { value: number } : `"${words}" is not a unit of cooling rating`;
 };
