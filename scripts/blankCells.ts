@@ -73,17 +73,16 @@ function inputSets(definition: CellFunction): readonly (readonly CellInput[])[] 
 function rowOf(definition: CellFunction, place: number): BlankCellRow {
   const [name, arg] = placedArgs(definition)[place] as PlacedArg;
   const { id } = definition;
-  const tried = inputSets(definition).map((inputs) => {
-    const without = inputsWith(inputs, place, null);
-    return { inputs: without, omitted: triedCall(id, withoutTrailing(without)) };
-  });
+  const sets = inputSets(definition).map((inputs) => inputsWith(inputs, place, null));
+  const answers = (inputs: readonly CellInput[]): boolean => triedCall(id, inputs).refusal === undefined;
+  const isAnswered = (inputs: readonly CellInput[]): boolean => answers(withoutTrailing(inputs));
   // Some arguments replace or need each other: where the example refuses one of the ways, another set may take them all.
-  const zeroIn = (inputs: readonly CellInput[]): Outcome => triedCall(id, inputsWith(inputs, place, 0));
-  const answered = tried.filter(({ omitted }) => omitted.refusal === undefined);
-  const base = answered.find(({ inputs }) => zeroIn(inputs).refusal === undefined) ?? answered[0] ?? tried[0];
-  if (base === undefined) throw new Error(`${id} has no example`);
-  const given = (value: CellInput): Outcome => triedCall(id, inputsWith(base.inputs, place, value));
-  return { id, name, arg, place, ...base, none: given(null), text: given(""), zero: given(0) };
+  const takesZero = (inputs: readonly CellInput[]): boolean => answers(inputsWith(inputs, place, 0));
+  const inputs = sets.find((each) => isAnswered(each) && takesZero(each)) ?? sets.find(isAnswered) ?? sets[0];
+  if (inputs === undefined) throw new Error(`${id} has no example`);
+  const omitted = triedCall(id, withoutTrailing(inputs));
+  const given = (value: CellInput): Outcome => triedCall(id, inputsWith(inputs, place, value));
+  return { id, name, arg, place, inputs, omitted, none: given(null), text: given(""), zero: given(0) };
 }
 
 const isOptional = ([, { presence, shape }]: PlacedArg): boolean => presence !== "required" && shape.type !== "repeat";
@@ -163,8 +162,8 @@ A formula that leaves an argument out means the same everywhere. One that points
 - "caution": whether ZERO-OR-BLANK names the argument if it gets 0. It doesn't where 0 and leaving the argument out mean the same by the default, nor for an argument that takes a word: no word is 0, and an altitude of 0 counts as gauge pressure does.
 `;
 
-/** The whole page, formatted like the repository's files. */
-export async function blankCellsPage(): Promise<string> {
-  const text = `${INTRODUCTION}\n${table(blankCellRows())}\n`;
+/** The whole page of all rows, formatted like the repository's files. */
+export async function blankCellsPage(rows: readonly BlankCellRow[]): Promise<string> {
+  const text = `${INTRODUCTION}\n${table(rows)}\n`;
   return format(text, { ...(await resolveConfig("docs/blank-cells.md")), parser: "markdown" });
 }
