@@ -10,16 +10,8 @@ import { checkManifest } from "./manifest/check";
 import { VARIANTS } from "./manifest/manifest";
 import { packageVersion } from "./manifest/output";
 import { releaseArchive } from "./release/archive";
+import { hostAddress } from "./release/hostAddress";
 import { ROOT } from "./root";
-
-const USAGE = "give the https address that will serve the add-in, and optionally the file to write";
-
-function hostOf(text: string | undefined): string {
-  const host = text?.replace(/\/+$/, "") ?? "";
-  if (!URL.canParse(host) || new URL(host).protocol !== "https:" || new URL(host).search !== "")
-    throw new Error(`${USAGE}; got ${JSON.stringify(text ?? "")}`);
-  return host;
-}
 
 /** What a release's manifest must not have, the placeholder of its address for one. */
 function checkRelease(folder: string): void {
@@ -30,7 +22,7 @@ function checkRelease(folder: string): void {
 
 try {
   const [address, file] = process.argv.slice(2);
-  process.env["WARMBACK_HOST"] = hostOf(address);
+  process.env["WARMBACK_HOST"] = hostAddress(address);
   const name = `warmback-${packageVersion()}`;
   const out = file === undefined ? join(ROOT, "dist-release", `${name}.zip`) : resolve(file);
   const folder = await ensureBuilt();

@@ -7,6 +7,7 @@ import { join } from "node:path";
 import { strFromU8, unzipSync } from "fflate";
 import { afterAll, beforeAll, expect, inject, test } from "vitest";
 import { releaseArchive, type Archive } from "../../scripts/release/archive";
+import { hostAddress } from "../../scripts/release/hostAddress";
 import { ROOT } from "../../scripts/root";
 
 let copy: string;
@@ -50,11 +51,20 @@ test("Every file agrees with its line in SHA256SUMS", () => {
   }
 });
 
-test.each([[[]], [["http://pool.example"]], [["pool.example"]], [["https://pool.example/?a=1"]]])(
+test.each(["", "http://pool.example", "pool.example", "https://pool.example/?a=1"])(
   "An address that can't serve an add-in is refused: %j",
-  (args) => {
-    const run = spawnSync(join(ROOT, "node_modules/.bin/tsx"), [join(ROOT, "scripts/package.mts"), ...args]);
-    expect(run.status).toBe(1);
-    expect(run.stderr.toString()).toMatch(/^package: give the https address/);
+  (address) => {
+    expect(() => hostAddress(address)).toThrow(
+      `give the https address that will serve the add-in, and optionally the file to write; got "${address}"`,
+    );
   },
 );
+
+test("An address may have a folder, and loses slashes at its end", () =>
+  expect(hostAddress("https://pool.example/warmback//")).toBe("https://pool.example/warmback"));
+
+test("The command ends with the refusal and status 1", () => {
+  const run = spawnSync(join(ROOT, "node_modules/.bin/tsx"), [join(ROOT, "scripts/package.mts")]);
+  expect(run.status).toBe(1);
+  expect(run.stderr.toString()).toMatch(/^package: give the https address .*; got ""/);
+});
