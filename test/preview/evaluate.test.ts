@@ -163,6 +163,22 @@ describe("What the sheet engine answered wrongly or never", () => {
     expect(codes).toEqual(["#CYCLE!", "#CYCLE!", "#CYCLE!", "#CYCLE!", 2]);
   });
 
+  test("OFFSET moves whole columns and rows with all their cells", async () => {
+    const value = (row: number, column: number, cell: number) => ({ row, column, value: cell });
+    const formulas = [
+      "SUM(OFFSET(A:A,0,1))",
+      "COUNT(OFFSET(A:A,0,0))",
+      "SUM(OFFSET(1:1,1,0))",
+      "ROWS(OFFSET(A:A,0,1,2))",
+    ];
+    const cells = [
+      ...[value(0, 0, 10), value(1, 0, 20), value(2, 0, 30), value(0, 1, 1), value(1, 1, 2), value(2, 1, 3)],
+      ...formulas.map((formula, at) => ({ row: 5 + at, column: 3, value: null, formula: `=${formula}` })),
+    ];
+    const results = await evaluateWorkbook(book, { sheets: [{ ...emptySheet("S"), cells }], names: [] }, warmback);
+    expect(results.map(({ value: found, error }) => error ?? found)).toEqual([6, 3, 22, 2]);
+  });
+
   test("a result without room for it is the error #SPILL!", async () => {
     const cells = [
       { row: 0, column: 0, value: null, formula: "=SEQUENCE(3)" },

@@ -87,6 +87,26 @@ const limitRanges = (): void => {
   };
 };
 
+const counted = new WeakSet<object>();
+
+/**
+ * A whole column has as many rows as its sheet, a whole row as many columns. The engine counts none of them (0.25.1), so
+ * that OFFSET moved `A:A` to a range without cells.
+ */
+const countWholeLines = (): void => {
+  const { prototype } = BaseReferenceObject;
+  if (counted.has(prototype)) return;
+  counted.add(prototype);
+  prototype.getRowCount = function countRows(this: BaseReferenceObject) {
+    const { startRow, endRow } = this.getRangePosition();
+    return endRow - startRow + 1;
+  };
+  prototype.getColumnCount = function countColumns(this: BaseReferenceObject) {
+    const { startColumn, endColumn } = this.getRangePosition();
+    return endColumn - startColumn + 1;
+  };
+};
+
 /** A cell of an array constant and the mark behind it: a text in quotes, or what has no mark in it. */
 const CONSTANT = /\s*(?:"((?:[^"]|"")*)"\s*|([^,;"]*))([,;]|$)/y;
 
@@ -140,6 +160,7 @@ export const fixEngine = (injector: Injector, log: CallSites, watch: EngineWatch
   const lexer = injector.get(LexerTreeBuilder);
   clearBetweenFormulas(lexer);
   limitRanges();
+  countWholeLines();
   readConstants();
   limitSizes(injector, log, watch.withoutPictures === true);
   const isCyclic = findCycles(injector);
