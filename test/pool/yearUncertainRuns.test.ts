@@ -28,7 +28,14 @@ function modelOf(more: Partial<UncertainYear> = {}) {
   return { model, seen };
 }
 
-const RANGE: UncertainRange = { label: "wind", distribution: "rectangular", low: 2, likely: 3, high: 4, unit: undefined };
+const RANGE: UncertainRange = {
+  label: "wind",
+  distribution: "rectangular",
+  low: 2,
+  likely: 3,
+  high: 4,
+  unit: undefined,
+};
 const INPUTS = { poolArea: 100, waterDepth: 1.5 } as UncertainEntries;
 const CLIMATE = [
   ["month", "air"],
