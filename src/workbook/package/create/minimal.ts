@@ -11,10 +11,16 @@ export const METADATA_TYPE = `${TYPES}.sheetMetadata+xml`;
 
 export const DECLARATION = '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n';
 
+/**
+ * The font of what has no look of its own. A column's width counts its digits: 7 pixels, as those of Excel's own default;
+ * but every program has a font of Arial's widths, while one without Calibri's makes all columns wider.
+ */
+export const DEFAULT_FONT = { name: "Arial", size: 10 } as const;
+
 /** The two fills come first in every file: ECMA-376 part 1, 18.8.21 leaves it open, Excel expects it. */
 export const MINIMAL_STYLES =
   `${DECLARATION}<styleSheet xmlns="${MAIN}">` +
-  '<fonts count="1"><font><sz val="11"/><name val="Calibri"/><family val="2"/></font></fonts>' +
+  `<fonts count="1"><font><sz val="${DEFAULT_FONT.size}"/><name val="${DEFAULT_FONT.name}"/><family val="2"/></font></fonts>` +
   '<fills count="2"><fill><patternFill patternType="none"/></fill><fill><patternFill patternType="gray125"/></fill></fills>' +
   '<borders count="1"><border><left/><right/><top/><bottom/><diagonal/></border></borders>' +
   '<cellStyleXfs count="1"><xf numFmtId="0" fontId="0" fillId="0" borderId="0"/></cellStyleXfs>' +

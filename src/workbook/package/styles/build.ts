@@ -1,7 +1,8 @@
 /** Styles of new cells, behind those that are there. */
+import { DEFAULT_FONT } from "../create/minimal";
 import type { NewStyle } from "../create/newSheet";
 import { brokenFile } from "../refusal";
-import { childOf, type XmlNode } from "../xml/node";
+import { childOf, numberOf, type XmlNode } from "../xml/node";
 import { scanXml, rootPrefix } from "../xml/scan";
 import { escapedAttribute, spliced, type Splice } from "../xml/text";
 import { formatId, formatsOf, listSplices, numberFormats } from "./append";
@@ -20,12 +21,24 @@ type List = (typeof LISTS)[number];
 
 const argb = (hex: string): string => `FF${hex.slice(1).toUpperCase()}`;
 
-function fontText({ font, size, bold, italic, underline, strike, color }: NewStyle, p: string): string {
+interface OwnFont {
+  readonly name: string;
+  readonly size: number;
+}
+
+/** The font of a workbook's cells without a look: its first. */
+function ownFont(fonts: XmlNode | undefined): OwnFont {
+  const first = fonts?.children[0];
+  const value = (name: string): string | undefined => childOf(first, name)?.attributes["val"];
+  return { name: value("name") ?? DEFAULT_FONT.name, size: numberOf(value("sz")) ?? DEFAULT_FONT.size };
+}
+
+function fontText({ font, size, bold, italic, underline, strike, color }: NewStyle, own: OwnFont, p: string): string {
   const on = (name: string, is: boolean | undefined): string => (is === true ? `<${p}${name}/>` : "");
   const shade = color === undefined ? "" : `<${p}color rgb="${argb(color)}"/>`;
   return (
     `<${p}font>${on("b", bold)}${on("i", italic)}${on("strike", strike)}${on("u", underline)}` +
-    `<${p}sz val="${size ?? 11}"/>${shade}<${p}name val="${escapedAttribute(font ?? "Calibri")}"/></${p}font>`
+    `<${p}sz val="${size ?? own.size}"/>${shade}<${p}name val="${escapedAttribute(font ?? own.name)}"/></${p}font>`
   );
 }
 
@@ -80,6 +93,7 @@ export function styleBuilder(path: string, source: string): StyleBuilder {
   const added = new Map<List, string[]>(LISTS.map((name) => [name, []]));
   const known = new Map<string, number>();
   const formats = formatsOf(root);
+  const own = ownFont(nodes.get("fonts"));
   const index = (list: List, text: string): number => {
     const key = `${list} ${text}`;
     const texts = added.get(list) ?? [];
@@ -96,7 +110,7 @@ export function styleBuilder(path: string, source: string): StyleBuilder {
   const quoted = new WeakMap<NewStyle, number>();
   const made = (style: NewStyle, quote: boolean): number => {
     if (Object.keys(style).length === 0 && !quote) return 0;
-    const font = hasFont(style) ? index("fonts", fontText(style, p)) : 0;
+    const font = hasFont(style) ? index("fonts", fontText(style, own, p)) : 0;
     const fill = style.fill === undefined ? 0 : index("fills", fillText(style.fill, p));
     const border = style.edges === undefined ? 0 : index("borders", borderText(style.edges, p));
     const format = style.format === undefined ? 0 : formatId(style.format, formats, p);
