@@ -3,7 +3,7 @@ import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import webpack, { type MultiStats } from "webpack";
 import { configurations } from "../webpack.config";
-import { functionsBundle } from "./bundle";
+import { measuredFunctions } from "./bundle";
 import { openBuild } from "./manifest/build";
 import { checkManifest } from "./manifest/check";
 import { VARIANTS, type Variant } from "./manifest/manifest";
@@ -30,7 +30,7 @@ async function bundle(settings: BuildSettings): Promise<MultiStats> {
 
 /** Licence texts and list of the packages that the bundles hold. */
 async function writePackages({ folder, build }: BuildSettings, stats: MultiStats): Promise<void> {
-  const { parts } = await functionsBundle(build);
+  const { parts } = await measuredFunctions(build);
   const packages = shippedPackages([...bundledPaths(stats), ...Object.keys(parts.inputs)]);
   writeFileSync(join(folder, "licences.txt"), licencesText(packages));
   const shipped = componentsOf(readLock(), packages).filter(({ scope }) => scope === "required");
