@@ -92,6 +92,13 @@ describe("a year of the likely inputs", () => {
     expect((outcomesOf(given)[0] ?? NaN) / (heatTaken + heatToTank)).toBeCloseTo(1, 4);
   });
 
+  test("may recover for the tank alone", () => {
+    const given = inputs({
+      ...{ exchangerUA: undefined, secondSink: "preheat tank", hotWaterDraw: 1.5, tankVolume: 1.5, tankUA: 3000 },
+    });
+    expect((outcomesOf(given)[0] ?? NaN) / totalsOf(given).heatToTank).toBeCloseTo(1, 4);
+  });
+
   test("is refused where nothing is recovered", () =>
     expect(() => outcomesOf(inputs({ exchangerUA: undefined }))).toThrow(
       expect.objectContaining({

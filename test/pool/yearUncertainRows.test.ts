@@ -53,6 +53,13 @@ describe("percentiles and the likely inputs", () => {
     expect(rows.flatMap((row) => Object.values(row)).filter((cell) => cell === undefined)).toEqual([]);
   });
 
+  test("are blank where one of the runs has no such outcome, and so are its ranks", () => {
+    const money = [...MONEY.slice(0, 9), NaN];
+    const rows = rowsOf([inputNamed("wind")], runsOf([HEAT, DAYS, money, rising(1, 1)], [TEN]));
+    expect(filled(rows[1])).toEqual({ statistic: "P50", heatTaken: 1.45e9, warmDays: 5.5 * 86_400, payback: 5.5 });
+    expect(filled(rows[7])).toEqual({ statistic: "wind", rankHeatTaken: 1, rankWarmDays: 1, rankPayback: 1 });
+  });
+
   test("a likely year that never pays back says so", () =>
     expect(filled(rowsOf([], RUNS, [1e9, 0, -1, Infinity])[3])).toMatchObject({ payback: "never" }));
 });
