@@ -3,6 +3,7 @@ import { describe, expect, test } from "vitest";
 import type { Climate } from "../../core/pool/year/climate";
 import { findingOf, type Test as WeatherTest } from "../../core/pool/year/finding";
 import { findingsOf } from "../../core/pool/year/plausibility";
+import { seasonTests } from "../../core/pool/year/sunTests";
 import { vapourPressureAt } from "../../core/pool/year/vapourTable";
 import { allYear, HOURS, PLAIN_MONTHS } from "./yearHandMade";
 
@@ -88,6 +89,28 @@ describe("the tests of a climate", () => {
     expect(of("air")).toMatch(/^12\.85 °C to 20\.85 °C$/);
     // The sun's middle is at 11.5 h, the middle of the hour half an hour later.
     expect(of("centre of the sun, clock")).toMatch(/^12 h$/);
+  });
+
+  test("of the sun's season ask for more where the sun above the air has one, from 25° on", () => {
+    const months = Array.from({ length: 12 }, (_, month) => month);
+    const at = (latitude: number) =>
+      seasonTests(PLAIN_MONTHS, latitude, months, months).map(({ fine, possible }) => [fine, possible]);
+    const [tropics, outside] = [
+      [
+        [0, 1],
+        [-1, 1],
+      ],
+      [
+        [0.9, 1],
+        [0, 1],
+      ],
+    ];
+    expect([24.9, -24.9, 25, -25].map(at)).toEqual([
+      [tropics, tropics],
+      [tropics, tropics],
+      [outside, outside],
+      [outside, outside],
+    ]);
   });
 
   test("of hours find the sun's centre by the days that have sun", () => {
