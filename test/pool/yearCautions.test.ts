@@ -44,6 +44,31 @@ const sunBy = (change: (sun: number) => number, head = "sun (kWh/(m²·day))"): 
     line.map((cell, column) => (column !== 4 ? cell : row === 0 ? head : change(Number(cell)))),
   );
 
+describe("a clock hour below 1", () => {
+  test.each([
+    ["pump start", { pumpStart: 0.3333 }, /^pump start is 0\.333, .* if 8:00 was meant, enter 8\.$/],
+    [
+      "draw start",
+      {
+        ...MIAMI_MACHINE,
+        secondSink: "preheat tank",
+        hotWaterDraw: 1500,
+        tankVolume: 1500,
+        tankUA: 3000,
+        drawStart: 0.25,
+      },
+      /^draw start is 0\.25, .* if 6:00 was meant, enter 6\.$/,
+    ],
+  ])("may be a cell's time of day: %s", (_label, inputs, says) =>
+    expect(textOf("POOL-YEAR-CLOCK", inputs)).toMatch(says),
+  );
+
+  test.each([{ pumpStart: 0 }, { pumpStart: 1 }, { pumpStart: 8.5 }, { drawStart: 0.25 }])(
+    "isn't where it is midnight, later, or of no tank: %j",
+    (inputs) => expect(textOf("POOL-YEAR-CLOCK", inputs)).toBe(""),
+  );
+});
+
 describe("the machine on a pool that is too warm for its exchanger", () => {
   const HOT = { ...MIAMI_MACHINE, exchangerUA: 2000, highLimit: 36 };
 

@@ -117,6 +117,12 @@ const CASES: readonly (readonly [code: string, raising: Facts, says: RegExp, qui
     undefined,
   ],
   ["WEATHER", { oddWeather: "wind 20" }, /^Unlikely weather: wind 20\. Look at source and units\.$/, undefined],
+  [
+    "CLOCK",
+    { clockLabel: "pump start", clock: 0.354166667 },
+    /^pump start is 0\.354, soon after midnight\. .*: if 8:30 was meant, enter 8\.5\.$/,
+    undefined,
+  ],
   ["DESIGN-LOAD", { assumedLoad: 26_400 }, /whole cooling at design, <26400 heat rate>, is taken\./, undefined],
 ];
 

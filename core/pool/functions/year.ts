@@ -29,6 +29,7 @@ import {
   hotPoolReturn,
   limitPassed,
   oddWeather,
+  timeOfDay,
   unlikelySun,
 } from "../year/inputCautions";
 import { unusualInput } from "../../cost/prices";
@@ -137,6 +138,7 @@ export const poolYear = cellFunction({
     { rule: unlikelySun, raisedBy: at({ latitude: -25.82 }) },
     { rule: oddWeather, raisedBy: { ...at({}), climate: GALES } },
     { rule: assumedDesignLoad, raisedBy: at(MIAMI_MACHINE) },
+    { rule: timeOfDay, raisedBy: at({ ...MIAMI_MACHINE, pumpStart: 0.3333 }) },
     { rule: unusualInput, raisedBy: at({ ...MIAMI_MACHINE, electricityPrice: 15 }) },
     { rule: tankWall, raisedBy: at(TANK) },
     { rule: legionella, raisedBy: at(TANK) },

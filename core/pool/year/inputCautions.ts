@@ -2,6 +2,12 @@
 import { caution } from "../../kernel/define/caution";
 import { GREATEST_CONDENSING_ON_WATER, WARMEST_LEAVING_WATER } from "./extremes";
 
+/** "8:00" of a part of the day. */
+function clockOf(part: number): string {
+  const minutes = Math.round(24 * 60 * part);
+  return `${Math.floor(minutes / 60)}:${String(minutes % 60).padStart(2, "0")}`;
+}
+
 export const hotYearCondensing = caution({
   code: "POOL-YEAR-HOT",
   severity: "Warning",
@@ -60,6 +66,17 @@ export const oddWeather = caution({
   needs: { oddWeather: "word" },
   when: () => true,
   message: ({ oddWeather }) => `Unlikely weather: ${oddWeather}. Look at source and units.`,
+});
+
+export const timeOfDay = caution({
+  code: "POOL-YEAR-CLOCK",
+  severity: "Caution",
+  source: "commonPractice",
+  description: "A clock hour between 0 and 1, as a cell holds a time of day.",
+  needs: { clockLabel: "word", clock: "number" },
+  when: () => true,
+  message: ({ clockLabel, clock }) =>
+    `${clockLabel} is ${Number(clock.toPrecision(3))}, soon after midnight. A cell holds a time of day as a part of the day: if ${clockOf(clock)} was meant, enter ${Number((24 * clock).toPrecision(3))}.`,
 });
 
 export const assumedDesignLoad = caution({

@@ -19,10 +19,30 @@ function oddPriceOf(inputs: YearInputs): ReturnType<typeof priceFacts> {
   return odd === undefined ? priceFacts() : priceFacts(...odd);
 }
 
-export const ODD_INPUT_FACTS = { ...PRICE_FACTS, heat: "heat", assumedLoad: "heat rate" } as const;
+/** A clock hour below 1 may be a time of day, which a cell holds as a part of the day: 8:00 is 0.333. */
+function partOfDay({ pumpStart, drawStart, secondSink }: YearInputs): {
+  readonly clockLabel?: string;
+  readonly clock?: number;
+} {
+  const clocks: readonly (readonly [label: string, hour: number])[] = [
+    ["pump start", pumpStart],
+    ["draw start", secondSink === "none" ? 0 : drawStart],
+  ];
+  const odd = clocks.find(([, hour]) => hour > 0 && hour < 1);
+  return odd === undefined ? {} : { clockLabel: odd[0], clock: odd[1] };
+}
 
-/** Prices, and the design load that was taken because none is given. */
+export const ODD_INPUT_FACTS = {
+  ...PRICE_FACTS,
+  heat: "heat",
+  assumedLoad: "heat rate",
+  clockLabel: "word",
+  clock: "number",
+} as const;
+
+/** Prices, times of day, and the design load that was taken because none is given. */
 export function oddInputFacts({ inputs, machine }: Year) {
   const leftOut = machine !== undefined && inputs.designLoad === undefined;
-  return { ...oddPriceOf(inputs), heat: 0, ...(leftOut ? { assumedLoad: machine.designLoad } : {}) };
+  const assumed = leftOut ? { assumedLoad: machine.designLoad } : {};
+  return { ...oddPriceOf(inputs), heat: 0, ...assumed, ...partOfDay(inputs) };
 }
