@@ -102,6 +102,10 @@ describe("A price", () => {
     ["1.2 $/thm", "price of gas", 1.2 / 105_505_585.262],
     // A hundred cubic feet of natural gas of 1,037 BTU each (US EIA, 2019).
     ["1.2 $/ccf", "price of gas", 1.2 / (103_700 * 1055.05585262)],
+    // Whatever ends or begins like cents, or like thousands of a currency, is a currency's own name.
+    ["1.2 inc/therm", "price of gas", 1.2 / 105_505_585.262],
+    ["1.2 kUSDx/therm", "price of gas", 1.2 / 105_505_585.262],
+    ["1.2 xkUSD/therm", "price of gas", 1.2 / 105_505_585.262],
     ["1.2 US$/therm", "price of gas", 1.2 / 105_505_585.262],
   ])("%s is read as %s", (text, kind, value) => expect((read(text, kind) as number) / value).toBeCloseTo(1, 9));
 
@@ -143,6 +147,9 @@ describe("Ratings, heads, differences and weights", () => {
   test.each<[string, KindName, string]>([
     // Of a season: another quantity.
     ["13 SEER", "cooling rating", '"SEER" is not a unit of cooling rating'],
+    ["13 EERS", "cooling rating", '"EERS" is not a unit of cooling rating'],
+    ["3 COPS", "cooling rating", '"COPS" is not a unit of cooling rating'],
+    ["3 kCOP", "cooling rating", '"kCOP" is not a unit of cooling rating'],
     ["13 kEER", "cooling rating", '"kEER" is not a unit of cooling rating'],
     ["12 BTU", "cooling rating", '"BTU" is not a unit of cooling rating'],
     ["5 W", "head", '"W" is not a unit of head'],

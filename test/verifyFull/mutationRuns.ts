@@ -67,7 +67,7 @@ const CALL_TESTS = kernelTests(
   "admitWords calls callsExplained cautionsRaised evaluate hostileInput limits memo nearest present ranges sheet",
 );
 const VALUE_TESTS = kernelTests(
-  "evaluate fault headsAndPrices hostileInput numbersShown quantity quantityText unitsWritten",
+  "evaluate fault headsAndPrices hostileInput numbersShown quantity quantityText unitWords unitsWritten",
 );
 const DEFINE_TESTS = kernelTests(
   "admitWords calls definitions evaluate glossary hostileInput limits pressureBasis ranges sheet traces unitsArgument working",
