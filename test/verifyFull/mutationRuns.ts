@@ -38,7 +38,7 @@ const YEAR_PARTS: readonly (readonly [files: RegExp, tests: string])[] = [
   [/\/(touched|working)\.ts$/, yearTests("Working")],
   [/\/(sunCheck|weatherCheck)\.ts$/, yearTests("OddWeather")],
   [/\/(tank|tankSetUp|year)\.ts$/, yearTests("Limits Tank Valve")],
-  [/\/(oddInputs|stages|tableOnWater)\.ts$/, yearTests("Cautions Climate Stages Tank")],
+  [/\/(oddInputs|stages|tableOnWater)\.ts$/, yearTests("Cautions Climate Stages TableOnWater Tank")],
   [
     /\/(sharedYear|spread|uncertain[A-Z]\w+)\.ts$/,
     yearTests("Spread UncertainOutcomes UncertainRows UncertainRuns UncertainWeather"),
