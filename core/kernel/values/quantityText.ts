@@ -87,8 +87,8 @@ const DIMENSIONLESS: Readonly<Partial<Record<KindName, Readonly<Record<string, n
   money: {},
 };
 
-/** A hundredth of the currency, as prices of electricity are often quoted. */
-const CENTS = /^(?:¢|c|ct|cts|cents?|p|pence)$/i;
+/** A hundredth of the currency, as prices of electricity are often quoted; C and P are currencies of their own. */
+const CENTS = /^(?:¢|c|p|[Cc]ts?|[Cc]ents?|[Pp]ence)$/;
 /** Thousands and millions of a currency: no price here is quoted so. */
 const MULTIPLES = /^[kM](?:\p{Sc}|[A-Z]{3})$/u;
 /** The sign in front of a price or an amount goes; that of cents goes behind it. */
