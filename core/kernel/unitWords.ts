@@ -1,6 +1,6 @@
 /** Translates units as people write them into the spelling that the unit reader knows. */
 
-/** Trade units besides the table's: a number of units that the reader knows. A cubic foot of natural gas: 1,037 BTU (US EIA, 2019). */
+/** Trade units besides the table's: a number of units that the reader knows. A cubic foot of natural gas: 1,037 BTU (US EIA, 2019); columns of water: NIST SP 811, conventional. */
 export const TRADE: readonly (readonly [name: string, number: number, unit: string])[] = [
   ["gpm", 1, "gal/minute"],
   ["gph", 1, "gal/h"],

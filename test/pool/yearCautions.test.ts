@@ -47,6 +47,8 @@ const sunBy = (change: (sun: number) => number, head = "sun (kWh/(m²·day))"): 
 describe("a clock hour below 1", () => {
   test.each([
     ["pump start", { pumpStart: 0.3333 }, /^pump start is 0\.333, .* if 8:00 was meant, enter 8\.$/],
+    // 24 is no clock hour.
+    ["the day's last minute", { pumpStart: 0.9999 }, /^pump start is 1, .* if 23:59 was meant, enter 23\.98\.$/],
     [
       "draw start",
       {

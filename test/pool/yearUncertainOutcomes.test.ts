@@ -170,7 +170,7 @@ describe("uncertain inputs", () => {
     );
   });
 
-  test("give the same year whatever year came before", () => {
+  test("give the same year whatever year ran before", () => {
     const years = model([LOAD]);
     const [first = NaN] = years.compute([15]);
     years.compute([25]);

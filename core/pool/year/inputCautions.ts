@@ -2,10 +2,13 @@
 import { caution } from "../../kernel/define/caution";
 import { GREATEST_CONDENSING_ON_WATER, WARMEST_LEAVING_WATER } from "./extremes";
 
-/** "8:00" of a part of the day. */
-function clockOf(part: number): string {
-  const minutes = Math.round(24 * 60 * part);
-  return `${Math.floor(minutes / 60)}:${String(minutes % 60).padStart(2, "0")}`;
+const LAST_MINUTE = 24 * 60 - 1;
+
+/** A part of the day as a clock shows it, "8:00", and as the block's entry, 8. */
+function timeOf(part: number): { readonly shown: string; readonly entry: number } {
+  const minutes = Math.min(LAST_MINUTE, Math.round(24 * 60 * part));
+  const shown = `${Math.floor(minutes / 60)}:${String(minutes % 60).padStart(2, "0")}`;
+  return { shown, entry: Number((minutes / 60).toPrecision(4)) };
 }
 
 export const hotYearCondensing = caution({
@@ -75,8 +78,10 @@ export const timeOfDay = caution({
   description: "A clock hour between 0 and 1, as a cell holds a time of day.",
   needs: { clockLabel: "word", clock: "number" },
   when: () => true,
-  message: ({ clockLabel, clock }) =>
-    `${clockLabel} is ${Number(clock.toPrecision(3))}, soon after midnight. A cell holds a time of day as a part of the day: if ${clockOf(clock)} was meant, enter ${Number((24 * clock).toPrecision(3))}.`,
+  message: ({ clockLabel, clock }) => {
+    const { shown, entry } = timeOf(clock);
+    return `${clockLabel} is ${Number(clock.toPrecision(3))}, soon after midnight. A cell holds a time of day as a part of the day: if ${shown} was meant, enter ${entry}.`;
+  },
 });
 
 export const assumedDesignLoad = caution({
